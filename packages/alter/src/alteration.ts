@@ -1,0 +1,39 @@
+import type { EdgeRef, Finding, Pattern } from '@paperhinge/geometry';
+
+/** What one step did to a pattern. The pattern given is never changed; every operation returns one of these. */
+export interface Alteration {
+  readonly pattern: Pattern;
+  /** What was done, in plain words with figures: "closed dart bust of front (13.2°) into hem; hem grew by 92.4 mm". */
+  readonly did: string;
+  readonly findings: readonly Finding[];
+  /** Pieces made from an edge by this step. */
+  readonly derived?: readonly Derived[];
+  /** What this step adds to the order of work. */
+  readonly making?: readonly MakingNote[];
+}
+
+export type DerivedKind = 'band' | 'strip' | 'binding' | 'facing' | 'stay';
+
+/** A piece made from an edge, with the figures a maker cuts and marks it by. Lengths in mm. */
+export interface Derived {
+  readonly name: string;
+  readonly kind: DerivedKind;
+  /** Cut length; of a facing or stay, that of its outer edge. */
+  readonly lengthMm: number;
+  readonly widthMm: number;
+  readonly fabric: string;
+  readonly along: readonly EdgeRef[];
+  /** Whole-garment stitching length of `along` when it was drafted. */
+  readonly edgeMm: number;
+  /** Further exact figures by name (`gapMm`, `ratioPercent`, `stretchPercent`, `joinMm`, `quarterMm` ...). */
+  readonly figures: Readonly<Record<string, number>>;
+}
+
+/** One job of the sewing and the jobs that must be done before it, each with its reason. */
+export interface MakingNote {
+  /** Names the job for others to refer to, e.g. `seam shoulder`, `dart bust`, `band neckband`, `inset front.inset`. */
+  readonly job: string;
+  /** What to do, in one sentence. */
+  readonly text: string;
+  readonly after: readonly { readonly job: string; readonly because: string }[];
+}

@@ -1,0 +1,1 @@
+export type { Alteration, Derived, DerivedKind, MakingNote } from './alteration.js';

@@ -1,0 +1,3 @@
+export interface RemovePiece {
+  readonly piece: string;
+}

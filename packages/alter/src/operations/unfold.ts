@@ -1,0 +1,3 @@
+export interface Unfold {
+  readonly piece: string;
+}

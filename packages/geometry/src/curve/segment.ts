@@ -1,0 +1,105 @@
+import { type Affine, apply } from '../affine.js';
+import { type Point, add, lerp, norm, scale, subtract, unit } from '../vector.js';
+
+/** A straight segment from its first point to its second, in mm. */
+export type Line = readonly [Point, Point];
+/** A cubic Bézier by its four control points, in mm. */
+export type Cubic = readonly [Point, Point, Point, Point];
+/** One piece of an edge. A line has two points, a cubic four. */
+export type Segment = Line | Cubic;
+
+export const isLine = (segment: Segment): segment is Line => segment.length === 2;
+export const line = (from: Point, to: Point): Line => [from, to];
+export const startOf = (segment: Segment): Point => segment[0];
+export const endOf = (segment: Segment): Point => (isLine(segment) ? segment[1] : segment[3]);
+export const reversed = (segment: Segment): Segment =>
+  isLine(segment) ? [segment[1], segment[0]] : [segment[3], segment[2], segment[1], segment[0]];
+export const transformed = (segment: Segment, map: Affine): Segment =>
+  isLine(segment)
+    ? [apply(map, segment[0]), apply(map, segment[1])]
+    : [apply(map, segment[0]), apply(map, segment[1]), apply(map, segment[2]), apply(map, segment[3])];
+
+/** The same curve written as a cubic; a line's control points lie at its thirds, so that its speed is constant. */
+export const asCubic = (segment: Segment): Cubic =>
+  isLine(segment)
+    ? [segment[0], lerp(segment[0], segment[1], 1 / 3), lerp(segment[0], segment[1], 2 / 3), segment[1]]
+    : segment;
+
+/** The quadratic Bézier a, b, c as a cubic; exact. */
+export const quadratic = (a: Point, b: Point, c: Point): Cubic => [a, lerp(a, b, 2 / 3), lerp(c, b, 2 / 3), c];
+
+/** The point at parameter t in [0, 1]. The ends are returned exactly. */
+export function pointAt(segment: Segment, t: number): Point {
+  if (t <= 0) return startOf(segment);
+  if (t >= 1) return endOf(segment);
+  if (isLine(segment)) return lerp(segment[0], segment[1], t);
+  const [p, q, r, s] = segment;
+  const u = 1 - t, a = u * u * u, b = 3 * u * u * t, c = 3 * u * t * t, d = t * t * t;
+  return { x: a * p.x + b * q.x + c * r.x + d * s.x, y: a * p.y + b * q.y + c * r.y + d * s.y };
+}
+
+/** First derivative by the parameter, in mm. */
+export function derivativeAt(segment: Segment, t: number): Point {
+  if (isLine(segment)) return subtract(segment[1], segment[0]);
+  const [p, q, r, s] = segment;
+  const u = 1 - t;
+  return add(
+    add(scale(subtract(q, p), 3 * u * u), scale(subtract(r, q), 6 * u * t)),
+    scale(subtract(s, r), 3 * t * t),
+  );
+}
+
+/** Second derivative by the parameter, in mm. */
+export function secondDerivativeAt(segment: Segment, t: number): Point {
+  if (isLine(segment)) return { x: 0, y: 0 };
+  const [p, q, r, s] = segment;
+  const u = 1 - t;
+  return {
+    x: 6 * (u * (p.x - 2 * q.x + r.x) + t * (q.x - 2 * r.x + s.x)),
+    y: 6 * (u * (p.y - 2 * q.y + r.y) + t * (q.y - 2 * r.y + s.y)),
+  };
+}
+
+/**
+ * Unit direction of travel at parameter t. Where the derivative vanishes (coincident control points) the limit
+ * direction is taken: from the next control point that differs at an end, from nearby parameters within.
+ * A segment that is a single point has direction zero.
+ */
+export function tangentAt(segment: Segment, t: number): Point {
+  if (isLine(segment)) return unit(subtract(segment[1], segment[0]));
+  const [p, q, r, s] = segment;
+  const size = Math.max(norm(subtract(q, p)), norm(subtract(r, q)), norm(subtract(s, r)));
+  const tiny = size * vanishing;
+  if (t <= 0) return firstDirection([subtract(q, p), subtract(r, p), subtract(s, p)], tiny);
+  if (t >= 1) return firstDirection([subtract(s, r), subtract(s, q), subtract(s, p)], tiny);
+  const d = derivativeAt(segment, t);
+  if (norm(d) > 3 * tiny) return unit(d);
+  // A cusp: the direction it arrives in is against its second derivative, the one it leaves in along it.
+  return unit(secondDerivativeAt(segment, t));
+}
+
+/** Relative to the longest control leg: below this a leg's direction is rounding noise. */
+const vanishing = 1e-12;
+
+function firstDirection(candidates: readonly Point[], tiny: number): Point {
+  const found = candidates.find(v => norm(v) > tiny);
+  return found ? unit(found) : { x: 0, y: 0 };
+}
+
+/** The two parts of a segment on either side of parameter t (de Casteljau); exact in the limit of rounding. */
+export function splitAt(segment: Segment, t: number): readonly [Segment, Segment] {
+  if (isLine(segment)) {
+    const m = lerp(segment[0], segment[1], t);
+    return [[segment[0], m], [m, segment[1]]];
+  }
+  const [p, q, r, s] = segment;
+  const a = lerp(p, q, t), b = lerp(q, r, t), c = lerp(r, s, t);
+  const d = lerp(a, b, t), e = lerp(b, c, t), m = lerp(d, e, t);
+  return [[p, a, d, m], [m, e, c, s]];
+}
+
+/** The part of a segment between two parameters, t0 <= t1. */
+export function between(segment: Segment, t0: number, t1: number): Segment {
+  const tail = t0 <= 0 ? segment : splitAt(segment, t0)[1];
+  return t1 >= 1 ? tail : splitAt(tail, t0 >= 1 ? 1 : (t1 - Math.max(t0, 0)) / (1 - Math.max(t0, 0)))[0];
+}

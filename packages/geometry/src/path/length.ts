@@ -1,0 +1,57 @@
+import { parameterAtLength, segmentLength } from '../curve/arc-length.js';
+import { between, pointAt, tangentAt } from '../curve/segment.js';
+import type { Point } from '../vector.js';
+import type { Path } from './path.js';
+
+/** Length along the chain, in mm; leaps over darts' mouths are not counted. */
+export const pathLength = (path: Path): number => path.segments.reduce((sum, s) => sum + segmentLength(s), 0);
+
+/** Where a length falls: the segment and its parameter. At a joint the segment that starts there; clamped to the ends. */
+export function locate(path: Path, along: number): { readonly index: number; readonly t: number } {
+  let rest = Math.max(along, 0);
+  const last = path.segments.length - 1;
+  for (const [index, segment] of path.segments.entries()) {
+    const length = segmentLength(segment);
+    if (rest < length || index === last) return { index, t: parameterAtLength(segment, rest) };
+    rest -= length;
+  }
+  return { index: last, t: 1 };
+}
+
+/** The point `along` mm from the start of the chain. */
+export function pointAlong(path: Path, along: number): Point {
+  const { index, t } = locate(path, along);
+  return pointAt(path.segments[index]!, t);
+}
+
+/** The unit direction of travel `along` mm from the start; at a corner, that of the segment which leaves it. */
+export function tangentAlong(path: Path, along: number): Point {
+  const { index, t } = locate(path, along);
+  return tangentAt(path.segments[index]!, t);
+}
+
+/** The part of a chain between two lengths from its start, in mm, `from` < `to`. */
+export function subpath(path: Path, from: number, to: number): Path {
+  const a = locate(path, from), b = locateEnd(path, to);
+  if (a.index > b.index) return { segments: [between(path.segments[a.index]!, a.t, a.t)] };
+  if (a.index === b.index) return { segments: [between(path.segments[a.index]!, a.t, Math.max(a.t, b.t))] };
+  const first = between(path.segments[a.index]!, a.t, 1), last = between(path.segments[b.index]!, 0, b.t);
+  return { segments: [first, ...path.segments.slice(a.index + 1, b.index), last] };
+}
+
+/** Like `locate`, but at a joint the segment that ends there. */
+function locateEnd(path: Path, along: number): { readonly index: number; readonly t: number } {
+  let rest = along;
+  for (const [index, segment] of path.segments.entries()) {
+    const length = segmentLength(segment);
+    if (rest <= length) return { index, t: parameterAtLength(segment, rest) };
+    rest -= length;
+  }
+  return { index: path.segments.length - 1, t: 1 };
+}
+
+/** The chain cut in two `along` mm from its start, 0 < along < its length. */
+export const splitPath = (path: Path, along: number): readonly [Path, Path] => [
+  subpath(path, 0, along),
+  subpath(path, along, Number.POSITIVE_INFINITY),
+];

@@ -1,0 +1,28 @@
+import type { Affine } from '../affine.js';
+import { type Segment, endOf, line, reversed, startOf, tangentAt, transformed } from '../curve/segment.js';
+import type { Point } from '../vector.js';
+
+/**
+ * A chain of segments, each starting where the last ended. At least one segment.
+ * One exception: the path of an edge that a dart interrupts (see `edgePath`) leaps over the dart's mouth.
+ */
+export interface Path {
+  readonly segments: readonly Segment[];
+}
+
+export const pathOf = (...segments: readonly Segment[]): Path => ({ segments });
+/** Straight lines through the points in order. */
+export const polyline = (...points: readonly Point[]): Path => ({
+  segments: points.slice(1).map((p, i) => line(points[i]!, p)),
+});
+export const pathStart = (path: Path): Point => startOf(path.segments[0]!);
+export const pathEnd = (path: Path): Point => endOf(path.segments.at(-1)!);
+export const reversedPath = (path: Path): Path => ({ segments: path.segments.map(reversed).reverse() });
+export const transformedPath = (path: Path, map: Affine): Path => ({
+  segments: path.segments.map(s => transformed(s, map)),
+});
+export const joined = (...paths: readonly Path[]): Path => ({ segments: paths.flatMap(p => p.segments) });
+/** Unit direction of travel where the path starts. */
+export const startTangent = (path: Path): Point => tangentAt(path.segments[0]!, 0);
+/** Unit direction of travel where the path ends. */
+export const endTangent = (path: Path): Point => tangentAt(path.segments.at(-1)!, 1);

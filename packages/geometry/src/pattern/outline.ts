@@ -1,0 +1,80 @@
+import { PatternError } from '../errors.js';
+import { type Path, joined } from '../path/path.js';
+import type { Cutting, Dart, Edge, EdgeRun, Outline, Pattern, Piece } from './types.js';
+
+/** Every edge part in clockwise order; an edge interrupted by a dart is listed once for each part. */
+export const edgeParts = (piece: Piece): readonly Edge[] =>
+  piece.outline.parts.filter((part): part is Edge => part.type === 'edge');
+
+/** The names of a piece's edges, clockwise, each once. */
+export const edgeNames = (piece: Piece): readonly string[] => [...new Set(edgeParts(piece).map(e => e.name))];
+
+/** The darts that open into the outline, clockwise. */
+export const dartsOf = (piece: Piece): readonly Dart[] =>
+  piece.outline.parts.filter((part): part is Dart => part.type === 'dart');
+
+/**
+ * The parts of one edge in the order of travel: one, or more where darts interrupt it. Where the outline's list
+ * starts within an edge, its parts are given from the edge's true start.
+ * @throws PatternError `unknown-edge`: the remedy lists the edges there are
+ */
+export function partsOfEdge(piece: Piece, name: string): readonly Edge[] {
+  const parts = piece.outline.parts;
+  const indices = parts.flatMap((part, i) => (part.type === 'edge' && part.name === name ? [i] : []));
+  if (indices.length === 0)
+    throw new PatternError('unknown-edge', {
+      message: `Piece "${piece.name}" has no edge "${name}".`,
+      remedy: `Use one of its edges: ${edgeNames(piece).join(', ')}.`,
+      where: { piece: piece.name, edge: name },
+    });
+  // Parts of one edge stand two apart (edge, dart, edge); a wider step is where the list wraps round.
+  const wrap = indices.findIndex((at, i) => i > 0 && at - indices[i - 1]! > 2);
+  const ordered = wrap > 0 ? [...indices.slice(wrap), ...indices.slice(0, wrap)] : indices;
+  return ordered.map(i => parts[i] as Edge);
+}
+
+/** The attributes of an edge (those of its first part). @throws PatternError `unknown-edge` */
+export const edgeNamed = (piece: Piece, name: string): Edge => partsOfEdge(piece, name)[0]!;
+
+/** The whole stitching line of an edge, clockwise; it leaps over the mouth of a dart that interrupts it. */
+export const edgePath = (piece: Piece, name: string): Path => joined(...partsOfEdge(piece, name).map(e => e.path));
+
+/** What the outline does in clockwise order, legs of darts included: one closed chain of segments. */
+export const outlinePath = (outline: Outline): Path =>
+  joined(...outline.parts.flatMap(part => (part.type === 'edge' ? [part.path] : part.legs)));
+
+/** @throws PatternError `unknown-piece`: the remedy lists the pieces there are */
+export function pieceNamed(pattern: Pattern, name: string): Piece {
+  const piece = pattern.pieces.find(p => p.name === name);
+  if (piece) return piece;
+  throw new PatternError('unknown-piece', {
+    message: `The pattern has no piece "${name}".`,
+    remedy: `Use one of its pieces: ${pattern.pieces.map(p => p.name).join(', ')}.`,
+    where: { piece: name },
+  });
+}
+
+/** The same pattern with one piece replaced by another of the same name. */
+export const withPiece = (pattern: Pattern, piece: Piece): Pattern => ({
+  ...pattern,
+  pieces: pattern.pieces.map(p => (p.name === piece.name ? piece : p)),
+});
+
+export const foldEdgeOf = (piece: Piece): Edge | undefined => edgeParts(piece).find(e => e.kind === 'fold');
+
+/** How often an edge of this piece stands in the garment: twice on a fold or as a mirrored pair, else once. */
+export const timesInGarment = (piece: { readonly outline: Outline; readonly cutting: Cutting }): 1 | 2 =>
+  piece.outline.parts.some(p => p.type === 'edge' && p.kind === 'fold') ||
+  (piece.cutting.mirrored && piece.cutting.count >= 2)
+    ? 2
+    : 1;
+
+/** The names before and after an edge in clockwise order: edges or darts that share its start and its end corner. */
+export function neighboursOf(piece: Piece, name: string): { readonly start: string; readonly end: string } {
+  const ring = piece.outline.parts;
+  const own = partsOfEdge(piece, name);
+  const first = ring.indexOf(own[0]!), last = ring.indexOf(own.at(-1)!);
+  return { start: ring[(first + ring.length - 1) % ring.length]!.name, end: ring[(last + 1) % ring.length]!.name };
+}
+
+export const runLabel = (run: EdgeRun): string => `${run.piece}.${run.edge}`;

@@ -1,0 +1,47 @@
+import { PatternError } from '../errors.js';
+import { pathLength } from '../path/length.js';
+import { edgePath, neighboursOf } from './outline.js';
+import type { Piece } from './types.js';
+
+/**
+ * A place on an edge: a share of its stitching length in [0, 1] or a length in mm, counted from the edge's start
+ * in clockwise order or from the end that touches the edge or dart `from`.
+ */
+export type EdgePosition = ({ readonly share: number } | { readonly mm: number }) & { readonly from?: string };
+
+/**
+ * Arc length in mm from the edge's start of a position on it.
+ * @throws PatternError `unknown-edge`; `not-a-neighbour` where `from` shares no corner with the edge;
+ *   `ambiguous-end` where it touches both; `position-off-edge` where the place lies beyond the edge
+ */
+export function resolvePosition(piece: Piece, edge: string, position: EdgePosition): number {
+  const length = pathLength(edgePath(piece, edge));
+  const along = 'share' in position ? position.share * length : position.mm;
+  const where = { piece: piece.name, edge };
+  if (!(along >= 0 && along <= length * (1 + relativeRounding)))
+    throw new PatternError('position-off-edge', {
+      message: `The place lies ${along.toFixed(1)} mm along an edge that is ${length.toFixed(1)} mm long.`,
+      remedy: 'Give a share from 0 to 100 % or a length within the edge.',
+      where,
+    });
+  if (position.from === undefined || position.from === 'start') return Math.min(along, length);
+  if (position.from === 'end') return Math.max(0, length - along);
+  const { start, end } = neighboursOf(piece, edge);
+  const touchesStart = start === position.from, touchesEnd = end === position.from;
+  if (touchesStart && touchesEnd)
+    throw new PatternError('ambiguous-end', {
+      message: `"${position.from}" touches both ends of "${edge}".`,
+      remedy: 'Say "from start" or "from end" (clockwise).',
+      where,
+    });
+  if (!touchesStart && !touchesEnd)
+    throw new PatternError('not-a-neighbour', {
+      message: `"${position.from}" shares no corner with "${edge}".`,
+      remedy: `Say from ${start} or from ${end}.`,
+      where,
+    });
+  return touchesStart ? Math.min(along, length) : Math.max(0, length - along);
+}
+
+/** A share of 100 % may come out an ulp beyond the length it is taken of. */
+const relativeRounding = 1e-12;

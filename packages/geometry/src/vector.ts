@@ -1,0 +1,28 @@
+/** A point or a vector, in mm; y points down the page. */
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+export const at = (x: number, y: number): Point => ({ x, y });
+export const add = (a: Point, b: Point): Point => ({ x: a.x + b.x, y: a.y + b.y });
+/** From `b` to `a`: a − b. */
+export const subtract = (a: Point, b: Point): Point => ({ x: a.x - b.x, y: a.y - b.y });
+export const scale = (a: Point, k: number): Point => ({ x: a.x * k, y: a.y * k });
+export const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y;
+/** Positive where `b` lies clockwise of `a` as seen on the page (y down). */
+export const cross = (a: Point, b: Point): number => a.x * b.y - a.y * b.x;
+export const norm = (a: Point): number => Math.hypot(a.x, a.y);
+export const distance = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
+export const lerp = (a: Point, b: Point, t: number): Point => ({ x: a.x + (b.x - a.x) * t, y: a.y + (b.y - a.y) * t });
+/** Same direction, length 1; the zero vector stays zero. */
+export function unit(a: Point): Point {
+  const n = norm(a);
+  return n === 0 ? a : { x: a.x / n, y: a.y / n };
+}
+/** A quarter turn clockwise as seen: of a travel direction, the side to its right, the inside of a clockwise outline. */
+export const rightOf = (a: Point): Point => ({ x: -a.y, y: a.x });
+/** A quarter turn anticlockwise as seen: of a travel direction, the side to its left, the outside of a clockwise outline. */
+export const leftOf = (a: Point): Point => ({ x: a.y, y: -a.x });
+/** Angle in rad from `a` to `b`, in (−π, π], positive clockwise as seen. */
+export const angleBetween = (a: Point, b: Point): number => Math.atan2(cross(a, b), dot(a, b));
