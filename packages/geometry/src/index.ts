@@ -13,11 +13,30 @@ export type { Affine } from './affine.js';
 export { asCubic, between, derivativeAt, endOf, isLine, line, pointAt, quadratic, reversed, secondDerivativeAt, splitAt, startOf, tangentAt, transformed } from './curve/segment.js';
 export type { Cubic, Line, Segment } from './curve/segment.js';
 export { parameterAtLength, segmentLength } from './curve/arc-length.js';
+export { boundsOf } from './curve/bounds.js';
+export type { Box } from './curve/bounds.js';
+export { nearestOnSegment } from './curve/nearest.js';
+export type { NearestOnSegment } from './curve/nearest.js';
+export { intersectSegments } from './curve/intersect.js';
+export type { SegmentMeeting } from './curve/intersect.js';
+export { selfCrossing } from './curve/self-crossing.js';
+export type { SelfCrossing } from './curve/self-crossing.js';
 
 // path: an open chain of segments
 export { endTangent, joined, pathEnd, pathOf, pathStart, polyline, reversedPath, startTangent, transformedPath } from './path/path.js';
 export type { Path } from './path/path.js';
+export { boundsOfPath } from './path/bounds.js';
+export { nearestOnPath } from './path/nearest.js';
+export type { NearestOnPath } from './path/nearest.js';
+export { intersectPaths } from './path/intersect.js';
+export type { PathMeeting } from './path/intersect.js';
 export { locate, pathLength, pointAlong, splitPath, subpath, tangentAlong } from './path/length.js';
+
+// region: what a closed path surrounds
+export { centroid, signedArea } from './region/area.js';
+export { containsPoint } from './region/contains.js';
+export { selfCrossings } from './region/self-crossings.js';
+export type { PathSelfCrossing } from './region/self-crossings.js';
 
 // pattern: what a pattern is
 export { dartsOf, edgeNamed, edgeNames, edgeParts, edgePath, foldEdgeOf, neighboursOf, outlinePath, partsOfEdge, pieceNamed, runLabel, timesInGarment, withPiece } from './pattern/outline.js';

@@ -4,6 +4,11 @@
 export const lengthTolerance = 1e-8;
 /** mm. Two points this near are one point: a hundredth of what an SVG file of six decimals can tell apart. */
 export const coincidenceTolerance = 1e-6;
+/**
+ * mm. Curves this near touch: a hundredth of `coincidenceTolerance`, so that a touch stays one after any rounding
+ * (5e-11 mm at 100 m), yet a gap of a thousandth of a millimetre is a gap.
+ */
+export const contactTolerance = 1e-8;
 /** mm. Largest distance of a fitted curve from what it stands for: half the 0.01 mm promised of a cutting line. */
 export const fitTolerance = 0.005;
 /** mm. Ends of edges this near are joined on reading: below a pen line, above what an editor's snapping leaves. */

@@ -1,5 +1,5 @@
 import { type Affine, apply } from '../affine.js';
-import { type Point, add, lerp, norm, scale, subtract, unit } from '../vector.js';
+import { add, lerp, norm, type Point, scale, subtract, unit } from '../vector.js';
 
 /** A straight segment from its first point to its second, in mm. */
 export type Line = readonly [Point, Point];
@@ -26,7 +26,12 @@ export const asCubic = (segment: Segment): Cubic =>
     : segment;
 
 /** The quadratic Bézier a, b, c as a cubic; exact. */
-export const quadratic = (a: Point, b: Point, c: Point): Cubic => [a, lerp(a, b, 2 / 3), lerp(c, b, 2 / 3), c];
+export const quadratic = (a: Point, b: Point, c: Point): Cubic => [
+  a,
+  lerp(a, b, 2 / 3),
+  lerp(c, b, 2 / 3),
+  c,
+];
 
 /** The point at parameter t in [0, 1]. The ends are returned exactly. */
 export function pointAt(segment: Segment, t: number): Point {
@@ -34,7 +39,11 @@ export function pointAt(segment: Segment, t: number): Point {
   if (t >= 1) return endOf(segment);
   if (isLine(segment)) return lerp(segment[0], segment[1], t);
   const [p, q, r, s] = segment;
-  const u = 1 - t, a = u * u * u, b = 3 * u * u * t, c = 3 * u * t * t, d = t * t * t;
+  const u = 1 - t,
+    a = u * u * u,
+    b = 3 * u * u * t,
+    c = 3 * u * t * t,
+    d = t * t * t;
   return { x: a * p.x + b * q.x + c * r.x + d * s.x, y: a * p.y + b * q.y + c * r.y + d * s.y };
 }
 
@@ -90,12 +99,22 @@ function firstDirection(candidates: readonly Point[], tiny: number): Point {
 export function splitAt(segment: Segment, t: number): readonly [Segment, Segment] {
   if (isLine(segment)) {
     const m = lerp(segment[0], segment[1], t);
-    return [[segment[0], m], [m, segment[1]]];
+    return [
+      [segment[0], m],
+      [m, segment[1]],
+    ];
   }
   const [p, q, r, s] = segment;
-  const a = lerp(p, q, t), b = lerp(q, r, t), c = lerp(r, s, t);
-  const d = lerp(a, b, t), e = lerp(b, c, t), m = lerp(d, e, t);
-  return [[p, a, d, m], [m, e, c, s]];
+  const a = lerp(p, q, t),
+    b = lerp(q, r, t),
+    c = lerp(r, s, t);
+  const d = lerp(a, b, t),
+    e = lerp(b, c, t),
+    m = lerp(d, e, t);
+  return [
+    [p, a, d, m],
+    [m, e, c, s],
+  ];
 }
 
 /** The part of a segment between two parameters, t0 <= t1. */

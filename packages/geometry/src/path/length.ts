@@ -32,10 +32,12 @@ export function tangentAlong(path: Path, along: number): Point {
 
 /** The part of a chain between two lengths from its start, in mm, `from` < `to`. */
 export function subpath(path: Path, from: number, to: number): Path {
-  const a = locate(path, from), b = locateEnd(path, to);
+  const a = locate(path, from),
+    b = locateEnd(path, to);
   if (a.index > b.index) return { segments: [between(path.segments[a.index]!, a.t, a.t)] };
   if (a.index === b.index) return { segments: [between(path.segments[a.index]!, a.t, Math.max(a.t, b.t))] };
-  const first = between(path.segments[a.index]!, a.t, 1), last = between(path.segments[b.index]!, 0, b.t);
+  const first = between(path.segments[a.index]!, a.t, 1),
+    last = between(path.segments[b.index]!, 0, b.t);
   return { segments: [first, ...path.segments.slice(a.index + 1, b.index), last] };
 }
 

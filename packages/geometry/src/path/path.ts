@@ -1,5 +1,5 @@
 import type { Affine } from '../affine.js';
-import { type Segment, endOf, line, reversed, startOf, tangentAt, transformed } from '../curve/segment.js';
+import { endOf, line, reversed, type Segment, startOf, tangentAt, transformed } from '../curve/segment.js';
 import type { Point } from '../vector.js';
 
 /**

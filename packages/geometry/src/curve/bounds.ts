@@ -1,0 +1,59 @@
+import { rootsInUnit } from '../polynomial.js';
+import type { Point } from '../vector.js';
+import { isLine, pointAt, type Segment } from './segment.js';
+
+/** The smallest upright rectangle about something, in mm; `min` is its top left corner as seen. */
+export interface Box {
+  readonly min: Point;
+  readonly max: Point;
+}
+
+/** The exact upright box of a segment: its ends and the places where it runs level or upright. */
+export function boundsOf(segment: Segment): Box {
+  if (isLine(segment)) {
+    const [a, b] = segment;
+    return {
+      min: { x: Math.min(a.x, b.x), y: Math.min(a.y, b.y) },
+      max: { x: Math.max(a.x, b.x), y: Math.max(a.y, b.y) },
+    };
+  }
+  const [p, q, r, s] = segment;
+  const x = extent(segment, p.x, q.x, r.x, s.x, 'x');
+  const y = extent(segment, p.y, q.y, r.y, s.y, 'y');
+  return { min: { x: x.low, y: y.low }, max: { x: x.high, y: y.high } };
+}
+
+function extent(segment: Segment, p: number, q: number, r: number, s: number, axis: 'x' | 'y') {
+  let low = Math.min(p, s),
+    high = Math.max(p, s);
+  // A curve lies within the hull of its control points: nothing to look for if the inner two are within.
+  if (q >= low && q <= high && r >= low && r <= high) return { low, high };
+  for (const t of rootsInUnit([q - p, 2 * (p - 2 * q + r), s - p + 3 * (q - r)])) {
+    const value = pointAt(segment, t)[axis];
+    low = Math.min(low, value);
+    high = Math.max(high, value);
+  }
+  return { low, high };
+}
+
+export const boxOfPoints = (points: readonly Point[]): Box => ({
+  min: { x: Math.min(...points.map(p => p.x)), y: Math.min(...points.map(p => p.y)) },
+  max: { x: Math.max(...points.map(p => p.x)), y: Math.max(...points.map(p => p.y)) },
+});
+
+/** The least box about two boxes. */
+export const boxAround = (a: Box, b: Box): Box => ({
+  min: { x: Math.min(a.min.x, b.min.x), y: Math.min(a.min.y, b.min.y) },
+  max: { x: Math.max(a.max.x, b.max.x), y: Math.max(a.max.y, b.max.y) },
+});
+
+/** Distance in mm from a point to a box; 0 within it. */
+export const distanceToBox = ({ min, max }: Box, p: Point): number =>
+  Math.hypot(Math.max(min.x - p.x, 0, p.x - max.x), Math.max(min.y - p.y, 0, p.y - max.y));
+
+/** Whether two boxes come within `margin` mm of each other in both directions. */
+export const boxesMeet = (a: Box, b: Box, margin = 0): boolean =>
+  a.min.x <= b.max.x + margin &&
+  b.min.x <= a.max.x + margin &&
+  a.min.y <= b.max.y + margin &&
+  b.min.y <= a.max.y + margin;

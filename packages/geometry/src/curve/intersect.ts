@@ -1,0 +1,177 @@
+import { rootsInUnit } from '../polynomial.js';
+import { coincidenceTolerance, contactTolerance } from '../tolerance.js';
+import { cross, distance, dot, leftOf, type Point, subtract } from '../vector.js';
+import { meetingParameters, type ParameterPair } from './intersect-cubics.js';
+import { nearestOnSegment } from './nearest.js';
+import { type Cubic, isLine, type Line, pointAt, type Segment } from './segment.js';
+
+/** A place where two segments meet, with the parameter on each; `overlap` marks an end of a stretch they share. */
+export interface SegmentMeeting {
+  readonly ta: number;
+  readonly tb: number;
+  readonly point: Point;
+  readonly overlap?: true;
+}
+
+/**
+ * Every place where two segments meet, once each, ascending along `a`: crossings, touches (within
+ * `contactTolerance`), ends of one on the other, ends they share (within `coincidenceTolerance`). Where they run
+ * along each other, the two ends of the shared stretch are given, flagged `overlap`.
+ * Error of a crossing: under 1e-9 mm for a metre of curve; of a touch, its point within `contactTolerance`.
+ */
+export function intersectSegments(a: Segment, b: Segment): readonly SegmentMeeting[] {
+  if (isLine(a)) return isLine(b) ? meetLines(a, b) : meetLineAndCubic(a, b);
+  if (isLine(b))
+    return meetLineAndCubic(b, a)
+      .map(swapped)
+      .sort((p, q) => p.ta - q.ta);
+  return meetCubics(a, b);
+}
+
+const swapped = ({ ta, tb, ...rest }: SegmentMeeting): SegmentMeeting => ({ ...rest, ta: tb, tb: ta });
+const inUnit = (t: number): number => Math.min(1, Math.max(0, t));
+
+/** Meetings at which an end of one lies on an end of the other. */
+function sharedEnds(a: Segment, b: Segment): readonly SegmentMeeting[] {
+  return [0, 1].flatMap(ta =>
+    [0, 1].flatMap(tb =>
+      distance(pointAt(a, ta), pointAt(b, tb)) <= coincidenceTolerance
+        ? [{ ta, tb, point: pointAt(a, ta) }]
+        : [],
+    ),
+  );
+}
+
+function meetLines(a: Line, b: Line): readonly SegmentMeeting[] {
+  const u = subtract(a[1], a[0]),
+    v = subtract(b[1], b[0]),
+    w = subtract(b[0], a[0]);
+  const lu = Math.hypot(u.x, u.y),
+    lv = Math.hypot(v.x, v.y);
+  const turn = cross(u, v);
+  // As far as the shorter reaches, lines that differ by less than a contact cannot be told from parallel.
+  if (Math.abs(turn) <= contactTolerance * Math.max(lu, lv)) return alongEachOther(a, b);
+  const ends = sharedEnds(a, b);
+  if (ends.length > 0) return ends;
+  const ta = cross(w, v) / turn,
+    tb = cross(w, u) / turn;
+  const ka = inUnit(ta),
+    kb = inUnit(tb);
+  const point = pointAt(a, ka);
+  return distance(point, pointAt(b, kb)) <= contactTolerance ? [{ ta: ka, tb: kb, point }] : [];
+}
+
+/** What a straight segment and a segment that keeps to its line, or comes near it at an end only, have in common. */
+function alongEachOther(a: Segment, b: Segment): readonly SegmentMeeting[] {
+  const places: SegmentMeeting[] = [];
+  const consider = (ta: number, tb: number, point: Point): void => {
+    if (!places.some(p => distance(p.point, point) <= coincidenceTolerance)) places.push({ ta, tb, point });
+  };
+  for (const tb of [0, 1]) {
+    const near = nearestOnSegment(a, pointAt(b, tb));
+    if (near.distance <= coincidenceTolerance) consider(near.t, tb, near.point);
+  }
+  for (const ta of [0, 1]) {
+    const point = pointAt(a, ta);
+    const near = nearestOnSegment(b, point);
+    if (near.distance <= coincidenceTolerance) consider(ta, near.t, point);
+  }
+  places.sort((p, q) => p.ta - q.ta);
+  return places.length < 2 ? places : [places[0]!, places.at(-1)!].map(p => ({ ...p, overlap: true }));
+}
+
+function meetLineAndCubic(a: Line, b: Cubic): readonly SegmentMeeting[] {
+  const length = distance(a[0], a[1]);
+  if (length === 0) return onPoint(a, b);
+  const along = { x: (a[1].x - a[0].x) / length, y: (a[1].y - a[0].y) / length };
+  const [e0, e1, e2, e3] = b.map(p => dot(subtract(p, a[0]), leftOf(along))) as [
+    number,
+    number,
+    number,
+    number,
+  ];
+  if (Math.min(e0, e1, e2, e3) > contactTolerance || Math.max(e0, e1, e2, e3) < -contactTolerance)
+    return sharedEnds(a, b);
+  if (Math.max(Math.abs(e0), Math.abs(e1), Math.abs(e2), Math.abs(e3)) <= contactTolerance)
+    return alongEachOther(a, b);
+  const found: SegmentMeeting[] = [...sharedEnds(a, b)];
+  const roots = rootsInUnit(
+    [e0, 3 * (e1 - e0), 3 * (e0 - 2 * e1 + e2), e3 - e0 + 3 * (e1 - e2)],
+    contactTolerance,
+  );
+  for (const tb of roots) {
+    const point = pointAt(b, tb);
+    const ta = dot(subtract(point, a[0]), along) / length;
+    const beyond = Math.max(-ta, ta - 1) * length;
+    const known = found.some(
+      f => Math.abs(f.tb - tb) < 1 / 64 && distance(f.point, point) <= coincidenceTolerance,
+    );
+    if (beyond <= contactTolerance && !known) found.push({ ta: inUnit(ta), tb, point });
+  }
+  return found.sort((p, q) => p.ta - q.ta);
+}
+
+function onPoint(a: Line, b: Cubic): readonly SegmentMeeting[] {
+  const near = nearestOnSegment(b, a[0]);
+  return near.distance <= coincidenceTolerance ? [{ ta: 0, tb: near.t, point: a[0] }] : [];
+}
+
+function meetCubics(a: Cubic, b: Cubic): readonly SegmentMeeting[] {
+  const meeting = ([ta, tb]: ParameterPair): SegmentMeeting => ({ ta, tb, point: pointAt(a, ta) });
+  const quick = meetingParameters(a, b, quickLimit);
+  if (quick) return quick.map(meeting);
+  const shared = sharedStretch(a, b);
+  if (!shared) return (meetingParameters(a, b, fullLimit) ?? []).map(meeting);
+  const [start, end] = shared;
+  // The rest of each against the whole of the other, leaving out what only says again where the stretch ends.
+  const rest: ParameterPair[] = [];
+  const lowB = Math.min(start[1], end[1]),
+    highB = Math.max(start[1], end[1]);
+  const add = (range: readonly [number, number, number, number]): void => {
+    if (range[1] - range[0] <= Number.EPSILON || range[3] - range[2] <= Number.EPSILON) return;
+    for (const pair of meetingParameters(a, b, fullLimit, range) ?? [])
+      if (![start, end, ...rest].some(p => isSamePlace(a, p, pair))) rest.push(pair);
+  };
+  add([0, start[0], 0, 1]);
+  add([end[0], 1, 0, 1]);
+  add([start[0], end[0], 0, lowB]);
+  add([start[0], end[0], highB, 1]);
+  const ends = [start, end].map(pair => ({ ...meeting(pair), overlap: true as const }));
+  return [...ends, ...rest.map(meeting)].sort((p, q) => p.ta - q.ta);
+}
+
+const isSamePlace = (a: Cubic, p: ParameterPair, q: ParameterPair): boolean =>
+  Math.abs(p[0] - q[0]) < 1 / 64 &&
+  Math.abs(p[1] - q[1]) < 1 / 64 &&
+  distance(pointAt(a, p[0]), pointAt(a, q[0])) <= coincidenceTolerance;
+
+/** Pairs of pieces looked at before it is asked whether the curves run along each other; crossings need about ten. */
+const quickLimit = 300;
+/** Enough for two curves of a metre that run a thousandth of a millimetre apart. */
+const fullLimit = 400_000;
+
+/**
+ * The first and last parameters of the stretch two cubics share. Its ends are ends of one of them. Two different
+ * cubics meet in at most nine places (Bézout), so ten that lie on both, between such ends, make them one curve.
+ */
+function sharedStretch(a: Cubic, b: Cubic): readonly [ParameterPair, ParameterPair] | undefined {
+  const ends: ParameterPair[] = [];
+  for (const ta of [0, 1]) {
+    const near = nearestOnSegment(b, pointAt(a, ta));
+    if (near.distance <= coincidenceTolerance) ends.push([ta, near.t]);
+  }
+  for (const tb of [0, 1]) {
+    const near = nearestOnSegment(a, pointAt(b, tb));
+    if (near.distance <= coincidenceTolerance) ends.push([near.t, tb]);
+  }
+  ends.sort((p, q) => p[0] - q[0]);
+  const first = ends[0],
+    last = ends.at(-1);
+  if (!first || !last || distance(pointAt(a, first[0]), pointAt(a, last[0])) <= coincidenceTolerance)
+    return undefined;
+  for (let i = 1; i <= 10; i++) {
+    const point = pointAt(a, first[0] + ((last[0] - first[0]) * i) / 11);
+    if (nearestOnSegment(b, point).distance > coincidenceTolerance) return undefined;
+  }
+  return [first, last];
+}

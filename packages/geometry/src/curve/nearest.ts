@@ -1,0 +1,59 @@
+import { rootsInUnit } from '../polynomial.js';
+import { distance, type Point } from '../vector.js';
+import { isLine, pointAt, type Segment } from './segment.js';
+
+/** The point of a segment nearest to another point, and how far it is, in mm. */
+export interface NearestOnSegment {
+  readonly t: number;
+  readonly point: Point;
+  readonly distance: number;
+}
+
+/**
+ * The nearest point of a segment, among all places where the way to it is square to the curve, and the ends.
+ * For a cubic those places are the roots of a quintic, all of which are found ({@link rootsInUnit}), so the global
+ * minimum is never missed. Of several equally near the first is given. Error: rounding, under 1e-9 mm for a metre.
+ */
+export function nearestOnSegment(segment: Segment, p: Point): NearestOnSegment {
+  let t = 0,
+    best = distance(segment[0], p);
+  const consider = (candidate: number): void => {
+    const d = distance(pointAt(segment, candidate), p);
+    if (d < best) {
+      best = d;
+      t = candidate;
+    }
+  };
+  for (const candidate of isLine(segment) ? footOnLine(segment, p) : feetOnCubic(segment, p))
+    consider(candidate);
+  consider(1);
+  return { t, point: pointAt(segment, t), distance: best };
+}
+
+function footOnLine([a, b]: readonly [Point, Point], p: Point): readonly number[] {
+  const x = b.x - a.x,
+    y = b.y - a.y,
+    square = x * x + y * y;
+  const t = square === 0 ? 0 : ((p.x - a.x) * x + (p.y - a.y) * y) / square;
+  return t > 0 && t < 1 ? [t] : [];
+}
+
+/** Parameters at which (B(t) − p) · B′(t) = 0. */
+function feetOnCubic([p0, p1, p2, p3]: readonly [Point, Point, Point, Point], p: Point): readonly number[] {
+  const ax = p3.x - p0.x + 3 * (p1.x - p2.x),
+    ay = p3.y - p0.y + 3 * (p1.y - p2.y);
+  const bx = 3 * (p0.x - 2 * p1.x + p2.x),
+    by = 3 * (p0.y - 2 * p1.y + p2.y);
+  const cx = 3 * (p1.x - p0.x),
+    cy = 3 * (p1.y - p0.y);
+  const dx = p0.x - p.x,
+    dy = p0.y - p.y;
+  return rootsInUnit([
+    cx * dx + cy * dy,
+    cx * cx + cy * cy + 2 * (bx * dx + by * dy),
+    3 * (bx * cx + by * cy + ax * dx + ay * dy),
+    4 * (ax * cx + ay * cy) + 2 * (bx * bx + by * by),
+    5 * (ax * bx + ay * by),
+    3 * (ax * ax + ay * ay),
+  ]);
+}

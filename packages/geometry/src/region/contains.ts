@@ -1,0 +1,79 @@
+import { boxOfPoints, distanceToBox } from '../curve/bounds.js';
+import { nearestOnSegment } from '../curve/nearest.js';
+import { isLine } from '../curve/segment.js';
+import type { Path } from '../path/path.js';
+import { rootsInUnit } from '../polynomial.js';
+import { coincidenceTolerance } from '../tolerance.js';
+import type { Point } from '../vector.js';
+
+/**
+ * Whether a point lies within a closed path, or on it (within `coincidenceTolerance`). Within: the path winds round
+ * it, in either sense. A gap from the last point to the first is closed straight.
+ */
+export function containsPoint(path: Path, p: Point): boolean {
+  const onPath = path.segments.some(
+    segment =>
+      distanceToBox(boxOfPoints(segment), p) <= coincidenceTolerance &&
+      nearestOnSegment(segment, p).distance <= coincidenceTolerance,
+  );
+  return onPath || windingNumber(path, p) !== 0;
+}
+
+/**
+ * How often a closed path winds round a point that is not on it, clockwise positive as seen. Counts the crossings of
+ * the ray to the right, with each piece that rises or falls owning its upper end only, so that no joint and no
+ * highest point is counted twice. Source: the crossings rule, after D. Sunday, Practical Geometry Algorithms, 2021.
+ */
+export function windingNumber(path: Path, p: Point): number {
+  let winding = 0;
+  let last = path.segments.at(-1)!.at(-1)!;
+  for (const segment of path.segments) {
+    winding += crossed(last.x - p.x, last.y - p.y, segment[0].x - p.x, segment[0].y - p.y);
+    last = segment.at(-1)!;
+    if (isLine(segment))
+      winding += crossed(segment[0].x - p.x, segment[0].y - p.y, last.x - p.x, last.y - p.y);
+    else if (segment.some(c => c.x >= p.x) && segment.some(c => c.y >= p.y) && segment.some(c => c.y <= p.y))
+      winding += crossedByCubic(segment, p);
+  }
+  return winding;
+}
+
+/** +1 where a straight step relative to the point crosses the ray to the right downwards, −1 upwards, else 0. */
+function crossed(x0: number, y0: number, x1: number, y1: number): number {
+  if (y0 <= 0 === y1 <= 0) return 0;
+  const right = x0 * y1 - x1 * y0;
+  if (y1 > y0) return right > 0 ? 1 : 0;
+  return right < 0 ? -1 : 0;
+}
+
+function crossedByCubic([p0, p1, p2, p3]: readonly [Point, Point, Point, Point], p: Point): number {
+  const c = [p0.y - p.y, 3 * (p1.y - p0.y), 3 * (p0.y - 2 * p1.y + p2.y), p3.y - p0.y + 3 * (p1.y - p2.y)];
+  const stops = [0, ...rootsInUnit([c[1]!, 2 * c[2]!, 3 * c[3]!]), 1];
+  const height = (t: number): number =>
+    t === 0 ? c[0]! : t === 1 ? p3.y - p.y : ((c[3]! * t + c[2]!) * t + c[1]!) * t + c[0]!;
+  let winding = 0;
+  for (let i = 1; i < stops.length; i++) {
+    const low = stops[i - 1]!,
+      high = stops[i]!;
+    const y0 = height(low),
+      y1 = height(high);
+    if (y0 <= 0 === y1 <= 0) continue;
+    const t = crossingOf(height, low, high, y0 <= 0);
+    const u = 1 - t;
+    const x = u * u * u * p0.x + 3 * u * u * t * p1.x + 3 * u * t * t * p2.x + t * t * t * p3.x;
+    if (x > p.x) winding += y1 > y0 ? 1 : -1;
+  }
+  return winding;
+}
+
+/** Halving: the ray is crossed once between two stops. The point is off the path, so the side is never in doubt. */
+function crossingOf(height: (t: number) => number, from: number, to: number, rising: boolean): number {
+  let low = from,
+    high = to;
+  while (true) {
+    const middle = (low + high) / 2;
+    if (middle <= low || middle >= high) return middle;
+    if (height(middle) <= 0 === rising) low = middle;
+    else high = middle;
+  }
+}
