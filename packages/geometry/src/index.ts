@@ -1,45 +1,137 @@
 // The public surface, by folder. Every name is listed; nothing is exported by star.
-export { PatternError, locating } from './errors.js';
-export type { Fault, Finding, Severity, Where } from './errors.js';
-export * as tolerances from './tolerance.js';
-export { millimetresPer } from './units.js';
-export type { LengthUnit } from './units.js';
-export { add, angleBetween, at, cross, distance, dot, leftOf, lerp, norm, rightOf, scale, subtract, unit } from './vector.js';
-export type { Point } from './vector.js';
-export { apply, applyToVector, carrying, compose, determinant, identity, mirror, rotation, translation } from './affine.js';
+
 export type { Affine } from './affine.js';
-
-// curve: one segment
-export { asCubic, between, derivativeAt, endOf, isLine, line, pointAt, quadratic, reversed, secondDerivativeAt, splitAt, startOf, tangentAt, transformed } from './curve/segment.js';
-export type { Cubic, Line, Segment } from './curve/segment.js';
+export {
+  apply,
+  applyToVector,
+  carrying,
+  compose,
+  determinant,
+  identity,
+  mirror,
+  rotation,
+  translation,
+} from './affine.js';
 export { parameterAtLength, segmentLength } from './curve/arc-length.js';
-export { boundsOf } from './curve/bounds.js';
 export type { Box } from './curve/bounds.js';
-export { nearestOnSegment } from './curve/nearest.js';
-export type { NearestOnSegment } from './curve/nearest.js';
-export { intersectSegments } from './curve/intersect.js';
+export { boundsOf } from './curve/bounds.js';
 export type { SegmentMeeting } from './curve/intersect.js';
-export { selfCrossing } from './curve/self-crossing.js';
+export { intersectSegments } from './curve/intersect.js';
+export type { NearestOnSegment } from './curve/nearest.js';
+export { nearestOnSegment } from './curve/nearest.js';
+export type { Cubic, Line, Segment } from './curve/segment.js';
+// curve: one segment
+export {
+  asCubic,
+  between,
+  derivativeAt,
+  endOf,
+  isLine,
+  line,
+  pointAt,
+  quadratic,
+  reversed,
+  secondDerivativeAt,
+  splitAt,
+  startOf,
+  tangentAt,
+  transformed,
+} from './curve/segment.js';
 export type { SelfCrossing } from './curve/self-crossing.js';
-
-// path: an open chain of segments
-export { endTangent, joined, pathEnd, pathOf, pathStart, polyline, reversedPath, startTangent, transformedPath } from './path/path.js';
-export type { Path } from './path/path.js';
+export { selfCrossing } from './curve/self-crossing.js';
+export type { Fault, Finding, Severity, Where } from './errors.js';
+export { locating, PatternError } from './errors.js';
+export type { HemSweep } from './measure/hem-sweep.js';
+// measure: lengths, girths at a level, walking seams, truing checks
+export { hemSweep, lengthInGarment } from './measure/hem-sweep.js';
+export type { JoinedLine } from './measure/joined-lines.js';
+export { joinedLinesAcrossDarts, joinedLinesOf } from './measure/joined-lines.js';
+export { levelGirths } from './measure/level-girth.js';
+export type { SeamStretch } from './measure/notch-check.js';
+export type { EdgeTruing, Kink } from './measure/truing-check.js';
+export { edgeTruing } from './measure/truing-check.js';
+export type { SeamWalk } from './measure/walk-seam.js';
+export { walkSeam, walkSeams } from './measure/walk-seam.js';
 export { boundsOfPath } from './path/bounds.js';
-export { nearestOnPath } from './path/nearest.js';
-export type { NearestOnPath } from './path/nearest.js';
-export { intersectPaths } from './path/intersect.js';
 export type { PathMeeting } from './path/intersect.js';
+export { intersectPaths } from './path/intersect.js';
 export { locate, pathLength, pointAlong, splitPath, subpath, tangentAlong } from './path/length.js';
-
+export type { NearestOnPath } from './path/nearest.js';
+export { nearestOnPath } from './path/nearest.js';
+export type { Path } from './path/path.js';
+// path: an open chain of segments
+export {
+  endTangent,
+  joined,
+  pathEnd,
+  pathOf,
+  pathStart,
+  polyline,
+  reversedPath,
+  startTangent,
+  transformedPath,
+} from './path/path.js';
+// pattern: what a pattern is
+export {
+  dartsOf,
+  edgeNamed,
+  edgeNames,
+  edgeParts,
+  edgePath,
+  foldEdgeOf,
+  neighboursOf,
+  outlinePath,
+  partsOfEdge,
+  pieceNamed,
+  runLabel,
+  timesInGarment,
+  withPiece,
+} from './pattern/outline.js';
+export type { EdgePosition } from './pattern/position.js';
+export { resolvePosition } from './pattern/position.js';
+export type {
+  CornerRule,
+  Cutting,
+  Dart,
+  Edge,
+  EdgeKind,
+  EdgeRef,
+  EdgeRun,
+  Fabric,
+  FabricRole,
+  LineKind,
+  Mark,
+  Notch,
+  NotchStyle,
+  Outline,
+  OutlinePart,
+  Pattern,
+  Piece,
+  PieceLine,
+  Seam,
+  SeamEase,
+} from './pattern/types.js';
 // region: what a closed path surrounds
 export { centroid, signedArea } from './region/area.js';
 export { containsPoint } from './region/contains.js';
-export { selfCrossings } from './region/self-crossings.js';
 export type { PathSelfCrossing } from './region/self-crossings.js';
-
-// pattern: what a pattern is
-export { dartsOf, edgeNamed, edgeNames, edgeParts, edgePath, foldEdgeOf, neighboursOf, outlinePath, partsOfEdge, pieceNamed, runLabel, timesInGarment, withPiece } from './pattern/outline.js';
-export { resolvePosition } from './pattern/position.js';
-export type { EdgePosition } from './pattern/position.js';
-export type { CornerRule, Cutting, Dart, Edge, EdgeKind, EdgeRef, EdgeRun, Fabric, FabricRole, LineKind, Mark, Notch, NotchStyle, Outline, OutlinePart, Pattern, Piece, PieceLine, Seam, SeamEase } from './pattern/types.js';
+export { selfCrossings } from './region/self-crossings.js';
+export * as tolerances from './tolerance.js';
+export type { LengthUnit } from './units.js';
+export { millimetresPer } from './units.js';
+export type { Point } from './vector.js';
+export {
+  add,
+  angleBetween,
+  at,
+  cross,
+  distance,
+  dot,
+  leftOf,
+  lerp,
+  norm,
+  rightOf,
+  scale,
+  subtract,
+  unit,
+} from './vector.js';

@@ -23,5 +23,15 @@ export const largestCoordinate = 1e5;
 export const cornerTurn = (20 * Math.PI) / 180;
 /** rad (5 degrees). Joined lines that bend by more than this at a seam show it in the garment. */
 export const joinedCorner = (5 * Math.PI) / 180;
+/** rad (1 degree). A bend above this at a smooth place of an edge shows, and is trued (trade-notes §3). */
+export const kinkTurn = Math.PI / 180;
+/** rad (2 degrees). A line may meet a fold this far from square: it doubles in the garment and still hangs straight. */
+export const squareTurn = (2 * Math.PI) / 180;
+/** mm. A straight bridge up to this long that turns one way and back is a step, not a line; common practice, no source. */
+export const stepReach = 15;
+/** mm. A broken corner is drawn fair within this of it, so that the rest of the line stays; common practice, no source. */
+export const blendReach = 30;
+/** mm. A lone notch this near to a crossing seam was meant for it: 1 in, as far as a cap's top is shifted for ease. */
+export const notchReach = 25.4;
 /** rad. Directions nearer than this are one direction: 1e-9 rad is 1e-4 mm at 100 m. */
 export const angleTolerance = 1e-9;

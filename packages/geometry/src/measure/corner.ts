@@ -1,0 +1,49 @@
+import { endTangent, pathEnd, pathStart, startTangent } from '../path/path.js';
+import { partsOfEdge } from '../pattern/outline.js';
+import type { Outline, OutlinePart, Piece } from '../pattern/types.js';
+import { angleBetween, type Point } from '../vector.js';
+
+/** An end of an edge, in clockwise order. */
+export type EdgeEnd = 'start' | 'end';
+
+/** A corner of a stitching line, seen from one of the two edges that meet there. */
+export interface Corner {
+  readonly point: Point;
+  /** What comes next beyond the corner: another edge, or a dart. */
+  readonly neighbour: OutlinePart;
+  /** Which of the neighbour's ends lies here. */
+  readonly neighbourEnd: EdgeEnd;
+  /** Angle of the cloth between the two, in rad in [0, 2π], from the true tangents at their ends. */
+  readonly interior: number;
+}
+
+/** The corner at an end of an edge. @throws PatternError `unknown-edge` */
+export function cornerAt(piece: Piece, edge: string, end: EdgeEnd): Corner {
+  const parts = partsOfEdge(piece, edge);
+  const own = end === 'start' ? parts[0]! : parts.at(-1)!;
+  const neighbour = besides(piece.outline, own, end);
+  const interior =
+    end === 'start'
+      ? interiorAngle(leaving(neighbour), startTangent(own.path))
+      : interiorAngle(endTangent(own.path), entering(neighbour));
+  return {
+    point: end === 'start' ? pathStart(own.path) : pathEnd(own.path),
+    neighbour,
+    neighbourEnd: end === 'start' ? 'end' : 'start',
+    interior,
+  };
+}
+
+/** The part of the outline before (`start`) or after (`end`) another, clockwise. */
+export function besides(outline: Outline, part: OutlinePart, end: EdgeEnd): OutlinePart {
+  const ring = outline.parts;
+  const step = end === 'start' ? ring.length - 1 : 1;
+  return ring[(ring.indexOf(part) + step) % ring.length]!;
+}
+
+/** Angle on the right of travel, where the cloth is, between a direction of arrival and one of departure, in rad. */
+export const interiorAngle = (arriving: Point, departing: Point): number =>
+  Math.PI - angleBetween(arriving, departing);
+
+const entering = (part: OutlinePart): Point => startTangent(part.type === 'edge' ? part.path : part.legs[0]);
+const leaving = (part: OutlinePart): Point => endTangent(part.type === 'edge' ? part.path : part.legs[1]);

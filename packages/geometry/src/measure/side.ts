@@ -1,0 +1,71 @@
+import { locating, PatternError } from '../errors.js';
+import { pathLength } from '../path/length.js';
+import { edgePath, pieceNamed, runLabel } from '../pattern/outline.js';
+import type { EdgeRun, NotchStyle, Pattern, Seam } from '../pattern/types.js';
+
+/** One edge of a seam's side, laid out along it: where it begins, in mm from the side's beginning, and its length. */
+export interface LaidRun {
+  readonly run: EdgeRun;
+  readonly fromMm: number;
+  readonly lengthMm: number;
+}
+
+/** A notch as the hand meets it along a side of a seam, in mm from the side's beginning. */
+export interface LaidNotch {
+  readonly alongMm: number;
+  readonly style: NotchStyle;
+  /** `front.armhole`, with the notch's own name where it has one: `front.armhole (front)`. */
+  readonly label: string;
+  readonly run: EdgeRun;
+}
+
+/** One side of a seam as it is walked: its runs end to end, darts closed, and the notches on it in order. */
+export interface SeamSide {
+  readonly runs: readonly LaidRun[];
+  readonly lengthMm: number;
+  readonly notches: readonly LaidNotch[];
+}
+
+/**
+ * Lays out one side of a seam. Lengths are stitching lengths; mouths of darts take none, as they are closed.
+ * @throws PatternError `unknown-piece`, `unknown-edge`; `empty-seam` where the side lists no edge
+ */
+export function laidOut(pattern: Pattern, seam: Seam, side: 'a' | 'b'): SeamSide {
+  const runs: LaidRun[] = [],
+    notches: LaidNotch[] = [];
+  let along = 0;
+  if (seam[side].length === 0)
+    throw new PatternError('empty-seam', {
+      message: `Side ${side} of seam "${seam.name}" lists no edge.`,
+      remedy: 'Name the edges that are sewn there, or leave the seam out.',
+    });
+  for (const run of seam[side]) {
+    const piece = pieceNamed(pattern, run.piece);
+    const lengthMm = locating({ piece: run.piece, edge: run.edge }, () =>
+      pathLength(edgePath(piece, run.edge)),
+    );
+    const fromMm = along;
+    runs.push({ run, fromMm, lengthMm });
+    for (const { edge, at, style, name } of piece.notches)
+      if (edge === run.edge)
+        notches.push({
+          alongMm: fromMm + (run.reversed ? lengthMm - at : at),
+          style,
+          label: name === undefined ? runLabel(run) : `${runLabel(run)} (${name})`,
+          run,
+        });
+    along += lengthMm;
+  }
+  return { runs, lengthMm: along, notches: notches.sort((p, q) => p.alongMm - q.alongMm) };
+}
+
+/** Where one run ends and the next begins, in mm from the side's beginning: a seam or dart that this seam crosses. */
+export const innerJoints = (side: SeamSide): readonly number[] => side.runs.slice(1).map(r => r.fromMm);
+
+/** `front.side-upper + front.side-lower`; an edge that stands twice in the garment is named once. */
+export const sideLabel = (side: SeamSide): string =>
+  [...new Set(side.runs.map(r => runLabel(r.run)))].join(' + ');
+
+/** Ease wanted between the sides of a seam, a − b in mm; a percentage is one of side b. */
+export const easeWanted = (seam: Seam, bMm: number): number =>
+  'mm' in seam.ease ? seam.ease.mm : (seam.ease.percent / 100) * bMm;
