@@ -52,6 +52,8 @@ export type { EdgeTruing, Kink } from './measure/truing-check.js';
 export { edgeTruing } from './measure/truing-check.js';
 export type { SeamWalk } from './measure/walk-seam.js';
 export { walkSeam, walkSeams } from './measure/walk-seam.js';
+// names in messages: quoted short, with the one that was meant
+export { listed, nearestName, quoted, suggestion } from './naming.js';
 export { boundsOfPath } from './path/bounds.js';
 export type { PathMeeting } from './path/intersect.js';
 export { intersectPaths } from './path/intersect.js';
@@ -89,6 +91,7 @@ export {
 } from './pattern/outline.js';
 export type { EdgePosition } from './pattern/position.js';
 export { resolvePosition } from './pattern/position.js';
+export { parsePercent, parsePosition } from './pattern/position-text.js';
 export type {
   CornerRule,
   Cutting,
@@ -116,9 +119,13 @@ export { centroid, signedArea } from './region/area.js';
 export { containsPoint } from './region/contains.js';
 export type { PathSelfCrossing } from './region/self-crossings.js';
 export { selfCrossings } from './region/self-crossings.js';
+// svg: drawings in and out
+export { toPathData } from './svg/path-text.js';
+export type { ForeignShape, ReadOptions } from './svg/read-shapes.js';
+export { readShapes } from './svg/read-shapes.js';
 export * as tolerances from './tolerance.js';
 export type { LengthUnit } from './units.js';
-export { millimetresPer } from './units.js';
+export { formatLength, millimetresPer, nearestEighth, parseLength } from './units.js';
 export type { Point } from './vector.js';
 export {
   add,

@@ -1,3 +1,86 @@
+import { PatternError } from './errors.js';
+import { largestCoordinate } from './tolerance.js';
+
 export type LengthUnit = 'mm' | 'cm' | 'in';
 /** Millimetres in one of each unit; all exact. */
 export const millimetresPer: Readonly<Record<LengthUnit, number>> = { mm: 1, cm: 10, in: 25.4 };
+
+/**
+ * A length as makers write it, in mm: `12`, `12 mm`, `1.2 cm`, `3/8 in`, `2 7/8"`, `2⅞ in`; a sign is kept.
+ *
+ * @param unit what a bare number is counted in
+ * @throws PatternError `length-not-understood`; `length-out-of-range` beyond 100 m. The text is never quoted.
+ */
+export function parseLength(text: string | number, unit: LengthUnit): number {
+  const mm = typeof text === 'number' ? text * millimetresPer[unit] : lengthOfText(text, unit);
+  if (mm === undefined || Number.isNaN(mm))
+    throw new PatternError('length-not-understood', {
+      message: 'A length was not understood.',
+      remedy: 'Write it as 12 mm, 1.2 cm, 3/8 in or 2 7/8".',
+    });
+  if (Math.abs(mm) > largestCoordinate)
+    throw new PatternError('length-out-of-range', {
+      message: 'A length is over 100 m.',
+      remedy: 'Check its unit.',
+    });
+  return mm;
+}
+
+function lengthOfText(text: string, unit: LengthUnit): number | undefined {
+  // Longer than any length is written; bounds the work on hostile text.
+  if (text.length > longestLengthText) return undefined;
+  const match = /^([+\-−]?)(.*?)\s*(mm|cm|inches|inch|in|"|″|”|'')?\.?$/iu.exec(text.trim());
+  if (!match) return undefined;
+  const [, sign, digits, written] = match;
+  const size = numberOfText(digits!.trim());
+  if (size === undefined) return undefined;
+  const word = written?.toLowerCase();
+  const counted: LengthUnit = word === undefined ? unit : word === 'mm' || word === 'cm' ? word : 'in';
+  return (sign === '-' || sign === '−' ? -size : size) * millimetresPer[counted];
+}
+const longestLengthText = 64;
+
+/** A number without sign: `12`, `1.25`, `.5`, `3/8`, `2 7/8`, `2-7/8`, `2⅞`, `⅞`. */
+export function numberOfText(text: string): number | undefined {
+  if (/^(\d+\.?\d*|\.\d+)$/.test(text)) return Number(text);
+  const written = text.replace(/[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]/gu, sign => ` ${vulgarFractions[sign]}`).trim();
+  const match = /^(?:(\d+)(?:\s+|\s*-\s*))?(\d+)\s*[/⁄]\s*(\d+)$/u.exec(written);
+  if (!match || Number(match[3]) === 0) return undefined;
+  return Number(match[1] ?? 0) + Number(match[2]) / Number(match[3]);
+}
+
+const vulgarFractions: Readonly<Record<string, string>> = {
+  '½': '1/2',
+  '⅓': '1/3',
+  '⅔': '2/3',
+  '¼': '1/4',
+  '¾': '3/4',
+  '⅕': '1/5',
+  '⅖': '2/5',
+  '⅗': '3/5',
+  '⅘': '4/5',
+  '⅙': '1/6',
+  '⅚': '5/6',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+};
+
+/** Decimals shown: a tenth of a millimetre, and in inches the nearest that is no coarser than a pen line. */
+const shownDecimals: Readonly<Record<LengthUnit, number>> = { mm: 1, cm: 2, in: 2 };
+
+/** A length in mm for people, in their unit: `372.4 mm`, `37.24 cm`, `14.66 in`; no empty decimals. */
+export function formatLength(mm: number, unit: LengthUnit): string {
+  const rounded = Number((mm / millimetresPer[unit]).toFixed(shownDecimals[unit]));
+  return `${Object.is(rounded, -0) ? 0 : rounded} ${unit}`;
+}
+
+/** The nearest eighth of an inch, as cutting instructions give it (`12 3/8 in`), and what that is exactly in mm. */
+export function nearestEighth(mm: number): { readonly text: string; readonly mm: number } {
+  const eighths = Math.round((mm / millimetresPer.in) * 8) || 0;
+  const whole = Math.floor(Math.abs(eighths) / 8);
+  const part = ['', '1/8', '1/4', '3/8', '1/2', '5/8', '3/4', '7/8'][Math.abs(eighths) % 8]!;
+  const figure = [whole > 0 || part === '' ? String(whole) : '', part].filter(s => s !== '').join(' ');
+  return { text: `${eighths < 0 ? '−' : ''}${figure} in`, mm: (eighths * millimetresPer.in) / 8 };
+}

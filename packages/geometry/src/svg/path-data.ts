@@ -1,0 +1,144 @@
+import { type Affine, identity } from '../affine.js';
+import { penThrough, type Subpath } from './pen.js';
+import { scanner } from './scan.js';
+
+export interface PathData {
+  readonly subpaths: readonly Subpath[];
+  /** Where the grammar was broken (index into the text); all before it has been drawn, as the specification asks. */
+  readonly fault?: { readonly index: number; readonly reason: string };
+}
+
+/**
+ * Path data by the SVG 2 grammar (section 9.3.9), longest match, arc flags of one digit, in one pass over the text.
+ * After an error everything before the faulty segment stands (section 9.5.4).
+ *
+ * @param map carries the element's coordinates to millimetres
+ */
+export function parsePathData(text: string, map: Affine = identity): PathData {
+  const pen = penThrough(map);
+  const read = scanner(text);
+  // The current point, the start of the subpath and the last control point, in the element's own coordinates.
+  let x = 0,
+    y = 0,
+    startX = 0,
+    startY = 0,
+    controlX = 0,
+    controlY = 0;
+  let last = 0;
+
+  read.space();
+  while (!read.atEnd()) {
+    const at = read.index();
+    const command = read.letter();
+    const kind = command | 0x20;
+    if (!(kind in argumentsOf)) return broken(at, 'a command letter was expected');
+    if (last === 0 && kind !== M) return broken(at, 'a path begins with M');
+    if (kind === Z) {
+      pen.close();
+      [x, y, last] = [startX, startY, Z];
+      read.space();
+      continue;
+    }
+    const isRelative = command === kind;
+    for (let first = true; ; first = false) {
+      if (first) read.space();
+      else if (!read.separatorBeforeNumber()) break;
+      const dx = isRelative ? x : 0,
+        dy = isRelative ? y : 0;
+      const n = numbers(kind);
+      if (n === undefined) return broken(read.index(), read.reason());
+      switch (kind) {
+        case M:
+          [x, y] = [n[0]! + dx, n[1]! + dy];
+          if (first) {
+            pen.moveTo(x, y);
+            [startX, startY] = [x, y];
+          } else pen.lineTo(x, y);
+          break;
+        case L:
+          pen.lineTo((x = n[0]! + dx), (y = n[1]! + dy));
+          break;
+        case H:
+          pen.lineTo((x = n[0]! + dx), y);
+          break;
+        case V:
+          pen.lineTo(x, (y = n[0]! + dy));
+          break;
+        case C:
+          controlX = n[2]! + dx;
+          controlY = n[3]! + dy;
+          pen.cubicTo(n[0]! + dx, n[1]! + dy, controlX, controlY, (x = n[4]! + dx), (y = n[5]! + dy));
+          break;
+        case S: {
+          const smooth = last === C || last === S;
+          const x1 = smooth ? 2 * x - controlX : x,
+            y1 = smooth ? 2 * y - controlY : y;
+          controlX = n[0]! + dx;
+          controlY = n[1]! + dy;
+          pen.cubicTo(x1, y1, controlX, controlY, (x = n[2]! + dx), (y = n[3]! + dy));
+          break;
+        }
+        case Q:
+          controlX = n[0]! + dx;
+          controlY = n[1]! + dy;
+          pen.quadraticTo(controlX, controlY, (x = n[2]! + dx), (y = n[3]! + dy));
+          break;
+        case T: {
+          const smooth = last === Q || last === T;
+          controlX = smooth ? 2 * x - controlX : x;
+          controlY = smooth ? 2 * y - controlY : y;
+          pen.quadraticTo(controlX, controlY, (x = n[0]! + dx), (y = n[1]! + dy));
+          break;
+        }
+        default:
+          pen.arcTo(n[0]!, n[1]!, n[2]!, n[3] === 1, n[4] === 1, (x = n[5]! + dx), (y = n[6]! + dy));
+      }
+      last = kind;
+    }
+    if (read.danglingComma()) return broken(read.index(), read.reason());
+  }
+  return { subpaths: pen.strokes() };
+
+  function numbers(kind: number): readonly number[] | undefined {
+    const wanted = argumentsOf[kind]!;
+    for (let i = 0; i < wanted; i++) {
+      if (i > 0) read.separator();
+      const isFlag = kind === A && (i === 3 || i === 4);
+      if (!(isFlag ? read.flag() : read.number())) return undefined;
+      values[i] = read.value();
+    }
+    return values;
+  }
+  function broken(index: number, reason: string): PathData {
+    return { subpaths: pen.strokes(), fault: { index, reason } };
+  }
+}
+
+/** Seven numbers at most; one array serves every segment. */
+const values: number[] = [0, 0, 0, 0, 0, 0, 0];
+
+const [M, Z, L, H, V, C, S, Q, T, A] = [...'mzlhvcsqta'].map(letter => letter.charCodeAt(0)) as [
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+];
+/** How many numbers each command takes at a time. */
+const argumentsOf: Readonly<Record<number, number>> = {
+  [M]: 2,
+  [Z]: 0,
+  [L]: 2,
+  [H]: 1,
+  [V]: 1,
+  [C]: 6,
+  [S]: 4,
+  [Q]: 4,
+  [T]: 2,
+  [A]: 7,
+};

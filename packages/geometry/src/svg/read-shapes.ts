@@ -1,0 +1,102 @@
+import { type Box, boxAround } from '../curve/bounds.js';
+import type { Finding } from '../errors.js';
+import { boundsOfPath } from '../path/bounds.js';
+import { pathLength } from '../path/length.js';
+import { signedArea } from '../region/area.js';
+import { type Report, reportOn } from './report.js';
+import type { ShapeFault } from './shapes.js';
+import { styleSheetOf } from './style-sheet.js';
+import { type Drawn, type LeftOut, walk } from './walk.js';
+import { attributeOf, type Element, elementLabel, parseXml } from './xml.js';
+
+/** A shape of a drawing that is not one of our patterns, measured as drawn; the JSON of `measure --json`. */
+export interface ForeignShape {
+  readonly element: string;
+  /** That of the shape itself, also where a `use` shows it; absent where it has none. */
+  readonly id?: string;
+  /** Every stroke is drawn shut. */
+  readonly closed: boolean;
+  readonly lengthMm: number;
+  /** |sum of the signed areas of the closed strokes|; 0 if none is. */
+  readonly areaMm2: number;
+  /** x, y, width, height of the geometry without stroke. */
+  readonly boxMm: readonly [number, number, number, number];
+}
+
+export interface ReadOptions {
+  /** Named in findings and errors. */
+  readonly file?: string;
+}
+
+/**
+ * Every shown shape of any SVG file in document order, `use` resolved where it stands, measured in mm of the outer
+ * viewport. Path data is drawn up to an error, with a finding that gives its place.
+ *
+ * @throws PatternError where the file cannot be read at all: `not-xml`, `not-svg`, `encoding-broken`,
+ *   `coordinate-out-of-range`, `too-many-instances` ...
+ */
+export function readShapes(
+  source: Uint8Array | string,
+  { file }: ReadOptions = {},
+): { readonly shapes: readonly ForeignShape[]; readonly findings: readonly Finding[] } {
+  const document = parseXml(source, file);
+  const report = reportOn(document, file);
+  const shapes: ForeignShape[] = [];
+  const onFault = (element: Element, fault: ShapeFault): void => faultFinding(report, element, fault);
+  const leftOut = walk(document, report, { onFault, sheet: styleSheetOf(document, report) }, drawn => {
+    const shape = measured(drawn);
+    if (shape) shapes.push(shape);
+    else if (drawn.element.name === 'path' && (attributeOf(drawn.element, 'd') ?? '').trim() !== '')
+      report.add('note', 'shape-empty', drawn.element.offset, {
+        message: `${capital(elementLabel(drawn.element))} draws nothing.`,
+        remedy: 'Remove it if it is not wanted.',
+      });
+  });
+  sayLeftOut(leftOut, report);
+  return { shapes, findings: report.findings() };
+}
+
+function measured({ element, strokes }: Drawn): ForeignShape | undefined {
+  const drawn = strokes.filter(stroke => stroke.segments.length > 0);
+  if (drawn.length === 0) return undefined;
+  const closed = drawn.filter(stroke => stroke.closed);
+  const box: Box = drawn.map(boundsOfPath).reduce(boxAround);
+  const id = attributeOf(element, 'id');
+  return {
+    element: element.name,
+    ...(id === undefined ? {} : { id }),
+    closed: closed.length === drawn.length,
+    lengthMm: drawn.reduce((sum, stroke) => sum + pathLength(stroke), 0),
+    areaMm2: Math.abs(closed.reduce((sum, stroke) => sum + signedArea(stroke), 0)),
+    boxMm: [box.min.x, box.min.y, box.max.x - box.min.x, box.max.y - box.min.y],
+  };
+}
+
+function faultFinding(report: Report, element: Element, { attribute, index, reason }: ShapeFault): void {
+  const place = element.attributes.get(attribute);
+  const at = place && index !== undefined ? report.within(place, index) : (place?.offset ?? element.offset);
+  const isPath = attribute === 'd' || attribute === 'points';
+  report.add('warning', isPath ? 'path-data-broken' : 'attribute-not-understood', at, {
+    message: isPath
+      ? `The path data of ${elementLabel(element)} breaks off: ${reason}. It is drawn up to there.`
+      : `The ${attribute} of ${elementLabel(element)} is left out: ${reason}.`,
+    remedy: isPath ? 'Draw the shape again, or mend its data.' : 'Write it as SVG does, or remove it.',
+  });
+}
+
+function sayLeftOut({ texts, hidden }: LeftOut, report: Report): void {
+  if (hidden.length > 0)
+    report.add('note', 'hidden-left-out', hidden[0]!.offset, {
+      message: `What is not displayed or not visible was left out (${hidden.length}).`,
+      figures: { count: hidden.length },
+      remedy: 'Show it in the drawing program if it is wanted.',
+    });
+  if (texts.length > 0)
+    report.add('note', 'text-left-out', texts[0]!.offset, {
+      message: `Texts and pictures were left out (${texts.length}): they have no outline to measure.`,
+      figures: { count: texts.length },
+      remedy: 'Turn text into paths in the drawing program if it is wanted.',
+    });
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

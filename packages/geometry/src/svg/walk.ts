@@ -1,0 +1,290 @@
+import { type Affine, compose, translation } from '../affine.js';
+import type { Segment } from '../curve/segment.js';
+import type { PatternError } from '../errors.js';
+import { largestCoordinate } from '../tolerance.js';
+import { deepestUse, mostInstancedSegments, mostInstances } from './limits.js';
+import type { Subpath } from './pen.js';
+import type { Report } from './report.js';
+import { outerViewport } from './root.js';
+import { drawShape, type ShapeFault, shapeNames } from './shapes.js';
+import { propertyOf, type StyleSheet } from './style.js';
+import { type LengthBasis, parseTransform, svgLength, transformOrigin } from './transform.js';
+import { parseViewBox, viewBoxMap } from './viewport.js';
+import { attributeOf, type Element, elementLabel, type XmlDocument } from './xml.js';
+
+/** An element where it is shown: `outer` leads outwards through groups and, from a `use`, on to what encloses that. */
+export interface Shown {
+  readonly element: Element;
+  readonly outer: Shown | undefined;
+  /** From the coordinates inside this element to mm of the outer viewport. */
+  readonly map: Affine;
+}
+
+export interface Drawn extends Shown {
+  readonly strokes: readonly Subpath[];
+}
+
+export interface WalkOptions {
+  /** Elements to pass over with all they hold. */
+  readonly skip?: (element: Element) => boolean;
+  /** What is done about faulty geometry: a finding, or an error thrown. */
+  readonly onFault: (element: Element, fault: ShapeFault) => void;
+  readonly sheet: StyleSheet;
+}
+
+/** How many of what was not read, for one finding each. */
+export interface LeftOut {
+  readonly texts: readonly Element[];
+  readonly hidden: readonly Element[];
+}
+
+interface Visit extends Shown {
+  readonly basis: LengthBasis;
+  readonly visible: boolean;
+  /** Targets of the `use` elements that this stands in, innermost first. */
+  readonly within: UseChain | undefined;
+  /** Width and height that a `use` gives the symbol or svg it shows. */
+  readonly size?: { readonly width: string | undefined; readonly height: string | undefined };
+}
+interface UseChain {
+  readonly target: Element;
+  readonly next: UseChain | undefined;
+  readonly depth: number;
+}
+
+const containers: ReadonlySet<string> = new Set(['g', 'a', 'svg', 'switch', 'use', 'symbol']);
+
+/**
+ * Visits every shown shape of a drawing in document order, `use` resolved where it stands, mapped to mm of the outer
+ * viewport. What is in `defs`, not displayed or not visible is passed over. A loop of its own, not recursion: files
+ * nest as deep as they like.
+ *
+ * @throws PatternError `too-many-instances`, `coordinate-out-of-range`; what `onFault` throws
+ */
+export function walk(
+  document: XmlDocument,
+  report: Report,
+  options: WalkOptions,
+  visit: (shape: Drawn) => void,
+): LeftOut {
+  const { sheet } = options;
+  const texts: Element[] = [],
+    hidden: Element[] = [];
+  let instances = 0,
+    instancedSegments = 0;
+  let ids: ReadonlyMap<string, Element> | undefined;
+  const { map, basis } = outerViewport(document.root, report);
+  const stack: Visit[] = [
+    { element: document.root, outer: undefined, map, basis, visible: true, within: undefined },
+  ];
+  for (let here = stack.pop(); here; here = stack.pop()) {
+    const { element, within } = here;
+    if (options.skip?.(element)) continue;
+    const isShape = shapeNames.has(element.name);
+    if (!isShape && !containers.has(element.name)) {
+      if (element.name === 'text' || element.name === 'image' || element.name === 'foreignObject')
+        texts.push(element);
+      continue;
+    }
+    if (within && ++instances > mostInstances) throw tooMany(report, element);
+    if (propertyOf(element, 'display', sheet) === 'none') {
+      hidden.push(element);
+      continue;
+    }
+    const inside = enter(here, options);
+    if (isShape) {
+      if (!inside.visible) {
+        hidden.push(element);
+        continue;
+      }
+      const { subpaths: strokes, fault } = drawShape(
+        element.name,
+        n => geometryOf(element, n, sheet),
+        inside.basis,
+        inside.map,
+      );
+      if (fault) options.onFault(element, fault);
+      checkRange(strokes, element, report);
+      if (within) instancedSegments += strokes.reduce((n, s) => n + s.segments.length, 0);
+      if (instancedSegments > mostInstancedSegments) throw tooMany(report, element);
+      visit({ element, outer: here.outer, map: inside.map, strokes });
+      continue;
+    }
+    if (element.name === 'use') {
+      ids ??= idsOf(document.root);
+      const target = targetOf(inside, ids, report);
+      if (target) stack.push(target);
+      continue;
+    }
+    const content = contentOf(inside);
+    if (!content) continue;
+    const children = element.name === 'switch' ? chosen(element) : element.children;
+    for (let i = children.length - 1; i >= 0; i--) {
+      const child = children[i]!;
+      if (child.name === 'symbol') continue;
+      stack.push({ ...content, element: child, outer: here });
+    }
+  }
+  return { texts, hidden };
+}
+
+/** An element's own transform, font size and visibility. */
+function enter(here: Visit, { sheet, onFault }: WalkOptions): Visit {
+  const { element, basis } = here;
+  let { map } = here;
+  const fault = (attribute: string): void => onFault(element, { attribute, reason: 'it was not understood' });
+  const style = attributeOf(element, 'style');
+  const fromCss = style?.includes('transform') || sheet(element)?.has('transform');
+  const written = fromCss ? propertyOf(element, 'transform', sheet) : attributeOf(element, 'transform');
+  if (written !== undefined && element !== undefined) {
+    let own = parseTransform(written, written !== attributeOf(element, 'transform'), basis);
+    if (!own) fault('transform');
+    const originText = propertyOf(element, 'transform-origin', sheet);
+    const origin = originText === undefined ? undefined : transformOrigin(originText, basis);
+    if (originText !== undefined && !origin) fault('transform-origin');
+    if (own && origin)
+      own = compose(compose(translation({ x: -origin.x, y: -origin.y }), own), translation(origin));
+    if (own) map = compose(own, map);
+  }
+  const size = propertyOf(element, 'font-size', sheet);
+  const fontSize =
+    size === undefined
+      ? undefined
+      : svgLength(size, { width: basis.fontSize, height: basis.fontSize, fontSize: basis.fontSize }, 'x');
+  const visibility = propertyOf(element, 'visibility', sheet);
+  return {
+    ...here,
+    map,
+    basis: fontSize === undefined ? basis : { ...basis, fontSize },
+    visible:
+      visibility === undefined || visibility === 'inherit'
+        ? here.visible
+        : visibility !== 'hidden' && visibility !== 'collapse',
+  };
+}
+
+/** What the children of a container stand in; `undefined` where a viewport of no size hides them. */
+function contentOf(here: Visit): Omit<Visit, 'element' | 'outer'> | undefined {
+  const { element, basis, visible, within, size } = here;
+  const isRoot = here.outer === undefined;
+  if (isRoot || (element.name !== 'svg' && element.name !== 'symbol'))
+    return { map: here.map, basis, visible, within };
+  const length = (name: 'x' | 'y' | 'width' | 'height', otherwise: string): number => {
+    const own = attributeOf(element, name);
+    const text =
+      (size && (name === 'width' || name === 'height') ? size[name] : undefined) ?? own ?? otherwise;
+    return (
+      svgLength(text === 'auto' ? otherwise : text, basis, name === 'x' || name === 'width' ? 'x' : 'y') ?? 0
+    );
+  };
+  const width = length('width', '100%'),
+    height = length('height', '100%');
+  const box = parseViewBox(attributeOf(element, 'viewBox'));
+  if (width <= 0 || height <= 0 || box === 'nothing') return undefined;
+  const fitted = box
+    ? viewBoxMap(box, width, height, attributeOf(element, 'preserveAspectRatio'))
+    : undefined;
+  const placed = translation(
+    element.name === 'svg' ? { x: length('x', '0'), y: length('y', '0') } : { x: 0, y: 0 },
+  );
+  return {
+    map: compose(fitted ? compose(fitted, placed) : placed, here.map),
+    basis: { ...basis, width: box ? box.width : width, height: box ? box.height : height },
+    visible,
+    within,
+  };
+}
+
+/** What a `use` shows, standing where it does; a finding where it cannot be shown. */
+function targetOf(here: Visit, ids: ReadonlyMap<string, Element>, report: Report): Visit | undefined {
+  const { element, basis, within } = here;
+  const href = (attributeOf(element, 'href') ?? attributeOf(element, 'xlink:href') ?? '').trim();
+  const say = (code: string, message: string, remedy: string): undefined => {
+    report.add('warning', code, element.offset, { message, remedy });
+  };
+  if (!href.startsWith('#'))
+    return say(
+      'reference-outside',
+      `What ${elementLabel(element)} shows is not in this file.`,
+      'Copy it into the drawing.',
+    );
+  const target = ids.get(href.slice(1));
+  if (!target)
+    return say(
+      'reference-missing',
+      `What ${elementLabel(element)} shows does not exist.`,
+      'Remove it, or give its target that id.',
+    );
+  const encloses = (a: Element, b: Element): boolean => a.index <= b.index && b.index <= a.last;
+  let isLoop = encloses(target, element);
+  for (let link = within; link && !isLoop; link = link.next) isLoop = link.target === target;
+  if (isLoop)
+    return say(
+      'reference-loop',
+      `What ${elementLabel(element)} shows holds itself.`,
+      'Remove the inner use.',
+    );
+  const depth = (within?.depth ?? 0) + 1;
+  if (depth > deepestUse)
+    return say('reference-too-deep', 'A use shows a use, and so on, over 100 deep.', 'Simplify the drawing.');
+  const x = svgLength(attributeOf(element, 'x') ?? '0', basis, 'x') ?? 0;
+  const y = svgLength(attributeOf(element, 'y') ?? '0', basis, 'y') ?? 0;
+  return {
+    ...here,
+    element: target,
+    outer: here,
+    map: compose(translation({ x, y }), here.map),
+    within: { target, next: within, depth },
+    size: { width: attributeOf(element, 'width'), height: attributeOf(element, 'height') },
+  };
+}
+
+function idsOf(root: Element): ReadonlyMap<string, Element> {
+  const ids = new Map<string, Element>();
+  const stack = [root];
+  for (let element = stack.pop(); element; element = stack.pop()) {
+    const id = attributeOf(element, 'id');
+    // Of several elements with one id the first in the document counts.
+    if (id !== undefined && (ids.get(id)?.index ?? Number.POSITIVE_INFINITY) > element.index)
+      ids.set(id, element);
+    for (const child of element.children) stack.push(child);
+  }
+  return ids;
+}
+
+/** The first child of a `switch` whose conditions hold; extensions never do, languages do if English or none is asked. */
+function chosen(element: Element): readonly Element[] {
+  const holds = (child: Element): boolean => {
+    const language = attributeOf(child, 'systemLanguage');
+    return (
+      (shapeNames.has(child.name) || containers.has(child.name)) &&
+      !attributeOf(child, 'requiredExtensions') &&
+      (language === undefined || /(^|,)\s*en\b/i.test(language))
+    );
+  };
+  const first = element.children.find(holds);
+  return first ? [first] : [];
+}
+
+/** CSS may set the geometry of a shape too; `d: path("...")` is read in its simple form. */
+function geometryOf(element: Element, name: string, sheet: StyleSheet): string | undefined {
+  if (name === 'points' || /^[xy][12]$/.test(name)) return attributeOf(element, name);
+  const value = propertyOf(element, name, sheet);
+  return name === 'd' ? (/^path\(\s*["'](.*)["']\s*\)$/s.exec(value ?? '')?.[1] ?? value) : value;
+}
+
+function checkRange(strokes: readonly Subpath[], element: Element, report: Report): void {
+  const fits = (segment: Segment): boolean =>
+    segment.every(p => Math.abs(p.x) <= largestCoordinate && Math.abs(p.y) <= largestCoordinate);
+  if (strokes.every(stroke => stroke.segments.every(fits))) return;
+  throw report.error('coordinate-out-of-range', element.offset, {
+    message: `A point of ${elementLabel(element)} lies more than 100 m away.`,
+    remedy: 'Check the unit the drawing was saved in: width, height and viewBox set how many mm one unit is.',
+  });
+}
+
+const tooMany = (report: Report, element: Element): PatternError =>
+  report.error('too-many-instances', element.offset, {
+    message: 'The drawing shows too many copies of its parts.',
+    remedy: 'Replace its use elements by what they show.',
+  });
