@@ -12,13 +12,16 @@ export {
   rotation,
   translation,
 } from './affine.js';
+export { arcBetween } from './curve/arc.js';
 export { parameterAtLength, segmentLength } from './curve/arc-length.js';
 export type { Box } from './curve/bounds.js';
 export { boundsOf } from './curve/bounds.js';
+export { curvatureAt } from './curve/curvature.js';
 export type { SegmentMeeting } from './curve/intersect.js';
 export { intersectSegments } from './curve/intersect.js';
 export type { NearestOnSegment } from './curve/nearest.js';
 export { nearestOnSegment } from './curve/nearest.js';
+export { offsetSegment } from './curve/offset.js';
 export type { Cubic, Line, Segment } from './curve/segment.js';
 // curve: one segment
 export {
@@ -55,11 +58,15 @@ export { walkSeam, walkSeams } from './measure/walk-seam.js';
 // names in messages: quoted short, with the one that was meant
 export { listed, nearestName, quoted, suggestion } from './naming.js';
 export { boundsOfPath } from './path/bounds.js';
+export { curveOfLength } from './path/curve-of-length.js';
+export { fairCurve, fitCurve } from './path/fit.js';
 export type { PathMeeting } from './path/intersect.js';
 export { intersectPaths } from './path/intersect.js';
 export { locate, pathLength, pointAlong, splitPath, subpath, tangentAlong } from './path/length.js';
 export type { NearestOnPath } from './path/nearest.js';
 export { nearestOnPath } from './path/nearest.js';
+export type { SegmentOffset } from './path/offset.js';
+export { offsetPath } from './path/offset.js';
 export type { Path } from './path/path.js';
 // path: an open chain of segments
 export {
@@ -73,6 +80,7 @@ export {
   startTangent,
   transformedPath,
 } from './path/path.js';
+export { simplifyPath } from './path/simplify.js';
 // pattern: what a pattern is
 export {
   dartsOf,
@@ -116,6 +124,8 @@ export type {
 } from './pattern/types.js';
 // region: what a closed path surrounds
 export { centroid, signedArea } from './region/area.js';
+export { difference, intersection, union } from './region/boolean.js';
+export { clearance } from './region/clearance.js';
 export { containsPoint } from './region/contains.js';
 export type { PathSelfCrossing } from './region/self-crossings.js';
 export { selfCrossings } from './region/self-crossings.js';

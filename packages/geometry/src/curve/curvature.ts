@@ -1,0 +1,67 @@
+import { rootsInUnit } from '../polynomial.js';
+import { type PowerForm, powerForm } from './power-form.js';
+import { derivativeAt, isLine, type Segment, secondDerivativeAt } from './segment.js';
+
+/**
+ * Curvature in 1/mm at parameter t, positive where the curve turns clockwise as seen (to the right of travel). Where
+ * the curve stops (a cusp, coincident control points) it is not finite or not a number.
+ */
+export function curvatureAt(segment: Segment, t: number): number {
+  if (isLine(segment)) return 0;
+  const d = derivativeAt(segment, t),
+    dd = secondDerivativeAt(segment, t);
+  return (d.x * dd.y - d.y * dd.x) / Math.hypot(d.x, d.y) ** 3;
+}
+
+/** B′ × B″ as c0 + c1 t + c2 t²: its sign is that of the curvature. */
+export function turnPolynomial(f: PowerForm): readonly [number, number, number] {
+  return [2 * (f.x1 * f.y2 - f.y1 * f.x2), 6 * (f.x1 * f.y3 - f.y1 * f.x3), 6 * (f.x2 * f.y3 - f.y2 * f.x3)];
+}
+
+/** B′ · B′ by powers of t. */
+export function speedSquared(f: PowerForm): readonly [number, number, number, number, number] {
+  return [
+    f.x1 * f.x1 + f.y1 * f.y1,
+    4 * (f.x1 * f.x2 + f.y1 * f.y2),
+    4 * (f.x2 * f.x2 + f.y2 * f.y2) + 6 * (f.x1 * f.x3 + f.y1 * f.y3),
+    12 * (f.x2 * f.x3 + f.y2 * f.y3),
+    9 * (f.x3 * f.x3 + f.y3 * f.y3),
+  ];
+}
+
+/** Parameters in (0, 1) at which a segment changes from turning one way to the other. */
+export function inflections(segment: Segment): readonly number[] {
+  return isLine(segment) ? [] : rootsInUnit(turnPolynomial(powerForm(segment))).filter(t => t > 0 && t < 1);
+}
+
+/**
+ * Parameters in (0, 1) at which the curvature is extreme: where (w κ)′ = 0 turned into a quintic,
+ * w′ s − (3/2) w s′ with w = B′ × B″ and s = B′ · B′.
+ */
+export function curvatureExtremes(segment: Segment): readonly number[] {
+  if (isLine(segment)) return [];
+  const f = powerForm(segment);
+  const w = turnPolynomial(f),
+    s = speedSquared(f);
+  const dw = [w[1], 2 * w[2]],
+    ds = [s[1], 2 * s[2], 3 * s[3], 4 * s[4]];
+  const c = [0, 0, 0, 0, 0, 0];
+  for (let i = 0; i < 2; i++) for (let k = 0; k < 5; k++) c[i + k]! += dw[i]! * s[k]!;
+  for (let i = 0; i < 3; i++) for (let k = 0; k < 4; k++) c[i + k]! -= 1.5 * w[i]! * ds[k]!;
+  return rootsInUnit(c).filter(t => t > 0 && t < 1);
+}
+
+/** Parameters in (0, 1) at which a curve stops and turns back: its derivative vanishes. */
+export function cusps(segment: Segment): readonly number[] {
+  if (isLine(segment)) return [];
+  const f = powerForm(segment),
+    s = speedSquared(f);
+  const largest = Math.max(Math.hypot(f.x1, f.y1), Math.hypot(f.x2, f.y2), Math.hypot(f.x3, f.y3));
+  return rootsInUnit([s[1], 2 * s[2], 3 * s[3], 4 * s[4]]).filter(t => {
+    const { x, y } = derivativeAt(segment, t);
+    return t > 0 && t < 1 && Math.hypot(x, y) <= largest * stopped;
+  });
+}
+
+/** Relative to the largest coefficient: below this speed a point of the curve is a cusp, not a tight bend. */
+const stopped = 1e-8;

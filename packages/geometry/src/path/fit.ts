@@ -1,0 +1,139 @@
+import { fitHandles, type HermiteFit, type Station } from '../curve/hermite-fit.js';
+import { hobbyCubic, hobbyDirections } from '../curve/hobby.js';
+import { line, type Segment } from '../curve/segment.js';
+import { PatternError } from '../errors.js';
+import { coincidenceTolerance, fitTolerance } from '../tolerance.js';
+import { cross, distance, dot, type Point, subtract, unit } from '../vector.js';
+import { type Path, pathOf } from './path.js';
+import { type SmoothSource, smoothSource } from './smooth-source.js';
+
+/**
+ * A fair curve between two points that leaves and arrives in the given directions (any length but 0), with one
+ * tangent throughout; `through` points, in order, are passed within `tolerance` mm. Of the fair curve through them
+ * all, the fewest cubics that keep the tolerance.
+ * @throws PatternError `no-direction` where a direction is zero
+ */
+export function fairCurve(
+  from: Point,
+  fromDirection: Point,
+  to: Point,
+  toDirection: Point,
+  tolerance = fitTolerance,
+  through: readonly Point[] = [],
+): Path {
+  const first = directed(fromDirection),
+    last = directed(toDirection);
+  const points = distinct([from, ...through, to]);
+  if (points.length === 2) return pathOf(hobbyCubic(from, first, to, last));
+  return fewestCubics(smoothSource(chain(points, hobbyDirections(points, first, last))), tolerance);
+}
+
+/**
+ * The fewest cubics, in one smooth chain, that pass every point within `tolerance` mm. Where no end direction is
+ * given it is that of the circle through the three points there. Two points without directions give a line.
+ * @throws PatternError `too-few-points`: fewer than two that differ; `no-direction`
+ */
+export function fitCurve(
+  points: readonly Point[],
+  startDirection?: Point,
+  endDirection?: Point,
+  tolerance = fitTolerance,
+): Path {
+  const knots = distinct(points);
+  if (knots.length < 2)
+    throw new PatternError('too-few-points', {
+      message: 'A curve cannot be laid through fewer than two points.',
+      remedy: 'Give at least two points that differ.',
+    });
+  if (knots.length === 2 && !startDirection && !endDirection) return pathOf(line(knots[0]!, knots[1]!));
+  const first = startDirection
+    ? directed(startDirection)
+    : circleDirection(knots[0]!, knots[1]!, knots[2] ?? knots[1]!);
+  const [y, x, w] = [knots.at(-1)!, knots.at(-2)!, knots.at(-3) ?? knots.at(-2)!];
+  const back = circleDirection(y, x, w);
+  const last = endDirection ? directed(endDirection) : { x: -back.x, y: -back.y };
+  return fewestCubics(smoothSource(chain(knots, hobbyDirections(knots, first, last))), tolerance);
+}
+
+function directed(direction: Point): Point {
+  const d = unit(direction);
+  if (d.x * d.x + d.y * d.y > 0) return d;
+  throw new PatternError('no-direction', {
+    message: 'A curve was asked for with an end direction of no length.',
+    remedy: 'Give a direction that points somewhere.',
+  });
+}
+
+const distinct = (points: readonly Point[]): readonly Point[] =>
+  points.filter((p, i) => i === 0 || distance(p, points[i - 1]!) > coincidenceTolerance);
+
+const chain = (points: readonly Point[], directions: readonly Point[]): Path => ({
+  segments: points.slice(1).map((p, i) => hobbyCubic(points[i]!, directions[i]!, p, directions[i + 1]!)),
+});
+
+/** The direction at `a` of the circle through a, b and c; that of the line where they are in line. */
+function circleDirection(a: Point, b: Point, c: Point): Point {
+  const u = subtract(b, a),
+    v = subtract(c, a);
+  const uu = dot(u, u),
+    vv = dot(v, v);
+  if (cross(u, v) === 0) return unit(u);
+  // Inversion in a: circles through a become lines, so the tangent is the direction of the inverse chord.
+  const d = { x: u.x / uu - v.x / vv, y: u.y / uu - v.y / vv };
+  const tangent = unit(d);
+  return dot(tangent, u) < 0 ? { x: -tangent.x, y: -tangent.y } : tangent;
+}
+
+/** Covers a smooth source from its start, each cubic as long as the tolerance lets it be. */
+export function fewestCubics(source: SmoothSource, tolerance: number): Path {
+  const segments: Segment[] = [];
+  let done = 0,
+    guess = source.length;
+  while (done < source.length) {
+    const piece = longest(source, done, guess, tolerance);
+    segments.push(piece.curve);
+    guess = Math.max(piece.to - done, source.length / longestHops);
+    done = piece.to;
+  }
+  return { segments };
+}
+
+const longestHops = 1e4;
+
+function longest(source: SmoothSource, from: number, guess: number, tolerance: number) {
+  const whole = source.length;
+  let to = Math.min(whole, from + guess);
+  let fit = fitStretch(source, from, to);
+  // Grow or shrink by doubling, then halve between the last that fits and the first that does not.
+  let good: { to: number; curve: Segment } | undefined,
+    bad = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < 60; i++) {
+    if (fit.deviation <= tolerance) {
+      good = { to, curve: fit.curve };
+      if (to >= whole) return good;
+      if (bad < Number.POSITIVE_INFINITY && bad - to <= (to - from) * fineness) return good;
+      to = bad < Number.POSITIVE_INFINITY ? (to + bad) / 2 : Math.min(whole, from + 2 * (to - from));
+    } else {
+      bad = to;
+      if (good && bad - good.to <= (good.to - from) * fineness) return good;
+      if (!good && to - from <= coincidenceTolerance)
+        return { to, curve: line(source.stationAt(from).point, source.stationAt(to).point) };
+      to = good ? (good.to + bad) / 2 : from + (to - from) / 2;
+    }
+    fit = fitStretch(source, from, to);
+  }
+  return good ?? { to: bad, curve: line(source.stationAt(from).point, source.stationAt(bad).point) };
+}
+
+/** A stretch within this share of the longest that fits is taken for it. */
+const fineness = 1 / 64;
+
+function fitStretch(source: SmoothSource, from: number, to: number): HermiteFit {
+  const start = source.stationAt(from),
+    end = source.stationAt(to);
+  const inner: Station[] = [];
+  for (let i = 1; i < stations; i++) inner.push(source.stationAt(from + ((to - from) * i) / stations));
+  return fitHandles(start, end, inner);
+}
+
+const stations = 16;

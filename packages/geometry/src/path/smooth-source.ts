@@ -1,0 +1,30 @@
+import { parameterAtLength, segmentLength } from '../curve/arc-length.js';
+import type { Station } from '../curve/hermite-fit.js';
+import { pointAt, tangentAt } from '../curve/segment.js';
+import type { Path } from './path.js';
+
+/** A chain seen as a function of a share from 0 to 1 of its length, for fitting. */
+export interface SmoothSource {
+  readonly length: number;
+  stationAt(along: number): Station;
+}
+
+/** Lengths are looked up by halving, so that a chain of many segments is not walked for each station. */
+export function smoothSource(path: Path): SmoothSource {
+  const starts = [0];
+  for (const segment of path.segments) starts.push(starts.at(-1)! + segmentLength(segment));
+  const length = starts.at(-1)!;
+  const stationAt = (along: number): Station => {
+    let low = 0,
+      high = path.segments.length - 1;
+    while (low < high) {
+      const middle = (low + high + 1) >> 1;
+      if (starts[middle]! <= along) low = middle;
+      else high = middle - 1;
+    }
+    const segment = path.segments[low]!;
+    const t = parameterAtLength(segment, along - starts[low]!);
+    return { point: pointAt(segment, t), direction: tangentAt(segment, t) };
+  };
+  return { length, stationAt };
+}
