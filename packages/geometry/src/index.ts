@@ -44,12 +44,14 @@ export type { SelfCrossing } from './curve/self-crossing.js';
 export { selfCrossing } from './curve/self-crossing.js';
 export type { Fault, Finding, Severity, Where } from './errors.js';
 export { locating, PatternError } from './errors.js';
+export { bodyPieces } from './measure/body-pieces.js';
+export { centreOf, isCentreName } from './measure/centre.js';
 export type { HemSweep } from './measure/hem-sweep.js';
 // measure: lengths, girths at a level, walking seams, truing checks
 export { hemSweep, lengthInGarment } from './measure/hem-sweep.js';
 export type { JoinedLine } from './measure/joined-lines.js';
 export { joinedLinesAcrossDarts, joinedLinesOf } from './measure/joined-lines.js';
-export { levelGirths } from './measure/level-girth.js';
+export { levelGirths, levelNames } from './measure/level-girth.js';
 export type { SeamStretch } from './measure/notch-check.js';
 export type { EdgeTruing, Kink } from './measure/truing-check.js';
 export { edgeTruing } from './measure/truing-check.js';

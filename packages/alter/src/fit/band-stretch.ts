@@ -1,0 +1,57 @@
+import { type Finding, lengthInGarment, type Pattern, tolerances } from '@paperhinge/geometry';
+import type { Derived } from '../alteration.js';
+import { stretchOf } from './cloth.js';
+
+/** What a band is sewn to, and how much of it there is to sew; lengths in mm. */
+export interface BandLengths {
+  readonly name: string;
+  /** E: stitching length of the edges it is sewn to, over the whole garment. */
+  readonly edgeMm: number;
+  /** Cut length of the band. */
+  readonly lengthMm: number;
+  readonly joinMm: number;
+  /** G: straight distance that the band bridges unsewn and unstretched. */
+  readonly gapMm: number;
+}
+
+/** Wear needs some stretch kept in hand: a band uses at most this share of its cloth's (common practice, no source). */
+export const bandStretchForWear = 0.8;
+
+/** Per cent by which the sewn part of a band is stretched: E / (length − 2 join − G) − 1; negative where it is eased. */
+export const stretchOfBand = ({ edgeMm, lengthMm, joinMm, gapMm }: BandLengths): number =>
+  (edgeMm / (lengthMm - 2 * joinMm - gapMm) - 1) * 100;
+
+/** What is found of the drafted bands of a pattern, each against its own cloth and its edges as they are now. */
+export const bandStretch = (pattern: Pattern, derived: readonly Derived[]): readonly Finding[] =>
+  derived
+    .filter(d => d.kind === 'band')
+    .flatMap(({ name, lengthMm, fabric, along, figures: { joinMm = 0, gapMm = 0 } }) => {
+      const edgeMm = along.reduce((sum, ref) => sum + lengthInGarment(pattern, ref), 0);
+      return bandStretchFindings({ name, edgeMm, lengthMm, joinMm, gapMm }, stretchOf(pattern, fabric));
+    });
+
+/** A fault where a band must stretch by more than its cloth gives, a warning above 80 % of that. Stretch in per cent. */
+export function bandStretchFindings(band: BandLengths, clothPercent: number): readonly Finding[] {
+  const neededPercent = stretchOfBand(band);
+  const sewnMm = band.lengthMm - 2 * band.joinMm - band.gapMm;
+  // Compared as lengths, so that rounding far below a millimetre decides nothing.
+  const reaches = (percent: number) =>
+    band.edgeMm <= sewnMm * (1 + percent / 100) + tolerances.coincidenceTolerance;
+  if (reaches(clothPercent * bandStretchForWear)) return [];
+  const beyond = !reaches(clothPercent);
+  const least = band.edgeMm / (1 + (clothPercent * bandStretchForWear) / 100) + band.gapMm + 2 * band.joinMm;
+  return [
+    {
+      severity: beyond ? 'fault' : 'warning',
+      code: beyond ? 'band-beyond-stretch' : 'band-near-stretch',
+      where: { piece: band.name },
+      message:
+        `The sewn part of ${band.name} must stretch by ${neededPercent.toFixed(1)} %; its cloth gives ` +
+        (clothPercent === 0
+          ? 'none that the pattern or the sheet says.'
+          : `${clothPercent.toFixed(1)} %${beyond ? '' : `, of which ${bandStretchForWear * 100} % is enough to wear`}.`),
+      figures: { neededPercent, clothPercent, edgeMm: band.edgeMm, sewnMm },
+      remedy: `Make it at least ${least.toFixed(1)} mm long, or cut it from cloth that stretches more.`,
+    },
+  ];
+}
