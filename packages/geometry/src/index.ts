@@ -124,6 +124,10 @@ export type {
   Seam,
   SeamEase,
 } from './pattern/types.js';
+// cutting-line: from the stitching line to where the cloth is cut
+export type { CuttingLine, Stretch } from './cutting-line/cutting-line.js';
+export { cuttingLine } from './cutting-line/cutting-line.js';
+export type { StretchShape } from './cutting-line/strand.js';
 // region: what a closed path surrounds
 export { centroid, signedArea } from './region/area.js';
 export { difference, intersection, union } from './region/boolean.js';

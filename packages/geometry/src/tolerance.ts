@@ -2,6 +2,8 @@
 
 /** mm. A tenth of the 1e-7 promised on a metre, so that ten segments of one edge still keep it. */
 export const lengthTolerance = 1e-8;
+/** mm. Proven error of one quadrature panel: even a curve of two cusps takes fewer than 20, and keeps within 1e-9. */
+export const quadratureTolerance = 5e-11;
 /** mm. Two points this near are one point: a hundredth of what an SVG file of six decimals can tell apart. */
 export const coincidenceTolerance = 1e-6;
 /**
@@ -35,3 +37,12 @@ export const blendReach = 30;
 export const notchReach = 25.4;
 /** rad. Directions nearer than this are one direction: 1e-9 rad is 1e-4 mm at 100 m. */
 export const angleTolerance = 1e-9;
+/** mm. About 12 in: deeper than any hem, so a larger allowance is a wrong unit. */
+export const largestAllowance = 300;
+/** mm. A fold edge that bows by more than a fold can be laid: half a pen line. */
+export const foldTolerance = 0.25;
+/**
+ * mm. Ends of two neighbouring parallels this near are welded: a corner that editors' rounding leaves in a smooth
+ * line makes no tip and no snip, and the weld moves neither by more than half of it.
+ */
+export const smoothJoint = 1e-3;

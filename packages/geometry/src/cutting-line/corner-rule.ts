@@ -1,0 +1,75 @@
+import type { CornerRule, Edge, Pattern, Piece } from '../pattern/types.js';
+import { angleBetween } from '../vector.js';
+import type { Run } from './run.js';
+import { neighbourRunsOn } from './runs-on.js';
+
+/** Past this many times the larger allowance a mitred tip is cut square to its bisector. Common practice, no source. */
+export const mitreLimit = 2.5;
+
+/** mm outside the stitching line; fold and raw edges have none, whatever is written on them. */
+export const edgeAllowance = (edge: Edge): number =>
+  edge.kind === 'fold' || edge.kind === 'raw' ? 0 : edge.allowance;
+
+/**
+ * How the cutting line turns a corner. `at-fold`: the other edge's cutting line is run to the fold's line.
+ * `mirrored`: the end of the `shaped` edge's allowance is the mirror image of the other's cutting line
+ * (pressed-open, turned-up).
+ */
+export type CornerPlan =
+  | { readonly form: 'plain' }
+  | { readonly form: 'at-fold'; readonly fold: 'before' | 'after' }
+  | {
+      readonly form: 'mirrored';
+      readonly shaped: 'before' | 'after';
+      readonly rule: 'pressed-open' | 'turned-up';
+    };
+
+const plain: CornerPlan = { form: 'plain' };
+const degrees = Math.PI / 180;
+
+/**
+ * The rule for the corner between two neighbouring runs: what an edge asks for, else the first of trade-notes §1
+ * that applies. A mitre and an inner corner are both `plain`: the two parallels are run on or cut to where they
+ * meet.
+ */
+export function cornerPlan(before: Run, after: Run, piece: Piece, pattern: Pattern | undefined): CornerPlan {
+  if (!before.edge || !after.edge || !before.isLast || !after.isFirst) return plain;
+  const a = before.edge,
+    b = after.edge;
+  const interior = Math.PI - angleBetween(before.endTangent, after.startTangent);
+  const asked = askedFor(a, b);
+  if (asked) return interior > Math.PI ? plain : asked;
+  if (a.kind === 'fold' || b.kind === 'fold')
+    return a.kind === b.kind ? plain : { form: 'at-fold', fold: a.kind === 'fold' ? 'before' : 'after' };
+  if (interior > Math.PI) return plain;
+  if (a.kind === 'hem' && b.kind !== 'hem') return { form: 'mirrored', shaped: 'before', rule: 'turned-up' };
+  if (b.kind === 'hem' && a.kind !== 'hem') return { form: 'mirrored', shaped: 'after', rule: 'turned-up' };
+  if (interior >= 150 * degrees || a.kind !== 'seam' || b.kind !== 'seam' || !pattern) return plain;
+  if (interior < 75 * degrees || (interior > 105 * degrees && interior < 150 * degrees)) {
+    const acrossA = neighbourRunsOn(pattern, piece, a, 'end', b),
+      acrossB = neighbourRunsOn(pattern, piece, b, 'start', a);
+    if (acrossA !== acrossB)
+      return { form: 'mirrored', shaped: acrossA ? 'before' : 'after', rule: 'pressed-open' };
+  }
+  return plain;
+}
+
+/**
+ * What the edges ask for at their common corner. A mirrored end is asked for by the edge whose end it shapes; a
+ * turned-up corner always shapes the hem if one of the two is a hem. Where both ask, the mirrored end is given,
+ * and of two such the earlier edge's.
+ */
+function askedFor(a: Edge, b: Edge): CornerPlan | undefined {
+  const endsWith = a.corners.end,
+    startsWith = b.corners.start;
+  const mirrored = (rule: CornerRule | undefined, own: 'before' | 'after'): CornerPlan | undefined => {
+    if (rule === undefined || rule === 'mitre') return undefined;
+    const hem = a.kind === 'hem' ? 'before' : b.kind === 'hem' ? 'after' : own;
+    return { form: 'mirrored', rule, shaped: rule === 'turned-up' ? hem : own };
+  };
+  return (
+    mirrored(endsWith, 'before') ??
+    mirrored(startsWith, 'after') ??
+    (endsWith === 'mitre' || startsWith === 'mitre' ? plain : undefined)
+  );
+}

@@ -1,0 +1,18 @@
+import type { Finding } from '../errors.js';
+import type { Point } from '../vector.js';
+import type { Place, Strand } from './strand.js';
+
+/** How the cutting line gets from one run's parallel to the next. */
+export interface Joint {
+  /** Up to where the parallel before is kept; absent: to its end. */
+  readonly before?: Place;
+  /** From where the parallel after is kept; absent: from its start. */
+  readonly after?: Place;
+  /** What lies between the two, in clockwise order. */
+  readonly bridge: readonly Strand[];
+  /** The two parallels end where the corner hides in a rounding: they are drawn to one point. */
+  readonly welded?: true;
+  /** At an inner corner: the corner of the stitching line, to which the maker snips. */
+  readonly snipTo?: Point;
+  readonly findings?: readonly Finding[];
+}

@@ -1,0 +1,156 @@
+import { boundsOf, boxesMeet } from '../curve/bounds.js';
+import { intersectSegments } from '../curve/intersect.js';
+import { endOf, isLine, startOf } from '../curve/segment.js';
+import { angleTolerance, coincidenceTolerance, cornerTurn, smoothJoint } from '../tolerance.js';
+import { add, angleBetween, distance, dot, leftOf, type Point, scale, subtract, unit } from '../vector.js';
+import { mitreLimit } from './corner-rule.js';
+import type { Joint } from './joint.js';
+import type { Run } from './run.js';
+import { type Place, type Strand, straight } from './strand.js';
+
+/**
+ * The joint of two parallels at an outer or an inner corner (trade-notes §1). Outside, each runs on straight along
+ * its end tangent until they cross: the tip lies √(a² + b² + 2ab cos φ) / sin φ from the corner. Inside, both are
+ * cut where they cross.
+ *
+ * The crossing can lie over the wider edge itself, where the corner is flat and the allowances differ: then the
+ * wider allowance ends square to its edge, and the narrower runs on to that end, so that neither is cut into.
+ */
+export function plainJoint(before: Run, after: Run): Joint {
+  const from = endOf(before.parallel.at(-1)!.segment),
+    to = startOf(after.parallel[0]!.segment);
+  const turn = angleBetween(before.endTangent, after.startTangent);
+  const isFlat = Math.abs(turn) < Math.PI / 2;
+  if ((isFlat || before.allowance + after.allowance === 0) && distance(from, to) <= smoothJoint)
+    return { bridge: [], welded: true };
+  return turn >= 0
+    ? { bridge: outerBridge(before, after, from, to, turn) }
+    : innerJoint(before, after, from, to, turn);
+}
+
+/** The same joint with nothing cut off the parallels: an inner corner is led over the corner itself. */
+export function untrimmedJoint(before: Run, after: Run): Joint {
+  const joint = plainJoint(before, after);
+  if (!joint.before && !joint.after) return joint;
+  const { before: _before, after: _after, ...rest } = joint;
+  return { ...rest, bridge: overCorner(before, after) };
+}
+
+/** From square at the end of one parallel to the corner, and out to square at the start of the next. */
+function overCorner(before: Run, after: Run): readonly Strand[] {
+  const from = endOf(before.parallel.at(-1)!.segment),
+    to = startOf(after.parallel[0]!.segment);
+  return [...straight(from, before.end, before.of), ...straight(before.end, to, after.of)];
+}
+
+function outerBridge(before: Run, after: Run, from: Point, to: Point, turn: number): readonly Strand[] {
+  const a = before.allowance,
+    b = after.allowance,
+    corner = before.end;
+  const sin = Math.sin(turn),
+    cos = Math.cos(turn);
+  const arriving = before.endTangent,
+    leaving = after.startTangent;
+  const limit = mitreLimit * Math.max(a, b);
+  if (sin <= angleTolerance)
+    return cos > 0
+      ? straight(from, to, a > b ? before.of : after.of)
+      : cutTip(before, after, from, to, limit, limit);
+  const beyond = b - a * cos,
+    ahead = a - b * cos;
+  if (beyond < 0) {
+    const knee = add(corner, scale(leftOf(arriving), b / cos));
+    return [...straight(from, knee, before.of), ...straight(knee, to, after.of)];
+  }
+  if (ahead < 0) {
+    const knee = add(corner, scale(leftOf(leaving), a / cos));
+    return [...straight(from, knee, before.of), ...straight(knee, to, after.of)];
+  }
+  const tip = add(from, scale(arriving, beyond / sin));
+  const bisector = unit(subtract(arriving, leaving));
+  if (dot(subtract(tip, corner), bisector) <= limit)
+    return [...straight(from, tip, before.of), ...straight(tip, to, after.of)];
+  const pace = dot(arriving, bisector);
+  const reach = (p: Point): number => (limit - dot(subtract(p, corner), bisector)) / pace;
+  return cutTip(before, after, from, to, reach(from), reach(to));
+}
+
+function cutTip(before: Run, after: Run, from: Point, to: Point, reachBefore: number, reachAfter: number) {
+  const first = add(from, scale(before.endTangent, reachBefore));
+  const second = subtract(to, scale(after.startTangent, reachAfter));
+  return [
+    ...straight(from, first, before.of),
+    ...straight(first, second, before.allowance >= after.allowance ? before.of : after.of),
+    ...straight(second, to, after.of),
+  ];
+}
+
+/**
+ * Cut where the parallels cross. Where that is not plain to see (they cross more than once, or not at all, as in a
+ * slot narrower than the allowances) both are led over the corner itself: the loops so made lie within the
+ * allowances and go when the whole cutting line is cleared of loops.
+ */
+function innerJoint(before: Run, after: Run, from: Point, to: Point, turn: number): Joint {
+  const corner = before.end;
+  const snip = -turn > cornerTurn && before.allowance + after.allowance > 0 ? { snipTo: corner } : {};
+  const straightCut = crossingOfLines(before, after, turn);
+  if (straightCut) return { ...straightCut, bridge: [], ...snip };
+  const first = [...before.parallel, ...straight(from, corner, before.of)];
+  const spoke = straight(corner, to, after.of);
+  const second = [...spoke, ...after.parallel];
+  const crossing = before === after ? undefined : onlyCrossing(first, second, corner);
+  if (!crossing) return { bridge: [...first.slice(before.parallel.length), ...spoke], ...snip };
+  const [p, q, point] = crossing;
+  const onSpokeBefore = p.index >= before.parallel.length,
+    onSpokeAfter = q.index < spoke.length;
+  return {
+    ...(onSpokeBefore ? {} : { before: p }),
+    ...(onSpokeAfter ? {} : { after: { index: q.index - spoke.length, t: q.t } }),
+    bridge: [
+      ...(onSpokeBefore ? straight(from, point, before.of) : []),
+      ...(onSpokeAfter ? straight(point, to, after.of) : []),
+    ],
+    ...snip,
+  };
+}
+
+/** In closed form where both parallels are straight as far as the cut. */
+function crossingOfLines(before: Run, after: Run, turn: number): Pick<Joint, 'before' | 'after'> | undefined {
+  const last = before.parallel.at(-1)!.segment,
+    first = after.parallel[0]!.segment;
+  if (!isLine(last) || !isLine(first)) return undefined;
+  const sin = Math.sin(turn),
+    cos = Math.cos(turn),
+    a = before.allowance,
+    b = after.allowance;
+  if (-sin <= angleTolerance) return undefined;
+  const cutBefore = (b - a * cos) / -sin,
+    cutAfter = (a - b * cos) / -sin;
+  const lengthBefore = distance(last[0], last[1]),
+    lengthAfter = distance(first[0], first[1]);
+  const fits = (cut: number, length: number): boolean => cut >= -coincidenceTolerance && cut < length;
+  if (!fits(cutBefore, lengthBefore) || !fits(cutAfter, lengthAfter)) return undefined;
+  return {
+    before: { index: before.parallel.length - 1, t: Math.min(1, 1 - cutBefore / lengthBefore) },
+    after: { index: 0, t: Math.max(0, cutAfter / lengthAfter) },
+  };
+}
+
+function onlyCrossing(first: readonly Strand[], second: readonly Strand[], corner: Point) {
+  const found: [Place, Place, Point][] = [];
+  const boxes = second.map(s => boundsOf(s.segment));
+  for (const [i, { segment }] of first.entries()) {
+    const box = boundsOf(segment);
+    for (const [k, other] of second.entries()) {
+      if (!boxesMeet(box, boxes[k]!, coincidenceTolerance)) continue;
+      for (const { ta, tb, point, overlap } of intersectSegments(segment, other.segment)) {
+        if (overlap) return undefined;
+        if (distance(point, corner) <= coincidenceTolerance) continue;
+        if (found.some(f => distance(f[2], point) <= coincidenceTolerance)) continue;
+        found.push([{ index: i, t: ta }, { index: k, t: tb }, point]);
+        if (found.length > 1) return undefined;
+      }
+    }
+  }
+  return found[0];
+}

@@ -1,0 +1,86 @@
+import { offsetSegment } from '../curve/offset.js';
+import { endOf, type Segment, startOf, tangentAt } from '../curve/segment.js';
+import type { Edge } from '../pattern/types.js';
+import { coincidenceTolerance, smoothJoint } from '../tolerance.js';
+import { angleBetween, distance, type Point } from '../vector.js';
+import { edgeAllowance } from './corner-rule.js';
+import { type Strand, startingAt } from './strand.js';
+
+/**
+ * A stretch of the stitching line without a corner, and its parallel at its allowance: a whole edge, or the part of
+ * one between two corners in it, or the straight line over the mouth of a dart that cannot be folded.
+ */
+export interface Run {
+  readonly of: string;
+  /** The edge this is a part of; absent over a dart's mouth. */
+  readonly edge?: Edge;
+  /** Whether the run reaches the edge's end, clockwise first and last. */
+  readonly isFirst: boolean;
+  readonly isLast: boolean;
+  readonly allowance: number;
+  readonly stitching: readonly Segment[];
+  readonly start: Point;
+  readonly end: Point;
+  readonly startTangent: Point;
+  readonly endTangent: Point;
+  /** From square to the start to square to the end, untrimmed. With no allowance the stitching line itself. */
+  readonly parallel: readonly Strand[];
+}
+
+/** The runs of one part of the outline: cut where its direction turns by more than its allowance hides. */
+export function runsOf(edge: Edge): readonly Run[] {
+  const segments = edge.path.segments.filter(s => !isPoint(s));
+  const allowance = edgeAllowance(edge);
+  const groups: Segment[][] = [];
+  for (const segment of segments) {
+    const group = groups.at(-1);
+    if (group && isSmooth(tangentAt(group.at(-1)!, 1), tangentAt(segment, 0), allowance)) group.push(segment);
+    else groups.push([segment]);
+  }
+  return groups.map((group, i) =>
+    runOf(edge.name, group, allowance, { edge, isFirst: i === 0, isLast: i === groups.length - 1 }),
+  );
+}
+
+/** A run along segments that join without a corner. */
+export function runOf(
+  of: string,
+  segments: readonly Segment[],
+  allowance: number,
+  place: Pick<Run, 'edge' | 'isFirst' | 'isLast'> = { isFirst: true, isLast: true },
+): Run {
+  const first = segments[0]!,
+    last = segments.at(-1)!;
+  return {
+    of,
+    ...place,
+    allowance,
+    stitching: segments,
+    start: startOf(first),
+    end: endOf(last),
+    startTangent: tangentAt(first, 0),
+    endTangent: tangentAt(last, 1),
+    parallel: parallelOf(of, segments, allowance),
+  };
+}
+
+/**
+ * Whether two directions make no corner at this allowance: the ends of the two parallels lie so near that they are
+ * welded. A turn back on itself is never smooth.
+ */
+export const isSmooth = (arriving: Point, leaving: Point, allowance: number): boolean =>
+  Math.abs(angleBetween(arriving, leaving)) * Math.max(allowance, 1) <= smoothJoint;
+
+function parallelOf(of: string, segments: readonly Segment[], allowance: number): readonly Strand[] {
+  const strands: Strand[] = [];
+  for (const segment of segments)
+    for (const piece of allowance === 0 ? [segment] : offsetSegment(segment, allowance)) {
+      const before = strands.at(-1);
+      const welded = before ? startingAt(piece, endOf(before.segment)) : piece;
+      strands.push({ segment: welded, of, shape: 'parallel' });
+    }
+  return strands;
+}
+
+const isPoint = (segment: Segment): boolean =>
+  segment.every(p => distance(p, segment[0]) <= coincidenceTolerance);
