@@ -1,0 +1,11 @@
+import type { Finding } from '@paperhinge/geometry';
+
+/** Findings that stand after a step and did not stand before it, or stand with other figures. */
+export const caused = (before: readonly Finding[], after: readonly Finding[]): readonly Finding[] => {
+  const known = new Set(before.map(told));
+  return after.filter(finding => !known.has(told(finding)));
+};
+
+/** The same finding with the same figures says the same sentence. */
+export const told = ({ code, where, message }: Finding): string =>
+  [code, where.piece ?? '', where.edge ?? '', message].join('\n');

@@ -1,0 +1,24 @@
+// What a sheet may ask of us. A sheet is somebody else's file: each bound is far beyond honest use and ends the rest.
+
+/** Characters. Sheets are a few thousand long; a million is read and judged within a second or two. */
+export const largestSheet = 1_000_000;
+/** Levels of mappings and lists within each other; the grammar itself needs seven. */
+export const deepestNesting = 24;
+/** Aliases (`*name`) followed in one sheet; each repeats what it stands for, so few of them can make much. */
+export const mostAliases = 64;
+/** Values in one sheet, aliases followed. */
+export const mostValues = 200_000;
+/** Steps in one sheet. */
+export const mostSteps = 500;
+/** Faults told at once; beyond it only their number is told. */
+export const mostFaults = 50;
+/** mm. 10 m: longer than any one piece of a garment, shorter than what a slipped unit makes of a centimetre. */
+export const longestLength = 10_000;
+/** mm. Deeper than any grown-on facing or hem. */
+export const largestAllowance = 300;
+/** Slashes of one spread: one each millimetre or so of a wide hem would still be fewer. */
+export const mostSlashes = 200;
+/** mm. Smaller than any part of a newborn that is measured. */
+export const smallestBody = 20;
+/** mm. Taller and wider than anyone. */
+export const largestBody = 4000;

@@ -1,0 +1,77 @@
+import type { LengthUnit } from '@paperhinge/geometry';
+import { z } from 'zod';
+import * as field from './fields.js';
+import { largestBody, mostSteps, smallestBody } from './limits.js';
+import { type MeasurementName, measurementNames } from './wearer-names.js';
+
+const { code, mapping } = field;
+export const lengthUnits = ['mm', 'cm', 'in'] as const satisfies readonly LengthUnit[];
+export const papers = ['a4', 'letter'] as const;
+export type SheetPaper = (typeof papers)[number];
+
+/** Every field of a sheet but what its steps hold, which is read verb by verb. */
+export function sheetSchema(unit: LengthUnit) {
+  const body = field.length(unit, smallestBody, largestBody).exactOptional();
+  return mapping({
+    pattern: field.filePath,
+    title: field.name.exactOptional(),
+    unit: z.enum(lengthUnits).default('mm'),
+    wearer: mapping(
+      Object.fromEntries(measurementNames.map(n => [n, body])) as Record<MeasurementName, typeof body>,
+    ).default({}),
+    fabrics: field.named(fabric(unit)).default({}),
+    pieces: field.named(foreignPiece(unit)).default({}),
+    opening: field.named(field.length(unit)).default({}),
+    steps: z
+      .array(z.unknown(), { error: code('list-expected') })
+      .max(mostSteps, { error: code('too-many-steps') })
+      .default([]),
+    print: mapping({ paper: field.oneOrMore(z.enum(papers)).default([...papers]) }).default({
+      paper: [...papers],
+    }),
+  });
+}
+
+function fabric(unit: LengthUnit) {
+  const percent = field.percent(0, 300).transform(inPerCent);
+  const bothWays = mapping({ across: percent, along: percent.exactOptional() });
+  return mapping({
+    width: field.size(unit).exactOptional(),
+    stretch: field
+      .byForm(
+        value => typeof value === 'object',
+        bothWays,
+        percent.transform(across => ({ across })),
+        {
+          anyOf: [
+            { type: 'string', description: '40 %' },
+            {
+              type: 'object',
+              properties: { across: { type: 'string' }, along: { type: 'string' } },
+              required: ['across'],
+              additionalProperties: false,
+            },
+          ],
+        },
+      )
+      .exactOptional(),
+    recovery: field.percent(0, 100).transform(inPerCent).exactOptional(),
+    nap: field.yesOrNo.exactOptional(),
+    repeat: field.length(unit).exactOptional(),
+    role: z.enum(['main', 'contrast', 'lining', 'interfacing', 'stabiliser']).exactOptional(),
+  });
+}
+
+/** Fabrics are kept in per cent; rounded, since 7 % read as 0.07 comes back an ulp off. */
+const inPerCent = (share: number) => Number((share * 100).toPrecision(12));
+
+/** How a foreign drawing is read as this piece: design §4, "Other forms of piece". */
+function foreignPiece(unit: LengthUnit) {
+  return mapping({
+    outline: field.name,
+    edges: field.names.exactOptional(),
+    kinds: field.named(z.enum(['seam', 'hem', 'fold', 'raw'])).exactOptional(),
+    allowance: field.allowance(unit).exactOptional(),
+  });
+}
+export type ForeignPiece = z.output<ReturnType<typeof foreignPiece>>;

@@ -1,0 +1,40 @@
+import { expect, test } from 'vitest';
+import { sheetJsonSchema } from '../../../packages/alter/src/sheet/json-schema.js';
+import { verbs } from '../../../packages/alter/src/sheet/verbs.js';
+
+interface Schema {
+  readonly properties: Readonly<Record<string, Schema>>;
+  readonly required?: readonly string[];
+  readonly items: { readonly anyOf: readonly Schema[] };
+  readonly additionalProperties?: boolean;
+}
+const schema = sheetJsonSchema() as unknown as Schema;
+const fieldsOf = (verb: string) =>
+  schema.properties.steps!.items.anyOf.find(s => s.required?.[0] === verb)!.properties[verb]!;
+
+test('the JSON Schema knows every verb', () => {
+  expect(schema.properties.steps!.items.anyOf.flatMap(s => s.required)).toEqual(verbs);
+});
+
+test('the JSON Schema knows the fields of a verb and which of them it needs', () => {
+  const band = fieldsOf('draft band');
+  expect(Object.keys(band.properties)).toEqual([
+    'name',
+    'along',
+    'gap',
+    'ratio',
+    'width',
+    'join',
+    'stretched part',
+    'fabric',
+  ]);
+  expect(band.required).toEqual(['name', 'along', 'ratio', 'width']);
+  expect(band.additionalProperties).toBe(false);
+});
+
+// `vitest -u` writes it anew after a change of the grammar.
+test('the published schema file is that of the code', async () => {
+  await expect(`${JSON.stringify(schema, null, 1)}\n`).toMatchFileSnapshot(
+    '../../../packages/alter/sheet.schema.json',
+  );
+});

@@ -1,0 +1,26 @@
+import { PatternError } from '@paperhinge/geometry';
+import { faultsIn } from '../../../packages/alter/src/sheet/faults.js';
+import { readSheet } from '../../../packages/alter/src/sheet/read-sheet.js';
+import type { Sheet } from '../../../packages/alter/src/sheet/sheet.js';
+
+export const read = (text: string): Sheet => readSheet(text, { file: 'top.yaml' });
+
+/** A sheet with these steps, one a line. The first step stands on line 3. */
+export const withSteps = (...steps: readonly string[]): string =>
+  ['pattern: shift.svg', 'steps:', ...steps.map(step => `  - ${step}`)].join('\n');
+
+/** What refusing the text says: `line:column message | remedy`, one entry a fault. */
+export const refusals = (text: string): readonly string[] =>
+  faultsOf(() => read(text)).map(
+    ({ where, message, remedy }) => `${where.line}:${where.column} ${message} | ${remedy}`,
+  );
+
+export function faultsOf(work: () => unknown): readonly PatternError[] {
+  try {
+    work();
+  } catch (error) {
+    if (error instanceof PatternError) return faultsIn(error);
+    throw error;
+  }
+  throw new Error('Nothing was refused.');
+}
