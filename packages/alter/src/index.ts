@@ -1,5 +1,21 @@
 export type { Alteration, Derived, DerivedKind, MakingNote } from './alteration.js';
-
+export type { BandLengths } from './fit/band-stretch.js';
+// fit: the wearer beside the garment
+export { bandStretch, bandStretchFindings, stretchOfBand } from './fit/band-stretch.js';
+export type { Caution, GarmentUse } from './fit/cautions.js';
+export { cautionsFor } from './fit/cautions.js';
+export { isKnit, stretchOf } from './fit/cloth.js';
+export type { EaseMinimum } from './fit/ease.js';
+export { easeFindings, wovenEaseMinima } from './fit/ease.js';
+export type { Girth } from './fit/girths.js';
+export { girthsBesideBody } from './fit/girths.js';
+export type { NeckOpening } from './fit/over-the-head.js';
+export { neckOpening, overTheHead } from './fit/over-the-head.js';
+export type { Wearer } from './fit/wearer.js';
+export { bodyGirth, unknownHeadGirth } from './fit/wearer.js';
+export type { OrderedJob } from './order-of-work/order-of-work.js';
+// order of work: what is sewn before what, and why
+export { orderOfWork } from './order-of-work/order-of-work.js';
 // sheet: the alteration sheet and its run
 export type { Place } from './sheet/document.js';
 export { faultsIn, SheetFaults } from './sheet/faults.js';

@@ -42,16 +42,23 @@ export {
 } from './curve/segment.js';
 export type { SelfCrossing } from './curve/self-crossing.js';
 export { selfCrossing } from './curve/self-crossing.js';
+// cutting-line: from the stitching line to where the cloth is cut
+export type { CuttingLine, Stretch } from './cutting-line/cutting-line.js';
+export { cuttingLine } from './cutting-line/cutting-line.js';
+export type { StretchShape } from './cutting-line/strand.js';
 export type { Fault, Finding, Severity, Where } from './errors.js';
 export { locating, PatternError } from './errors.js';
 export { bodyPieces } from './measure/body-pieces.js';
 export { centreOf, isCentreName } from './measure/centre.js';
+export { checkPattern } from './measure/check-pattern.js';
 export type { HemSweep } from './measure/hem-sweep.js';
 // measure: lengths, girths at a level, walking seams, truing checks
 export { hemSweep, lengthInGarment } from './measure/hem-sweep.js';
-export type { JoinedLine } from './measure/joined-lines.js';
-export { joinedLinesAcrossDarts, joinedLinesOf } from './measure/joined-lines.js';
-export { levelGirths, levelNames } from './measure/level-girth.js';
+export type { JoinedLine, PlacedEnd } from './measure/joined-lines.js';
+export { joinedLinesAcrossDarts, joinedLinesOf, neighboursAtEnds } from './measure/joined-lines.js';
+export { levelAcross, levelGirths, levelNames } from './measure/level-girth.js';
+export type { DartMeasures, PatternMeasures, PieceMeasures, SeamMeasures } from './measure/measures.js';
+export { measurePattern } from './measure/measures.js';
 export type { SeamStretch } from './measure/notch-check.js';
 export type { EdgeTruing, Kink } from './measure/truing-check.js';
 export { edgeTruing } from './measure/truing-check.js';
@@ -124,10 +131,6 @@ export type {
   Seam,
   SeamEase,
 } from './pattern/types.js';
-// cutting-line: from the stitching line to where the cloth is cut
-export type { CuttingLine, Stretch } from './cutting-line/cutting-line.js';
-export { cuttingLine } from './cutting-line/cutting-line.js';
-export type { StretchShape } from './cutting-line/strand.js';
 // region: what a closed path surrounds
 export { centroid, signedArea } from './region/area.js';
 export { difference, intersection, union } from './region/boolean.js';

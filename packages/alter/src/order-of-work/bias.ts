@@ -1,0 +1,24 @@
+import {
+  angleBetween,
+  edgeParts,
+  edgePath,
+  isCentreName,
+  type Piece,
+  pathEnd,
+  pathStart,
+  subtract,
+} from '@paperhinge/geometry';
+
+/** Whether a piece's grain line lies nearer to 45° than to its fold or centre edge, or to square with it. */
+export function isBias(piece: Piece): boolean {
+  const centre = edgeParts(piece).find(e => e.kind === 'fold' || isCentreName(e.name));
+  const grain = piece.lines.find(l => l.kind === 'grain');
+  if (!centre || !grain) return false;
+  const path = edgePath(piece, centre.name);
+  const angle = angleBetween(
+    subtract(pathEnd(path), pathStart(path)),
+    subtract(pathEnd(grain.path), pathStart(grain.path)),
+  );
+  const fromSquare = Math.abs(angle) % (Math.PI / 2);
+  return fromSquare > Math.PI / 8 && fromSquare < (3 * Math.PI) / 8;
+}

@@ -1,0 +1,21 @@
+import { cuttingLine } from '../cutting-line/cutting-line.js';
+import type { Finding } from '../errors.js';
+import type { Pattern } from '../pattern/types.js';
+import { joinedLineFinding, joinedLinesAcrossDarts } from './joined-lines.js';
+import { truingFindings } from './truing-check.js';
+import { walkSeams } from './walk-seam.js';
+
+/**
+ * Everything about a pattern that will not sew or will show: seams walked with their notches and joined lines, darts'
+ * mouths, kinks, steps and fold corners of every edge, and what the cutting line has to say. In pattern order, seams
+ * first.
+ * @throws PatternError `unknown-piece`, `unknown-edge`, `empty-seam`
+ */
+export const checkPattern = (pattern: Pattern): readonly Finding[] => [
+  ...walkSeams(pattern).flatMap(walk => walk.findings),
+  ...pattern.pieces.flatMap(piece => [
+    ...joinedLinesAcrossDarts(pattern, piece).flatMap(joinedLineFinding),
+    ...truingFindings(piece),
+    ...cuttingLine(piece).findings.map(f => ({ ...f, where: { piece: piece.name, ...f.where } })),
+  ]),
+];

@@ -1,0 +1,83 @@
+import { cuttingLine } from '../cutting-line/cutting-line.js';
+import { locating } from '../errors.js';
+import { pathLength } from '../path/length.js';
+import { pathEnd, pathStart } from '../path/path.js';
+import { dartsOf, edgeNamed, edgeNames, edgePath, outlinePath } from '../pattern/outline.js';
+import type { Dart, Pattern, Piece } from '../pattern/types.js';
+import { signedArea } from '../region/area.js';
+import { angleBetween, subtract } from '../vector.js';
+import { measureSeam } from './walk-seam.js';
+
+/** What a pattern measures, each piece once, as drawn; the shape that `measure --json` and the record share. */
+export interface PatternMeasures {
+  readonly pattern: string;
+  readonly pieces: Readonly<Record<string, PieceMeasures>>;
+  readonly seams: Readonly<Record<string, SeamMeasures>>;
+}
+
+export interface PieceMeasures {
+  /** Within the stitching line, darts open: their intake lies outside. */
+  readonly areaMm2: number;
+  readonly edges: Readonly<Record<string, { readonly lengthMm: number; readonly allowanceMm: number }>>;
+  readonly darts: Readonly<Record<string, DartMeasures>>;
+  readonly cuttingLine: { readonly lengthMm: number; readonly areaMm2: number };
+}
+
+export interface DartMeasures {
+  /** Between the straight lines from the apex to the two ends of the mouth. */
+  readonly angleDeg: number;
+  /** Along the legs, in clockwise order. */
+  readonly legMm: readonly [number, number];
+}
+
+export interface SeamMeasures {
+  readonly aMm: number;
+  readonly bMm: number;
+  /** a − b. */
+  readonly differenceMm: number;
+  readonly easeWantedMm: number;
+  /** The difference is the ease wanted, within 0.8 mm. */
+  readonly matches: boolean;
+}
+
+/**
+ * Measures a pattern: lengths in mm (arc length, within 1e-8), areas in mm², angles in degrees. Keys stand in pattern
+ * order; any name is safe as a key.
+ * @throws PatternError `unknown-piece`, `unknown-edge`, `empty-seam`; what the cutting line throws
+ */
+export const measurePattern = (pattern: Pattern): PatternMeasures => ({
+  pattern: pattern.name,
+  pieces: record(pattern.pieces, piece => locating({ piece: piece.name }, () => measurePiece(piece))),
+  seams: record(pattern.seams, seam => {
+    const { aMm, bMm, differenceMm, easeWantedMm, matches } = measureSeam(pattern, seam);
+    return { aMm, bMm, differenceMm, easeWantedMm, matches };
+  }),
+});
+
+function measurePiece(piece: Piece): PieceMeasures {
+  const cutting = cuttingLine(piece).path;
+  return {
+    areaMm2: signedArea(outlinePath(piece.outline)),
+    edges: Object.fromEntries(
+      edgeNames(piece).map(name => [
+        name,
+        { lengthMm: pathLength(edgePath(piece, name)), allowanceMm: edgeNamed(piece, name).allowance },
+      ]),
+    ),
+    darts: record(dartsOf(piece), measureDart),
+    cuttingLine: { lengthMm: pathLength(cutting), areaMm2: signedArea(cutting) },
+  };
+}
+
+function measureDart({ legs, apex }: Dart): DartMeasures {
+  const a = subtract(pathStart(legs[0]), apex),
+    b = subtract(pathEnd(legs[1]), apex);
+  return {
+    angleDeg: (Math.abs(angleBetween(a, b)) * 180) / Math.PI,
+    legMm: [pathLength(legs[0]), pathLength(legs[1])],
+  };
+}
+
+/** By name, in the order given. `Object.fromEntries` makes own keys of every name, `__proto__` included. */
+const record = <T extends { readonly name: string }, R>(items: readonly T[], measure: (item: T) => R) =>
+  Object.fromEntries(items.map(item => [item.name, measure(item)])) as Readonly<Record<string, R>>;
