@@ -1,0 +1,123 @@
+import {
+  type EdgeRun,
+  outlinePath,
+  type Path,
+  PatternError,
+  type Piece,
+  partsOfEdge,
+  pathLength,
+} from '@paperhinge/geometry';
+import { type Chain, chainLabel, chainsOf, closeCorner, pieceOfChains, type Reshaped } from './chains.js';
+import { movedInwards } from './inward-parallel.js';
+import { reachOf } from './meet.js';
+import { fullness, type Taper } from './taper.js';
+import { requireSimple, tidied } from './tidy.js';
+
+/** One edge of a seam's side and the shares of the side's length at which it begins and ends. */
+export interface MovedRun extends EdgeRun {
+  readonly side: 'a' | 'b';
+  readonly fromShare: number;
+  readonly toShare: number;
+}
+
+/** A chain that moves: where on its side of the seam it lies, and whether it runs with the seam. */
+interface Moving {
+  readonly from: number;
+  readonly to: number;
+  readonly reversed: boolean;
+  readonly side: 'a' | 'b';
+}
+
+/**
+ * Moves edges of one piece inwards by `depth` mm (negative: outwards), tapered along their seam, and closes the
+ * corners. Notches keep their distance from the seam's beginning, or from its end where only that stayed.
+ *
+ * @throws PatternError `take-in-too-much`: a moved edge no longer meets its neighbour
+ */
+export function moveEdgesInwards(
+  piece: Piece,
+  runs: readonly MovedRun[],
+  depth: number,
+  taper: Taper,
+): Reshaped {
+  const before = chainsOf(piece);
+  const moving = movingChains(piece, before, runs);
+  const reach = reachOf(outlinePath(piece.outline)) + Math.abs(depth);
+  let chains = before.map((chain): Chain => {
+    const place = moving.get(chain);
+    return place ? { ...chain, path: moved(chain.path, place, depth, taper) } : chain;
+  });
+  for (const i of chains.keys()) {
+    const j = (i + 1) % chains.length;
+    const movesBefore = moving.has(before[i]!);
+    if (!movesBefore && !moving.has(before[j]!)) continue;
+    const closed = closeCorner(chains, i, movesBefore ? 'arriving' : 'leaving', reach);
+    if (closed === undefined) throw tooMuch(piece, depth, chains[i]!, chains[j]!);
+    chains = [...closed];
+  }
+  const carried = chains.map((chain, i): Chain => {
+    const place = moving.get(before[i]!);
+    if (!place) return chain;
+    const shift = notchShift(before, chains, moving, i, place, taper);
+    return { ...chain, carry: along => along + shift };
+  });
+  const done = tidied(piece, pieceOfChains(piece, carried));
+  const message = `Moving the seam by ${depth.toFixed(1)} mm on each edge would make the outline of "${piece.name}" cross itself.`;
+  requireSimple(done.piece, 'take-in-too-much', message, 'Move it by less.');
+  return done;
+}
+
+function movingChains(piece: Piece, chains: readonly Chain[], runs: readonly MovedRun[]) {
+  const moving = new Map<Chain, Moving>();
+  for (const run of runs) {
+    const parts = partsOfEdge(piece, run.edge);
+    const lengths = parts.map(p => pathLength(p.path));
+    const whole = lengths.reduce((sum, l) => sum + l, 0);
+    let along = 0;
+    for (const [i, part] of parts.entries()) {
+      const start = along / whole,
+        end = (along + lengths[i]!) / whole;
+      along += lengths[i]!;
+      const share = (s: number): number => run.fromShare + (run.toShare - run.fromShare) * s;
+      const [from, to] = run.reversed ? [share(1 - end), share(1 - start)] : [share(start), share(end)];
+      const chain = chains.find(c => c.part === part)!;
+      moving.set(chain, { from, to, reversed: run.reversed, side: run.side });
+    }
+  }
+  return moving;
+}
+
+function moved(path: Path, { from, to, reversed }: Moving, depth: number, taper: Taper): Path {
+  // Inwards is to the right of a clockwise outline; a run against it is moved in its own sense all the same.
+  const share = (part: number): number => (reversed ? to - (to - from) * part : from + (to - from) * part);
+  return movedInwards(path, depth, part => fullness(taper, share(part)), taper, share);
+}
+
+/** How far a chain's notches move along it so that they keep their distance from the seam's end that counts. */
+function notchShift(
+  before: readonly Chain[],
+  after: readonly Chain[],
+  moving: ReadonlyMap<Chain, Moving>,
+  i: number,
+  place: Moving,
+  taper: Taper,
+): number {
+  const grown = (k: number): number => pathLength(after[k]!.path) - pathLength(before[k]!.path);
+  const fromEnd = fullness(taper, 0) !== 0 && fullness(taper, 1) === 0;
+  const others = before.flatMap((chain, k) => {
+    const other = moving.get(chain);
+    if (!other || other.side !== place.side || k === i) return [];
+    return (fromEnd ? other.from >= place.to : other.to <= place.from) ? [grown(k)] : [];
+  });
+  const sum = others.reduce((total, g) => total + g, 0);
+  // Measured from the chain's own start in the seam's sense, then turned into the outline's.
+  const startsAtReference = fromEnd === place.reversed;
+  return startsAtReference ? -sum : grown(i) + sum;
+}
+
+const tooMuch = (piece: Piece, depth: number, a: Chain, b: Chain): PatternError =>
+  new PatternError('take-in-too-much', {
+    message: `Moved by ${depth.toFixed(1)} mm, ${chainLabel(a)} of "${piece.name}" no longer meets ${chainLabel(b)}.`,
+    remedy: 'Move the seam by less.',
+    where: { piece: piece.name },
+  });

@@ -1,0 +1,119 @@
+import {
+  type Affine,
+  add,
+  angleBetween,
+  dot,
+  intersectPaths,
+  isLine,
+  joined,
+  line,
+  type Path,
+  type Point,
+  pathEnd,
+  pathLength,
+  pathOf,
+  pathStart,
+  pointAlong,
+  reversedPath,
+  rightOf,
+  type Segment,
+  scale,
+  subpath,
+  subtract,
+  tangentAlong,
+  tolerances,
+  transformedPath,
+} from '@paperhinge/geometry';
+import type { Chain } from './chains.js';
+import { endingIn, lineThrough, reachOf } from './meet.js';
+
+/**
+ * A chain that a shorten line crosses `along` mm from its start. The part beyond the line moves by `by` along `up`;
+ * then both parts are sheared square to the grain, by amounts that grow linearly along the grain from 0 at the
+ * chain's two corners at one rate, so that they meet and a straight chain stays straight. Shortening, the staying
+ * part ends at the level the moved part begins at; lengthening, it first runs on straight along its tangent to there.
+ *
+ * @returns nothing where the staying part is used up before it reaches that level
+ */
+export function shearedTogether(
+  chain: Chain,
+  along: number,
+  startStays: boolean,
+  up: Point,
+  by: number,
+): Chain | undefined {
+  const length = pathLength(chain.path);
+  const path = startStays ? chain.path : reversedPath(chain.path);
+  const c = startStays ? along : length - along;
+  const here = pointAlong(path, c);
+  const moved = transformedPath(subpath(path, c, Number.POSITIVE_INFINITY), shiftBy(scale(up, by)));
+  const staying = stayingPart(path, c, here, up, by);
+  if (staying === undefined) return undefined;
+  const level = (p: Point): number => -dot(p, up);
+  const square = rightOf(up);
+  const top = level(pathStart(path)),
+    bottom = level(pathEnd(moved));
+  const apart = dot(subtract(pathStart(moved), pathEnd(staying.path)), square);
+  const rate = bottom === top ? 0 : apart / (bottom - top);
+  const first = transformedPath(staying.path, shear(square, up, rate, top));
+  const second = transformedPath(moved, shear(square, up, rate, bottom));
+  const whole = straightened(joined(endingIn(first, pathStart(second)), second));
+  const kept = Math.min(c, staying.kept),
+    lost = length - pathLength(whole);
+  // A notch keeps its distance from the corner of its own part; in a chain travelled from below the parts swap.
+  const carry = (at: number): number | undefined => {
+    const fromTop = startStays ? at : length - at;
+    if (fromTop > kept + tolerances.coincidenceTolerance && fromTop < c) return undefined;
+    return fromTop <= kept === startStays ? at : at - lost;
+  };
+  return { ...chain, path: startStays ? whole : reversedPath(whole), carry };
+}
+
+/** The part before the line, brought to the level at which the moved part begins. */
+function stayingPart(path: Path, c: number, here: Point, up: Point, by: number) {
+  const before = subpath(path, 0, c);
+  if (by > 0) {
+    const level = lineThrough(add(here, scale(up, by)), rightOf(up), reachOf(path) + by);
+    const cuts = intersectPaths(before, level).map(m => m.alongA);
+    if (cuts.length === 0) return undefined;
+    const kept = Math.max(...cuts);
+    return { path: subpath(before, 0, kept), kept };
+  }
+  const tangent = tangentAlong(path, c);
+  const down = -dot(tangent, up);
+  // A chain that crosses the line almost along it has no run to follow; it goes on towards its far end instead.
+  const way = down > Math.sin(tolerances.joinedCorner) ? tangent : subtract(pathEnd(path), pathStart(path));
+  const fall = -dot(way, up);
+  const far = add(here, scale(way, fall > 0 ? -by / fall : 0));
+  return { path: by === 0 ? before : joined(before, pathOf(line(here, far))), kept: c };
+}
+
+const shiftBy = ({ x, y }: Point): Affine => ({ a: 1, b: 0, c: 0, d: 1, e: x, f: y });
+
+/** p + square × rate × (level of p − `from`), where the level of a point is its distance down the grain. */
+function shear(square: Point, up: Point, rate: number, from: number): Affine {
+  return {
+    a: 1 - rate * square.x * up.x,
+    b: -rate * square.y * up.x,
+    c: -rate * square.x * up.y,
+    d: 1 - rate * square.y * up.y,
+    e: -rate * square.x * from,
+    f: -rate * square.y * from,
+  };
+}
+
+/** The same chain with neighbouring straight lines of one direction made one. */
+export function straightened(path: Path): Path {
+  const segments: Segment[] = [];
+  for (const next of path.segments) {
+    const last = segments.at(-1);
+    if (last && isLine(last) && isLine(next) && runsOn(last, next))
+      segments[segments.length - 1] = line(last[0], next[1]);
+    else segments.push(next);
+  }
+  return { segments };
+}
+
+const runsOn = (first: readonly [Point, Point], second: readonly [Point, Point]): boolean =>
+  Math.abs(angleBetween(subtract(first[1], first[0]), subtract(second[1], second[0]))) <
+  tolerances.angleTolerance;

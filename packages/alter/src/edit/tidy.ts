@@ -1,0 +1,82 @@
+import {
+  containsPoint,
+  type Finding,
+  intersectPaths,
+  type Mark,
+  outlinePath,
+  type Path,
+  PatternError,
+  type Piece,
+  type PieceLine,
+  pathLength,
+  pointAlong,
+  selfCrossings,
+  subpath,
+  tolerances,
+} from '@paperhinge/geometry';
+import type { Reshaped } from './chains.js';
+
+/**
+ * What an edit cut away of the lines and marks drawn within a piece: lines are cut back to the new outline, those
+ * wholly outside it and marks outside it go, each with a finding.
+ * @param before the piece before the edit; what already lay outside it is left as it was
+ */
+export function tidied(before: Piece, { piece, findings }: Reshaped): Reshaped {
+  const was = outlinePath(before.outline),
+    is = outlinePath(piece.outline);
+  const found: Finding[] = [];
+  const lines = piece.lines.flatMap((drawn): readonly PieceLine[] => {
+    const path = insidePart(drawn.path, is);
+    if (path === drawn.path) return [drawn];
+    if (path === undefined && insidePart(drawn.path, was) === undefined) return [drawn];
+    if (path !== undefined)
+      return insidePart(drawn.path, was) === drawn.path ? [{ ...drawn, path }] : [drawn];
+    found.push(cutAway(piece, 'line', drawn.name));
+    return [];
+  });
+  const marks = piece.marks.filter((mark: Mark) => {
+    if (containsPoint(is, mark.at) || !containsPoint(was, mark.at)) return true;
+    found.push(cutAway(piece, 'mark', mark.name));
+    return false;
+  });
+  return { piece: { ...piece, lines, marks }, findings: [...findings, ...found] };
+}
+
+/** The longest stretch of a line that lies within an outline: the line itself where all of it does. */
+function insidePart(path: Path, outline: Path): Path | undefined {
+  const length = pathLength(path);
+  const cuts = [0, ...intersectPaths(path, outline).map(c => c.alongA), length].sort((a, b) => a - b);
+  let from = 0,
+    to = 0,
+    start: number | undefined;
+  for (const [i, cut] of cuts.slice(1).entries()) {
+    const last = cuts[i]!;
+    const inside =
+      cut - last <= tolerances.coincidenceTolerance ||
+      containsPoint(outline, pointAlong(path, (last + cut) / 2));
+    if (!inside) start = undefined;
+    else {
+      start ??= last;
+      if (cut - start > to - from) [from, to] = [start, cut];
+    }
+  }
+  if (to - from <= tolerances.coincidenceTolerance) return undefined;
+  const whole = from <= tolerances.coincidenceTolerance && to >= length - tolerances.coincidenceTolerance;
+  return whole ? path : subpath(path, from, to);
+}
+
+const cutAway = (piece: Piece, what: 'line' | 'mark', name: string): Finding => ({
+  severity: 'note',
+  code: `${what}-cut-away`,
+  where: { piece: piece.name },
+  message: `The ${what} "${name}" of "${piece.name}" lay in what was cut away and went with it.`,
+  remedy: `Draw it anew if it is needed.`,
+});
+
+/**
+ * @throws PatternError with the given code where the outline crosses itself
+ */
+export function requireSimple(piece: Piece, code: string, message: string, remedy: string): void {
+  if (selfCrossings(outlinePath(piece.outline)).length === 0) return;
+  throw new PatternError(code, { message, remedy, where: { piece: piece.name } });
+}

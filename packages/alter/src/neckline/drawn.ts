@@ -1,0 +1,181 @@
+import {
+  containsPoint,
+  distance,
+  type Edge,
+  intersectPaths,
+  joined,
+  nearestOnPath,
+  type OutlinePart,
+  outlinePath,
+  type Path,
+  PatternError,
+  type Piece,
+  type Point,
+  partsOfEdge,
+  pathEnd,
+  pathLength,
+  pathStart,
+  reversedPath,
+  subpath,
+  tolerances,
+} from '@paperhinge/geometry';
+import { type Chain, carryNotches, chainsOf, type PartChange, type Reshaped } from '../edit/chains.js';
+import { endingIn, startingIn } from '../edit/meet.js';
+
+/**
+ * Cuts a piece along one of its lines, whose ends lie on the outline; the side with the neck's middle is taken away
+ * and the line becomes the neck, together with what the cut left of the old one.
+ */
+export function cutToDrawnLine(piece: Piece, neck: Edge, name: string): Reshaped {
+  const drawn = piece.lines.find(l => l.name === name);
+  const where = { piece: piece.name };
+  if (!drawn)
+    throw new PatternError('unknown-line', {
+      message: `Piece "${piece.name}" has no line "${name}".`,
+      remedy: `Use one of its lines: ${piece.lines.map(l => l.name).join(', ') || '(none)'}.`,
+      where,
+    });
+  const outline = outlinePath(piece.outline);
+  const { path, from, to } = cutBetween(piece, name, drawn.path, outline);
+  const whole = pathLength(outline);
+  const spans = chainSpans(piece);
+  const own = spans.find(s => s.chain.part === neck)!;
+  const neckAt = (own.start + own.end) / 2;
+  // Clockwise from one end of the line to the other lies either the part that goes or the part that stays.
+  const takesNeck = between(from, neckAt, to, whole);
+  const [start, end, fresh] = takesNeck ? [from, to, path] : [to, from, reversedPath(path)];
+  const left = spans.flatMap(span => remainders(piece, span, start, end, whole));
+  const after = [...left.filter(r => r.place >= end), ...left.filter(r => r.place < end)];
+  const parts = withNeck(neck, fresh, after);
+  const { notches, findings } = carryNotches(piece, edge =>
+    partsOfEdge(piece, edge).map(part => changeOf(part, neck, left)),
+  );
+  const lines = piece.lines.filter(l => l !== drawn);
+  return { piece: { ...piece, outline: { parts }, notches, lines }, findings };
+}
+
+/** The drawn line from outline to outline, and the places (mm along the outline) where it begins and ends. */
+function cutBetween(piece: Piece, name: string, drawn: Path, outline: Path) {
+  const first = onOutline(piece, name, drawn, outline);
+  const last = onOutline(piece, name, reversedPath(drawn), outline);
+  const path = subpath(drawn, first.along, pathLength(drawn) - last.along);
+  return {
+    path: endingIn(startingIn(path, first.point), last.point),
+    from: nearestOnPath(outline, first.point).along,
+    to: nearestOnPath(outline, last.point).along,
+  };
+}
+
+/** Where a line, followed from its start, comes to lie within the outline. */
+function onOutline(
+  piece: Piece,
+  name: string,
+  line: Path,
+  outline: Path,
+): { readonly along: number; readonly point: Point } {
+  const start = pathStart(line);
+  const near = nearestOnPath(outline, start);
+  if (near.distance <= tolerances.joiningGap) return { along: 0, point: near.point };
+  const crossing = containsPoint(outline, start) ? undefined : intersectPaths(line, outline)[0];
+  if (crossing) return { along: crossing.alongA, point: crossing.point };
+  throw new PatternError('line-ends-off-outline', {
+    message: `An end of the line "${name}" of "${piece.name}" lies ${near.distance.toFixed(1)} mm from the outline.`,
+    remedy: 'Draw the line from outline to outline.',
+    where: { piece: piece.name },
+  });
+}
+
+interface Span {
+  readonly chain: Chain;
+  /** mm along the outline. */
+  readonly start: number;
+  readonly end: number;
+}
+
+function chainSpans(piece: Piece): readonly Span[] {
+  let along = 0;
+  return chainsOf(piece).map(chain => {
+    const start = along;
+    along += pathLength(chain.path);
+    return { chain, start, end: along };
+  });
+}
+
+const between = (from: number, place: number, to: number, whole: number): boolean =>
+  (place - from + whole) % whole < (to - from + whole) % whole;
+
+/** What stays of one part, where on the outline it lies, and how much its start lost. */
+interface Remainder {
+  readonly part: OutlinePart;
+  readonly source: OutlinePart;
+  readonly place: number;
+  readonly cut: number;
+}
+
+/** What stays of a chain when the outline from `start` clockwise to `end` goes. */
+function remainders(
+  piece: Piece,
+  { chain, start: from, end: to }: Span,
+  start: number,
+  end: number,
+  whole: number,
+): readonly Remainder[] {
+  const stays = (place: number): boolean => !between(start, place % whole, end, whole);
+  const near = tolerances.joiningGap;
+  const within = (place: number): boolean => place > from + near && place < to - near;
+  const stops = [from, ...[start, end].filter(within).sort((a, b) => a - b), to];
+  const kept = stops
+    .slice(1)
+    .flatMap((stop, i) => (stays((stops[i]! + stop) / 2) ? [[stops[i]!, stop] as const] : []));
+  const { part, leg } = chain;
+  if (part.type === 'dart') {
+    if (stops.length > 2)
+      throw new PatternError('line-crosses-dart', {
+        message: `The new neckline of "${piece.name}" crosses dart "${part.name}".`,
+        remedy: 'Close or move the dart first.',
+        where: { piece: piece.name },
+      });
+    return kept.length === 0 || leg === 1 ? [] : [{ part, source: part, place: from, cut: 0 }];
+  }
+  return kept.map(([a, b]) => {
+    const path = subpath(part.path, a - from, b - from);
+    const wholeLeft = a === from && b === to;
+    return { part: wholeLeft ? part : { ...part, path }, source: part, place: a, cut: a - from };
+  });
+}
+
+/** The ring from the new line on: what stays of the old neck beside it is one edge with it. */
+function withNeck(neck: Edge, fresh: Path, after: readonly Remainder[]): readonly OutlinePart[] {
+  let path = fresh;
+  const rest = after.map(r => r.part);
+  const isNeck = (part: OutlinePart | undefined): part is Edge =>
+    part?.type === 'edge' && part.name === neck.name;
+  const next = rest[0];
+  if (isNeck(next)) {
+    path = joined(path, startingIn(next.path, pathEnd(path)));
+    rest.shift();
+  }
+  const last = rest.at(-1);
+  if (isNeck(last)) {
+    path = joined(endingIn(last.path, pathStart(path)), path);
+    rest.pop();
+  }
+  const ring: OutlinePart[] = [{ ...neck, path }, ...rest];
+  return ring.map((part, i) => (i === 0 || part.type !== 'edge' ? part : snapped(part, i, ring, path)));
+}
+
+/** The edges that the cut shortened end exactly on the new line. */
+function snapped(part: Edge, i: number, ring: readonly OutlinePart[], neck: Path): Edge {
+  let { path } = part;
+  if (i === 1 && distance(pathStart(path), pathEnd(neck)) > 0) path = startingIn(path, pathEnd(neck));
+  if (i === ring.length - 1 && distance(pathEnd(path), pathStart(neck)) > 0)
+    path = endingIn(path, pathStart(neck));
+  return path === part.path ? part : { ...part, path };
+}
+
+function changeOf(part: Edge, neck: Edge, left: readonly Remainder[]): PartChange {
+  const before = pathLength(part.path);
+  const kept = left.find(r => r.source === part);
+  if (part === neck || kept?.part.type !== 'edge') return { before, after: 0, carry: () => undefined };
+  return { before, after: pathLength(kept.part.path), carry: at => at - kept.cut };
+}

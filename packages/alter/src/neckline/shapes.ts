@@ -1,0 +1,102 @@
+import {
+  add,
+  intersectPaths,
+  line,
+  type Path,
+  PatternError,
+  type Piece,
+  type Point,
+  pathEnd,
+  pathLength,
+  pathOf,
+  pathStart,
+  reversedPath,
+  scale,
+  subpath,
+  tolerances,
+} from '@paperhinge/geometry';
+import { reachOf, runOn, startingIn, withEndAt } from '../edit/meet.js';
+import type { RecutNeckline } from '../operations/recut-neckline.js';
+import { downOf, halfWidthLine, type NeckFrame, outOf } from './frame.js';
+import { quarterEllipse } from './quarter-ellipse.js';
+
+/** One half of a new neckline. */
+export interface RecutHalf {
+  readonly frame: NeckFrame;
+  /** The new line from the centre outwards. */
+  readonly fresh: Path;
+  /** What is left of the present neck, outwards; nothing where the new line replaces it. */
+  readonly rest?: Path;
+  /** The edge beyond the neck after it was cut, outwards, and the mm it gained at the neck (negative: lost). */
+  readonly beyondOut: Path;
+  readonly beyondBy: number;
+}
+
+export function recutHalf(piece: Piece, frame: NeckFrame, { shape, halfWidth }: RecutNeckline): RecutHalf {
+  if (shape === 'inset V') return insetHalf(piece, frame, halfWidth!);
+  const cut = cutBeyond(piece, frame, halfWidth);
+  const shoulder = pathStart(cut.beyondOut);
+  const { centrePoint } = frame;
+  const rise = downOf(frame, centrePoint) - downOf(frame, shoulder);
+  if (!(rise > tolerances.joiningGap))
+    throw new PatternError('neckline-too-shallow', {
+      message: `The neckline of "${piece.name}" would not lie below its shoulder point.`,
+      remedy: 'Make it deeper.',
+      where: { piece: piece.name },
+    });
+  const level = (out: number): Point => add(centrePoint, scale(frame.out, out));
+  const across = outOf(frame, shoulder) - outOf(frame, centrePoint);
+  const fresh =
+    shape === 'round'
+      ? quarterEllipse(centrePoint, scale(frame.out, across), scale(frame.down, rise), shoulder)
+      : shape === 'square'
+        ? pathOf(line(centrePoint, level(across)), line(level(across), shoulder))
+        : pathOf(line(centrePoint, shoulder));
+  return { frame, fresh, ...cut };
+}
+
+/** The straight line to the point of the present neck at the half width; the neck beyond it stays. */
+function insetHalf(piece: Piece, frame: NeckFrame, halfWidth: number): RecutHalf {
+  const { neckOut, centrePoint } = frame;
+  // Of several such points the first from the centre: the V ends where the neck first comes that far out.
+  const met = intersectPaths(neckOut, halfWidthLine(frame, halfWidth))[0];
+  const left = met && pathLength(neckOut) - met.alongA;
+  if (!met || left! <= tolerances.joiningGap)
+    throw new PatternError('half-width-off-neck', {
+      message:
+        `The neck of "${piece.name}" has no point ${halfWidth.toFixed(1)} mm from the centre line with neck beyond it; ` +
+        `it ends ${outOf(frame, pathEnd(neckOut)).toFixed(1)} mm out.`,
+      remedy: 'Make the inset narrower than the neck, or recut the whole neck as a V.',
+      where: { piece: piece.name },
+    });
+  return {
+    frame,
+    fresh: pathOf(line(centrePoint, met.point)),
+    rest: startingIn(subpath(neckOut, met.alongA, Number.POSITIVE_INFINITY), met.point),
+    beyondOut: frame.beyondOut,
+    beyondBy: 0,
+  };
+}
+
+/** The edge beyond the neck, cut (or run on straight towards the centre) at the half width. */
+function cutBeyond(piece: Piece, frame: NeckFrame, halfWidth: number | undefined) {
+  const { beyondOut } = frame;
+  const present = outOf(frame, pathStart(beyondOut));
+  if (halfWidth === undefined || Math.abs(halfWidth - present) <= tolerances.coincidenceTolerance)
+    return { beyondOut, beyondBy: 0 };
+  const inwards = reversedPath(beyondOut);
+  const reach = reachOf(beyondOut) + Math.abs(halfWidth - present);
+  const ahead = runOn(inwards, reach);
+  const met = intersectPaths(ahead, halfWidthLine(frame, halfWidth)).at(-1);
+  const length = pathLength(beyondOut);
+  if (!met || met.alongA <= tolerances.joiningGap)
+    throw new PatternError('half-width-beyond-shoulder', {
+      message:
+        `A half width of ${halfWidth.toFixed(1)} mm lies beyond ${frame.beyond.name} of "${piece.name}", ` +
+        `which reaches ${outOf(frame, pathEnd(beyondOut)).toFixed(1)} mm from the centre line.`,
+      remedy: 'Make the neck narrower.',
+      where: { piece: piece.name, edge: frame.beyond.name },
+    });
+  const by = met.alongA - length;
+  return { beyondOut: reversedPath(withEndAt(inwards, met.point, by)), beyondBy: by };
+}
