@@ -13,6 +13,25 @@ export type { NeckOpening } from './fit/over-the-head.js';
 export { neckOpening, overTheHead } from './fit/over-the-head.js';
 export type { Wearer } from './fit/wearer.js';
 export { bodyGirth, unknownHeadGirth } from './fit/wearer.js';
+// hinge: the engine under slashes, darts and figure adjustments
+export type { Cut, CutEnd } from './hinge/cut.js';
+export { holdingSection } from './hinge/holding.js';
+export type { Opening } from './hinge/joins.js';
+export type { CutPiece, Section } from './hinge/sections.js';
+export { cutApart, sectionAt } from './hinge/sections.js';
+export type { NewDart, SwingWishes, Swung } from './hinge/swing.js';
+export { swing } from './hinge/swing.js';
+// operations on darts and whole pieces
+export type { CloseDart } from './operations/close-dart.js';
+export { closeDart } from './operations/close-dart.js';
+export type { MoveDart } from './operations/move-dart.js';
+export { moveDart } from './operations/move-dart.js';
+export type { RemovePiece } from './operations/remove-piece.js';
+export { removePiece } from './operations/remove-piece.js';
+export type { Spread, SpreadEnd } from './operations/spread.js';
+export { spread } from './operations/spread.js';
+export type { Unfold } from './operations/unfold.js';
+export { unfold } from './operations/unfold.js';
 export type { OrderedJob } from './order-of-work/order-of-work.js';
 // order of work: what is sewn before what, and why
 export { orderOfWork } from './order-of-work/order-of-work.js';

@@ -1,0 +1,257 @@
+import {
+  type Affine,
+  angleBetween,
+  type Dart,
+  distance,
+  type Edge,
+  joined,
+  type OutlinePart,
+  type Path,
+  PatternError,
+  type Piece,
+  type Point,
+  pathEnd,
+  pathLength,
+  pathOf,
+  pathStart,
+  subtract,
+  tolerances,
+} from '@paperhinge/geometry';
+import { endingAt, startingAt } from './ends.js';
+import type { Connector, Joins } from './joins.js';
+import { type LegStretch, partOffsets } from './ring.js';
+import type { CutPiece } from './sections.js';
+
+const near = tolerances.coincidenceTolerance;
+
+/** Where a run of an old edge lies now: old mm `from`..`to` begin at new mm `newFrom`, in the same direction. */
+export interface Place {
+  readonly edge: string;
+  readonly from: number;
+  readonly to: number;
+  readonly newFrom: number;
+  readonly section: number;
+  readonly motion: Affine;
+}
+
+/** A dart that closed, and the step in mm that unequal legs leave. */
+export interface ClosedDart {
+  readonly dart: string;
+  readonly stepMm: number;
+}
+
+/** What is asked of the darts: new ones in openings, and old ones that close though their legs differ. */
+export interface DartWishes {
+  readonly opened: ReadonlyMap<string, { readonly name: string; readonly apex: Point }>;
+  readonly closing: readonly string[];
+}
+
+interface EdgeItem {
+  readonly type: 'edge';
+  readonly edge: Edge;
+  path: Path;
+  /** The stretch it came from; absent for bridges. */
+  readonly stretch?: number;
+}
+interface DartItem {
+  readonly type: 'dart';
+  dart: Dart;
+}
+type Item = EdgeItem | DartItem;
+
+export interface Assembled {
+  readonly piece: Piece;
+  readonly places: readonly Place[];
+  readonly closed: readonly ClosedDart[];
+}
+
+export const mouthKey = (cut: number, end: 'from' | 'to'): string => `${end} ${cut}`;
+
+/**
+ * Rejoins moved stretches, bridges and darts into one outline; runs of one edge that follow each other become one
+ * part again. Notches, lines and marks are not carried here.
+ * @throws PatternError `dart-torn`, `dart-overclosed`, `outline-open`
+ */
+export function assemble(
+  cutPiece: CutPiece,
+  joins: Joins,
+  motions: readonly Affine[],
+  unmoved: ReadonlySet<number>,
+  wishes: DartWishes,
+): Assembled {
+  const closed: ClosedDart[] = [];
+  const items: Item[] = [];
+  for (const [i, stretch] of cutPiece.stretches.entries()) {
+    if (stretch.type === 'edge')
+      items.push({ type: 'edge', edge: stretch.edge, path: joins.moved[i]!, stretch: i });
+    else if (stretch.leg === 0) {
+      const rejoined = rejoinedDart(cutPiece, stretch, joins.moved[i]!, joins.moved[i + 1]!, wishes.closing);
+      if ('legs' in rejoined) items.push({ type: 'dart', dart: rejoined });
+      else {
+        closed.push({ dart: stretch.dart.name, stepMm: rejoined.stepMm });
+        const step = pathOf([pathStart(joins.moved[i]!), pathEnd(joins.moved[i + 1]!)]);
+        if (rejoined.stepMm > near) items.push({ type: 'edge', edge: edgeBefore(cutPiece, i), path: step });
+      }
+    }
+    for (const connector of joins.connectors.get(i) ?? [])
+      items.push(itemFor(cutPiece.piece, connector, wishes));
+  }
+  weld(cutPiece, items, i => i !== undefined && unmoved.has(cutPiece.sectionOf[i]!));
+  const groups = grouped(items);
+  const parts = groups.map(partOf);
+  const piece: Piece = { ...cutPiece.piece, outline: { parts } };
+  return { piece, places: placesOf(cutPiece, joins, motions, piece, groups, parts), closed };
+}
+
+function rejoinedDart(
+  cutPiece: CutPiece,
+  { dart }: LegStretch,
+  first: Path,
+  second: Path,
+  closing: readonly string[],
+): Dart | { readonly stepMm: number } {
+  const a = pathStart(first),
+    b = pathEnd(second),
+    apex = pathEnd(first),
+    apexAfter = pathStart(second);
+  const where = { piece: cutPiece.piece.name };
+  if (distance(apex, apexAfter) > near)
+    throw new PatternError('dart-torn', {
+      message: `The two legs of dart "${dart.name}" would come apart at its point.`,
+      remedy: 'Turn about the point of the dart.',
+      where,
+    });
+  if (closing.includes(dart.name) || distance(a, b) <= near) return { stepMm: distance(a, b) };
+  const before = dartAngle(dart),
+    after = angleBetween(subtract(a, apex), subtract(b, apex));
+  if (before * after < 0 && Math.abs(after) > tolerances.angleTolerance)
+    throw new PatternError('dart-overclosed', {
+      message: `The legs of dart "${dart.name}" would cross.`,
+      remedy: 'Turn by less than the angle of the dart.',
+      where,
+    });
+  if (first === dart.legs[0] && second === dart.legs[1]) return dart;
+  return { ...dart, legs: [first, second], apex };
+}
+
+/** Signed angle in rad from chord apex-A to chord apex-B, clockwise positive as seen. */
+export const dartAngle = ({ legs, apex }: Dart): number =>
+  angleBetween(subtract(pathStart(legs[0]), apex), subtract(pathEnd(legs[1]), apex));
+
+/** The edge that a step at a closed dart is added to: the one that ended at it, else the one after. */
+function edgeBefore(cutPiece: CutPiece, index: number): Edge {
+  const { stretches } = cutPiece;
+  for (let back = 1; back <= stretches.length; back++) {
+    const stretch = stretches[(index - back + stretches.length) % stretches.length]!;
+    if (stretch.type === 'edge') return stretch.edge;
+  }
+  throw new Error('An outline of darts alone cannot be read.');
+}
+
+function itemFor(piece: Piece, connector: Connector, wishes: DartWishes): Item {
+  if (connector.type === 'bridge') {
+    const edge = piece.outline.parts.find((p): p is Edge => p.type === 'edge' && p.name === connector.edge)!;
+    return { type: 'edge', edge, path: pathOf([connector.from, connector.to]) };
+  }
+  const { name, apex } = wishes.opened.get(mouthKey(connector.cut, connector.end))!;
+  const legs = [pathOf([connector.from, apex]), pathOf([apex, connector.to])] as const;
+  return { type: 'dart', dart: { type: 'dart', name, legs, apex } };
+}
+
+/** Makes neighbours share their point exactly; a section that did not move keeps its own to the last bit. */
+function weld(cutPiece: CutPiece, items: Item[], stays: (stretch: number | undefined) => boolean): void {
+  for (const [i, item] of items.entries()) {
+    const next = items[(i + 1) % items.length]!;
+    const end = endOfItem(item),
+      start = startOfItem(next);
+    if (end.x === start.x && end.y === start.y) continue;
+    // A drawing may leave up to a joining gap between neighbours that no cut touched.
+    if (distance(end, start) > tolerances.joiningGap)
+      throw new PatternError('outline-open', {
+        message: `The outline gapes by ${distance(end, start).toFixed(3)} mm.`,
+        remedy: 'Close the outline of the piece as drawn.',
+        where: { piece: cutPiece.piece.name },
+      });
+    if (item.type === 'edge' && stays(item.stretch)) setStart(next, end);
+    else setEnd(item, start);
+  }
+}
+
+const startOfItem = (item: Item): Point => pathStart(item.type === 'edge' ? item.path : item.dart.legs[0]);
+const endOfItem = (item: Item): Point => pathEnd(item.type === 'edge' ? item.path : item.dart.legs[1]);
+
+function setStart(item: Item, p: Point): void {
+  if (item.type === 'edge') item.path = startingAt(item.path, p);
+  else item.dart = { ...item.dart, legs: [startingAt(item.dart.legs[0], p), item.dart.legs[1]] };
+}
+
+function setEnd(item: Item, p: Point): void {
+  if (item.type === 'edge') item.path = endingAt(item.path, p);
+  else item.dart = { ...item.dart, legs: [item.dart.legs[0], endingAt(item.dart.legs[1], p)] };
+}
+
+/** Runs of items that make one part each; a run that the list's ends divide is put together. */
+function grouped(items: readonly Item[]): readonly (readonly Item[])[] {
+  const groups: Item[][] = [];
+  for (const item of items) {
+    const last = groups.at(-1);
+    if (last && continues(last.at(-1)!, item)) last.push(item);
+    else groups.push([item]);
+  }
+  if (groups.length > 1 && continues(groups.at(-1)!.at(-1)!, groups[0]![0]!)) {
+    const tail = groups.pop()!;
+    groups[0] = [...tail, ...groups[0]!];
+  }
+  return groups;
+}
+
+const continues = (a: Item, b: Item): boolean =>
+  a.type === 'edge' && b.type === 'edge' && a.edge.name === b.edge.name;
+
+function partOf(group: readonly Item[]): OutlinePart {
+  const first = group[0]!,
+    last = group.at(-1)!;
+  if (first.type === 'dart' || last.type === 'dart') return (first as DartItem).dart;
+  const { start } = first.edge.corners,
+    { end } = last.edge.corners;
+  const corners = { ...(start ? { start } : {}), ...(end ? { end } : {}) };
+  const path = group.length === 1 ? first.path : joined(...group.map(item => (item as EdgeItem).path));
+  return { ...first.edge, path, corners };
+}
+
+function placesOf(
+  cutPiece: CutPiece,
+  joins: Joins,
+  motions: readonly Affine[],
+  piece: Piece,
+  groups: readonly (readonly Item[])[],
+  parts: readonly OutlinePart[],
+): readonly Place[] {
+  const offsets = partOffsets(piece);
+  const places: Place[] = [];
+  for (const [g, group] of groups.entries()) {
+    const part = parts[g]!;
+    if (part.type === 'dart') continue;
+    let along = offsets.get(part)!;
+    for (const item of group) {
+      if (item.type === 'dart') continue;
+      const length = pathLength(item.path);
+      if (item.stretch !== undefined) {
+        const stretch = cutPiece.stretches[item.stretch]!;
+        const trim = joins.trims[item.stretch]!;
+        const section = cutPiece.sectionOf[item.stretch]!;
+        if (stretch.type === 'edge')
+          places.push({
+            edge: part.name,
+            from: stretch.from + trim.start,
+            to: stretch.to - trim.end,
+            newFrom: along,
+            section,
+            motion: motions[section]!,
+          });
+      }
+      along += length;
+    }
+  }
+  return places;
+}

@@ -1,0 +1,167 @@
+import {
+  type Affine,
+  apply,
+  distance,
+  type Finding,
+  joined,
+  type Mark,
+  type Notch,
+  nearestOnPath,
+  type Path,
+  type PieceLine,
+  type Point,
+  pathEnd,
+  pathLength,
+  pathOf,
+  pathStart,
+  tolerances,
+  transformedPath,
+} from '@paperhinge/geometry';
+import type { Place } from './assemble.js';
+import { linePartsOf, sectionHolding } from './line-parts.js';
+import type { CutPiece } from './sections.js';
+
+/** What lies on a piece, moved with it, and what could not be. */
+export interface Carried {
+  readonly notches: readonly Notch[];
+  readonly lines: readonly PieceLine[];
+  readonly marks: readonly Mark[];
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * Moves notches, lines and marks with the sections they lie on. A line that a cut crosses is parted, its parts move
+ * with the cloth and are joined straight across the opening; of the grain line only the part on the cloth that
+ * stayed is kept, since a piece has one grain. What is lost is a finding.
+ */
+export function carry(
+  cutPiece: CutPiece,
+  motions: readonly Affine[],
+  places: readonly Place[],
+  holding: number,
+): Carried {
+  const findings: Finding[] = [];
+  const notches = cutPiece.piece.notches.flatMap(notch => {
+    const moved = carriedNotch(notch, places, holding);
+    if (!moved) findings.push(notchCutAway(cutPiece.piece.name, notch));
+    return moved ? [moved] : [];
+  });
+  const marks = cutPiece.piece.marks.map(mark => {
+    const section = sectionHolding(cutPiece, mark.at, holding) ?? nearestSection(cutPiece, mark.at);
+    return { ...mark, at: apply(motions[section]!, mark.at) };
+  });
+  const lines = cutPiece.piece.lines.map(line => carriedLine(cutPiece, motions, holding, line, findings));
+  return { notches, lines, marks, findings };
+}
+
+function carriedNotch(notch: Notch, places: readonly Place[], holding: number): Notch | undefined {
+  const near = tolerances.coincidenceTolerance;
+  const own = places.filter(
+    p => p.edge === notch.edge && p.from - near <= notch.at && notch.at <= p.to + near,
+  );
+  const place = own.find(p => p.section === holding) ?? own[0];
+  if (!place) return undefined;
+  return {
+    ...notch,
+    at: place.newFrom + Math.min(Math.max(notch.at - place.from, 0), place.to - place.from),
+  };
+}
+
+const notchCutAway = (piece: string, notch: Notch): Finding => ({
+  severity: 'warning',
+  code: 'notch-cut-away',
+  where: { piece, edge: notch.edge },
+  message: `The notch ${notch.name ? `"${notch.name}" ` : ''}at ${notch.at.toFixed(1)} mm of "${notch.edge}" was cut away with the overlap.`,
+  figures: { atMm: notch.at },
+  remedy: 'Place a new notch, and its partner on the other side of the seam.',
+});
+
+const nearestSection = (cutPiece: CutPiece, p: Point): number =>
+  cutPiece.sections
+    .map((s, i) => ({ i, away: nearestOnPath(s.border, p).distance }))
+    .reduce((a, b) => (b.away < a.away ? b : a)).i;
+
+interface Run {
+  readonly section: number;
+  readonly path: Path;
+}
+
+function carriedLine(
+  cutPiece: CutPiece,
+  motions: readonly Affine[],
+  holding: number,
+  line: PieceLine,
+  findings: Finding[],
+): PieceLine {
+  const runs = runsOf(cutPiece, motions, line.path, holding);
+  const moved = (run: Run) => transformedPath(run.path, motions[run.section]!);
+  if (line.kind === 'grain') {
+    const kept = longest(runs.filter(r => r.section === holding));
+    if (!kept) findings.push(grainStays(cutPiece.piece.name, line));
+    else if (runs.length > 1) findings.push(lineParted(cutPiece.piece.name, line, kept));
+    return kept ? { ...line, path: moved(kept) } : line;
+  }
+  if (runs.length > 1) findings.push(lineParted(cutPiece.piece.name, line));
+  return { ...line, path: runs.map(moved).reduce(bridged) };
+}
+
+/** Two runs of a line as one chain, with a straight segment across what opened between them. */
+function bridged(first: Path, second: Path): Path {
+  const from = pathEnd(first),
+    to = pathStart(second);
+  return distance(from, to) <= tolerances.coincidenceTolerance
+    ? joined(first, second)
+    : joined(first, pathOf([from, to]), second);
+}
+
+const lineParted = (piece: string, line: PieceLine, kept?: Run): Finding => ({
+  severity: 'note',
+  code: 'line-parted',
+  where: { piece },
+  message: kept
+    ? `The grain line "${line.name}" was cut; the part on the cloth that stayed is kept.`
+    : `The line "${line.name}" was cut; its parts moved with the cloth and are joined straight across the slash.`,
+  ...(kept ? { figures: { keptMm: pathLength(kept.path) } } : {}),
+  remedy: 'Redraw it if it is wanted otherwise.',
+});
+
+const grainStays = (piece: string, line: PieceLine): Finding => ({
+  severity: 'note',
+  code: 'grain-line-stays',
+  where: { piece },
+  message: `The grain line "${line.name}" lay on a part that moved; it stays where it was drawn, as the grain of the part that holds the centre.`,
+  remedy: 'Move it on to that part, parallel, if it is in the way.',
+});
+
+/** Runs of a line that move alike; what hangs over the outline goes with its neighbour, what lay in a dart is lost. */
+function runsOf(cutPiece: CutPiece, motions: readonly Affine[], path: Path, holding: number): readonly Run[] {
+  const parts = linePartsOf(cutPiece, path, holding);
+  const known = parts.filter((p): p is Run => p.section !== undefined);
+  if (known.length === 0) return [{ section: nearestSection(cutPiece, path.segments[0]![0]), path }];
+  if (known.every(p => same(motions[p.section]!, motions[known[0]!.section]!)))
+    return [{ section: known[0]!.section, path }];
+  const first = parts.indexOf(known[0]!),
+    last = parts.lastIndexOf(known.at(-1)!);
+  const runs: { section: number; path: Path }[] = [];
+  let broken = false;
+  for (const [i, part] of parts.entries()) {
+    const section =
+      part.section ?? (i < first ? known[0]!.section : i > last ? known.at(-1)!.section : undefined);
+    const previous = runs.at(-1);
+    if (section === undefined) broken = true;
+    else if (previous && !broken && same(motions[previous.section]!, motions[section]!))
+      previous.path = joined(previous.path, part.path);
+    else runs.push({ section, path: part.path });
+    if (section !== undefined) broken = false;
+  }
+  return runs;
+}
+
+const longest = (runs: readonly Run[]): Run | undefined =>
+  runs.reduce<Run | undefined>(
+    (best, run) => (best === undefined || pathLength(run.path) > pathLength(best.path) ? run : best),
+    undefined,
+  );
+
+export const same = (a: Affine, b: Affine): boolean =>
+  a.a === b.a && a.b === b.b && a.c === b.c && a.d === b.d && a.e === b.e && a.f === b.f;

@@ -1,0 +1,70 @@
+import {
+  dartsOf,
+  edgePath,
+  type Path,
+  PatternError,
+  type Piece,
+  type Point,
+  pathLength,
+  pathOf,
+  pointAlong,
+  tolerances,
+} from '@paperhinge/geometry';
+import { dartNamed } from './dart-named.js';
+
+/** Where a cut begins or ends. */
+export type CutEnd =
+  /** A place on an edge, mm of arc length from the edge's start (clockwise). What opens there belongs to that edge. */
+  | { readonly edge: string; readonly along: number }
+  /** The drawn apex of a dart: the cut parts the two legs. */
+  | { readonly dart: string }
+  /** A point inside the piece, where the cut stops or meets others. */
+  | { readonly pivot: Point };
+
+/** A slash through the paper, drawn on the piece before anything moves. */
+export interface Cut {
+  readonly from: CutEnd;
+  readonly to: CutEnd;
+  /** The way the scissors take, from `from` to `to`; absent = straight. Its ends must be those of the cut. */
+  readonly course?: Path;
+}
+
+export const onEdge = (end: CutEnd): end is { readonly edge: string; readonly along: number } =>
+  'edge' in end;
+
+/**
+ * The point at which a cut begins or ends, in mm.
+ * @throws PatternError `unknown-edge`, `unknown-dart`
+ */
+export function pointOfEnd(piece: Piece, end: CutEnd): Point {
+  if ('pivot' in end) return end.pivot;
+  if ('dart' in end) return dartNamed(piece, end.dart).apex;
+  const path = edgePath(piece, end.edge);
+  return pointAlong(path, Math.min(end.along, pathLength(path)));
+}
+
+/**
+ * The course of a cut.
+ * @throws PatternError `slash-too-short` where both ends are one point; `unknown-edge`, `unknown-dart`
+ */
+export function courseOf(piece: Piece, cut: Cut): Path {
+  if (cut.course) return cut.course;
+  const from = pointOfEnd(piece, cut.from),
+    to = pointOfEnd(piece, cut.to);
+  if (Math.hypot(to.x - from.x, to.y - from.y) <= tolerances.coincidenceTolerance)
+    throw new PatternError('slash-too-short', {
+      message: 'A slash would begin and end at the same point.',
+      remedy: 'Place it so that its two ends lie apart.',
+      where: { piece: piece.name, ...(onEdge(cut.from) ? { edge: cut.from.edge } : {}) },
+    });
+  return pathOf([from, to]);
+}
+
+/** "hem at 210.0 mm", "dart bust", "(95.0, 271.0)": an end of a cut in words. */
+export function nameOfEnd(end: CutEnd): string {
+  if ('edge' in end) return `${end.edge} at ${end.along.toFixed(1)} mm`;
+  return 'dart' in end ? `dart ${end.dart}` : `(${end.pivot.x.toFixed(1)}, ${end.pivot.y.toFixed(1)})`;
+}
+
+/** Whether a piece has any dart of that name. */
+export const hasDart = (piece: Piece, name: string): boolean => dartsOf(piece).some(d => d.name === name);

@@ -1,0 +1,106 @@
+import {
+  type Dart,
+  type Edge,
+  type Path,
+  type Piece,
+  partsOfEdge,
+  pathLength,
+  subpath,
+  tolerances,
+} from '@paperhinge/geometry';
+import { type CutEnd, onEdge } from './cut.js';
+
+/** A run of an edge between two places at which the outline is cut or the edge ends. */
+export interface EdgeStretch {
+  readonly type: 'edge';
+  readonly edge: Edge;
+  readonly path: Path;
+  /** mm along the whole edge, darts' mouths not counted. */
+  readonly from: number;
+  readonly to: number;
+}
+
+/** One leg of a dart, in outline direction. */
+export interface LegStretch {
+  readonly type: 'leg';
+  readonly dart: Dart;
+  readonly leg: 0 | 1;
+  readonly path: Path;
+}
+
+export type Stretch = EdgeStretch | LegStretch;
+
+/** The outline as a ring of stretches, and after which of them each end of a cut on the outline stands. */
+export interface Ring {
+  readonly stretches: readonly Stretch[];
+  readonly gapOf: ReadonlyMap<CutEnd, number>;
+}
+
+/** Splits the outline wherever a cut begins or ends on it; places within the coincidence tolerance are one place. */
+export function ringOf(piece: Piece, ends: readonly CutEnd[]): Ring {
+  const stretches: Stretch[] = [];
+  const gapOf = new Map<CutEnd, number>();
+  const here = () => stretches.length - 1;
+  /** Ends at the very start of a part stand in the gap before it, which for the first part is the last gap. */
+  const beforeFirst: CutEnd[] = [];
+  const offsets = partOffsets(piece);
+  for (const part of piece.outline.parts) {
+    if (part.type === 'dart') {
+      stretches.push({ type: 'leg', dart: part, leg: 0, path: part.legs[0] });
+      for (const end of ends) if ('dart' in end && end.dart === part.name) gapOf.set(end, here());
+      stretches.push({ type: 'leg', dart: part, leg: 1, path: part.legs[1] });
+      continue;
+    }
+    const offset = offsets.get(part)!;
+    const length = pathLength(part.path);
+    // The start of a later part of an edge is taken as the end of the part before: the dart's first mouth end.
+    const own = ends
+      .filter(onEdge)
+      .filter(e => e.edge === part.name)
+      .map(end => ({ end, local: end.along - offset }))
+      .filter(({ local }) => local <= length + near && (offset === 0 ? local >= -near : local > near))
+      .sort((a, b) => a.local - b.local);
+    let done = 0;
+    for (const { end, local } of own) {
+      if (local <= near) {
+        if (stretches.length > 0) gapOf.set(end, here());
+        else beforeFirst.push(end);
+        continue;
+      }
+      const to = local >= length - near ? length : local;
+      if (to > done + near) {
+        stretches.push({
+          type: 'edge',
+          edge: part,
+          path: subpath(part.path, done, to),
+          from: offset + done,
+          to: offset + to,
+        });
+        done = to;
+      }
+      gapOf.set(end, here());
+    }
+    if (done < length) {
+      const path = done === 0 ? part.path : subpath(part.path, done, Number.POSITIVE_INFINITY);
+      stretches.push({ type: 'edge', edge: part, path, from: offset + done, to: offset + length });
+    }
+  }
+  for (const end of beforeFirst) gapOf.set(end, here());
+  return { stretches, gapOf };
+}
+
+const near = tolerances.coincidenceTolerance;
+
+/** mm along its whole edge at which each part of an edge begins. */
+export function partOffsets(piece: Piece): ReadonlyMap<Edge, number> {
+  const offsets = new Map<Edge, number>();
+  for (const part of piece.outline.parts) {
+    if (part.type !== 'edge' || offsets.has(part)) continue;
+    let offset = 0;
+    for (const own of partsOfEdge(piece, part.name)) {
+      offsets.set(own, offset);
+      offset += pathLength(own.path);
+    }
+  }
+  return offsets;
+}

@@ -1,0 +1,231 @@
+import {
+  angleBetween,
+  distance,
+  endTangent,
+  joined,
+  type Path,
+  PatternError,
+  type Piece,
+  type Point,
+  pathEnd,
+  reversedPath,
+  scale,
+  startTangent,
+  tolerances,
+} from '@paperhinge/geometry';
+import { checkCuts } from './check-cuts.js';
+import { type Cut, type CutEnd, courseOf, nameOfEnd, pointOfEnd } from './cut.js';
+import { ringOf, type Stretch } from './ring.js';
+
+/** A part of the piece between cuts: what moves as one. */
+export interface Section {
+  /** Indices of the stretches of the outline that bound it. */
+  readonly stretches: readonly number[];
+  /** Its closed border, clockwise: stretches of the outline and cuts. */
+  readonly border: Path;
+}
+
+/** One end of a cut at a node: `away` is the unit direction in which the cut leaves it. */
+export interface Spoke {
+  readonly cut: number;
+  readonly end: 'from' | 'to';
+  readonly away: Point;
+}
+
+/** A place on the outline at which cuts begin or end. */
+export interface Node {
+  readonly point: Point;
+  /** It stands between the stretches `gap` and `gap + 1` of the ring. */
+  readonly gap: number;
+  /** The cuts that meet here, in the order they are met from the stretch that arrives to the one that leaves. */
+  readonly spokes: readonly Spoke[];
+}
+
+/** A piece with its cuts made, nothing moved yet. */
+export interface CutPiece {
+  readonly piece: Piece;
+  readonly cuts: readonly Cut[];
+  readonly courses: readonly Path[];
+  readonly stretches: readonly Stretch[];
+  readonly nodes: readonly Node[];
+  readonly sections: readonly Section[];
+  /** The section that each stretch of the outline borders. */
+  readonly sectionOf: readonly number[];
+  /** The section to the left and to the right of each cut, looking from its `from` to its `to`. */
+  readonly beside: readonly { readonly left: number; readonly right: number }[];
+}
+
+interface Joint {
+  readonly point: Point;
+  readonly gap?: number;
+  spokes: Spoke[];
+}
+
+/**
+ * Cuts a piece into its sections: the faces of the plane graph of outline and cuts, each traced by keeping to the
+ * first branch on the inner side (the usual face traversal of a planar map).
+ *
+ * @throws PatternError `slash-leaves-piece`, `slash-crosses-dart`, `slashes-cross`, `slash-too-short`,
+ *   `slash-not-attached`, `unknown-edge`, `unknown-dart`
+ */
+export function cutApart(piece: Piece, cuts: readonly Cut[]): CutPiece {
+  const courses = cuts.map(cut => courseOf(piece, cut));
+  checkCuts(piece, cuts, courses);
+  const ring = ringOf(
+    piece,
+    cuts.flatMap(c => [c.from, c.to]),
+  );
+  const joints = jointsOf(piece, cuts, courses, ring.gapOf);
+  for (const joint of joints) joint.spokes = inOrder(joint, ring.stretches);
+  checkAttached(piece, cuts, joints);
+  const nodes = joints
+    .filter((j): j is Joint & { gap: number } => j.gap !== undefined)
+    .sort((a, b) => a.gap - b.gap);
+  return {
+    piece,
+    cuts,
+    courses,
+    stretches: ring.stretches,
+    nodes,
+    ...trace(ring.stretches, courses, joints, nodes),
+  };
+}
+
+/** The section on one side of the place where a cut leaves the outline: before or after it in clockwise order. */
+export function sectionAt(
+  cutPiece: CutPiece,
+  cut: number,
+  end: 'from' | 'to',
+  side: 'before' | 'after',
+): number {
+  const { left, right } = cutPiece.beside[cut]!;
+  return (end === 'from') === (side === 'before') ? right : left;
+}
+
+function jointsOf(
+  piece: Piece,
+  cuts: readonly Cut[],
+  courses: readonly Path[],
+  gapOf: ReadonlyMap<CutEnd, number>,
+): Joint[] {
+  const joints: Joint[] = [];
+  const meet = (end: CutEnd, spoke: Spoke) => {
+    const gap = gapOf.get(end);
+    const point = pointOfEnd(piece, end);
+    const found = joints.find(j =>
+      gap === undefined
+        ? j.gap === undefined && distance(j.point, point) <= tolerances.coincidenceTolerance
+        : j.gap === gap,
+    );
+    if (found) found.spokes.push(spoke);
+    else joints.push({ point, spokes: [spoke], ...(gap === undefined ? {} : { gap }) });
+  };
+  for (const [cut, { from, to }] of cuts.entries()) {
+    meet(from, { cut, end: 'from', away: startTangent(courses[cut]!) });
+    meet(to, { cut, end: 'to', away: scale(endTangent(courses[cut]!), -1) });
+  }
+  return joints;
+}
+
+/** Spokes sorted anticlockwise as seen from where the outline comes from: from its arriving to its leaving stretch. */
+function inOrder(joint: Joint, stretches: readonly Stretch[]): Spoke[] {
+  const back = joint.gap === undefined ? { x: 1, y: 0 } : scale(endTangent(stretches[joint.gap]!.path), -1);
+  const turn = ({ away }: Spoke) => (2 * Math.PI - angleBetween(back, away)) % (2 * Math.PI);
+  return [...joint.spokes].sort((a, b) => turn(a) - turn(b));
+}
+
+/** A cut that hangs on nothing would leave a section with a hole, which no rigid motion can part. */
+function checkAttached(piece: Piece, cuts: readonly Cut[], joints: readonly Joint[]): void {
+  const reached = new Set<number>();
+  const visit = (joint: Joint) => {
+    for (const { cut } of joint.spokes) {
+      if (reached.has(cut)) continue;
+      reached.add(cut);
+      for (const next of joints) if (next.spokes.some(s => s.cut === cut)) visit(next);
+    }
+  };
+  for (const joint of joints) if (joint.gap !== undefined) visit(joint);
+  const loose = cuts.find((_, i) => !reached.has(i));
+  if (loose)
+    throw new PatternError('slash-not-attached', {
+      message: `The slash from ${nameOfEnd(loose.from)} to ${nameOfEnd(loose.to)} does not reach the outline.`,
+      remedy: 'Begin it on an edge, or join it to a slash that does.',
+      where: { piece: piece.name },
+    });
+}
+
+/** A step of a walk round a face: along the outline from a node, or along a cut in one direction. */
+type Step =
+  | { readonly along: 'outline'; readonly node: number }
+  | { readonly along: 'cut'; readonly spoke: Spoke };
+
+function trace(
+  stretches: readonly Stretch[],
+  courses: readonly Path[],
+  joints: readonly Joint[],
+  nodes: readonly (Joint & { gap: number })[],
+): Pick<CutPiece, 'sections' | 'sectionOf' | 'beside'> {
+  const sectionOf: number[] = stretches.map(() => 0);
+  if (nodes.length === 0) {
+    const all = stretches.map((_, i) => i);
+    return {
+      sections: [{ stretches: all, border: joined(...stretches.map(s => s.path)) }],
+      sectionOf,
+      beside: [],
+    };
+  }
+  const jointOf = (cut: number, end: 'from' | 'to') =>
+    joints.find(j => j.spokes.some(s => s.cut === cut && s.end === end))!;
+  const runFrom = (node: number): number[] => {
+    const next = nodes[(node + 1) % nodes.length]!.gap,
+      start = nodes[node]!.gap;
+    const count = (next - start + stretches.length) % stretches.length || stretches.length;
+    return Array.from({ length: count }, (_, k) => (start + 1 + k) % stretches.length);
+  };
+  const following = (step: Step): Step => {
+    if (step.along === 'outline')
+      return { along: 'cut', spoke: nodes[(step.node + 1) % nodes.length]!.spokes[0]! };
+    const { cut, end } = step.spoke;
+    const far = end === 'from' ? 'to' : 'from';
+    const joint = jointOf(cut, far);
+    const place = joint.spokes.findIndex(s => s.cut === cut && s.end === far);
+    if (joint.gap === undefined)
+      return { along: 'cut', spoke: joint.spokes[(place + 1) % joint.spokes.length]! };
+    const next = joint.spokes[place + 1];
+    return next
+      ? { along: 'cut', spoke: next }
+      : { along: 'outline', node: nodes.findIndex(n => n === joint) };
+  };
+  const key = (step: Step) =>
+    step.along === 'outline' ? `o${step.node}` : `${step.spoke.end}${step.spoke.cut}`;
+  const seen = new Map<string, number>();
+  const sections: Section[] = [];
+  const every: Step[] = [
+    ...nodes.map((_, node): Step => ({ along: 'outline', node })),
+    ...joints.flatMap(j => j.spokes).map((spoke): Step => ({ along: 'cut', spoke })),
+  ];
+  for (const first of every) {
+    if (seen.has(key(first))) continue;
+    const own: number[] = [];
+    const border: Path[] = [];
+    for (let step = first; !seen.has(key(step)); step = following(step)) {
+      seen.set(key(step), sections.length);
+      if (step.along === 'outline') {
+        const run = runFrom(step.node);
+        own.push(...run);
+        border.push(...run.map(i => stretches[i]!.path));
+      } else {
+        const course = courses[step.spoke.cut]!;
+        border.push(step.spoke.end === 'from' ? course : reversedPath(course));
+      }
+    }
+    for (const i of own) sectionOf[i] = sections.length;
+    sections.push({ stretches: own, border: joined(...border) });
+  }
+  const beside = courses.map((_, cut) => ({ right: seen.get(`from${cut}`)!, left: seen.get(`to${cut}`)! }));
+  return { sections, sectionOf, beside };
+}
+
+/** Where the outline arrives at a node, before anything moves. */
+export const arrivalAt = (cutPiece: CutPiece, node: Node): Point =>
+  pathEnd(cutPiece.stretches[node.gap]!.path);

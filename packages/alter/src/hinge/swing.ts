@@ -1,0 +1,77 @@
+import {
+  type Affine,
+  type Finding,
+  identity,
+  outlinePath,
+  PatternError,
+  type Piece,
+  type Point,
+  selfCrossings,
+} from '@paperhinge/geometry';
+import { assemble, type ClosedDart, mouthKey, type Place } from './assemble.js';
+import { carry, same } from './carry.js';
+import { type CutAt, joinsOf, type Opening } from './joins.js';
+import type { CutPiece } from './sections.js';
+
+/** An opening that becomes a dart instead of being bridged; `apex` where it lies once all has moved. */
+export interface NewDart extends CutAt {
+  readonly name: string;
+  readonly apex: Point;
+}
+
+export interface SwingWishes {
+  readonly darts?: readonly NewDart[];
+  /** Darts to weld although their legs are not quite equal: the step becomes part of the edge before it. */
+  readonly closing?: readonly string[];
+}
+
+/** A piece rejoined after its sections moved. */
+export interface Swung {
+  readonly piece: Piece;
+  /** Old to new: where each run of each edge went. */
+  readonly places: readonly Place[];
+  readonly openings: readonly Opening[];
+  readonly closed: readonly ClosedDart[];
+  /** Lines parted, notches cut away: nothing is lost in silence. */
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * The hinge: moves each section of a cut piece by its own rigid motion, with all that lies on it, and rejoins the
+ * outline. Openings are bridged by one straight segment that belongs to the edge that opened, overlaps are cut at
+ * their crossing, what closed is welded. Edges that no cut touched keep their lengths to rounding.
+ *
+ * @param motions one rigid motion for each section, by index
+ * @param holding the section whose part of a cut line keeps the line's name, normally the one that stays
+ * @throws PatternError `dart-torn`, `dart-overclosed`, `overlap-too-wide`, `outline-tangled`, `outline-open`
+ */
+export function swing(
+  cutPiece: CutPiece,
+  motions: readonly Affine[],
+  holding: number,
+  wishes: SwingWishes = {},
+): Swung {
+  const unmoved = new Set(motions.flatMap((motion, i) => (same(motion, identity) ? [i] : [])));
+  const darts = wishes.darts ?? [];
+  const joins = joinsOf(cutPiece, motions, unmoved, darts);
+  const opened = new Map(darts.map(d => [mouthKey(d.cut, d.end), { name: d.name, apex: d.apex }]));
+  const { piece, places, closed } = assemble(cutPiece, joins, motions, unmoved, {
+    opened,
+    closing: wishes.closing ?? [],
+  });
+  checkSimple(cutPiece.piece, piece);
+  const { findings, ...carried } = carry(cutPiece, motions, places, holding);
+  return { piece: { ...piece, ...carried }, places, openings: joins.openings, closed, findings };
+}
+
+/** An outline that was simple must stay so: paper cannot lie in two places at once. */
+function checkSimple(before: Piece, after: Piece): void {
+  const [crossing] = selfCrossings(outlinePath(after.outline));
+  if (!crossing || selfCrossings(outlinePath(before.outline)).length > 0) return;
+  const { x, y } = crossing.point;
+  throw new PatternError('outline-tangled', {
+    message: `The outline would cross itself at (${x.toFixed(1)}, ${y.toFixed(1)}) mm.`,
+    remedy: 'Turn or overlap by less, or place the slash elsewhere.',
+    where: { piece: after.name },
+  });
+}

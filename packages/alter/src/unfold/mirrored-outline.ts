@@ -1,0 +1,145 @@
+import {
+  type Affine,
+  type Dart,
+  type Edge,
+  joined,
+  mirror,
+  nearestOnPath,
+  type Outline,
+  type OutlinePart,
+  type Path,
+  PatternError,
+  type Piece,
+  type Point,
+  pathEnd,
+  pathOf,
+  pathStart,
+  reversedPath,
+  subtract,
+  tolerances,
+  transformedPath,
+} from '@paperhinge/geometry';
+import { endingAt, startingAt } from '../hinge/ends.js';
+
+/** What becomes of an edge when its piece is opened about the fold. */
+export type Fate =
+  /** It met the fold with its end (or its start): both halves are one edge now, this half first (or last). */
+  | { readonly crossing: 'end' | 'start' }
+  /** It has a mirrored copy of another name. */
+  | { readonly other: string };
+
+/** The whole outline of a half piece, and how its parts are named. */
+export interface OpenedOutline {
+  readonly outline: Outline;
+  readonly fold: Edge;
+  readonly map: Affine;
+  readonly fates: ReadonlyMap<string, Fate>;
+  /** Names of the mirrored darts. */
+  readonly darts: ReadonlyMap<string, string>;
+}
+
+/**
+ * Opens an outline about its straight fold edge. The two edges that meet the fold run on across it and stay one edge
+ * each; all others, and darts, get a mirrored copy named `NAME-other`.
+ * @throws PatternError `no-fold`, `several-folds`, `fold-not-straight`
+ */
+export function openedOutline(piece: Piece): OpenedOutline {
+  const fold = straightFold(piece);
+  const from = pathStart(fold.path),
+    to = pathEnd(fold.path);
+  const map = mirror(from, subtract(to, from));
+  const { parts } = piece.outline;
+  const at = parts.indexOf(fold);
+  const half = [...parts.slice(at + 1), ...parts.slice(0, at)];
+  const first = half[0]!,
+    last = half.at(-1)!;
+  // An edge that runs from fold to fold would close on itself: it and its copy stay two.
+  const crosses = (part: OutlinePart) => part.type === 'edge' && first.name !== last.name;
+  const fates = new Map<string, Fate>();
+  const darts = new Map<string, string>();
+  const taken = new Set(parts.map(p => p.name));
+  if (crosses(last)) fates.set(last.name, { crossing: 'end' });
+  if (crosses(first)) fates.set(first.name, { crossing: 'start' });
+  for (const part of half) {
+    if (part.type === 'dart') darts.set(part.name, unusedOther(part.name, taken));
+    else if (!fates.has(part.name)) fates.set(part.name, { other: unusedOther(part.name, taken) });
+  }
+  const copies = half.map(part => mirrored(part, map, fates, darts)).reverse();
+  if (fates.get(last.name) && crosses(last))
+    mergeInto(half, half.length - 1, copies.shift() as Edge, 'after');
+  if (fates.get(first.name) && crosses(first)) mergeInto(half, 0, copies.pop() as Edge, 'before');
+  return { outline: { parts: [...half, ...copies] }, fold, map, fates, darts };
+}
+
+function straightFold(piece: Piece): Edge {
+  const folds = piece.outline.parts.filter((p): p is Edge => p.type === 'edge' && p.kind === 'fold');
+  const [fold] = folds;
+  const where = { piece: piece.name };
+  if (!fold)
+    throw new PatternError('no-fold', {
+      message: `Piece "${piece.name}" has no fold edge to be opened about.`,
+      remedy: 'Give its centre edge the kind fold, or leave it as it is.',
+      where,
+    });
+  if (folds.length > 1)
+    throw new PatternError('several-folds', {
+      message: `Piece "${piece.name}" has ${folds.length} fold edges: ${folds.map(f => f.name).join(', ')}.`,
+      remedy: 'Leave one fold, the one to be opened about.',
+      where,
+    });
+  const chord = pathOf([pathStart(fold.path), pathEnd(fold.path)]);
+  const controls = fold.path.segments.flatMap((s): readonly Point[] => s);
+  const off = Math.max(...controls.map(p => nearestOnPath(chord, p).distance));
+  if (off > tolerances.fitTolerance)
+    throw new PatternError('fold-not-straight', {
+      message: `The fold "${fold.name}" is ${off.toFixed(2)} mm off a straight line.`,
+      remedy: 'Draw the fold straight; cloth folds along a line only.',
+      where: { ...where, edge: fold.name },
+    });
+  return fold;
+}
+
+/** `NAME-other`, or `NAME-other-2` … where that is taken. */
+export function unusedOther(name: string, taken: Set<string>): string {
+  let other = `${name}-other`;
+  for (let n = 2; taken.has(other); n++) other = `${name}-other-${n}`;
+  taken.add(other);
+  return other;
+}
+
+const turnedOver = (path: Path, map: Affine): Path => reversedPath(transformedPath(path, map));
+
+function mirrored(
+  part: OutlinePart,
+  map: Affine,
+  fates: ReadonlyMap<string, Fate>,
+  darts: ReadonlyMap<string, string>,
+): OutlinePart {
+  if (part.type === 'dart') {
+    const legs = [turnedOver(part.legs[1], map), turnedOver(part.legs[0], map)] as const;
+    const opposite = { start: 'end', end: 'start', open: 'open' } as const;
+    const dart: Dart = { ...part, name: darts.get(part.name)!, legs, apex: pathEnd(legs[0]) };
+    return part.pressed ? { ...dart, pressed: opposite[part.pressed] } : dart;
+  }
+  const fate = fates.get(part.name)!;
+  const { start, end } = part.corners;
+  const corners = { ...(end ? { start: end } : {}), ...(start ? { end: start } : {}) };
+  return {
+    ...part,
+    name: 'other' in fate ? fate.other : part.name,
+    path: turnedOver(part.path, map),
+    corners,
+  };
+}
+
+/** Joins an edge with its own mirror image at the fold, sharing the point there exactly. */
+function mergeInto(half: OutlinePart[], index: number, copy: Edge, side: 'before' | 'after'): void {
+  const own = half[index] as Edge;
+  const [a, b] = side === 'after' ? [own, copy] : [copy, own];
+  const shared = side === 'after' ? pathEnd(own.path) : pathStart(own.path);
+  const path =
+    side === 'after' ? joined(a.path, startingAt(b.path, shared)) : joined(endingAt(a.path, shared), b.path);
+  const { start } = a.corners,
+    { end } = b.corners;
+  half[index] = { ...own, path, corners: { ...(start ? { start } : {}), ...(end ? { end } : {}) } };
+}
