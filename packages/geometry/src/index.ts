@@ -45,6 +45,8 @@ export { selfCrossing } from './curve/self-crossing.js';
 // cutting-line: from the stitching line to where the cloth is cut
 export type { CuttingLine, Stretch } from './cutting-line/cutting-line.js';
 export { cuttingLine } from './cutting-line/cutting-line.js';
+export type { StitchingLine } from './cutting-line/stitching-line.js';
+export { stitchingLine } from './cutting-line/stitching-line.js';
 export type { StretchShape } from './cutting-line/strand.js';
 export type { Fault, Finding, Severity, Where } from './errors.js';
 export { locating, PatternError } from './errors.js';

@@ -69,7 +69,7 @@ export function closedUp(strands: readonly Strand[]): readonly Strand[] {
 const same = (a: Point, b: Point): boolean => a.x === b.x && a.y === b.y;
 
 /** A segment whose ends are moved a little, the handles with them. */
-function stretched(segment: Segment, from: Point, to: Point): Segment {
+export function stretched(segment: Segment, from: Point, to: Point): Segment {
   if (isLine(segment)) return [from, to];
   const [p, q, r, s] = segment;
   return [from, add(q, subtract(from, p)), add(r, subtract(to, s)), to];

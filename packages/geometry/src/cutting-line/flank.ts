@@ -1,0 +1,59 @@
+import { segmentLength } from '../curve/arc-length.js';
+import { offsetSegment } from '../curve/offset.js';
+import { endOf, type Segment, tangentAt } from '../curve/segment.js';
+import { PatternError } from '../errors.js';
+import type { Edge } from '../pattern/types.js';
+import { coincidenceTolerance } from '../tolerance.js';
+import { distance } from '../vector.js';
+import { isSmooth } from './run.js';
+import { type Strand, startingAt } from './strand.js';
+
+/** A stretch of a drawn outline without a corner, and what it becomes moved inwards, untrimmed. */
+export interface Flank {
+  readonly of: string;
+  /** mm by which it is moved. */
+  readonly allowance: number;
+  readonly drawn: readonly Segment[];
+  readonly strands: readonly Strand[];
+}
+
+/** An edge cut at the corners in it, each part moved inwards. @throws PatternError `edge-without-length` */
+export function flanksOf(edge: Edge, allowance: number): readonly Flank[] {
+  const groups: Segment[][] = [];
+  for (const segment of edge.path.segments) {
+    if (segment.every(p => distance(p, segment[0]) <= coincidenceTolerance)) continue;
+    const group = groups.at(-1);
+    if (group && isSmooth(tangentAt(group.at(-1)!, 1), tangentAt(segment, 0), allowance)) group.push(segment);
+    else groups.push([segment]);
+  }
+  if (groups.length === 0)
+    throw new PatternError('edge-without-length', {
+      message: `Edge "${edge.name}" has no length.`,
+      remedy: 'Draw the edge, or leave it out.',
+      where: { edge: edge.name },
+    });
+  return groups.map(drawn => ({
+    of: edge.name,
+    allowance,
+    drawn,
+    strands: movedIn(edge.name, drawn, allowance),
+  }));
+}
+
+function movedIn(of: string, segments: readonly Segment[], allowance: number): readonly Strand[] {
+  const strands: Strand[] = [];
+  for (const segment of segments)
+    for (const piece of allowance === 0 ? [segment] : offsetSegment(segment, -allowance)) {
+      const before = strands.at(-1);
+      strands.push({
+        segment: before ? startingAt(piece, endOf(before.segment)) : piece,
+        of,
+        shape: 'parallel',
+      });
+    }
+  return strands;
+}
+
+/** mm of the stretch as it was drawn. */
+export const flankLength = (flank: Flank): number =>
+  flank.drawn.reduce((sum, s) => sum + segmentLength(s), 0);

@@ -1,0 +1,224 @@
+import { boundsOf, boxesMeet } from '../curve/bounds.js';
+import { intersectSegments } from '../curve/intersect.js';
+import { endOf, startOf, tangentAt } from '../curve/segment.js';
+import { type Finding, PatternError } from '../errors.js';
+import type { Path } from '../path/path.js';
+import type { Dart, Edge, OutlinePart } from '../pattern/types.js';
+import { coincidenceTolerance, joiningGap } from '../tolerance.js';
+import { add, distance, dot, type Point, scale, subtract } from '../vector.js';
+import { stretched } from './assemble.js';
+import { type Flank, flankLength, flanksOf } from './flank.js';
+import { type Place, type Strand, strandsBetween } from './strand.js';
+
+/** The outline of a piece on its stitching line, found from its cutting line. */
+export interface StitchingLine {
+  readonly parts: readonly OutlinePart[];
+  /** What was dropped on the way: corner tails and dart tips that lie outside the stitching line. */
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * The stitching line of an outline drawn on its cutting line (clockwise, as an {@link OutlinePart} ring): each edge is
+ * moved inwards by the allowance `included` says was drawn with it (mm), neighbours are cut at or run on straight to
+ * their crossing, and dart legs are cut at the new line. Allowances and corner rules stay as the edges carry them.
+ *
+ * Error: the parallels' `fitTolerance`; straight edges exactly.
+ * @throws PatternError `included-allowance-too-wide`: an edge has no room left for it
+ */
+export function stitchingLine(
+  drawn: readonly OutlinePart[],
+  included: (edge: Edge) => number,
+): StitchingLine {
+  const allowance = (edge: Edge): number =>
+    edge.kind === 'fold' || edge.kind === 'raw' ? 0 : included(edge);
+  const findings: Finding[] = [];
+  const reach = extension * Math.max(1, ...drawn.map(p => (p.type === 'edge' ? allowance(p) : 0)));
+  const nodes = drawn.flatMap((part): readonly Node[] =>
+    part.type === 'dart'
+      ? [legNode(part, 0), legNode(part, 1)]
+      : flanksOf(part, allowance(part)).map(flank => ({ flank, part })),
+  );
+  const ring = withoutTails(nodes, reach, findings);
+  const kept = cutToMeet(ring, reach, findings);
+  const pathOf = (part: OutlinePart, leg?: 0 | 1): Path => ({
+    segments: ring.flatMap((node, i) =>
+      node.part === part && node.leg === leg ? kept[i]!.map(s => s.segment) : [],
+    ),
+  });
+  const parts = drawn.map(
+    (part): OutlinePart =>
+      part.type === 'edge'
+        ? { ...part, path: pathOf(part) }
+        : { ...part, legs: [pathOf(part, 0), pathOf(part, 1)] },
+  );
+  return { parts, findings };
+}
+
+/** Of the largest allowance: how far an edge is run on in search of its neighbour. A corner of 6° needs no more. */
+const extension = 20;
+
+interface Node {
+  readonly flank: Flank;
+  readonly part: OutlinePart;
+  /** Which leg of a dart this is. */
+  readonly leg?: 0 | 1;
+}
+
+/** A dart's leg, run on beyond the mouth only. */
+function legNode(dart: Dart, leg: 0 | 1): Node {
+  const path = dart.legs[leg];
+  const strands = path.segments.map(segment => ({ segment, of: dart.name, shape: 'dart' as const }));
+  return { part: dart, leg, flank: { of: dart.name, allowance: 0, drawn: path.segments, strands } };
+}
+
+/**
+ * Drops what the shaping of a corner or of a dart's mouth left at the end of an edge: a short last stretch, beyond a
+ * corner in the edge, that has no place of its own on the stitching line once its neighbours meet.
+ */
+function withoutTails(nodes: readonly Node[], reach: number, findings: Finding[]): readonly Node[] {
+  let ring = [...nodes];
+  for (const side of ['end', 'start'] as const)
+    for (const node of nodes) {
+      const n = ring.length,
+        i = ring.indexOf(node),
+        step = side === 'end' ? 1 : -1;
+      if (i < 0) continue;
+      const main = ring[(i + n - step) % n]!,
+        neighbour = ring[(i + n + step) % n]!;
+      if (main.part !== node.part || node.part.type !== 'edge' || neighbour.part === node.part) continue;
+      const widest = Math.max(node.flank.allowance, neighbour.flank.allowance);
+      if (widest === 0 || flankLength(node.flank) > longestTail * widest) continue;
+      const order = side === 'end' ? [main, node, neighbour] : [neighbour, node, main];
+      if (hasPlace(order[0]!.flank, node.flank, order[2]!.flank, reach)) continue;
+      ring = ring.filter(r => r !== node);
+      findings.push(dropped(node, neighbour));
+    }
+  return ring;
+}
+
+const longestTail = 4;
+
+/** Whether a middle stretch keeps some of its length, and no more than it was drawn with, between its neighbours. */
+function hasPlace(before: Flank, middle: Flank, after: Flank, reach: number): boolean {
+  const first = crossingOf(before, middle, reach),
+    second = crossingOf(middle, after, reach);
+  if (!first || !second) return false;
+  const tangent = tangentAt(middle.drawn[0]!, 0);
+  const along = dot(subtract(second.point, first.point), tangent);
+  return along > 0 && along <= flankLength(middle) + joiningGap;
+}
+
+function dropped({ part, flank }: Node, neighbour: Node): Finding {
+  const lengthMm = flankLength(flank);
+  const tip = neighbour.part.type === 'dart';
+  return {
+    severity: 'note',
+    code: tip ? 'dart-tip-dropped' : 'corner-tail-dropped',
+    where: { edge: part.name },
+    message: `A ${tip ? 'dart tip' : 'corner tail'} of ${lengthMm.toFixed(1)} mm at the end of "${part.name}", next to "${neighbour.part.name}", lies outside the stitching line and was left out.`,
+    figures: { lengthMm },
+    remedy: 'The cutting line is drawn anew from the allowances; check its corner there.',
+  };
+}
+
+/** Each node's strands between its crossings with the node before and after. */
+function cutToMeet(
+  ring: readonly Node[],
+  reach: number,
+  findings: Finding[],
+): readonly (readonly Strand[])[] {
+  const n = ring.length;
+  const crossings = ring.map((node, i) => {
+    const next = ring[(i + 1) % n]!;
+    if (node.part === next.part && node.leg === 0) return undefined; // a dart's legs meet in its apex, which stays
+    return crossingOf(node.flank, next.flank, reach) ?? notMet(node, next, findings);
+  });
+  return ring.map((node, i) => {
+    const into = crossings[(i + n - 1) % n],
+      out = crossings[i];
+    const { strands } = extended(node.flank, reach);
+    const from = into?.after ?? { index: 1, t: 0 },
+      to = out?.before ?? { index: strands.length - 2, t: 1 };
+    if (from.index > to.index || (from.index === to.index && from.t >= to.t))
+      throw new PatternError('included-allowance-too-wide', {
+        message: `"${node.part.name}" has no length left once the included allowance is taken off.`,
+        remedy:
+          'Check the included allowance and its unit, or whether the outline is drawn on the stitching line.',
+        where: { edge: node.part.name },
+      });
+    const kept = strandsBetween(strands, from, to);
+    return drawnTo(kept, into?.point, out?.point);
+  });
+}
+
+/** The ends of a chain moved onto the points where it meets its neighbours, a rounding away. */
+function drawnTo(
+  strands: readonly Strand[],
+  from: Point | undefined,
+  to: Point | undefined,
+): readonly Strand[] {
+  const last = strands.length - 1;
+  return strands.map((strand, i) => {
+    const start = i === 0 && from ? from : startOf(strand.segment);
+    const end = i === last && to ? to : endOf(strand.segment);
+    return { ...strand, segment: stretched(strand.segment, start, end) };
+  });
+}
+
+function notMet(node: Node, next: Node, findings: Finding[]): undefined {
+  findings.push({
+    severity: 'warning',
+    code: 'corner-not-recovered',
+    where: { edge: node.part.name },
+    message: `"${node.part.name}" and "${next.part.name}", moved in by their allowances, do not meet; they are joined straight.`,
+    remedy: 'Check the included allowances at this corner.',
+  });
+}
+
+interface Crossing {
+  readonly before: Place;
+  readonly after: Place;
+  readonly point: Point;
+}
+
+/** Where one flank, run on, meets the next: of several places the one nearest to the corner as it was drawn. */
+function crossingOf(first: Flank, second: Flank, reach: number): Crossing | undefined {
+  const a = extended(first, reach).strands,
+    b = extended(second, reach).strands;
+  const end = endOf(first.strands.at(-1)!.segment),
+    start = startOf(second.strands[0]!.segment);
+  if (distance(end, start) <= joiningGap)
+    return {
+      before: { index: a.length - 2, t: 1 },
+      after: { index: 1, t: 0 },
+      point: scale(add(end, start), 1 / 2),
+    };
+  const corner = endOf(first.drawn.at(-1)!);
+  const boxes = b.map(s => boundsOf(s.segment));
+  let best: Crossing | undefined;
+  for (const [i, { segment }] of a.entries()) {
+    const box = boundsOf(segment);
+    for (const [k, other] of b.entries()) {
+      if (!boxesMeet(box, boxes[k]!, coincidenceTolerance)) continue;
+      for (const { ta, tb, point } of intersectSegments(segment, other.segment))
+        if (!best || distance(point, corner) < distance(best.point, corner))
+          best = { before: { index: i, t: ta }, after: { index: k, t: tb }, point };
+    }
+  }
+  return best;
+}
+
+/** A flank run on straight at both ends; its own strands start at index 1. */
+function extended({ strands, of }: Flank, reach: number): { readonly strands: readonly Strand[] } {
+  const first = strands[0]!.segment,
+    last = strands.at(-1)!.segment;
+  const start = startOf(first),
+    end = endOf(last);
+  const lead: Strand = {
+    segment: [subtract(start, scale(tangentAt(first, 0), reach)), start],
+    of,
+    shape: 'corner',
+  };
+  const tail: Strand = { segment: [end, add(end, scale(tangentAt(last, 1), reach))], of, shape: 'corner' };
+  return { strands: [lead, ...strands, tail] };
+}
