@@ -1,0 +1,56 @@
+import {
+  add, edgePath, type Edge, leftOf, type Notch, type Path, type Piece, type Point, partsOfEdge, pathLength, pathOf, line,
+  pointAlong, rightOf, scale, subtract, tangentAlong,
+} from '@paperhinge/geometry';
+import type { Ink } from './ink.js';
+import { chords, type Polygon } from './room.js';
+import { fill, stroke } from './shapes.js';
+
+/** mm between the ticks of a double or triple notch. Common practice, no source (trade-notes §5: 6 mm). */
+const between = 6;
+/** mm: half the base of a notch's triangle on the cutting line; a blade finds it, and a photocopy keeps it. */
+const halfBase = 1.9;
+/** mm: a snip deeper than this weakens a wide allowance. */
+const deepest = 6;
+
+const places = { single: [0], double: [-0.5, 0.5], triple: [-1, 0, 1] } as const;
+
+/**
+ * A notch as the maker cuts it: a solid triangle from the cutting line inwards, and from its point a fine tick to the
+ * stitching line, where the notch is measured. An edge without allowance gets a short triangle into the piece.
+ */
+export function notchInks(piece: Piece, notch: Notch, cutting: Polygon): readonly Ink[] {
+  const path = edgePath(piece, notch.edge);
+  const length = pathLength(path);
+  const parts = partsOfEdge(piece, notch.edge);
+  return places[notch.style].flatMap(step => {
+    const along = Math.min(Math.max(notch.at + step * between, 0), length);
+    return oneNotch(path, along, parts[0]!, cutting);
+  });
+}
+
+function oneNotch(path: Path, along: number, edge: Edge, cutting: Polygon): readonly Ink[] {
+  const sewn = pointAlong(path, along);
+  const tangent = tangentAlong(path, along);
+  const out = leftOf(tangent);
+  const width = edge.allowance > 0 ? reachTo(sewn, out, cutting, edge.allowance) : 0;
+  const cut = add(sewn, scale(out, width));
+  const depth = width > 0 ? Math.min(width * 0.6, deepest) : 3;
+  const tip = add(cut, scale(rightOf(tangent), depth));
+  const base = scale(tangent, Math.min(halfBase, depth * 0.6));
+  const triangle = fill('notch', add(cut, base), tip, subtract(cut, base));
+  return width > depth ? [triangle, stroke('notch', pathOf(line(tip, sewn)))] : [triangle];
+}
+
+/** mm from the stitching line straight out to the cutting line; the allowance where the ray finds none near it. */
+function reachTo(from: Point, out: Point, cutting: Polygon, allowance: number): number {
+  let nearest = Number.POSITIVE_INFINITY;
+  for (const [a, b] of chords(cutting, true)) {
+    const u = subtract(b, a), w = subtract(a, from);
+    const det = out.x * -u.y + u.x * out.y;
+    if (det === 0) continue;
+    const t = (w.x * -u.y + u.x * w.y) / det, s = (out.x * w.y - out.y * w.x) / det;
+    if (s >= 0 && s <= 1 && t > 0 && t < nearest) nearest = t;
+  }
+  return nearest < 2 * allowance + 1 ? nearest : allowance;
+}

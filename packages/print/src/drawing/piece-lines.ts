@@ -1,0 +1,51 @@
+import { add, leftOf, type Mark, pathEnd, pathLength, pathStart, type PieceLine, polyline, scale, startTangent, endTangent } from '@paperhinge/geometry';
+import type { Ink, Role } from './ink.js';
+import { arrowhead, circle, closedStroke, directionOf, stroke, straight } from './shapes.js';
+
+const roleOf: Readonly<Record<Exclude<PieceLine['kind'], 'grain' | 'lengthen-shorten'>, Role>> = {
+  level: 'level',
+  fold: 'fold-line',
+  placement: 'placement',
+  style: 'style-line',
+  dart: 'stitch',
+};
+
+/** A line within a piece, without its name: grain with arrowheads at both ends, lengthen/shorten as a pair of lines. */
+export function lineInks(line: PieceLine): readonly Ink[] {
+  if (line.kind === 'grain') return grainInks(line);
+  if (line.kind !== 'lengthen-shorten') return [stroke(roleOf[line.kind], line.path)];
+  const from = pathStart(line.path), to = pathEnd(line.path);
+  const apart = scale(leftOf(directionOf(from, to)), lineGap / 2);
+  return [apart, scale(apart, -1)].map(v => stroke('lengthen-shorten', polyline(add(from, v), add(to, v))));
+}
+
+/** mm between the two lines of a lengthen/shorten mark. */
+const lineGap = 2.4;
+
+function grainInks({ path }: PieceLine): readonly Ink[] {
+  const head = Math.min(6, pathLength(path) / 4);
+  return [
+    stroke('grain', path),
+    arrowhead('grain', pathEnd(path), endTangent(path), head),
+    arrowhead('grain', pathStart(path), scale(startTangent(path), -1), head),
+  ];
+}
+
+/** A mark as a sign: button a crossed ring, drill hole a small ring with its centre, anything else a target. */
+export function markInks(mark: Mark): readonly Ink[] {
+  const { x, y } = mark.at;
+  const cross = (r: number): readonly Ink[] => [
+    straight('mark', { x: x - r, y }, { x: x + r, y }),
+    straight('mark', { x, y: y - r }, { x, y: y + r }),
+  ];
+  if (mark.kind === 'button') {
+    const d = 2.2;
+    return [
+      closedStroke('mark', circle(mark.at, 3)),
+      straight('mark', { x: x - d, y: y - d }, { x: x + d, y: y + d }),
+      straight('mark', { x: x - d, y: y + d }, { x: x + d, y: y - d }),
+    ];
+  }
+  if (mark.kind === 'drill') return [closedStroke('mark', circle(mark.at, 1.2)), ...cross(0.5)];
+  return [closedStroke('mark', circle(mark.at, 2)), ...cross(3.4)];
+}

@@ -1,0 +1,53 @@
+import { PatternError } from '@paperhinge/geometry';
+
+/** A sheet of paper, mm, upright. */
+export interface Paper {
+  readonly name: string;
+  readonly width: number;
+  readonly height: number;
+}
+
+const inch = 25.4;
+
+/** ISO 216; the American sizes are exact in inches (612 × 792 pt and so on). */
+export const papers: Readonly<Record<string, Paper>> = Object.fromEntries(
+  (
+    [
+      ['a4', 210, 297],
+      ['a3', 297, 420],
+      ['a2', 420, 594],
+      ['a1', 594, 841],
+      ['a0', 841, 1189],
+      ['letter', 8.5 * inch, 11 * inch],
+      ['legal', 8.5 * inch, 14 * inch],
+      ['tabloid', 11 * inch, 17 * inch],
+      ['arch-e', 36 * inch, 48 * inch],
+    ] as const
+  ).map(([name, width, height]) => [name, { name, width, height }]),
+);
+
+/** mm: smaller sheets hold no test square, larger ones no printer feeds. */
+const smallest = 90;
+const largest = 100_000;
+
+/**
+ * A paper by its name ("a4", "Letter") or a size of one's own.
+ * @throws PatternError `unknown-paper`; `paper-size` for a size that no printer has
+ */
+export function paperOf(paper: string | { readonly width: number; readonly height: number }): Paper {
+  if (typeof paper !== 'string') {
+    const { width, height } = paper;
+    if (![width, height].every(s => s >= smallest && s <= largest))
+      throw new PatternError('paper-size', {
+        message: `A paper of ${width} × ${height} mm cannot be printed on.`,
+        remedy: `Give width and height in mm, each from ${smallest} to ${largest}.`,
+      });
+    return { name: `${width}x${height}`, width, height };
+  }
+  const found = papers[paper.toLowerCase()];
+  if (found && Object.hasOwn(papers, paper.toLowerCase())) return found;
+  throw new PatternError('unknown-paper', {
+    message: `There is no paper "${paper.slice(0, 40)}".`,
+    remedy: `Use one of ${Object.keys(papers).join(', ')}.`,
+  });
+}

@@ -1,0 +1,120 @@
+import { type PDFContext, PDFDocument, PDFHexString, PDFName, type PDFRef, PrintScaling } from 'pdf-lib';
+import type { Drawing } from '../drawing/ink.js';
+import { type Layer, layers, penOf } from '../drawing/pens.js';
+import type { PageFormat } from '../pages/format.js';
+import { contentOf, type ContentContext, matrixOperands, unitsPerMm } from './content.js';
+import { fontEmbedder } from './embed-fonts.js';
+import type { Typefaces } from './typefaces.js';
+
+const pointsPerMm = 72 / 25.4;
+/** Largest side of a page at UserUnit 1, in points (ISO 32000-1, annex C). */
+const largestSide = 14_400;
+
+/** A page: the part of the large sheet it shows, if any, and what is drawn over it, in mm from its window's corner. */
+export interface PdfPage {
+  readonly window?: readonly [number, number, number, number];
+  readonly own: Drawing;
+  /** Whether the furniture that all tiles share is shown. */
+  readonly common: boolean;
+}
+
+export interface PdfInput {
+  readonly title: string;
+  readonly subject: string;
+  readonly language: string;
+  readonly date?: Date;
+  readonly format: PageFormat;
+  /** Drawn once, shown through each page's window. */
+  readonly sheet: Drawing;
+  /** Drawn once, shown on every tile, in window coordinates. */
+  readonly common: Drawing;
+  readonly pages: readonly PdfPage[];
+}
+
+/**
+ * The file. The large sheet is stored once as a form and shown through each page's window, so that a page more costs
+ * its own labels alone. The same input gives the same bytes: no clock, no random names.
+ */
+export async function pdfDocument(input: PdfInput, typefaces: Typefaces): Promise<Uint8Array> {
+  const doc = await PDFDocument.create({ updateMetadata: false });
+  const { context } = doc;
+  const groups = layerGroups(context, [input.sheet, input.common, ...input.pages.map(p => p.own)]);
+  const fonts = fontEmbedder(context, typefaces);
+  const content: ContentContext = { typefaces, fonts, layerResource: layer => `L${layers.indexOf(layer)}` };
+  const resources = context.nextRef();
+  const sheet = form(context, contentOf(input.sheet, content), resources);
+  const common = form(context, contentOf(input.common, content), resources);
+  for (const page of input.pages) addPage(doc, input.format, page, resources, content);
+  context.assign(resources, context.obj({
+    Font: fonts.resources(),
+    XObject: { S: sheet, J: common },
+    Properties: Object.fromEntries([...groups].map(([layer, ref]) => [`L${layers.indexOf(layer)}`, ref])),
+  }));
+  fonts.write();
+  describe(doc, input, [...groups.values()]);
+  return doc.save({ useObjectStreams: true, addDefaultPage: false, objectsPerTick: Number.POSITIVE_INFINITY });
+}
+
+/** An optional-content group for each layer that has something on it, in the order of the layers. */
+function layerGroups(context: PDFContext, drawings: readonly Drawing[]): ReadonlyMap<Layer, PDFRef> {
+  const used = new Set(drawings.flatMap(d => d.inks.map(i => layerOf(i.role))));
+  return new Map(
+    layers.filter(l => used.has(l)).map(layer => [layer, context.register(context.obj({ Type: 'OCG', Name: text(layer) }))]),
+  );
+}
+
+/** A form in sheet units; its box is left wide open, as each page clips it. */
+function form(context: PDFContext, content: string, resources: PDFRef): PDFRef {
+  const reach = 110_000 * unitsPerMm;
+  return context.register(context.flateStream(content, {
+    Type: 'XObject', Subtype: 'Form', BBox: [-reach, -reach, reach, reach], Resources: resources,
+  }));
+}
+
+function addPage(doc: PDFDocument, format: PageFormat, page: PdfPage, resources: PDFRef, content: ContentContext): void {
+  const { size, margins, stretch } = format;
+  const userUnit = Math.max(Math.ceil((Math.max(...size) * pointsPerMm) / largestSide), 1);
+  const k = pointsPerMm / userUnit;
+  const [w, h] = [size[0] * k, size[1] * k];
+  const [sx, sy] = [(stretch.across * k) / unitsPerMm, (stretch.down * k) / unitsPerMm];
+  const left = margins.left * k, top = h - margins.top * k;
+  // Sheet units, y down, to points, y up: the window's corner comes to lie at the margins.
+  const onto = (x: number, y: number) =>
+    matrixOperands({ a: sx, b: 0, c: 0, d: -sy, e: left - x * unitsPerMm * sx, f: top + y * unitsPerMm * sy });
+  let out = '';
+  if (page.window) {
+    const [x, y, width, height] = page.window;
+    const [cw, ch] = [width * stretch.across * k, height * stretch.down * k];
+    out += `q ${[left, top - ch, cw, ch].map(v => String(Number(v.toFixed(6)))).join(' ')} re W n ${onto(x, y)} cm /S Do Q\n`;
+  }
+  out += `q ${onto(0, 0)} cm\n${page.common ? '/J Do\n' : ''}${contentOf(page.own, content)}Q\n`;
+  const added = doc.addPage([exact(w), exact(h)]);
+  added.node.set(PDFName.of('Contents'), doc.context.register(doc.context.flateStream(out)));
+  added.node.set(PDFName.of('Resources'), resources);
+  if (userUnit > 1) added.node.set(PDFName.of('UserUnit'), doc.context.obj(userUnit));
+}
+
+/** Points to six decimals, a ten-thousandth of what any renderer resolves. */
+const exact = (points: number): number => Number(points.toFixed(6));
+
+function describe(doc: PDFDocument, input: PdfInput, groups: readonly PDFRef[]): void {
+  const { context, catalog } = doc;
+  doc.setTitle(input.title, { showInWindowTitleBar: true });
+  doc.setSubject(input.subject);
+  doc.setCreator('paperhinge');
+  doc.setProducer('paperhinge');
+  doc.setLanguage(input.language);
+  if (input.date) {
+    doc.setCreationDate(input.date);
+    doc.setModificationDate(input.date);
+  }
+  catalog.getOrCreateViewerPreferences().setPrintScaling(PrintScaling.None);
+  if (groups.length > 0)
+    catalog.set(PDFName.of('OCProperties'), context.obj({
+      OCGs: [...groups],
+      D: { Name: text('As printed'), Order: [...groups], ON: [...groups], BaseState: 'ON' },
+    }));
+}
+
+const text = (value: string): PDFHexString => PDFHexString.fromText(value);
+const layerOf = (role: Parameters<typeof penOf>[0]): Layer => penOf(role).layer;

@@ -1,0 +1,103 @@
+import { type PDFContext, PDFName, type PDFRef, PDFString } from 'pdf-lib';
+import { subsetFont } from './subset-font.js';
+import type { FontProgram, Glyph, TextRun, Typefaces } from './typefaces.js';
+
+/** Collects the glyphs that a file sets, then writes each font with those alone. */
+export interface FontEmbedder {
+  /** The resource name and the hexadecimal glyph codes of a run. */
+  encode(run: TextRun): { readonly resource: string; readonly codes: string };
+  /** Writes the fonts; what `resources` refers to is complete only then. */
+  write(): void;
+  /** Font resources by name, filled as faces are first used. */
+  resources(): Readonly<Record<string, PDFRef>>;
+}
+
+interface Face {
+  readonly program: FontProgram;
+  readonly ref: PDFRef;
+  readonly resource: string;
+  readonly codes: Map<number, string>;
+  /** By code, from 1. */
+  readonly glyphs: Glyph[];
+}
+
+export function fontEmbedder(context: PDFContext, typefaces: Typefaces): FontEmbedder {
+  const faces = new Map<FontProgram, Face>();
+  const faceOf = (program: FontProgram): Face => {
+    let face = faces.get(program);
+    if (!face) {
+      const resource = `F${faces.size}`;
+      face = { program, ref: context.nextRef(), resource, codes: new Map(), glyphs: [] };
+      faces.set(program, face);
+    }
+    return face;
+  };
+  return {
+    encode(run) {
+      const face = faceOf(typefaces.programs[run.face]!);
+      return { resource: face.resource, codes: run.glyphs.map(g => codeOf(face, g)).join('') };
+    },
+    write() {
+      for (const face of faces.values()) writeFace(context, face);
+    },
+    resources: () => Object.fromEntries([...faces.values()].map(f => [f.resource, f.ref])),
+  };
+}
+
+function codeOf(face: Face, glyph: Glyph): string {
+  const known = face.codes.get(glyph.id);
+  if (known) return known;
+  face.glyphs.push(glyph);
+  const code = face.glyphs.length.toString(16).padStart(4, '0');
+  face.codes.set(glyph.id, code);
+  return code;
+}
+
+function writeFace(context: PDFContext, face: Face): void {
+  const { program: { shaper, tables }, glyphs } = face;
+  const k = 1000 / shaper.unitsPerEm;
+  const name = PDFName.of(`PHINGE+${(shaper.postscriptName ?? 'Font').replace(/[^A-Za-z0-9-]/g, '')}`);
+  // Glyph 0 is what a reader shows for a code it does not find.
+  const bytes = subsetFont(tables, [0, ...glyphs.map(g => g.id)]);
+  const file = context.register(context.flateStream(bytes, { Length1: bytes.length }));
+  const { bbox } = shaper;
+  const descriptor = context.register(context.obj({
+    Type: 'FontDescriptor', FontName: name, Flags: 4, ItalicAngle: 0, StemV: 80,
+    FontBBox: [bbox.minX, bbox.minY, bbox.maxX, bbox.maxY].map(v => Math.round(v * k)),
+    Ascent: Math.round(shaper.ascent * k), Descent: Math.round(shaper.descent * k),
+    CapHeight: Math.round((shaper.capHeight || shaper.ascent) * k),
+    FontFile2: file,
+  }));
+  const descendant = context.register(context.obj({
+    Type: 'Font', Subtype: 'CIDFontType2', BaseFont: name, CIDToGIDMap: 'Identity',
+    CIDSystemInfo: { Registry: PDFString.of('Adobe'), Ordering: PDFString.of('Identity'), Supplement: 0 },
+    FontDescriptor: descriptor, DW: 1000,
+    W: [1, glyphs.map(g => Math.round(g.advanceWidth * k))],
+  }));
+  context.assign(face.ref, context.obj({
+    Type: 'Font', Subtype: 'Type0', BaseFont: name, Encoding: 'Identity-H', DescendantFonts: [descendant],
+    ToUnicode: context.register(context.flateStream(toUnicode(glyphs))),
+  }));
+}
+
+/** The map from glyph codes back to characters, so that text can be searched and copied (ISO 32000-1, 9.10.3). */
+function toUnicode(glyphs: readonly Glyph[]): string {
+  const hex = (n: number) => n.toString(16).padStart(4, '0');
+  const utf16 = (codes: readonly number[]) =>
+    [...String.fromCodePoint(...codes)].flatMap(c => Array.from({ length: c.length }, (_, i) => hex(c.charCodeAt(i)))).join('');
+  const lines = glyphs.flatMap((g, i) => (g.codePoints.length > 0 ? [`<${hex(i + 1)}><${utf16(g.codePoints)}>`] : []));
+  const blocks: string[] = [];
+  for (let i = 0; i < lines.length; i += 100) {
+    const block = lines.slice(i, i + 100);
+    blocks.push(`${block.length} beginbfchar\n${block.join('\n')}\nendbfchar`);
+  }
+  return [
+    '/CIDInit /ProcSet findresource begin 12 dict begin begincmap',
+    '/CIDSystemInfo <</Registry(Adobe)/Ordering(UCS)/Supplement 0>> def',
+    '/CMapName/Adobe-Identity-UCS def/CMapType 2 def',
+    '1 begincodespacerange<0000><ffff>endcodespacerange',
+    ...blocks,
+    'endcmap CMapName currentdict/CMap defineresource pop end end',
+  ].join('\n');
+}
+

@@ -1,0 +1,54 @@
+import type { Point } from '@paperhinge/geometry';
+import { meetsRectangle, type Polygon, polygonHolds } from '../drawing/room.js';
+
+/**
+ * The grid of page windows over a sheet, in mm. Neighbouring windows share a band `overlap` wide; the band belongs to
+ * the page before (left or above), so that a page is needed only for what lies beyond it.
+ */
+export interface Field {
+  readonly width: number;
+  readonly height: number;
+  readonly overlap: number;
+}
+
+export const stepX = (field: Field): number => field.width - field.overlap;
+export const stepY = (field: Field): number => field.height - field.overlap;
+/** How many windows in a row are needed to show a length: ceil((L − o) / (p − o)), at least one. */
+export const windowsFor = (length: number, window: number, overlap: number): number =>
+  Math.max(Math.ceil((length - overlap) / (window - overlap)), 1);
+/** The column (or row) that a coordinate belongs to. */
+export const ownerOf = (at: number, window: number, overlap: number): number =>
+  Math.max(Math.ceil((at - overlap) / (window - overlap)) - 1, 0);
+
+export interface Cell {
+  readonly row: number;
+  readonly column: number;
+}
+
+/** The part of the sheet that belongs to a page alone: [x0, y0, x1, y1]. */
+export function ownPart(field: Field, { row, column }: Cell): readonly [number, number, number, number] {
+  const { overlap: o } = field, sx = stepX(field), sy = stepY(field);
+  const x = column * sx + (column > 0 ? o : 0), y = row * sy + (row > 0 ? o : 0);
+  return [x, y, (column + 1) * sx + o, (row + 1) * sy + o];
+}
+
+/** The pages on which some part of the polygons lies, in reading order. Exact for polygons. */
+export function pagesOf(field: Field, polygons: readonly Polygon[]): readonly Cell[] {
+  const all = polygons.flat();
+  const columns = span(all.map(p => p.x), field.width, field.overlap);
+  const rows = span(all.map(p => p.y), field.height, field.overlap);
+  return rows.flatMap(row => columns.map(column => ({ row, column }))).filter(cell => polygons.some(p => meets(p, ownPart(field, cell))));
+}
+
+function span(values: readonly number[], window: number, overlap: number): readonly number[] {
+  const first = ownerOf(Math.min(...values), window, overlap), last = ownerOf(Math.max(...values), window, overlap);
+  return Array.from({ length: last - first + 1 }, (_, i) => first + i);
+}
+
+function meets(polygon: Polygon, [x0, y0, x1, y1]: readonly [number, number, number, number]): boolean {
+  for (let i = 0, j = polygon.length - 1; i < polygon.length; j = i++) {
+    const a: Point = polygon[j]!, b: Point = polygon[i]!;
+    if (meetsRectangle(a.x, a.y, b.x, b.y, x0, y0, x1, y1)) return true;
+  }
+  return polygonHolds(polygon, { x: (x0 + x1) / 2, y: (y0 + y1) / 2 });
+}
