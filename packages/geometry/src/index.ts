@@ -13,7 +13,7 @@ export {
   translation,
 } from './affine.js';
 export { arcBetween } from './curve/arc.js';
-export { parameterAtLength, segmentLength } from './curve/arc-length.js';
+export { lengthBetween, parameterAtLength, segmentLength } from './curve/arc-length.js';
 export type { Box } from './curve/bounds.js';
 export { boundsOf } from './curve/bounds.js';
 export { curvatureAt } from './curve/curvature.js';

@@ -1,7 +1,6 @@
-import { segmentLength } from '../curve/arc-length.js';
+import { lengthBetween, segmentLength } from '../curve/arc-length.js';
 import { boundsOf, boxesMeet } from '../curve/bounds.js';
 import { intersectSegments } from '../curve/intersect.js';
-import { between } from '../curve/segment.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { distance, type Point } from '../vector.js';
 import { type Path, pathEnd, pathStart } from './path.js';
@@ -46,7 +45,7 @@ export function startLengths(path: Path): readonly number[] {
 export function lengthTo(path: Path, starts: readonly number[], index: number, t: number): number {
   if (t <= 0) return starts[index]!;
   if (t >= 1) return starts[index + 1]!;
-  return starts[index]! + segmentLength(between(path.segments[index]!, 0, t));
+  return starts[index]! + lengthBetween(path.segments[index]!, 0, t);
 }
 
 /** Pairs of segments whose boxes come within a coincidence of each other. */

@@ -1,7 +1,6 @@
-import { segmentLength } from '../curve/arc-length.js';
+import { lengthBetween, segmentLength } from '../curve/arc-length.js';
 import { boxOfPoints, distanceToBox } from '../curve/bounds.js';
 import { nearestOnSegment } from '../curve/nearest.js';
-import { between } from '../curve/segment.js';
 import type { Point } from '../vector.js';
 import type { Path } from './path.js';
 
@@ -36,5 +35,5 @@ export function alongOf(path: Path, index: number, t: number): number {
   let along = 0;
   for (let i = 0; i < index; i++) along += segmentLength(path.segments[i]!);
   const segment = path.segments[index]!;
-  return t <= 0 ? along : along + segmentLength(t >= 1 ? segment : between(segment, 0, t));
+  return t <= 0 ? along : along + lengthBetween(segment, 0, t);
 }
