@@ -1,6 +1,6 @@
 import type { Finding } from '../errors.js';
 import type { Pattern, Seam } from '../pattern/types.js';
-import { notchReach, seamTolerance } from '../tolerance.js';
+import { coincidenceTolerance, notchReach, seamTolerance } from '../tolerance.js';
 import { type PairedNotches, pairNotches } from './notch-pairs.js';
 import { innerJoints, type LaidNotch, type SeamSide } from './side.js';
 
@@ -42,10 +42,7 @@ export function checkNotches(
   const paired = pairNotches(a, b);
   const stretches = seamStretches(a, b, paired);
   const findings: Finding[] = [];
-  const least = Math.min(0, easeWantedMm) - seamTolerance,
-    most = Math.max(0, easeWantedMm) + seamTolerance;
-  const beyond = (d: number) =>
-    d > most ? d - most + seamTolerance : d < least ? d - least - seamTolerance : 0;
+  const beyond = (d: number) => beyondEase(d, easeWantedMm);
   let before = 0;
   for (const { a: p, b: q } of paired.pairs) {
     const here = p.alongMm - q.alongMm;
@@ -60,6 +57,14 @@ export function checkNotches(
   findings.push(...aloneFindings(pattern, seam, paired.aloneOnA, b, a, easeWantedMm));
   findings.push(...aloneFindings(pattern, seam, paired.aloneOnB, a, b, -easeWantedMm));
   return { stretches, findings };
+}
+
+/** By how much the ease up to a place lies beyond none and beyond all that is wanted; 0 within `seamTolerance`. */
+function beyondEase(easeMm: number, wantedMm: number): number {
+  const over = easeMm - Math.max(0, wantedMm),
+    under = easeMm - Math.min(0, wantedMm);
+  const slack = seamTolerance + coincidenceTolerance;
+  return over > slack ? over : under < -slack ? under : 0;
 }
 
 /** The seam eases one way, this stretch the other. */
@@ -123,11 +128,8 @@ function aloneFindings(
       lonely.push(notch);
       continue;
     }
-    const difference = notch.alongMm - joint;
-    const least = Math.min(0, easeWantedMm) - seamTolerance,
-      most = Math.max(0, easeWantedMm) + seamTolerance;
-    if (difference >= least && difference <= most) continue;
-    const offMm = difference > most ? difference - most + seamTolerance : difference - least - seamTolerance;
+    const offMm = beyondEase(notch.alongMm - joint, easeWantedMm);
+    if (offMm === 0) continue;
     findings.push({
       severity: 'warning',
       code: 'notch-misses-seam',

@@ -1,0 +1,324 @@
+import { checkPattern, joinedLinesOf, type Pattern, walkSeam } from '@paperhinge/geometry';
+import { expect, test } from 'vitest';
+import { type Corner, dart, patternOf, pieceOf, seam, side } from '../../support/polygon-piece.js';
+
+/** Half a skirt: 200 wide with a straight side; its hem leaves the fold `hemRise` mm below the side's end. */
+const skirt = (
+  name: string,
+  hemRise: number,
+  options: { readonly centre?: string; readonly length?: number } = {},
+) => {
+  const length = options.length ?? 500;
+  return pieceOf(name, [
+    side('waist', [
+      [0, 0],
+      [200, 0],
+    ]),
+    side('side', [
+      [200, 0],
+      [200, length],
+    ]),
+    side(
+      'hem',
+      [
+        [200, length],
+        [0, length + hemRise],
+      ],
+      { kind: 'hem' },
+    ),
+    side(
+      options.centre ?? 'centre',
+      [
+        [0, length + hemRise],
+        [0, 0],
+      ],
+      { kind: 'fold' },
+    ),
+  ]);
+};
+const sideSeam = (front: ReturnType<typeof skirt>, back: ReturnType<typeof skirt>): Pattern =>
+  patternOf([front, back], [seam('side', ['front.side'], ['back.side'])]);
+const degrees = (x: number) => (x * 180) / Math.PI;
+const broken = (pattern: Pattern) => checkPattern(pattern).filter(f => f.code === 'joined-line-broken');
+
+test('a hem that runs on across the side seam is not found', () => {
+  expect(broken(sideSeam(skirt('front', 0), skirt('back', 0)))).toEqual([]);
+});
+
+// By hand: both hems rise by 40 in 200, so the corner is 2 atan(0.2); 30 mm out on each side the fair curve
+// stands 30 sin(atan 0.2) / 2 = 2.9 mm from it.
+test('a hem that comes to a corner at the side seam is found with the millimetres to add', () => {
+  const pattern = sideSeam(skirt('front', 40), skirt('back', 40));
+  const [, hem] = joinedLinesOf(pattern, pattern.seams[0]!, 0);
+  expect(hem!.cornerDeg).toBeCloseTo(-degrees(2 * Math.atan(0.2)), 9);
+  expect(hem!.takeMm).toBeCloseTo((-30 * Math.sin(Math.atan(0.2))) / 2, 9);
+  const [finding] = broken(pattern);
+  expect(finding).toMatchObject({ severity: 'warning', where: { piece: 'front', edge: 'hem' } });
+  expect(finding!.message).toBe('With seam side sewn, front.hem and back.hem make a dip of 22.6°.');
+  expect(finding!.remedy).toBe('Add 2.9 mm at the corner, blended out within 30 mm to both sides.');
+});
+
+test('a peak is taken off', () => {
+  const pattern = sideSeam(skirt('front', -40), skirt('back', -40));
+  expect(broken(pattern)[0]!.remedy).toBe(
+    'Take 2.9 mm off at the corner, blended out within 30 mm to both sides.',
+  );
+});
+
+test.each([
+  [4.9, 0],
+  [5.1, 1],
+])('a corner of %d degrees gives %d findings', (corner, count) => {
+  const rise = 200 * Math.tan((corner * Math.PI) / 180);
+  expect(broken(sideSeam(skirt('front', rise), skirt('back', 0)))).toHaveLength(count);
+});
+
+test('slants that complete each other run on', () => {
+  expect(broken(sideSeam(skirt('front', 40), skirt('back', -40)))).toEqual([]);
+});
+
+test('sides of different length leave a step at the far end of the seam', () => {
+  const pattern = sideSeam(skirt('front', 0), skirt('back', 0, { length: 503 }));
+  const [step, ...others] = broken(pattern);
+  expect(others).toEqual([]);
+  expect(step!.message).toBe('With seam side sewn, front.hem and back.hem make a step of 3.0 mm.');
+  expect(step!.remedy).toBe('Take 3.0 mm off back.hem there, or add it to front.hem.');
+});
+
+test('a corner at the centre line is not compared', () => {
+  const panel = (name: string) =>
+    pieceOf(name, [
+      side('neck', [
+        [0, 0],
+        [100, 60],
+      ]),
+      side('side', [
+        [100, 60],
+        [100, 300],
+      ]),
+      side(
+        'hem',
+        [
+          [100, 300],
+          [0, 260],
+        ],
+        { kind: 'hem' },
+      ),
+      side('centre-back', [
+        [0, 260],
+        [0, 0],
+      ]),
+    ]);
+  const pattern = patternOf(
+    [panel('left'), panel('right')],
+    [seam('cb', ['left.centre-back'], ['right.centre-back'])],
+  );
+  expect(joinedLinesOf(pattern, pattern.seams[0]!, 0)).toEqual([]);
+});
+
+test('an edge sewn to its own mirror image lies on the centre line', () => {
+  const leg = pieceOf('leg', [
+    side('waist', [
+      [0, 0],
+      [100, 20],
+    ]),
+    side('outseam', [
+      [100, 20],
+      [100, 300],
+    ]),
+    side(
+      'hem',
+      [
+        [100, 300],
+        [0, 300],
+      ],
+      { kind: 'hem' },
+    ),
+    side('crotch', [
+      [0, 300],
+      [0, 0],
+    ]),
+  ]);
+  const pattern = patternOf([leg], [seam('crotch', ['leg.crotch'], ['leg.crotch'])]);
+  expect(joinedLinesOf(pattern, pattern.seams[0]!, 0)).toEqual([]);
+});
+
+/** A bodice half whose armhole leaves the shoulder and meets the side at the corners given. */
+const bodice = (name: string, underarm: Corner, shoulderEnd: Corner) =>
+  pieceOf(name, [
+    side('neck', [
+      [0, 20],
+      [60, 0],
+    ]),
+    side('shoulder', [[60, 0], shoulderEnd]),
+    side('armhole', [shoulderEnd, [150, 150], underarm]),
+    side('side', [underarm, [200, 400]]),
+    side(
+      'hem',
+      [
+        [200, 400],
+        [0, 400],
+      ],
+      { kind: 'hem' },
+    ),
+    side(
+      'centre',
+      [
+        [0, 400],
+        [0, 20],
+      ],
+      { kind: 'fold' },
+    ),
+  ]);
+
+test('armholes are compared across shoulder and side where a sleeve is sewn to both in one run', () => {
+  const front = bodice('front', [200, 150], [150, 0]),
+    back = bodice('back', [200, 190], [150, 0]);
+  const sleeve = pieceOf('sleeve', [
+    side('cap', [
+      [0, 0],
+      [200, -100],
+      [400, 0],
+    ]),
+    side('underarm-front', [
+      [400, 0],
+      [400, 300],
+    ]),
+    side(
+      'hem',
+      [
+        [400, 300],
+        [0, 300],
+      ],
+      { kind: 'hem' },
+    ),
+    side('underarm-back', [
+      [0, 300],
+      [0, 0],
+    ]),
+  ]);
+  const seams = [
+    seam('shoulder', ['front.shoulder'], ['back.shoulder']),
+    seam('side', ['front.side'], ['back.side']),
+    seam('underarm', ['sleeve.underarm-front'], ['-sleeve.underarm-back']),
+    seam('armhole', ['-sleeve.cap'], ['-front.armhole', 'back.armhole']),
+  ];
+  const pattern = patternOf([front, back, sleeve], seams);
+  const lines = (i: number) => joinedLinesOf(pattern, seams[i]!, 0).map(l => [l.first.edge, l.second.edge]);
+  expect(lines(0)).toEqual([
+    ['neck', 'neck'],
+    ['armhole', 'armhole'],
+  ]);
+  // The armhole side is a ring: its last run meets its first at the side seam.
+  expect(lines(1)).toEqual([
+    ['armhole', 'armhole'],
+    ['hem', 'hem'],
+  ]);
+  expect(lines(2)).toEqual([
+    ['cap', 'cap'],
+    ['hem', 'hem'],
+  ]);
+  expect(lines(3)).toEqual([]);
+  // By hand: the back armhole meets its side at 90° + atan(40 / 50), the front at 90°: a dip.
+  const [underarm] = joinedLinesOf(pattern, seams[1]!, 0);
+  expect(underarm!.cornerDeg).toBeCloseTo(-degrees(Math.atan(40 / 50)), 6);
+});
+
+test('neighbours sewn in different seams are not compared', () => {
+  const front = bodice('front', [200, 150], [150, 0]),
+    back = bodice('back', [200, 190], [150, 0]);
+  const seams = [seam('side', ['front.side'], ['back.side']), seam('one', ['front.armhole'], ['back.neck'])];
+  const pattern = patternOf([front, back], seams);
+  expect(joinedLinesOf(pattern, seams[0]!, 0).map(l => l.first.edge)).toEqual(['hem']);
+});
+
+test('a side with a dart is compared across its closed mouth', () => {
+  // Closed, the two parts of the side meet at 180° only if each leans by half the dart: here they do not.
+  const front = (lean: number) =>
+    pieceOf('front', [
+      side('top', [
+        [0, 0],
+        [200 - lean, 0],
+      ]),
+      side('side-upper', [
+        [200 - lean, 0],
+        [200, 100],
+      ]),
+      dart('bust', [200, 100], [100, 120], [200, 140]),
+      side('side-lower', [
+        [200, 140],
+        [200 - lean, 240],
+      ]),
+      side(
+        'hem',
+        [
+          [200 - lean, 240],
+          [0, 240],
+        ],
+        { kind: 'hem' },
+      ),
+      side(
+        'centre',
+        [
+          [0, 240],
+          [0, 0],
+        ],
+        { kind: 'fold' },
+      ),
+    ]);
+  const found = (lean: number) => {
+    const pattern = patternOf(
+      [front(lean), skirt('back', 0)],
+      [seam('side', ['front.side-upper', 'front.side-lower'], ['back.side'])],
+    );
+    return broken(pattern).filter(f => f.where.edge === 'side-upper');
+  };
+  // Angle at each mouth end: 90° + atan(20/100) − atan(lean/100).
+  expect(found(20)).toEqual([]);
+  const [finding] = found(0);
+  expect(finding!.figures!.cornerDeg).toBeCloseTo(180 - 2 * (90 + degrees(Math.atan(0.2))), 6);
+  expect(finding!.message).toContain(
+    'With dart bust sewn, front.side-upper and front.side-lower make a dip of 22.6°',
+  );
+});
+
+test('an edge that a dart interrupts is compared with itself', () => {
+  const piece = pieceOf('front', [
+    side('top', [
+      [0, 0],
+      [200, 0],
+    ]),
+    side('side', [
+      [200, 0],
+      [200, 100],
+    ]),
+    dart('bust', [200, 100], [100, 120], [200, 141.5]),
+    side('side', [
+      [200, 141.5],
+      [200, 240],
+    ]),
+    side(
+      'hem',
+      [
+        [200, 240],
+        [0, 240],
+      ],
+      { kind: 'hem' },
+    ),
+    side(
+      'centre',
+      [
+        [0, 240],
+        [0, 0],
+      ],
+      { kind: 'fold' },
+    ),
+  ]);
+  const [finding] = broken(patternOf([piece]));
+  expect(finding!.message).toMatch(/^With dart bust sewn, front.side makes a dip of 23.4°\.$/);
+});
+
+test('the findings of a walk hold its joined lines', () => {
+  const pattern = sideSeam(skirt('front', 40), skirt('back', 40));
+  expect(walkSeam(pattern, pattern.seams[0]!).findings.map(f => f.code)).toEqual(['joined-line-broken']);
+});

@@ -1,0 +1,150 @@
+import { at, checkPattern, edgeTruing, type Piece, pathOf } from '@paperhinge/geometry';
+import { expect, test } from 'vitest';
+import { type Corner, patternOf, pieceOf, side } from '../../support/polygon-piece.js';
+import { shiftPattern } from '../../support/shift.js';
+
+/** A piece on a fold whose hem runs through the corners given, from its side to its fold. */
+const hemmed = (hem: readonly Corner[]): Piece =>
+  pieceOf('front', [
+    side('top', [
+      [0, 0],
+      [300, 0],
+    ]),
+    side('side', [[300, 0], hem[0]!]),
+    side('hem', hem, { kind: 'hem' }),
+    side('centre', [hem.at(-1)!, [0, 0]], { kind: 'fold' }),
+  ]);
+const found = (piece: Piece) =>
+  checkPattern(patternOf([piece])).filter(f =>
+    ['edge-kinked', 'edge-stepped', 'fold-corner-not-square'].includes(f.code),
+  );
+const drop = (length: number, degrees: number) => length * Math.tan((degrees * Math.PI) / 180);
+
+test('the shift is true', () => {
+  expect(shiftPattern().pieces.flatMap(found)).toEqual([]);
+});
+
+test('the bridge of an opened wedge leaves two kinks, found together and sent to be trued', () => {
+  // 100 mm of hem, a bridge of 50 mm at 6°, 150 mm of hem at 12°.
+  const y1 = 400 - drop(150, 12) - drop(50, 6);
+  const piece = hemmed([
+    [300, y1],
+    [150, 400 - drop(50, 6)],
+    [100, 400],
+    [0, 400],
+  ]);
+  const [finding, ...others] = found(piece);
+  expect(others).toEqual([]);
+  expect(finding).toMatchObject({
+    severity: 'warning',
+    code: 'edge-kinked',
+    where: { piece: 'front', edge: 'hem' },
+    remedy: 'Redraw it with a fair line: true: { edges: [front.hem] }.',
+  });
+  expect(finding!.figures!.count).toBe(2);
+  expect(finding!.figures!.angleDeg).toBeCloseTo(6, 6);
+});
+
+test.each([
+  [0.9, 0],
+  [1.1, 1],
+])('a bend of %d degrees gives %d kinks', (bend, count) => {
+  const piece = hemmed([
+    [300, 400 - drop(200, bend)],
+    [100, 400],
+    [0, 400],
+  ]);
+  expect(edgeTruing(piece, 'hem').kinks).toHaveLength(count);
+});
+
+test('a corner of a square line is meant', () => {
+  const piece = hemmed([
+    [300, 400],
+    [200, 400],
+    [200, 450],
+    [0, 450],
+  ]);
+  expect(edgeTruing(piece, 'hem')).toEqual({ kinks: [], steps: [] });
+});
+
+test('a short bridge that turns one way and back is a step', () => {
+  const piece = hemmed([
+    [300, 400],
+    [150, 400],
+    [150, 406],
+    [0, 406],
+  ]);
+  expect(edgeTruing(piece, 'hem')).toEqual({ kinks: [], steps: [{ alongMm: 150, stepMm: 6 }] });
+  expect(found(piece)[0]).toMatchObject({ code: 'edge-stepped', figures: { stepMm: 6 } });
+});
+
+test('segments no longer than the gap left on reading are passed over', () => {
+  const piece = hemmed([
+    [300, 400],
+    [150, 400],
+    [150, 400.01],
+    [0, 400.01],
+  ]);
+  expect(edgeTruing(piece, 'hem')).toEqual({ kinks: [], steps: [] });
+});
+
+test.each([
+  [1.9, 0],
+  [2.1, 1],
+  [19, 1],
+  [21, 0],
+])('a hem that meets its fold %d degrees from square gives %d findings', (off, count) => {
+  expect(
+    found(
+      hemmed([
+        [300, 400],
+        [0, 400 + drop(300, off)],
+      ]),
+    ),
+  ).toHaveLength(count);
+});
+
+test('the finding at a fold says whether it is a point or a dip', () => {
+  expect(
+    found(
+      hemmed([
+        [300, 400],
+        [0, 400 + drop(300, 5)],
+      ]),
+    )[0]!.message,
+  ).toBe('front.hem meets the fold at 85.0° instead of 90°: unfolded it shows a point at the centre.');
+  expect(
+    found(
+      hemmed([
+        [300, 400],
+        [0, 400 - drop(300, 5)],
+      ]),
+    )[0]!.message,
+  ).toContain('a dip at the centre');
+});
+
+test('a curve is as smooth as its tangents', () => {
+  const smooth: Piece = {
+    ...hemmed([
+      [300, 400],
+      [0, 400],
+    ]),
+    outline: {
+      parts: hemmed([
+        [300, 400],
+        [0, 400],
+      ]).outline.parts.map(p =>
+        p.type === 'edge' && p.name === 'hem'
+          ? {
+              ...p,
+              path: pathOf(
+                [at(300, 400), at(250, 410), at(200, 420), at(150, 420)],
+                [at(150, 420), at(100, 420), at(50, 400), at(0, 400)],
+              ),
+            }
+          : p,
+      ),
+    },
+  };
+  expect(edgeTruing(smooth, 'hem').kinks).toEqual([]);
+});

@@ -1,0 +1,215 @@
+import {
+  type Affine,
+  apply,
+  compose,
+  type Pattern,
+  type Piece,
+  rotation,
+  transformedPath,
+  translation,
+  walkSeam,
+  walkSeams,
+} from '@paperhinge/geometry';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';
+import { shiftPattern } from '../../support/shift.js';
+
+test('the seams of the shift all match, and nothing is found', () => {
+  for (const walk of walkSeams(shiftPattern())) {
+    expect(walk.matches, walk.seam).toBe(true);
+    expect(walk.findings, walk.seam).toEqual([]);
+  }
+});
+
+test('a seam is a minus b, over all its runs', () => {
+  const pattern = patternOf(
+    [rectangle('front', 100, 300), rectangle('upper', 80, 120), rectangle('lower', 80, 176)],
+    [seam('side', ['front.right'], ['-upper.left', '-lower.left'])],
+  );
+  const walk = walkSeam(pattern, pattern.seams[0]!);
+  expect(walk).toMatchObject({ aMm: 300, bMm: 296, differenceMm: 4, easeWantedMm: 0, matches: false });
+});
+
+test('a seam that does not match is a fault that says where, by how much and what to do', () => {
+  const pattern = patternOf(
+    [rectangle('front', 100, 303.2), rectangle('back', 80, 300)],
+    [seam('side', ['front.right'], ['-back.left'])],
+  );
+  const fault = walkSeam(pattern, pattern.seams[0]!).findings.find(f => f.severity === 'fault')!;
+  expect(fault.code).toBe('seam-does-not-match');
+  expect(fault.where).toEqual({ piece: 'front', edge: 'right' });
+  expect(fault.message).toBe(
+    'Seam "side": front.right measures 303.2 mm, back.left 300.0 mm; front.right is 3.2 mm too long.',
+  );
+  expect(fault.remedy).toBe('Shorten front.right by 3.2 mm, or lengthen back.left by 3.2 mm.');
+});
+
+test('the fault lies between the notches where the sides part', () => {
+  const notched = (name: string, height: number, first: number, second: number, edge: string): Piece =>
+    rectangle(name, 100, height, { notches: [first, second].map(at => ({ edge, at, style: 'single' })) });
+  const pattern = patternOf(
+    [notched('front', 305, 100, 205, 'right'), notched('back', 300, 100, 200, 'right')],
+    [seam('side', ['front.right'], ['back.right'])],
+  );
+  const walk = walkSeam(pattern, pattern.seams[0]!);
+  expect(walk.findings[0]!.message).toContain(
+    'between the single notch of front.right and the single notch of front.right.',
+  );
+  expect(walk.stretches.map(s => s.easeMm)).toEqual([0, 5, 0]);
+});
+
+// 1/32 in, rounded as the trade says it: design.md §2.
+test.each([
+  [0.8, true],
+  [0.81, false],
+  [-0.8, true],
+  [-0.81, false],
+])('a difference of %d mm matches: %s', (difference, matches) => {
+  const pattern = patternOf(
+    [rectangle('front', 100, 300 + difference), rectangle('back', 80, 300)],
+    [seam('side', ['front.right'], ['-back.left'])],
+  );
+  expect(walkSeam(pattern, pattern.seams[0]!).matches).toBe(matches);
+});
+
+test('ease wanted is allowed for, in millimetres and as a percentage of b', () => {
+  const pieces = [rectangle('sleeve', 100, 312), rectangle('body', 80, 300)];
+  const walked = (ease: { mm: number } | { percent: number }) => {
+    const pattern = patternOf(pieces, [seam('armhole', ['sleeve.right'], ['-body.left'], ease)]);
+    return walkSeam(pattern, pattern.seams[0]!);
+  };
+  expect(walked({ mm: 12 })).toMatchObject({ easeWantedMm: 12, matches: true });
+  expect(walked({ percent: 4 })).toMatchObject({ easeWantedMm: 12, matches: true });
+  expect(walked({ percent: 5 })).toMatchObject({ easeWantedMm: 15, matches: false });
+});
+
+test('a piece drafted for the seam is to be drafted again', () => {
+  const band = rectangle('neckband', 260, 30, { madeFor: [{ piece: 'front', edge: 'top' }] });
+  const pattern = patternOf(
+    [band, rectangle('front', 250, 300)],
+    [seam('neck', ['neckband.bottom'], ['front.top'])],
+  );
+  expect(walkSeam(pattern, pattern.seams[0]!).findings[0]!.remedy).toMatch(/^Draft neckband again/);
+});
+
+test('a seam that names a missing edge is refused with the edges there are', () => {
+  const pattern = patternOf(
+    [rectangle('front', 100, 300), rectangle('back', 80, 300)],
+    [seam('side', ['front.sid'], ['back.left'])],
+  );
+  expect(() => walkSeams(pattern)).toThrow(
+    expect.objectContaining({ code: 'unknown-edge', remedy: expect.stringContaining('right') }),
+  );
+});
+
+const shifts = fc.constant(shiftPattern());
+const motion = fc
+  .tuple(fc.double({ min: -3, max: 3, noNaN: true }), fc.double({ min: -900, max: 900, noNaN: true }))
+  .map(([angle, x]) => compose(rotation(angle), translation({ x, y: -x / 2 })));
+
+function moved(pattern: Pattern, name: string, map: Affine): Pattern {
+  const path = (p: Parameters<typeof transformedPath>[0]) => transformedPath(p, map);
+  return {
+    ...pattern,
+    pieces: pattern.pieces.map(piece =>
+      piece.name !== name
+        ? piece
+        : {
+            ...piece,
+            outline: {
+              parts: piece.outline.parts.map(part =>
+                part.type === 'edge'
+                  ? { ...part, path: path(part.path) }
+                  : {
+                      ...part,
+                      legs: [path(part.legs[0]), path(part.legs[1])] as const,
+                      apex: apply(map, part.apex),
+                    },
+              ),
+            },
+          },
+    ),
+  };
+}
+
+test('moving and turning a piece does not change the walk', () => {
+  fc.assert(
+    fc.property(shifts, motion, fc.constantFrom('front', 'back', 'sleeve'), (pattern, map, name) => {
+      const before = walkSeams(pattern),
+        after = walkSeams(moved(pattern, name, map));
+      after.forEach((walk, i) => {
+        expect(walk.differenceMm).toBeCloseTo(before[i]!.differenceMm, 7);
+        expect(walk.findings).toEqual(before[i]!.findings);
+      });
+    }),
+    { numRuns: 25 },
+  );
+});
+
+test('swapping a and b negates the difference and where the ease sits', () => {
+  const pattern = shiftPattern();
+  for (const s of pattern.seams) {
+    const mm = 'mm' in s.ease ? s.ease.mm : 0;
+    const there = walkSeam(pattern, s),
+      back = walkSeam(pattern, { ...s, a: s.b, b: s.a, ease: { mm: -mm } });
+    expect(back.differenceMm).toBeCloseTo(-there.differenceMm, 9);
+    expect(back.matches).toBe(there.matches);
+    back.stretches.forEach((stretch, i) => {
+      expect(stretch.easeMm).toBeCloseTo(-there.stretches[i]!.easeMm, 9);
+    });
+  }
+});
+
+test('walking a seam from its other end changes nothing but the order', () => {
+  const pattern = shiftPattern();
+  for (const s of pattern.seams) {
+    const turned = (side: typeof s.a) => side.toReversed().map(r => ({ ...r, reversed: !r.reversed }));
+    const walk = walkSeam(pattern, { ...s, a: turned(s.a), b: turned(s.b) });
+    expect(walk.findings).toEqual([]);
+    expect(walk.stretches.map(t => t.easeMm.toFixed(6).replace('-0.000000', '0.000000'))).toEqual(
+      walkSeam(pattern, s)
+        .stretches.map(t => t.easeMm.toFixed(6).replace('-0.000000', '0.000000'))
+        .toReversed(),
+    );
+  }
+});
+
+test('an edge on both halves of the garment is listed twice, and counts twice', () => {
+  const front = pieceOf('front', [
+    side('neck', [
+      [0, 0],
+      [120, 0],
+    ]),
+    side('side', [
+      [120, 0],
+      [120, 300],
+    ]),
+    side(
+      'hem',
+      [
+        [120, 300],
+        [0, 300],
+      ],
+      { kind: 'hem' },
+    ),
+    side(
+      'centre-front',
+      [
+        [0, 300],
+        [0, 0],
+      ],
+      { kind: 'fold' },
+    ),
+  ]);
+  const pattern = patternOf(
+    [rectangle('band', 200, 30), front],
+    [seam('neck', ['-band.bottom'], ['-front.neck', 'front.neck'], { mm: -40 })],
+  );
+  expect(walkSeam(pattern, pattern.seams[0]!)).toMatchObject({
+    aMm: 200,
+    bMm: 240,
+    matches: true,
+    findings: [],
+  });
+});
