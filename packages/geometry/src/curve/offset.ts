@@ -36,9 +36,10 @@ export function offsetSegment(segment: Segment, d: number, tolerance = fitTolera
   if (isLine(segment)) return offsetLine(segment[0], segment[1], d);
   const stops = cusps(segment);
   const ranges = [0, ...stops, 1];
+  const bendsOver = inflections(segment);
   const parts: Segment[] = [];
   for (let i = 1; i < ranges.length; i++) {
-    const source: Source = { curve: segment, d, tolerance, from: ranges[i - 1]!, to: ranges[i]! };
+    const source: Source = { curve: segment, d, tolerance, from: ranges[i - 1]!, to: ranges[i]!, bendsOver };
     if (i > 1) parts.push(...roundTip(segment, ranges[i - 1]!, d));
     parts.push(...offsetSmooth(source));
   }
@@ -51,6 +52,8 @@ interface Source {
   readonly tolerance: number;
   readonly from: number;
   readonly to: number;
+  /** Parameters at which the curve goes over from one bend to the other. */
+  readonly bendsOver: readonly number[];
 }
 
 function offsetLine(a: Point, b: Point, d: number): readonly Segment[] {
@@ -166,8 +169,10 @@ function fitOnce(
 }
 
 /** Half way, in parameter and in turn alike, by a share of both. */
-function between({ curve }: Source, t0: number, t1: number, share: number): number {
+function between({ curve, bendsOver }: Source, t0: number, t1: number, share: number): number {
   const even = t0 + (t1 - t0) * share;
+  // A curve that turns both ways has no one place for a share of its turn.
+  if (bendsOver.some(t => t > t0 && t < t1)) return even;
   const u = tangentAt(curve, t0),
     v = tangentAt(curve, t1);
   const turn = Math.atan2(cross(u, v), dot(u, v));
@@ -198,7 +203,7 @@ function cutsWithin(
   deviation: number,
 ): readonly (readonly [number, number])[] {
   const margin = (t1 - t0) / 50;
-  const inner = inflections(source.curve).filter(t => t > t0 + margin && t < t1 - margin);
+  const inner = source.bendsOver.filter(t => t > t0 + margin && t < t1 - margin);
   if (inner.length > 0) return spans([t0, ...inner, t1]);
   const pieces = Number.isFinite(deviation)
     ? Math.min(4, Math.max(2, Math.ceil((deviation / (source.tolerance * 0.6)) ** (1 / 6))))
