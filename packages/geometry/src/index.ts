@@ -92,6 +92,8 @@ export {
   transformedPath,
 } from './path/path.js';
 export { simplifyPath } from './path/simplify.js';
+export type { EdgeSpec, PatternSpec, PieceSpec } from './pattern/build.js';
+export { definePattern, definePiece } from './pattern/build.js';
 // pattern: what a pattern is
 export {
   dartsOf,
@@ -133,6 +135,7 @@ export type {
   Seam,
   SeamEase,
 } from './pattern/types.js';
+export { validatePattern, validatePiece } from './pattern/validate.js';
 // region: what a closed path surrounds
 export { centroid, signedArea } from './region/area.js';
 export { difference, intersection, union } from './region/boolean.js';
@@ -142,8 +145,12 @@ export type { PathSelfCrossing } from './region/self-crossings.js';
 export { selfCrossings } from './region/self-crossings.js';
 // svg: drawings in and out
 export { toPathData } from './svg/path-text.js';
+export type { PatternReading, PatternReadOptions } from './svg/read-pattern.js';
+export { isPatternDrawing, readPattern } from './svg/read-pattern.js';
 export type { ForeignShape, ReadOptions } from './svg/read-shapes.js';
 export { readShapes } from './svg/read-shapes.js';
+export type { SheetPiece, SheetPieces } from './svg/sheet-pieces.js';
+export { writePattern } from './svg/write-pattern.js';
 export * as tolerances from './tolerance.js';
 export type { LengthUnit } from './units.js';
 export { formatLength, millimetresPer, nearestEighth, parseLength } from './units.js';

@@ -35,7 +35,9 @@ export function parsePathData(text: string, map: Affine = identity): PathData {
     if (last === 0 && kind !== M) return broken(at, 'a path begins with M');
     if (kind === Z) {
       pen.close();
-      [x, y, last] = [startX, startY, Z];
+      x = startX;
+      y = startY;
+      last = Z;
       read.space();
       continue;
     }
@@ -47,51 +49,46 @@ export function parsePathData(text: string, map: Affine = identity): PathData {
         dy = isRelative ? y : 0;
       const n = numbers(kind);
       if (n === undefined) return broken(read.index(), read.reason());
+      const isSmooth = last === kind || last === (kind === S ? C : Q);
+      const x1 = isSmooth ? 2 * x - controlX : x,
+        y1 = isSmooth ? 2 * y - controlY : y;
+      // The last two numbers are where the segment ends, but for H and V.
+      const wanted = argumentsOf[kind]!;
+      if (kind !== V) x = n[kind === H ? 0 : wanted - 2]! + dx;
+      if (kind !== H) y = n[wanted - 1]! + dy;
       switch (kind) {
         case M:
-          [x, y] = [n[0]! + dx, n[1]! + dy];
           if (first) {
             pen.moveTo(x, y);
-            [startX, startY] = [x, y];
+            startX = x;
+            startY = y;
           } else pen.lineTo(x, y);
-          break;
-        case L:
-          pen.lineTo((x = n[0]! + dx), (y = n[1]! + dy));
-          break;
-        case H:
-          pen.lineTo((x = n[0]! + dx), y);
-          break;
-        case V:
-          pen.lineTo(x, (y = n[0]! + dy));
           break;
         case C:
           controlX = n[2]! + dx;
           controlY = n[3]! + dy;
-          pen.cubicTo(n[0]! + dx, n[1]! + dy, controlX, controlY, (x = n[4]! + dx), (y = n[5]! + dy));
+          pen.cubicTo(n[0]! + dx, n[1]! + dy, controlX, controlY, x, y);
           break;
-        case S: {
-          const smooth = last === C || last === S;
-          const x1 = smooth ? 2 * x - controlX : x,
-            y1 = smooth ? 2 * y - controlY : y;
+        case S:
           controlX = n[0]! + dx;
           controlY = n[1]! + dy;
-          pen.cubicTo(x1, y1, controlX, controlY, (x = n[2]! + dx), (y = n[3]! + dy));
+          pen.cubicTo(x1, y1, controlX, controlY, x, y);
           break;
-        }
         case Q:
           controlX = n[0]! + dx;
           controlY = n[1]! + dy;
-          pen.quadraticTo(controlX, controlY, (x = n[2]! + dx), (y = n[3]! + dy));
+          pen.quadraticTo(controlX, controlY, x, y);
           break;
-        case T: {
-          const smooth = last === Q || last === T;
-          controlX = smooth ? 2 * x - controlX : x;
-          controlY = smooth ? 2 * y - controlY : y;
-          pen.quadraticTo(controlX, controlY, (x = n[0]! + dx), (y = n[1]! + dy));
+        case T:
+          controlX = x1;
+          controlY = y1;
+          pen.quadraticTo(x1, y1, x, y);
           break;
-        }
+        case A:
+          pen.arcTo(n[0]!, n[1]!, n[2]!, n[3] === 1, n[4] === 1, x, y);
+          break;
         default:
-          pen.arcTo(n[0]!, n[1]!, n[2]!, n[3] === 1, n[4] === 1, (x = n[5]! + dx), (y = n[6]! + dy));
+          pen.lineTo(x, y);
       }
       last = kind;
     }

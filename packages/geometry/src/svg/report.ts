@@ -13,6 +13,7 @@ export interface Said {
 /** Gathers what is to be said of one file; every finding and error gets its place there. */
 export interface Report {
   add(severity: Severity, code: string, at: number, said: Said): void;
+  addAt(severity: Severity, code: string, where: Where, said: Said): void;
   /** An error to throw, placed in the file. */
   error(code: string, at: number, said: Said): PatternError;
   where(at: number): Where;
@@ -31,21 +32,15 @@ export function reportOn(document: XmlDocument, file: string | undefined): Repor
     ...(piece === undefined ? {} : { piece }),
     ...(edge === undefined ? {} : { edge }),
   });
+  const addAt: Report['addAt'] = (severity, code, place, { message, remedy, figures }) => {
+    const count = (counts.get(code) ?? 0) + 1;
+    counts.set(code, count);
+    if (count > mostFindingsOfAKind) return;
+    found.push({ severity, code, where: place, message, remedy, ...(figures ? { figures } : {}) });
+  };
   return {
-    add(severity, code, at, said) {
-      const count = (counts.get(code) ?? 0) + 1;
-      counts.set(code, count);
-      if (count > mostFindingsOfAKind) return;
-      const { message, remedy, figures } = said;
-      found.push({
-        severity,
-        code,
-        where: placed(at, said),
-        message,
-        remedy,
-        ...(figures ? { figures } : {}),
-      });
-    },
+    add: (severity, code, at, said) => addAt(severity, code, placed(at, said), said),
+    addAt,
     error: (code, at, said) =>
       new PatternError(code, { message: said.message, remedy: said.remedy, where: placed(at, said) }),
     where,

@@ -1,0 +1,149 @@
+import type { Finding, Where } from '../errors.js';
+import { quoted, suggestion } from '../naming.js';
+import type { Pattern, Piece } from '../pattern/types.js';
+import { validatePattern } from '../pattern/validate.js';
+import { wordOf } from './attribute-values.js';
+import { checkVocabulary } from './check-vocabulary.js';
+import { gatherer } from './gather.js';
+import { readMetadata } from './read-metadata.js';
+import { type PieceReading, placed, readPiece } from './read-piece.js';
+import { type Report, reportOn } from './report.js';
+import type { ShapeFault } from './shapes.js';
+import type { SheetPieces } from './sheet-pieces.js';
+import { styleSheetOf } from './style-sheet.js';
+import { telling, units } from './vocabulary.js';
+import { walk } from './walk.js';
+import { attributeOf, type Element, elementLabel, parseXml, type XmlDocument } from './xml.js';
+
+export interface PatternReadOptions {
+  /** Named in findings and errors; its last part is the pattern's name where the drawing gives none. */
+  readonly file?: string;
+  /** What a sheet says of pieces drawn as one closed path. */
+  readonly pieces?: SheetPieces;
+}
+
+export interface PatternReading {
+  readonly pattern: Pattern;
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * A pattern from a drawing in our convention on plain SVG: `data-` attributes for pieces, edges, darts, notches,
+ * lines and marks, one JSON block in `metadata` for seams and fabrics, everything else by ordinary SVG.
+ *
+ * Edges may be drawn in any order and direction; outlines come out clockwise, joined within `joiningGap`. What was
+ * read but not understood is a finding with its line.
+ *
+ * @throws PatternError for a drawing that is no pattern; `where` gives file, line, column, and piece and edge as far
+ *   as they are known
+ */
+export function readPattern(source: Uint8Array | string, options: PatternReadOptions = {}): PatternReading {
+  const { file, pieces: sheet = {} } = options;
+  const document = parseXml(source, file);
+  const report = reportOn(document, file);
+  const unit = wordOf(document.root, 'data-unit', units, report, {}) ?? 'mm';
+  const gathered = gatherer(report, sheet);
+  walk(
+    document,
+    report,
+    {
+      skip: element => element.attributes.has('data-derived'),
+      onFault: (element, fault) => refuseFault(element, fault, report),
+      sheet: styleSheetOf(document, report),
+    },
+    drawn => gathered.add(drawn),
+  );
+  refuseMissing(gathered.missing(), report, document.root);
+  const drawings = gathered.pieces();
+  if (drawings.length === 0) throw noPieces(document, report);
+  checkVocabulary(document, new Set(drawings.flatMap(d => d.element ?? [])), report);
+  const readings = drawings.map(drawing => readPiece(drawing, sheet[drawing.name], unit, report));
+  const { seams, fabrics, madeFor } = readMetadata(
+    document,
+    readings.map(r => r.piece),
+    unit,
+    report,
+  );
+  const pieces = readings.map(({ piece }): Piece => {
+    const made = madeFor.get(piece.name);
+    return made ? { ...piece, madeFor: made } : piece;
+  });
+  const pattern: Pattern = { name: nameOf(document.root, file), unit, pieces, seams, fabrics };
+  placed(
+    edge => placeOf(readings, edge, report, document.root),
+    () => validatePattern(pattern),
+  );
+  return { pattern, findings: report.findings() };
+}
+
+/** Whether a drawing carries any attribute that only our patterns have. @throws PatternError where it is not XML */
+export function isPatternDrawing(
+  source: Uint8Array | string,
+  { file }: { readonly file?: string } = {},
+): boolean {
+  const stack: Element[] = [parseXml(source, file).root];
+  for (let element = stack.pop(); element; element = stack.pop()) {
+    if (telling.some(name => element!.attributes.has(name))) return true;
+    for (const child of element.children) stack.push(child);
+  }
+  return false;
+}
+
+function nameOf(root: Element, file: string | undefined): string {
+  const given = attributeOf(root, 'data-pattern')?.trim();
+  if (given) return given;
+  return file?.split(/[/\\]/).at(-1) || 'pattern';
+}
+
+/** In a pattern every line counts: damaged geometry is refused where a foreign drawing would be shown in part. */
+function refuseFault(element: Element, { attribute, index, reason }: ShapeFault, report: Report): never {
+  const place = element.attributes.get(attribute);
+  const at = place && index !== undefined ? report.within(place, index) : (place?.offset ?? element.offset);
+  const isPath = attribute === 'd' || attribute === 'points';
+  throw report.error(isPath ? 'path-data-broken' : 'attribute-not-understood', at, {
+    message: isPath
+      ? `The path data of ${elementLabel(element)} breaks off: ${reason}.`
+      : `The ${attribute} of ${elementLabel(element)} cannot be used: ${reason}.`,
+    remedy: isPath ? 'Draw the line again, or mend its data.' : 'Write it as SVG does, or remove it.',
+    edge: attributeOf(element, 'data-edge') ?? attributeOf(element, 'data-dart'),
+  });
+}
+
+function refuseMissing(
+  {
+    outlines,
+    ids,
+  }: { readonly outlines: readonly (readonly [string, string])[]; readonly ids: readonly string[] },
+  report: Report,
+  root: Element,
+): void {
+  const [missing] = outlines;
+  if (!missing) return;
+  const [id, piece] = missing;
+  throw report.error('unknown-outline', root.offset, {
+    message: `The drawing shows no shape with the id ${quoted(id)}, which the sheet names for the piece ${quoted(piece)}.`,
+    remedy: suggestion(id, ids, 'ids'),
+    piece,
+  });
+}
+
+const noPieces = (document: XmlDocument, report: Report) =>
+  report.error('no-pieces', document.root.offset, {
+    message: 'The drawing has no pattern pieces.',
+    remedy: 'Give the group of each piece data-piece="name", or name its outline in the sheet (pieces).',
+  });
+
+function placeOf(
+  readings: readonly PieceReading[],
+  edge: string | undefined,
+  report: Report,
+  root: Element,
+): Where {
+  const holder =
+    edge === undefined
+      ? undefined
+      : readings.find(
+          r => r.where(edge).edge !== undefined && r.piece.outline.parts.some(p => p.name === edge),
+        );
+  return holder ? holder.where(edge) : report.where(root.offset);
+}

@@ -1,0 +1,108 @@
+import { type Box, boxAround } from '../curve/bounds.js';
+import { cuttingLine } from '../cutting-line/cutting-line.js';
+import { boundsOfPath } from '../path/bounds.js';
+import type { Path } from '../path/path.js';
+import { dartsOf, edgeNamed, edgeNames, outlinePath, partsOfEdge } from '../pattern/outline.js';
+import type { Dart, Pattern, Piece, PieceLine } from '../pattern/types.js';
+import { centroid } from '../region/area.js';
+import { notchStrokes } from './notch-drawing.js';
+import { toPathData, toSvgNumber } from './path-text.js';
+import { metadataOf } from './write-metadata.js';
+import { attribute, xmlJson, xmlText } from './xml-text.js';
+
+/** mm of empty sheet right of and below the pieces. */
+const margin = 20;
+/** mm. */
+const titleSize = 14;
+const pointRadius = 3;
+
+/**
+ * A pattern as plain SVG in our convention, 1 unit = 1 mm, that any drawing program opens and that reads back as the
+ * same pattern within 1e-6 mm. Each piece's derived cutting line is drawn in its group and marked `data-derived`, as
+ * is its title; the reader passes over both.
+ *
+ * @throws PatternError those of `cuttingLine`; `name-not-writable` for names with control characters
+ */
+export function writePattern(pattern: Pattern): string {
+  const drawn = pattern.pieces.map(piece => ({ piece, cutting: cuttingLine(piece, pattern).path }));
+  const box = drawn
+    .map(({ piece, cutting }) => boxAround(boundsOfPath(cutting), boundsOfPath(outlinePath(piece.outline))))
+    .reduce((a: Box | undefined, b) => (a ? boxAround(a, b) : b), undefined);
+  // The viewBox begins at 0, so that coordinates in the file are the pattern's own, left of and above 0 too.
+  const width = Math.max(1, Math.ceil((box?.max.x ?? 0) + margin)),
+    height = Math.max(1, Math.ceil((box?.max.y ?? 0) + margin));
+  const isOutside = box !== undefined && (box.min.x < 0 || box.min.y < 0);
+  return [
+    '<?xml version="1.0" encoding="UTF-8"?>',
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}"` +
+      `${attribute('data-pattern', pattern.name)}${attribute('data-unit', pattern.unit)}${isOutside ? ' overflow="visible"' : ''}>`,
+    `  <title>${xmlText(pattern.name)}</title>`,
+    `  <metadata>${xmlJson(metadataOf(pattern), '  ')}</metadata>`,
+    ...drawn.flatMap(({ piece, cutting }) => pieceLines(piece, cutting)),
+    '</svg>',
+    '',
+  ].join('\n');
+}
+
+const strokes = {
+  cutting: ' stroke-width="0.7"',
+  stitching: ' stroke-width="0.35" stroke-dasharray="3 1.5"',
+  fold: ' stroke-width="0.5" stroke-dasharray="12 3 2 3"',
+  inside: ' stroke-width="0.35"',
+} as const;
+
+function pieceLines(piece: Piece, cutting: Path): readonly string[] {
+  const { cutting: cut } = piece;
+  const open =
+    `  <g${attribute('data-piece', piece.name)}${attribute('data-title', piece.title)}${attribute('data-cut', cut.count)}` +
+    `${attribute('data-mirrored', cut.mirrored ? 'yes' : 'no')}${attribute('data-fabric', cut.fabric)}` +
+    `${attribute('data-note', cut.note)} fill="none" stroke="#222222">`;
+  return [
+    open,
+    `    <path data-derived="cutting-line"${strokes.cutting} d="${toPathData(cutting)}"/>`,
+    ...edgeNames(piece).map(name => edgeLine(piece, name)),
+    ...dartsOf(piece).map(dartLine),
+    ...piece.lines.map(lineLine),
+    ...piece.marks.map(
+      ({ kind, name, at }) =>
+        `    <circle${attribute('data-mark', kind)}${attribute('data-name', name)}${strokes.inside} cx="${toSvgNumber(at.x)}" cy="${toSvgNumber(at.y)}" r="${pointRadius}"/>`,
+    ),
+    ...piece.notches.map(
+      notch =>
+        `    <path${attribute('data-notch', notch.style)}${attribute('data-on', notch.edge)}${attribute('data-name', notch.name)}${strokes.inside} d="${notchStrokes(piece, notch).map(toPathData).join(' ')}"/>`,
+    ),
+    titleLine(piece),
+    '  </g>',
+  ];
+}
+
+function edgeLine(piece: Piece, name: string): string {
+  const { kind, allowance, corners, opening } = edgeNamed(piece, name);
+  // One path for one edge: a stroke for each part, where darts interrupt it.
+  const data = partsOfEdge(piece, name)
+    .map(part => toPathData(part.path))
+    .join(' ');
+  const hasAllowance = kind === 'seam' || kind === 'hem';
+  return (
+    `    <path${attribute('data-edge', name)}${attribute('data-kind', kind === 'seam' ? undefined : kind)}` +
+    `${attribute('data-allowance', hasAllowance ? millimetres(allowance) : undefined)}` +
+    `${attribute('data-corner-start', corners.start)}${attribute('data-corner-end', corners.end)}` +
+    `${attribute('data-opening', opening === undefined ? undefined : millimetres(opening))}` +
+    `${kind === 'fold' ? strokes.fold : strokes.stitching} d="${data}"/>`
+  );
+}
+
+const millimetres = (mm: number): string => `${toSvgNumber(mm)} mm`;
+
+const dartLine = ({ name, legs, pressed }: Dart): string =>
+  `    <path${attribute('data-dart', name)}${attribute('data-pressed', pressed)}${strokes.stitching} d="${toPathData({ segments: [...legs[0].segments, ...legs[1].segments] })}"/>`;
+
+const lineLine = ({ kind, name, path }: PieceLine): string =>
+  kind === 'dart'
+    ? `    <path${attribute('data-dart', name)}${strokes.inside} d="${toPathData(path)}"/>`
+    : `    <path${attribute('data-line', kind)}${attribute('data-name', name === kind ? undefined : name)}${strokes.inside} d="${toPathData(path)}"/>`;
+
+function titleLine(piece: Piece): string {
+  const { x, y } = centroid(outlinePath(piece.outline));
+  return `    <text data-derived="title" x="${x.toFixed(1)}" y="${y.toFixed(1)}" font-family="sans-serif" font-size="${titleSize}" text-anchor="middle" fill="#222222" stroke="none">${xmlText(piece.title)}</text>`;
+}

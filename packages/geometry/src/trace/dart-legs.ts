@@ -1,0 +1,26 @@
+import { PatternError } from '../errors.js';
+import { endTangent, type Path, pathOf, pathStart, startTangent } from '../path/path.js';
+import { angleBetween, type Point } from '../vector.js';
+
+/**
+ * A drawn dart as its two legs: the apex is the sharpest joint within the stroke.
+ * @throws PatternError `dart-without-apex` where the stroke has no joint
+ */
+export function dartLegs(path: Path): { readonly legs: readonly [Path, Path]; readonly apex: Point } {
+  const { segments } = path;
+  let apexAt = 0,
+    sharpest = -1;
+  for (let i = 1; i < segments.length; i++) {
+    const turn = Math.abs(
+      angleBetween(endTangent(pathOf(segments[i - 1]!)), startTangent(pathOf(segments[i]!))),
+    );
+    if (turn > sharpest) [apexAt, sharpest] = [i, turn];
+  }
+  if (apexAt === 0)
+    throw new PatternError('dart-without-apex', {
+      message: 'A dart has no point: its stroke has no corner.',
+      remedy: "Draw it from one leg's end to the point and back to the other leg's end: M leg L point L leg.",
+    });
+  const legs = [{ segments: segments.slice(0, apexAt) }, { segments: segments.slice(apexAt) }] as const;
+  return { legs, apex: pathStart(legs[1]) };
+}
