@@ -1,7 +1,7 @@
 import { type Finding, locating } from '../errors.js';
 import type { Pattern, Seam } from '../pattern/types.js';
 import { coincidenceTolerance, seamTolerance } from '../tolerance.js';
-import { joinedLineFinding, joinedLinesOf } from './joined-lines.js';
+import { type JoinedLine, joinedLineFinding, joinedLinesOf } from './joined-lines.js';
 import { checkNotches, type SeamStretch } from './notch-check.js';
 import { easeWanted, laidOut, type SeamSide, sideLabel } from './side.js';
 
@@ -18,6 +18,8 @@ export interface SeamWalk {
   readonly matches: boolean;
   /** Where the ease sits: between the notches that meet, from the beginning to the end. */
   readonly stretches: readonly SeamStretch[];
+  /** The lines that must run on across the seam's two ends, with the corner and step that each makes. */
+  readonly joined: readonly JoinedLine[];
   /** A fault where the sides do not match; warnings on notches and joined lines; notes on notches alone. */
   readonly findings: readonly Finding[];
 }
@@ -31,11 +33,11 @@ export function walkSeam(pattern: Pattern, seam: Seam): SeamWalk {
   const { aMm, bMm, differenceMm, easeWantedMm, matches, a, b } = measureSeam(pattern, seam);
   const remainder = differenceMm - easeWantedMm;
   const notches = checkNotches(pattern, seam, a, b, easeWantedMm);
-  const joined = joinedLinesOf(pattern, seam, matches ? 0 : remainder).flatMap(joinedLineFinding);
+  const joined = joinedLinesOf(pattern, seam, matches ? 0 : remainder);
   const findings = [
     ...(matches ? [] : [mismatch(pattern, seam, a, b, remainder, notches.stretches, easeWantedMm)]),
     ...notches.findings,
-    ...joined,
+    ...joined.flatMap(joinedLineFinding),
   ];
   return {
     seam: seam.name,
@@ -45,6 +47,7 @@ export function walkSeam(pattern: Pattern, seam: Seam): SeamWalk {
     easeWantedMm,
     matches,
     stretches: notches.stretches,
+    joined,
     findings,
   };
 }

@@ -1,0 +1,89 @@
+import { bodyGirth, easeFindings, girthsBesideBody, wovenEaseMinima } from '@paperhinge/alter';
+import { type Fabric, levelGirths, type Pattern } from '@paperhinge/geometry';
+import { expect, test } from 'vitest';
+import { level, patternOf, rectangle } from '../../support/polygon-piece.js';
+
+/** A tube of cloth `girth` mm round at a level, from cloth of the stretch given in per cent. */
+function tube(girth: number, name = 'bust', stretch?: number): Pattern {
+  const main: Fabric = {
+    name: 'main',
+    role: 'main',
+    ...(stretch === undefined ? {} : { stretch: { across: stretch } }),
+  };
+  const piece = rectangle('front', girth, 300, { lines: [level(name, [0, 100], [girth, 100])] });
+  return patternOf([piece], [], { fabrics: [main] });
+}
+const codes = (pattern: Pattern, wearer: Record<string, number>) =>
+  easeFindings(pattern, wearer).map(f => f.code);
+
+// check-values.md §3 [derived]: bust 36, hip 38 in, bodice 37½, hip 40 in: +1.5 in (minimum met), +2 in (met).
+test('the girths of the record are body, before, after and ease', () => {
+  const inches = (x: number) => x * 25.4;
+  const girths = girthsBesideBody(
+    { 'bust girth': inches(36) },
+    levelGirths(tube(inches(37))),
+    levelGirths(tube(inches(37.5))),
+  );
+  expect(Object.keys(girths.bust!)).toEqual(['bodyMm', 'beforeMm', 'afterMm', 'easeMm']);
+  expect(girths.bust!.easeMm).toBeCloseTo(inches(1.5), 9);
+  expect(codes(tube(inches(37.5)), { 'bust girth': inches(36) })).toEqual([]);
+  expect(codes(tube(inches(40), 'hip'), { 'hip girth': inches(38) })).toEqual([]);
+});
+
+test('a level whose girth on the body is not known has no ease', () => {
+  expect(girthsBesideBody({}, { waist: 900 }, { waist: 880, hip: 1000 })).toEqual({
+    waist: { beforeMm: 900, afterMm: 880 },
+    hip: { afterMm: 1000 },
+  });
+  expect(easeFindings(tube(500), {})).toEqual([]);
+});
+
+test('a level finds its ISO 8559-1 measurement with or without a hyphen', () => {
+  expect(bodyGirth({ 'upper-arm girth': 300 }, 'upper arm')).toBe(300);
+  expect(bodyGirth({ 'bust girth': 900 }, 'constructor')).toBeUndefined();
+});
+
+// check-values.md §3 [read: S. Robinson, costume text ch. 16]: 38.1 mm is inside 1½-2 in, 38.0 mm is below.
+test('the least usual ease of woven cloth has a sharp edge', () => {
+  expect(codes(tube(938.1), { 'bust girth': 900 })).toEqual([]);
+  const [finding] = easeFindings(tube(938), { 'bust girth': 900 });
+  expect(finding).toMatchObject({ severity: 'warning', code: 'ease-below-usual' });
+  expect(finding!.figures!.easeMm).toBeCloseTo(38, 9);
+});
+
+// check-values.md §3: abdomen and seat of a woven garment with less than 1 in: warn.
+test.each(['abdomen', 'seat'])('the %s of a woven garment has an inch at least', name => {
+  expect(codes(tube(1025.4, name), { [`${name} girth`]: 1000 })).toEqual([]);
+  expect(codes(tube(1025.3, name), { [`${name} girth`]: 1000 })).toEqual(['ease-below-usual']);
+});
+
+test('every row of the ease table names its source', () => {
+  expect(wovenEaseMinima.every(m => /\[(read|memory)\]|no source/.test(m.source))).toBe(true);
+});
+
+test('woven cloth smaller than the body is a fault with the missing millimetres', () => {
+  const [finding] = easeFindings(tube(889, 'waist'), { 'waist girth': 900 });
+  expect(finding).toMatchObject({ severity: 'fault', code: 'girth-too-small' });
+  expect(finding!.figures!.missingMm).toBeCloseTo(11, 9);
+  expect(finding!.remedy).toContain('Add at least 11.0 mm at the waist');
+});
+
+// trade-notes §6, common practice, no source: never beyond half the cloth's stretch. 1000 × (1 − 0.4 / 2) = 800.
+test('knit may be smaller than the body by half its stretch and no more', () => {
+  expect(codes(tube(800, 'hip', 40), { 'hip girth': 1000 })).toEqual([]);
+  const [finding] = easeFindings(tube(799, 'hip', 40), { 'hip girth': 1000 });
+  expect(finding).toMatchObject({ severity: 'fault', code: 'girth-too-small' });
+  expect(finding!.figures!.missingMm).toBeCloseTo(1, 6);
+});
+
+test('the piece whose cloth gives least decides', () => {
+  const stiff = rectangle('back', 400, 300, {
+    lines: [level('hip', [0, 100], [400, 100])],
+    cutting: { fabric: 'stable' },
+  });
+  const knit = tube(450, 'hip', 60);
+  const fabrics: Fabric[] = [...knit.fabrics, { name: 'stable', role: 'contrast', stretch: { across: 20 } }];
+  const pattern = { ...knit, pieces: [...knit.pieces, stiff], fabrics };
+  expect(codes(pattern, { 'hip girth': 850 / 0.9 })).toEqual([]);
+  expect(codes(pattern, { 'hip girth': 851 / 0.9 })).toEqual(['girth-too-small']);
+});
