@@ -50,7 +50,11 @@ export function carry(
     const section = sectionHolding(cutPiece, mark.at, holding) ?? nearestSection(cutPiece, mark.at);
     return { ...mark, at: apply(motions[section]!, mark.at) };
   });
-  const lines = cutPiece.piece.lines.map(line => carriedLine(cutPiece, motions, holding, line, findings));
+  const parted: string[] = [];
+  const lines = cutPiece.piece.lines.map(line =>
+    carriedLine(cutPiece, motions, holding, line, findings, parted),
+  );
+  if (parted.length > 0) findings.push(linesParted(cutPiece.piece.name, parted));
   return { notches, lines, marks, findings };
 }
 
@@ -92,16 +96,17 @@ function carriedLine(
   holding: number,
   line: PieceLine,
   findings: Finding[],
+  parted: string[],
 ): PieceLine {
   const runs = runsOf(cutPiece, motions, line.path, holding);
   const moved = (run: Run) => transformedPath(run.path, motions[run.section]!);
   if (line.kind === 'grain') {
     const kept = longest(runs.filter(r => r.section === holding));
     if (!kept) findings.push(grainStays(cutPiece.piece.name, line));
-    else if (runs.length > 1) findings.push(lineParted(cutPiece.piece.name, line, kept));
+    else if (runs.length > 1) findings.push(grainShortened(cutPiece.piece.name, line, kept));
     return kept ? { ...line, path: moved(kept) } : line;
   }
-  if (runs.length > 1) findings.push(lineParted(cutPiece.piece.name, line));
+  if (runs.length > 1) parted.push(line.name);
   return { ...line, path: runs.map(moved).reduce(bridged) };
 }
 
@@ -114,15 +119,21 @@ function bridged(first: Path, second: Path): Path {
     : joined(first, pathOf([from, to]), second);
 }
 
-const lineParted = (piece: string, line: PieceLine, kept?: Run): Finding => ({
+const linesParted = (piece: string, names: readonly string[]): Finding => ({
   severity: 'note',
-  code: 'line-parted',
+  code: 'lines-parted',
   where: { piece },
-  message: kept
-    ? `The grain line "${line.name}" was cut; the part on the cloth that stayed is kept.`
-    : `The line "${line.name}" was cut; its parts moved with the cloth and are joined straight across the slash.`,
-  ...(kept ? { figures: { keptMm: pathLength(kept.path) } } : {}),
-  remedy: 'Redraw it if it is wanted otherwise.',
+  message: `Slashes cross ${names.map(n => `"${n}"`).join(', ')}: the parts moved with the cloth and are joined straight across.`,
+  remedy: 'Redraw them if they are wanted otherwise.',
+});
+
+const grainShortened = (piece: string, line: PieceLine, kept: Run): Finding => ({
+  severity: 'note',
+  code: 'grain-line-shortened',
+  where: { piece },
+  message: `The grain line "${line.name}" was slashed; the part on the cloth that stayed is kept.`,
+  figures: { keptMm: pathLength(kept.path) },
+  remedy: 'Draw it longer if it is hard to align.',
 });
 
 const grainStays = (piece: string, line: PieceLine): Finding => ({

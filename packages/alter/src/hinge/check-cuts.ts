@@ -39,7 +39,7 @@ function checkInside(piece: Piece, outline: Path, cut: Cut, course: Path): void 
   for (const part of piece.outline.parts) {
     const paths = part.type === 'edge' ? [part.path] : part.legs;
     for (const path of paths) {
-      const crossing = intersectPaths(course, path).find(m => !isOwnEnd(m.alongA, cut, course));
+      const crossing = intersectPaths(course, path).find(m => m.overlap || !isOwnEnd(m.alongA, cut, course));
       if (!crossing) continue;
       if (part.type === 'dart')
         throw new PatternError('slash-crosses-dart', {

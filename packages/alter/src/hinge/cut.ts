@@ -1,5 +1,4 @@
 import {
-  dartsOf,
   edgePath,
   type Path,
   PatternError,
@@ -65,6 +64,3 @@ export function nameOfEnd(end: CutEnd): string {
   if ('edge' in end) return `${end.edge} at ${end.along.toFixed(1)} mm`;
   return 'dart' in end ? `dart ${end.dart}` : `(${end.pivot.x.toFixed(1)}, ${end.pivot.y.toFixed(1)})`;
 }
-
-/** Whether a piece has any dart of that name. */
-export const hasDart = (piece: Piece, name: string): boolean => dartsOf(piece).some(d => d.name === name);

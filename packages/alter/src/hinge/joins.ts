@@ -15,10 +15,12 @@ import {
   pathLength,
   pathStart,
   subpath,
+  subtract,
   tolerances,
+  transformedPath,
 } from '@paperhinge/geometry';
 import { onEdge } from './cut.js';
-import { overlapTrim } from './overlap.js';
+import { overlapTrim, type Trim } from './overlap.js';
 import type { CutPiece, Node, Spoke } from './sections.js';
 
 const near = tolerances.coincidenceTolerance;
@@ -32,6 +34,8 @@ export interface Opening {
   readonly fate: 'welded' | 'bridged' | 'overlapped' | 'dart';
   /** mm between the two sides of the cut at this end; of an overlap, negative. */
   readonly openedMm: number;
+  /** mm of straight line that joins the two sides: the opening's, or the step where overlapping sides do not cross. */
+  readonly bridgeMm: number;
   /** rad by which the outline turns more than before, clockwise positive: the kink at a hinge. */
   readonly turn: number;
 }
@@ -73,86 +77,100 @@ export function joinsOf(
   unmoved: ReadonlySet<number>,
   mouths: readonly CutAt[],
 ): Joins {
-  const { stretches, sectionOf } = cutPiece;
-  const whole = stretches.map(({ path }, i) =>
-    unmoved.has(sectionOf[i]!)
-      ? path
-      : { segments: path.segments.map(s => s.map(p => apply(motions[sectionOf[i]!]!, p))) },
-  ) as readonly Path[];
-  const trims = stretches.map(() => ({ start: 0, end: 0 }));
-  const openings: Opening[] = [];
-  const pending: { node: Node; spoke: Spoke; images: readonly [Point, Point]; edge: string }[] = [];
-  const connectors = new Map<number, Connector[]>();
-  for (const node of cutPiece.nodes) {
-    const next = (node.gap + 1) % stretches.length;
-    if (node.spokes.some(({ cut, end }) => !onEdge(cutPiece.cuts[cut]![end]))) continue;
-    const points = imagesOf(cutPiece, node, motions, pathEnd(whole[node.gap]!), pathStart(whole[next]!));
-    for (const [k, spoke] of node.spokes.entries()) {
-      const [before, after] = sidesOf(cutPiece, spoke);
-      const from = points[k]!,
-        to = points[k + 1]!;
-      const inward = inwardOf(spoke.away, motions[before]!, motions[after]!);
-      const edge = (cutPiece.cuts[spoke.cut]![spoke.end] as { edge: string }).edge;
-      const gap = { x: to.x - from.x, y: to.y - from.y };
-      const size = norm(gap);
-      const opening = {
-        cut: spoke.cut,
-        end: spoke.end,
-        edge,
-        turn: turnOf(motions[before]!, motions[after]!),
-      };
-      if (size <= near) {
-        openings.push({ ...opening, fate: 'welded', openedMm: 0 });
-        continue;
-      }
-      const isMouth = mouths.some(m => m.cut === spoke.cut && m.end === spoke.end);
-      // Looking inwards, what lies further along the outline lies to the left: a gap that way is an opening.
-      const overlaps = dot(gap, leftOf(inward)) < -near && !isMouth;
-      if (overlaps && node.spokes.length === 1 && areEdges(cutPiece, node.gap, next)) {
-        const trim = overlapTrim(whole[node.gap]!, whole[next]!, inward);
-        if (trim) {
-          trims[node.gap]!.end = trim.before;
-          trims[next]!.start = trim.after;
-        }
-      }
-      openings.push({
-        ...opening,
-        fate: isMouth ? 'dart' : overlaps ? 'overlapped' : 'bridged',
-        openedMm: overlaps ? -size : size,
-      });
-      pending.push({ node, spoke, images: [from, to], edge });
-    }
+  const whole = cutPiece.stretches.map(({ path }, i) => {
+    const section = cutPiece.sectionOf[i]!;
+    return unmoved.has(section) ? path : transformedPath(path, motions[section]!);
+  });
+  const gaps = cutPiece.nodes.flatMap(node => gapsAt(cutPiece, node, whole, motions, mouths));
+  const trims = whole.map(() => ({ start: 0, end: 0 }));
+  for (const gap of gaps) {
+    const trim = gap.fate === 'overlapped' && gap.single ? trimOf(cutPiece, gap, whole) : undefined;
+    if (!trim) continue;
+    trims[gap.index]!.end = trim.before;
+    trims[gap.next]!.start = trim.after;
   }
   const moved = whole.map((path, i) => trimmed(cutPiece, i, path, trims[i]!));
-  for (const { node, spoke, images, edge } of pending) {
-    const list = connectors.get(node.gap) ?? [];
-    connectors.set(node.gap, list);
-    const single = node.spokes.length === 1;
-    const from = single ? pathEnd(moved[node.gap]!) : images[0];
-    const to = single ? pathStart(moved[(node.gap + 1) % moved.length]!) : images[1];
-    const { cut, end } = spoke;
-    if (mouths.some(m => m.cut === cut && m.end === end)) list.push({ type: 'mouth', cut, end, from, to });
-    else if (distance(from, to) > near) list.push({ type: 'bridge', edge, from, to });
-  }
+  const connectors = new Map<number, Connector[]>();
+  const openings = gaps.map(gap => {
+    const { cut, end, edge, fate, turn } = gap;
+    const from = gap.single ? pathEnd(moved[gap.index]!) : gap.from;
+    const to = gap.single ? pathStart(moved[gap.next]!) : gap.to;
+    const opening = { cut, end, edge, fate, turn, openedMm: gap.openedMm };
+    const list = connectors.get(gap.index) ?? [];
+    connectors.set(gap.index, list);
+    if (fate === 'dart') list.push({ type: 'mouth', cut, end, from, to });
+    if (fate === 'dart' || fate === 'welded' || distance(from, to) <= near)
+      return { ...opening, bridgeMm: 0 };
+    list.push({ type: 'bridge', edge, from, to });
+    return { ...opening, bridgeMm: distance(from, to) };
+  });
   return { moved, trims, connectors, openings };
 }
+
+/** One slash at one place of the outline after the move: the two images of that place and what becomes of them. */
+interface Gap {
+  readonly cut: number;
+  readonly end: 'from' | 'to';
+  readonly edge: string;
+  readonly fate: Opening['fate'];
+  readonly openedMm: number;
+  readonly turn: number;
+  /** Stretches before and after. */
+  readonly index: number;
+  readonly next: number;
+  readonly from: Point;
+  readonly to: Point;
+  /** Half way between the directions of its two sides, into the piece. */
+  readonly inward: Point;
+  /** No other slash begins here. */
+  readonly single: boolean;
+}
+
+function gapsAt(
+  cutPiece: CutPiece,
+  node: Node,
+  whole: readonly Path[],
+  motions: readonly Affine[],
+  mouths: readonly CutAt[],
+): readonly Gap[] {
+  // At a dart's point nothing opens: the two legs are rejoined with the dart.
+  if (node.spokes.some(({ cut, end }) => !onEdge(cutPiece.cuts[cut]![end]))) return [];
+  const index = node.gap;
+  const next = (index + 1) % whole.length;
+  const between = node.spokes.slice(1).map(spoke => apply(motions[sidesOf(cutPiece, spoke)[0]]!, node.point));
+  const images = [pathEnd(whole[index]!), ...between, pathStart(whole[next]!)];
+  return node.spokes.map(({ cut, end, away }, k) => {
+    const [before, after] = sidesOf(cutPiece, { cut, end, away }).map(section => motions[section]!);
+    const from = images[k]!;
+    const to = images[k + 1]!;
+    const inward = inwardOf(away, before!, after!);
+    const size = distance(from, to);
+    // Looking inwards, what lies further along the outline lies to the left: a gap that way is an opening.
+    const overlaps = dot(subtract(to, from), leftOf(inward)) < -near;
+    const isMouth = mouths.some(m => m.cut === cut && m.end === end);
+    const fate = size <= near ? 'welded' : isMouth ? 'dart' : overlaps ? 'overlapped' : 'bridged';
+    const openedMm = fate === 'welded' ? 0 : fate === 'overlapped' ? -size : size;
+    const { edge } = cutPiece.cuts[cut]![end] as { readonly edge: string };
+    const turn = turnOf(before!, after!);
+    const single = node.spokes.length === 1;
+    return { cut, end, edge, fate, openedMm, turn, index, next, from, to, inward, single };
+  });
+}
+
+/** Only edges are trimmed: a dart's leg keeps its length. */
+const trimOf = (
+  cutPiece: CutPiece,
+  { index, next, inward }: Gap,
+  whole: readonly Path[],
+): Trim | undefined =>
+  cutPiece.stretches[index]!.type === 'edge' && cutPiece.stretches[next]!.type === 'edge'
+    ? overlapTrim(whole[index]!, whole[next]!, inward)
+    : undefined;
 
 /** The sections before and after the spoke, in outline order. */
 function sidesOf(cutPiece: CutPiece, { cut, end }: Spoke): readonly [number, number] {
   const { left, right } = cutPiece.beside[cut]!;
   return end === 'from' ? [right, left] : [left, right];
-}
-
-/** Where the node's point goes with each section round it, in outline order. */
-function imagesOf(
-  cutPiece: CutPiece,
-  node: Node,
-  motions: readonly Affine[],
-  arriving: Point,
-  leaving: Point,
-): readonly Point[] {
-  const between = node.spokes.slice(1).map(spoke => apply(motions[sidesOf(cutPiece, spoke)[0]]!, node.point));
-  return [arriving, ...between, leaving];
 }
 
 function inwardOf(away: Point, before: Affine, after: Affine): Point {
@@ -162,9 +180,6 @@ function inwardOf(away: Point, before: Affine, after: Affine): Point {
 
 const turnOf = (before: Affine, after: Affine): number =>
   angleBetween(applyToVector(before, { x: 1, y: 0 }), applyToVector(after, { x: 1, y: 0 }));
-
-const areEdges = (cutPiece: CutPiece, a: number, b: number): boolean =>
-  cutPiece.stretches[a]!.type === 'edge' && cutPiece.stretches[b]!.type === 'edge';
 
 function trimmed(
   cutPiece: CutPiece,

@@ -5,60 +5,69 @@ import { degrees, inDegrees, millimetres } from './wording.js';
 
 /**
  * What a swing left to be trued: bridged openings, overlaps, kinks at hinges, steps at closed darts. Notes, since a
- * later step may true them; the check of the finished pattern says what still stands.
+ * later step may true them; the check of the finished pattern says what still stands. One finding for each edge and
+ * kind, however many slashes there were.
  */
 export function openingFindings(piece: string, swung: Swung): readonly Finding[] {
-  const steps = swung.closed
-    .filter(c => c.stepMm > tolerances.coincidenceTolerance)
-    .map(
-      ({ dart, stepMm }): Finding => ({
-        severity: stepMm > tolerances.seamTolerance ? 'warning' : 'note',
-        code: 'dart-step',
-        where: { piece },
-        message: `The legs of dart "${dart}" differ: closed, they leave a step of ${stepMm.toFixed(2)} mm.`,
-        figures: { stepMm },
-        remedy: 'True the edge across it.',
-      }),
-    );
-  return [...swung.openings.flatMap(o => openingFinding(piece, o)), ...steps, ...swung.findings];
-}
-
-function openingFinding(piece: string, opening: Opening): readonly Finding[] {
-  const { edge, fate, openedMm, turn } = opening;
-  const where = { piece, edge };
-  const remedy = `True it: true: { edges: [${piece}.${edge}] }.`;
-  const figures = { openedMm, kinkDeg: inDegrees(turn) };
-  if (fate === 'bridged')
-    return [
-      {
-        severity: 'note',
-        code: 'edge-bridged',
-        where,
-        message: `"${edge}" opened by ${millimetres(openedMm)} and is bridged straight.`,
-        figures,
-        remedy,
-      },
-    ];
-  if (fate === 'overlapped')
-    return [
-      {
-        severity: 'note',
-        code: 'edge-overlapped',
-        where,
-        message: `"${edge}" overlaps by ${millimetres(-openedMm)} and is cut where its two sides meet.`,
-        figures,
-        remedy,
-      },
-    ];
-  if (fate === 'dart' || Math.abs(turn) < tolerances.kinkTurn) return [];
+  const groups = new Map<string, Opening[]>();
+  for (const opening of swung.openings) {
+    const key = `${opening.edge}\n${opening.fate}`;
+    groups.set(key, [...(groups.get(key) ?? []), opening]);
+  }
   return [
-    {
-      severity: 'note',
-      code: 'hinge-kink',
-      where,
-      message: `"${edge}" bends by ${degrees(Math.abs(turn))} at the hinge.`,
-      figures: { kinkDeg: inDegrees(turn) },
-      remedy,
-    },
+    ...[...groups.values()].flatMap(group => finding(piece, group)),
+    ...swung.closed
+      .filter(c => c.stepMm > tolerances.coincidenceTolerance)
+      .map(({ dart, stepMm }) => dartStep(piece, dart, stepMm)),
+    ...swung.findings,
   ];
 }
+
+function finding(piece: string, group: readonly Opening[]): readonly Finding[] {
+  const { edge, fate } = group[0]!;
+  const sum = (figure: (opening: Opening) => number) => group.reduce((total, o) => total + figure(o), 0);
+  const kink = group.reduce((most, o) => Math.max(most, Math.abs(o.turn)), 0);
+  const openedMm = sum(o => o.openedMm);
+  const stepMm = Math.max(...group.map(o => o.bridgeMm));
+  const places = group.length === 1 ? '' : ` at ${group.length} places`;
+  const note = (code: string, message: string, figures: Finding['figures'] & object): readonly Finding[] => [
+    {
+      severity: 'note',
+      code,
+      where: { piece, edge },
+      message,
+      figures,
+      remedy: `True it: true: { edges: [${piece}.${edge}] }.`,
+    },
+  ];
+  if (fate === 'bridged')
+    return note(
+      'edge-bridged',
+      `"${edge}" opened by ${millimetres(openedMm)}${places} and is bridged straight.`,
+      { openedMm, kinkDeg: inDegrees(kink) },
+    );
+  if (fate === 'overlapped')
+    return note(
+      'edge-overlapped',
+      `"${edge}" overlaps by ${millimetres(-openedMm)}${places} and is cut ` +
+        (stepMm > 0 ? `half way, with a step of ${millimetres(stepMm)}.` : 'where its two sides cross.'),
+      { openedMm, kinkDeg: inDegrees(kink), stepMm },
+    );
+  if (fate === 'dart' || kink < tolerances.kinkTurn) return [];
+  return note(
+    'hinge-kink',
+    `"${edge}" bends by ${degrees(kink)} at the hinge${group.length > 1 ? 's' : ''}.`,
+    {
+      kinkDeg: inDegrees(kink),
+    },
+  );
+}
+
+const dartStep = (piece: string, dart: string, stepMm: number): Finding => ({
+  severity: stepMm > tolerances.seamTolerance ? 'warning' : 'note',
+  code: 'dart-step',
+  where: { piece },
+  message: `The legs of dart "${dart}" differ: closed, they leave a step of ${stepMm.toFixed(2)} mm.`,
+  figures: { stepMm },
+  remedy: 'True the edge across it.',
+});

@@ -1,5 +1,6 @@
 import {
   add,
+  distance,
   intersectPaths,
   nearestOnPath,
   type Path,
@@ -8,6 +9,7 @@ import {
   pathLength,
   pathOf,
   pathStart,
+  pointAlong,
   scale,
   subtract,
   tolerances,
@@ -32,10 +34,14 @@ export function overlapTrim(before: Path, after: Path, inward: Point): Trim | un
 }
 
 function alongOneAnother(before: Path, after: Path): Trim | undefined {
-  const onBefore = nearestOnPath(before, pathStart(after)),
-    onAfter = nearestOnPath(after, pathEnd(before));
-  if (Math.max(onBefore.distance, onAfter.distance) > tolerances.coincidenceTolerance) return undefined;
-  return { before: (pathLength(before) - onBefore.along) / 2, after: onAfter.along / 2 };
+  const onBefore = nearestOnPath(before, pathStart(after));
+  const onAfter = nearestOnPath(after, pathEnd(before));
+  const near = tolerances.coincidenceTolerance;
+  if (Math.max(onBefore.distance, onAfter.distance) > near) return undefined;
+  const length = pathLength(before);
+  const half = { before: (length - onBefore.along) / 2, after: onAfter.along / 2 };
+  const apart = distance(pointAlong(before, length - half.before), pointAlong(after, half.after));
+  return apart <= near ? half : undefined;
 }
 
 function atCrossing(before: Path, after: Path): Trim | undefined {

@@ -7,7 +7,6 @@ import {
   PatternError,
   type Piece,
   type Point,
-  pathEnd,
   reversedPath,
   scale,
   startTangent,
@@ -194,7 +193,7 @@ function trace(
     const next = joint.spokes[place + 1];
     return next
       ? { along: 'cut', spoke: next }
-      : { along: 'outline', node: nodes.findIndex(n => n === joint) };
+      : { along: 'outline', node: (nodes as readonly Joint[]).indexOf(joint) };
   };
   const key = (step: Step) =>
     step.along === 'outline' ? `o${step.node}` : `${step.spoke.end}${step.spoke.cut}`;
@@ -225,7 +224,3 @@ function trace(
   const beside = courses.map((_, cut) => ({ right: seen.get(`from${cut}`)!, left: seen.get(`to${cut}`)! }));
   return { sections, sectionOf, beside };
 }
-
-/** Where the outline arrives at a node, before anything moves. */
-export const arrivalAt = (cutPiece: CutPiece, node: Node): Point =>
-  pathEnd(cutPiece.stretches[node.gap]!.path);

@@ -10,7 +10,6 @@ import {
   type Path,
   PatternError,
   type Piece,
-  type Point,
   pathEnd,
   pathOf,
   pathStart,
@@ -88,7 +87,7 @@ function straightFold(piece: Piece): Edge {
       where,
     });
   const chord = pathOf([pathStart(fold.path), pathEnd(fold.path)]);
-  const controls = fold.path.segments.flatMap((s): readonly Point[] => s);
+  const controls = fold.path.segments.flat();
   const off = Math.max(...controls.map(p => nearestOnPath(chord, p).distance));
   if (off > tolerances.fitTolerance)
     throw new PatternError('fold-not-straight', {
