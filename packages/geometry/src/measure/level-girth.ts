@@ -189,20 +189,15 @@ function segmentAtCentre(piece: Piece, level: string): Segment | undefined {
     .flatMap(l => l.path.segments)
     .filter(s => distance(pointAt(s, 0), pointAt(s, 1)) > coincidenceTolerance);
   const centre = centreOf(piece);
-  if (!centre) return segments[0];
-  const away = (s: Segment) =>
-    Math.min(...[0, 0.5, 1].map(t => nearestOnPath(centre, pointAt(s, t)).distance));
-  // Of two that touch the centre alike, the one that runs squarer to it: the other is a bridge along it.
-  const along = (s: Segment) => {
-    const {
-      segments: [first],
-    } = centre;
-    return Math.abs(
-      dot(
-        unit(subtract(pointAt(s, 1), pointAt(s, 0))),
-        unit(subtract(pointAt(first!, 1), pointAt(first!, 0))),
-      ),
-    );
-  };
-  return segments.toSorted((p, q) => away(p) - away(q) || along(p) - along(q))[0];
+  if (!centre || segments.length < 2) return segments[0];
+  const [first] = centre.segments;
+  const run = unit(subtract(pointAt(first!, 1), pointAt(first!, 0)));
+  return segments
+    .map(segment => ({
+      segment,
+      away: Math.min(...[0, 0.5, 1].map(t => nearestOnPath(centre, pointAt(segment, t)).distance)),
+      // Of two that touch the centre alike, the one that runs squarer to it: the other is a bridge along it.
+      along: Math.abs(dot(unit(subtract(pointAt(segment, 1), pointAt(segment, 0))), run)),
+    }))
+    .sort((p, q) => p.away - q.away || p.along - q.along)[0]?.segment;
 }

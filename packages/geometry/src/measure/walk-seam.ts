@@ -1,4 +1,4 @@
-import { type Finding, locating } from '../errors.js';
+import type { Finding } from '../errors.js';
 import type { Pattern, Seam } from '../pattern/types.js';
 import { coincidenceTolerance, seamTolerance } from '../tolerance.js';
 import { type JoinedLine, joinedLineFinding, joinedLinesOf } from './joined-lines.js';
@@ -58,17 +58,15 @@ export const walkSeams = (pattern: Pattern): readonly SeamWalk[] =>
 
 /** The lengths of a seam's sides without its notches and corners. @throws as `walkSeam` */
 export function measureSeam(pattern: Pattern, seam: Seam) {
-  return locating({}, () => {
-    const a = laidOut(pattern, seam, 'a'),
-      b = laidOut(pattern, seam, 'b');
-    const aMm = a.lengthMm,
-      bMm = b.lengthMm;
-    const differenceMm = aMm - bMm,
-      easeWantedMm = easeWanted(seam, bMm);
-    // The tolerance is in hundredths of an inch on paper; a rounding error must not decide on its edge.
-    const matches = Math.abs(differenceMm - easeWantedMm) <= seamTolerance + coincidenceTolerance;
-    return { a, b, aMm, bMm, differenceMm, easeWantedMm, matches };
-  });
+  const a = laidOut(pattern, seam, 'a'),
+    b = laidOut(pattern, seam, 'b');
+  const aMm = a.lengthMm,
+    bMm = b.lengthMm;
+  const differenceMm = aMm - bMm,
+    easeWantedMm = easeWanted(seam, bMm);
+  // Lengths carry rounding: a difference of exactly the tolerance must match on every machine.
+  const matches = Math.abs(differenceMm - easeWantedMm) <= seamTolerance + coincidenceTolerance;
+  return { a, b, aMm, bMm, differenceMm, easeWantedMm, matches };
 }
 
 function mismatch(
