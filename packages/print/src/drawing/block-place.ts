@@ -102,6 +102,7 @@ function blockAlong(
     const x = a.x + ((b.x - a.x) * i) / steps - min.x, y = a.y + ((b.y - a.y) * i) / steps - min.y;
     const c0 = Math.max(Math.floor((x - reach) / cell), 0), c1 = Math.min(Math.floor((x + reach) / cell), columns - 1);
     const r0 = Math.max(Math.floor((y - reach) / cell), 0), r1 = Math.min(Math.floor((y + reach) / cell), rows - 1);
+    if (c1 < c0) continue;
     for (let r = r0; r <= r1; r++) free.fill(0, r * columns + c0, r * columns + c1 + 1);
   }
 }

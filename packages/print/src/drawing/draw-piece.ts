@@ -109,7 +109,7 @@ const ghostInks = (before: Piece): readonly Ink[] => [
 ];
 
 /** What an ink blocks for labels: the chords of its path, or the sides of its box. */
-function inkChords(ink: Ink): readonly (readonly [Point, Point])[] {
+export function inkChords(ink: Ink): readonly (readonly [Point, Point])[] {
   return ink.kind === 'text' ? boxEdges(ink) : chords(flattened(ink.path), ink.kind === 'fill');
 }
 

@@ -42,7 +42,7 @@ export function edgeNames(
   const left = inBand ? { ...room, ink: [...room.ink, ...boxEdges(inBand)] } : room;
   const beside = (off: number) => (size: number, at: number, wide: number) =>
     size * 0.44 + gap + off + bow(path, at, wide);
-  const inside = labelAlong(along, said, left, beside(0.9)) ?? labelAlong(along, said, left, beside(2.4));
+  const inside = labelAlong(along, said, left, beside(0.8)) ?? labelAlong(along, said, left, beside(2.4));
   return [inBand, inside].filter(label => label !== undefined);
 }
 

@@ -28,6 +28,7 @@ export type Role =
   | 'match-mark'
   | 'page-text'
   | 'rule'
+  | 'test-square'
   | 'guide'
   | 'map-page'
   | 'map-piece'
@@ -78,7 +79,7 @@ export interface TypeMeasure {
 }
 
 /** Share of the em above the baseline that capitals and figures fill, and below it that tails reach. */
-export const capShare = 0.66;
+export const capShare = 0.72;
 export const tailShare = 0.21;
 
 /** The four corners round a text: from tails to capitals, start to end. */

@@ -30,7 +30,7 @@ type Attempt = readonly [content: Content, scale: number, reading: 'along' | 'ac
  * The smallest is still read without a glass (capitals of 1.2 mm).
  */
 const attempts: readonly Attempt[] = [
-  ['full', 1, 'along'], ['full', 0.85, 'along'], ['full', 0.7, 'along'], ['full', 0.85, 'across'],
+  ['full', 1.6, 'along'], ['full', 1.3, 'along'], ['full', 1, 'along'], ['full', 0.85, 'along'], ['full', 0.7, 'along'], ['full', 0.85, 'across'],
   ['full', 0.58, 'along'], ['full', 0.58, 'across'],
   ['short', 0.8, 'along'], ['short', 0.8, 'across'], ['short', 0.6, 'along'], ['short', 0.6, 'across'],
   ['short', 0.48, 'along'], ['short', 0.48, 'across'],

@@ -7,8 +7,10 @@ export type FontTables = ReadonlyMap<string, Uint8Array>;
  * The tables of a font file, TrueType or WOFF 1.0.
  * @throws PatternError `font-not-usable`: no TrueType outlines, or not a font at all
  */
-export async function fontTables(bytes: Uint8Array): Promise<FontTables> {
+export async function fontTables(file: Uint8Array): Promise<FontTables> {
   try {
+    // A subclass of Uint8Array may slice without copying; these tables are copied before they are changed.
+    const bytes = new Uint8Array(file.buffer, file.byteOffset, file.byteLength);
     const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
     const tables = view.getUint32(0) === woffSignature ? await woffTables(bytes, view) : plainTables(bytes, view);
     if (['head', 'hhea', 'hmtx', 'maxp', 'loca', 'glyf'].every(tag => tables.has(tag))) return tables;

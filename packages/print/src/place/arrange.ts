@@ -106,13 +106,12 @@ function layOut(
   const width = columns * stepX(field) + field.overlap;
   const height = order.reduce((sum, i) => sum + candidates[i]![0]!.raster.rows.length + gapCells, 0) * cell + field.height;
   const board = emptyBoard(Math.floor(width / cell), Math.ceil(height / cell));
-  const used = new Set<number>();
+  const tally = newTally(board, field);
   const placings: Placing[] = new Array(shapes.length);
   for (const i of order) {
-    const spot = bestSpot(board, candidates[i]!, used, field);
-    const { candidate: c, column, row } = spot;
+    const { candidate: c, column, row } = bestSpot(board, candidates[i]!, tally, field);
     takeCells(board, c.raster, column, row, gapCells);
-    for (const page of touched(c.raster, column, row, field).keys()) used.add(page);
+    for (const page of touchedPages(c.raster, column, row, tally)) tally.used[page] = 1;
     placings[i] = { turned: c.turned, by: { x: c.home.x + column * cell, y: c.home.y + row * cell } };
   }
   return judged(shapes, placings, field);
@@ -135,13 +134,14 @@ interface Spot {
 }
 
 /** The place that needs fewest new pages, then crosses fewest joins, then lies nearest the top left. */
-function bestSpot(board: Board, candidates: readonly Candidate[], used: ReadonlySet<number>, field: Field): Spot {
+function bestSpot(board: Board, candidates: readonly Candidate[], tally: Tally, field: Field): Spot {
   let best: Spot | undefined;
   let least = Number.POSITIVE_INFINITY;
   for (const c of candidates)
     for (const column of columnsToTry(board, c.raster, field))
       for (const row of rowsToTry(board, c.raster, column, field)) {
-        const cost = costOf(c, column, row, used, field);
+        // Where it lies counts least; a half turn must save something.
+        const cost = costOf(c.raster, column, row, tally) + (row + column / 3) / 50 + (c.turned ? 5 : 0);
         if (cost < least) {
           least = cost;
           best = { candidate: c, column, row };
@@ -150,39 +150,64 @@ function bestSpot(board: Board, candidates: readonly Candidate[], used: Readonly
   return best!;
 }
 
-function costOf(c: Candidate, column: number, row: number, used: ReadonlySet<number>, field: Field): number {
-  const pages = touched(c.raster, column, row, field);
+/** A new page outweighs any number of joins crossed; a sliver alone on a page is nearly as bad as a page. */
+const costs = { page: 1000, join: 20, sliver: 400 } as const;
+
+function costOf(shape: Raster, column: number, row: number, tally: Tally): number {
+  const pages = touchedPages(shape, column, row, tally);
   let fresh = 0, slivers = 0;
-  for (const [page, extent] of pages) {
-    if (!used.has(page)) fresh++;
-    if (pages.size > 1 && Math.min(extent.x1 - extent.x0, extent.y1 - extent.y0) * cell < sliver) slivers++;
+  for (const p of pages) {
+    if (!tally.used[p]) fresh++;
+    const wide = tally.x1[p]! - tally.x0[p]!, high = tally.y1[p]! - tally.y0[p]!;
+    if (pages.length > 1 && Math.min(wide, high) * cell < sliver) slivers++;
   }
-  // Where it lies counts least; a half turn must save something.
-  return fresh * 1000 + pages.size * 20 + slivers * 400 + (row + column / 3) / 50 + (c.turned ? 5 : 0);
+  return fresh * costs.page + pages.length * costs.join + slivers * costs.sliver;
 }
 
-interface Extent { x0: number; y0: number; x1: number; y1: number }
+/** Which page each row and column of cells belongs to, and counters that are used again and again. */
+interface Tally {
+  readonly pageColumns: number;
+  readonly columnOf: Int32Array;
+  readonly rowOf: Int32Array;
+  readonly used: Uint8Array;
+  readonly x0: Int32Array;
+  readonly x1: Int32Array;
+  readonly y0: Int32Array;
+  readonly y1: Int32Array;
+}
 
-/** The pages a raster touches at a place, by number, with the extent in cells on each. */
-function touched(shape: Raster, column: number, row: number, field: Field): ReadonlyMap<number, Extent> {
-  const pages = new Map<number, Extent>();
+function newTally(board: Board, field: Field): Tally {
+  const owners = (count: number, window: number) =>
+    Int32Array.from({ length: count }, (_, i) => ownerOf((i + 0.5) * cell, window, field.overlap));
+  const columnOf = owners(board.columns, field.width), rowOf = owners(board.rows, field.height);
+  const pageColumns = columnOf.at(-1)! + 1, pages = pageColumns * (rowOf.at(-1)! + 1);
+  const counters = () => new Int32Array(pages);
+  return { pageColumns, columnOf, rowOf, used: new Uint8Array(pages), x0: counters(), x1: counters(), y0: counters(), y1: counters() };
+}
+
+/** The pages a shape touches at a place; their extents in cells are left in the tally. */
+function touchedPages(shape: Raster, column: number, row: number, tally: Tally): readonly number[] {
+  const { columnOf, rowOf, pageColumns, x0, x1, y0, y1 } = tally;
+  const pages: number[] = [];
   for (let r = 0; r < shape.rows.length; r++) {
-    const y = row + r;
-    const pageRow = ownerOf((y + 0.5) * cell, field.height, field.overlap);
+    const y = row + r, base = rowOf[y]! * pageColumns;
     for (const [from, to] of shape.rows[r]!) {
-      const first = ownerOf((column + from + 0.5) * cell, field.width, field.overlap);
-      const last = ownerOf((column + to - 0.5) * cell, field.width, field.overlap);
-      for (let p = first; p <= last; p++) {
-        const key = pageRow * 4096 + p;
-        const x0 = p === first ? column + from : Math.floor((p * stepX(field) + field.overlap) / cell);
-        const x1 = p === last ? column + to : Math.floor(((p + 1) * stepX(field) + field.overlap) / cell);
-        const known = pages.get(key);
-        if (!known) pages.set(key, { x0, y0: y, x1, y1: y + 1 });
-        else {
-          known.x0 = Math.min(known.x0, x0);
-          known.x1 = Math.max(known.x1, x1);
-          known.y1 = y + 1;
+      let start = column + from;
+      const end = column + to;
+      while (start < end) {
+        const owner = columnOf[start]!, p = base + owner;
+        let stop = start + 1;
+        while (stop < end && columnOf[stop] === owner) stop++;
+        if (!pages.includes(p)) {
+          pages.push(p);
+          x0[p] = start;
+          x1[p] = stop;
+          y0[p] = y;
         }
+        if (start < x0[p]!) x0[p] = start;
+        if (stop > x1[p]!) x1[p] = stop;
+        y1[p] = y + 1;
+        start = stop;
       }
     }
   }
@@ -206,6 +231,7 @@ function columnsToTry(board: Board, shape: Raster, field: Field): readonly numbe
 function rowsToTry(board: Board, shape: Raster, column: number, field: Field): readonly number[] {
   const rows = new Set<number>();
   const last = board.rows - shape.rows.length;
+  const lowest = lowestTaken(board);
   let from = 0;
   for (let page = 0; from <= last; page++) {
     let row = from;
@@ -214,8 +240,7 @@ function rowsToTry(board: Board, shape: Raster, column: number, field: Field): r
     rows.add(row);
     // What lies free here already starts a later page: nothing nearer the top is left to find.
     const next = Math.ceil(((page + 1) * stepY(field) + field.overlap) / cell);
-    const nothingBelow = row > lowestTaken(board);
-    if (nothingBelow) break;
+    if (row > lowest) break;
     from = Math.max(next, from + 1);
   }
   return [...rows];

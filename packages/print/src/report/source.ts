@@ -1,0 +1,46 @@
+import type { Finding, Pattern } from '@paperhinge/geometry';
+
+/** What is written up: a pattern alone, or what became of it with the record of the alteration. */
+export interface ReportSource {
+  /** The pattern to be cut. */
+  readonly pattern: Pattern;
+  readonly before?: Pattern;
+  readonly record?: RecordFigures;
+  /** What a maker should beware of, in sentences. */
+  readonly cautions?: readonly string[];
+  /** Whom it is for, as the maker calls them; printed as given. */
+  readonly wearer?: string;
+  /** Printed as given: nothing here reads a clock. */
+  readonly date?: string;
+}
+
+/** The figures of a record that are written up; `record.json` has this shape. Lengths in mm. */
+export interface RecordFigures {
+  readonly sheet?: string;
+  readonly title?: string;
+  readonly steps: readonly { readonly step: number; readonly did: string; readonly findings: readonly Finding[] }[];
+  readonly before: MeasuredPattern;
+  readonly after: MeasuredPattern;
+  readonly derived: Readonly<Record<string, DerivedFigures>>;
+  readonly findings: readonly Finding[];
+  readonly girths?: Readonly<Record<string, GirthFigures>>;
+  readonly orderOfWork: readonly OrderedJob[];
+}
+export interface MeasuredPattern {
+  readonly pieces: Readonly<Record<string, { readonly edges: Readonly<Record<string, { readonly lengthMm: number; readonly allowanceMm: number }>> }>>;
+  readonly seams: Readonly<Record<string, {
+    readonly aMm: number; readonly bMm: number; readonly differenceMm: number; readonly easeWantedMm: number; readonly matches: boolean;
+  }>>;
+}
+export type DerivedFigures = Readonly<Record<string, unknown>> & { readonly lengthMm: number; readonly widthMm: number };
+export interface GirthFigures {
+  readonly bodyMm?: number;
+  readonly beforeMm?: number;
+  readonly afterMm?: number;
+  readonly easeMm?: number;
+}
+export interface OrderedJob {
+  readonly job?: string;
+  readonly text: string;
+  readonly because: readonly string[];
+}
