@@ -55,13 +55,15 @@ test('a hem that comes to a corner at the side seam is found with the millimetre
   const [finding] = broken(pattern);
   expect(finding).toMatchObject({ severity: 'warning', where: { piece: 'front', edge: 'hem' } });
   expect(finding!.message).toBe('With seam side sewn, front.hem and back.hem make a dip of 22.6°.');
-  expect(finding!.remedy).toBe('Add 2.9 mm at the corner, blended out within 30 mm to both sides.');
+  expect(finding!.remedy).toBe(
+    'Add 2.9 mm at the corner, blended out within 30 mm to both sides: true: { edges: [front.hem, back.hem] }.',
+  );
 });
 
 test('a peak is taken off', () => {
   const pattern = sideSeam(skirt('front', -40), skirt('back', -40));
   expect(broken(pattern)[0]!.remedy).toBe(
-    'Take 2.9 mm off at the corner, blended out within 30 mm to both sides.',
+    'Take 2.9 mm off at the corner, blended out within 30 mm to both sides: true: { edges: [front.hem, back.hem] }.',
   );
 });
 

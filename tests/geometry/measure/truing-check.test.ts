@@ -1,6 +1,6 @@
 import { at, checkPattern, edgeTruing, type Piece, pathOf } from '@paperhinge/geometry';
 import { expect, test } from 'vitest';
-import { type Corner, patternOf, pieceOf, side } from '../../support/polygon-piece.js';
+import { type Corner, patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';
 import { shiftPattern } from '../../support/shift.js';
 
 /** A piece on a fold whose hem runs through the corners given, from its side to its fold. */
@@ -147,4 +147,46 @@ test('a curve is as smooth as its tangents', () => {
     },
   };
   expect(edgeTruing(smooth, 'hem').kinks).toEqual([]);
+});
+
+test('edges that a closed dart welded at an angle are found, and a corner that was meant is not', () => {
+  const welded = (bend: number) => {
+    const front = pieceOf('front', [
+      side('top', [
+        [0, 0],
+        [300, 0],
+      ]),
+      side('side-upper', [
+        [300, 0],
+        [300, 100],
+      ]),
+      side('side-lower', [
+        [300, 100],
+        [300 + drop(200, bend), 300],
+      ]),
+      side(
+        'hem',
+        [
+          [300 + drop(200, bend), 300],
+          [0, 300],
+        ],
+        { kind: 'hem' },
+      ),
+      side(
+        'centre',
+        [
+          [0, 300],
+          [0, 0],
+        ],
+        { kind: 'fold' },
+      ),
+    ]);
+    const seams = [seam('side', ['front.side-upper', 'front.side-lower'], ['back.right'])];
+    return checkPattern(patternOf([front, rectangle('back', 100, 300)], seams)).filter(
+      f => f.code === 'edge-kinked',
+    );
+  };
+  expect(welded(0.9)).toEqual([]);
+  expect(welded(6)[0]!.message).toBe('front.side-upper runs on as front.side-lower with a kink of 6.0°.');
+  expect(welded(21)).toEqual([]);
 });

@@ -15,7 +15,7 @@ export const checkPattern = (pattern: Pattern): readonly Finding[] => [
   ...walkSeams(pattern).flatMap(walk => walk.findings),
   ...pattern.pieces.flatMap(piece => [
     ...joinedLinesAcrossDarts(pattern, piece).flatMap(joinedLineFinding),
-    ...truingFindings(piece),
+    ...truingFindings(pattern, piece),
     ...cuttingLine(piece).findings.map(f => ({ ...f, where: { piece: piece.name, ...f.where } })),
   ]),
 ];

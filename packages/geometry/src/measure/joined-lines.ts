@@ -10,7 +10,7 @@ import { besides, type Corner, cornerAt, type EdgeEnd, interiorAngle } from './c
 
 /** Two edges that become one line where something between them is sewn shut. */
 export interface JoinedLine {
-  /** What is sewn shut: `seam side`, `dart bust`. */
+  /** What is sewn shut: `seam side`, `dart bust`; empty where the two meet as they are drawn. */
   readonly closed: string;
   readonly first: { readonly piece: string; readonly edge: string };
   readonly second: { readonly piece: string; readonly edge: string };
@@ -76,6 +76,24 @@ export function joinedLinesAcrossDarts(pattern: Pattern, piece: Piece): readonly
   });
 }
 
+/**
+ * Pairs of edges of one piece that meet directly and make one line: they follow one another in one side of a seam, or
+ * are both unsewn hems. A closed dart leaves such a pair where it lay.
+ */
+export function weldedLines(pattern: Pattern, piece: Piece): readonly JoinedLine[] {
+  return piece.outline.parts.flatMap(before => {
+    const after = besides(piece.outline, before, 'end');
+    if (before.type !== 'edge' || after.type !== 'edge' || before.name === after.name) return [];
+    const first = { piece: piece.name, edge: before.name, end: 'end' as const };
+    const second = { piece: piece.name, edge: after.name, end: 'start' as const };
+    const hems =
+      [before, after].every(e => e.kind === 'hem') && ![first, second].some(e => isSewn(pattern, e));
+    if (!hems && !followEachOther(pattern, first, second)) return [];
+    const angle = interiorAngle(endTangent(before.path), startTangent(after.path));
+    return [joinedLine('', first, second, angle, 0, [pathLength(before.path), pathLength(after.path)])];
+  });
+}
+
 /** A finding where a joined line bends by more than `joinedCorner` or steps by more than `seamTolerance`. */
 export function joinedLineFinding(line: JoinedLine): readonly Finding[] {
   const { closed, first, second, cornerDeg, stepMm, takeMm, blendMm } = line;
@@ -91,7 +109,7 @@ export function joinedLineFinding(line: JoinedLine): readonly Finding[] {
     const amount = `${Math.abs(takeMm).toFixed(1)} mm`;
     todo.push(
       `${cornerDeg > 0 ? `Take ${amount} off` : `Add ${amount}`} at the corner, blended out within ` +
-        `${blendMm.toFixed(0)} mm to both sides.`,
+        `${blendMm.toFixed(0)} mm to both sides: true: { edges: [${[...new Set([one, two])].join(', ')}] }.`,
     );
   }
   if (step) {

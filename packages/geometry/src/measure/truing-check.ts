@@ -2,7 +2,7 @@ import { segmentLength } from '../curve/arc-length.js';
 import { isLine, type Segment, tangentAt } from '../curve/segment.js';
 import type { Finding } from '../errors.js';
 import { edgeNames, edgeParts, partsOfEdge } from '../pattern/outline.js';
-import type { Edge, Piece } from '../pattern/types.js';
+import type { Edge, Pattern, Piece } from '../pattern/types.js';
 import {
   blendReach,
   cornerTurn,
@@ -14,6 +14,7 @@ import {
 } from '../tolerance.js';
 import { angleBetween } from '../vector.js';
 import { cornerAt, type EdgeEnd } from './corner.js';
+import { type JoinedLine, weldedLines } from './joined-lines.js';
 
 /** A place on an edge that is not smooth. */
 export interface Kink {
@@ -67,9 +68,10 @@ export function edgeTruing(piece: Piece, edge: string): EdgeTruing {
 const turnBetween = (first: Segment, second: Segment): number =>
   angleBetween(tangentAt(first, 1), tangentAt(second, 0));
 
-/** Kinks, steps and fold corners that are not square, on every edge of a piece, as findings. */
-export const truingFindings = (piece: Piece): readonly Finding[] => [
+/** Kinks, steps, welds and fold corners that are not true, on every edge of a piece, as findings. */
+export const truingFindings = (pattern: Pattern, piece: Piece): readonly Finding[] => [
   ...edgeNames(piece).flatMap(edge => brokenEdge(piece, edge)),
+  ...weldedLines(pattern, piece).flatMap(kinkedWeld),
   ...foldCorners(piece),
 ];
 
@@ -103,6 +105,24 @@ function brokenEdge(piece: Piece, edge: string): readonly Finding[] {
       remedy,
     });
   return findings;
+}
+
+/** Two edges that were welded at an angle; over `cornerTurn` it is a corner that the maker meant. */
+function kinkedWeld({ first, second, cornerDeg }: JoinedLine): readonly Finding[] {
+  const angleDeg = Math.abs(cornerDeg);
+  const turn = (angleDeg * Math.PI) / 180;
+  if (turn <= kinkTurn || turn > cornerTurn) return [];
+  const [one, two] = [`${first.piece}.${first.edge}`, `${second.piece}.${second.edge}`];
+  return [
+    {
+      severity: 'warning',
+      code: 'edge-kinked',
+      where: first,
+      message: `${one} runs on as ${two} with a kink of ${angleDeg.toFixed(1)}°.`,
+      figures: { count: 1, angleDeg },
+      remedy: `Redraw both with a fair line: true: { edges: [${one}, ${two}] }.`,
+    },
+  ];
 }
 
 /**
