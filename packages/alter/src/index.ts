@@ -40,5 +40,8 @@ export type { Place } from './sheet/document.js';
 export { faultsIn, SheetFaults } from './sheet/faults.js';
 export { sheetJsonSchema } from './sheet/json-schema.js';
 export { readSheet } from './sheet/read-sheet.js';
+export type { DerivedJson, RecordJson, StepRecord } from './sheet/record.js';
+export type { Run } from './sheet/run-sheet.js';
+export { runSheet } from './sheet/run-sheet.js';
 export type { Sheet, SheetFabric, SheetOpening, SheetStep } from './sheet/sheet.js';
 export type { Verb } from './sheet/verbs.js';

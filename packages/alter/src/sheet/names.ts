@@ -58,7 +58,7 @@ export function namesAfter(step: SheetStep, names: Names): Names {
       return { ...names, pieces };
     case 'unfold':
     case 'recut neckline':
-      open(step.parameters.piece);
+      if (pieces.has(step.parameters.piece)) open(step.parameters.piece);
       return { ...names, pieces };
     case 'draft band':
     case 'draft strip':

@@ -1,4 +1,4 @@
-import type { LengthUnit } from '@paperhinge/geometry';
+import type { LengthUnit, SheetPiece } from '@paperhinge/geometry';
 import { z } from 'zod';
 import * as field from './fields.js';
 import { largestBody, mostSteps, smallestBody } from './limits.js';
@@ -6,8 +6,10 @@ import { type MeasurementName, measurementNames } from './wearer-names.js';
 
 const { code, mapping } = field;
 export const lengthUnits = ['mm', 'cm', 'in'] as const satisfies readonly LengthUnit[];
-export const papers = ['a4', 'letter'] as const;
+/** Sizes that can be printed on; the first two unless the sheet says otherwise. */
+export const papers = ['a4', 'letter', 'a3', 'a2', 'a1', 'a0', 'legal', 'tabloid', 'arch-e'] as const;
 export type SheetPaper = (typeof papers)[number];
+const usualPapers: SheetPaper[] = ['a4', 'letter'];
 
 /** Every field of a sheet but what its steps hold, which is read verb by verb. */
 export function sheetSchema(unit: LengthUnit) {
@@ -25,9 +27,11 @@ export function sheetSchema(unit: LengthUnit) {
     steps: z
       .array(z.unknown(), { error: code('list-expected') })
       .max(mostSteps, { error: code('too-many-steps') })
+      .nullable()
+      .transform(steps => steps ?? [])
       .default([]),
-    print: mapping({ paper: field.oneOrMore(z.enum(papers)).default([...papers]) }).default({
-      paper: [...papers],
+    print: mapping({ paper: field.oneOrMore(z.enum(papers)).default(usualPapers) }).default({
+      paper: usualPapers,
     }),
   });
 }
@@ -72,6 +76,17 @@ function foreignPiece(unit: LengthUnit) {
     edges: field.names.exactOptional(),
     kinds: field.named(z.enum(['seam', 'hem', 'fold', 'raw'])).exactOptional(),
     allowance: field.allowance(unit).exactOptional(),
-  });
+    title: field.name.exactOptional(),
+    fabric: field.name.exactOptional(),
+    cut: field.count.exactOptional(),
+    mirrored: field.yesOrNo.exactOptional(),
+    'line drawn': z.enum(['stitching', 'cutting']).exactOptional(),
+    'included allowance': field.allowance(unit).exactOptional(),
+  }).transform(
+    ({ 'line drawn': lineDrawn, 'included allowance': includedAllowance, ...rest }): SheetPiece => ({
+      ...rest,
+      ...(lineDrawn === undefined ? {} : { lineDrawn }),
+      ...(includedAllowance === undefined ? {} : { includedAllowance }),
+    }),
+  );
 }
-export type ForeignPiece = z.output<ReturnType<typeof foreignPiece>>;

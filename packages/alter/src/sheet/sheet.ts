@@ -1,8 +1,8 @@
-import type { EdgeRef, Fabric, LengthUnit } from '@paperhinge/geometry';
+import type { EdgeRef, Fabric, LengthUnit, SheetPieces } from '@paperhinge/geometry';
+import type { Wearer } from '../fit/wearer.js';
 import type { Place } from './document.js';
-import type { ForeignPiece, SheetPaper } from './schema.js';
+import type { SheetPaper } from './schema.js';
 import type { ParametersOf, Verb } from './verbs.js';
-import type { MeasurementName } from './wearer-names.js';
 
 /** An alteration sheet as read: lengths in mm, shares from 0 to 1, angles in rad, every step with its place. */
 export interface Sheet {
@@ -13,10 +13,10 @@ export interface Sheet {
   readonly pattern: string;
   readonly unit: LengthUnit;
   /** mm. */
-  readonly wearer: Readonly<Partial<Record<MeasurementName, number>>>;
+  readonly wearer: Wearer;
   readonly fabrics: readonly SheetFabric[];
   /** How to read a pattern that names its pieces and edges otherwise. */
-  readonly pieces: Readonly<Record<string, ForeignPiece>>;
+  readonly pieces: SheetPieces;
   readonly openings: readonly SheetOpening[];
   readonly steps: readonly SheetStep[];
   readonly print: { readonly paper: readonly SheetPaper[] };

@@ -1,4 +1,4 @@
-/** What may be known of the wearer. Terms of ISO 8559-1; `back waist length` as the trade calls back neck point to waist. */
+/** What may be known of the wearer. Terms of ISO 8559-1, and a few of the trade (abdomen, seat, back waist length). */
 export const measurementNames = [
   'head girth',
   'neck girth',
@@ -7,8 +7,10 @@ export const measurementNames = [
   'chest girth',
   'under-bust girth',
   'waist girth',
+  'abdomen girth',
   'top hip girth',
   'hip girth',
+  'seat girth',
   'upper-arm girth',
   'elbow girth',
   'wrist girth',

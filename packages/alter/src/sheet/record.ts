@@ -1,0 +1,47 @@
+import type { Finding, PatternMeasures } from '@paperhinge/geometry';
+import type { Derived } from '../alteration.js';
+import type { Girth } from '../fit/girths.js';
+import type { OrderedJob } from '../order-of-work/order-of-work.js';
+import type { Verb } from './verbs.js';
+
+/** What a run of a sheet did, in numbers: `record.json` but for the pages, which printing adds. Lengths in mm. */
+export interface RecordJson {
+  /** The sheet's file, without its folder. */
+  readonly sheet: string;
+  readonly title?: string;
+  readonly pattern: string;
+  readonly steps: readonly StepRecord[];
+  readonly before: PatternMeasures;
+  readonly after: PatternMeasures;
+  readonly derived: Readonly<Record<string, DerivedJson>>;
+  /** All that was found, first on reading, then by the steps, then of the pattern as it is now. */
+  readonly findings: readonly Finding[];
+  readonly girths: Readonly<Record<string, Girth>>;
+  readonly orderOfWork: readonly OrderedJob[];
+}
+
+export interface StepRecord {
+  /** From 1. */
+  readonly step: number;
+  readonly verb: Verb;
+  readonly did: string;
+  /** What the operation found, and what walking the seams found that it had not found before this step. */
+  readonly findings: readonly Finding[];
+}
+
+/** Figures of a piece made from an edge; further ones by name, as the operation gives them. */
+export type DerivedJson = Readonly<Record<string, number | string | readonly string[]>> & {
+  readonly lengthMm: number;
+  readonly widthMm: number;
+};
+
+export const derivedJson = (derived: readonly Derived[]): Readonly<Record<string, DerivedJson>> =>
+  Object.fromEntries(
+    derived.map(({ name, kind, lengthMm, widthMm, fabric, along, edgeMm, figures }) => [
+      name,
+      { kind, lengthMm, widthMm, fabric, along: along.map(r => `${r.piece}.${r.edge}`), edgeMm, ...figures },
+    ]),
+  );
+
+/** The name of a file without its folder. */
+export const fileName = (path: string): string => path.split(/[/\\]/).at(-1) ?? path;

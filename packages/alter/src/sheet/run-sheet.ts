@@ -1,0 +1,172 @@
+import {
+  checkPattern,
+  type Finding,
+  levelGirths,
+  locating,
+  measurePattern,
+  type Pattern,
+  readPattern,
+  walkSeams,
+  writePattern,
+} from '@paperhinge/geometry';
+import type { Derived, MakingNote } from '../alteration.js';
+import { bandStretch } from '../fit/band-stretch.js';
+import { easeFindings } from '../fit/ease.js';
+import { girthsBesideBody } from '../fit/girths.js';
+import { overTheHead } from '../fit/over-the-head.js';
+import { orderOfWork } from '../order-of-work/order-of-work.js';
+import { applyStep } from './apply-step.js';
+import { caused, told } from './caused.js';
+import { refuse } from './faults.js';
+import { laidOver, withLateOpenings } from './laid-over.js';
+import { type MadeFor, madeForAfter, madeForNow, outgrown } from './made-for.js';
+import { namesAfter, namesIn, unknownNames } from './names.js';
+import { derivedJson, fileName, type RecordJson, type StepRecord } from './record.js';
+import type { Sheet, SheetStep } from './sheet.js';
+
+/** What came of a sheet. */
+export interface Run {
+  readonly sheet: Sheet;
+  /** The pattern as read, the sheet's fabrics and openings laid over it. */
+  readonly before: Pattern;
+  readonly altered: Pattern;
+  /** The altered pattern as SVG; `record.after` measures what is read back from it. */
+  readonly svg: string;
+  readonly steps: readonly StepRecord[];
+  readonly derived: readonly Derived[];
+  readonly findings: readonly Finding[];
+  readonly record: RecordJson;
+}
+
+/**
+ * Does a sheet's steps in order, walks every seam after each, and says what came of it.
+ *
+ * @param readFindings what was found on reading the pattern
+ * @throws SheetFaults names that the pattern does not have, all that can be told before the first step
+ * @throws PatternError what a step refuses, with its number and its line in the sheet
+ */
+export function runSheet(sheet: Sheet, pattern: Pattern, readFindings: readonly Finding[] = []): Run {
+  const before = laidOver(pattern, sheet);
+  refuse(unknownBeforehand(sheet, before));
+
+  const first: State = {
+    pattern: before,
+    steps: [],
+    derived: [],
+    making: [],
+    made: madeForNow(before),
+    standing: standingIn(before, madeForNow(before)),
+  };
+  const last = sheet.steps.reduce((state, step, i) => afterStep(state, step, i + 1, sheet), first);
+  const altered = withLateOpenings(before, last.pattern, sheet);
+  const derived = last.derived.filter(d => altered.pieces.some(p => p.name === d.name));
+
+  const { order, findings: orderFindings } = orderOfWork(altered, derived, last.making);
+  const atTheEnd = [
+    ...checkPattern(altered),
+    ...outgrown(altered, last.made),
+    ...bandStretch(altered, derived),
+    ...easeFindings(altered, sheet.wearer),
+    ...overTheHead({ pattern: altered, wearer: sheet.wearer, derived }),
+    ...orderFindings,
+  ];
+  const findings = gathered(readFindings, last.steps, atTheEnd);
+  const svg = writePattern(altered);
+  const record: RecordJson = {
+    sheet: fileName(sheet.file),
+    ...(sheet.title === undefined ? {} : { title: sheet.title }),
+    pattern: before.name,
+    steps: last.steps,
+    before: measurePattern(before),
+    // Measured as read back, so that it equals to the last digit what `measure` says of the file.
+    after: measurePattern(readPattern(svg).pattern),
+    derived: derivedJson(derived),
+    findings,
+    girths: girthsBesideBody(sheet.wearer, levelGirths(before), levelGirths(altered)),
+    orderOfWork: order,
+  };
+  return { sheet, before, altered, svg, steps: last.steps, derived, findings, record };
+}
+
+interface State {
+  readonly pattern: Pattern;
+  readonly steps: readonly StepRecord[];
+  readonly derived: readonly Derived[];
+  readonly making: readonly MakingNote[];
+  readonly made: readonly MadeFor[];
+  /** What walking the seams finds of the pattern as it is. */
+  readonly standing: readonly Finding[];
+}
+
+function afterStep(state: State, step: SheetStep, number: number, { file }: Sheet): State {
+  const where = { file, ...step.place, step: number };
+  refuse(unknownNames(step, number, namesIn(state.pattern), file));
+  const done = locating(where, () => applyStep(state.pattern, step));
+  const drafted = done.derived?.map(d => d.name) ?? [];
+  const made = madeForAfter(state.made, done.pattern, drafted);
+  const standing = locating(where, () => standingIn(done.pattern, made));
+  const findings = [...done.findings, ...caused(state.standing, standing)].map(finding => at(finding, where));
+  return {
+    pattern: done.pattern,
+    steps: [...state.steps, { step: number, verb: step.verb, did: done.did, findings }],
+    derived: [...state.derived.filter(d => !drafted.includes(d.name)), ...(done.derived ?? [])],
+    making: [...state.making, ...(done.making ?? [])],
+    made,
+    standing,
+  };
+}
+
+const standingIn = (pattern: Pattern, made: readonly MadeFor[]): readonly Finding[] => [
+  ...walkSeams(pattern).flatMap(walk => walk.findings),
+  ...outgrown(pattern, made),
+];
+
+const at = (finding: Finding, where: Finding['where']): Finding => ({
+  ...finding,
+  where: { ...where, ...finding.where },
+});
+
+/** Every name in the sheet that the pattern cannot have at that step, told together. */
+function unknownBeforehand(sheet: Sheet, pattern: Pattern) {
+  let names = namesIn(pattern);
+  return sheet.steps.flatMap((step, i) => {
+    const unknown = unknownNames(step, i + 1, names, sheet.file);
+    names = namesAfter(step, names);
+    return unknown;
+  });
+}
+
+/**
+ * The findings of the whole run, each once: those on reading, of the operations, and of the pattern as it is at the
+ * end, these with the step after which they first stood. What walking the seams found after a step and no longer
+ * stands is told with that step only.
+ */
+function gathered(
+  onReading: readonly Finding[],
+  steps: readonly StepRecord[],
+  atTheEnd: readonly Finding[],
+): readonly Finding[] {
+  const ofSteps = new Map(steps.flatMap(({ findings }) => findings).map(f => [told(f), f]));
+  const standing = new Map(atTheEnd.map(f => [told(f), ofSteps.get(told(f)) ?? f]));
+  const ofOperations = [...ofSteps].filter(([key, { code }]) => !standing.has(key) && !checks.has(code));
+  return [...new Map([...onReading.map(f => [told(f), f] as const), ...ofOperations, ...standing]).values()];
+}
+
+/** Codes of what stands only until it is mended: checking the pattern at the end finds what still does. */
+const checks: ReadonlySet<string> = new Set([
+  'seam-does-not-match',
+  'notches-do-not-meet',
+  'ease-the-wrong-way',
+  'notch-misses-seam',
+  'notch-without-partner',
+  'joined-line-broken',
+  'edge-kinked',
+  'edge-stepped',
+  'fold-corner-not-square',
+  'made-for-edge-changed',
+  'made-for-edge-gone',
+  'edge-bridged',
+  'edge-overlapped',
+  'hinge-kink',
+  'dart-step',
+]);

@@ -1,0 +1,51 @@
+import { runSheet } from '@paperhinge/alter';
+import { printPattern, reportHtml } from '@paperhinge/print';
+import { codeFor } from './exit-codes.js';
+import type { Io } from './io.js';
+import { loadPatternOf, loadSheet, patternPath } from './load.js';
+import { progress } from './progress.js';
+import { summary } from './summary.js';
+import { typefaces } from './typefaces.js';
+import { checkOutputs, type Output, writeOutputs } from './write-outputs.js';
+
+/** `paperhinge alter SHEET -o DIR`. @returns the exit code @throws PatternError, SheetFaults */
+export async function alterCommand(
+  sheetPath: string,
+  { output: folder, json = false }: { readonly output: string; readonly json?: boolean },
+  io: Io,
+): Promise<number> {
+  const { say, end } = progress(io);
+  try {
+    say('Reading the sheet');
+    const sheet = await loadSheet(sheetPath);
+    const pages = sheet.print.paper.map(paper => `pages-${paper}.pdf`);
+    const names = ['altered.svg', ...pages, 'report.html', 'record.json'];
+    await checkOutputs(folder, names, [sheetPath, patternPath(sheet)]);
+    say('Reading the pattern');
+    const { pattern, findings } = await loadPatternOf(sheet);
+    say('Altering');
+    const run = runSheet(sheet, pattern, findings);
+    const printed = [];
+    for (const paper of sheet.print.paper) {
+      say(`Laying out the pages on ${paper}`);
+      printed.push(await printPattern(run.altered, { paper, typefaces: typefaces(), run }));
+    }
+    say('Writing');
+    const recordText = `${JSON.stringify({ ...run.record, pages: printed.map(p => p.pages) }, null, 2)}\n`;
+    const contents: readonly Output['content'][] = [
+      run.svg,
+      ...printed.map(p => p.pdf),
+      reportHtml(run),
+      recordText,
+    ];
+    await writeOutputs(
+      folder,
+      names.map((name, i) => ({ name, content: contents[i]! })),
+    );
+    end();
+    io.stdout(json ? recordText : summary(run, folder, names));
+    return codeFor(run.findings);
+  } finally {
+    end();
+  }
+}

@@ -1,0 +1,7 @@
+/** What a command writes to; the process's own streams, or a test's. */
+export interface Io {
+  readonly stdout: (text: string) => void;
+  readonly stderr: (text: string) => void;
+  /** Whether a person watches stderr: then progress is shown there. */
+  readonly watched: boolean;
+}

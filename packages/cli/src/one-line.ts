@@ -1,0 +1,28 @@
+import type { Finding, PatternError, Where } from '@paperhinge/geometry';
+
+/** `file:line:column: what (where): remedy`, always one line whatever the file and its names hold. */
+export function errorLine({ message, remedy, where }: PatternError): string {
+  const { file = 'paperhinge', line = 1, column = 1 } = where;
+  return oneLine(`${file}:${line}:${column}: ${unstopped(message)}${inBrackets(where)}: ${remedy}`);
+}
+
+/** `fault: what (where). Remedy`: a finding as one line. */
+export const findingLine = ({ severity, message, where, remedy }: Finding): string =>
+  oneLine(`${severity}: ${unstopped(message)}${inBrackets(where)}. ${remedy}`);
+
+/** ` (step 3, piece front, edge hem)`, as far as it is known. */
+function inBrackets({ step, piece, edge }: Where): string {
+  const parts = [
+    ...(step === undefined ? [] : [`step ${step}`]),
+    ...(piece === undefined ? [] : [`piece ${shortened(piece)}`]),
+    ...(edge === undefined ? [] : [`edge ${shortened(edge)}`]),
+  ];
+  return parts.length > 0 ? ` (${parts.join(', ')})` : '';
+}
+
+const unstopped = (sentence: string) => sentence.replace(/\.$/, '');
+const shortened = (name: string) => (name.length > longestName ? `${name.slice(0, longestName - 1)}…` : name);
+const longestName = 40;
+
+/** Control characters and line breaks would break the line, or the terminal. */
+export const oneLine = (text: string): string => text.replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]+/gu, ' ');

@@ -1,0 +1,118 @@
+import { readFileSync } from 'node:fs';
+import { faultsIn } from '@paperhinge/alter';
+import { PatternError } from '@paperhinge/geometry';
+import { Command, CommanderError } from 'commander';
+import { alterCommand } from './alter-command.js';
+import { checkCommand } from './check-command.js';
+import { done, ourFailure, unusable } from './exit-codes.js';
+import type { Io } from './io.js';
+import { measureCommand } from './measure-command.js';
+import { errorLine, oneLine } from './one-line.js';
+import { printCommand } from './print-command.js';
+
+/**
+ * The command `paperhinge`: runs what the arguments ask for.
+ * @param args without the program's name
+ * @returns the exit code: 0 done, 1 done but something will not sew or fit, 2 unusable input, 3 our own failure
+ */
+export async function run(args: readonly string[], io: Io): Promise<number> {
+  let code: number = done;
+  const program = commandLine(io, exit => {
+    code = exit;
+  });
+  try {
+    await program.parseAsync([...args], { from: 'user' });
+    return code;
+  } catch (error) {
+    return told(error, args, io);
+  }
+}
+
+/** Says what went wrong, one line a fault. */
+function told(error: unknown, args: readonly string[], io: Io): number {
+  if (error instanceof CommanderError) {
+    if (error.exitCode === 0) return done;
+    if (error.code === 'commander.help') return unusable;
+    const what = oneLine(error.message.replace(/^error: /, '').replace(/\.$/, ''));
+    return refused(
+      [new PatternError('arguments', { message: what, remedy: 'See paperhinge --help.' })],
+      args,
+      io,
+    );
+  }
+  if (error instanceof PatternError) return refused(faultsIn(error), args, io);
+  const words = error instanceof Error ? (error.stack ?? error.message) : String(error);
+  io.stderr(
+    `paperhinge failed; this is a fault of ours, not of your files. Please report it with these lines:\n${words}\n`,
+  );
+  return ourFailure;
+}
+
+function refused(faults: readonly PatternError[], args: readonly string[], io: Io): number {
+  for (const fault of faults)
+    io.stderr(`${fault.code === 'arguments' ? argumentLine(fault) : errorLine(fault)}\n`);
+  if (args.includes('--json')) {
+    const errors = faults.map(({ code, where, message, remedy }) => ({ code, where, message, remedy }));
+    io.stdout(`${JSON.stringify({ errors }, null, 2)}\n`);
+  }
+  return unusable;
+}
+
+const argumentLine = ({ message, remedy }: PatternError) => `paperhinge: ${message}: ${remedy}`;
+
+function commandLine(io: Io, exit: (code: number) => void): Command {
+  const program = new Command('paperhinge')
+    .description(
+      'Alters sewing patterns: a pattern and an alteration sheet in, pages and the proof that it sews out.',
+    )
+    .version(version(), '--version', 'show the version')
+    .helpOption('--help', 'show this help')
+    .helpCommand(false)
+    .exitOverride()
+    // What is wrong with the arguments is told by `told`, as one line.
+    .configureOutput({ writeOut: io.stdout, writeErr: io.stderr, outputError: () => {} });
+  const json = ['--json', 'one JSON document on stdout'] as const;
+  const sheet = ['--sheet <sheet>', 'read the pattern as this sheet says (its "pieces")'] as const;
+  program
+    .command('alter')
+    .description('do what an alteration sheet says')
+    .argument('<sheet>', 'alteration sheet, YAML or JSON')
+    .requiredOption(
+      '-o, --output <folder>',
+      'where to write altered.svg, the pages, report.html and record.json',
+    )
+    .option(...json)
+    .action(async (path, options) => exit(await alterCommand(path, options, io)));
+  program
+    .command('check')
+    .description('walk every seam of a pattern')
+    .argument('<pattern>', 'pattern SVG')
+    .option(...sheet)
+    .option(...json)
+    .action(async (path, options) => exit(await checkCommand(path, options, io)));
+  program
+    .command('measure')
+    .description('measure a pattern, or the shapes of any SVG')
+    .argument('<pattern>', 'pattern SVG, or any SVG')
+    .option(...sheet)
+    .option(...json)
+    .action(async (path, options) => exit(await measureCommand(path, options, io)));
+  program
+    .command('print')
+    .description('lay a pattern out on pages at true scale')
+    .argument('<pattern>', 'pattern SVG')
+    .requiredOption('-o, --output <file>', 'the PDF to write')
+    .option('--paper <paper>', 'a4, letter ...', 'a4')
+    .option(...sheet)
+    .option(...json)
+    .action(async (path, options) => exit(await printCommand(path, options, io)));
+  program.addHelpText(
+    'after',
+    '\nExit codes: 0 done; 1 done, but something will not sew or fit; 2 unusable input; 3 our own failure.',
+  );
+  return program;
+}
+
+const version = (): string =>
+  (JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8')) as { version: string })
+    .version;

@@ -1,0 +1,24 @@
+import { PatternError } from '@paperhinge/geometry';
+import { expect, test } from 'vitest';
+import { errorLine } from '../../packages/cli/src/one-line.js';
+
+const line = (where: object, message = 'Piece "front" has no edge "hemm".') =>
+  errorLine(new PatternError('unknown-edge', { message, remedy: 'Did you mean "hem"?', where }));
+
+test('an error is file, line, column, what, where and remedy on one line', () => {
+  expect(line({ file: 'top.yaml', line: 12, column: 5, step: 2, piece: 'front', edge: 'hemm' })).toBe(
+    'top.yaml:12:5: Piece "front" has no edge "hemm" (step 2, piece front, edge hemm): Did you mean "hem"?',
+  );
+});
+
+test('an error of a whole file points to its beginning', () => {
+  expect(line({ file: 'top.yaml' }, 'The sheet does not exist.')).toBe(
+    'top.yaml:1:1: The sheet does not exist: Did you mean "hem"?',
+  );
+});
+
+test('names with line breaks and terminal codes cannot break the line', () => {
+  expect(line({ file: 'a\nb.yaml', piece: '\u001b[31mred\u202e' }, 'x')).toBe(
+    'a b.yaml:1:1: x (piece  [31mred ): Did you mean "hem"?',
+  );
+});
