@@ -1,6 +1,6 @@
 import { startOf } from '../curve/segment.js';
-import { leftOf, type Point, scale } from '../vector.js';
-import type { Run } from './run.js';
+import { type Point, scale } from '../vector.js';
+import { type Run, squareOut } from './run.js';
 import { type Place, type Strand, strandsReversed } from './strand.js';
 
 /** One side of a corner as seen from the corner: its directions and its parallel run away from it. */
@@ -10,10 +10,10 @@ export interface Arm {
   readonly corner: Point;
   /** Unit direction of the stitching line, away from the corner. */
   readonly away: Point;
-  /** Unit direction square to the stitching line at the corner, to the outside. */
-  readonly out: Point;
   readonly parallel: readonly Strand[];
-  /** Where the parallel starts, square to the corner. */
+  /** Square to the corner at the allowance: from here the parallel is run on. */
+  readonly square: Point;
+  /** Where the parallel starts: there, but for a bend tighter than the allowance. */
   readonly base: Point;
 }
 
@@ -25,7 +25,7 @@ export function armBefore(run: Run): Arm {
     allowance: run.allowance,
     corner: run.end,
     away: scale(run.endTangent, -1),
-    out: leftOf(run.endTangent),
+    square: squareOut(run.end, run.endTangent, run.allowance),
     parallel,
     base: startOf(parallel[0]!.segment),
   };
@@ -37,7 +37,7 @@ export const armAfter = (run: Run): Arm => ({
   allowance: run.allowance,
   corner: run.start,
   away: run.startTangent,
-  out: leftOf(run.startTangent),
+  square: squareOut(run.start, run.startTangent, run.allowance),
   parallel: run.parallel,
   base: startOf(run.parallel[0]!.segment),
 });

@@ -41,10 +41,10 @@ export function meetingWithLine(
   | undefined {
   // Seen along the ray, is the parallel's start still on the side that its stitching line leaves to?
   const side = cross(outward, arm.away);
-  const lag = cross(outward, subtract(arm.base, arm.corner)) * Math.sign(side);
+  const lag = cross(outward, subtract(arm.square, arm.corner)) * Math.sign(side);
   if (side !== 0 && lag >= 0) {
     const by = lag / Math.abs(side);
-    const point = subtract(arm.base, scale(arm.away, by));
+    const point = subtract(arm.square, scale(arm.away, by));
     const along = dot(subtract(point, arm.corner), outward);
     return along >= 0 && along <= limit ? { point, runOn: true } : undefined;
   }

@@ -70,7 +70,7 @@ interface Meeting {
 
 /** Where a mirrored end, run on straight beyond its last segment, first meets the shaped edge's parallel, run on. */
 function firstMeeting(image: readonly Strand[], shaped: Arm, limit: number): Meeting | undefined {
-  const runOn = straight(subtract(shaped.base, scale(shaped.away, limit)), shaped.base, shaped.of);
+  const runOn = straight(subtract(shaped.square, scale(shaped.away, limit)), shaped.base, shaped.of);
   const line = [...runOn, ...shaped.parallel];
   const boxes = line.map(s => boundsOf(s.segment));
   const last = image.at(-1)!.segment,

@@ -63,7 +63,7 @@ function walk(chain: readonly Strand[], exits: readonly Exit[], start: Position)
   for (let step = 0; step <= exits.length + 1; step++) {
     const ahead = nextExits(exits, position, n);
     const next = ahead[0];
-    const toStart = forward(position, start, n, step > 0);
+    const toStart = forward(position, start, n, true);
     if (!next || forward(position, next.here, n, true) >= toStart) {
       strands.push(...part(chain, position, start, step === 0));
       return { strands, shortcuts };

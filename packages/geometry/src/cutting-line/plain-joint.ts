@@ -5,7 +5,7 @@ import { angleTolerance, coincidenceTolerance, cornerTurn, smoothJoint } from '.
 import { add, angleBetween, distance, dot, leftOf, type Point, scale, subtract, unit } from '../vector.js';
 import { mitreLimit } from './corner-rule.js';
 import type { Joint } from './joint.js';
-import type { Run } from './run.js';
+import { type Run, squareOut } from './run.js';
 import { type Place, type Strand, straight } from './strand.js';
 
 /**
@@ -66,18 +66,26 @@ function outerBridge(before: Run, after: Run, from: Point, to: Point, turn: numb
     const knee = add(corner, scale(leftOf(leaving), a / cos));
     return [...straight(from, knee, before.of), ...straight(knee, to, after.of)];
   }
-  const tip = add(from, scale(arriving, beyond / sin));
+  const tip = add(squareOut(corner, arriving, a), scale(arriving, beyond / sin));
   const bisector = unit(subtract(arriving, leaving));
   if (dot(subtract(tip, corner), bisector) <= limit)
     return [...straight(from, tip, before.of), ...straight(tip, to, after.of)];
   const pace = dot(arriving, bisector);
   const reach = (p: Point): number => (limit - dot(subtract(p, corner), bisector)) / pace;
-  return cutTip(before, after, from, to, reach(from), reach(to));
+  const reachBefore = reach(squareOut(corner, arriving, a)),
+    reachAfter = reach(squareOut(corner, leaving, b));
+  return cutTip(before, after, from, to, reachBefore, reachAfter);
 }
 
 function cutTip(before: Run, after: Run, from: Point, to: Point, reachBefore: number, reachAfter: number) {
-  const first = add(from, scale(before.endTangent, reachBefore));
-  const second = subtract(to, scale(after.startTangent, reachAfter));
+  const first = add(
+    squareOut(before.end, before.endTangent, before.allowance),
+    scale(before.endTangent, reachBefore),
+  );
+  const second = subtract(
+    squareOut(after.start, after.startTangent, after.allowance),
+    scale(after.startTangent, reachAfter),
+  );
   return [
     ...straight(from, first, before.of),
     ...straight(first, second, before.allowance >= after.allowance ? before.of : after.of),

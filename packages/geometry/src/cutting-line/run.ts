@@ -2,7 +2,7 @@ import { offsetSegment } from '../curve/offset.js';
 import { endOf, type Segment, startOf, tangentAt } from '../curve/segment.js';
 import type { Edge } from '../pattern/types.js';
 import { coincidenceTolerance, smoothJoint } from '../tolerance.js';
-import { angleBetween, distance, type Point } from '../vector.js';
+import { add, angleBetween, distance, dot, leftOf, type Point, scale } from '../vector.js';
 import { edgeAllowance } from './corner-rule.js';
 import { type Strand, startingAt } from './strand.js';
 
@@ -23,7 +23,10 @@ export interface Run {
   readonly end: Point;
   readonly startTangent: Point;
   readonly endTangent: Point;
-  /** From square to the start to square to the end, untrimmed. With no allowance the stitching line itself. */
+  /**
+   * From square to the start to square to the end. With no allowance the stitching line itself. Where an end of the
+   * run bends in more tightly than its allowance, the parallel begins at the cusp where it turns to run forwards.
+   */
   readonly parallel: readonly Strand[];
 }
 
@@ -60,7 +63,7 @@ export function runOf(
     end: endOf(last),
     startTangent: tangentAt(first, 0),
     endTangent: tangentAt(last, 1),
-    parallel: parallelOf(of, segments, allowance),
+    parallel: forwards(parallelOf(of, segments, allowance), tangentAt(first, 0), tangentAt(last, 1)),
   };
 }
 
@@ -82,5 +85,23 @@ function parallelOf(of: string, segments: readonly Segment[], allowance: number)
   return strands;
 }
 
+/**
+ * Leaves out what runs backwards at either end of a parallel, up to its first and from its last cusp: it lies within
+ * the allowance, but without a neighbour's parallel to cross it would stay as a spur.
+ */
+function forwards(strands: readonly Strand[], startTangent: Point, endTangent: Point): readonly Strand[] {
+  const cusps = strands.flatMap(({ segment }, i) =>
+    i > 0 && dot(tangentAt(strands[i - 1]!.segment, 1), tangentAt(segment, 0)) < 0 ? [i] : [],
+  );
+  if (cusps.length === 0) return strands;
+  const from = dot(tangentAt(strands[0]!.segment, 0), startTangent) < 0 ? cusps[0]! : 0;
+  const to = dot(tangentAt(strands.at(-1)!.segment, 1), endTangent) < 0 ? cusps.at(-1)! : strands.length;
+  return from < to ? strands.slice(from, to) : strands;
+}
+
 const isPoint = (segment: Segment): boolean =>
   segment.every(p => distance(p, segment[0]) <= coincidenceTolerance);
+
+/** The point square to a place on the stitching line, at a distance in mm outside. */
+export const squareOut = (point: Point, tangent: Point, by: number): Point =>
+  add(point, scale(leftOf(tangent), by));
