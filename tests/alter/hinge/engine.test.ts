@@ -1,0 +1,253 @@
+import { type Cut, cutApart, holdingSection, sectionAt, swing } from '@paperhinge/alter';
+import {
+  type Affine,
+  at,
+  dartsOf,
+  distance,
+  edgePath,
+  identity,
+  line,
+  type Piece,
+  type Point,
+  pathEnd,
+  pathOf,
+  pathStart,
+  rotation,
+  signedArea,
+  translation,
+} from '@paperhinge/geometry';
+import { describe, expect, test } from 'vitest';
+import {
+  angleOf,
+  areaOf,
+  block,
+  dart,
+  edge,
+  expectClosed,
+  expectUntouched,
+  lengthOf,
+  pieceOf,
+  refusal,
+} from './pieces.js';
+
+/** A plain panel on the fold, 240 by 600. */
+const panel = (): Piece =>
+  pieceOf([
+    edge('top', 'seam', line(at(0, 0), at(240, 0))),
+    edge('side', 'seam', line(at(240, 0), at(240, 600))),
+    edge('hem', 'hem', line(at(240, 600), at(0, 600))),
+    edge('centre', 'fold', line(at(0, 600), at(0, 0))),
+  ]);
+const hub: Point = at(120, 300);
+const from = (name: string, along: number): Cut => ({ from: { edge: name, along }, to: { pivot: hub } });
+
+describe('cutting apart', () => {
+  test('sections share out the area of the piece', () => {
+    const { sections } = cutApart(panel(), [
+      from('top', 100),
+      from('side', 200),
+      from('hem', 90),
+      from('centre', 250),
+    ]);
+    expect(sections).toHaveLength(4);
+    const areas = sections.map(s => signedArea(s.border));
+    expect(Math.min(...areas)).toBeGreaterThan(0);
+    expect(areas.reduce((a, b) => a + b)).toBeCloseTo(areaOf(panel()), 6);
+  });
+  test('names the sections before and after a cut in clockwise order', () => {
+    const cutPiece = cutApart(panel(), [
+      { from: { edge: 'top', along: 120 }, to: { edge: 'hem', along: 120 } },
+    ]);
+    const holding = holdingSection(cutPiece);
+    expect(sectionAt(cutPiece, 0, 'from', 'before')).toBe(holding);
+    expect(sectionAt(cutPiece, 0, 'to', 'after')).toBe(holding);
+    expect(sectionAt(cutPiece, 0, 'from', 'after')).not.toBe(holding);
+  });
+  test('a cut that ends within parts nothing: the piece comes back as it was', () => {
+    const cutPiece = cutApart(panel(), [from('hem', 100)]);
+    expect(cutPiece.sections).toHaveLength(1);
+    const { piece } = swing(cutPiece, [identity], 0);
+    expectUntouched(panel(), piece);
+    expect(areaOf(piece)).toBeCloseTo(areaOf(panel()), 6);
+  });
+  test('a curved cut is followed', () => {
+    const course = pathOf([at(120, 0), at(60, 200), at(180, 400), at(120, 600)]);
+    const cutPiece = cutApart(panel(), [
+      { from: { edge: 'top', along: 120 }, to: { edge: 'hem', along: 120 }, course },
+    ]);
+    expect(cutPiece.sections.reduce((sum, s) => sum + signedArea(s.border), 0)).toBeCloseTo(
+      areaOf(panel()),
+      6,
+    );
+    const after = sectionAt(cutPiece, 0, 'from', 'after');
+    const motions = cutPiece.sections.map((_, i) => (i === after ? translation(at(30, 0)) : identity));
+    const { piece } = swing(cutPiece, motions, 1 - after);
+    expect(areaOf(piece)).toBeCloseTo(areaOf(panel()) + 30 * 600, 6);
+  });
+  test('a cut that hangs on nothing is refused', () => {
+    expect(() => cutApart(panel(), [{ from: { pivot: at(60, 100) }, to: { pivot: hub } }])).toThrow(
+      refusal('slash-not-attached', /join it/),
+    );
+  });
+  test('cuts that cross are refused, cuts that meet at a pivot are not', () => {
+    const across: Cut = { from: { edge: 'side', along: 100 }, to: { edge: 'centre', along: 100 } };
+    const down: Cut = { from: { edge: 'top', along: 100 }, to: { edge: 'hem', along: 100 } };
+    expect(() => cutApart(panel(), [across, down])).toThrow(refusal('slashes-cross'));
+  });
+  test('a pivot outside the piece, or on its outline, is refused', () => {
+    const to = (pivot: Point): Cut => ({ from: { edge: 'top', along: 100 }, to: { pivot } });
+    expect(() => cutApart(panel(), [to(at(300, 300))])).toThrow(refusal('slash-leaves-piece'));
+    expect(() => cutApart(panel(), [to(at(240, 300))])).toThrow(refusal('slash-leaves-piece'));
+  });
+});
+
+describe('moving sections', () => {
+  test('round a hub, the wedges add to the area and every edge opens by its own chord', () => {
+    const cutPiece = cutApart(panel(), [from('top', 120), from('side', 300), from('hem', 120)]);
+    const holding = holdingSection(cutPiece);
+    // The right half is in two: the upper turns back by 0.1, the lower by −0.2, about the hub.
+    const upper = sectionAt(cutPiece, 0, 'from', 'after');
+    const lower = sectionAt(cutPiece, 1, 'from', 'after');
+    const turned: Record<number, Affine> = { [upper]: rotation(0.1, hub), [lower]: rotation(0.3, hub) };
+    const { piece, openings } = swing(
+      cutPiece,
+      cutPiece.sections.map((_, i) => turned[i] ?? identity),
+      holding,
+    );
+    const chord = (radius: number, turn: number) => 2 * radius * Math.sin(turn / 2);
+    expect(lengthOf(piece, 'top')).toBeCloseTo(240 + chord(300, 0.1), 9);
+    expect(lengthOf(piece, 'side')).toBeCloseTo(600 + chord(120, 0.2), 9);
+    // Below, the lower section turns on to the part that stays: an overlap of 0.3, cut on its middle line.
+    expect(lengthOf(piece, 'hem')).toBeCloseTo(240 - 2 * 300 * Math.tan(0.15), 9);
+    expect(openings.map(o => o.fate)).toEqual(['bridged', 'bridged', 'overlapped']);
+    const wedges = 0.5 * (300 ** 2 * Math.sin(0.1) + 120 ** 2 * Math.sin(0.2)) - 300 ** 2 * Math.tan(0.15);
+    expect(areaOf(piece)).toBeCloseTo(areaOf(panel()) + wedges, 6);
+    expectClosed(piece);
+  });
+  test('an opening at a corner belongs to the edge it was cut in', () => {
+    const cut: Cut = { from: { edge: 'hem', along: 0 }, to: { edge: 'top', along: 120 } };
+    const cutPiece = cutApart(panel(), [cut]);
+    const holding = holdingSection(cutPiece);
+    const motions = cutPiece.sections.map((_, i) => (i === holding ? identity : rotation(-0.1, at(120, 0))));
+    const { piece } = swing(cutPiece, motions, holding);
+    expectUntouched(panel(), piece, 'hem');
+    expect(lengthOf(piece, 'hem')).toBeCloseTo(240 + 2 * Math.hypot(120, 600) * Math.sin(0.05), 9);
+  });
+  test('old places are found again: the correspondence follows every run of every edge', () => {
+    const cutPiece = cutApart(panel(), [
+      { from: { edge: 'hem', along: 100 }, to: { edge: 'top', along: 100 } },
+    ]);
+    const holding = holdingSection(cutPiece);
+    const motions = cutPiece.sections.map((_, i) => (i === holding ? identity : translation(at(50, 0))));
+    const { places } = swing(cutPiece, motions, holding);
+    const hem = places.filter(p => p.edge === 'hem').map(({ from, to, newFrom }) => [from, to, newFrom]);
+    expect(hem).toEqual([
+      [0, 100, 0],
+      [100, 240, 150],
+    ]);
+  });
+  test('tearing a dart’s legs apart at its point is refused', () => {
+    const cutPiece = cutApart(block(), [{ from: { edge: 'hem', along: 100 }, to: { dart: 'bust' } }]);
+    const motions = cutPiece.sections.map((_, i) => (i === 0 ? translation(at(10, 0)) : identity));
+    expect(() => swing(cutPiece, motions, 1)).toThrow(refusal('dart-torn', /about the point/));
+  });
+  test('turning a dart past closed is refused', () => {
+    const cutPiece = cutApart(block(), [{ from: { edge: 'hem', along: 100 }, to: { dart: 'bust' } }]);
+    const holding = holdingSection(cutPiece);
+    const motions = cutPiece.sections.map((_, i) =>
+      i === holding ? identity : rotation(-0.4, at(100, 200)),
+    );
+    expect(() => swing(cutPiece, motions, holding)).toThrow(refusal('dart-overclosed'));
+  });
+});
+
+// Trade-notes §9, common practice, no source: armhole to bust point leaving a hinge, dart to bust point, bust point
+// to hem, centre to that slash. The side swings about the armhole hinge until the bust point has moved g.
+describe('a full bust adjustment', () => {
+  const g = 20;
+  const bust = at(120, 250);
+  const level = at(120, 320);
+  const front = (): Piece =>
+    pieceOf([
+      edge('neck', 'seam', line(at(0, 80), at(80, 0))),
+      edge('shoulder', 'seam', line(at(80, 0), at(190, 40))),
+      edge('armhole', 'seam', line(at(190, 40), at(180, 140)), line(at(180, 140), at(260, 200))),
+      edge('side-upper', 'seam', line(at(260, 200), at(260, 240))),
+      dart('bust', at(260, 240), bust, at(260, 260)),
+      edge('side-lower', 'seam', line(at(260, 260), at(260, 600))),
+      edge('hem', 'hem', line(at(260, 600), at(0, 600))),
+      edge('centre', 'fold', line(at(0, 600), at(0, 80))),
+    ]);
+  const hingeAlong = Math.hypot(10, 100) + 40;
+  const hinge = at(180 + 40 * 0.8, 140 + 40 * 0.6);
+  const cuts: readonly Cut[] = [
+    { from: { dart: 'bust' }, to: { edge: 'armhole', along: hingeAlong } },
+    { from: { dart: 'bust' }, to: { pivot: level } },
+    { from: { pivot: level }, to: { edge: 'hem', along: 140 } },
+    { from: { edge: 'centre', along: 280 }, to: { pivot: level } },
+  ];
+  /** Turns about the armhole hinge until the bust point lies g further from the centre. */
+  const radius = distance(hinge, bust);
+  const start = Math.atan2(bust.y - hinge.y, bust.x - hinge.x);
+  const end = 2 * Math.PI - Math.acos((bust.x + g - hinge.x) / radius);
+  const swung = 2 * Math.PI - end - start;
+  const drop = radius * Math.sin(start + swung) - (bust.y - hinge.y);
+
+  const adjusted = () => {
+    const cutPiece = cutApart(front(), cuts);
+    const holding = holdingSection(cutPiece);
+    const side = sectionAt(cutPiece, 0, 'to', 'after');
+    const below = sectionAt(cutPiece, 2, 'to', 'before');
+    const middle = sectionAt(cutPiece, 2, 'to', 'after');
+    const motions = cutPiece.sections.map((_, i) => {
+      if (i === side) return rotation(swung, hinge);
+      if (i === below) return translation(at(g, drop));
+      return i === middle ? translation(at(0, drop)) : identity;
+    });
+    return { sections: cutPiece.sections.length, ...swing(cutPiece, motions, holding) };
+  };
+
+  test('cuts the front into the four parts of the trade', () => {
+    expect(adjusted().sections).toBe(4);
+  });
+  test('moves the dart’s point by g along and by its drop down, and opens it by the swing', () => {
+    const [moved] = dartsOf(adjusted().piece);
+    expect(moved!.apex.x).toBeCloseTo(bust.x + g, 9);
+    expect(moved!.apex.y).toBeCloseTo(bust.y + drop, 9);
+    expect(angleOf(adjusted().piece, 'bust')).toBeCloseTo(
+      angleOf(front(), 'bust') + (Math.abs(swung) * 180) / Math.PI,
+      9,
+    );
+  });
+  test('widens the hem by g, lengthens the centre by the drop, leaves every other edge as long as it was', () => {
+    const { piece, openings } = adjusted();
+    expect(lengthOf(piece, 'hem')).toBeCloseTo(260 + g, 9);
+    expect(lengthOf(piece, 'centre')).toBeCloseTo(520 + drop, 9);
+    expectUntouched(front(), piece, 'hem', 'centre');
+    expect(openings.map(o => [o.edge, o.fate])).toEqual([
+      ['armhole', 'welded'],
+      ['hem', 'bridged'],
+      ['centre', 'bridged'],
+    ]);
+    expect(pathStart(edgePath(piece, 'centre')).x).toBeCloseTo(0, 9);
+    expect(pathEnd(edgePath(piece, 'side-lower')).x).toBeCloseTo(260 + g, 9);
+    expectClosed(piece);
+  });
+  test('adds the opened paper to the area: triangle at the armhole, strip below, strip across', () => {
+    // Outline areas: all that opened inside the piece, as a polygon round the parts that moved.
+    const moved = at(bust.x + g, bust.y + drop);
+    const triangle =
+      0.5 * Math.abs((bust.x - hinge.x) * (moved.y - hinge.y) - (bust.y - hinge.y) * (moved.x - hinge.x));
+    const across = drop * level.x;
+    const down = g * (600 + drop - moved.y);
+    // Between bust point and level, beside the fold: the strip from the old slash to the moved one.
+    const beside = 0.5 * Math.abs(polygon([bust, moved, at(level.x + g, moved.y), at(level.x, moved.y)]));
+    expect(areaOf(adjusted().piece) - areaOf(front())).toBeCloseTo(triangle + across + down + beside, 6);
+  });
+});
+
+const polygon = (points: readonly Point[]): number =>
+  points.reduce((sum, p, i) => {
+    const q = points[(i + 1) % points.length]!;
+    return sum + p.x * q.y - p.y * q.x;
+  }, 0);

@@ -1,0 +1,262 @@
+import { closeDart, unfold } from '@paperhinge/alter';
+import {
+  at,
+  dartsOf,
+  type EdgeRun,
+  edgeNames,
+  edgeParts,
+  edgePath,
+  levelGirths,
+  line,
+  type Pattern,
+  type Piece,
+  pathEnd,
+  pathOf,
+  pathStart,
+  pieceNamed,
+  pointAlong,
+  timesInGarment,
+  walkSeams,
+} from '@paperhinge/geometry';
+import { describe, expect, test } from 'vitest';
+import { shiftPattern } from '../../support/shift.js';
+import {
+  areaOf,
+  begunAt,
+  block,
+  dart,
+  edge,
+  expectClosed,
+  lengthOf,
+  only,
+  patternOf,
+  pieceOf,
+  refusal,
+} from '../hinge/pieces.js';
+
+const opened = (piece: Piece) => only(unfold(patternOf(piece), { piece: 'block' }).pattern);
+const front = () => pieceNamed(shiftPattern(), 'front');
+const unfoldAll = (pattern: Pattern, ...pieces: string[]) =>
+  pieces.reduce((p, piece) => unfold(p, { piece }).pattern, pattern);
+const labels = (runs: readonly EdgeRun[]) =>
+  runs.map(r => `${r.piece}.${r.edge}${r.reversed ? ' back' : ''}`);
+
+describe('the whole piece', () => {
+  test('has exactly twice the area', () => {
+    expect(areaOf(opened(block()))).toBeCloseTo(2 * areaOf(block()), 6);
+    const whole = pieceNamed(unfold(shiftPattern(), { piece: 'front' }).pattern, 'front');
+    expect(Math.abs(areaOf(whole) / areaOf(front()) - 2)).toBeLessThan(1e-12);
+  });
+  test('has no fold, is cut as often as before and not mirrored, and stands once in the garment', () => {
+    const half = { ...block(), cutting: { count: 2, mirrored: false, fabric: 'main' } };
+    const whole = opened(half);
+    expect(edgeParts(whole).some(e => e.kind === 'fold')).toBe(false);
+    expect(whole.cutting).toEqual({ count: 2, mirrored: false, fabric: 'main' });
+    expect(timesInGarment(half)).toBe(2);
+    expect(timesInGarment(whole)).toBe(1);
+  });
+  test('keeps edges that met the fold as one edge each, and mirrors the others under names of their own', () => {
+    const whole = opened(block());
+    expect(edgeNames(whole)).toEqual([
+      'top',
+      'side-upper',
+      'side-lower',
+      'hem',
+      'side-lower-other',
+      'side-upper-other',
+    ]);
+    expect(lengthOf(whole, 'hem')).toBeCloseTo(2 * lengthOf(block(), 'hem'), 9);
+    expect(lengthOf(whole, 'side-lower-other')).toBeCloseTo(lengthOf(block(), 'side-lower'), 9);
+    expectClosed(whole);
+  });
+  test('runs clockwise from any beginning of the list', () => {
+    for (let k = 0; k < 6; k++) {
+      const whole = opened(begunAt(block(), k));
+      expect(areaOf(whole)).toBeCloseTo(2 * areaOf(block()), 6);
+      expectClosed(whole);
+    }
+  });
+  test('keeps an edge between fold and fold apart from its copy', () => {
+    const half = pieceOf([
+      edge('rim', 'seam', [at(0, 0), at(100, 0), at(100, 200), at(0, 200)]),
+      edge('middle', 'fold', line(at(0, 200), at(0, 0))),
+    ]);
+    expect(edgeNames(opened(half))).toEqual(['rim', 'rim-other']);
+    expect(areaOf(opened(half))).toBeCloseTo(2 * areaOf(half), 6);
+  });
+  test('keeps an edge that a dart interrupts one edge, round both darts', () => {
+    const half = pieceOf([
+      edge('top', 'seam', line(at(0, 0), at(200, 0))),
+      edge('side', 'seam', line(at(200, 0), at(200, 300))),
+      edge('hem', 'hem', line(at(200, 300), at(115, 300))),
+      dart('waist', at(115, 300), at(100, 200), at(85, 300)),
+      edge('hem', 'hem', line(at(85, 300), at(0, 300))),
+      edge('middle', 'fold', line(at(0, 300), at(0, 0))),
+    ]);
+    const whole = opened(half);
+    expect(whole.outline.parts.map(p => p.name)).toEqual([
+      'top',
+      'side',
+      'hem',
+      'waist',
+      'hem',
+      'waist-other',
+      'hem',
+      'side-other',
+    ]);
+    expect(lengthOf(whole, 'hem')).toBeCloseTo(340, 9);
+    expectClosed(whole);
+  });
+});
+
+describe('what lies on it', () => {
+  test('darts are mirrored, and pressed the mirrored way', () => {
+    const parts = block().outline.parts.map(p =>
+      p.type === 'dart' ? { ...p, pressed: 'start' as const } : p,
+    );
+    const darts = dartsOf(opened({ ...block(), outline: { parts } }));
+    expect(darts.map(d => [d.name, d.pressed])).toEqual([
+      ['bust', 'start'],
+      ['bust-other', 'end'],
+    ]);
+    expect(darts[1]!.apex.x).toBeCloseTo(-100, 9);
+  });
+  test('notches keep their places and gain their mirror images, but for one on the centre line', () => {
+    const half = {
+      ...block(),
+      notches: [
+        { edge: 'hem', at: 30, style: 'single' as const },
+        { edge: 'hem', at: lengthOf(block(), 'hem'), style: 'single' as const },
+        { edge: 'top', at: 50, style: 'single' as const },
+        { edge: 'side-upper', at: 40, style: 'double' as const },
+      ],
+    };
+    const whole = opened(half);
+    const places = whole.notches.map(n => pointAlong(edgePath(whole, n.edge), n.at));
+    const expected = half.notches.flatMap(n => {
+      const p = pointAlong(edgePath(half, n.edge), n.at);
+      return Math.abs(p.x) < 1e-9 ? [p] : [p, at(-p.x, p.y)];
+    });
+    expect(places).toHaveLength(7);
+    for (const [i, p] of places.entries()) {
+      expect(p.x).toBeCloseTo(expected[i]!.x, 9);
+      expect(p.y).toBeCloseTo(expected[i]!.y, 9);
+    }
+  });
+  test('levels run on across the fold, marks and other lines are mirrored, the fold stays as the centre line', () => {
+    const half = {
+      ...block(),
+      lines: [
+        ...block().lines,
+        { kind: 'level' as const, name: 'waist', path: pathOf(line(at(5, 300), at(150, 300))) },
+        { kind: 'placement' as const, name: 'pocket', path: pathOf(line(at(60, 400), at(140, 400))) },
+      ],
+    };
+    const whole = opened(half);
+    expect(whole.lines.map(l => `${l.kind} ${l.name}`)).toEqual([
+      'grain grain',
+      'level waist',
+      'placement pocket',
+      'placement pocket-other',
+      'placement centre',
+    ]);
+    const waist = whole.lines[1]!.path;
+    expect([pathStart(waist).x, pathEnd(waist).x]).toEqual([-150, 150]);
+    expect(whole.marks.map(m => [m.name, m.at.x])).toEqual([
+      ['bust point', 75],
+      ['bust point-other', -75],
+    ]);
+  });
+  test('corner rules change ends with their edge', () => {
+    const parts = block().outline.parts.map(p =>
+      p.name === 'side-lower' ? { ...p, corners: { end: 'mitre' as const } } : p,
+    );
+    const whole = opened({ ...block(), outline: { parts: parts as Piece['outline']['parts'] } });
+    expect(edgeParts(whole).find(e => e.name === 'side-lower-other')!.corners).toEqual({ start: 'mitre' });
+  });
+});
+
+describe('the seams', () => {
+  test('a seam away from the fold is sewn twice, each half to the partner that stands twice', () => {
+    const { seams } = unfold(shiftPattern(), { piece: 'front' }).pattern;
+    const twice = seams.find(s => s.name === 'side-other')!;
+    expect(labels(twice.a)).toEqual(['front.side-upper-other back', 'front.side-lower-other back']);
+    expect(labels(twice.b)).toEqual(['back.side']);
+  });
+  test('opening the partner too uses the second seam instead of adding a third', () => {
+    const { seams } = unfoldAll(shiftPattern(), 'front', 'back');
+    expect(seams.map(s => s.name)).toEqual([
+      'shoulder',
+      'shoulder-other',
+      'side',
+      'side-other',
+      'underarm',
+      'armhole',
+      'armhole-other',
+      'neck',
+    ]);
+    expect(labels(seams.find(s => s.name === 'side-other')!.b)).toEqual(['back.side-other back']);
+  });
+  test('a seam that ends at the fold runs on across it, its other runs listed twice', () => {
+    const neck = unfold(shiftPattern(), { piece: 'front' }).pattern.seams.find(s => s.name === 'neck')!;
+    expect(labels(neck.a)).toEqual(['neckband.lower back', 'neckband.lower']);
+    expect(labels(neck.b)).toEqual(['back.neck', 'front.neck back', 'back.neck back']);
+  });
+  test.each([
+    ['front'],
+    ['back'],
+    ['neckband'],
+    ['front', 'back'],
+    ['neckband', 'front'],
+    ['front', 'back', 'neckband'],
+    ['neckband', 'back', 'front'],
+  ])('match after opening %s %s %s', (...pieces) => {
+    const pattern = unfoldAll(shiftPattern(), ...pieces.filter(p => p !== undefined));
+    for (const walk of walkSeams(pattern)) expect([walk.seam, walk.matches]).toEqual([walk.seam, true]);
+  });
+  test('the girths of the garment stay as they were', () => {
+    const before = levelGirths(shiftPattern());
+    const after = levelGirths(unfoldAll(shiftPattern(), 'front', 'back'));
+    for (const [level, girth] of Object.entries(before)) expect(after[level]).toBeCloseTo(girth, 6);
+  });
+  test('ease in millimetres doubles with a seam that runs on across the fold', () => {
+    const shift = shiftPattern();
+    const seams = shift.seams.map(s => (s.name === 'neck' ? { ...s, ease: { mm: 3 } } : s));
+    const { pattern } = unfold({ ...shift, seams }, { piece: 'back' });
+    expect(pattern.seams.find(s => s.name === 'neck')!.ease).toEqual({ mm: 6 });
+  });
+});
+
+describe('afterwards', () => {
+  test('one of the two darts can be closed alone, about the centre line that stays', () => {
+    const whole = unfold(patternOf(block()), { piece: 'block' }).pattern;
+    const after = only(
+      closeDart(whole, { piece: 'block', dart: 'bust-other', into: 'hem', share: 1 }).pattern,
+    );
+    expect(lengthOf(after, 'hem')).toBeCloseTo(2 * lengthOf(block(), 'hem') + 100, 9);
+    expect(dartsOf(after).map(d => d.name)).toEqual(['bust']);
+  });
+});
+
+describe('what is refused', () => {
+  test('a piece without a fold', () => {
+    const parts = block().outline.parts.map(p => (p.name === 'centre' ? { ...p, kind: 'seam' as const } : p));
+    const piece = { ...block(), outline: { parts: parts as Piece['outline']['parts'] } };
+    expect(() => opened(piece)).toThrow(refusal('no-fold', /fold/));
+  });
+  test('a fold that is not straight', () => {
+    const parts = block().outline.parts.map(p =>
+      p.name === 'centre'
+        ? edge('centre', 'fold', line(at(0, 600), at(1, 300)), line(at(1, 300), at(0, 0)))
+        : p,
+    );
+    expect(() => opened({ ...block(), outline: { parts } })).toThrow(
+      refusal('fold-not-straight', /straight/),
+    );
+  });
+  test('a piece with two folds', () => {
+    const parts = block().outline.parts.map(p => (p.name === 'top' ? { ...p, kind: 'fold' as const } : p));
+    const piece = { ...block(), outline: { parts: parts as Piece['outline']['parts'] } };
+    expect(() => opened(piece)).toThrow(refusal('several-folds'));
+  });
+});
