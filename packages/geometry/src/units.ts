@@ -12,7 +12,7 @@ export const millimetresPer: Readonly<Record<LengthUnit, number>> = { mm: 1, cm:
  * @throws PatternError `length-not-understood`; `length-out-of-range` beyond 100 m. The text is never quoted.
  */
 export function parseLength(text: string | number, unit: LengthUnit): number {
-  const mm = typeof text === 'number' ? text * millimetresPer[unit] : lengthOfText(text, unit);
+  const mm = typeof text === 'number' ? inMillimetres(text, unit) : lengthOfText(text, unit);
   if (mm === undefined || Number.isNaN(mm))
     throw new PatternError('length-not-understood', {
       message: 'A length was not understood.',
@@ -36,8 +36,13 @@ function lengthOfText(text: string, unit: LengthUnit): number | undefined {
   if (size === undefined) return undefined;
   const word = written?.toLowerCase();
   const counted: LengthUnit = word === undefined ? unit : word === 'mm' || word === 'cm' ? word : 'in';
-  return (sign === '-' || sign === '−' ? -size : size) * millimetresPer[counted];
+  return inMillimetres(sign === '-' || sign === '−' ? -size : size, counted);
 }
+
+/** An inch is 127/5 mm: eighths of it come out as the decimals they are, which 25.4 in binary does not give. */
+const inMillimetres = (size: number, unit: LengthUnit): number =>
+  unit === 'in' ? (size * 127) / 5 : size * millimetresPer[unit];
+
 const longestLengthText = 64;
 
 /** A number without sign: `12`, `1.25`, `.5`, `3/8`, `2 7/8`, `2-7/8`, `2⅞`, `⅞`. */

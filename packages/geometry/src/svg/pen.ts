@@ -1,4 +1,4 @@
-import { type Affine, apply } from '../affine.js';
+import type { Affine } from '../affine.js';
 import type { Segment } from '../curve/segment.js';
 import type { Point } from '../vector.js';
 import { forEachArcCubic } from './arc.js';
@@ -28,60 +28,73 @@ export interface Pen {
  * A pen whose strokes come out mapped by `map`. Points are mapped as they are drawn, so that a path of a million
  * segments is held once. Quadratics become cubics exactly, arcs as `arc.ts` says; lines stay lines.
  */
-export function penThrough(map: Affine): Pen {
+export function penThrough({ a, b, c, d, e, f }: Affine): Pen {
   const done: Subpath[] = [];
   let segments: Segment[] = [];
-  let start: Point = { x: 0, y: 0 };
+  let start: Point = { x: e, y: f };
   let here = start;
-  let down = false;
+  let isDown = false;
+  // The current point and the start of the stroke in the element's own coordinates.
   let x0 = 0,
     y0 = 0,
     startX = 0,
     startY = 0;
 
   const lift = (closed: boolean): void => {
-    if (down) done.push({ start, segments, closed });
+    if (isDown) done.push({ start, segments, closed });
     segments = [];
-    down = false;
+    isDown = false;
   };
   const setDown = (): void => {
-    if (!down) start = here;
-    down = true;
+    if (!isDown) start = here;
+    isDown = true;
   };
-  const go = (x: number, y: number, segment: (to: Point) => Segment): void => {
-    setDown();
-    const to = apply(map, { x, y });
-    segments.push(segment(to));
+  const lineTo = (x: number, y: number): void => {
+    if (!isDown) setDown();
+    const to = { x: a * x + c * y + e, y: b * x + d * y + f };
+    segments.push([here, to]);
     here = to;
     x0 = x;
     y0 = y;
   };
-  const cubicTo: Pen['cubicTo'] = (x1, y1, x2, y2, x, y) =>
-    go(x, y, to => [here, apply(map, { x: x1, y: y1 }), apply(map, { x: x2, y: y2 }), to]);
+  const cubicTo: Pen['cubicTo'] = (x1, y1, x2, y2, x, y) => {
+    if (!isDown) setDown();
+    const to = { x: a * x + c * y + e, y: b * x + d * y + f };
+    segments.push([
+      here,
+      { x: a * x1 + c * y1 + e, y: b * x1 + d * y1 + f },
+      { x: a * x2 + c * y2 + e, y: b * x2 + d * y2 + f },
+      to,
+    ]);
+    here = to;
+    x0 = x;
+    y0 = y;
+  };
 
-  const pen: Pen = {
+  return {
+    lineTo,
+    cubicTo,
     moveTo(x, y) {
       lift(false);
-      here = apply(map, { x, y });
-      [x0, y0, startX, startY] = [x, y, x, y];
+      here = { x: a * x + c * y + e, y: b * x + d * y + f };
+      x0 = startX = x;
+      y0 = startY = y;
       setDown();
     },
-    lineTo: (x, y) => go(x, y, to => [here, to]),
-    cubicTo,
     quadraticTo(x1, y1, x, y) {
       const k = 2 / 3;
       cubicTo(x0 + (x1 - x0) * k, y0 + (y1 - y0) * k, x + (x1 - x) * k, y + (y1 - y) * k, x, y);
     },
     arcTo(rx, ry, turn, large, sweep, x, y) {
-      const drawn = forEachArcCubic({ x0, y0, rx, ry, turn, large, sweep, x, y }, cubicTo);
-      if (drawn === 'line') pen.lineTo(x, y);
+      if (forEachArcCubic({ x0, y0, rx, ry, turn, large, sweep, x, y }, cubicTo) === 'line') lineTo(x, y);
     },
     close() {
       // `z` right after `z`, or after nothing: a stroke of no length, closed upon itself.
       setDown();
       if (here.x !== start.x || here.y !== start.y || segments.length === 0) segments.push([here, start]);
       here = start;
-      [x0, y0] = [startX, startY];
+      x0 = startX;
+      y0 = startY;
       lift(true);
     },
     strokes() {
@@ -89,5 +102,4 @@ export function penThrough(map: Affine): Pen {
       return done;
     },
   };
-  return pen;
 }

@@ -19,6 +19,8 @@ export interface OutlineReading {
   readonly parts: readonly OutlinePart[];
   /** Closed dart strokes within the piece (double-pointed darts), which do not open into the outline. */
   readonly innerDarts: readonly { readonly name: string; readonly path: Path }[];
+  /** mm by edge name that the drawn line lies outside the stitching line. */
+  readonly included: ReadonlyMap<string, number>;
   /** Where each edge and dart stands in the file, for errors. */
   readonly offsets: ReadonlyMap<string, number>;
 }
@@ -83,8 +85,11 @@ export function readOutline(drawing: PieceDrawing, context: PieceContext): Outli
   const ring = locating(context.where(context.offset), () =>
     relocated(offsets, context, () => chained(strands)),
   );
-  return { parts: partsOf(ring, context), innerDarts, offsets };
+  return { parts: partsOf(ring, context), innerDarts, included: includedIn(strands), offsets };
 }
+
+const includedIn = (strands: readonly DrawnStrand[]): ReadonlyMap<string, number> =>
+  new Map(strands.flatMap(({ name, edge }) => (edge ? [[name, edge.included] as const] : [])));
 
 /** Errors of the chain name an edge; it is looked up where that edge stands in the file. */
 function relocated<T>(offsets: ReadonlyMap<string, number>, context: PieceContext, work: () => T): T {

@@ -12,7 +12,7 @@ import type { ShapeFault } from './shapes.js';
 import type { SheetPieces } from './sheet-pieces.js';
 import { styleSheetOf } from './style-sheet.js';
 import { telling, units } from './vocabulary.js';
-import { walk } from './walk.js';
+import { type Shown, walk } from './walk.js';
 import { attributeOf, type Element, elementLabel, parseXml, type XmlDocument } from './xml.js';
 
 export interface PatternReadOptions {
@@ -48,7 +48,7 @@ export function readPattern(source: Uint8Array | string, options: PatternReadOpt
     report,
     {
       skip: element => element.attributes.has('data-derived'),
-      onFault: (element, fault) => refuseFault(element, fault, report),
+      onFault: (element, fault, outer) => refuseFault(element, fault, outer, report),
       sheet: styleSheetOf(document, report),
     },
     drawn => gathered.add(drawn),
@@ -96,7 +96,12 @@ function nameOf(root: Element, file: string | undefined): string {
 }
 
 /** In a pattern every line counts: damaged geometry is refused where a foreign drawing would be shown in part. */
-function refuseFault(element: Element, { attribute, index, reason }: ShapeFault, report: Report): never {
+function refuseFault(
+  element: Element,
+  { attribute, index, reason }: ShapeFault,
+  outer: Shown | undefined,
+  report: Report,
+): never {
   const place = element.attributes.get(attribute);
   const at = place && index !== undefined ? report.within(place, index) : (place?.offset ?? element.offset);
   const isPath = attribute === 'd' || attribute === 'points';
@@ -105,8 +110,16 @@ function refuseFault(element: Element, { attribute, index, reason }: ShapeFault,
       ? `The path data of ${elementLabel(element)} breaks off: ${reason}.`
       : `The ${attribute} of ${elementLabel(element)} cannot be used: ${reason}.`,
     remedy: isPath ? 'Draw the line again, or mend its data.' : 'Write it as SVG does, or remove it.',
+    piece: pieceAround(element, outer),
     edge: attributeOf(element, 'data-edge') ?? attributeOf(element, 'data-dart'),
   });
+}
+
+function pieceAround(element: Element, outer: Shown | undefined): string | undefined {
+  let name = attributeOf(element, 'data-piece');
+  for (let shown = outer; shown && name === undefined; shown = shown.outer)
+    name = attributeOf(shown.element, 'data-piece');
+  return name;
 }
 
 function refuseMissing(

@@ -1,3 +1,4 @@
+import { stitchingLine } from '../cutting-line/stitching-line.js';
 import { locating, PatternError, type Where } from '../errors.js';
 import { boundsOfPath } from '../path/bounds.js';
 import type { Path } from '../path/path.js';
@@ -94,8 +95,18 @@ export function placed<T>(placeOf: (edge?: string) => Where, work: () => T): T {
   }
 }
 
-function onStitchingLine({ parts }: OutlineReading, _context: PieceContext): readonly OutlinePart[] {
-  return parts;
+/** Where the drawing shows the cutting line, the outline is moved inwards by the allowance drawn with each edge. */
+function onStitchingLine(outline: OutlineReading, context: PieceContext): readonly OutlinePart[] {
+  const { parts, included, offsets } = outline;
+  if (![...included.values()].some(mm => mm > 0)) return parts;
+  const where = (edge?: string): Where =>
+    context.where((edge === undefined ? undefined : offsets.get(edge)) ?? context.offset);
+  const { parts: stitched, findings } = placed(where, () =>
+    stitchingLine(parts, edge => included.get(edge.name) ?? 0),
+  );
+  for (const { severity, code, where: place, ...said } of findings)
+    context.report.addAt(severity, code, { ...where(place.edge), ...place }, said);
+  return stitched;
 }
 
 function readLine(item: Item, context: PieceContext): readonly PieceLine[] {

@@ -28,7 +28,7 @@ export interface WalkOptions {
   /** Elements to pass over with all they hold. */
   readonly skip?: (element: Element) => boolean;
   /** What is done about faulty geometry: a finding, or an error thrown. */
-  readonly onFault: (element: Element, fault: ShapeFault) => void;
+  readonly onFault: (element: Element, fault: ShapeFault, outer: Shown | undefined) => void;
   readonly sheet: StyleSheet;
 }
 
@@ -103,7 +103,7 @@ export function walk(
         inside.basis,
         inside.map,
       );
-      if (fault) options.onFault(element, fault);
+      if (fault) options.onFault(element, fault, here.outer);
       checkRange(strokes, element, report);
       if (within) instancedSegments += strokes.reduce((n, s) => n + s.segments.length, 0);
       if (instancedSegments > mostInstancedSegments) throw tooMany(report, element);
@@ -132,7 +132,8 @@ export function walk(
 function enter(here: Visit, { sheet, onFault }: WalkOptions): Visit {
   const { element, basis } = here;
   let { map } = here;
-  const fault = (attribute: string): void => onFault(element, { attribute, reason: 'it was not understood' });
+  const fault = (attribute: string): void =>
+    onFault(element, { attribute, reason: 'it was not understood' }, here.outer);
   const style = attributeOf(element, 'style');
   const fromCss = style?.includes('transform') || sheet(element)?.has('transform');
   const written = fromCss ? propertyOf(element, 'transform', sheet) : attributeOf(element, 'transform');
