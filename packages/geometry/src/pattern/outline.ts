@@ -1,5 +1,5 @@
 import { PatternError } from '../errors.js';
-import { type Path, joined } from '../path/path.js';
+import { joined, type Path } from '../path/path.js';
 import type { Cutting, Dart, Edge, EdgeRun, Outline, Pattern, Piece } from './types.js';
 
 /** Every edge part in clockwise order; an edge interrupted by a dart is listed once for each part. */
@@ -14,7 +14,7 @@ export const dartsOf = (piece: Piece): readonly Dart[] =>
   piece.outline.parts.filter((part): part is Dart => part.type === 'dart');
 
 /**
- * The parts of one edge in the order of travel: one, or more where darts interrupt it. Where the outline's list
+ * The parts of one edge in the order of travel: one, or more where a dart or an inset interrupts it. Where the outline's list
  * starts within an edge, its parts are given from the edge's true start.
  * @throws PatternError `unknown-edge`: the remedy lists the edges there are
  */
@@ -37,7 +37,8 @@ export function partsOfEdge(piece: Piece, name: string): readonly Edge[] {
 export const edgeNamed = (piece: Piece, name: string): Edge => partsOfEdge(piece, name)[0]!;
 
 /** The whole stitching line of an edge, clockwise; it leaps over the mouth of a dart that interrupts it. */
-export const edgePath = (piece: Piece, name: string): Path => joined(...partsOfEdge(piece, name).map(e => e.path));
+export const edgePath = (piece: Piece, name: string): Path =>
+  joined(...partsOfEdge(piece, name).map(e => e.path));
 
 /** What the outline does in clockwise order, legs of darts included: one closed chain of segments. */
 export const outlinePath = (outline: Outline): Path =>
@@ -73,8 +74,12 @@ export const timesInGarment = (piece: { readonly outline: Outline; readonly cutt
 export function neighboursOf(piece: Piece, name: string): { readonly start: string; readonly end: string } {
   const ring = piece.outline.parts;
   const own = partsOfEdge(piece, name);
-  const first = ring.indexOf(own[0]!), last = ring.indexOf(own.at(-1)!);
-  return { start: ring[(first + ring.length - 1) % ring.length]!.name, end: ring[(last + 1) % ring.length]!.name };
+  const first = ring.indexOf(own[0]!),
+    last = ring.indexOf(own.at(-1)!);
+  return {
+    start: ring[(first + ring.length - 1) % ring.length]!.name,
+    end: ring[(last + 1) % ring.length]!.name,
+  };
 }
 
 export const runLabel = (run: EdgeRun): string => `${run.piece}.${run.edge}`;

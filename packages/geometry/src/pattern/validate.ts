@@ -156,8 +156,7 @@ function refuseNames(piece: Piece): void {
     const own = partsOfEdge(piece, name);
     for (let i = 1; i < own.length; i++) {
       const from = parts.indexOf(own[i - 1]!);
-      const isContinued =
-        parts[(from + 2) % parts.length] === own[i] && parts[(from + 1) % parts.length]!.type === 'dart';
+      const isContinued = parts[(from + 2) % parts.length] === own[i];
       if (!isContinued)
         throw new PatternError('edge-in-parts', {
           message: `The edge ${quoted(name)} lies in separate places.`,
