@@ -1,11 +1,11 @@
-import { runSheet } from '@paperhinge/alter';
+import { cautionsFor, runSheet } from '@paperhinge/alter';
 import { printPattern, reportHtml } from '@paperhinge/print';
 import { codeFor } from './exit-codes.js';
+import { fonts } from './fonts.js';
 import type { Io } from './io.js';
 import { loadPatternOf, loadSheet, patternPath } from './load.js';
 import { progress } from './progress.js';
 import { summary } from './summary.js';
-import { typefaces } from './typefaces.js';
 import { checkOutputs, type Output, writeOutputs } from './write-outputs.js';
 
 /** `paperhinge alter SHEET -o DIR`. @returns the exit code @throws PatternError, SheetFaults */
@@ -25,17 +25,19 @@ export async function alterCommand(
     const { pattern, findings } = await loadPatternOf(sheet);
     say('Altering');
     const run = runSheet(sheet, pattern, findings);
+    const { altered, before, derived, record } = run;
+    const cautions = cautionsFor({ pattern: altered, wearer: sheet.wearer, derived }).map(c => c.text);
     const printed = [];
     for (const paper of sheet.print.paper) {
       say(`Laying out the pages on ${paper}`);
-      printed.push(await printPattern(run.altered, { paper, typefaces: typefaces(), run }));
+      printed.push(await printPattern(altered, { paper, fonts, before, record, cautions }));
     }
     say('Writing');
-    const recordText = `${JSON.stringify({ ...run.record, pages: printed.map(p => p.pages) }, null, 2)}\n`;
+    const recordText = `${JSON.stringify({ ...record, pages: printed.map(p => p.pages) }, null, 2)}\n`;
     const contents: readonly Output['content'][] = [
       run.svg,
       ...printed.map(p => p.pdf),
-      reportHtml(run),
+      reportHtml({ pattern: altered, before, record, cautions }),
       recordText,
     ];
     await writeOutputs(

@@ -1,11 +1,11 @@
 import { basename, dirname } from 'node:path';
 import { printPattern } from '@paperhinge/print';
 import { codeFor } from './exit-codes.js';
+import { fonts } from './fonts.js';
 import type { Io } from './io.js';
 import { loadPattern, loadSheet } from './load.js';
 import { findingLine } from './one-line.js';
 import { progress } from './progress.js';
-import { typefaces } from './typefaces.js';
 import { checkOutputs, writeOutputs } from './write-outputs.js';
 
 interface PrintOptions {
@@ -27,7 +27,7 @@ export async function printCommand(file: string, options: PrintOptions, io: Io):
     say('Reading the pattern');
     const { pattern, findings } = await loadPattern(file, sheet);
     say(`Laying out the pages on ${paper}`);
-    const { pdf, pages } = await printPattern(pattern, { paper, typefaces: typefaces() });
+    const { pdf, pages } = await printPattern(pattern, { paper, fonts });
     say('Writing');
     await writeOutputs(folder, [{ name, content: pdf }]);
     end();
