@@ -1,6 +1,6 @@
 import { type Notch, type Pattern, walkSeam } from '@paperhinge/geometry';
 import { expect, test } from 'vitest';
-import { patternOf, rectangle, seam } from '../../support/polygon-piece.js';
+import { dart, patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';
 
 type Marks = readonly (readonly [number, Notch['style']?, string?])[];
 
@@ -104,4 +104,122 @@ test('the division marks of a band need no partner', () => {
     [seam('s', ['band.right'], ['b.right'], { mm: -60 })],
   );
   expect(found(pattern)).toEqual([]);
+});
+
+/** Half a front whose neck stops 45 mm short of the fold, at an inset; its neck measures 150. */
+const inset = pieceOf(
+  'front',
+  [
+    side('inset', [
+      [0, 80],
+      [45, 0],
+    ]),
+    side('neck', [
+      [45, 0],
+      [195, 0],
+    ]),
+    side('rest', [
+      [195, 0],
+      [195, 300],
+      [0, 300],
+    ]),
+    side(
+      'centre-front',
+      [
+        [0, 300],
+        [0, 80],
+      ],
+      { kind: 'fold' },
+    ),
+  ],
+  { notches: [{ edge: 'neck', at: 75, style: 'single' }] },
+);
+
+// By hand: the band is 300 long, 90 of it over the gap; 105 are stretched to 150 on each side, so half of a neck side
+// falls at 52.5 and at 300 − 52.5.
+test('a band over a gap is sewn to nothing there, and its marks are held against the rest', () => {
+  const banded = (first: number) => {
+    const band = rectangle('band', 300, 30, {
+      notches: [first, 247.5].map(at => ({ edge: 'top', at, style: 'single' })),
+    });
+    return patternOf([band, inset], [seam('s', ['band.top'], ['-front.neck', 'front.neck'], { mm: 0 })]);
+  };
+  const good = banded(52.5),
+    walk = walkSeam(good, good.seams[0]!);
+  expect(walk).toMatchObject({ aMm: 300, bMm: 300, matches: true, findings: [] });
+  expect(walk.stretches.map(s => s.easeMm)).toEqual([-22.5, -45, -22.5]);
+  expect(found(banded(140))).toHaveLength(1);
+});
+
+test('runs that a fold, a dart or a seam brings together leave no gap', () => {
+  const whole = pieceOf('front', [
+    side('neck', [
+      [0, 0],
+      [100, 0],
+    ]),
+    side('rest', [
+      [100, 0],
+      [100, 300],
+      [0, 300],
+    ]),
+    side(
+      'centre',
+      [
+        [0, 300],
+        [0, 0],
+      ],
+      { kind: 'fold' },
+    ),
+  ]);
+  const darted = pieceOf('back', [
+    side('left', [
+      [0, 0],
+      [90, 0],
+    ]),
+    dart('d', [90, 0], [100, 90], [110, 0]),
+    side('right', [
+      [110, 0],
+      [200, 0],
+    ]),
+    side('rest', [
+      [200, 0],
+      [200, 300],
+      [0, 300],
+      [0, 0],
+    ]),
+  ]);
+  const gaps = (pieces: Pattern['pieces'], a: readonly string[], seams: Pattern['seams'] = []) => {
+    const s = seam('s', a, ['strip.right']);
+    const { stretches } = walkSeam(patternOf([...pieces, rectangle('strip', 50, 200)], [s, ...seams]), s);
+    return stretches[0]!.aMm;
+  };
+  expect(gaps([whole], ['-front.neck', 'front.neck'])).toBe(200);
+  expect(gaps([darted], ['back.left', 'back.right'])).toBe(180);
+  expect(gaps([inset], ['-front.neck', 'front.neck'])).toBe(390);
+  const slit = pieceOf('slit', [
+    side('left', [
+      [0, 0],
+      [90, 0],
+    ]),
+    side('down', [
+      [90, 0],
+      [100, 80],
+    ]),
+    side('up', [
+      [100, 80],
+      [110, 0],
+    ]),
+    side('right', [
+      [110, 0],
+      [200, 0],
+    ]),
+    side('rest', [
+      [200, 0],
+      [200, 300],
+      [0, 300],
+      [0, 0],
+    ]),
+  ]);
+  expect(gaps([slit], ['slit.left', 'slit.right'])).toBe(200);
+  expect(gaps([slit], ['slit.left', 'slit.right'], [seam('t', ['-slit.down'], ['slit.up'])])).toBe(180);
 });

@@ -116,16 +116,18 @@ const seamJobs = (pattern: Pattern, derived: readonly Derived[]): readonly Job[]
 function derivedJobs(pattern: Pattern, d: Derived): readonly Job[] {
   const { name, kind, along, figures } = d;
   if (kind === 'stay') return [];
-  const alsoCalled = pattern.seams
-    .filter(s => [...s.a, ...s.b].some(r => r.piece === name))
-    .map(s => `seam ${s.name}`);
+  const own = (runs: Pattern['seams'][number]['a']) => runs.every(r => r.piece === name);
+  const called = (found: Pattern['seams']) => found.map(s => `seam ${s.name}`);
+  const alsoCalled = called(pattern.seams.filter(s => own(s.a) !== own(s.b)));
   const edges = listed(along.map(edgeLabel));
   const sewn = job(kind === 'facing' ? 'facing' : 'band', `${kind} ${name}`, `Sew ${name} to ${edges}.`, {
     edges: along,
     alsoCalled,
   });
   if (kind !== 'band' || !((figures.joinMm ?? 0) > 0)) return [sewn];
-  const ring = job('ring', `ring ${name}`, `Join the ends of ${name} into a ring.`);
+  const ring = job('ring', `ring ${name}`, `Join the ends of ${name} into a ring.`, {
+    alsoCalled: called(pattern.seams.filter(s => own(s.a) && own(s.b))),
+  });
   const last = {
     ...sewn,
     after: [{ job: ring.job, because: 'it is sewn on as a ring, its marks on the marks of the edge' }],

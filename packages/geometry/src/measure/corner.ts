@@ -1,6 +1,6 @@
 import { endTangent, pathEnd, pathStart, startTangent } from '../path/path.js';
 import { partsOfEdge } from '../pattern/outline.js';
-import type { Outline, OutlinePart, Piece } from '../pattern/types.js';
+import type { EdgeRun, Outline, OutlinePart, Piece } from '../pattern/types.js';
 import { angleBetween, type Point } from '../vector.js';
 
 /** An end of an edge, in clockwise order. */
@@ -47,3 +47,7 @@ export const interiorAngle = (arriving: Point, departing: Point): number =>
 
 const entering = (part: OutlinePart): Point => startTangent(part.type === 'edge' ? part.path : part.legs[0]);
 const leaving = (part: OutlinePart): Point => endTangent(part.type === 'edge' ? part.path : part.legs[1]);
+
+/** Which clockwise end of an edge a run starts or ends at. */
+export const endOfTravel = (run: EdgeRun, at: EdgeEnd): EdgeEnd =>
+  run.reversed ? (at === 'start' ? 'end' : 'start') : at;

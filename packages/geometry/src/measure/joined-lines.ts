@@ -6,7 +6,7 @@ import { dartsOf, edgePath, pieceNamed } from '../pattern/outline.js';
 import type { Edge, EdgeRun, Pattern, Piece, Seam } from '../pattern/types.js';
 import { blendReach, joinedCorner, joiningGap, seamTolerance } from '../tolerance.js';
 import { isCentreName } from './centre.js';
-import { besides, type Corner, cornerAt, type EdgeEnd, interiorAngle } from './corner.js';
+import { besides, type Corner, cornerAt, type EdgeEnd, endOfTravel, interiorAngle } from './corner.js';
 
 /** Two edges that become one line where something between them is sewn shut. */
 export interface JoinedLine {
@@ -141,10 +141,6 @@ function seamEnd(pattern: Pattern, runs: readonly EdgeRun[], at: EdgeEnd): SeamE
   const piece = pieceNamed(pattern, run.piece);
   return { piece, run, corner: cornerAt(piece, run.edge, endOfTravel(run, at)) };
 }
-
-/** Which clockwise end of an edge a run starts or ends at. */
-const endOfTravel = (run: EdgeRun, at: EdgeEnd): EdgeEnd =>
-  run.reversed ? (at === 'start' ? 'end' : 'start') : at;
 
 /** One end of one edge, in clockwise order. */
 export interface PlacedEnd {

@@ -4,7 +4,10 @@ import { coincidenceTolerance, notchReach, seamTolerance } from '../tolerance.js
 import { type PairedNotches, pairNotches } from './notch-pairs.js';
 import { innerJoints, type LaidNotch, type SeamSide } from './side.js';
 
-/** A stretch of a seam between two pairs of notches that meet, and the ease (a − b) that lies in it, in mm. */
+/**
+ * A stretch of a seam between two pairs of notches that meet, and the ease (a − b) that lies in it, in mm; a gap that
+ * the other side bridges counts as length of its own side.
+ */
 export interface SeamStretch {
   readonly from: string;
   readonly to: string;
@@ -18,7 +21,7 @@ export function seamStretches(a: SeamSide, b: SeamSide, { pairs }: PairedNotches
   const stops = [
     { name: 'the beginning', a: 0, b: 0 },
     ...pairs.map(p => ({ name: notchName(p.a), a: p.a.alongMm, b: p.b.alongMm })),
-    { name: 'the end', a: a.lengthMm, b: b.lengthMm },
+    { name: 'the end', a: a.reachMm, b: b.reachMm },
   ];
   return stops.slice(1).map((stop, i) => {
     const last = stops[i]!;
@@ -42,7 +45,9 @@ export function checkNotches(
   const paired = pairNotches(a, b);
   const stretches = seamStretches(a, b, paired);
   const findings: Finding[] = [];
-  const beyond = (d: number) => beyondEase(d, easeWantedMm);
+  // A gap lies in the reach of one side only: what bridges it there is as long, and no ease.
+  const wantedMm = easeWantedMm + (a.reachMm - a.lengthMm) - (b.reachMm - b.lengthMm);
+  const beyond = (d: number) => beyondEase(d, wantedMm);
   let before = 0;
   for (const { a: p, b: q } of paired.pairs) {
     const here = p.alongMm - q.alongMm;
@@ -50,12 +55,12 @@ export function checkNotches(
     // A notch that is as far off as the one before it has moved with it: one finding says it.
     if (beyond(here) !== 0 && Math.abs(off) > seamTolerance)
       findings.push(doNotMeet(seam, p, q, here, beyond(here)));
-    else if (beyond(here) === 0 && beyond(before) === 0 && takenBack(here - before, easeWantedMm))
+    else if (beyond(here) === 0 && beyond(before) === 0 && takenBack(here - before, wantedMm))
       findings.push(easeTakenBack(seam, p, q, here - before));
     before = here;
   }
-  findings.push(...aloneFindings(pattern, seam, paired.aloneOnA, b, a, easeWantedMm));
-  findings.push(...aloneFindings(pattern, seam, paired.aloneOnB, a, b, -easeWantedMm));
+  findings.push(...aloneFindings(pattern, seam, paired.aloneOnA, b, a, wantedMm));
+  findings.push(...aloneFindings(pattern, seam, paired.aloneOnB, a, b, -wantedMm));
   return { stretches, findings };
 }
 
@@ -120,7 +125,7 @@ function aloneFindings(
   const lonely: LaidNotch[] = [];
   for (const notch of alone) {
     if (pattern.pieces.find(p => p.name === notch.run.piece)?.madeFor) continue;
-    const easedTo = (joint: number) => joint * (own.lengthMm / other.lengthMm);
+    const easedTo = (joint: number) => joint * (own.reachMm / other.reachMm);
     const joint = innerJoints(other).toSorted(
       (p, q) => Math.abs(easedTo(p) - notch.alongMm) - Math.abs(easedTo(q) - notch.alongMm),
     )[0];

@@ -21,7 +21,7 @@ export interface PairedNotches {
 export function pairNotches(a: SeamSide, b: SeamSide): PairedNotches {
   const p = a.notches,
     q = b.notches;
-  const apart = (i: number, j: number) => Math.abs(p[i]!.alongMm / a.lengthMm - q[j]!.alongMm / b.lengthMm);
+  const apart = (i: number, j: number) => Math.abs(p[i]!.alongMm / a.reachMm - q[j]!.alongMm / b.reachMm);
   // best[i][j]: pairs and summed distance among the notches from i on side a and from j on side b.
   const best: { pairs: number; apart: number; take: boolean }[][] = [];
   for (let i = p.length; i >= 0; i--) {

@@ -1,16 +1,20 @@
-import { locating, PatternError } from '../errors.js';
+import { PatternError } from '../errors.js';
 import { pathLength } from '../path/length.js';
 import { edgePath, pieceNamed, runLabel } from '../pattern/outline.js';
 import type { EdgeRun, NotchStyle, Pattern, Seam } from '../pattern/types.js';
+import { gapBetween } from './gap-between.js';
 
-/** One edge of a seam's side, laid out along it: where it begins, in mm from the side's beginning, and its length. */
+/**
+ * One edge of a seam's side, laid out along it: where it begins, in mm from the side's beginning with gaps counted,
+ * and its length.
+ */
 export interface LaidRun {
   readonly run: EdgeRun;
   readonly fromMm: number;
   readonly lengthMm: number;
 }
 
-/** A notch as the hand meets it along a side of a seam, in mm from the side's beginning. */
+/** A notch as the hand meets it along a side of a seam, in mm from the side's beginning, gaps counted. */
 export interface LaidNotch {
   readonly alongMm: number;
   readonly style: NotchStyle;
@@ -22,7 +26,10 @@ export interface LaidNotch {
 /** One side of a seam as it is walked: its runs end to end, darts closed, and the notches on it in order. */
 export interface SeamSide {
   readonly runs: readonly LaidRun[];
+  /** Stitching length, gaps not counted. */
   readonly lengthMm: number;
+  /** Length with the straight gaps in it over which the other side is sewn to nothing (a band across an inset). */
+  readonly reachMm: number;
   readonly notches: readonly LaidNotch[];
 }
 
@@ -33,18 +40,18 @@ export interface SeamSide {
 export function laidOut(pattern: Pattern, seam: Seam, side: 'a' | 'b'): SeamSide {
   const runs: LaidRun[] = [],
     notches: LaidNotch[] = [];
-  let along = 0;
+  let along = 0,
+    gapMm = 0;
   if (seam[side].length === 0)
     throw new PatternError('empty-seam', {
       message: `Side ${side} of seam "${seam.name}" lists no edge.`,
       remedy: 'Name the edges that are sewn there, or leave the seam out.',
     });
-  for (const run of seam[side]) {
+  for (const [i, run] of seam[side].entries()) {
     const piece = pieceNamed(pattern, run.piece);
-    const lengthMm = locating({ piece: run.piece, edge: run.edge }, () =>
-      pathLength(edgePath(piece, run.edge)),
-    );
-    const fromMm = along;
+    const lengthMm = pathLength(edgePath(piece, run.edge));
+    const gap = i === 0 ? 0 : gapBetween(pattern, seam[side][i - 1]!, run);
+    const fromMm = along + gap;
     runs.push({ run, fromMm, lengthMm });
     for (const { edge, at, style, name } of piece.notches)
       if (edge === run.edge)
@@ -54,9 +61,15 @@ export function laidOut(pattern: Pattern, seam: Seam, side: 'a' | 'b'): SeamSide
           label: name === undefined ? runLabel(run) : `${runLabel(run)} (${name})`,
           run,
         });
-    along += lengthMm;
+    along = fromMm + lengthMm;
+    gapMm += gap;
   }
-  return { runs, lengthMm: along, notches: notches.sort((p, q) => p.alongMm - q.alongMm) };
+  return {
+    runs,
+    lengthMm: along - gapMm,
+    reachMm: along,
+    notches: notches.sort((p, q) => p.alongMm - q.alongMm),
+  };
 }
 
 /** Where one run ends and the next begins, in mm from the side's beginning: a seam or dart that this seam crosses. */
