@@ -1,3 +1,29 @@
 // The public surface. Every name is listed; nothing is exported by star.
-export type { PrintOptions, Printed } from './print-pattern.js';
+
+export { drawPattern } from './drawing/draw-pattern.js';
+// drawing: what a piece looks like, for any exporter
+export type { DrawOptions, PieceDrawing } from './drawing/draw-piece.js';
+export { drawPiece } from './drawing/draw-piece.js';
+export type { Drawing, Fill, Ink, Lettering, Role, Stroke, TypeMeasure, Weight } from './drawing/ink.js';
+export { letteringBox, movedDrawing } from './drawing/ink.js';
+export type { Layer, Pen } from './drawing/pens.js';
+export { layers, penOf } from './drawing/pens.js';
+// pages: papers and what is printed where
+export type { FormatOptions, Margins, Orientation, PrintedSquare } from './pages/format.js';
+export { defaultMargin, defaultOverlap } from './pages/format.js';
+export type { PageJson, PagesJson, PlacedPieceJson } from './pages/pages-json.js';
+export type { Paper } from './pages/papers.js';
+export { paperOf, papers } from './pages/papers.js';
+// fonts
+export type { FontFiles, FontSource, Typefaces } from './pdf/typefaces.js';
+export { loadTypefaces } from './pdf/typefaces.js';
+// place: shapes on paper, or on cloth
+export type { Arrangement, ArrangeOptions, Placing, Shape } from './place/arrange.js';
+export { arrange } from './place/arrange.js';
+export type { Cell, Field } from './place/field.js';
+export type { Printed, PrintOptions } from './print-pattern.js';
 export { printPattern } from './print-pattern.js';
+export { reportHtml } from './report/html.js';
+export { sourceOfRun } from './report/of-run.js';
+// report: the record in writing
+export type { RecordFigures, ReportSource } from './report/source.js';

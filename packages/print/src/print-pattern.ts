@@ -1,7 +1,7 @@
 import type { Pattern } from '@paperhinge/geometry';
 import { coverPages, paperName } from './cover/cover.js';
-import type { PieceDrawing } from './drawing/draw-piece.js';
 import { drawPattern } from './drawing/draw-pattern.js';
+import type { PieceDrawing } from './drawing/draw-piece.js';
 import { type Drawing, movedDrawing } from './drawing/ink.js';
 import { fitted } from './drawing/lettering.js';
 import { tidy } from './drawing/widths.js';
@@ -17,7 +17,8 @@ import { type FontFiles, loadTypefaces, type Typefaces } from './pdf/typefaces.j
 import type { ReportSource } from './report/source.js';
 import { titleOf, writtenReport } from './report/written.js';
 
-export interface PrintOptions extends FormatOptions {
+/** What the cover tells beside the pattern (record, cautions …) is given as for the report. */
+export interface PrintOptions extends FormatOptions, Omit<ReportSource, 'pattern'> {
   /** "a4", "letter" …, or a size in mm. */
   readonly paper: string | { readonly width: number; readonly height: number };
   readonly fonts: FontFiles | Typefaces;
@@ -25,12 +26,6 @@ export interface PrintOptions extends FormatOptions {
   readonly orientation?: Orientation | 'auto';
   /** Ghosts each piece as it was under the piece as it is; needs `before`. */
   readonly showBefore?: boolean;
-  /** What else the cover tells: the record of an alteration, cautions, whom it is for, the date. */
-  readonly before?: Pattern;
-  readonly record?: ReportSource['record'];
-  readonly cautions?: readonly string[];
-  readonly wearer?: string;
-  readonly date?: string;
 }
 
 export interface Printed {
@@ -49,19 +44,25 @@ export interface Printed {
 export async function printPattern(pattern: Pattern, options: PrintOptions): Promise<Printed> {
   const paper = paperOf(options.paper);
   const source = sourceOf(pattern, options);
-  const typefaces = 'programs' in options.fonts ? options.fonts : await loadTypefaces(options.fonts, textsOf(source));
-  const drawings = drawPattern(pattern, typefaces, options.showBefore ? options.before : undefined);
+  const typefaces =
+    'programs' in options.fonts ? options.fonts : await loadTypefaces(options.fonts, textsOf(source));
+  const drawings = drawPattern(pattern, typefaces, options.showBefore ? source.before : undefined);
   const layout = layoutFor(drawings, paper, options.orientation ?? 'auto', options);
   const { format } = layout;
   const { covers, pieces, pages } = withCovers(source, drawings, layout, typefaces);
   const joins = joinsOf(pages);
-  const sheet: Drawing = { inks: pieces.flatMap((p, i) => movedDrawing(drawings[i]!.drawing, p.matrix).inks) };
+  const sheet: Drawing = {
+    inks: pieces.flatMap((p, i) => movedDrawing(drawings[i]!.drawing, p.matrix).inks),
+  };
   const title = titleOf(source);
   const footer = (page: Page) => footLine(title, page, pages.length, format, typefaces);
   const pdf = await pdfDocument(
     {
       title: `${title} (${paperName(paper.name)})`,
-      subject: `Sewing pattern at true scale: ${pattern.pieces.map(p => p.title || p.name).join(', ')}`.slice(0, 400),
+      subject: `Sewing pattern at true scale: ${pattern.pieces.map(p => p.title || p.name).join(', ')}`.slice(
+        0,
+        400,
+      ),
       language: 'en',
       format,
       sheet,
@@ -69,7 +70,11 @@ export async function printPattern(pattern: Pattern, options: PrintOptions): Pro
       pages: pages.map((page, i) =>
         page.kind === 'cover'
           ? { own: covers[i]!, common: false }
-          : { window: page.window, common: true, own: pageFurniture(page, format, joins, footer(page), typefaces) },
+          : {
+              window: page.window,
+              common: true,
+              own: pageFurniture(page, format, joins, footer(page), typefaces),
+            },
       ),
     },
     typefaces,
@@ -78,7 +83,9 @@ export async function printPattern(pattern: Pattern, options: PrintOptions): Pro
 }
 
 function sourceOf(pattern: Pattern, { before, record, cautions, wearer, date }: PrintOptions): ReportSource {
-  const given = Object.entries({ before, record, cautions, wearer, date }).filter(([, value]) => value !== undefined);
+  const given = Object.entries({ before, record, cautions, wearer, date }).filter(
+    ([, value]) => value !== undefined,
+  );
   return { pattern, ...Object.fromEntries(given) };
 }
 
@@ -89,7 +96,12 @@ interface Covered {
 }
 
 /** The cover names page numbers, which depend on how many pages it fills itself: set again until both agree. */
-function withCovers(source: ReportSource, drawings: readonly PieceDrawing[], layout: SheetLayout, typefaces: Typefaces): Covered {
+function withCovers(
+  source: ReportSource,
+  drawings: readonly PieceDrawing[],
+  layout: SheetLayout,
+  typefaces: Typefaces,
+): Covered {
   const { format } = layout;
   for (let count = 1; ; count++) {
     const pieces = layout.place(count);
@@ -97,8 +109,14 @@ function withCovers(source: ReportSource, drawings: readonly PieceDrawing[], lay
     const numberOf = new Map(pages.map(p => [p.label, p.number]));
     const covers = coverPages(
       {
-        source, format, pages,
-        pieces: pieces.map((p, i) => ({ ...p, title: source.pattern.pieces[i]!.title || p.piece, cutting: drawings[i]!.cutting })),
+        source,
+        format,
+        pages,
+        pieces: pieces.map((p, i) => ({
+          ...p,
+          title: source.pattern.pieces[i]!.title || p.piece,
+          cutting: drawings[i]!.cutting,
+        })),
         pagesOf: name => {
           const piece = pieces.find(p => p.piece === name);
           return piece ? pageWords(labelsOf(format, count, piece).map(l => numberOf.get(l)!)) : '';
@@ -106,7 +124,8 @@ function withCovers(source: ReportSource, drawings: readonly PieceDrawing[], lay
       },
       typefaces,
     );
-    if (covers.length <= count) return { covers: [...covers, ...blank(count - covers.length)], pieces, pages };
+    if (covers.length <= count)
+      return { covers: [...covers, ...blank(count - covers.length)], pieces, pages };
     count = Math.max(covers.length - 1, count);
   }
 }
@@ -124,7 +143,13 @@ export function pageWords(numbers: readonly number[]): string {
   return runs.map(([a, b]) => (a === b ? String(a) : `${a}-${b}`)).join(', ');
 }
 
-function footLine(title: string, page: Page, count: number, format: PageFormat, typefaces: Typefaces): string {
+function footLine(
+  title: string,
+  page: Page,
+  count: number,
+  format: PageFormat,
+  typefaces: Typefaces,
+): string {
   const { paper, stretch } = format;
   const corrected = stretch.across !== 1 || stretch.down !== 1;
   const scale = corrected
@@ -139,5 +164,16 @@ function* textsOf(source: ReportSource): Generator<string> {
   const written = writtenReport(source);
   yield JSON.stringify(written);
   const { pattern } = source;
-  yield JSON.stringify([pattern.name, pattern.seams.map(s => s.name), pattern.pieces.map(p => [p.name, p.title, p.cutting, p.lines.map(l => l.name), p.marks.map(m => m.name), p.outline.parts.map(e => e.name)])]);
+  yield JSON.stringify([
+    pattern.name,
+    pattern.seams.map(s => s.name),
+    pattern.pieces.map(p => [
+      p.name,
+      p.title,
+      p.cutting,
+      p.lines.map(l => l.name),
+      p.marks.map(m => m.name),
+      p.outline.parts.map(e => e.name),
+    ]),
+  ]);
 }

@@ -1,4 +1,12 @@
-import { type Affine, at, compose, type Path, type Point, polyline, transformedPath } from '@paperhinge/geometry';
+import {
+  type Affine,
+  at,
+  compose,
+  type Path,
+  type Point,
+  polyline,
+  transformedPath,
+} from '@paperhinge/geometry';
 import { blockGrid, placeForBlock } from '../drawing/block-place.js';
 import { inkChords } from '../drawing/draw-piece.js';
 import type { Ink, TypeMeasure } from '../drawing/ink.js';
@@ -17,11 +25,18 @@ export interface MapPiece {
 
 /** The large sheet in small: every page with its label, every piece with its name. At most `width` × `height` mm. */
 export function mapSlab(
-  measure: TypeMeasure, pages: readonly Page[], overlap: number, pieces: readonly MapPiece[], width: number, height: number,
+  measure: TypeMeasure,
+  pages: readonly Page[],
+  overlap: number,
+  pieces: readonly MapPiece[],
+  width: number,
+  height: number,
 ): Slab {
   const tiles = pages.filter(p => p.kind === 'tile');
-  const x0 = Math.min(...tiles.map(p => p.window[0])), y0 = Math.min(...tiles.map(p => p.window[1]));
-  const x1 = Math.max(...tiles.map(p => p.window[0] + p.window[2])), y1 = Math.max(...tiles.map(p => p.window[1] + p.window[3]));
+  const x0 = Math.min(...tiles.map(p => p.window[0])),
+    y0 = Math.min(...tiles.map(p => p.window[1]));
+  const x1 = Math.max(...tiles.map(p => p.window[0] + p.window[2])),
+    y1 = Math.max(...tiles.map(p => p.window[1] + p.window[3]));
   const k = Math.min(width / (x1 - x0), height / (y1 - y0), 0.25);
   return {
     height: (y1 - y0) * k,
@@ -38,7 +53,8 @@ type To = (p: { x: number; y: number }) => Point;
 
 /** The page without the strips that its neighbours cover, so that the grid is drawn by single lines. */
 function cornersOf({ window: [x, y, w, h], neighbours }: Page, overlap: number): readonly Point[] {
-  const right = x + w - (neighbours.right ? overlap : 0), below = y + h - (neighbours.below ? overlap : 0);
+  const right = x + w - (neighbours.right ? overlap : 0),
+    below = y + h - (neighbours.below ? overlap : 0);
   return [at(x, y), at(right, y), at(right, below), at(x, below)];
 }
 
@@ -48,22 +64,41 @@ function pageInks(measure: TypeMeasure, page: Page, overlap: number, to: To): re
   const size = Math.min(2.6, (second.x - first.x) * 0.2);
   return [
     stroke('map-page', polyline(...corners, first)),
-    setLine(measure, page.label, { role: 'text', size, weight: 'bold' }, at(first.x + size * 0.35, first.y + size)),
-    setLine(measure, `p ${page.number}`, { role: 'text', size: size * 0.75 }, at(first.x + size * 0.35, first.y + size * 1.8)),
+    setLine(
+      measure,
+      page.label,
+      { role: 'text', size, weight: 'bold' },
+      at(first.x + size * 0.35, first.y + size),
+    ),
+    setLine(
+      measure,
+      `p ${page.number}`,
+      { role: 'text', size: size * 0.75 },
+      at(first.x + size * 0.35, first.y + size * 1.8),
+    ),
   ];
 }
 
 /** A piece's outline, its name where no page line or label crosses it. */
-function pieceInks(measure: TypeMeasure, piece: MapPiece, shrink: Affine, to: To, others: readonly Ink[]): readonly Ink[] {
+function pieceInks(
+  measure: TypeMeasure,
+  piece: MapPiece,
+  shrink: Affine,
+  to: To,
+  others: readonly Ink[],
+): readonly Ink[] {
   const outline = closedStroke('map-piece', transformedPath(piece.cutting, compose(piece.matrix, shrink)));
   const room: Room = { inside: piece.polygons[0]!.map(to), ink: others.flatMap(inkChords) };
   const grid = blockGrid(room, at(0, -1), 0.35);
   for (const size of [3.2, 2.7, 2.3, 1.9, 1.5, 1.2])
     for (const reading of [at(0, -1), at(1, 0)]) {
       const words = fitted(measure, piece.title, size, 'bold', 36);
-      const width = measure.width(words, size, 'bold'), height = size * 0.95;
-      const middle = reading.x === 0 ? placeForBlock(grid, width, height) : placeForBlock(grid, height, width);
-      if (middle) return [outline, setCentred(measure, words, { role: 'text', size, weight: 'bold' }, middle, reading)];
+      const width = measure.width(words, size, 'bold'),
+        height = size * 0.95;
+      const middle =
+        reading.x === 0 ? placeForBlock(grid, width, height) : placeForBlock(grid, height, width);
+      if (middle)
+        return [outline, setCentred(measure, words, { role: 'text', size, weight: 'bold' }, middle, reading)];
     }
   return [outline];
 }

@@ -19,7 +19,13 @@ export const squaresSlab = (measure: TypeMeasure): Slab => ({
 
 export const squaresWidth = testSquare + 5 + inchSquare;
 
-function square(measure: TypeMeasure, corner: Point, side: number, size: string, words: string): readonly Ink[] {
+function square(
+  measure: TypeMeasure,
+  corner: Point,
+  side: number,
+  size: string,
+  words: string,
+): readonly Ink[] {
   const to = (u: number, v: number) => at(corner.x + u * side, corner.y + v * side);
   return [
     stroke('test-square', polyline(to(0, 0), to(1, 0), to(1, 1), to(0, 1), to(0, 0))),
@@ -34,13 +40,24 @@ function square(measure: TypeMeasure, corner: Point, side: number, size: string,
  */
 export function rulerInks(measure: TypeMeasure, from: Point, direction: Point, room: number): readonly Ink[] {
   const side = at(-direction.y, direction.x);
-  const on = (along: number, off: number) => at(from.x + direction.x * along + side.x * off, from.y + direction.y * along + side.y * off);
-  const millimetres = Math.min(Math.floor(room / 10) * 10, 200), inches = Math.min(Math.floor(room / 25.4), 8);
+  const on = (along: number, off: number) =>
+    at(from.x + direction.x * along + side.x * off, from.y + direction.y * along + side.y * off);
+  const millimetres = Math.min(Math.floor(room / 10) * 10, 200),
+    inches = Math.min(Math.floor(room / 25.4), 8);
   const end = Math.max(millimetres, inches * 25.4);
   const inks: Ink[] = [straight('rule', on(0, 0), on(end, 0))];
-  for (let mm = 0; mm <= millimetres; mm += 5) inks.push(straight('rule', on(mm, 0), on(mm, mm % 50 === 0 ? -2.6 : mm % 10 === 0 ? -1.8 : -1)));
-  for (let n = 0; n <= inches * 4; n++) inks.push(straight('rule', on((n * 25.4) / 4, 0), on((n * 25.4) / 4, n % 4 === 0 ? 2.6 : n % 2 === 0 ? 1.6 : 0.9)));
-  for (let mm = 50; mm <= millimetres; mm += 50) inks.push(centred(measure, String(mm), on(mm, -3.9), direction));
+  for (let mm = 0; mm <= millimetres; mm += 5)
+    inks.push(straight('rule', on(mm, 0), on(mm, mm % 50 === 0 ? -2.6 : mm % 10 === 0 ? -1.8 : -1)));
+  for (let n = 0; n <= inches * 4; n++)
+    inks.push(
+      straight(
+        'rule',
+        on((n * 25.4) / 4, 0),
+        on((n * 25.4) / 4, n % 4 === 0 ? 2.6 : n % 2 === 0 ? 1.6 : 0.9),
+      ),
+    );
+  for (let mm = 50; mm <= millimetres; mm += 50)
+    inks.push(centred(measure, String(mm), on(mm, -3.9), direction));
   for (let n = 2; n <= inches; n += 2) inks.push(centred(measure, `${n} in`, on(n * 25.4, 3.9), direction));
   inks.push(setLine(measure, 'mm', { role: 'text', size: 2.2 }, on(1, -3.1), direction));
   return inks;

@@ -32,7 +32,14 @@ export interface TextSetting {
 
 /** Text wrapped to a width. */
 export function textSlab(measure: TypeMeasure, text: string, setting: TextSetting): Slab {
-  const { width, size = body.size, line = size * (body.line / body.size), weight = 'regular', indent = 0, align = 'left' } = setting;
+  const {
+    width,
+    size = body.size,
+    line = size * (body.line / body.size),
+    weight = 'regular',
+    indent = 0,
+    align = 'left',
+  } = setting;
   const lines = wrapped(measure, text, size, weight, width - indent, setting.most);
   return {
     height: lines.length * line,

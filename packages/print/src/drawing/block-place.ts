@@ -26,16 +26,20 @@ export function blockGrid(room: Room, along: Point, gap: number): BlockGrid {
   const inside = room.inside.map(toFrame);
   const min = { x: Math.min(...inside.map(p => p.x)), y: Math.min(...inside.map(p => p.y)) };
   const max = { x: Math.max(...inside.map(p => p.x)), y: Math.max(...inside.map(p => p.y)) };
-  const short = Math.min(max.x - min.x, max.y - min.y), long = Math.max(max.x - min.x, max.y - min.y);
+  const short = Math.min(max.x - min.x, max.y - min.y),
+    long = Math.max(max.x - min.x, max.y - min.y);
   // Fine enough for the short side of a narrow piece, few enough cells for a 3 m train.
   const cell = Math.max(Math.min(short / 60, 2), long / 900, 0.25);
-  const columns = Math.max(Math.ceil((max.x - min.x) / cell), 1), rows = Math.max(Math.ceil((max.y - min.y) / cell), 1);
+  const columns = Math.max(Math.ceil((max.x - min.x) / cell), 1),
+    rows = Math.max(Math.ceil((max.y - min.y) / cell), 1);
   const free = new Uint8Array(columns * rows);
   fillInside(free, columns, rows, cell, min, inside);
   const ink = [...room.ink, ...chords(room.inside, true)];
   for (const [a, b] of ink) blockAlong(free, columns, rows, cell, min, toFrame(a), toFrame(b), gap);
   const sums = new Int32Array((columns + 1) * (rows + 1));
-  let count = 0, sumX = 0, sumY = 0;
+  let count = 0,
+    sumX = 0,
+    sumY = 0;
   for (let r = 0; r < rows; r++) {
     let line = 0;
     for (let c = 0; c < columns; c++) {
@@ -49,35 +53,48 @@ export function blockGrid(room: Room, along: Point, gap: number): BlockGrid {
       }
     }
   }
-  const middle = count === 0 ? min : { x: min.x + (sumX / count + 0.5) * cell, y: min.y + (sumY / count + 0.5) * cell };
+  const middle =
+    count === 0 ? min : { x: min.x + (sumX / count + 0.5) * cell, y: min.y + (sumY / count + 0.5) * cell };
   return { cell, columns, rows, along, across, origin: min, sums, middle };
 }
 
 /** The middle (in piece coordinates) of the free place for a block of `width` × `height` nearest to the grid's middle. */
 export function placeForBlock(grid: BlockGrid, width: number, height: number): Point | undefined {
   const { cell, columns, rows, sums, origin, middle } = grid;
-  const w = Math.ceil(width / cell) + 1, h = Math.ceil(height / cell) + 1, stride = columns + 1;
+  const w = Math.ceil(width / cell) + 1,
+    h = Math.ceil(height / cell) + 1,
+    stride = columns + 1;
   if (w > columns || h > rows) return undefined;
   let best: { c: number; r: number } | undefined;
   let nearest = Number.POSITIVE_INFINITY;
   for (let r = 0; r + h <= rows; r++) {
     for (let c = 0; c + w <= columns; c++) {
-      const dx = origin.x + (c + w / 2) * cell - middle.x, dy = origin.y + (r + h / 2) * cell - middle.y;
+      const dx = origin.x + (c + w / 2) * cell - middle.x,
+        dy = origin.y + (r + h / 2) * cell - middle.y;
       const away = dx * dx + dy * dy;
       if (away >= nearest) continue;
-      const a = r * stride + c, b = (r + h) * stride + c;
+      const a = r * stride + c,
+        b = (r + h) * stride + c;
       if (sums[b + w]! - sums[b]! - sums[a + w]! + sums[a]! !== 0) continue;
       nearest = away;
       best = { c, r };
     }
   }
   if (!best) return undefined;
-  const x = origin.x + (best.c + w / 2) * cell, y = origin.y + (best.r + h / 2) * cell;
+  const x = origin.x + (best.c + w / 2) * cell,
+    y = origin.y + (best.r + h / 2) * cell;
   return { x: x * grid.along.x + y * grid.across.x, y: x * grid.along.y + y * grid.across.y };
 }
 
 /** Marks the cells whose middle lies inside (even-odd along each row of cells). */
-function fillInside(free: Uint8Array, columns: number, rows: number, cell: number, min: Point, polygon: Polygon): void {
+function fillInside(
+  free: Uint8Array,
+  columns: number,
+  rows: number,
+  cell: number,
+  min: Point,
+  polygon: Polygon,
+): void {
   for (let r = 0; r < rows; r++) {
     const y = min.y + (r + 0.5) * cell;
     const crossings: number[] = [];
@@ -94,14 +111,24 @@ function fillInside(free: Uint8Array, columns: number, rows: number, cell: numbe
 
 /** Blocks the cells within `gap` of a chord, by squares round points closer together than a cell. */
 function blockAlong(
-  free: Uint8Array, columns: number, rows: number, cell: number, min: Point, a: Point, b: Point, gap: number,
+  free: Uint8Array,
+  columns: number,
+  rows: number,
+  cell: number,
+  min: Point,
+  a: Point,
+  b: Point,
+  gap: number,
 ): void {
   const reach = gap + cell;
   const steps = Math.max(Math.ceil(Math.hypot(b.x - a.x, b.y - a.y) / cell), 1);
   for (let i = 0; i <= steps; i++) {
-    const x = a.x + ((b.x - a.x) * i) / steps - min.x, y = a.y + ((b.y - a.y) * i) / steps - min.y;
-    const c0 = Math.max(Math.floor((x - reach) / cell), 0), c1 = Math.min(Math.floor((x + reach) / cell), columns - 1);
-    const r0 = Math.max(Math.floor((y - reach) / cell), 0), r1 = Math.min(Math.floor((y + reach) / cell), rows - 1);
+    const x = a.x + ((b.x - a.x) * i) / steps - min.x,
+      y = a.y + ((b.y - a.y) * i) / steps - min.y;
+    const c0 = Math.max(Math.floor((x - reach) / cell), 0),
+      c1 = Math.min(Math.floor((x + reach) / cell), columns - 1);
+    const r0 = Math.max(Math.floor((y - reach) / cell), 0),
+      r1 = Math.min(Math.floor((y + reach) / cell), rows - 1);
     if (c1 < c0) continue;
     for (let r = r0; r <= r1; r++) free.fill(0, r * columns + c0, r * columns + c1 + 1);
   }

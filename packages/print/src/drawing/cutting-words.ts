@@ -9,6 +9,8 @@ export function cutWords(piece: Piece): string {
 
 /** Where a seam leads from an edge: the partner edges' names, each once, by piece. */
 export const fabricWords = (piece: Piece): string =>
-  piece.cutting.fabric === '' ? '' : /fabric|cloth|lining|interfacing/i.test(piece.cutting.fabric)
-    ? piece.cutting.fabric
-    : `${piece.cutting.fabric} fabric`;
+  piece.cutting.fabric === ''
+    ? ''
+    : /fabric|cloth|lining|interfacing/i.test(piece.cutting.fabric)
+      ? piece.cutting.fabric
+      : `${piece.cutting.fabric} fabric`;

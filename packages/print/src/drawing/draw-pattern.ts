@@ -7,8 +7,14 @@ import type { TypeMeasure } from './ink.js';
  * @param before the pattern before an alteration: pieces of the same name are ghosted under the new ones
  * @throws PatternError whatever a piece's cutting line refuses, naming the piece
  */
-export const drawPattern = (pattern: Pattern, measure: TypeMeasure, before?: Pattern): readonly PieceDrawing[] =>
+export const drawPattern = (
+  pattern: Pattern,
+  measure: TypeMeasure,
+  before?: Pattern,
+): readonly PieceDrawing[] =>
   pattern.pieces.map(piece => {
     const then = before?.pieces.find(p => p.name === piece.name);
-    return locating({ piece: piece.name }, () => drawPiece(piece, pattern, measure, then ? { before: then } : {}));
+    return locating({ piece: piece.name }, () =>
+      drawPiece(piece, pattern, measure, then ? { before: then } : {}),
+    );
   });

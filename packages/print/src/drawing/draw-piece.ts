@@ -1,4 +1,20 @@
-import { add, type CuttingLine, cuttingLine, dartsOf, edgeNames as edgesOf, edgePath, foldEdgeOf, edgeParts, joined, type Path, type Pattern, type Piece, type Point, dot, scale } from '@paperhinge/geometry';
+import {
+  add,
+  type CuttingLine,
+  cuttingLine,
+  dartsOf,
+  dot,
+  edgeParts,
+  edgePath,
+  edgeNames as edgesOf,
+  foldEdgeOf,
+  joined,
+  type Path,
+  type Pattern,
+  type Piece,
+  type Point,
+  scale,
+} from '@paperhinge/geometry';
 import { blockGrid } from './block-place.js';
 import { boxEdges, edgeNames } from './edge-names.js';
 import { flattened } from './flatten.js';
@@ -33,7 +49,12 @@ export interface DrawOptions {
  * their weight, each in a place that is still free.
  * @throws PatternError whatever the cutting line refuses, naming the piece
  */
-export function drawPiece(piece: Piece, pattern: Pattern, measure: TypeMeasure, options: DrawOptions = {}): PieceDrawing {
+export function drawPiece(
+  piece: Piece,
+  pattern: Pattern,
+  measure: TypeMeasure,
+  options: DrawOptions = {},
+): PieceDrawing {
   const frame = frameOf(piece);
   const cut = cuttingLine(piece, pattern);
   const cutPolygon = flattened(cut.path);
@@ -44,9 +65,13 @@ export function drawPiece(piece: Piece, pattern: Pattern, measure: TypeMeasure, 
   const bracket = fold ? foldBracket(edgePath(piece, fold.name), frame, measure, room) : [];
   ink.push(...bracket.flatMap(inkChords));
 
-  const netPolygon = flattened(joined(...piece.outline.parts.flatMap(p => (p.type === 'edge' ? [p.path] : p.legs))));
+  const netPolygon = flattened(
+    joined(...piece.outline.parts.flatMap(p => (p.type === 'edge' ? [p.path] : p.legs))),
+  );
   const grid = blockGrid({ inside: netPolygon, ink }, scale(frame.down, -1), titleGap);
-  const title = titleBlock(piece, pattern, frame, grid, measure) ?? titleTag(piece, besideOf(cutPolygon, frame), frame, measure);
+  const title =
+    titleBlock(piece, pattern, frame, grid, measure) ??
+    titleTag(piece, besideOf(cutPolygon, frame), frame, measure);
   ink.push(...title.flatMap(inkChords));
 
   const names: Ink[] = [];
@@ -57,7 +82,8 @@ export function drawPiece(piece: Piece, pattern: Pattern, measure: TypeMeasure, 
   };
   for (const line of piece.lines) keep(lineName(line, frame, measure, room));
   for (const mark of piece.marks) keep(markName(mark, frame, measure, room));
-  for (const edge of edgesOf(piece)) for (const label of edgeNames(piece, edge, pattern, frame, measure, room)) keep(label);
+  for (const edge of edgesOf(piece))
+    for (const label of edgeNames(piece, edge, pattern, frame, measure, room)) keep(label);
 
   const outside = title.flatMap(t => (t.kind === 'text' ? [letteringBox(t)] : []));
   const tag = outside.some(box => box.some(p => outsideBox(p, cutPolygon)));
@@ -105,7 +131,10 @@ function cutInks(piece: Piece, cut: CuttingLine): readonly Ink[] {
 }
 
 const ghostInks = (before: Piece): readonly Ink[] => [
-  closedStroke('before', joined(...before.outline.parts.flatMap(p => (p.type === 'edge' ? [p.path] : p.legs)))),
+  closedStroke(
+    'before',
+    joined(...before.outline.parts.flatMap(p => (p.type === 'edge' ? [p.path] : p.legs))),
+  ),
 ];
 
 /** What an ink blocks for labels: the chords of its path, or the sides of its box. */
@@ -115,13 +144,18 @@ export function inkChords(ink: Ink): readonly (readonly [Point, Point])[] {
 
 /** Where a title beside the piece starts: right of it, level with its middle. */
 function besideOf(polygon: Polygon, frame: Frame): Point {
-  const rights = polygon.map(p => dot(p, frame.right)), downs = polygon.map(p => dot(p, frame.down));
-  const right = Math.max(...rights) + 4, down = (Math.min(...downs) + Math.max(...downs)) / 2;
+  const rights = polygon.map(p => dot(p, frame.right)),
+    downs = polygon.map(p => dot(p, frame.down));
+  const right = Math.max(...rights) + 4,
+    down = (Math.min(...downs) + Math.max(...downs)) / 2;
   return add(scale(frame.right, right), scale(frame.down, down));
 }
 
 function outsideBox(p: Point, polygon: Polygon): boolean {
-  return p.x > Math.max(...polygon.map(q => q.x)) || p.y > Math.max(...polygon.map(q => q.y)) ||
-    p.x < Math.min(...polygon.map(q => q.x)) || p.y < Math.min(...polygon.map(q => q.y));
+  return (
+    p.x > Math.max(...polygon.map(q => q.x)) ||
+    p.y > Math.max(...polygon.map(q => q.y)) ||
+    p.x < Math.min(...polygon.map(q => q.x)) ||
+    p.y < Math.min(...polygon.map(q => q.y))
+  );
 }
-

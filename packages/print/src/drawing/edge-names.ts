@@ -1,9 +1,21 @@
 import {
-  add, edgePath, type Path, type Pattern, type Piece, type Point, partsOfEdge, pathLength, pointAlong, rightOf, runLabel,
-  scale, type Seam, tangentAlong,
+  add,
+  edgePath,
+  type Path,
+  type Pattern,
+  type Piece,
+  type Point,
+  partsOfEdge,
+  pathLength,
+  pointAlong,
+  rightOf,
+  runLabel,
+  type Seam,
+  scale,
+  tangentAlong,
 } from '@paperhinge/geometry';
 import { type Frame, readable } from './frame.js';
-import { letteringBox, type Lettering, type TypeMeasure } from './ink.js';
+import { type Lettering, letteringBox, type TypeMeasure } from './ink.js';
 import { plainLine, setCentred } from './lettering.js';
 import { isFree, type Room } from './room.js';
 import { widthText } from './widths.js';
@@ -23,7 +35,12 @@ const narrowestBand = 4;
  * less, or is left out: it never lies on a line.
  */
 export function edgeNames(
-  piece: Piece, name: string, pattern: Pattern, frame: Frame, measure: TypeMeasure, room: Room,
+  piece: Piece,
+  name: string,
+  pattern: Pattern,
+  frame: Frame,
+  measure: TypeMeasure,
+  room: Room,
 ): readonly Lettering[] {
   const edge = partsOfEdge(piece, name)[0]!;
   if (edge.kind === 'fold') return [];
@@ -33,7 +50,8 @@ export function edgeNames(
   const width = allowance > 0 ? widthText(allowance, pattern.unit) : '';
   const short = width.replace(/ \(.*/, '');
   const figures = edge.kind === 'hem' && width ? [`hem ${width}`, `hem ${short}`, short] : [width, short];
-  const inBand = allowance >= narrowestBand ? labelAlong(along, figures, room, () => -allowance / 2) : undefined;
+  const inBand =
+    allowance >= narrowestBand ? labelAlong(along, figures, room, () => -allowance / 2) : undefined;
 
   const partner = partnerWords(piece, name, pattern);
   const own = plainLine(name);
@@ -66,8 +84,17 @@ function labelAlong(
       if (width > length * 0.9) continue;
       for (const share of shares) {
         const tangent = tangentAlong(path, share * length);
-        const middle = add(pointAlong(path, share * length), scale(rightOf(tangent), inset(size, share * length, width)));
-        const label = setCentred(measure, text, { role: 'edge-label', size }, middle, readable(frame, tangent));
+        const middle = add(
+          pointAlong(path, share * length),
+          scale(rightOf(tangent), inset(size, share * length, width)),
+        );
+        const label = setCentred(
+          measure,
+          text,
+          { role: 'edge-label', size },
+          middle,
+          readable(frame, tangent),
+        );
         if (isFree(room, letteringBox(label), gap)) return label;
       }
     }
@@ -76,7 +103,8 @@ function labelAlong(
 
 /** mm by which an edge bows inwards over a label's width: the label must stand that much further off. */
 function bow(path: Path, along: number, width: number): number {
-  const middle = pointAlong(path, along), inwards = rightOf(tangentAlong(path, along));
+  const middle = pointAlong(path, along),
+    inwards = rightOf(tangentAlong(path, along));
   const reach = (p: Point) => (p.x - middle.x) * inwards.x + (p.y - middle.y) * inwards.y;
   return Math.max(reach(pointAlong(path, along - width / 2)), reach(pointAlong(path, along + width / 2)), 0);
 }

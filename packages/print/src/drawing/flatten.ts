@@ -1,4 +1,14 @@
-import { isLine, type Path, type Point, pointAt, type Segment, secondDerivativeAt, startOf, pathEnd, norm } from '@paperhinge/geometry';
+import {
+  isLine,
+  norm,
+  type Path,
+  type Point,
+  pathEnd,
+  pointAt,
+  type Segment,
+  secondDerivativeAt,
+  startOf,
+} from '@paperhinge/geometry';
 
 /** mm. Layout works on chords this near the curve: a tenth of the clearance kept round a label. */
 export const chordError = 0.08;

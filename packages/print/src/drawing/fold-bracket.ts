@@ -1,24 +1,36 @@
-import { add, type Path, pathLength, pathStart, pathEnd, type Point, polyline, rightOf, scale } from '@paperhinge/geometry';
-import type { Ink, TypeMeasure } from './ink.js';
+import {
+  add,
+  type Path,
+  type Point,
+  pathEnd,
+  pathLength,
+  pathStart,
+  polyline,
+  rightOf,
+  scale,
+} from '@paperhinge/geometry';
 import { type Frame, readable } from './frame.js';
+import type { Ink, TypeMeasure } from './ink.js';
+import { letteringBox } from './ink.js';
 import { setCentred } from './lettering.js';
 import { isFree, type Room } from './room.js';
 import { arrowhead, directionOf, stroke } from './shapes.js';
-import { letteringBox } from './ink.js';
 
 /**
  * The bracket beside a fold edge, its two arrows touching the fold, with its words along it. It stands as far inside
  * as the piece has room for.
  */
 export function foldBracket(fold: Path, frame: Frame, measure: TypeMeasure, room: Room): readonly Ink[] {
-  const from = pathStart(fold), to = pathEnd(fold);
+  const from = pathStart(fold),
+    to = pathEnd(fold);
   const length = pathLength(fold);
   const along = directionOf(from, to);
   const inwards = rightOf(along);
   const on = (share: number, inset: number): Point =>
     add(add(from, scale(along, share * length)), scale(inwards, inset));
   const inset = Math.min(9, length / 4);
-  const [a, b] = length > 120 ? [0.5 - Math.min(0.36, 110 / length), 0.5 + Math.min(0.36, 110 / length)] : [0.15, 0.85];
+  const [a, b] =
+    length > 120 ? [0.5 - Math.min(0.36, 110 / length), 0.5 + Math.min(0.36, 110 / length)] : [0.15, 0.85];
   const head = Math.min(4.5, inset * 0.5);
   const outwards = scale(inwards, -1);
   const bracket: Ink[] = [
@@ -29,8 +41,15 @@ export function foldBracket(fold: Path, frame: Frame, measure: TypeMeasure, room
   const direction = readable(frame, along);
   for (const size of [3.4, 2.8, 2.2, 1.8])
     for (const place of [0.5, 0.42, 0.58]) {
-      const words = setCentred(measure, 'place on fold', { role: 'detail', size }, on(place, inset + size * 0.75 + 0.4), direction);
-      if (words.width < (b - a) * length && isFree(room, letteringBox(words), 0.6)) return [...bracket, words];
+      const words = setCentred(
+        measure,
+        'place on fold',
+        { role: 'detail', size },
+        on(place, inset + size * 0.75 + 0.4),
+        direction,
+      );
+      if (words.width < (b - a) * length && isFree(room, letteringBox(words), 0.6))
+        return [...bracket, words];
     }
   return bracket;
 }

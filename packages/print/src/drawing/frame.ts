@@ -1,4 +1,12 @@
-import { type Affine, carrying, distance, pathEnd, pathStart, type Piece, type Point } from '@paperhinge/geometry';
+import {
+  type Affine,
+  carrying,
+  distance,
+  type Piece,
+  type Point,
+  pathEnd,
+  pathStart,
+} from '@paperhinge/geometry';
 import { directionOf } from './shapes.js';
 
 /** How a piece stands on paper: unit vectors, in its own coordinates, of the page's right and down. */
@@ -11,7 +19,8 @@ export interface Frame {
 export function frameOf(piece: Piece): Frame {
   const grain = piece.lines.find(l => l.kind === 'grain');
   if (!grain) return asDrawn;
-  const from = pathStart(grain.path), to = pathEnd(grain.path);
+  const from = pathStart(grain.path),
+    to = pathEnd(grain.path);
   if (distance(from, to) === 0) return asDrawn;
   const along = directionOf(from, to);
   // Of the grain's two directions the one nearer to down; a grain straight across turns so that its end points down.

@@ -1,4 +1,12 @@
-import { type Affine, apply, applyToVector, norm, type Path, type Point, transformedPath } from '@paperhinge/geometry';
+import {
+  type Affine,
+  apply,
+  applyToVector,
+  norm,
+  type Path,
+  type Point,
+  transformedPath,
+} from '@paperhinge/geometry';
 
 /**
  * What a line, fill or word on a pattern means. Its look (width, dash, grey, layer) is decided once, in `pens.ts`;

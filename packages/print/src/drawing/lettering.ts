@@ -1,5 +1,5 @@
 import { add, type Point, scale } from '@paperhinge/geometry';
-import { capShare, type Lettering, type Role, tailShare, type TypeMeasure, type Weight } from './ink.js';
+import { capShare, type Lettering, type Role, type TypeMeasure, tailShare, type Weight } from './ink.js';
 
 export interface TypeStyle {
   readonly role: Role;
@@ -30,7 +30,13 @@ export function setCentred(
   const width = measure.width(text, style.size, style.weight ?? 'regular');
   const down = { x: -direction.y, y: direction.x };
   const drop = ((capShare - tailShare) / 2) * style.size;
-  return setLine(measure, text, style, add(add(middle, scale(direction, -width / 2)), scale(down, drop)), direction);
+  return setLine(
+    measure,
+    text,
+    style,
+    add(add(middle, scale(direction, -width / 2)), scale(down, drop)),
+    direction,
+  );
 }
 
 /** Height of the box round a line of text of this em size. */
@@ -59,7 +65,9 @@ export function wrapped(
   const fits = (line: string) => measure.width(line, size, weight) <= room;
   const lines: string[] = [];
   let line = '';
-  for (const word of plainLine(text).split(' ').flatMap(w => brokenWord(w, fits))) {
+  for (const word of plainLine(text)
+    .split(' ')
+    .flatMap(w => brokenWord(w, fits))) {
     const longer = line === '' ? word : `${line} ${word}`;
     if (line !== '' && !fits(longer)) {
       lines.push(line);
@@ -80,7 +88,13 @@ function shortened(line: string, fits: (line: string) => boolean): string {
 }
 
 /** A text cut to a width, with an ellipsis where it was cut. */
-export function fitted(measure: TypeMeasure, text: string, size: number, weight: Weight, room: number): string {
+export function fitted(
+  measure: TypeMeasure,
+  text: string,
+  size: number,
+  weight: Weight,
+  room: number,
+): string {
   const line = plainLine(text);
   const fits = (l: string) => measure.width(l, size, weight) <= room;
   return fits(line) ? line : shortened(longestPrefix(line, fits), fits);
@@ -89,7 +103,8 @@ export function fitted(measure: TypeMeasure, text: string, size: number, weight:
 /** The longest head of a text that fits, found by halving; text of any length costs a few measurements. */
 function longestPrefix(text: string, fits: (line: string) => boolean): string {
   const letters = [...text];
-  let low = 1, high = letters.length;
+  let low = 1,
+    high = letters.length;
   while (low < high) {
     const middle = Math.ceil((low + high) / 2);
     if (fits(letters.slice(0, middle).join(''))) low = middle;

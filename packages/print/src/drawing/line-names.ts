@@ -1,6 +1,16 @@
-import { add, leftOf, type Mark, type Path, type PieceLine, pathLength, pointAlong, scale, tangentAlong } from '@paperhinge/geometry';
+import {
+  add,
+  leftOf,
+  type Mark,
+  type Path,
+  type PieceLine,
+  pathLength,
+  pointAlong,
+  scale,
+  tangentAlong,
+} from '@paperhinge/geometry';
 import { type Frame, readable } from './frame.js';
-import { letteringBox, type Lettering, type TypeMeasure } from './ink.js';
+import { type Lettering, letteringBox, type TypeMeasure } from './ink.js';
 import { plainLine, setCentred, setLine } from './lettering.js';
 import { isFree, type Room } from './room.js';
 
@@ -8,14 +18,25 @@ const shares = [0.2, 0.8, 0.12, 0.88, 0.35, 0.65, 0.5];
 const sizes = [3, 2.5, 2.1];
 
 /** The name of a line, just above it (or below), where nothing else is. Grain and dart lines need none. */
-export function lineName(line: PieceLine, frame: Frame, measure: TypeMeasure, room: Room): Lettering | undefined {
+export function lineName(
+  line: PieceLine,
+  frame: Frame,
+  measure: TypeMeasure,
+  room: Room,
+): Lettering | undefined {
   if (line.kind === 'grain' || line.kind === 'dart') return undefined;
-  const text = line.kind === 'lengthen-shorten' ? 'lengthen or shorten here' : plainLine(line.name || line.kind);
+  const text =
+    line.kind === 'lengthen-shorten' ? 'lengthen or shorten here' : plainLine(line.name || line.kind);
   return alongLine(text, line.path, line.kind === 'lengthen-shorten' ? 1.2 : 0, frame, measure, room);
 }
 
 function alongLine(
-  text: string, path: Path, off: number, frame: Frame, measure: TypeMeasure, room: Room,
+  text: string,
+  path: Path,
+  off: number,
+  frame: Frame,
+  measure: TypeMeasure,
+  room: Room,
 ): Lettering | undefined {
   const length = pathLength(path);
   for (const size of sizes)
@@ -37,7 +58,14 @@ export function markName(mark: Mark, frame: Frame, measure: TypeMeasure, room: R
   const { right, down } = frame;
   for (const size of sizes) {
     const width = measure.width(text, size, 'regular');
-    for (const [x, y] of [[4.4, size * 0.3], [-4.4 - width, size * 0.3], [3, -2], [-3 - width, -2], [3, size + 2], [-3 - width, size + 2]] as const) {
+    for (const [x, y] of [
+      [4.4, size * 0.3],
+      [-4.4 - width, size * 0.3],
+      [3, -2],
+      [-3 - width, -2],
+      [3, size + 2],
+      [-3 - width, size + 2],
+    ] as const) {
       const at = add(add(mark.at, scale(right, x)), scale(down, y));
       const label = setLine(measure, text, { role: 'detail', size }, at, right);
       if (isFree(room, letteringBox(label), 0.5)) return label;

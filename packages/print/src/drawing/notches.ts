@@ -1,6 +1,21 @@
 import {
-  add, edgePath, type Edge, leftOf, type Notch, type Path, type Piece, type Point, partsOfEdge, pathLength, pathOf, line,
-  pointAlong, rightOf, scale, subtract, tangentAlong,
+  add,
+  type Edge,
+  edgePath,
+  leftOf,
+  line,
+  type Notch,
+  type Path,
+  type Piece,
+  type Point,
+  partsOfEdge,
+  pathLength,
+  pathOf,
+  pointAlong,
+  rightOf,
+  scale,
+  subtract,
+  tangentAlong,
 } from '@paperhinge/geometry';
 import type { Ink } from './ink.js';
 import { chords, type Polygon } from './room.js';
@@ -46,10 +61,12 @@ function oneNotch(path: Path, along: number, edge: Edge, cutting: Polygon): read
 function reachTo(from: Point, out: Point, cutting: Polygon, allowance: number): number {
   let nearest = Number.POSITIVE_INFINITY;
   for (const [a, b] of chords(cutting, true)) {
-    const u = subtract(b, a), w = subtract(a, from);
+    const u = subtract(b, a),
+      w = subtract(a, from);
     const det = out.x * -u.y + u.x * out.y;
     if (det === 0) continue;
-    const t = (w.x * -u.y + u.x * w.y) / det, s = (out.x * w.y - out.y * w.x) / det;
+    const t = (w.x * -u.y + u.x * w.y) / det,
+      s = (out.x * w.y - out.y * w.x) / det;
     if (s >= 0 && s <= 1 && t > 0 && t < nearest) nearest = t;
   }
   return nearest < 2 * allowance + 1 ? nearest : allowance;

@@ -1,6 +1,18 @@
-import { add, leftOf, type Mark, pathEnd, pathLength, pathStart, type PieceLine, polyline, scale, startTangent, endTangent } from '@paperhinge/geometry';
+import {
+  add,
+  endTangent,
+  leftOf,
+  type Mark,
+  type PieceLine,
+  pathEnd,
+  pathLength,
+  pathStart,
+  polyline,
+  scale,
+  startTangent,
+} from '@paperhinge/geometry';
 import type { Ink, Role } from './ink.js';
-import { arrowhead, circle, closedStroke, directionOf, stroke, straight } from './shapes.js';
+import { arrowhead, circle, closedStroke, directionOf, straight, stroke } from './shapes.js';
 
 const roleOf: Readonly<Record<Exclude<PieceLine['kind'], 'grain' | 'lengthen-shorten'>, Role>> = {
   level: 'level',
@@ -14,7 +26,8 @@ const roleOf: Readonly<Record<Exclude<PieceLine['kind'], 'grain' | 'lengthen-sho
 export function lineInks(line: PieceLine): readonly Ink[] {
   if (line.kind === 'grain') return grainInks(line);
   if (line.kind !== 'lengthen-shorten') return [stroke(roleOf[line.kind], line.path)];
-  const from = pathStart(line.path), to = pathEnd(line.path);
+  const from = pathStart(line.path),
+    to = pathEnd(line.path);
   const apart = scale(leftOf(directionOf(from, to)), lineGap / 2);
   return [apart, scale(apart, -1)].map(v => stroke('lengthen-shorten', polyline(add(from, v), add(to, v))));
 }

@@ -19,7 +19,8 @@ export function chords(points: readonly Point[], closed = false): readonly (read
 export function polygonHolds(polygon: Polygon, p: Point): boolean {
   let within = false;
   for (let i = 0, j = polygon.length - 1; i < polygon.length; j = i++) {
-    const a = polygon[i]!, b = polygon[j]!;
+    const a = polygon[i]!,
+      b = polygon[j]!;
     if (a.y > p.y !== b.y > p.y && p.x < ((b.x - a.x) * (p.y - a.y)) / (b.y - a.y) + a.x) within = !within;
   }
   return within;
@@ -28,24 +29,36 @@ export function polygonHolds(polygon: Polygon, p: Point): boolean {
 /** Whether a rectangle (four corners in order) lies inside, with no ink nearer to it than `gap` mm. */
 export function isFree(room: Room, box: readonly Point[], gap: number): boolean {
   const [origin, right, , below] = box as readonly [Point, Point, Point, Point];
-  const u = subtract(right, origin), v = subtract(below, origin);
-  const width = Math.hypot(u.x, u.y), height = Math.hypot(v.x, v.y);
+  const u = subtract(right, origin),
+    v = subtract(below, origin);
+  const width = Math.hypot(u.x, u.y),
+    height = Math.hypot(v.x, v.y);
   if (width === 0 || height === 0) return false;
-  const e = { x: u.x / width, y: u.y / width }, f = { x: v.x / height, y: v.y / height };
+  const e = { x: u.x / width, y: u.y / width },
+    f = { x: v.x / height, y: v.y / height };
   if (!box.every(corner => polygonHolds(room.inside, corner))) return false;
   return room.ink.every(([a, b]) => {
-    const p = subtract(a, origin), q = subtract(b, origin);
+    const p = subtract(a, origin),
+      q = subtract(b, origin);
     return !meetsRectangle(dot(p, e), dot(p, f), dot(q, e), dot(q, f), -gap, -gap, width + gap, height + gap);
   });
 }
 
 /** Whether the chord p-q meets an upright rectangle (Liang and Barsky's clipping). */
 export function meetsRectangle(
-  px: number, py: number, qx: number, qy: number,
-  x0: number, y0: number, x1: number, y1: number,
+  px: number,
+  py: number,
+  qx: number,
+  qy: number,
+  x0: number,
+  y0: number,
+  x1: number,
+  y1: number,
 ): boolean {
-  if ((px < x0 && qx < x0) || (px > x1 && qx > x1) || (py < y0 && qy < y0) || (py > y1 && qy > y1)) return false;
-  let from = 0, to = 1;
+  if ((px < x0 && qx < x0) || (px > x1 && qx > x1) || (py < y0 && qy < y0) || (py > y1 && qy > y1))
+    return false;
+  let from = 0,
+    to = 1;
   const clip = (step: number, distance: number): boolean => {
     if (step === 0) return distance >= 0;
     const t = distance / step;
@@ -53,6 +66,7 @@ export function meetsRectangle(
     else to = Math.min(to, t);
     return from <= to;
   };
-  const dx = qx - px, dy = qy - py;
+  const dx = qx - px,
+    dy = qy - py;
   return clip(-dx, px - x0) && clip(dx, x1 - px) && clip(-dy, py - y0) && clip(dy, y1 - py);
 }

@@ -30,12 +30,26 @@ type Attempt = readonly [content: Content, scale: number, reading: 'along' | 'ac
  * The smallest is still read without a glass (capitals of 1.2 mm).
  */
 const attempts: readonly Attempt[] = [
-  ['full', 1.6, 'along'], ['full', 1.3, 'along'], ['full', 1, 'along'], ['full', 0.85, 'along'], ['full', 0.7, 'along'], ['full', 0.85, 'across'],
-  ['full', 0.58, 'along'], ['full', 0.58, 'across'],
-  ['short', 0.8, 'along'], ['short', 0.8, 'across'], ['short', 0.6, 'along'], ['short', 0.6, 'across'],
-  ['short', 0.48, 'along'], ['short', 0.48, 'across'],
-  ['title', 0.5, 'along'], ['title', 0.5, 'across'], ['title', 0.35, 'along'], ['title', 0.35, 'across'],
-  ['title', 0.22, 'along'], ['title', 0.22, 'across'],
+  ['full', 1.6, 'along'],
+  ['full', 1.3, 'along'],
+  ['full', 1, 'along'],
+  ['full', 0.85, 'along'],
+  ['full', 0.7, 'along'],
+  ['full', 0.85, 'across'],
+  ['full', 0.58, 'along'],
+  ['full', 0.58, 'across'],
+  ['short', 0.8, 'along'],
+  ['short', 0.8, 'across'],
+  ['short', 0.6, 'along'],
+  ['short', 0.6, 'across'],
+  ['short', 0.48, 'along'],
+  ['short', 0.48, 'across'],
+  ['title', 0.5, 'along'],
+  ['title', 0.5, 'across'],
+  ['title', 0.35, 'along'],
+  ['title', 0.35, 'across'],
+  ['title', 0.22, 'along'],
+  ['title', 0.22, 'across'],
 ];
 
 /**
@@ -43,7 +57,11 @@ const attempts: readonly Attempt[] = [
  * grain; smaller, across or with less said where it would not fit; `undefined` where not even the title alone does.
  */
 export function titleBlock(
-  piece: Piece, pattern: Pattern, frame: Frame, grid: BlockGrid, measure: TypeMeasure,
+  piece: Piece,
+  pattern: Pattern,
+  frame: Frame,
+  grid: BlockGrid,
+  measure: TypeMeasure,
 ): readonly Ink[] | undefined {
   for (const [content, size, reading] of attempts) {
     const block = blockOf(linesFor(piece, pattern, content, size, measure), measure);
@@ -63,19 +81,27 @@ export function titleTag(piece: Piece, start: Point, frame: Frame, measure: Type
 }
 
 function linesFor(
-  piece: Piece, pattern: Pattern | undefined, content: Content, size: number, measure: TypeMeasure,
+  piece: Piece,
+  pattern: Pattern | undefined,
+  content: Content,
+  size: number,
+  measure: TypeMeasure,
 ): readonly BlockLine[] {
   const title = plainLine(piece.title) || plainLine(piece.name);
-  const big = titleSize * size, small = detailSize * size;
+  const big = titleSize * size,
+    small = detailSize * size;
   const room = 110 * size;
   const heading = wrapped(measure, title, big, 'bold', room, content === 'title' ? 2 : 3).map(
     (text): BlockLine => ({ text, size: big, weight: 'bold' }),
   );
   const detail = (text: string): BlockLine => ({
-    text: fitted(measure, text, small, 'regular', room * 1.1), size: small, weight: 'regular',
+    text: fitted(measure, text, small, 'regular', room * 1.1),
+    size: small,
+    weight: 'regular',
   });
   if (content === 'title') return heading;
-  const cut = cutWords(piece), fabric = fabricWords(piece);
+  const cut = cutWords(piece),
+    fabric = fabricWords(piece);
   if (content === 'short') return [...heading, detail([cut, fabric].filter(Boolean).join(' · '))];
   const note = piece.cutting.note ? wrapped(measure, piece.cutting.note, small, 'regular', room, 3) : [];
   return [
@@ -100,6 +126,12 @@ function setBlock(block: Block, middle: Point, direction: Point, measure: TypeMe
     const baseline = y + l.size * ((leading - capShare) / 2 + capShare);
     y += l.size * leading;
     const role = i === 0 || l.size > block.lines.at(-1)!.size ? 'title' : 'detail';
-    return setLine(measure, l.text, { role, size: l.size, weight: l.weight }, add(corner, scale(down, baseline)), direction);
+    return setLine(
+      measure,
+      l.text,
+      { role, size: l.size, weight: l.weight },
+      add(corner, scale(down, baseline)),
+      direction,
+    );
   });
 }

@@ -55,12 +55,19 @@ const smallestWindow = 70;
  */
 export function pageFormat(paper: Paper, orientation: Orientation, options: FormatOptions = {}): PageFormat {
   const { margins: asked = defaultMargin, overlap = defaultOverlap, printed } = options;
-  const margins = typeof asked === 'number' ? { top: asked, right: asked, bottom: asked, left: asked } : asked;
-  const size = orientation === 'portrait' ? ([paper.width, paper.height] as const) : ([paper.height, paper.width] as const);
+  const margins =
+    typeof asked === 'number' ? { top: asked, right: asked, bottom: asked, left: asked } : asked;
+  const size =
+    orientation === 'portrait'
+      ? ([paper.width, paper.height] as const)
+      : ([paper.height, paper.width] as const);
   const stretch = printed ? correction(printed) : { across: 1, down: 1 };
   const width = (size[0] - margins.left - margins.right) / stretch.across;
   const height = (size[1] - margins.top - margins.bottom) / stretch.down;
-  if (![margins.top, margins.right, margins.bottom, margins.left].every(m => m >= 0) || !(Math.min(width, height) >= smallestWindow))
+  if (
+    ![margins.top, margins.right, margins.bottom, margins.left].every(m => m >= 0) ||
+    !(Math.min(width, height) >= smallestWindow)
+  )
     throw new PatternError('margins-too-wide', {
       message: `These margins leave ${Math.round(width)} × ${Math.round(height)} mm of the page to print on.`,
       remedy: `Leave at least ${smallestWindow} mm both ways; ${defaultMargin} mm suits most printers.`,
@@ -79,7 +86,8 @@ function correction({ across, down }: PrintedSquare): PageFormat['stretch'] {
   if (![stretch.across, stretch.down].every(s => Math.abs(s - 1) <= largestCorrection))
     throw new PatternError('correction-out-of-range', {
       message: `A test square of ${across} × ${down} mm is more than 5 % from 50 mm.`,
-      remedy: 'Print at 100 % ("actual size", no fitting to the page), measure again, and give what both sides of the square measure in mm.',
+      remedy:
+        'Print at 100 % ("actual size", no fitting to the page), measure again, and give what both sides of the square measure in mm.',
     });
   return stretch;
 }

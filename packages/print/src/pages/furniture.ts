@@ -1,13 +1,14 @@
-import { at, type Point } from '@paperhinge/geometry';
+import { at, type Point, polyline } from '@paperhinge/geometry';
 import type { Drawing, Fill, Ink, TypeMeasure } from '../drawing/ink.js';
 import { setCentred, setLine } from '../drawing/lettering.js';
 import { fill, straight, stroke } from '../drawing/shapes.js';
-import { polyline } from '@paperhinge/geometry';
 import type { PageFormat } from './format.js';
 import type { Join, Joins } from './joins.js';
 import type { Page } from './plan.js';
 
-const right = at(1, 0), down = at(0, 1), up = at(0, -1);
+const right = at(1, 0),
+  down = at(0, 1),
+  up = at(0, -1);
 /** mm: half a match mark. */
 const half = 3.2;
 /** mm outside the window at which words stand; printers that reach 6 mm from the edge still print them. */
@@ -23,7 +24,13 @@ export function commonFurniture({ field: { width: w, height: h } }: PageFormat):
  * What is drawn on one page for putting the pages together: its own label in the corner that the next pages cover,
  * the strips that take glue, each neighbour's name, half a mark at each end of every join, and the foot line.
  */
-export function pageFurniture(page: Page, format: PageFormat, joins: Joins, footer: string, measure: TypeMeasure): Drawing {
+export function pageFurniture(
+  page: Page,
+  format: PageFormat,
+  joins: Joins,
+  footer: string,
+  measure: TypeMeasure,
+): Drawing {
   const { width: w, height: h, overlap: o } = format.field;
   const { left, right: next, above, below } = page.neighbours;
   const own = joins.get(page.label) ?? {};
@@ -33,16 +40,36 @@ export function pageFurniture(page: Page, format: PageFormat, joins: Joins, foot
   // The strips cross in the bottom right corner, which is covered once the page is joined: the label's place.
   const labelSize = Math.min(Math.max(o, 6) * 0.62, 6);
   const corner = Math.max(o, 8) / 2;
-  inks.push(setCentred(measure, page.label, { role: 'page-text', size: labelSize, weight: 'bold' }, at(w - corner, h - corner), right));
+  inks.push(
+    setCentred(
+      measure,
+      page.label,
+      { role: 'page-text', size: labelSize, weight: 'bold' },
+      at(w - corner, h - corner),
+      right,
+    ),
+  );
   inks.push(setLine(measure, footer, { role: 'page-text', size: 2.1 }, at(0, h + outside + 0.6), right));
   if (next && own.right) {
     if (o > 0) inks.push(straight('join-line', at(w - o, 0), at(w - o, h)));
-    inks.push(word(o > 0 ? `glue ${next} here, its edge on the line` : `${next} →`, at(o > 0 ? w - o / 2 : w + outside, h / 2), up));
+    inks.push(
+      word(
+        o > 0 ? `glue ${next} here, its edge on the line` : `${next} →`,
+        at(o > 0 ? w - o / 2 : w + outside, h / 2),
+        up,
+      ),
+    );
     inks.push(...marks(own.right, at(w - o, 0), down, h, -1, measure));
   }
   if (below && own.below) {
     if (o > 0) inks.push(straight('join-line', at(0, h - o), at(w, h - o)));
-    inks.push(word(o > 0 ? `glue ${below} here, its edge on the line` : `${below} ↓`, at(w / 2, o > 0 ? h - o / 2 : h + outside), right));
+    inks.push(
+      word(
+        o > 0 ? `glue ${below} here, its edge on the line` : `${below} ↓`,
+        at(w / 2, o > 0 ? h - o / 2 : h + outside),
+        right,
+      ),
+    );
     inks.push(...marks(own.below, at(0, h - o), right, w, -1, measure));
   }
   if (left && own.left) {
@@ -50,7 +77,9 @@ export function pageFurniture(page: Page, format: PageFormat, joins: Joins, foot
     inks.push(...marks(own.left, at(0, 0), down, h, 1, measure));
   }
   if (above && own.above) {
-    inks.push(word(o > 0 ? `cut on this edge, lay over ${above}` : `↑ ${above}`, at(w / 2, -outside), right, 2.1));
+    inks.push(
+      word(o > 0 ? `cut on this edge, lay over ${above}` : `↑ ${above}`, at(w / 2, -outside), right, 2.1),
+    );
     inks.push(...marks(own.above, at(0, 0), right, w, 1, measure));
   }
   return { inks };
@@ -61,12 +90,29 @@ export function pageFurniture(page: Page, format: PageFormat, joins: Joins, foot
  * join's name behind it. Joined, two triangles make a diamond between two like names.
  * @param side −1 where the page lies before the join (left of it, above it), 1 where it lies after
  */
-function marks(join: Join, from: Point, along: Point, length: number, side: 1 | -1, measure: TypeMeasure): readonly Ink[] {
+function marks(
+  join: Join,
+  from: Point,
+  along: Point,
+  length: number,
+  side: 1 | -1,
+  measure: TypeMeasure,
+): readonly Ink[] {
   const into = join.direction === 'across' ? at(side, 0) : at(0, side);
   return join.places.flatMap((share): readonly Ink[] => {
     const middle = at(from.x + along.x * share * length, from.y + along.y * share * length);
-    const step = (a: number, i: number) => at(middle.x + along.x * a + into.x * i, middle.y + along.y * a + into.y * i);
+    const step = (a: number, i: number) =>
+      at(middle.x + along.x * a + into.x * i, middle.y + along.y * a + into.y * i);
     const mark: Fill = fill('match-mark', step(-half, 0), step(0, half), step(half, 0));
-    return [mark, setCentred(measure, join.name, { role: 'page-text', size: 3, weight: 'bold' }, step(0, half + 2), right)];
+    return [
+      mark,
+      setCentred(
+        measure,
+        join.name,
+        { role: 'page-text', size: 3, weight: 'bold' },
+        step(0, half + 2),
+        right,
+      ),
+    ];
   });
 }

@@ -10,7 +10,10 @@ export interface Join {
 }
 
 /** The joins of each page, by its label and the side they are on. */
-export type Joins = ReadonlyMap<string, Readonly<Partial<Record<'left' | 'right' | 'above' | 'below', Join>>>>;
+export type Joins = ReadonlyMap<
+  string,
+  Readonly<Partial<Record<'left' | 'right' | 'above' | 'below', Join>>>
+>;
 
 /** Names every join, in reading order of the pages. */
 export function joinsOf(pages: readonly Page[]): Joins {
@@ -20,7 +23,8 @@ export function joinsOf(pages: readonly Page[]): Joins {
     joins.set(label, known);
     return known;
   };
-  let across = 0, down = 0;
+  let across = 0,
+    down = 0;
   for (const { label, neighbours } of pages) {
     if (neighbours.right) {
       const join: Join = { name: String(across + 1), direction: 'across', places: placesOf(across) };

@@ -29,7 +29,10 @@ export interface SheetLayout {
  * @throws PatternError what `pageFormat` refuses
  */
 export function layoutFor(
-  drawings: readonly PieceDrawing[], paper: Paper, orientation: Orientation | 'auto', options: FormatOptions,
+  drawings: readonly PieceDrawing[],
+  paper: Paper,
+  orientation: Orientation | 'auto',
+  options: FormatOptions,
 ): SheetLayout {
   const shapes = drawings.map(uprightShape);
   const tried = (orientation === 'auto' ? (['portrait', 'landscape'] as const) : [orientation]).map(o => {
@@ -47,9 +50,18 @@ export function layoutFor(
       return drawings.map((drawing, i): SheetPiece => {
         const { turned, by } = arrangement.placings[i]!;
         const sign = turned ? -1 : 1;
-        const matrix = compose(uprighting(drawing.frame), { a: sign, b: 0, c: 0, d: sign, e: by.x, f: by.y + top });
+        const matrix = compose(uprighting(drawing.frame), {
+          a: sign,
+          b: 0,
+          c: 0,
+          d: sign,
+          e: by.x,
+          f: by.y + top,
+        });
         return {
-          piece: drawing.piece, copy: 1, matrix,
+          piece: drawing.piece,
+          copy: 1,
+          matrix,
           polygons: drawing.silhouette.map(polygon => polygon.map(p => apply(matrix, p))),
         };
       });

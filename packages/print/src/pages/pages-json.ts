@@ -31,10 +31,24 @@ export interface PlacedPieceJson {
 /** mm: the side of the test square on the first page. */
 export const testSquare = 50;
 
-export const pagesJson = (format: PageFormat, pages: readonly Page[], pieces: readonly SheetPiece[]): PagesJson => ({
+export const pagesJson = (
+  format: PageFormat,
+  pages: readonly Page[],
+  pieces: readonly SheetPiece[],
+): PagesJson => ({
   paper: format.paper.name,
   paperMm: format.size,
   testSquareMm: testSquare,
-  pages: pages.map(({ number, row, column, window, contentAt }) => ({ number, row, column, windowMm: window, contentAtMm: contentAt })),
-  pieces: pieces.map(({ piece, copy, matrix: { a, b, c, d, e, f } }) => ({ piece, copy, matrix: [a, b, c, d, e, f] })),
+  pages: pages.map(({ number, row, column, window, contentAt }) => ({
+    number,
+    row,
+    column,
+    windowMm: window,
+    contentAtMm: contentAt,
+  })),
+  pieces: pieces.map(({ piece, copy, matrix: { a, b, c, d, e, f } }) => ({
+    piece,
+    copy,
+    matrix: [a, b, c, d, e, f],
+  })),
 });

@@ -30,32 +30,56 @@ export interface PlacedPiece {
  * The pages of a file: cover pages along the top of the large sheet as row 0, then a row of tiles for each row of
  * windows, pages without any part of a piece left out. The tiles' windows start at `tilesAt`.
  */
-export function planPages(format: PageFormat, covers: number, pieces: readonly PlacedPiece[]): readonly Page[] {
+export function planPages(
+  format: PageFormat,
+  covers: number,
+  pieces: readonly PlacedPiece[],
+): readonly Page[] {
   const { field, margins } = format;
   const contentAt = [margins.left, margins.top] as const;
   const top = tilesAt(format, covers).y;
-  const coverPages = Array.from({ length: covers }, (_, i): Page => ({
-    number: i + 1, kind: 'cover', row: 0, column: i, label: '', neighbours: {}, contentAt,
-    window: [i * field.width, 0, field.width, field.height],
-  }));
+  const coverPages = Array.from(
+    { length: covers },
+    (_, i): Page => ({
+      number: i + 1,
+      kind: 'cover',
+      row: 0,
+      column: i,
+      label: '',
+      neighbours: {},
+      contentAt,
+      window: [i * field.width, 0, field.width, field.height],
+    }),
+  );
   const shifted = pieces.map(p => p.polygons.map(polygon => polygon.map(q => ({ x: q.x, y: q.y - top }))));
   const cells = distinct(shifted.flatMap(polygons => pagesOf(field, polygons)));
   const present = new Set(cells.map(pageLabel));
   const rowOffset = covers > 0 ? 1 : 0;
-  const tiles = cells.map((cell, i): Page => ({
-    number: covers + i + 1, kind: 'tile', row: cell.row + rowOffset, column: cell.column, label: pageLabel(cell), contentAt,
-    window: [cell.column * stepX(field), top + cell.row * stepY(field), field.width, field.height],
-    neighbours: neighboursIn(cell, present),
-  }));
+  const tiles = cells.map(
+    (cell, i): Page => ({
+      number: covers + i + 1,
+      kind: 'tile',
+      row: cell.row + rowOffset,
+      column: cell.column,
+      label: pageLabel(cell),
+      contentAt,
+      window: [cell.column * stepX(field), top + cell.row * stepY(field), field.width, field.height],
+      neighbours: neighboursIn(cell, present),
+    }),
+  );
   return [...coverPages, ...tiles];
 }
 
 /** Where the first tile's window starts on the large sheet: below the cover pages. */
-export const tilesAt = (format: PageFormat, covers: number): Point => ({ x: 0, y: covers > 0 ? format.field.height : 0 });
+export const tilesAt = (format: PageFormat, covers: number): Point => ({
+  x: 0,
+  y: covers > 0 ? format.field.height : 0,
+});
 
 /** "A1" is the top left tile, "A2" the one right of it, "B1" the one below. */
 export function pageLabel({ row, column }: Cell): string {
-  let letters = '', rest = row;
+  let letters = '',
+    rest = row;
   for (;;) {
     letters = String.fromCharCode(65 + (rest % 26)) + letters;
     if (rest < 26) break;
@@ -67,7 +91,10 @@ export function pageLabel({ row, column }: Cell): string {
 /** The tiles on which a piece lies, by label. */
 export const labelsOf = (format: PageFormat, covers: number, piece: PlacedPiece): readonly string[] => {
   const top = tilesAt(format, covers).y;
-  return pagesOf(format.field, piece.polygons.map(polygon => polygon.map(q => ({ x: q.x, y: q.y - top })))).map(pageLabel);
+  return pagesOf(
+    format.field,
+    piece.polygons.map(polygon => polygon.map(q => ({ x: q.x, y: q.y - top }))),
+  ).map(pageLabel);
 };
 
 function distinct(cells: readonly Cell[]): readonly Cell[] {
@@ -83,6 +110,8 @@ function neighboursIn({ row, column }: Cell, present: ReadonlySet<string>): Page
     ['below', { row: row + 1, column }],
   ];
   return Object.fromEntries(
-    all.filter(([, c]) => c.row >= 0 && c.column >= 0 && present.has(pageLabel(c))).map(([side, c]) => [side, pageLabel(c)]),
+    all
+      .filter(([, c]) => c.row >= 0 && c.column >= 0 && present.has(pageLabel(c)))
+      .map(([side, c]) => [side, pageLabel(c)]),
   );
 }

@@ -97,4 +97,5 @@ export const short = (value: number): string => {
 };
 
 /** Operands of `cm` that carry sheet units onto the page, in points. */
-export const matrixOperands = (m: Affine): string => [m.a, m.b, m.c, m.d, m.e, m.f].map(v => String(Number(v.toFixed(9)))).join(' ');
+export const matrixOperands = (m: Affine): string =>
+  [m.a, m.b, m.c, m.d, m.e, m.f].map(v => String(Number(v.toFixed(9)))).join(' ');

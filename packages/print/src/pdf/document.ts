@@ -2,7 +2,7 @@ import { type PDFContext, PDFDocument, PDFHexString, PDFName, type PDFRef, Print
 import type { Drawing } from '../drawing/ink.js';
 import { type Layer, layers, penOf } from '../drawing/pens.js';
 import type { PageFormat } from '../pages/format.js';
-import { contentOf, type ContentContext, matrixOperands, unitsPerMm } from './content.js';
+import { type ContentContext, contentOf, matrixOperands, unitsPerMm } from './content.js';
 import { fontEmbedder } from './embed-fonts.js';
 import type { Typefaces } from './typefaces.js';
 
@@ -45,42 +45,70 @@ export async function pdfDocument(input: PdfInput, typefaces: Typefaces): Promis
   const sheet = form(context, contentOf(input.sheet, content), resources);
   const common = form(context, contentOf(input.common, content), resources);
   for (const page of input.pages) addPage(doc, input.format, page, resources, content);
-  context.assign(resources, context.obj({
-    Font: fonts.resources(),
-    XObject: { S: sheet, J: common },
-    Properties: Object.fromEntries([...groups].map(([layer, ref]) => [`L${layers.indexOf(layer)}`, ref])),
-  }));
+  context.assign(
+    resources,
+    context.obj({
+      Font: fonts.resources(),
+      XObject: { S: sheet, J: common },
+      Properties: Object.fromEntries([...groups].map(([layer, ref]) => [`L${layers.indexOf(layer)}`, ref])),
+    }),
+  );
   fonts.write();
   describe(doc, input, [...groups.values()]);
-  return doc.save({ useObjectStreams: true, addDefaultPage: false, objectsPerTick: Number.POSITIVE_INFINITY });
+  return doc.save({
+    useObjectStreams: true,
+    addDefaultPage: false,
+    objectsPerTick: Number.POSITIVE_INFINITY,
+  });
 }
 
 /** An optional-content group for each layer that has something on it, in the order of the layers. */
 function layerGroups(context: PDFContext, drawings: readonly Drawing[]): ReadonlyMap<Layer, PDFRef> {
   const used = new Set(drawings.flatMap(d => d.inks.map(i => layerOf(i.role))));
   return new Map(
-    layers.filter(l => used.has(l)).map(layer => [layer, context.register(context.obj({ Type: 'OCG', Name: text(layer) }))]),
+    layers
+      .filter(l => used.has(l))
+      .map(layer => [layer, context.register(context.obj({ Type: 'OCG', Name: text(layer) }))]),
   );
 }
 
 /** A form in sheet units; its box is left wide open, as each page clips it. */
 function form(context: PDFContext, content: string, resources: PDFRef): PDFRef {
   const reach = 110_000 * unitsPerMm;
-  return context.register(context.flateStream(content, {
-    Type: 'XObject', Subtype: 'Form', BBox: [-reach, -reach, reach, reach], Resources: resources,
-  }));
+  return context.register(
+    context.flateStream(content, {
+      Type: 'XObject',
+      Subtype: 'Form',
+      BBox: [-reach, -reach, reach, reach],
+      Resources: resources,
+    }),
+  );
 }
 
-function addPage(doc: PDFDocument, format: PageFormat, page: PdfPage, resources: PDFRef, content: ContentContext): void {
+function addPage(
+  doc: PDFDocument,
+  format: PageFormat,
+  page: PdfPage,
+  resources: PDFRef,
+  content: ContentContext,
+): void {
   const { size, margins, stretch } = format;
   const userUnit = Math.max(Math.ceil((Math.max(...size) * pointsPerMm) / largestSide), 1);
   const k = pointsPerMm / userUnit;
   const [w, h] = [size[0] * k, size[1] * k];
   const [sx, sy] = [(stretch.across * k) / unitsPerMm, (stretch.down * k) / unitsPerMm];
-  const left = margins.left * k, top = h - margins.top * k;
+  const left = margins.left * k,
+    top = h - margins.top * k;
   // Sheet units, y down, to points, y up: the window's corner comes to lie at the margins.
   const onto = (x: number, y: number) =>
-    matrixOperands({ a: sx, b: 0, c: 0, d: -sy, e: left - x * unitsPerMm * sx, f: top + y * unitsPerMm * sy });
+    matrixOperands({
+      a: sx,
+      b: 0,
+      c: 0,
+      d: -sy,
+      e: left - x * unitsPerMm * sx,
+      f: top + y * unitsPerMm * sy,
+    });
   let out = '';
   if (page.window) {
     const [x, y, width, height] = page.window;
@@ -110,10 +138,13 @@ function describe(doc: PDFDocument, input: PdfInput, groups: readonly PDFRef[]):
   }
   catalog.getOrCreateViewerPreferences().setPrintScaling(PrintScaling.None);
   if (groups.length > 0)
-    catalog.set(PDFName.of('OCProperties'), context.obj({
-      OCGs: [...groups],
-      D: { Name: text('As printed'), Order: [...groups], ON: [...groups], BaseState: 'ON' },
-    }));
+    catalog.set(
+      PDFName.of('OCProperties'),
+      context.obj({
+        OCGs: [...groups],
+        D: { Name: text('As printed'), Order: [...groups], ON: [...groups], BaseState: 'ON' },
+      }),
+    );
 }
 
 const text = (value: string): PDFHexString => PDFHexString.fromText(value);

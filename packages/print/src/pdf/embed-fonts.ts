@@ -54,38 +54,65 @@ function codeOf(face: Face, glyph: Glyph): string {
 }
 
 function writeFace(context: PDFContext, face: Face): void {
-  const { program: { shaper, tables }, glyphs } = face;
+  const {
+    program: { shaper, tables },
+    glyphs,
+  } = face;
   const k = 1000 / shaper.unitsPerEm;
   const name = PDFName.of(`PHINGE+${(shaper.postscriptName ?? 'Font').replace(/[^A-Za-z0-9-]/g, '')}`);
   // Glyph 0 is what a reader shows for a code it does not find.
   const bytes = subsetFont(tables, [0, ...glyphs.map(g => g.id)]);
   const file = context.register(context.flateStream(bytes, { Length1: bytes.length }));
   const { bbox } = shaper;
-  const descriptor = context.register(context.obj({
-    Type: 'FontDescriptor', FontName: name, Flags: 4, ItalicAngle: 0, StemV: 80,
-    FontBBox: [bbox.minX, bbox.minY, bbox.maxX, bbox.maxY].map(v => Math.round(v * k)),
-    Ascent: Math.round(shaper.ascent * k), Descent: Math.round(shaper.descent * k),
-    CapHeight: Math.round((shaper.capHeight || shaper.ascent) * k),
-    FontFile2: file,
-  }));
-  const descendant = context.register(context.obj({
-    Type: 'Font', Subtype: 'CIDFontType2', BaseFont: name, CIDToGIDMap: 'Identity',
-    CIDSystemInfo: { Registry: PDFString.of('Adobe'), Ordering: PDFString.of('Identity'), Supplement: 0 },
-    FontDescriptor: descriptor, DW: 1000,
-    W: [1, glyphs.map(g => Math.round(g.advanceWidth * k))],
-  }));
-  context.assign(face.ref, context.obj({
-    Type: 'Font', Subtype: 'Type0', BaseFont: name, Encoding: 'Identity-H', DescendantFonts: [descendant],
-    ToUnicode: context.register(context.flateStream(toUnicode(glyphs))),
-  }));
+  const descriptor = context.register(
+    context.obj({
+      Type: 'FontDescriptor',
+      FontName: name,
+      Flags: 4,
+      ItalicAngle: 0,
+      StemV: 80,
+      FontBBox: [bbox.minX, bbox.minY, bbox.maxX, bbox.maxY].map(v => Math.round(v * k)),
+      Ascent: Math.round(shaper.ascent * k),
+      Descent: Math.round(shaper.descent * k),
+      CapHeight: Math.round((shaper.capHeight || shaper.ascent) * k),
+      FontFile2: file,
+    }),
+  );
+  const descendant = context.register(
+    context.obj({
+      Type: 'Font',
+      Subtype: 'CIDFontType2',
+      BaseFont: name,
+      CIDToGIDMap: 'Identity',
+      CIDSystemInfo: { Registry: PDFString.of('Adobe'), Ordering: PDFString.of('Identity'), Supplement: 0 },
+      FontDescriptor: descriptor,
+      DW: 1000,
+      W: [1, glyphs.map(g => Math.round(g.advanceWidth * k))],
+    }),
+  );
+  context.assign(
+    face.ref,
+    context.obj({
+      Type: 'Font',
+      Subtype: 'Type0',
+      BaseFont: name,
+      Encoding: 'Identity-H',
+      DescendantFonts: [descendant],
+      ToUnicode: context.register(context.flateStream(toUnicode(glyphs))),
+    }),
+  );
 }
 
 /** The map from glyph codes back to characters, so that text can be searched and copied (ISO 32000-1, 9.10.3). */
 function toUnicode(glyphs: readonly Glyph[]): string {
   const hex = (n: number) => n.toString(16).padStart(4, '0');
   const utf16 = (codes: readonly number[]) =>
-    [...String.fromCodePoint(...codes)].flatMap(c => Array.from({ length: c.length }, (_, i) => hex(c.charCodeAt(i)))).join('');
-  const lines = glyphs.flatMap((g, i) => (g.codePoints.length > 0 ? [`<${hex(i + 1)}><${utf16(g.codePoints)}>`] : []));
+    [...String.fromCodePoint(...codes)]
+      .flatMap(c => Array.from({ length: c.length }, (_, i) => hex(c.charCodeAt(i))))
+      .join('');
+  const lines = glyphs.flatMap((g, i) =>
+    g.codePoints.length > 0 ? [`<${hex(i + 1)}><${utf16(g.codePoints)}>`] : [],
+  );
   const blocks: string[] = [];
   for (let i = 0; i < lines.length; i += 100) {
     const block = lines.slice(i, i + 100);
@@ -100,4 +127,3 @@ function toUnicode(glyphs: readonly Glyph[]): string {
     'endcmap CMapName currentdict/CMap defineresource pop end end',
   ].join('\n');
 }
-

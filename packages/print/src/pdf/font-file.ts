@@ -12,7 +12,8 @@ export async function fontTables(file: Uint8Array): Promise<FontTables> {
     // A subclass of Uint8Array may slice without copying; these tables are copied before they are changed.
     const bytes = new Uint8Array(file.buffer, file.byteOffset, file.byteLength);
     const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-    const tables = view.getUint32(0) === woffSignature ? await woffTables(bytes, view) : plainTables(bytes, view);
+    const tables =
+      view.getUint32(0) === woffSignature ? await woffTables(bytes, view) : plainTables(bytes, view);
     if (['head', 'hhea', 'hmtx', 'maxp', 'loca', 'glyf'].every(tag => tables.has(tag))) return tables;
   } catch (error) {
     if (!(error instanceof RangeError || error instanceof TypeError)) throw error;
@@ -40,16 +41,23 @@ async function woffTables(bytes: Uint8Array, view: DataView): Promise<FontTables
   const count = view.getUint16(12);
   const entries = Array.from({ length: count }, async (_, i) => {
     const at = 44 + 20 * i;
-    const offset = view.getUint32(at + 4), packed = view.getUint32(at + 8), length = view.getUint32(at + 12);
+    const offset = view.getUint32(at + 4),
+      packed = view.getUint32(at + 8),
+      length = view.getUint32(at + 12);
     const data = bytes.subarray(offset, offset + packed);
     return [tagAt(bytes, at), packed < length ? await inflated(data) : data] as const;
   });
   return new Map(await Promise.all(entries));
 }
 
-/** The compression of the web platform, which browsers and Node have alike. */
+/** zlib as the web platform has it, in browsers and in Node alike; declared here, as the library knows neither. */
+declare const DecompressionStream: new (format: 'deflate') => unknown;
+declare const Response: new (
+  body: unknown,
+) => { readonly body: { pipeThrough(stream: unknown): unknown }; arrayBuffer(): Promise<ArrayBuffer> };
+
 async function inflated(data: Uint8Array): Promise<Uint8Array> {
-  const stream = new Response(new Uint8Array(data)).body!.pipeThrough(new DecompressionStream('deflate'));
+  const stream = new Response(new Uint8Array(data)).body.pipeThrough(new DecompressionStream('deflate'));
   return new Uint8Array(await new Response(stream).arrayBuffer());
 }
 
@@ -59,11 +67,18 @@ const tagAt = (bytes: Uint8Array, at: number): string => String.fromCharCode(...
 export function fontFile(tables: FontTables): Uint8Array {
   const entries = [...tables].sort(([a], [b]) => (a < b ? -1 : 1));
   const padded = (n: number) => (n + 3) & ~3;
-  const bytes = new Uint8Array(12 + 16 * entries.length + entries.reduce((n, [, t]) => n + padded(t.length), 0));
+  const bytes = new Uint8Array(
+    12 + 16 * entries.length + entries.reduce((n, [, t]) => n + padded(t.length), 0),
+  );
   const view = new DataView(bytes.buffer);
   const power = Math.floor(Math.log2(entries.length));
   view.setUint32(0, 0x00010000);
-  for (const [i, value] of [entries.length, 16 << power, power, 16 * entries.length - (16 << power)].entries())
+  for (const [i, value] of [
+    entries.length,
+    16 << power,
+    power,
+    16 * entries.length - (16 << power),
+  ].entries())
     view.setUint16(4 + 2 * i, value);
   let offset = 12 + 16 * entries.length;
   for (const [i, [tag, data]] of entries.entries()) {

@@ -19,20 +19,33 @@ export function subsetFont(tables: FontTables, glyphs: readonly number[]): Uint8
   const outlines: Uint8Array[] = [];
   for (let i = 0; i < ids.length; i++) outlines.push(withoutHints(glyphAt(ids[i]!), renumber));
   const { glyf, loca } = stored(outlines);
-  const head = tables.get('head')!.slice(0, 54), maxp = tables.get('maxp')!.slice(), hhea = tables.get('hhea')!.slice();
+  const head = tables.get('head')!.slice(0, 54),
+    maxp = tables.get('maxp')!.slice(),
+    hhea = tables.get('hhea')!.slice();
   viewOf(head).setUint32(8, 0); // the whole file's checksum, which no PDF reader looks at
   viewOf(head).setInt16(50, 1); // long offsets
   viewOf(maxp).setUint16(4, ids.length);
   // No programs: storage, functions, stack and instructions are none.
   if (maxp.length >= 32) for (const at of [18, 20, 22, 24, 26]) viewOf(maxp).setUint16(at, 0);
   viewOf(hhea).setUint16(34, ids.length);
-  return fontFile(new Map([['head', head], ['hhea', hhea], ['maxp', maxp], ['hmtx', metrics(tables, ids)], ['loca', loca], ['glyf', glyf]]));
+  return fontFile(
+    new Map([
+      ['head', head],
+      ['hhea', hhea],
+      ['maxp', maxp],
+      ['hmtx', metrics(tables, ids)],
+      ['loca', loca],
+      ['glyf', glyf],
+    ]),
+  );
 }
 
-const viewOf = (bytes: Uint8Array): DataView => new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+const viewOf = (bytes: Uint8Array): DataView =>
+  new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
 
 function glyphReader(tables: FontTables): (id: number) => Uint8Array {
-  const glyf = tables.get('glyf')!, loca = viewOf(tables.get('loca')!);
+  const glyf = tables.get('glyf')!,
+    loca = viewOf(tables.get('loca')!);
   const long = viewOf(tables.get('head')!).getInt16(50) === 1;
   const count = viewOf(tables.get('maxp')!).getUint16(4);
   const offset = (i: number) => (long ? loca.getUint32(4 * i) : 2 * loca.getUint16(2 * i));
@@ -55,10 +68,18 @@ function simpleWithoutHints(glyph: Uint8Array, contours: number): Uint8Array {
   return out;
 }
 
-const part = { wordArguments: 0x0001, scale: 0x0008, more: 0x0020, twoScales: 0x0040, matrix: 0x0080, hints: 0x0100 } as const;
+const part = {
+  wordArguments: 0x0001,
+  scale: 0x0008,
+  more: 0x0020,
+  twoScales: 0x0040,
+  matrix: 0x0080,
+  hints: 0x0100,
+} as const;
 
 function composedWithoutHints(glyph: Uint8Array, renumber: (id: number) => number): Uint8Array {
-  const out = glyph.slice(), view = viewOf(out);
+  const out = glyph.slice(),
+    view = viewOf(out);
   for (let at = 10; ; ) {
     const flags = view.getUint16(at);
     view.setUint16(at, flags & ~part.hints);
@@ -72,7 +93,8 @@ function composedWithoutHints(glyph: Uint8Array, renumber: (id: number) => numbe
 function stored(outlines: readonly Uint8Array[]): { readonly glyf: Uint8Array; readonly loca: Uint8Array } {
   const padded = (n: number) => (n + 3) & ~3;
   const glyf = new Uint8Array(outlines.reduce((n, o) => n + padded(o.length), 0));
-  const loca = new Uint8Array(4 * (outlines.length + 1)), view = viewOf(loca);
+  const loca = new Uint8Array(4 * (outlines.length + 1)),
+    view = viewOf(loca);
   let offset = 0;
   for (const [i, outline] of outlines.entries()) {
     glyf.set(outline, offset);
@@ -83,12 +105,17 @@ function stored(outlines: readonly Uint8Array[]): { readonly glyf: Uint8Array; r
 }
 
 function metrics(tables: FontTables, ids: readonly number[]): Uint8Array {
-  const hmtx = viewOf(tables.get('hmtx')!), full = viewOf(tables.get('hhea')!).getUint16(34);
-  const out = new Uint8Array(4 * ids.length), view = viewOf(out);
+  const hmtx = viewOf(tables.get('hmtx')!),
+    full = viewOf(tables.get('hhea')!).getUint16(34);
+  const out = new Uint8Array(4 * ids.length),
+    view = viewOf(out);
   for (const [i, id] of ids.entries()) {
     // Beyond the last full entry all advance alike and only the bearing is stored.
     view.setUint16(4 * i, hmtx.getUint16(4 * Math.min(id, full - 1)));
-    view.setInt16(4 * i + 2, id < full ? hmtx.getInt16(4 * id + 2) : hmtx.getInt16(4 * full + 2 * (id - full)));
+    view.setInt16(
+      4 * i + 2,
+      id < full ? hmtx.getInt16(4 * id + 2) : hmtx.getInt16(4 * full + 2 * (id - full)),
+    );
   }
   return out;
 }

@@ -25,7 +25,12 @@ interface Shaper {
   readonly ascent: number;
   readonly descent: number;
   readonly capHeight?: number;
-  readonly bbox: { readonly minX: number; readonly minY: number; readonly maxX: number; readonly maxY: number };
+  readonly bbox: {
+    readonly minX: number;
+    readonly minY: number;
+    readonly maxX: number;
+    readonly maxY: number;
+  };
   hasGlyphForCodePoint(codePoint: number): boolean;
   glyphForCodePoint(codePoint: number): Glyph;
   layout(text: string): { readonly glyphs: readonly Glyph[] };
@@ -109,7 +114,7 @@ function runsIn(programs: readonly FontProgram[], text: string, own: number): re
       continue;
     }
     const face = faceFor(programs, letter, own);
-    const rightToLeft = isRightToLeft(letter) || (last !== undefined && last.rightToLeft && isNeutral(letter));
+    const rightToLeft = isRightToLeft(letter) || (last?.rightToLeft === true && isNeutral(letter));
     if (last && last.face === face && last.rightToLeft === rightToLeft) last.text += letter;
     else pieces.push({ face, rightToLeft, text: letter });
   }
@@ -149,7 +154,8 @@ function shaped(program: FontProgram, text: string): readonly Glyph[] {
   }
 }
 
-const joins = (letter: string): boolean => /[\p{Mn}\p{Me}\u200c\u200d\ufe0e\ufe0f]|[\u{1f3fb}-\u{1f3ff}]/u.test(letter);
+const joins = (letter: string): boolean =>
+  /\p{Mn}|\p{Me}|\u200c|\u200d|\ufe0e|\ufe0f|[\u{1f3fb}-\u{1f3ff}]/u.test(letter);
 const isRightToLeft = (letter: string): boolean =>
   /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufeff]|[\u{10800}-\u{10fff}]|[\u{1e800}-\u{1efff}]/u.test(letter);
 const isNeutral = (letter: string): boolean => /[\s\p{P}]/u.test(letter);

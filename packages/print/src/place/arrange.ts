@@ -32,7 +32,7 @@ export interface ArrangeOptions {
 }
 
 /** mm: side of the cells that shapes are laid out by, and paper kept between neighbours so that scissors pass. */
-const cell = 4;
+const cell = 5;
 const gapCells = 1;
 /** mm: a part of a piece smaller than this alone on a page is easily lost. */
 const sliver = 8;
@@ -63,7 +63,12 @@ export function arrange(shapes: readonly Shape[], field: Field, options: Arrange
   for (const columns of tried)
     for (const order of orders(shapes, candidates)) {
       const found = layOut(shapes, candidates, order, columns, field);
-      if (!best || found.count < best.count || (found.count === best.count && found.crossings < best.crossings)) best = found;
+      if (
+        !best ||
+        found.count < best.count ||
+        (found.count === best.count && found.crossings < best.crossings)
+      )
+        best = found;
     }
   return best!;
 }
@@ -80,7 +85,9 @@ function candidate({ polygons }: Shape, shape: number, turned: boolean): Candida
     x: -Math.min(...all.map(p => sign * p.x)) + inset,
     y: -Math.min(...all.map(p => sign * p.y)) + inset,
   };
-  const moved = polygons.map(polygon => polygon.map(p => ({ x: sign * p.x + home.x, y: sign * p.y + home.y })));
+  const moved = polygons.map(polygon =>
+    polygon.map(p => ({ x: sign * p.x + home.x, y: sign * p.y + home.y })),
+  );
   return { shape, turned, raster: rasterOf(moved, cell), home };
 }
 /** mm: keeps the cutting line's own width on the page. */
@@ -88,23 +95,34 @@ const inset = 0.5;
 
 const boxArea = ({ polygons }: Shape): number => {
   const all = polygons.flat();
-  const xs = all.map(p => p.x), ys = all.map(p => p.y);
+  const xs = all.map(p => p.x),
+    ys = all.map(p => p.y);
   return (Math.max(...xs) - Math.min(...xs)) * (Math.max(...ys) - Math.min(...ys));
 };
 
 /** The orders in which shapes are laid: largest first, tallest first, widest first. */
-function orders(shapes: readonly Shape[], candidates: readonly (readonly Candidate[])[]): readonly (readonly number[])[] {
-  const by = (size: (i: number) => number) => shapes.map((_, i) => i).sort((a, b) => size(b) - size(a) || a - b);
-  const tall = (i: number) => candidates[i]![0]!.raster.rows.length, wide = (i: number) => candidates[i]![0]!.raster.columns;
+function orders(
+  shapes: readonly Shape[],
+  candidates: readonly (readonly Candidate[])[],
+): readonly (readonly number[])[] {
+  const by = (size: (i: number) => number) =>
+    shapes.map((_, i) => i).sort((a, b) => size(b) - size(a) || a - b);
+  const tall = (i: number) => candidates[i]![0]!.raster.rows.length,
+    wide = (i: number) => candidates[i]![0]!.raster.columns;
   const all = [by(i => tall(i) * wide(i)), by(tall), by(wide)];
   return all.filter((order, i) => all.findIndex(o => o.join() === order.join()) === i);
 }
 
 function layOut(
-  shapes: readonly Shape[], candidates: readonly (readonly Candidate[])[], order: readonly number[], columns: number, field: Field,
+  shapes: readonly Shape[],
+  candidates: readonly (readonly Candidate[])[],
+  order: readonly number[],
+  columns: number,
+  field: Field,
 ): Arrangement {
   const width = columns * stepX(field) + field.overlap;
-  const height = order.reduce((sum, i) => sum + candidates[i]![0]!.raster.rows.length + gapCells, 0) * cell + field.height;
+  const height =
+    order.reduce((sum, i) => sum + candidates[i]![0]!.raster.rows.length + gapCells, 0) * cell + field.height;
   const board = emptyBoard(Math.floor(width / cell), Math.ceil(height / cell));
   const tally = newTally(board, field);
   const placings: Placing[] = new Array(shapes.length);
@@ -119,7 +137,12 @@ function layOut(
 
 /** The arrangement's true page counts, from the polygons themselves. */
 export function judged(shapes: readonly Shape[], placings: readonly Placing[], field: Field): Arrangement {
-  const pages = shapes.map((shape, i) => pagesOf(field, shape.polygons.map(p => placed(p, placings[i]!))));
+  const pages = shapes.map((shape, i) =>
+    pagesOf(
+      field,
+      shape.polygons.map(p => placed(p, placings[i]!)),
+    ),
+  );
   const count = new Set(pages.flat().map(c => `${c.row} ${c.column}`)).size;
   return { placings, pages, count, crossings: pages.reduce((sum, p) => sum + p.length - 1, 0) };
 }
@@ -155,10 +178,12 @@ const costs = { page: 1000, join: 20, sliver: 400 } as const;
 
 function costOf(shape: Raster, column: number, row: number, tally: Tally): number {
   const pages = touchedPages(shape, column, row, tally);
-  let fresh = 0, slivers = 0;
+  let fresh = 0,
+    slivers = 0;
   for (const p of pages) {
     if (!tally.used[p]) fresh++;
-    const wide = tally.x1[p]! - tally.x0[p]!, high = tally.y1[p]! - tally.y0[p]!;
+    const wide = tally.x1[p]! - tally.x0[p]!,
+      high = tally.y1[p]! - tally.y0[p]!;
     if (pages.length > 1 && Math.min(wide, high) * cell < sliver) slivers++;
   }
   return fresh * costs.page + pages.length * costs.join + slivers * costs.sliver;
@@ -168,6 +193,8 @@ function costOf(shape: Raster, column: number, row: number, tally: Tally): numbe
 interface Tally {
   readonly pageColumns: number;
   readonly columnOf: Int32Array;
+  /** The first cell beyond each column of pages. */
+  readonly columnEnd: Int32Array;
   readonly rowOf: Int32Array;
   readonly used: Uint8Array;
   readonly x0: Int32Array;
@@ -179,25 +206,40 @@ interface Tally {
 function newTally(board: Board, field: Field): Tally {
   const owners = (count: number, window: number) =>
     Int32Array.from({ length: count }, (_, i) => ownerOf((i + 0.5) * cell, window, field.overlap));
-  const columnOf = owners(board.columns, field.width), rowOf = owners(board.rows, field.height);
-  const pageColumns = columnOf.at(-1)! + 1, pages = pageColumns * (rowOf.at(-1)! + 1);
+  const columnOf = owners(board.columns, field.width),
+    rowOf = owners(board.rows, field.height);
+  const pageColumns = columnOf.at(-1)! + 1,
+    pages = pageColumns * (rowOf.at(-1)! + 1);
+  const columnEnd = new Int32Array(pageColumns);
+  for (const [i, owner] of columnOf.entries()) columnEnd[owner] = i + 1;
   const counters = () => new Int32Array(pages);
-  return { pageColumns, columnOf, rowOf, used: new Uint8Array(pages), x0: counters(), x1: counters(), y0: counters(), y1: counters() };
+  return {
+    pageColumns,
+    columnOf,
+    columnEnd,
+    rowOf,
+    used: new Uint8Array(pages),
+    x0: counters(),
+    x1: counters(),
+    y0: counters(),
+    y1: counters(),
+  };
 }
 
 /** The pages a shape touches at a place; their extents in cells are left in the tally. */
 function touchedPages(shape: Raster, column: number, row: number, tally: Tally): readonly number[] {
-  const { columnOf, rowOf, pageColumns, x0, x1, y0, y1 } = tally;
+  const { columnOf, columnEnd, rowOf, pageColumns, x0, x1, y0, y1 } = tally;
   const pages: number[] = [];
   for (let r = 0; r < shape.rows.length; r++) {
-    const y = row + r, base = rowOf[y]! * pageColumns;
+    const y = row + r,
+      base = rowOf[y]! * pageColumns;
     for (const [from, to] of shape.rows[r]!) {
       let start = column + from;
       const end = column + to;
       while (start < end) {
-        const owner = columnOf[start]!, p = base + owner;
-        let stop = start + 1;
-        while (stop < end && columnOf[stop] === owner) stop++;
+        const owner = columnOf[start]!,
+          p = base + owner;
+        const stop = Math.min(end, columnEnd[owner]!);
         if (!pages.includes(p)) {
           pages.push(p);
           x0[p] = start;
@@ -214,11 +256,11 @@ function touchedPages(shape: Raster, column: number, row: number, tally: Tally):
   return pages;
 }
 
-/** Columns worth trying: every third cell, and those that align a side with the edge of a page. */
+/** Columns worth trying: every fourth cell, and those that align a side with the edge of a page. */
 function columnsToTry(board: Board, shape: Raster, field: Field): readonly number[] {
   const last = board.columns - shape.columns;
   const columns = new Set<number>();
-  for (let c = 0; c <= last; c += 3) columns.add(c);
+  for (let c = 0; c <= last; c += 4) columns.add(c);
   for (let page = 0; page * stepX(field) < board.columns * cell; page++) {
     columns.add(Math.ceil((page * stepX(field) + (page > 0 ? field.overlap : 0)) / cell));
     columns.add(Math.floor(((page + 1) * stepX(field) + field.overlap) / cell) - shape.columns);
@@ -247,6 +289,7 @@ function rowsToTry(board: Board, shape: Raster, column: number, field: Field): r
 }
 
 function lowestTaken(board: Board): number {
-  for (let r = board.rows - 1; r >= 0; r--) if (board.sums[r * (board.columns + 1) + board.columns]! > 0) return r;
+  for (let r = board.rows - 1; r >= 0; r--)
+    if (board.sums[r * (board.columns + 1) + board.columns]! > 0) return r;
   return -1;
 }

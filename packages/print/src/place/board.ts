@@ -18,10 +18,12 @@ export const emptyBoard = (columns: number, rows: number): Board => ({
 
 /** Whether a shape lies free with its first cell at (column, row). */
 export function liesFree(board: Board, shape: Raster, column: number, row: number): boolean {
-  if (column < 0 || row < 0 || column + shape.columns > board.columns || row + shape.rows.length > board.rows) return false;
+  if (column < 0 || row < 0 || column + shape.columns > board.columns || row + shape.rows.length > board.rows)
+    return false;
   for (let r = 0; r < shape.rows.length; r++) {
     const line = (row + r) * (board.columns + 1) + column;
-    for (const [from, to] of shape.rows[r]!) if (board.sums[line + to] !== board.sums[line + from]) return false;
+    for (const [from, to] of shape.rows[r]!)
+      if (board.sums[line + to] !== board.sums[line + from]) return false;
   }
   return true;
 }
@@ -29,11 +31,16 @@ export function liesFree(board: Board, shape: Raster, column: number, row: numbe
 /** Takes the cells of a shape and `gap` cells round them. Changes the board. */
 export function takeCells(board: Board, shape: Raster, column: number, row: number, gap: number): void {
   const { columns, rows, taken, sums } = board;
-  const top = Math.max(row - gap, 0), bottom = Math.min(row + shape.rows.length + gap, rows);
+  const top = Math.max(row - gap, 0),
+    bottom = Math.min(row + shape.rows.length + gap, rows);
   for (const [r, runs] of shape.rows.entries())
     for (const [from, to] of runs)
       for (let y = Math.max(row + r - gap, 0); y < Math.min(row + r + gap + 1, rows); y++)
-        taken.fill(1, y * columns + Math.max(column + from - gap, 0), y * columns + Math.min(column + to + gap, columns));
+        taken.fill(
+          1,
+          y * columns + Math.max(column + from - gap, 0),
+          y * columns + Math.min(column + to + gap, columns),
+        );
   for (let y = top; y < bottom; y++) {
     let count = 0;
     for (let x = 0; x < columns; x++) {

@@ -27,27 +27,42 @@ export interface Cell {
 
 /** The part of the sheet that belongs to a page alone: [x0, y0, x1, y1]. */
 export function ownPart(field: Field, { row, column }: Cell): readonly [number, number, number, number] {
-  const { overlap: o } = field, sx = stepX(field), sy = stepY(field);
-  const x = column * sx + (column > 0 ? o : 0), y = row * sy + (row > 0 ? o : 0);
+  const { overlap: o } = field,
+    sx = stepX(field),
+    sy = stepY(field);
+  const x = column * sx + (column > 0 ? o : 0),
+    y = row * sy + (row > 0 ? o : 0);
   return [x, y, (column + 1) * sx + o, (row + 1) * sy + o];
 }
 
 /** The pages on which some part of the polygons lies, in reading order. Exact for polygons. */
 export function pagesOf(field: Field, polygons: readonly Polygon[]): readonly Cell[] {
   const all = polygons.flat();
-  const columns = span(all.map(p => p.x), field.width, field.overlap);
-  const rows = span(all.map(p => p.y), field.height, field.overlap);
-  return rows.flatMap(row => columns.map(column => ({ row, column }))).filter(cell => polygons.some(p => meets(p, ownPart(field, cell))));
+  const columns = span(
+    all.map(p => p.x),
+    field.width,
+    field.overlap,
+  );
+  const rows = span(
+    all.map(p => p.y),
+    field.height,
+    field.overlap,
+  );
+  return rows
+    .flatMap(row => columns.map(column => ({ row, column })))
+    .filter(cell => polygons.some(p => meets(p, ownPart(field, cell))));
 }
 
 function span(values: readonly number[], window: number, overlap: number): readonly number[] {
-  const first = ownerOf(Math.min(...values), window, overlap), last = ownerOf(Math.max(...values), window, overlap);
+  const first = ownerOf(Math.min(...values), window, overlap),
+    last = ownerOf(Math.max(...values), window, overlap);
   return Array.from({ length: last - first + 1 }, (_, i) => first + i);
 }
 
 function meets(polygon: Polygon, [x0, y0, x1, y1]: readonly [number, number, number, number]): boolean {
   for (let i = 0, j = polygon.length - 1; i < polygon.length; j = i++) {
-    const a: Point = polygon[j]!, b: Point = polygon[i]!;
+    const a: Point = polygon[j]!,
+      b: Point = polygon[i]!;
     if (meetsRectangle(a.x, a.y, b.x, b.y, x0, y0, x1, y1)) return true;
   }
   return polygonHolds(polygon, { x: (x0 + x1) / 2, y: (y0 + y1) / 2 });

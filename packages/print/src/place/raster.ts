@@ -22,16 +22,25 @@ export function rasterOf(polygons: readonly (readonly Point[])[], cell: number):
     fillEvenOdd(taken, columns, rowCount, polygon, cell);
     walkBoundary(taken, columns, rowCount, polygon, cell);
   }
-  const rows = Array.from({ length: rowCount }, (_, r) => runsOf(taken.subarray(r * columns, (r + 1) * columns)));
+  const rows = Array.from({ length: rowCount }, (_, r) =>
+    runsOf(taken.subarray(r * columns, (r + 1) * columns)),
+  );
   return { columns, rows };
 }
 
-function fillEvenOdd(taken: Uint8Array, columns: number, rowCount: number, polygon: readonly Point[], cell: number): void {
+function fillEvenOdd(
+  taken: Uint8Array,
+  columns: number,
+  rowCount: number,
+  polygon: readonly Point[],
+  cell: number,
+): void {
   for (let s = 0; s < rowCount * samples; s++) {
     const y = ((s + 0.5) * cell) / samples;
     const crossings: number[] = [];
     for (let i = 0, j = polygon.length - 1; i < polygon.length; j = i++) {
-      const a = polygon[j]!, b = polygon[i]!;
+      const a = polygon[j]!,
+        b = polygon[i]!;
       if (a.y > y !== b.y > y) crossings.push(a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y));
     }
     crossings.sort((p, q) => p - q);
@@ -44,12 +53,20 @@ function fillEvenOdd(taken: Uint8Array, columns: number, rowCount: number, polyg
   }
 }
 
-function walkBoundary(taken: Uint8Array, columns: number, rowCount: number, polygon: readonly Point[], cell: number): void {
+function walkBoundary(
+  taken: Uint8Array,
+  columns: number,
+  rowCount: number,
+  polygon: readonly Point[],
+  cell: number,
+): void {
   for (let i = 0, j = polygon.length - 1; i < polygon.length; j = i++) {
-    const a = polygon[j]!, b = polygon[i]!;
+    const a = polygon[j]!,
+      b = polygon[i]!;
     const steps = Math.max(Math.ceil((2 * Math.hypot(b.x - a.x, b.y - a.y)) / cell), 1);
     for (let k = 0; k <= steps; k++) {
-      const c = Math.floor((a.x + ((b.x - a.x) * k) / steps) / cell), r = Math.floor((a.y + ((b.y - a.y) * k) / steps) / cell);
+      const c = Math.floor((a.x + ((b.x - a.x) * k) / steps) / cell),
+        r = Math.floor((a.y + ((b.y - a.y) * k) / steps) / cell);
       if (c >= 0 && c < columns && r >= 0 && r < rowCount) taken[r * columns + c] = 1;
     }
   }

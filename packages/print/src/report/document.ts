@@ -14,7 +14,11 @@ export interface Section {
 
 export type Block =
   | { readonly kind: 'text'; readonly text: string }
-  | { readonly kind: 'table'; readonly columns: readonly Column[]; readonly rows: readonly (readonly string[])[] }
+  | {
+      readonly kind: 'table';
+      readonly columns: readonly Column[];
+      readonly rows: readonly (readonly string[])[];
+    }
   | { readonly kind: 'steps'; readonly items: readonly Item[] }
   | { readonly kind: 'findings'; readonly items: readonly FindingItem[] }
   | { readonly kind: 'cautions'; readonly items: readonly string[] };

@@ -18,7 +18,11 @@ export interface ReportSource {
 export interface RecordFigures {
   readonly sheet?: string;
   readonly title?: string;
-  readonly steps: readonly { readonly step: number; readonly did: string; readonly findings: readonly Finding[] }[];
+  readonly steps: readonly {
+    readonly step: number;
+    readonly did: string;
+    readonly findings: readonly Finding[];
+  }[];
   readonly before: MeasuredPattern;
   readonly after: MeasuredPattern;
   readonly derived: Readonly<Record<string, DerivedFigures>>;
@@ -27,12 +31,32 @@ export interface RecordFigures {
   readonly orderOfWork: readonly OrderedJob[];
 }
 export interface MeasuredPattern {
-  readonly pieces: Readonly<Record<string, { readonly edges: Readonly<Record<string, { readonly lengthMm: number; readonly allowanceMm: number }>> }>>;
-  readonly seams: Readonly<Record<string, {
-    readonly aMm: number; readonly bMm: number; readonly differenceMm: number; readonly easeWantedMm: number; readonly matches: boolean;
-  }>>;
+  readonly pieces: Readonly<
+    Record<
+      string,
+      {
+        readonly edges: Readonly<Record<string, { readonly lengthMm: number; readonly allowanceMm: number }>>;
+      }
+    >
+  >;
+  readonly seams: Readonly<
+    Record<
+      string,
+      {
+        readonly aMm: number;
+        readonly bMm: number;
+        readonly differenceMm: number;
+        readonly easeWantedMm: number;
+        readonly matches: boolean;
+      }
+    >
+  >;
 }
-export type DerivedFigures = Readonly<Record<string, unknown>> & { readonly lengthMm: number; readonly widthMm: number };
+export interface DerivedFigures {
+  readonly lengthMm: number;
+  readonly widthMm: number;
+  readonly quarterMm?: unknown;
+}
 export interface GirthFigures {
   readonly bodyMm?: number;
   readonly beforeMm?: number;

@@ -17,12 +17,23 @@ export function makersSections(source: ReportSource, pagesOf?: PagesOf): readonl
   return [
     section('cutting', 'Cutting list', cuttingList(source, pagesOf)),
     section('bands', 'Bands and strips', bandTable(record)),
-    section('steps', 'What was altered', record && { kind: 'steps', items: record.steps.map(s => ({ text: s.did })) }),
+    section(
+      'steps',
+      'What was altered',
+      record && { kind: 'steps', items: record.steps.map(s => ({ text: s.did })) },
+    ),
     section('findings', 'Checks', record && findingsBlock(record.findings)),
-    section('order', 'Order of work', record && {
-      kind: 'steps',
-      items: record.orderOfWork.map(j => ({ text: j.text, ...(j.because.length > 0 ? { detail: j.because.join('; ') } : {}) })),
-    }),
+    section(
+      'order',
+      'Order of work',
+      record && {
+        kind: 'steps',
+        items: record.orderOfWork.map(j => ({
+          text: j.text,
+          ...(j.because.length > 0 ? { detail: j.because.join('; ') } : {}),
+        })),
+      },
+    ),
     section('cautions', 'Cautions', { kind: 'cautions', items: source.cautions ?? [] }),
   ].filter(s => s.blocks.length > 0);
 }
@@ -41,10 +52,13 @@ export function writtenReport(source: ReportSource): WrittenDocument {
   return { title: titleOf(source), facts: factsOf(source), sections: [...makers, ...figures] };
 }
 
-export const titleOf = (source: ReportSource): string => source.record?.title || source.pattern.name || 'Pattern';
+export const titleOf = (source: ReportSource): string =>
+  source.record?.title || source.pattern.name || 'Pattern';
 export const factsOf = (source: ReportSource): readonly string[] =>
   [
-    source.record?.title && source.record.title !== source.pattern.name ? `altered from ${source.pattern.name}` : '',
+    source.record?.title && source.record.title !== source.pattern.name
+      ? `altered from ${source.pattern.name}`
+      : '',
     source.record?.sheet ? `sheet ${source.record.sheet}` : '',
     source.wearer ? `for ${source.wearer}` : '',
     source.date ?? '',
@@ -57,7 +71,12 @@ const isEmpty = (block: Block): boolean =>
   block.kind === 'table' ? block.rows.length === 0 : block.kind !== 'text' && block.items.length === 0;
 
 function cuttingList({ pattern }: ReportSource, pagesOf: PagesOf | undefined): Block {
-  const columns = [left('Piece', 2), left('Cut', 2), left('Fabric', 1.4), ...(pagesOf ? [left('Pages', 2.6)] : [left('Allowances', 2.6)])];
+  const columns = [
+    left('Piece', 2),
+    left('Cut', 2),
+    left('Fabric', 1.4),
+    ...(pagesOf ? [left('Pages', 2.6)] : [left('Allowances', 2.6)]),
+  ];
   const rows = pattern.pieces.map(piece => [
     piece.title || piece.name,
     cutWords(piece).replace(/^cut /, ''),
@@ -69,21 +88,33 @@ function cuttingList({ pattern }: ReportSource, pagesOf: PagesOf | undefined): B
 
 /** "5/8 in (15.9 mm); hem 25.4 mm": each allowance of a piece once. */
 function allowances(piece: Piece): string {
-  const edges = piece.outline.parts.filter(p => p.type === 'edge').filter(e => e.kind === 'seam' || e.kind === 'hem');
+  const edges = piece.outline.parts
+    .filter(p => p.type === 'edge')
+    .filter(e => e.kind === 'seam' || e.kind === 'hem');
   const say = (kind: 'seam' | 'hem') =>
-    [...new Set(edges.filter(e => e.kind === kind).map(e => inEighths(e.allowance) ?? millimetres(e.allowance)))].join(', ');
+    [
+      ...new Set(
+        edges.filter(e => e.kind === kind).map(e => inEighths(e.allowance) ?? millimetres(e.allowance)),
+      ),
+    ].join(', ');
   const hem = say('hem');
   return [say('seam'), hem && `hem ${hem}`].filter(Boolean).join('; ');
 }
 
 function bandTable(record: RecordFigures | undefined): Block | undefined {
   if (!record) return undefined;
-  const columns = [left('Piece', 1.7), left('', 1), right('Exact', 1.3), right('', 1.2), right('Nearest 1/8 in', 1.4)];
+  const columns = [
+    left('Piece', 1.7),
+    left('', 1),
+    right('Exact', 1.3),
+    right('', 1.2),
+    right('Nearest 1/8 in', 1.4),
+  ];
   const rows = Object.entries(record.derived).flatMap(([name, d]) => [
     [name, 'length', centimetres(d.lengthMm), inches(d.lengthMm), eighths(d.lengthMm)],
     ['', 'width', centimetres(d.widthMm), inches(d.widthMm), eighths(d.widthMm)],
-    ...(typeof d['quarterMm'] === 'number'
-      ? [['', 'quarter mark', centimetres(d['quarterMm']), inches(d['quarterMm']), eighths(d['quarterMm'])]]
+    ...(typeof d.quarterMm === 'number'
+      ? [['', 'quarter mark', centimetres(d.quarterMm), inches(d.quarterMm), eighths(d.quarterMm)]]
       : []),
   ]);
   return { kind: 'table', columns, rows };
@@ -94,7 +125,14 @@ const weight = { fault: 0, warning: 1, note: 2 } as const;
 /** Findings with the gravest first; the same words about the same place are said once. */
 function findingsBlock(findings: readonly Finding[]): Block {
   const items = findings
-    .map((f): FindingItem => ({ severity: f.severity, where: whereWords(f), message: f.message, remedy: f.remedy }))
+    .map(
+      (f): FindingItem => ({
+        severity: f.severity,
+        where: whereWords(f),
+        message: f.message,
+        remedy: f.remedy,
+      }),
+    )
     .filter((f, i, all) => all.findIndex(g => g.where === f.where && g.message === f.message) === i)
     .sort((a, b) => weight[a.severity] - weight[b.severity]);
   if (items.length === 0) return { kind: 'text', text: 'Every seam was walked and every check passed.' };
@@ -102,7 +140,9 @@ function findingsBlock(findings: readonly Finding[]): Block {
 }
 
 const whereWords = ({ where }: Finding): string =>
-  [where.step === undefined ? '' : `step ${where.step}`, [where.piece, where.edge].filter(Boolean).join('.')].filter(Boolean).join(', ');
+  [where.step === undefined ? '' : `step ${where.step}`, [where.piece, where.edge].filter(Boolean).join('.')]
+    .filter(Boolean)
+    .join(', ');
 
 function girthTable(record: RecordFigures): Block {
   const say = (mm: number | undefined) => (mm === undefined ? '–' : millimetres(mm));
@@ -110,7 +150,11 @@ function girthTable(record: RecordFigures): Block {
     kind: 'table',
     columns: [left('Level', 1.5), right('Body'), right('Before'), right('After'), right('Ease')],
     rows: Object.entries(record.girths ?? {}).map(([level, g]) => [
-      level, say(g.bodyMm), say(g.beforeMm), say(g.afterMm), g.easeMm === undefined ? '–' : change(g.easeMm),
+      level,
+      say(g.bodyMm),
+      say(g.beforeMm),
+      say(g.afterMm),
+      g.easeMm === undefined ? '–' : change(g.easeMm),
     ]),
   };
 }
@@ -118,29 +162,56 @@ function girthTable(record: RecordFigures): Block {
 function edgeTables(before: MeasuredPattern, after: MeasuredPattern): readonly Block[] {
   const pieces = [...new Set([...Object.keys(after.pieces), ...Object.keys(before.pieces)])];
   const rows = pieces.flatMap(piece => {
-    const then = before.pieces[piece]?.edges ?? {}, now = after.pieces[piece]?.edges ?? {};
+    const then = before.pieces[piece]?.edges ?? {},
+      now = after.pieces[piece]?.edges ?? {};
     const names = [...new Set([...Object.keys(now), ...Object.keys(then)])];
     return names.map((edge, i) => {
-      const a = then[edge], b = now[edge];
+      const a = then[edge],
+        b = now[edge];
       return [
-        i === 0 ? piece : '', edge, a ? millimetres(a.lengthMm) : '–', b ? millimetres(b.lengthMm) : '–',
-        a && b ? change(b.lengthMm - a.lengthMm) : a ? 'gone' : 'new', b ? millimetres(b.allowanceMm) : '–',
+        i === 0 ? piece : '',
+        edge,
+        a ? millimetres(a.lengthMm) : '–',
+        b ? millimetres(b.lengthMm) : '–',
+        a && b ? change(b.lengthMm - a.lengthMm) : a ? 'gone' : 'new',
+        b ? millimetres(b.allowanceMm) : '–',
       ];
     });
   });
-  return [{
-    kind: 'table',
-    columns: [left('Piece', 1.3), left('Edge', 1.5), right('Before'), right('After'), right('Change'), right('Allowance')],
-    rows,
-  }];
+  return [
+    {
+      kind: 'table',
+      columns: [
+        left('Piece', 1.3),
+        left('Edge', 1.5),
+        right('Before'),
+        right('After'),
+        right('Change'),
+        right('Allowance'),
+      ],
+      rows,
+    },
+  ];
 }
 
 function seamTable(after: MeasuredPattern): Block {
   return {
     kind: 'table',
-    columns: [left('Seam', 1.5), right('One side'), right('Other side'), right('Difference'), right('Ease wanted'), left('', 0.9)],
+    columns: [
+      left('Seam', 1.5),
+      right('One side'),
+      right('Other side'),
+      right('Difference'),
+      right('Ease wanted'),
+      left('', 0.9),
+    ],
     rows: Object.entries(after.seams).map(([name, s]) => [
-      name, millimetres(s.aMm), millimetres(s.bMm), change(s.differenceMm), change(s.easeWantedMm), s.matches ? 'sews' : 'does not match',
+      name,
+      millimetres(s.aMm),
+      millimetres(s.bMm),
+      change(s.differenceMm),
+      change(s.easeWantedMm),
+      s.matches ? 'sews' : 'does not match',
     ]),
   };
 }

@@ -1,0 +1,72 @@
+import {
+  boundsOfPath,
+  cuttingLine,
+  dartsOf,
+  edgeParts,
+  foldEdgeOf,
+  joined,
+  outlinePath,
+  type Path,
+  type Pattern,
+  type Piece,
+  toPathData,
+} from '@paperhinge/geometry';
+import { escaped } from './escape.js';
+
+/** A picture of one piece, in mm: the cutting line, the stitching line and what lies on the piece; no words. */
+interface Picture {
+  readonly piece: Piece;
+  readonly cutting: Path;
+  readonly ghost?: Path;
+  readonly box: readonly [number, number, number, number];
+}
+
+/** px of a screen to a mm of the pattern in the report, and the widest that one piece may be shown. */
+const scale = 0.19;
+const widest = 300;
+
+/** The pieces of a pattern side by side, all to one scale; of those that were altered, the outline before in dots. */
+export function picturesHtml(pattern: Pattern, before?: Pattern): string {
+  const pictures = pattern.pieces.map(piece =>
+    pictureOf(
+      piece,
+      pattern,
+      before?.pieces.find(p => p.name === piece.name),
+    ),
+  );
+  const largest = Math.max(...pictures.map(p => p.box[2]), 1);
+  const k = Math.min(scale, widest / largest);
+  return `<div class="pieces">${pictures.map(p => figure(p, k)).join('')}</div>`;
+}
+
+function pictureOf(piece: Piece, pattern: Pattern, then: Piece | undefined): Picture {
+  const cutting = cuttingLine(piece, pattern).path;
+  const ghost = then ? outlinePath(then.outline) : undefined;
+  const boxes = [cutting, ...(ghost ? [ghost] : [])].map(boundsOfPath);
+  const x = Math.min(...boxes.map(b => b.min.x)) - 4,
+    y = Math.min(...boxes.map(b => b.min.y)) - 4;
+  const right = Math.max(...boxes.map(b => b.max.x)) + 4,
+    bottom = Math.max(...boxes.map(b => b.max.y)) + 4;
+  return { piece, cutting, box: [x, y, right - x, bottom - y], ...(ghost ? { ghost } : {}) };
+}
+
+function figure({ piece, cutting, ghost, box }: Picture, k: number): string {
+  const [x, y, w, h] = box;
+  const title = escaped(piece.title || piece.name);
+  const path = (kind: string, p: Path, close = false) =>
+    `<path class="${kind}" d="${toPathData(p)}${close ? ' Z' : ''}"/>`;
+  const fold = foldEdgeOf(piece);
+  const sewn = edgeParts(piece).filter(e => e.allowance > 0);
+  return [
+    `<figure><svg role="img" aria-label="${title}" width="${px(w * k)}" height="${px(h * k)}" viewBox="${[x, y, w, h].map(px).join(' ')}">`,
+    path('cut', cutting, true),
+    ...sewn.map(e => path('stitch', e.path)),
+    ...dartsOf(piece).map(d => path('stitch', joined(...d.legs))),
+    ...piece.lines.map(l => path(l.kind === 'grain' ? 'grain' : 'line', l.path)),
+    fold ? path('fold', fold.path) : '',
+    ghost ? path('ghost', ghost, true) : '',
+    `</svg><figcaption>${title}</figcaption></figure>`,
+  ].join('');
+}
+
+const px = (value: number): string => String(Math.round(value * 100) / 100);
