@@ -1,7 +1,7 @@
 import { cautionsFor, runSheet } from '@paperhinge/alter';
-import { printPattern, reportHtml, sourceOfRun } from '@paperhinge/print';
+import { printPattern, reportHtml } from '@paperhinge/print';
 import { codeFor } from './exit-codes.js';
-import { fonts, fonts } from './fonts.js';
+import { fonts } from './fonts.js';
 import type { Io } from './io.js';
 import { loadPatternOf, loadSheet, patternPath } from './load.js';
 import { progress } from './progress.js';
@@ -27,7 +27,6 @@ export async function alterCommand(
     const run = runSheet(sheet, pattern, findings);
     const { altered, before, derived, record } = run;
     const cautions = cautionsFor({ pattern: altered, wearer: sheet.wearer, derived }).map(c => c.text);
-    const written = sourceOfRun(run);
     const printed = [];
     for (const paper of sheet.print.paper) {
       say(`Laying out the pages on ${paper}`);

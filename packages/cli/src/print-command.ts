@@ -1,7 +1,7 @@
 import { basename, dirname } from 'node:path';
 import { printPattern } from '@paperhinge/print';
 import { codeFor } from './exit-codes.js';
-import { fonts, fonts } from './fonts.js';
+import { fonts } from './fonts.js';
 import type { Io } from './io.js';
 import { loadPattern, loadSheet } from './load.js';
 import { findingLine } from './one-line.js';

@@ -24,6 +24,5 @@ export type { Cell, Field } from './place/field.js';
 export type { Printed, PrintOptions } from './print-pattern.js';
 export { printPattern } from './print-pattern.js';
 export { reportHtml } from './report/html.js';
-export { sourceOfRun } from './report/of-run.js';
 // report: the record in writing
 export type { RecordFigures, ReportSource } from './report/source.js';
