@@ -1,4 +1,11 @@
 export type { Alteration, Derived, DerivedKind, MakingNote } from './alteration.js';
+// derive: pieces made from edges
+export type { DraftBand } from './derive/draft-band.js';
+export { draftBand } from './derive/draft-band.js';
+export type { DraftFacing } from './derive/draft-facing.js';
+export { draftFacing } from './derive/draft-facing.js';
+export type { DraftStrip } from './derive/draft-strip.js';
+export { draftStrip } from './derive/draft-strip.js';
 export type { BandLengths } from './fit/band-stretch.js';
 // fit: the wearer beside the garment
 export { bandStretch, bandStretchFindings, stretchOfBand } from './fit/band-stretch.js';
@@ -32,6 +39,17 @@ export type { Spread, SpreadEnd } from './operations/spread.js';
 export { spread } from './operations/spread.js';
 export type { Unfold } from './operations/unfold.js';
 export { unfold } from './operations/unfold.js';
+// operations on edges
+export type { RecutNeckline } from './operations/recut-neckline.js';
+export { recutNeckline } from './operations/recut-neckline.js';
+export type { SetAllowance } from './operations/set-allowance.js';
+export { setAllowance } from './operations/set-allowance.js';
+export type { Shorten } from './operations/shorten.js';
+export { shorten } from './operations/shorten.js';
+export type { TakeIn } from './operations/take-in.js';
+export { takeIn } from './operations/take-in.js';
+export type { TrueEdges } from './operations/true-edges.js';
+export { trueEdges } from './operations/true-edges.js';
 export type { OrderedJob } from './order-of-work/order-of-work.js';
 // order of work: what is sewn before what, and why
 export { orderOfWork } from './order-of-work/order-of-work.js';

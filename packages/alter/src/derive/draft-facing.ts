@@ -1,4 +1,22 @@
-import type { EdgeRef } from '@paperhinge/geometry';
+import {
+  type EdgeRef,
+  type EdgeRun,
+  edgeNames,
+  type Finding,
+  lengthInGarment,
+  type Pattern,
+  PatternError,
+  type Piece,
+  pathLength,
+  pieceNamed,
+} from '@paperhinge/geometry';
+import type { Alteration, Derived, MakingNote } from '../alteration.js';
+import { cutLength } from './cut-size.js';
+import { facingPiece, stayPiece } from './facing-piece.js';
+import { facingShape } from './facing-shape.js';
+import { distinctEdges } from './garment-chain.js';
+import { takePlace } from './take-place.js';
+
 /** A facing or a stay: outer line the edge itself, inner line parallel at `width` mm on the garment side. */
 export interface DraftFacing {
   readonly kind: 'facing' | 'stay';
@@ -8,3 +26,113 @@ export interface DraftFacing {
   readonly join: number;
   readonly fabric?: string;
 }
+
+/**
+ * Drafts a facing or a stay: its outer line is the edges themselves, its inner line their parallel, mitred at corners
+ * and cut off at the piece's other edges. A facing lies on the fold where its source does and has its edges' names
+ * and allowances; a stay is whole and has none. Edges of several pieces get one each, named after its piece.
+ *
+ * @throws PatternError `facing-size`, `edges-do-not-join`, `dart-in-facing`, `facing-too-wide`,
+ *   `drafted-along-itself`; `unknown-piece`, `unknown-edge`
+ */
+export function draftFacing(pattern: Pattern, parameters: DraftFacing): Alteration {
+  const { kind, name, width, join } = parameters;
+  const along = distinctEdges(parameters.along);
+  if (along.length === 0 || !(width > 0) || !(join >= 0))
+    throw new PatternError('facing-size', {
+      message: `"${name}" cannot be drafted ${along.length === 0 ? 'along no edge' : 'with that width or join'}.`,
+      remedy: 'Give edges, a width over 0 and a join of 0 or more.',
+    });
+  const sources = [...new Set(along.map(ref => ref.piece))];
+  const findings: Finding[] = [];
+  const derived: Derived[] = [];
+  const said: string[] = [];
+  let altered = pattern;
+  for (const source of sources) {
+    const own = along.filter(ref => ref.piece === source);
+    const made = oneFacing(altered, pieceNamed(altered, source), own, {
+      ...parameters,
+      name: sources.length === 1 ? name : `${name} ${source}`,
+    });
+    altered = made.pattern;
+    findings.push(...made.findings);
+    derived.push(made.derived);
+    const cut = (mm: number): string => cutLength(mm, pattern.unit);
+    said.push(
+      `${made.derived.name}, ${cut(made.derived.lengthMm)} along its outer edge and ${cut(width)} wide`,
+    );
+  }
+  return {
+    pattern: altered,
+    did: `drafted ${kind} ${said.join('; ')}`,
+    findings,
+    derived,
+    making: derived.map(d => note(d)),
+  };
+}
+
+function oneFacing(
+  pattern: Pattern,
+  source: Piece,
+  along: readonly EdgeRef[],
+  { kind, name, width, join, fabric: asked }: DraftFacing,
+) {
+  const shape = facingShape(
+    source,
+    along.map(ref => ref.edge),
+    width,
+  );
+  const fabric = asked ?? source.cutting.fabric;
+  const wanted = { name, shape, source, along, fabric, join };
+  const piece = kind === 'facing' ? facingPiece(wanted) : stayPiece(wanted);
+  // A stay is fused or basted on, not sewn by a seam of its own.
+  const sewn = kind === 'facing' ? { ...sewnAlong(piece, along), easeMm: 0 } : undefined;
+  const placed = takePlace(pattern, piece, sewn);
+  const outer = piece.outline.parts.filter(
+    p => p.type === 'edge' && outerNames(kind, along).includes(p.name),
+  );
+  const lengthMm = outer.reduce((sum, p) => sum + (p.type === 'edge' ? pathLength(p.path) : 0), 0);
+  const inner = piece.outline.parts.find(p => p.type === 'edge' && p.name === 'inner');
+  const derived: Derived = {
+    name,
+    kind,
+    lengthMm,
+    widthMm: width,
+    fabric,
+    along,
+    edgeMm: along.reduce((sum, ref) => sum + lengthInGarment(pattern, ref), 0),
+    figures: {
+      innerMm: inner?.type === 'edge' ? pathLength(inner.path) : 0,
+      ...(join > 0 ? { joinMm: join } : {}),
+    },
+  };
+  return { ...placed, derived };
+}
+
+const outerNames = (kind: DraftFacing['kind'], along: readonly EdgeRef[]): readonly string[] =>
+  kind === 'stay' ? ['outer'] : along.map(ref => ref.edge);
+
+/** The facing's edges lie on those of the garment one by one, clockwise on both. */
+function sewnAlong(piece: Piece, along: readonly EdgeRef[]) {
+  const ordered = edgeNames(piece).filter(name => along.some(ref => ref.edge === name));
+  const run = (owner: string, edge: string): EdgeRun => ({ piece: owner, edge, reversed: false });
+  return {
+    own: ordered.map(edge => run(piece.name, edge)),
+    partner: ordered.map(edge => run(along[0]!.piece, edge)),
+  };
+}
+
+const note = ({ name, kind, along }: Derived): MakingNote => {
+  const edges = along.map(r => `${r.piece}.${r.edge}`).join(', ');
+  return kind === 'stay'
+    ? {
+        job: `stay ${name}`,
+        text: `Lay ${name} on the wrong side of ${edges} and fuse or baste it there.`,
+        after: [],
+      }
+    : {
+        job: `facing ${name}`,
+        text: `Sew ${name} to ${edges}, right sides together; clip, turn and press.`,
+        after: [],
+      };
+};

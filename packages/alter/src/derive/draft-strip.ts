@@ -1,4 +1,17 @@
-import type { EdgeRef } from '@paperhinge/geometry';
+import {
+  type EdgeRef,
+  edgeNamed,
+  type Finding,
+  type Pattern,
+  PatternError,
+  pieceNamed,
+} from '@paperhinge/geometry';
+import type { Alteration, Derived } from '../alteration.js';
+import { cutLength } from './cut-size.js';
+import { distinctEdges, garmentChains, runsAlong } from './garment-chain.js';
+import { endEdges, longPiece, sewnEdge } from './long-piece.js';
+import { takePlace } from './take-place.js';
+
 /** A strip (cut width given) or a binding (finished width given, cut four times as wide). Lengths in mm. */
 export interface DraftStrip {
   readonly kind: 'strip' | 'binding';
@@ -7,4 +20,93 @@ export interface DraftStrip {
   readonly width: number;
   readonly join: number;
   readonly fabric?: string;
+}
+
+/**
+ * Drafts a straight strip or a bias binding as long as its edges are in the whole garment, and 2 join. A binding is
+ * cut four times its finished width and stitched a quarter of that from both edges.
+ *
+ * @throws PatternError `strip-size`, `drafted-along-itself`; `unknown-piece`, `unknown-edge`
+ */
+export function draftStrip(
+  pattern: Pattern,
+  { kind, name, along: asked, width, join, fabric }: DraftStrip,
+): Alteration {
+  const along = distinctEdges(asked);
+  if (along.length === 0 || !(width > 0) || !(join >= 0))
+    throw new PatternError('strip-size', {
+      message: `"${name}" cannot be drafted ${along.length === 0 ? 'along no edge' : 'with that width or join'}.`,
+      remedy: 'Give edges, a width over 0 and a join of 0 or more.',
+    });
+  const chains = garmentChains(pattern, along);
+  const edgeMm = chains.flatMap(c => c.lying).reduce((sum, l) => sum + l.lengthMm, 0);
+  const source = pieceNamed(pattern, along[0]!.piece);
+  const cutWidth = kind === 'binding' ? 4 * width : width;
+  const given = edgeNamed(source, along[0]!.edge).allowance;
+  // A strip as narrow as its edge's allowances is stitched a quarter of its width in, like a binding.
+  const allowance = kind === 'binding' || 2 * given >= cutWidth ? cutWidth / 4 : given;
+  const cloth = fabric ?? source.cutting.fabric;
+  const piece = longPiece({
+    name,
+    madeFor: along,
+    fabric: cloth,
+    finishedLength: edgeMm,
+    finishedWidth: cutWidth - 2 * allowance,
+    join,
+    allowance,
+    grain: kind === 'binding' ? 'bias' : 'along',
+    notches: [],
+    ...(kind === 'binding' ? { note: 'on the bias' } : {}),
+  });
+  const ring = chains.length === 1 && chains[0]!.closed;
+  const ends = {
+    a: [{ piece: name, edge: endEdges[0], reversed: true }],
+    b: [{ piece: name, edge: endEdges[1], reversed: false }],
+  };
+  const own = [{ piece: name, edge: sewnEdge, reversed: false }];
+  const placed = takePlace(
+    pattern,
+    piece,
+    { own, partner: runsAlong(chains), easeMm: 0 },
+    ring ? ends : undefined,
+  );
+  const lengthMm = edgeMm + 2 * join;
+  const derived: Derived = {
+    name,
+    kind,
+    lengthMm,
+    widthMm: cutWidth,
+    fabric: cloth,
+    along,
+    edgeMm,
+    figures: {
+      joinMm: join,
+      allowanceMm: allowance,
+      finishedWidthMm: kind === 'binding' ? width : (cutWidth - 2 * allowance) / 2,
+    },
+  };
+  const cut = (mm: number): string => cutLength(mm, pattern.unit);
+  return {
+    pattern: placed.pattern,
+    did:
+      `drafted ${kind} ${name} for ${cut(edgeMm)} of edge: cut ${cut(lengthMm)} × ${cut(cutWidth)}` +
+      (kind === 'binding' ? ' on the bias' : '') +
+      (placed.replaced ? '; it takes the place of the old piece of that name' : ''),
+    findings: [...severalFinding(name, chains.length, edgeMm, join), ...placed.findings],
+    derived: [derived],
+  };
+}
+
+function severalFinding(name: string, count: number, edgeMm: number, join: number): readonly Finding[] {
+  if (count < 2) return [];
+  return [
+    {
+      severity: 'note',
+      code: 'several-stretches',
+      where: { piece: name },
+      message: `The edges of "${name}" lie in ${count} separate stretches of the garment; its length is for all of them together.`,
+      figures: { stretches: count, extraJoinsMm: 2 * join * (count - 1), edgeMm },
+      remedy: 'Cut it apart for each, and allow for the joins of each.',
+    },
+  ];
 }

@@ -1,0 +1,176 @@
+import {
+  type Affine,
+  add,
+  type Edge,
+  type EdgeRef,
+  foldEdgeOf,
+  intersectPaths,
+  joined,
+  lerp,
+  line,
+  mirror,
+  type Notch,
+  type Path,
+  type Piece,
+  type PieceLine,
+  pathEnd,
+  pathLength,
+  pathOf,
+  pathStart,
+  pointAlong,
+  reversedPath,
+  scale,
+  subtract,
+  timesInGarment,
+  tolerances,
+  transformedPath,
+} from '@paperhinge/geometry';
+import { grainOrVertical } from '../edit/grain.js';
+import { lineThrough, reachOf, startingIn } from '../edit/meet.js';
+import type { FacingEnd, FacingShape } from './facing-shape.js';
+import { titled } from './long-piece.js';
+
+export interface FacingWish {
+  readonly name: string;
+  readonly shape: FacingShape;
+  readonly source: Piece;
+  readonly along: readonly EdgeRef[];
+  readonly fabric: string;
+  /** mm of allowance at ends cut square; ends on other edges have those edges' allowances. */
+  readonly join: number;
+}
+
+/** A facing: outer edges and ends with the names, kinds and allowances of the source's, and the edge `inner`. */
+export function facingPiece({ name, shape, source, along, fabric, join }: FacingWish): Piece {
+  const taken = new Set<string>(shape.outer.map(e => e.name));
+  const unused = (wanted: string): string => {
+    let free = wanted;
+    for (let n = 2; taken.has(free); n++) free = n === 2 ? `${wanted}-other` : `${wanted}-other-${n}`;
+    taken.add(free);
+    return free;
+  };
+  const inner: Edge = {
+    type: 'edge',
+    name: unused('inner'),
+    path: shape.inner,
+    kind: 'raw',
+    allowance: 0,
+    corners: {},
+  };
+  const ends = (stretches: readonly FacingEnd[], side: string): readonly Edge[] =>
+    stretches.map(({ path, of }) => {
+      if (!of)
+        return {
+          type: 'edge',
+          name: unused(`end-${side}`),
+          path,
+          kind: 'seam',
+          allowance: join,
+          corners: {},
+        };
+      const { opening: _, ...plain } = of.edge;
+      return { ...plain, name: unused(plain.name), path };
+    });
+  const parts = [
+    ...shape.outer,
+    ...ends(shape.afterOuter, 'after'),
+    inner,
+    ...ends(shape.beforeOuter, 'before'),
+  ];
+  return {
+    name,
+    title: titled(name),
+    outline: { parts },
+    notches: source.notches.filter((n: Notch) => along.some(ref => ref.edge === n.edge)),
+    lines: [grainWithin(source, shape)],
+    marks: [],
+    cutting: cuttingLike(source, fabric),
+    madeFor: along,
+  };
+}
+
+/** A stay: whole, opened at the fold where its source has one, without allowance. */
+export function stayPiece({ name, shape, source, along, fabric }: FacingWish): Piece {
+  const onFold = (ends: readonly FacingEnd[]): boolean => ends.some(e => e.of?.edge.kind === 'fold');
+  const outer = joined(...shape.outer.map(e => e.path));
+  const fold = foldEdgeOf(source);
+  const after = onFold(shape.afterOuter),
+    before = onFold(shape.beforeOuter);
+  const map =
+    fold && (after || before)
+      ? mirror(pathStart(fold.path), subtract(pathEnd(fold.path), pathStart(fold.path)))
+      : undefined;
+  const opened = map ? openedAt(map, after, shape, outer) : closedStay(shape, outer);
+  return {
+    name,
+    title: titled(name),
+    outline: { parts: opened },
+    notches: [],
+    lines: [grainWithin(source, shape)],
+    marks: [],
+    cutting: map ? { count: 1, mirrored: false, fabric } : cuttingLike(source, fabric),
+    madeFor: along,
+  };
+}
+
+const raw = (name: string, path: Path): Edge => ({
+  type: 'edge',
+  name,
+  path,
+  kind: 'raw',
+  allowance: 0,
+  corners: {},
+});
+
+const pathOfEnds = (ends: readonly FacingEnd[]): Path => joined(...ends.map(e => e.path));
+
+const closedStay = (shape: FacingShape, outer: Path): readonly Edge[] => [
+  raw('outer', outer),
+  raw('end-after', pathOfEnds(shape.afterOuter)),
+  raw('inner', shape.inner),
+  raw('end-before', pathOfEnds(shape.beforeOuter)),
+];
+
+/** Both halves of a stay whose outer line ends (`after`) or begins on the fold. */
+function openedAt(map: Affine, after: boolean, shape: FacingShape, outer: Path): readonly Edge[] {
+  const image = (path: Path): Path => reversedPath(transformedPath(path, map));
+  const through = (first: Path, second: Path): Path => joined(first, startingIn(second, pathEnd(first)));
+  const end = pathOfEnds(after ? shape.beforeOuter : shape.afterOuter);
+  return after
+    ? [
+        raw('outer', through(outer, image(outer))),
+        raw('end-after', image(end)),
+        raw('inner', through(image(shape.inner), shape.inner)),
+        raw('end-before', end),
+      ]
+    : [
+        raw('outer', through(image(outer), outer)),
+        raw('end-after', end),
+        raw('inner', through(shape.inner, image(shape.inner))),
+        raw('end-before', image(end)),
+      ];
+}
+
+const cuttingLike = (source: Piece, fabric: string) => {
+  const pair = timesInGarment(source) === 2 && foldEdgeOf(source) === undefined;
+  return { count: pair ? 2 : 1, mirrored: pair, fabric };
+};
+
+/** A grain line in the source's direction through the middle of the facing. */
+function grainWithin(source: Piece, shape: FacingShape): PieceLine {
+  const outer = joined(...shape.outer.map(e => e.path));
+  const middle = lerp(
+    pointAlong(outer, pathLength(outer) / 2),
+    pointAlong(shape.inner, pathLength(shape.inner) / 2),
+    1 / 2,
+  );
+  const { grain } = grainOrVertical(source);
+  const outline = joined(outer, pathOfEnds(shape.afterOuter), shape.inner, pathOfEnds(shape.beforeOuter));
+  const reach = reachOf(outline);
+  const places = intersectPaths(lineThrough(middle, grain, reach), outline).map(m => m.alongA - reach);
+  const back = Math.max(-reach, ...places.filter(p => p < -tolerances.joiningGap)),
+    ahead = Math.min(reach, ...places.filter(p => p > tolerances.joiningGap));
+  const from = add(middle, scale(grain, back * 0.8)),
+    to = add(middle, scale(grain, ahead * 0.8));
+  return { kind: 'grain', name: 'grain', path: pathOf(line(from, to)) };
+}

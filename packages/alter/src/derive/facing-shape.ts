@@ -1,0 +1,174 @@
+import {
+  type Edge,
+  intersectPaths,
+  joined,
+  line,
+  type OutlinePart,
+  offsetPath,
+  outlinePath,
+  type Path,
+  PatternError,
+  type Piece,
+  pathEnd,
+  pathLength,
+  pathOf,
+  pathStart,
+  reversedPath,
+  selfCrossings,
+  subpath,
+} from '@paperhinge/geometry';
+import { joinedOn } from '../edit/inward-parallel.js';
+import { endingIn, reachOf, runOn, startingIn } from '../edit/meet.js';
+
+/** What a facing or stay is cut from its source as, clockwise: outer edges, one end, the inner line, the other end. */
+export interface FacingShape {
+  readonly outer: readonly Edge[];
+  /** Stretches of the source's other edges from the outer line's end to the inner line, or a straight cut. */
+  readonly afterOuter: readonly FacingEnd[];
+  /** From its meeting with `afterOuter` back to that with `beforeOuter`. */
+  readonly inner: Path;
+  readonly beforeOuter: readonly FacingEnd[];
+}
+
+export interface FacingEnd {
+  readonly path: Path;
+  /** The edge it is a stretch of, and how many mm of it lie before the stretch; absent for a straight cut. */
+  readonly of?: { readonly edge: Edge; readonly from: number };
+}
+
+/** @throws PatternError `edges-do-not-join`, `dart-in-facing`, `facing-too-wide`, `unknown-edge` */
+export function facingShape(piece: Piece, edges: readonly string[], width: number): FacingShape {
+  const { outer, rest } = partedRing(piece, edges);
+  const inside = parallel(joined(...outer.map(e => e.path)), width);
+  const others = joined(...rest.map(part => (part.type === 'edge' ? part.path : joined(...part.legs))));
+  const reach = reachOf(outlinePath(piece.outline)) + width;
+  const widest = longestEnd * width;
+  // Run on past its end, the inner line is cut off where the outline first comes across it, seen from the corner.
+  const ahead = intersectPaths(runOn(inside, reach), others).filter(m => m.alongA > pathLength(inside) / 2);
+  const back = intersectPaths(runOn(reversedPath(inside), reach), others).filter(
+    m => m.alongA > pathLength(inside) / 2,
+  );
+  const whole = pathLength(others);
+  const end = ahead.reduce<(typeof ahead)[number] | undefined>(
+    (b, m) => (b && b.alongB <= m.alongB ? b : m),
+    undefined,
+  );
+  const start = back.reduce<(typeof back)[number] | undefined>(
+    (b, m) => (b && b.alongB >= m.alongB ? b : m),
+    undefined,
+  );
+  const endCut = end && end.alongB <= widest ? end : undefined;
+  const startCut = start && whole - start.alongB <= widest ? start : undefined;
+  let inner = cutOrRunOn(inside, endCut);
+  inner = reversedPath(
+    cutOrRunOn(
+      reversedPath(inner),
+      startCut && { ...startCut, alongA: startCut.alongA + pathLength(inner) - pathLength(inside) },
+    ),
+  );
+  const corner = { end: pathEnd(outer.at(-1)!.path), start: pathStart(outer[0]!.path) };
+  const afterOuter = endCut
+    ? stretches(piece, rest, 0, endCut.alongB)
+    : [{ path: pathOf(line(corner.end, pathEnd(inner))) }];
+  const beforeOuter = startCut
+    ? stretches(piece, rest, startCut.alongB, whole)
+    : [{ path: pathOf(line(pathStart(inner), corner.start)) }];
+  const shape = {
+    outer,
+    afterOuter: snappedEnd(afterOuter, pathEnd(inner)),
+    inner: reversedPath(inner),
+    beforeOuter: snappedStart(beforeOuter, pathStart(inner)),
+  };
+  requireSound(piece, shape, width);
+  return shape;
+}
+
+/** Times the width. Where the inner line meets another edge only farther from the corner than this, it is cut square. */
+const longestEnd = 2.5;
+
+/** The edges to be faced in one run, and the rest of the ring from their end round to their start. */
+function partedRing(piece: Piece, edges: readonly string[]) {
+  const ring = piece.outline.parts;
+  const isOuter = (part: OutlinePart): part is Edge => part.type === 'edge' && edges.includes(part.name);
+  const missing = edges.find(name => !ring.some(p => p.type === 'edge' && p.name === name));
+  if (missing !== undefined)
+    throw new PatternError('unknown-edge', {
+      message: `Piece "${piece.name}" has no edge "${missing}".`,
+      remedy: 'Name one of its edges.',
+      where: { piece: piece.name, edge: missing },
+    });
+  const starts = [...ring.keys()].filter(
+    i => isOuter(ring[i]!) && !isOuter(ring[(i + ring.length - 1) % ring.length]!),
+  );
+  if (starts.length !== 1)
+    throw new PatternError('edges-do-not-join', {
+      message: `The edges ${edges.join(', ')} of "${piece.name}" do not lie in one run with other edges at its ends.`,
+      remedy: 'Close the darts between them, or draft one piece for each run.',
+      where: { piece: piece.name },
+    });
+  const turned = [...ring.slice(starts[0]!), ...ring.slice(0, starts[0]!)];
+  const rest: readonly OutlinePart[] = turned.filter(part => !(part.type === 'edge' && isOuter(part)));
+  return { outer: turned.filter(isOuter), rest };
+}
+
+/** The parallel at `width` to the right of travel, corners mitred. */
+function parallel(outer: Path, width: number): Path {
+  const pieces = offsetPath(outer, -width).map(({ segments }): Path => ({ segments }));
+  return pieces.slice(1).reduce(joinedOn, pieces[0]!);
+}
+
+function cutOrRunOn(
+  path: Path,
+  cut: { readonly alongA: number; readonly point: Parameters<typeof endingIn>[1] } | undefined,
+): Path {
+  if (!cut) return path;
+  const length = pathLength(path);
+  if (cut.alongA <= length) return endingIn(subpath(path, 0, cut.alongA), cut.point);
+  return joined(path, pathOf(line(pathEnd(path), cut.point)));
+}
+
+/** What of the other edges lies between two places on their run. */
+function stretches(
+  piece: Piece,
+  rest: readonly OutlinePart[],
+  from: number,
+  to: number,
+): readonly FacingEnd[] {
+  let along = 0;
+  return rest.flatMap((part): readonly FacingEnd[] => {
+    const path = part.type === 'edge' ? part.path : joined(...part.legs);
+    const length = pathLength(path);
+    const start = Math.max(0, from - along),
+      end = Math.min(length, to - along);
+    along += length;
+    if (end - start <= 0) return [];
+    if (part.type === 'dart')
+      throw new PatternError('dart-in-facing', {
+        message: `Dart "${part.name}" of "${piece.name}" opens at the end of the facing.`,
+        remedy: 'Close or move the dart first.',
+        where: { piece: piece.name },
+      });
+    const stretch = start === 0 && end === length ? path : subpath(path, start, end);
+    return [{ path: stretch, of: { edge: part, from: start } }];
+  });
+}
+
+const snappedEnd = (ends: readonly FacingEnd[], point: ReturnType<typeof pathEnd>): readonly FacingEnd[] =>
+  ends.map((e, i) => (i === ends.length - 1 ? { ...e, path: endingIn(e.path, point) } : e));
+const snappedStart = (ends: readonly FacingEnd[], point: ReturnType<typeof pathEnd>): readonly FacingEnd[] =>
+  ends.map((e, i) => (i === 0 ? { ...e, path: startingIn(e.path, point) } : e));
+
+function requireSound(piece: Piece, shape: FacingShape, width: number): void {
+  const whole = joined(
+    ...shape.outer.map(e => e.path),
+    ...shape.afterOuter.map(e => e.path),
+    shape.inner,
+    ...shape.beforeOuter.map(e => e.path),
+  );
+  if (selfCrossings(whole).length === 0) return;
+  throw new PatternError('facing-too-wide', {
+    message: `A facing ${width.toFixed(1)} mm wide does not fit into "${piece.name}" along that edge.`,
+    remedy: 'Make it narrower.',
+    where: { piece: piece.name },
+  });
+}

@@ -1,0 +1,54 @@
+import {
+  apply,
+  distance,
+  type EdgeRef,
+  edgeNamed,
+  edgeNames,
+  edgePath,
+  isCentreName,
+  mirror,
+  neighboursOf,
+  type Pattern,
+  PatternError,
+  type Piece,
+  pathEnd,
+  pathStart,
+  pieceNamed,
+  subtract,
+  timesInGarment,
+} from '@paperhinge/geometry';
+
+/**
+ * G: the straight distance in mm over which a band bridges an edge. Where the edge ends on the fold or on a centre
+ * edge: from its outer end to that end's mirror image; else from end to end, as often as the edge stands in the
+ * garment.
+ *
+ * @throws PatternError `unknown-piece`, `unknown-edge`; `gap-not-beside` where it touches none of the edges
+ */
+export function gapAcross(pattern: Pattern, gap: EdgeRef, along: readonly EdgeRef[]): number {
+  const piece = pieceNamed(pattern, gap.piece);
+  const path = edgePath(piece, gap.edge);
+  const beside = neighboursOf(piece, gap.edge);
+  const isAlong = (name: string): boolean => along.some(a => a.piece === gap.piece && a.edge === name);
+  if (isAlong(gap.edge))
+    throw new PatternError('gap-not-beside', {
+      message: `${gap.piece}.${gap.edge} cannot be both sewn to the band and bridged by it.`,
+      remedy: 'Take it out of the edges that the band follows, or leave the gap out.',
+      where: { piece: gap.piece, edge: gap.edge },
+    });
+  if (!isAlong(beside.start) && !isAlong(beside.end))
+    throw new PatternError('gap-not-beside', {
+      message: `The gap ${gap.piece}.${gap.edge} touches none of the edges that the band follows.`,
+      remedy: `It lies between ${beside.start} and ${beside.end}: name one of them, or another gap.`,
+      where: { piece: gap.piece, edge: gap.edge },
+    });
+  const centre = [beside.start, beside.end].find(name => isCentre(piece, name));
+  if (centre === undefined) return timesInGarment(piece) * distance(pathStart(path), pathEnd(path));
+  const outer = centre === beside.start ? pathEnd(path) : pathStart(path);
+  const line = edgePath(piece, centre);
+  const image = apply(mirror(pathStart(line), subtract(pathEnd(line), pathStart(line))), outer);
+  return distance(outer, image);
+}
+
+const isCentre = (piece: Piece, name: string): boolean =>
+  edgeNames(piece).includes(name) && (edgeNamed(piece, name).kind === 'fold' || isCentreName(name));
