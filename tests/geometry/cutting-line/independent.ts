@@ -53,12 +53,20 @@ export function distanceTo(path: Path, p: Point): { readonly distance: number; r
       const t = (low + high) / 2, d = Math.min(far(t), values[i]!);
       if (d < best.distance) {
         const isLast = index === path.segments.length - 1;
-        best = { distance: d, atEnd: (index === 0 && t < 1e-7) || (isLast && t > 1 - 1e-7) };
+        const q = evaluated(segment, t).point;
+        const from = (end: Point) => Math.hypot(q.x - end.x, q.y - end.y);
+        best = {
+          distance: d,
+          atEnd: (index === 0 && from(segment[0]) < endReach) || (isLast && from(segment.at(-1)!) < endReach),
+        };
       }
     }
   }
   return best;
 }
+
+/** mm. "Away from corners"; and about a centre of curvature the nearest place cannot be told any finer. */
+const endReach = 1;
 
 export const edgesOf = (piece: Piece): readonly Edge[] =>
   piece.outline.parts.filter((p): p is Edge => p.type === 'edge');

@@ -6,7 +6,7 @@ import { add, angleBetween, distance, dot, leftOf, type Point, scale, subtract, 
 import { mitreLimit } from './corner-rule.js';
 import type { Joint } from './joint.js';
 import { type Run, squareOut } from './run.js';
-import { type Place, type Strand, straight } from './strand.js';
+import { type Place, type Strand, straight, strandsBetween, strandsReversed } from './strand.js';
 
 /**
  * The joint of two parallels at an outer or an inner corner (trade-notes §1). Outside, each runs on straight along
@@ -23,9 +23,7 @@ export function plainJoint(before: Run, after: Run): Joint {
   const isFlat = Math.abs(turn) < Math.PI / 2;
   if ((isFlat || before.allowance + after.allowance === 0) && distance(from, to) <= smoothJoint)
     return { bridge: [], welded: true };
-  return turn >= 0
-    ? { bridge: outerBridge(before, after, from, to, turn) }
-    : innerJoint(before, after, from, to, turn);
+  return turn >= 0 ? { bridge: outerBridge(before, after, from, to, turn) } : innerJoint(before, after, turn);
 }
 
 /** The same joint with nothing cut off the parallels: an inner corner is led over the corner itself. */
@@ -38,9 +36,16 @@ export function untrimmedJoint(before: Run, after: Run): Joint {
 
 /** From square at the end of one parallel to the corner, and out to square at the start of the next. */
 function overCorner(before: Run, after: Run): readonly Strand[] {
-  const from = endOf(before.parallel.at(-1)!.segment),
-    to = startOf(after.parallel[0]!.segment);
-  return [...straight(from, before.end, before.of), ...straight(before.end, to, after.of)];
+  return [...strandsReversed(spoke(before, before.end, 'end')), ...spoke(after, after.start, 'start')];
+}
+
+/** From a point square to an end of a run out to where its parallel is kept; round the focus of a tight bend. */
+function spoke(run: Run, from: Point, end: 'start' | 'end'): readonly Strand[] {
+  const to = end === 'start' ? startOf(run.parallel[0]!.segment) : endOf(run.parallel.at(-1)!.segment);
+  const focus = end === 'start' ? run.startFocus : run.endFocus;
+  return focus
+    ? [...straight(from, focus, run.of), ...straight(focus, to, run.of)]
+    : straight(from, to, run.of);
 }
 
 function outerBridge(before: Run, after: Run, from: Point, to: Point, turn: number): readonly Strand[] {
@@ -52,20 +57,18 @@ function outerBridge(before: Run, after: Run, from: Point, to: Point, turn: numb
   const arriving = before.endTangent,
     leaving = after.startTangent;
   const limit = mitreLimit * Math.max(a, b);
-  if (sin <= angleTolerance)
-    return cos > 0
-      ? straight(from, to, a > b ? before.of : after.of)
-      : cutTip(before, after, from, to, limit, limit);
+  if (sin <= angleTolerance && cos < 0) return cutTip(before, after, from, to, limit, limit);
   const beyond = b - a * cos,
     ahead = a - b * cos;
   if (beyond < 0) {
     const knee = add(corner, scale(leftOf(arriving), b / cos));
-    return [...straight(from, knee, before.of), ...straight(knee, to, after.of)];
+    return [...strandsReversed(spoke(before, knee, 'end')), ...straight(knee, to, after.of)];
   }
   if (ahead < 0) {
     const knee = add(corner, scale(leftOf(leaving), a / cos));
-    return [...straight(from, knee, before.of), ...straight(knee, to, after.of)];
+    return [...straight(from, knee, before.of), ...spoke(after, knee, 'start')];
   }
+  if (sin <= angleTolerance) return straight(from, to, after.of);
   const tip = add(squareOut(corner, arriving, a), scale(arriving, beyond / sin));
   const bisector = unit(subtract(arriving, leaving));
   if (dot(subtract(tip, corner), bisector) <= limit)
@@ -98,25 +101,26 @@ function cutTip(before: Run, after: Run, from: Point, to: Point, reachBefore: nu
  * slot narrower than the allowances) both are led over the corner itself: the loops so made lie within the
  * allowances and go when the whole cutting line is cleared of loops.
  */
-function innerJoint(before: Run, after: Run, from: Point, to: Point, turn: number): Joint {
+function innerJoint(before: Run, after: Run, turn: number): Joint {
   const corner = before.end;
   const snip = -turn > cornerTurn && before.allowance + after.allowance > 0 ? { snipTo: corner } : {};
   const straightCut = crossingOfLines(before, after, turn);
   if (straightCut) return { ...straightCut, bridge: [], ...snip };
-  const first = [...before.parallel, ...straight(from, corner, before.of)];
-  const spoke = straight(corner, to, after.of);
-  const second = [...spoke, ...after.parallel];
+  const inwards = strandsReversed(spoke(before, corner, 'end')),
+    outwards = spoke(after, corner, 'start');
+  const first = [...before.parallel, ...inwards],
+    second = [...outwards, ...after.parallel];
   const crossing = before === after ? undefined : onlyCrossing(first, second, corner);
-  if (!crossing) return { bridge: [...first.slice(before.parallel.length), ...spoke], ...snip };
-  const [p, q, point] = crossing;
-  const onSpokeBefore = p.index >= before.parallel.length,
-    onSpokeAfter = q.index < spoke.length;
+  if (!crossing) return { bridge: [...inwards, ...outwards], ...snip };
+  const [p, q] = crossing;
+  const none: Place = { index: 0, t: 0 };
+  const spokeBefore = { index: p.index - before.parallel.length, t: p.t };
   return {
-    ...(onSpokeBefore ? {} : { before: p }),
-    ...(onSpokeAfter ? {} : { after: { index: q.index - spoke.length, t: q.t } }),
+    ...(spokeBefore.index >= 0 ? {} : { before: p }),
+    ...(q.index < outwards.length ? {} : { after: { index: q.index - outwards.length, t: q.t } }),
     bridge: [
-      ...(onSpokeBefore ? straight(from, point, before.of) : []),
-      ...(onSpokeAfter ? straight(point, to, after.of) : []),
+      ...(spokeBefore.index >= 0 ? strandsBetween(inwards, none, spokeBefore) : []),
+      ...(q.index < outwards.length ? strandsBetween(outwards, q, { index: outwards.length - 1, t: 1 }) : []),
     ],
     ...snip,
   };

@@ -1,3 +1,4 @@
+import { curvatureAt } from '../curve/curvature.js';
 import { offsetSegment } from '../curve/offset.js';
 import { endOf, type Segment, startOf, tangentAt } from '../curve/segment.js';
 import type { Edge } from '../pattern/types.js';
@@ -28,6 +29,9 @@ export interface Run {
    * run bends in more tightly than its allowance, the parallel begins at the cusp where it turns to run forwards.
    */
   readonly parallel: readonly Strand[];
+  /** There, the centre of the bend at the run's start and end: the run's own cloth covers nothing beyond it. */
+  readonly startFocus?: Point;
+  readonly endFocus?: Point;
 }
 
 /** The runs of one part of the outline: cut where its direction turns by more than its allowance hides. */
@@ -54,6 +58,11 @@ export function runOf(
 ): Run {
   const first = segments[0]!,
     last = segments.at(-1)!;
+  const startTangent = tangentAt(first, 0),
+    endTangent = tangentAt(last, 1);
+  const whole = parallelOf(of, segments, allowance);
+  const parallel = forwards(whole, startTangent, endTangent);
+  const isCut = (at: 0 | -1): boolean => parallel.at(at) !== whole.at(at);
   return {
     of,
     ...place,
@@ -61,9 +70,11 @@ export function runOf(
     stitching: segments,
     start: startOf(first),
     end: endOf(last),
-    startTangent: tangentAt(first, 0),
-    endTangent: tangentAt(last, 1),
-    parallel: forwards(parallelOf(of, segments, allowance), tangentAt(first, 0), tangentAt(last, 1)),
+    startTangent,
+    endTangent,
+    parallel,
+    ...(isCut(0) ? { startFocus: squareOut(startOf(first), startTangent, -1 / curvatureAt(first, 0)) } : {}),
+    ...(isCut(-1) ? { endFocus: squareOut(endOf(last), endTangent, -1 / curvatureAt(last, 1)) } : {}),
   };
 }
 
