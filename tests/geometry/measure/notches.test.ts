@@ -223,3 +223,19 @@ test('runs that a fold, a dart or a seam brings together leave no gap', () => {
   expect(gaps([slit], ['slit.left', 'slit.right'])).toBe(200);
   expect(gaps([slit], ['slit.left', 'slit.right'], [seam('t', ['-slit.down'], ['slit.up'])])).toBe(180);
 });
+
+test('side seams of bodice and skirt that miss each other at the waist are noted', () => {
+  const waisted = (skirtFront: number) => {
+    const pieces = [rectangle('bodice', 200, 90), rectangle('bodice-back', 190, 90)];
+    const skirts = [rectangle('skirt', skirtFront, 90), rectangle('skirt-back', 390 - skirtFront, 90)];
+    const s = seam('waist', ['bodice.top', 'bodice-back.top'], ['skirt.top', 'skirt-back.top']);
+    return walkSeam(patternOf([...pieces, ...skirts], [s]), s).findings;
+  };
+  expect(waisted(199.5)).toEqual([]);
+  expect(waisted(195)[0]).toMatchObject({
+    severity: 'note',
+    code: 'crossing-seams-apart',
+    figures: { offMm: 5 },
+  });
+  expect(waisted(150)).toEqual([]);
+});

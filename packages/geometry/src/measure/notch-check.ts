@@ -1,6 +1,7 @@
 import type { Finding } from '../errors.js';
 import type { Pattern, Seam } from '../pattern/types.js';
-import { coincidenceTolerance, notchReach, seamTolerance } from '../tolerance.js';
+import { notchReach, seamTolerance } from '../tolerance.js';
+import { beyondEase, checkCrossings } from './crossing-check.js';
 import { type PairedNotches, pairNotches } from './notch-pairs.js';
 import { innerJoints, type LaidNotch, type SeamSide } from './side.js';
 
@@ -61,15 +62,8 @@ export function checkNotches(
   }
   findings.push(...aloneFindings(pattern, seam, paired.aloneOnA, b, a, wantedMm));
   findings.push(...aloneFindings(pattern, seam, paired.aloneOnB, a, b, -wantedMm));
+  findings.push(...checkCrossings(seam, a, b, wantedMm));
   return { stretches, findings };
-}
-
-/** By how much the ease up to a place lies beyond none and beyond all that is wanted; 0 within `seamTolerance`. */
-function beyondEase(easeMm: number, wantedMm: number): number {
-  const over = easeMm - Math.max(0, wantedMm),
-    under = easeMm - Math.min(0, wantedMm);
-  const slack = seamTolerance + coincidenceTolerance;
-  return over > slack ? over : under < -slack ? under : 0;
 }
 
 /** The seam eases one way, this stretch the other. */
