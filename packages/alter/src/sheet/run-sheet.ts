@@ -158,6 +158,7 @@ const checks: ReadonlySet<string> = new Set([
   'notches-do-not-meet',
   'ease-the-wrong-way',
   'notch-misses-seam',
+  'crossing-seams-apart',
   'notch-without-partner',
   'joined-line-broken',
   'edge-kinked',
