@@ -28,28 +28,27 @@ export type { CutPiece, Section } from './hinge/sections.js';
 export { cutApart, sectionAt } from './hinge/sections.js';
 export type { NewDart, SwingWishes, Swung } from './hinge/swing.js';
 export { swing } from './hinge/swing.js';
-// operations on darts and whole pieces
+// operations: one trade verb a file
 export type { CloseDart } from './operations/close-dart.js';
 export { closeDart } from './operations/close-dart.js';
 export type { MoveDart } from './operations/move-dart.js';
 export { moveDart } from './operations/move-dart.js';
-export type { RemovePiece } from './operations/remove-piece.js';
-export { removePiece } from './operations/remove-piece.js';
-export type { Spread, SpreadEnd } from './operations/spread.js';
-export { spread } from './operations/spread.js';
-export type { Unfold } from './operations/unfold.js';
-export { unfold } from './operations/unfold.js';
-// operations on edges
 export type { RecutNeckline } from './operations/recut-neckline.js';
 export { recutNeckline } from './operations/recut-neckline.js';
+export type { RemovePiece } from './operations/remove-piece.js';
+export { removePiece } from './operations/remove-piece.js';
 export type { SetAllowance } from './operations/set-allowance.js';
 export { setAllowance } from './operations/set-allowance.js';
 export type { Shorten } from './operations/shorten.js';
 export { shorten } from './operations/shorten.js';
+export type { Spread, SpreadEnd } from './operations/spread.js';
+export { spread } from './operations/spread.js';
 export type { TakeIn } from './operations/take-in.js';
 export { takeIn } from './operations/take-in.js';
 export type { TrueEdges } from './operations/true-edges.js';
 export { trueEdges } from './operations/true-edges.js';
+export type { Unfold } from './operations/unfold.js';
+export { unfold } from './operations/unfold.js';
 export type { OrderedJob } from './order-of-work/order-of-work.js';
 // order of work: what is sewn before what, and why
 export { orderOfWork } from './order-of-work/order-of-work.js';
