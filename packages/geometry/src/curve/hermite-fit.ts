@@ -1,4 +1,4 @@
-import { distance, type Point } from '../vector.js';
+import type { Point } from '../vector.js';
 import type { Cubic } from './segment.js';
 
 /** A place a curve shall pass through, in mm, and its unit direction of travel there. */
@@ -17,32 +17,47 @@ export interface HermiteFit {
  * The cubic with given ends and end directions that comes nearest to the stations between, in least squares of the
  * distance square to each station's direction. Its two handle lengths are found by Gauss–Newton steps: moving a
  * handle moves the curve, and where the curve runs along the station's direction the shift of its foot counts for
- * nothing. Sources: Levien, Parallel curves of cubic Béziers, 2022 (two handle lengths suffice, error of sixth
- * order); Hoschek, Spline approximation of offset curves, 1988 (fitting with reparametrisation).
+ * nothing. Steps end when they gain nothing, or early when `tolerance` is far out of reach.
+ * Sources: Levien, Parallel curves of cubic Béziers, 2022 (two handle lengths suffice, error of sixth order);
+ * Hoschek, Spline approximation of offset curves, 1988 (fitting with reparametrisation).
  */
-export function fitHandles(from: Station, to: Station, inner: readonly Station[]): HermiteFit {
-  const { point: p, direction: u } = from;
-  const { point: s, direction: v } = to;
+export function fitHandles(
+  from: Station,
+  to: Station,
+  inner: readonly Station[],
+  tolerance: number,
+): HermiteFit {
+  const { x: px, y: py } = from.point,
+    { x: ux, y: uy } = from.direction;
+  const { x: sx, y: sy } = to.point,
+    { x: vx, y: vy } = to.direction;
   const count = inner.length;
   // Chord lengths give first parameters, and their sum the first handles.
   const at: number[] = [];
   let length = 0,
-    last = p;
+    lx = px,
+    ly = py;
   for (const { point } of inner) {
-    length += distance(last, point);
+    length += Math.sqrt((point.x - lx) ** 2 + (point.y - ly) ** 2);
     at.push(length);
-    last = point;
+    lx = point.x;
+    ly = point.y;
   }
-  length += distance(last, s);
+  length += Math.sqrt((sx - lx) ** 2 + (sy - ly) ** 2);
   for (let i = 0; i < count; i++) at[i]! /= length || 1;
-  const first = length / 3;
-  let a = first,
-    b = first;
+  let a = length / 3,
+    b = length / 3,
+    bestA = a,
+    bestB = b;
   let deviation = Number.POSITIVE_INFINITY;
-  let best = { a, b };
   for (let step = 0; step < mostSteps; step++) {
-    const q = { x: p.x + a * u.x, y: p.y + a * u.y },
-      r = { x: s.x - b * v.x, y: s.y - b * v.y };
+    // The curve by powers of t.
+    const x1 = 3 * a * ux,
+      y1 = 3 * a * uy;
+    const x2 = 3 * (sx - b * vx - px) - 2 * x1,
+      y2 = 3 * (sy - b * vy - py) - 2 * y1;
+    const x3 = sx - px - x1 - x2,
+      y3 = sy - py - y1 - y2;
     let aa = damping,
       ab = 0,
       bb = damping,
@@ -50,66 +65,65 @@ export function fitHandles(from: Station, to: Station, inner: readonly Station[]
       rb = 0,
       worst = 0;
     for (let i = 0; i < count; i++) {
-      const { point, direction } = inner[i]!;
+      const station = inner[i]!;
+      const { x: qx, y: qy } = station.point,
+        { x: dx, y: dy } = station.direction;
       let t = at[i]!,
         x = 0,
         y = 0;
-      for (let k = 0; k < 2; k++) {
-        const w = 1 - t;
-        x = w * w * w * p.x + 3 * w * w * t * q.x + 3 * w * t * t * r.x + t * t * t * s.x - point.x;
-        y = w * w * w * p.y + 3 * w * w * t * q.y + 3 * w * t * t * r.y + t * t * t * s.y - point.y;
-        const dx = w * w * (q.x - p.x) + 2 * w * t * (r.x - q.x) + t * t * (s.x - r.x);
-        const dy = w * w * (q.y - p.y) + 2 * w * t * (r.y - q.y) + t * t * (s.y - r.y);
-        const slope = 3 * (dx * direction.x + dy * direction.y);
-        const along = x * direction.x + y * direction.y;
-        if (slope > 0) t = Math.min(1, Math.max(0, t - along / slope));
+      for (let k = step === 0 ? 0 : 1; k < 2; k++) {
+        x = ((x3 * t + x2) * t + x1) * t + px - qx;
+        y = ((y3 * t + y2) * t + y1) * t + py - qy;
+        const slope = ((3 * x3 * t + 2 * x2) * t + x1) * dx + ((3 * y3 * t + 2 * y2) * t + y1) * dy;
+        if (slope > 0) t = Math.min(1, Math.max(0, t - (x * dx + y * dy) / slope));
       }
       at[i] = t;
-      const w = 1 - t;
-      x = w * w * w * p.x + 3 * w * w * t * q.x + 3 * w * t * t * r.x + t * t * t * s.x - point.x;
-      y = w * w * w * p.y + 3 * w * w * t * q.y + 3 * w * t * t * r.y + t * t * t * s.y - point.y;
-      // What is left along the direction shows that no foot was found: count it too.
-      const off = y * direction.x - x * direction.y;
-      const left = x * direction.x + y * direction.y;
-      worst = Math.max(
-        worst,
-        Math.abs(off) + (Math.abs(left) > Math.abs(off) + first / 100 ? Math.abs(left) : 0),
-      );
-      const ja = 3 * w * w * t * (u.y * direction.x - u.x * direction.y);
-      const jb = -3 * w * t * t * (v.y * direction.x - v.x * direction.y);
+      x = ((x3 * t + x2) * t + x1) * t + px - qx;
+      y = ((y3 * t + y2) * t + y1) * t + py - qy;
+      const off = y * dx - x * dy,
+        left = Math.abs(x * dx + y * dy);
+      // What is left along the direction shows that no foot was found: it counts.
+      worst = Math.max(worst, Math.abs(off), left > length * stray ? left : 0);
+      const w = 1 - t,
+        fa = 3 * w * w * t,
+        fb = -3 * w * t * t;
+      const ja = fa * (uy * dx - ux * dy),
+        jb = fb * (vy * dx - vx * dy);
       aa += ja * ja;
       ab += ja * jb;
       bb += jb * jb;
       ra += ja * off;
       rb += jb * off;
     }
+    const gained = worst < deviation * (1 - leastGain);
     if (worst < deviation) {
       deviation = worst;
-      best = { a, b };
+      bestA = a;
+      bestB = b;
     }
+    if ((step > 1 && !gained) || (step > 2 && deviation > hopeless * tolerance)) break;
     const det = aa * bb - ab * ab;
-    const da = (ra * bb - rb * ab) / det,
-      db = (aa * rb - ab * ra) / det;
-    const na = Math.min(3 * length, Math.max(first / 1000, a - da)),
-      nb = Math.min(3 * length, Math.max(first / 1000, b - db));
-    if (Math.abs(na - a) + Math.abs(nb - b) <= length * handleTolerance) break;
-    a = na;
-    b = nb;
+    a = Math.min(3 * length, Math.max(length * shortest, a - (ra * bb - rb * ab) / det));
+    b = Math.min(3 * length, Math.max(length * shortest, b - (aa * rb - ab * ra) / det));
   }
-  return {
-    curve: [
-      p,
-      { x: p.x + best.a * u.x, y: p.y + best.a * u.y },
-      { x: s.x - best.b * v.x, y: s.y - best.b * v.y },
-      s,
-    ],
-    deviation,
-  };
+  const curve: Cubic = [
+    from.point,
+    { x: px + bestA * ux, y: py + bestA * uy },
+    { x: sx - bestB * vx, y: sy - bestB * vy },
+    to.point,
+  ];
+  return { curve, deviation };
 }
 
-/** Steps converge in three or four; a curve that needs more is going to be cut. */
+/** Three or four steps converge; a curve that needs more is going to be cut. */
 const mostSteps = 7;
+/** A step that betters the fit by less than this share was the last. */
+const leastGain = 0.02;
+/** Times the tolerance: from here more steps will not help, only cutting. */
+const hopeless = 30;
 /** Keeps the handles of a straight stretch, on which they have no say, where they are. */
 const damping = 1e-9;
-/** Relative to the length: handles this near move the curve by less than a thousandth of any fit tolerance. */
-const handleTolerance = 1e-7;
+/** Of the length: handles are no shorter, so that the curve keeps its end directions. */
+const shortest = 1e-4;
+/** Of the length: a foot this far off was not found. */
+const stray = 0.01;

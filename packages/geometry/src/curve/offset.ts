@@ -1,28 +1,23 @@
 import { PatternError } from '../errors.js';
-import { fitTolerance } from '../tolerance.js';
-import { cross, distance, dot, type Point, scale, unit } from '../vector.js';
+import { contactTolerance, fitTolerance } from '../tolerance.js';
+import { type Point, scale, unit } from '../vector.js';
 import { arcBetween } from './arc.js';
-import { curvatureExtremes, cusps, inflections } from './curvature.js';
-import { fitHandles, type HermiteFit, type Station } from './hermite-fit.js';
-import {
-  type Cubic,
-  derivativeAt,
-  isLine,
-  line,
-  pointAt,
-  type Segment,
-  secondDerivativeAt,
-  tangentAt,
-} from './segment.js';
+import { curvatureExtremes, cusps } from './curvature.js';
+import { fitParallel } from './offset-fit.js';
+import { directionAt, type Parallel, parallelOf, stretchAt } from './parallel.js';
+import { xAt, yAt } from './power-form.js';
+import { type Cubic, isLine, line, pointAt, type Segment, secondDerivativeAt } from './segment.js';
+import { tightSpots } from './tight-spots.js';
 
 /**
  * The parallel of a segment, d mm to the left of its travel (the outside of a clockwise outline), negative to the
  * right; untrimmed: where d is more than the radius of a bend to that side, the parallel runs back between two
- * cusps. Parts follow each other without a gap. Where the segment itself stops and turns back, a half circle about
- * that point joins them.
+ * cusps. Parts follow each other without a gap. Where the segment itself turns on the spot (a cusp, a bend of less
+ * than the tolerance), an arc about that spot joins them. A segment of no length has no parallel: an empty list.
  *
- * Cut where 1 + κ d = 0, then, as far as the tolerance asks, at inflections and into equal turns.
- * A zero-length segment has no parallel: the list is empty.
+ * Cut where 1 + κ d = 0, where the parallel has its cusps, and then, as far as the tolerance asks, at inflections
+ * and into even stretches; few cubics, each proven to lie within `tolerance` mm of the true parallel
+ * (see {@link isParallel}) and to have its end points and end directions.
  *
  * @throws PatternError `tolerance-not-positive`
  */
@@ -34,26 +29,7 @@ export function offsetSegment(segment: Segment, d: number, tolerance = fitTolera
     });
   if (d === 0) return [segment];
   if (isLine(segment)) return offsetLine(segment[0], segment[1], d);
-  const stops = cusps(segment);
-  const ranges = [0, ...stops, 1];
-  const bendsOver = inflections(segment);
-  const parts: Segment[] = [];
-  for (let i = 1; i < ranges.length; i++) {
-    const source: Source = { curve: segment, d, tolerance, from: ranges[i - 1]!, to: ranges[i]!, bendsOver };
-    if (i > 1) parts.push(...roundTip(segment, ranges[i - 1]!, d));
-    parts.push(...offsetSmooth(source));
-  }
-  return parts;
-}
-
-interface Source {
-  readonly curve: Cubic;
-  readonly d: number;
-  readonly tolerance: number;
-  readonly from: number;
-  readonly to: number;
-  /** Parameters at which the curve goes over from one bend to the other. */
-  readonly bendsOver: readonly number[];
+  return isStraight(segment) ? offsetStraight(segment, d) : offsetBent(segment, d, tolerance);
 }
 
 function offsetLine(a: Point, b: Point, d: number): readonly Segment[] {
@@ -62,156 +38,87 @@ function offsetLine(a: Point, b: Point, d: number): readonly Segment[] {
   return [line({ x: a.x + d * y, y: a.y - d * x }, { x: b.x + d * y, y: b.y - d * x })];
 }
 
-/** About the tip of a cusp, from the side it is reached on to the side it is left on, the long way round the tip. */
-function roundTip(curve: Cubic, t: number, d: number): readonly Segment[] {
-  const tip = pointAt(curve, t);
-  const leaving = unit(secondDerivativeAt(curve, t));
-  const arriving = scale(leaving, -1);
-  const side = { x: arriving.y * d, y: -arriving.x * d };
-  return arcBetween(tip, side, scale(side, -1), d > 0);
+/** Whether all control points lie on one line, to within a contact; a single point does. */
+function isStraight([p, q, r, s]: Cubic): boolean {
+  const far = [q, r, s].reduce((a, b) =>
+    Math.hypot(b.x - p.x, b.y - p.y) > Math.hypot(a.x - p.x, a.y - p.y) ? b : a,
+  );
+  const { x, y } = unit({ x: far.x - p.x, y: far.y - p.y });
+  return [q, r, s].every(c => Math.abs((c.x - p.x) * y - (c.y - p.y) * x) <= contactTolerance);
 }
 
-/** The direction of travel within a range that ends at cusps: one-sided there. */
-function directionAt({ curve, from, to }: Source, t: number): Point {
-  if (t <= from && from > 0) return unit(secondDerivativeAt(curve, from));
-  if (t >= to && to < 1) return scale(unit(secondDerivativeAt(curve, to)), -1);
-  return tangentAt(curve, t);
+/** A cubic that runs on a line, perhaps to and fro; about a turning point from one side to the other, beyond it. */
+function offsetStraight(curve: Cubic, d: number): readonly Segment[] {
+  const stops = [0, ...cusps(curve), 1];
+  return stops.slice(1).flatMap((to, i) => {
+    const from = stops[i]!;
+    const straight = offsetLine(pointAt(curve, from), pointAt(curve, to), d);
+    if (i === 0) return straight;
+    const leaving = unit(secondDerivativeAt(curve, from));
+    const side = { x: -leaving.y * d, y: leaving.x * d };
+    return [...arcBetween(pointAt(curve, from), side, scale(side, -1), d > 0), ...straight];
+  });
 }
 
-function stationAt(source: Source, t: number, sense: number): Station {
-  const direction = directionAt(source, t);
-  const p = pointAt(source.curve, t);
-  return {
-    point: { x: p.x + source.d * direction.y, y: p.y - source.d * direction.x },
-    direction: sense > 0 ? direction : scale(direction, -1),
-  };
-}
-
-/** The factor 1 + κ d by which the parallel's speed differs from the curve's, times |B′|³: finite where B′ = 0. */
-function stretchAt({ curve, d }: Source, t: number): number {
-  const v = derivativeAt(curve, t),
-    speed = Math.hypot(v.x, v.y);
-  return speed * speed * speed + d * cross(v, secondDerivativeAt(curve, t));
-}
-
-function offsetSmooth(source: Source): readonly Segment[] {
-  const { curve, from, to } = source;
-  if (distance(curve[0], curve[3]) + distance(curve[0], curve[1]) + distance(curve[2], curve[3]) === 0)
-    return [];
-  const within = (t: number): boolean => t > from && t < to;
-  // Between extremes of the curvature 1 + κ d is monotonic: each change of sign brackets one cusp of the parallel.
-  const stops = [from, ...curvatureExtremes(curve).filter(within), to];
-  const cuts = [from];
-  for (let i = 1; i < stops.length; i++) {
-    const low = stops[i - 1]!,
-      high = stops[i]!;
-    const inset = (high - low) * endInset;
-    const a = stretchAt(source, low + (i === 1 ? inset : 0)),
-      b = stretchAt(source, high - (i === stops.length - 1 ? inset : 0));
-    if (a < 0 !== b < 0) cuts.push(halve(source, low, high, a < 0));
-  }
-  cuts.push(to);
+function offsetBent(curve: Cubic, d: number, tolerance: number): readonly Segment[] {
+  const parallel = parallelOf(curve, d, tolerance);
   const parts: Segment[] = [];
-  for (let i = 1; i < cuts.length; i++) {
-    const t0 = cuts[i - 1]!,
-      t1 = cuts[i]!;
-    if (t1 - t0 < narrowest) continue;
-    const sense = Math.sign(stretchAt(source, (t0 + t1) / 2)) || 1;
-    parts.push(...fitRange(source, t0, t1, sense, 0));
+  let done = 0;
+  for (const { from, to } of tightSpots(curve, tolerance)) {
+    if (from > done) parts.push(...offsetSmooth(curve, parallel, done, from));
+    parts.push(...roundSpot(parallel, from, to));
+    done = to;
   }
+  if (done < 1) parts.push(...offsetSmooth(curve, parallel, done, 1));
   return parts;
 }
 
-/** At an end where the curve starts from rest the stretch is zero by its speed, not by its bend. */
-const endInset = 1e-6;
-const narrowest = 1e-12;
+/** About a place where the curve turns on the spot: the direction sweeps the way the curve turns, at its own ends. */
+function roundSpot(parallel: Parallel, from: number, to: number): readonly Segment[] {
+  const { form, d, turn } = parallel;
+  const u = directionAt(parallel, from),
+    v = directionAt(parallel, to);
+  const clockwise =
+    (turn[2] * from + turn[1]) * from + turn[0] + (turn[2] * to + turn[1]) * to + turn[0] >= 0;
+  const a = { x: xAt(form, from), y: yAt(form, from) },
+    b = { x: xAt(form, to), y: yAt(form, to) };
+  const arcs = arcBetween(a, { x: d * u.y, y: -d * u.x }, { x: d * v.y, y: -d * v.x }, clockwise);
+  // The centre moves from a to b with the sweep, by less than the tolerance.
+  const moved = (p: Point, k: number): Point => ({ x: p.x + (b.x - a.x) * k, y: p.y + (b.y - a.y) * k });
+  return arcs.map(([p, q, r, s], i): Cubic => {
+    const k = i / arcs.length,
+      l = (i + 1) / arcs.length;
+    return [moved(p, k), moved(q, k), moved(r, l), moved(s, l)];
+  });
+}
 
-function halve(source: Source, from: number, to: number, rising: boolean): number {
+function offsetSmooth(curve: Cubic, parallel: Parallel, from: number, to: number): readonly Segment[] {
+  // Between extremes of the curvature 1 + κ d is monotonic: each change of sign brackets one cusp of the parallel.
+  const stops = [from, ...curvatureExtremes(curve).filter(t => t > from && t < to), to];
+  const cuts = [from];
+  const inset = (to - from) * endInset;
+  let low = stretchAt(parallel, from + inset);
+  for (let i = 1; i < stops.length; i++) {
+    const high = stretchAt(parallel, i === stops.length - 1 ? to - inset : stops[i]!);
+    if (low < 0 !== high < 0) cuts.push(signChange(parallel, stops[i - 1]!, stops[i]!, low < 0));
+    low = high;
+  }
+  cuts.push(to);
+  return cuts.slice(1).flatMap((cut, i) => fitParallel(parallel, cuts[i]!, cut));
+}
+
+/** At an end where the curve starts from rest the stretch is zero by its speed, not by its bend. */
+const endInset = 1e-7;
+/** Parameters this near are one. */
+const narrowest = 1e-13;
+
+function signChange(parallel: Parallel, from: number, to: number, rising: boolean): number {
   let low = from,
     high = to;
-  for (let i = 0; i < 60 && high - low > narrowest; i++) {
+  while (high - low > narrowest) {
     const middle = (low + high) / 2;
-    if (stretchAt(source, middle) < 0 === rising) low = middle;
+    if (stretchAt(parallel, middle) < 0 === rising) low = middle;
     else high = middle;
   }
   return (low + high) / 2;
 }
-
-const deepest = 24;
-
-function fitRange(source: Source, t0: number, t1: number, sense: number, depth: number): readonly Segment[] {
-  const from = stationAt(source, t0, sense),
-    to = stationAt(source, t1, sense);
-  const direct = fitOnce(source, t0, t1, sense, from, to);
-  if (direct.deviation <= source.tolerance * 0.8) return [direct.curve];
-  if (depth >= deepest || t1 - t0 < narrowest) return [line(from.point, to.point)];
-  return cutsWithin(source, t0, t1, direct.deviation).flatMap(([a, b]) =>
-    fitRange(source, a, b, sense, depth + 1),
-  );
-}
-
-function fitOnce(
-  source: Source,
-  t0: number,
-  t1: number,
-  sense: number,
-  from: Station,
-  to: Station,
-): HermiteFit {
-  // Two handles do not follow more than a third of a turn.
-  if (dot(from.direction, to.direction) < -0.5)
-    return { curve: [from.point, from.point, to.point, to.point], deviation: Number.POSITIVE_INFINITY };
-  const inner: Station[] = [];
-  const count = 9;
-  for (let i = 1; i <= count; i++)
-    inner.push(stationAt(source, between(source, t0, t1, i / (count + 1)), sense));
-  return fitHandles(from, to, inner);
-}
-
-/** Half way, in parameter and in turn alike, by a share of both. */
-function between({ curve, bendsOver }: Source, t0: number, t1: number, share: number): number {
-  const even = t0 + (t1 - t0) * share;
-  // A curve that turns both ways has no one place for a share of its turn.
-  if (bendsOver.some(t => t > t0 && t < t1)) return even;
-  const u = tangentAt(curve, t0),
-    v = tangentAt(curve, t1);
-  const turn = Math.atan2(cross(u, v), dot(u, v));
-  if (Math.abs(turn) < 0.02) return even;
-  const c = Math.cos(turn * share),
-    s = Math.sin(turn * share);
-  const x = u.x * c - u.y * s,
-    y = u.x * s + u.y * c;
-  const low = derivativeAt(curve, t0),
-    high = derivativeAt(curve, t1);
-  if ((low.x * y - low.y * x) * (high.x * y - high.y * x) >= 0) return even;
-  let a = t0,
-    b = t1;
-  const rising = low.x * y - low.y * x < 0;
-  for (let i = 0; i < 40; i++) {
-    const m = (a + b) / 2,
-      v = derivativeAt(curve, m);
-    if (v.x * y - v.y * x < 0 === rising) a = m;
-    else b = m;
-  }
-  return (even + (a + b) / 2) / 2;
-}
-
-function cutsWithin(
-  source: Source,
-  t0: number,
-  t1: number,
-  deviation: number,
-): readonly (readonly [number, number])[] {
-  const margin = (t1 - t0) / 50;
-  const inner = source.bendsOver.filter(t => t > t0 + margin && t < t1 - margin);
-  if (inner.length > 0) return spans([t0, ...inner, t1]);
-  const pieces = Number.isFinite(deviation)
-    ? Math.min(4, Math.max(2, Math.ceil((deviation / (source.tolerance * 0.6)) ** (1 / 6))))
-    : 2;
-  const stops = [t0];
-  for (let i = 1; i < pieces; i++) stops.push(between(source, t0, t1, i / pieces));
-  return spans([...stops, t1]);
-}
-
-const spans = (stops: readonly number[]): readonly (readonly [number, number])[] =>
-  stops.slice(1).map((t, i) => [stops[i]!, t] as const);

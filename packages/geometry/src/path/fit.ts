@@ -103,7 +103,7 @@ const longestHops = 1e4;
 function longest(source: SmoothSource, from: number, guess: number, tolerance: number) {
   const whole = source.length;
   let to = Math.min(whole, from + guess);
-  let fit = fitStretch(source, from, to);
+  let fit = fitStretch(source, from, to, tolerance);
   // Grow or shrink by doubling, then halve between the last that fits and the first that does not.
   let good: { to: number; curve: Segment } | undefined,
     bad = Number.POSITIVE_INFINITY;
@@ -120,7 +120,7 @@ function longest(source: SmoothSource, from: number, guess: number, tolerance: n
         return { to, curve: line(source.stationAt(from).point, source.stationAt(to).point) };
       to = good ? (good.to + bad) / 2 : from + (to - from) / 2;
     }
-    fit = fitStretch(source, from, to);
+    fit = fitStretch(source, from, to, tolerance);
   }
   return good ?? { to: bad, curve: line(source.stationAt(from).point, source.stationAt(bad).point) };
 }
@@ -128,12 +128,12 @@ function longest(source: SmoothSource, from: number, guess: number, tolerance: n
 /** A stretch within this share of the longest that fits is taken for it. */
 const fineness = 1 / 64;
 
-function fitStretch(source: SmoothSource, from: number, to: number): HermiteFit {
+function fitStretch(source: SmoothSource, from: number, to: number, tolerance: number): HermiteFit {
   const start = source.stationAt(from),
     end = source.stationAt(to);
   const inner: Station[] = [];
   for (let i = 1; i < stations; i++) inner.push(source.stationAt(from + ((to - from) * i) / stations));
-  return fitHandles(start, end, inner);
+  return fitHandles(start, end, inner, tolerance);
 }
 
 const stations = 16;

@@ -1,0 +1,194 @@
+import { rootsInUnit } from '../polynomial.js';
+import { fitHandles, type HermiteFit, type Station } from './hermite-fit.js';
+import { isParallel } from './offset-certificate.js';
+import { directionAt, type Parallel, stationAt, stretchAt } from './parallel.js';
+import { powerForm } from './power-form.js';
+import { line, type Segment } from './segment.js';
+
+/** Covers a stretch of a parallel that has no cusp within by few cubics, each proven to keep the tolerance. */
+export function fitParallel(parallel: Parallel, t0: number, t1: number): readonly Segment[] {
+  const sense = stretchAt(parallel, (t0 + t1) / 2) < 0 ? -1 : 1;
+  return cover(parallel, t0, t1, sense, stationAt(parallel, t0, sense), stationAt(parallel, t1, sense), 0);
+}
+
+/** Halvings of a stretch; beyond this it is shorter than rounding. */
+const deepest = 40;
+/** Two handles do not follow more than this turn; in rad. */
+const mostTurn = 2.2;
+/** Share of the tolerance the fit aims at: the stations it is judged by miss its very largest distance. */
+const aim = 0.9;
+
+function cover(
+  p: Parallel,
+  t0: number,
+  t1: number,
+  sense: number,
+  from: Station,
+  to: Station,
+  depth: number,
+): readonly Segment[] {
+  if (depth >= deepest) return [line(from.point, to.point)];
+  const bends = bendsWithin(p, t0, t1);
+  const turn = bends.length === 0 ? turnBetween(p, t0, t1) : 0;
+  const probes = probesWithin(p, t0, t1, turn, sense, from, to);
+  if (depth > 0 && probes.length <= p.tolerance / 16) return [line(from.point, to.point)];
+  let pieces = Math.ceil(Math.abs(turn) / mostTurn);
+  if (pieces < 2) {
+    const fit = fitHandles(from, to, probes.stations, p.tolerance);
+    if (fit.deviation <= p.tolerance * aim && holds(p, fit, t0, t1, sense)) return [fit.curve];
+    // The error falls with the sixth power of the length.
+    const ratio = fit.deviation / (p.tolerance * aim);
+    pieces = Math.min(mostPieces, Math.max(2, Math.ceil(ratio ** (1 / 6) * 1.05)));
+  }
+  const stops = bends.length > 0 ? bends : evenStops(probes, t0, t1, pieces);
+  const parts: Segment[] = [];
+  let start = t0,
+    first = from;
+  for (let i = 0; i <= stops.length; i++) {
+    const end = i === stops.length ? t1 : stops[i]!;
+    const last = i === stops.length ? to : stationAt(p, end, sense);
+    parts.push(...cover(p, start, end, sense, first, last, depth + 1));
+    start = end;
+    first = last;
+  }
+  return parts;
+}
+
+const mostPieces = 6;
+const holds = (p: Parallel, { curve }: HermiteFit, t0: number, t1: number, sense: number): boolean =>
+  isParallel(powerForm(curve), p.form, t0, t1, p.d, sense, p.tolerance);
+
+/** Inflections well within a stretch. */
+function bendsWithin({ turn }: Parallel, t0: number, t1: number): readonly number[] {
+  const margin = (t1 - t0) * 0.02;
+  return rootsInUnit(turn).filter(t => t > t0 + margin && t < t1 - margin);
+}
+
+/** By how much a stretch without inflection turns, in rad, clockwise positive; it may be more than half a turn. */
+function turnBetween(p: Parallel, t0: number, t1: number): number {
+  const u = directionAt(p, t0),
+    v = directionAt(p, t1);
+  const angle = Math.atan2(u.x * v.y - u.y * v.x, u.x * v.x + u.y * v.y);
+  const t = (t0 + t1) / 2;
+  const clockwise = (p.turn[2] * t + p.turn[1]) * t + p.turn[0] >= 0;
+  if (Math.abs(angle) < slightTurn) return angle;
+  return clockwise && angle < 0 ? angle + 2 * Math.PI : !clockwise && angle > 0 ? angle - 2 * Math.PI : angle;
+}
+
+/** rad. Below this the sign of a turn is rounding, or an inflection at the very end. */
+const slightTurn = 0.05;
+
+interface Probes {
+  readonly parameters: readonly number[];
+  readonly stations: readonly Station[];
+  /** From 0 at the start to 2 at the end: share of the length (by chords) plus share of the turn at each station. */
+  readonly progress: readonly number[];
+  /** mm, by chords. */
+  readonly length: number;
+}
+
+/** Stations along a stretch: even in parameter, and where these lie unevenly also even in turn. */
+function probesWithin(
+  p: Parallel,
+  t0: number,
+  t1: number,
+  turn: number,
+  sense: number,
+  from: Station,
+  to: Station,
+): Probes {
+  const parameters: number[] = [];
+  for (let i = 1; i < probes; i++) parameters.push(t0 + ((t1 - t0) * i) / probes);
+  const plain = measured(p, parameters, sense, from, to);
+  if (Math.abs(turn) < slightTurn || plain.longest < (uneven * plain.length) / probes) return plain;
+  for (let i = 1; i < probes; i++) {
+    const t = turnedBy(p, t0, t1, (turn * i) / probes);
+    if (t !== undefined) parameters.push(t);
+  }
+  return measured(
+    p,
+    parameters.sort((a, b) => a - b),
+    sense,
+    from,
+    to,
+  );
+}
+
+const probes = 8;
+/** Times the mean chord: a longer one shows a tight bend between two stations. */
+const uneven = 2.5;
+
+function measured(p: Parallel, parameters: readonly number[], sense: number, from: Station, to: Station) {
+  const stations = parameters.map(t => stationAt(p, t, sense));
+  const lengths: number[] = [],
+    turns: number[] = [];
+  let length = 0,
+    longest = 0,
+    turn = 0,
+    last = from;
+  const advance = (next: Station): void => {
+    const chord = Math.hypot(next.point.x - last.point.x, next.point.y - last.point.y);
+    length += chord;
+    longest = Math.max(longest, chord);
+    turn += Math.hypot(next.direction.x - last.direction.x, next.direction.y - last.direction.y);
+    last = next;
+  };
+  for (const station of stations) {
+    advance(station);
+    lengths.push(length);
+    turns.push(turn);
+  }
+  advance(to);
+  const progress = lengths.map((l, i) => l / length + (turn > slightTurn ? turns[i]! / turn : l / length));
+  return { parameters, stations, progress, length, longest };
+}
+
+/** Parameters that cut a stretch into pieces of like progress. */
+function evenStops(
+  { parameters, progress }: Probes,
+  t0: number,
+  t1: number,
+  pieces: number,
+): readonly number[] {
+  const stops: number[] = [];
+  let k = 0;
+  for (let i = 1; i < pieces; i++) {
+    const wanted = (2 * i) / pieces;
+    while (k < progress.length && progress[k]! < wanted) k++;
+    const before = k === 0 ? 0 : progress[k - 1]!,
+      after = k === progress.length ? 2 : progress[k]!;
+    const low = k === 0 ? t0 : parameters[k - 1]!,
+      high = k === progress.length ? t1 : parameters[k]!;
+    stops.push(low + ((high - low) * (wanted - before)) / (after - before));
+  }
+  return stops;
+}
+
+/** The parameter within a stretch by which the curve has turned by so much from its start. */
+function turnedBy(p: Parallel, t0: number, t1: number, angle: number): number | undefined {
+  const { x, y } = directionAt(p, t0);
+  const c = Math.cos(angle),
+    s = Math.sin(angle);
+  const dx = x * c - y * s,
+    dy = x * s + y * c;
+  // Where B′ runs along (dx, dy): a quadratic, of whose roots one has the right sense.
+  const f = p.form;
+  const roots = quadraticRoots(
+    3 * (f.x3 * dy - f.y3 * dx),
+    2 * (f.x2 * dy - f.y2 * dx),
+    f.x1 * dy - f.y1 * dx,
+  );
+  return roots.find(
+    t =>
+      t > t0 &&
+      t < t1 &&
+      ((3 * f.x3 * t + 2 * f.x2) * t + f.x1) * dx + ((3 * f.y3 * t + 2 * f.y2) * t + f.y1) * dy > 0,
+  );
+}
+
+function quadraticRoots(a: number, b: number, c: number): readonly number[] {
+  const square = b * b - 4 * a * c;
+  if (!(square >= 0)) return [];
+  const q = -(b + (b < 0 ? -Math.sqrt(square) : Math.sqrt(square))) / 2;
+  return [q / a, c / q];
+}
