@@ -1,4 +1,19 @@
-import { at, hemSweep, levelAcross, levelGirths, type Pattern, pathOf, polyline } from '@paperhinge/geometry';
+import {
+  apply,
+  at,
+  compose,
+  hemSweep,
+  levelAcross,
+  levelGirths,
+  type Path,
+  type Pattern,
+  pathOf,
+  polyline,
+  rotation,
+  transformedPath,
+  translation,
+} from '@paperhinge/geometry';
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { dart, level, patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';
 import { shiftPattern } from '../../support/shift.js';
@@ -286,4 +301,35 @@ test('hems that run on across seams are one sweep', () => {
       sweepMm: 940,
     },
   ]);
+});
+
+test('moving and turning a piece does not change a girth', () => {
+  const pattern = shiftPattern();
+  const before = levelGirths(pattern);
+  const angle = fc.double({ min: -3, max: 3, noNaN: true });
+  fc.assert(
+    fc.property(angle, fc.constantFrom('front', 'back', 'sleeve'), (turn, name) => {
+      const map = compose(rotation(turn), translation(at(400 * turn, -90)));
+      const path = (p: Path) => transformedPath(p, map);
+      const moved = pattern.pieces.map(piece => ({
+        ...piece,
+        lines: piece.lines.map(l => ({ ...l, path: path(l.path) })),
+        outline: {
+          parts: piece.outline.parts.map(part =>
+            part.type === 'edge'
+              ? { ...part, path: path(part.path) }
+              : {
+                  ...part,
+                  legs: [path(part.legs[0]), path(part.legs[1])] as const,
+                  apex: apply(map, part.apex),
+                },
+          ),
+        },
+      }));
+      const pieces = pattern.pieces.map((p, i) => (p.name === name ? moved[i]! : p));
+      const after = levelGirths({ ...pattern, pieces });
+      for (const [level, mm] of Object.entries(before)) expect(after[level]).toBeCloseTo(mm, 6);
+    }),
+    { numRuns: 25 },
+  );
 });

@@ -41,7 +41,7 @@ export interface SeamMeasures {
 }
 
 /**
- * Measures a pattern: lengths in mm (arc length, within 1e-8), areas in mm², angles in degrees. Keys stand in pattern
+ * Measures a pattern: lengths in mm (arc length, within `lengthTolerance`), areas in mm², angles in degrees. Keys stand in pattern
  * order; any name is safe as a key.
  * @throws PatternError `unknown-piece`, `unknown-edge`, `empty-seam`; what the cutting line throws
  */
