@@ -12,12 +12,13 @@ export function inEighths(mm: number): string | undefined {
   return `${[count >= 8 ? String(Math.floor(count / 8)) : '', eighths[count % 8]].filter(Boolean).join(' ')} in`;
 }
 
-/** An allowance as a maker reads it: "5/8 in (15.9 mm)" where it is one, "7 mm" else; inches first in an inch pattern. */
+/** An allowance as a maker reads it: "5/8 in (15.9 mm)" where it is one, "7 mm" where it was meant so, else exactly. */
 export function widthText(mm: number, unit: LengthUnit): string {
   const inches = inEighths(mm);
   const metric = `${tidy(mm, 1)} mm`;
   if (inches) return `${inches} (${metric})`;
-  return unit === 'in' ? `${tidy(mm / 25.4, 3)} in (${metric})` : metric;
+  const wholeHalves = Math.abs(mm * 2 - Math.round(mm * 2)) < meantAsEighth;
+  return unit === 'in' && !wholeHalves ? `${tidy(mm / 25.4, 3)} in (${metric})` : metric;
 }
 
 /** A number rounded to some decimals, without zeros at its end. */

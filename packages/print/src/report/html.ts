@@ -62,8 +62,9 @@ function verdict({ record }: ReportSource): string {
 }
 
 function pictures({ pattern, before }: ReportSource): string {
-  if (!before) return `<section id="pieces"><h2>Pieces</h2>${picturesHtml(pattern)}</section>`;
-  return `<section id="pieces"><h2>Before and after</h2><h3>Before</h3>${picturesHtml(before)}<h3>After</h3>${picturesHtml(pattern, before)}<p class="key">All to one scale. Solid: cutting line; dashed: stitching line; dotted: the stitching line before.</p></section>`;
+  if (!before) return `<section id="pieces"><h2>Pieces</h2>${picturesHtml([{ pattern }]).join('')}</section>`;
+  const [then, now] = picturesHtml([{ pattern: before }, { pattern, before }]);
+  return `<section id="pieces"><h2>Before and after</h2><h3>Before</h3>${then}<h3>After</h3>${now}<p class="key">All to one scale. Solid: cutting line; dashed: stitching line; dotted: the stitching line before.</p></section>`;
 }
 
 const sectionHtml = ({ id, title, blocks }: Section): string =>

@@ -21,23 +21,25 @@ interface Picture {
   readonly box: readonly [number, number, number, number];
 }
 
-/** px of a screen to a mm of the pattern in the report, and the widest that one piece may be shown. */
-const scale = 0.19;
-const widest = 300;
+/** px: a row of pieces, without the gaps between them, and the tallest that one may be shown. */
+const rowWidth = 720;
+const tallest = 340;
 
-/** The pieces of a pattern side by side, all to one scale; of those that were altered, the outline before in dots. */
-export function picturesHtml(pattern: Pattern, before?: Pattern): string {
-  const pictures = pattern.pieces.map(piece =>
-    pictureOf(
-      piece,
-      pattern,
-      before?.pieces.find(p => p.name === piece.name),
-    ),
+/**
+ * The pieces of patterns side by side, a row for each pattern, all to one scale; of those that were altered, the
+ * outline before in dots. A piece made anew lies in coordinates of its own and has no before.
+ */
+export function picturesHtml(rows: readonly { readonly pattern: Pattern; readonly before?: Pattern }[]): readonly string[] {
+  const pictures = rows.map(({ pattern, before }) =>
+    pattern.pieces.map(piece => pictureOf(piece, pattern, piece.madeFor ? undefined : before?.pieces.find(p => p.name === piece.name))),
   );
-  const largest = Math.max(...pictures.map(p => p.box[2]), 1);
-  const k = Math.min(scale, widest / largest);
-  return `<div class="pieces">${pictures.map(p => figure(p, k)).join('')}</div>`;
+  const widths = pictures.map(row => row.reduce((sum, p) => sum + p.box[2], 0));
+  const heights = pictures.flat().map(p => p.box[3]);
+  const k = Math.min(rowWidth / Math.max(...widths, 1), tallest / Math.max(...heights, 1), 0.6);
+  return pictures.map(row => `<div class="pieces">${row.map(p => figure(p, Math.max(k, smallest))).join('')}</div>`);
 }
+/** px to a mm: with very many pieces the row wraps rather than shrink further. */
+const smallest = 0.12;
 
 function pictureOf(piece: Piece, pattern: Pattern, then: Piece | undefined): Picture {
   const cutting = cuttingLine(piece, pattern).path;

@@ -18,12 +18,6 @@ export function makersSections(source: ReportSource, pagesOf?: PagesOf): readonl
     section('cutting', 'Cutting list', cuttingList(source, pagesOf)),
     section('bands', 'Bands and strips', bandTable(record)),
     section(
-      'steps',
-      'What was altered',
-      record && { kind: 'steps', items: record.steps.map(s => ({ text: s.did })) },
-    ),
-    section('findings', 'Checks', record && findingsBlock(record.findings)),
-    section(
       'order',
       'Order of work',
       record && {
@@ -34,7 +28,13 @@ export function makersSections(source: ReportSource, pagesOf?: PagesOf): readonl
         })),
       },
     ),
+    section('findings', 'Checks', record && findingsBlock(record.findings)),
     section('cautions', 'Cautions', { kind: 'cautions', items: source.cautions ?? [] }),
+    section(
+      'steps',
+      'What was altered',
+      record && { kind: 'steps', items: record.steps.map(s => ({ text: s.did })) },
+    ),
   ].filter(s => s.blocks.length > 0);
 }
 
@@ -49,8 +49,12 @@ export function writtenReport(source: ReportSource): WrittenDocument {
         section('seams', 'Seams', seamTable(record.after)),
       ].filter(s => s.blocks.length > 0)
     : [];
-  return { title: titleOf(source), facts: factsOf(source), sections: [...makers, ...figures] };
+  const sections = [...makers, ...figures].sort((a, b) => reading.indexOf(a.id) - reading.indexOf(b.id));
+  return { title: titleOf(source), facts: factsOf(source), sections };
 }
+
+/** The report tells what happened, then what to cut and sew, then every figure; the cover keeps to cutting and sewing. */
+const reading = ['steps', 'findings', 'cutting', 'bands', 'order', 'cautions', 'girths', 'seams', 'edges'];
 
 export const titleOf = (source: ReportSource): string =>
   source.record?.title || source.pattern.name || 'Pattern';
