@@ -40,11 +40,7 @@ export function assembled(
     strands.push(...part);
     const joint = joints[i];
     if (!joint) continue;
-    if (joint.snipTo) {
-      // Where both parallels were led over the corner, the chain is at the corner after the first straight of the bridge.
-      const atCorner = joint.bridge.findIndex(s => distance(startOf(s.segment), joint.snipTo!) === 0);
-      snips.push({ index: strands.length + Math.max(atCorner, 0), to: joint.snipTo });
-    }
+    if (joint.snip) snips.push({ index: strands.length + joint.snip.after, to: joint.snip.to });
     strands.push(...joint.bridge);
   }
   return { strands, snips };

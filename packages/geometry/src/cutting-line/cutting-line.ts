@@ -207,9 +207,10 @@ function overDarts(
       ? { index: chain.strands.length - 1 - turned.index, t: 1 - turned.t }
       : { index: chain.strands.length - 1, t: 1 };
     const kept = isBefore(from, to) ? strandsBetween(chain.strands, from, to) : chain.strands;
-    const dropped = kept.length > 0 ? chain.strands.findIndex(s => s.segment === kept.at(-1)!.segment) : -1;
-    const shift = dropped >= 0 ? strands.length + kept.length - 1 - dropped : strands.length - from.index;
-    snips.push(...chain.snips.map(mark => ({ ...mark, index: mark.index + shift })));
+    for (const mark of chain.snips) {
+      const place = kept.indexOf(chain.strands[mark.index]!);
+      snips.push({ ...mark, index: strands.length + (place >= 0 ? place : mark.index - from.index) });
+    }
     strands.push(...kept);
     if (out) strands.push(...out.bridge);
     else strands.push(...straightMouth(ordered[i]!.dart, chain, chains[(i + 1) % chains.length]!));

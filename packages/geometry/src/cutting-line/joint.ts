@@ -12,7 +12,10 @@ export interface Joint {
   readonly bridge: readonly Strand[];
   /** The two parallels end where the corner hides in a rounding: they are drawn to one point. */
   readonly welded?: true;
-  /** At an inner corner: the corner of the stitching line, to which the maker snips. */
-  readonly snipTo?: Point;
+  /**
+   * At an inner corner: the corner of the stitching line, to which the maker snips, and how many strands into the
+   * bridge the cutting line turns.
+   */
+  readonly snip?: { readonly to: Point; readonly after: number };
   readonly findings?: readonly Finding[];
 }

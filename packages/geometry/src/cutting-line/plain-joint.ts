@@ -30,14 +30,18 @@ export function plainJoint(before: Run, after: Run): Joint {
 export function untrimmedJoint(before: Run, after: Run): Joint {
   const joint = plainJoint(before, after);
   if (!joint.before && !joint.after) return joint;
-  const { before: _before, after: _after, ...rest } = joint;
-  return { ...rest, bridge: overCorner(before, after) };
+  const [inwards, outwards] = overCorner(before, after);
+  return {
+    bridge: [...inwards, ...outwards],
+    ...(joint.snip ? { snip: { ...joint.snip, after: inwards.length } } : {}),
+  };
 }
 
-/** From square at the end of one parallel to the corner, and out to square at the start of the next. */
-function overCorner(before: Run, after: Run): readonly Strand[] {
-  return [...strandsReversed(spoke(before, before.end, 'end')), ...spoke(after, after.start, 'start')];
-}
+/** From the end of one parallel to the corner, and out to the start of the next. */
+const overCorner = (before: Run, after: Run): readonly [readonly Strand[], readonly Strand[]] => [
+  strandsReversed(spoke(before, before.end, 'end')),
+  spoke(after, after.start, 'start'),
+];
 
 /** From a point square to an end of a run out to where its parallel is kept; round the focus of a tight bend. */
 function spoke(run: Run, from: Point, end: 'start' | 'end'): readonly Strand[] {
@@ -103,26 +107,27 @@ function cutTip(before: Run, after: Run, from: Point, to: Point, reachBefore: nu
  */
 function innerJoint(before: Run, after: Run, turn: number): Joint {
   const corner = before.end;
-  const snip = -turn > cornerTurn && before.allowance + after.allowance > 0 ? { snipTo: corner } : {};
+  const isSnipped = -turn > cornerTurn && before.allowance + after.allowance > 0;
+  const snip = (strandsBefore: number): Pick<Joint, 'snip'> =>
+    isSnipped ? { snip: { to: corner, after: strandsBefore } } : {};
   const straightCut = crossingOfLines(before, after, turn);
-  if (straightCut) return { ...straightCut, bridge: [], ...snip };
-  const inwards = strandsReversed(spoke(before, corner, 'end')),
-    outwards = spoke(after, corner, 'start');
+  if (straightCut) return { ...straightCut, bridge: [], ...snip(0) };
+  const [inwards, outwards] = overCorner(before, after);
   const first = [...before.parallel, ...inwards],
     second = [...outwards, ...after.parallel];
   const crossing = before === after ? undefined : onlyCrossing(first, second, corner);
-  if (!crossing) return { bridge: [...inwards, ...outwards], ...snip };
+  if (!crossing) return { bridge: [...inwards, ...outwards], ...snip(inwards.length) };
   const [p, q] = crossing;
-  const none: Place = { index: 0, t: 0 };
-  const spokeBefore = { index: p.index - before.parallel.length, t: p.t };
+  const onSpokeBefore = p.index - before.parallel.length;
+  const ahead =
+    onSpokeBefore < 0 ? [] : strandsBetween(inwards, { index: 0, t: 0 }, { index: onSpokeBefore, t: p.t });
+  const beyond =
+    q.index >= outwards.length ? [] : strandsBetween(outwards, q, { index: outwards.length - 1, t: 1 });
   return {
-    ...(spokeBefore.index >= 0 ? {} : { before: p }),
-    ...(q.index < outwards.length ? {} : { after: { index: q.index - outwards.length, t: q.t } }),
-    bridge: [
-      ...(spokeBefore.index >= 0 ? strandsBetween(inwards, none, spokeBefore) : []),
-      ...(q.index < outwards.length ? strandsBetween(outwards, q, { index: outwards.length - 1, t: 1 }) : []),
-    ],
-    ...snip,
+    ...(onSpokeBefore < 0 ? { before: p } : {}),
+    ...(q.index >= outwards.length ? { after: { index: q.index - outwards.length, t: q.t } } : {}),
+    bridge: [...ahead, ...beyond],
+    ...snip(ahead.length),
   };
 }
 
