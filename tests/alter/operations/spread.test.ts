@@ -262,6 +262,23 @@ describe('what stays', () => {
   });
 });
 
+describe('slashing from the fold', () => {
+  const ends = { from: { edge: 'centre', at: { share: 0.6 } }, to: { edge: 'side' } };
+  test('hinged at the side bends the fold, and that is said', () => {
+    const { findings } = open({ ...ends, amount: { by: -15 } });
+    const bent = findings.find(f => f.code === 'fold-bent')!;
+    expect([bent.severity, bent.where.edge]).toEqual(['warning', 'centre']);
+    expect(bent.figures!.offMm).toBeGreaterThan(1);
+  });
+  test('parallel and square to it keeps the fold straight', () => {
+    const level = { from: { edge: 'centre' }, to: { edge: 'side' }, hinge: 'none' as const };
+    const { pattern, findings } = open({ ...level, amount: { by: 30 } });
+    expect(findings.map(f => f.code)).not.toContain('fold-bent');
+    expect(lengthOf(only(pattern), 'centre')).toBeCloseTo(height + 30, 9);
+    expect(lengthOf(only(pattern), 'side')).toBeCloseTo(height + 30, 9);
+  });
+});
+
 describe('what is refused', () => {
   test('a slash that would leave the piece', () => {
     const bent = {

@@ -1,5 +1,6 @@
-import { type Finding, tolerances } from '@paperhinge/geometry';
+import { edgePath, type Finding, foldEdgeOf, tolerances } from '@paperhinge/geometry';
 import type { Opening } from './joins.js';
+import { offStraight } from './off-straight.js';
 import type { Swung } from './swing.js';
 import { degrees, inDegrees, millimetres } from './wording.js';
 
@@ -16,6 +17,7 @@ export function openingFindings(piece: string, swung: Swung): readonly Finding[]
   }
   return [
     ...[...groups.values()].flatMap(group => finding(piece, group)),
+    ...bentFold(swung),
     ...swung.closed
       .filter(c => c.stepMm > tolerances.coincidenceTolerance)
       .map(({ dart, stepMm }) => dartStep(piece, dart, stepMm)),
@@ -71,3 +73,21 @@ const dartStep = (piece: string, dart: string, stepMm: number): Finding => ({
   figures: { stepMm },
   remedy: 'True the edge across it.',
 });
+
+/** Cloth folds along a straight line only: a fold that a slash bent must be straightened or become a seam. */
+function bentFold({ piece, openings }: Swung): readonly Finding[] {
+  const fold = foldEdgeOf(piece);
+  if (!fold || !openings.some(o => o.edge === fold.name)) return [];
+  const offMm = offStraight(edgePath(piece, fold.name));
+  if (offMm <= tolerances.fitTolerance) return [];
+  return [
+    {
+      severity: 'warning',
+      code: 'fold-bent',
+      where: { piece: piece.name, edge: fold.name },
+      message: `The fold "${fold.name}" is ${offMm.toFixed(1)} mm off a straight line now, and cannot be cut on a fold.`,
+      figures: { offMm },
+      remedy: 'Draw it straight, or make it a seam.',
+    },
+  ];
+}

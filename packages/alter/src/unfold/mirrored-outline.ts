@@ -4,14 +4,12 @@ import {
   type Edge,
   joined,
   mirror,
-  nearestOnPath,
   type Outline,
   type OutlinePart,
   type Path,
   PatternError,
   type Piece,
   pathEnd,
-  pathOf,
   pathStart,
   reversedPath,
   subtract,
@@ -19,6 +17,7 @@ import {
   transformedPath,
 } from '@paperhinge/geometry';
 import { endingAt, startingAt } from '../hinge/ends.js';
+import { offStraight } from '../hinge/off-straight.js';
 
 /** What becomes of an edge when its piece is opened about the fold. */
 export type Fate =
@@ -86,9 +85,7 @@ function straightFold(piece: Piece): Edge {
       remedy: 'Leave one fold, the one to be opened about.',
       where,
     });
-  const chord = pathOf([pathStart(fold.path), pathEnd(fold.path)]);
-  const controls = fold.path.segments.flat();
-  const off = Math.max(...controls.map(p => nearestOnPath(chord, p).distance));
+  const off = offStraight(fold.path);
   if (off > tolerances.fitTolerance)
     throw new PatternError('fold-not-straight', {
       message: `The fold "${fold.name}" is ${off.toFixed(2)} mm off a straight line.`,

@@ -1,0 +1,7 @@
+import { nearestOnPath, type Path, pathEnd, pathOf, pathStart } from '@paperhinge/geometry';
+
+/** mm that a path strays at most from the straight line between its ends; of a curve, an upper bound (its control points). */
+export function offStraight(path: Path): number {
+  const chord = pathOf([pathStart(path), pathEnd(path)]);
+  return Math.max(...path.segments.flat().map(p => nearestOnPath(chord, p).distance));
+}
