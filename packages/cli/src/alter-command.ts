@@ -1,3 +1,4 @@
+import { readdir } from 'node:fs/promises';
 import { cautionsFor, runSheet } from '@paperhinge/alter';
 import { printPattern, reportHtml } from '@paperhinge/print';
 import { codeFor } from './exit-codes.js';
@@ -45,9 +46,13 @@ export async function alterCommand(
       names.map((name, i) => ({ name, content: contents[i]! })),
     );
     end();
-    io.stdout(json ? recordText : summary(run, folder, names));
+    io.stdout(json ? recordText : summary(run, folder, names, await otherPages(folder, pages)));
     return codeFor(run.findings);
   } finally {
     end();
   }
 }
+
+/** Pages that stand in the folder and were not written now: an earlier run's, not to be cut from by mistake. */
+const otherPages = async (folder: string, written: readonly string[]): Promise<readonly string[]> =>
+  (await readdir(folder)).filter(name => /^pages-.*\.pdf$/.test(name) && !written.includes(name)).sort();

@@ -1,4 +1,3 @@
-import { join } from 'node:path';
 import { cautionsFor, type Run } from '@paperhinge/alter';
 import {
   type Finding,
@@ -13,16 +12,25 @@ import { oneLine } from './one-line.js';
 const mostEdges = 12;
 const mostFindings = 6;
 
-/** What a run did, in plain words and under a screen. */
-export function summary(run: Run, folder: string, files: readonly string[]): string {
-  const { sheet, record, altered, before, derived } = run;
+/**
+ * What a run did, in plain words and under a screen.
+ * @param files what was written to the folder
+ * @param earlier pages that stand there from an earlier run
+ */
+export function summary(
+  run: Run,
+  folder: string,
+  files: readonly string[],
+  earlier: readonly string[] = [],
+): string {
+  const { sheet, record, altered, derived } = run;
   const unit = sheet.unit;
   const girths = Object.entries(record.girths);
   const seams = Object.values(record.after.seams);
   const matching = seams.filter(seam => seam.matches).length;
   const sections: readonly (readonly string[])[] = [
     [`${record.title ?? altered.name}: ${count(record.steps.length, 'step')} of ${record.sheet} done.`],
-    changedEdges(record.before, record.after, unit),
+    changedEdges(run),
     derived.map(
       d =>
         `${d.name}: cut ${shownLength(d.lengthMm, unit)} × ${shownLength(d.widthMm, unit)} of ${d.fabric} (${d.kind})${stretched(d.figures)}`,
@@ -36,13 +44,10 @@ export function summary(run: Run, folder: string, files: readonly string[]): str
       ...record.findings.filter(f => f.code === 'head-passes').map(f => f.message),
       ...told(record.findings),
     ],
-    [
-      `Before you cut: ${cautionsFor({ pattern: altered, wearer: sheet.wearer, derived })[0]?.text ?? ''} More in ${join(folder, 'report.html')}.`,
-    ],
-    [`Files: ${folder}: ${files.join(', ')}`],
+    cautions(run),
+    [`Files in ${folder}: ${files.join(', ')}`, ...stale(earlier)],
     ...(unit === 'in' ? [['Inches are to the nearest 1/8; millimetres are exact.']] : []),
   ];
-  void before;
   return `${sections
     .filter(section => section.length > 0)
     .map(section => section.map(oneLine).join('\n'))
@@ -51,15 +56,13 @@ export function summary(run: Run, folder: string, files: readonly string[]): str
 
 const count = (n: number, word: string) => `${n} ${word}${n === 1 ? '' : 's'}`;
 
-/** Edges that changed, were made or went, with their lengths as drawn. */
-function changedEdges(before: PatternMeasures, after: PatternMeasures, unit: LengthUnit): readonly string[] {
-  const then = lengths(before),
-    now = lengths(after);
-  const rows = [...new Set([...then.keys(), ...now.keys()])].flatMap(name => {
+/** Edges that changed, were made or went, with their lengths as drawn. Drafted pieces are told with their cut size. */
+function changedEdges({ record: { before, after, derived }, sheet: { unit } }: Run): readonly string[] {
+  const then = lengths(before, derived),
+    now = lengths(after, derived);
+  const rows = [...new Set([...now.keys(), ...then.keys()])].flatMap(name => {
     const a = then.get(name),
       b = now.get(name);
-    // Pieces that were not there before are told with their cut size.
-    if (a === undefined && !(name.split('.')[0]! in before.pieces)) return [];
     if (a !== undefined && b !== undefined && Math.abs(b - a) < tolerances.fitTolerance) return [];
     const change = a === undefined ? 'new' : b === undefined ? 'gone' : shownChange(b - a, unit);
     return [
@@ -76,17 +79,28 @@ function changedEdges(before: PatternMeasures, after: PatternMeasures, unit: Len
   return [
     ...aligned([['Edges as drawn', 'before', 'after', ''], ...shown]),
     ...(rows.length > shown.length
-      ? [`  and ${count(rows.length - shown.length, 'more edge')} (record.json)`]
+      ? [`  and ${count(rows.length - shown.length, 'more edge')} in record.json`]
       : []),
   ];
 }
 
-const lengths = (measures: PatternMeasures): ReadonlyMap<string, number> =>
+const lengths = ({ pieces }: PatternMeasures, derived: object): ReadonlyMap<string, number> =>
   new Map(
-    Object.entries(measures.pieces).flatMap(([piece, { edges }]) =>
-      Object.entries(edges).map(([edge, { lengthMm }]) => [`${piece}.${edge}`, lengthMm] as const),
-    ),
+    Object.entries(pieces)
+      .filter(([piece]) => !Object.hasOwn(derived, piece))
+      .flatMap(([piece, { edges }]) =>
+        Object.entries(edges).map(([edge, { lengthMm }]) => [`${piece}.${edge}`, lengthMm] as const),
+      ),
   );
+
+function cautions({ altered, sheet, derived }: Run): readonly string[] {
+  const [first, ...more] = cautionsFor({ pattern: altered, wearer: sheet.wearer, derived });
+  if (!first) return [];
+  return [`${first.text}${more.length > 0 ? ` ${count(more.length, 'more caution')} in report.html.` : ''}`];
+}
+
+const stale = (earlier: readonly string[]) =>
+  earlier.length > 0 ? [`Not of this run: ${earlier.join(', ')}`] : [];
 
 const stretched = (figures: Readonly<Record<string, number>>): string =>
   figures.stretchPercent === undefined

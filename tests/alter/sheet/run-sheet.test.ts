@@ -265,7 +265,7 @@ describe('names the pattern does not have', () => {
     const stay = 'draft stay: { name: stay, along: front.inset, width: 18 }';
     expect(() => runSteps(recut, stay)).not.toThrow();
     expect(told(stay, recut)).toEqual([
-      '3:39 1 Piece "front" has no edge "inset". | Use one of its edges: neck, shoulder, armhole, side-upper, side-lower, hem, centre-front.',
+      '3:38 1 Piece "front" has no edge "inset". | Use one of its edges: neck, shoulder, armhole, side-upper, side-lower, hem, centre-front.',
     ]);
     expect(told(recut, 'true: { edges: front.insat }')).toEqual([
       '4:20 2 Piece "front" has no edge "insat". | Did you mean "inset"?',
