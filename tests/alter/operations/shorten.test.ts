@@ -1,0 +1,359 @@
+import { shorten } from '@paperhinge/alter';
+import {
+  at,
+  definePattern,
+  definePiece,
+  edgePath,
+  line,
+  outlinePath,
+  type Pattern,
+  type Piece,
+  type Point,
+  pathEnd,
+  pathLength,
+  pathOf,
+  pathStart,
+  pieceNamed,
+  polyline,
+  rotation,
+  signedArea,
+  transformedPath,
+  validatePattern,
+  walkSeams,
+} from '@paperhinge/geometry';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { shiftPattern } from '../../support/shift.js';
+
+const lengthOf = (pattern: Pattern, piece: string, edge: string): number =>
+  pathLength(edgePath(pieceNamed(pattern, piece), edge));
+const patternOf = (...pieces: Piece[]): Pattern => definePattern({ name: 'test', pieces });
+
+/** A half skirt panel on the fold: top at y = 0, hem at y = 400, side from (100, 0) to (100 + flare, 400). */
+function panel(flare: number, more: Partial<Parameters<typeof definePiece>[0]> = {}): Piece {
+  const topSide = at(100, 0),
+    hemSide = at(100 + flare, 400);
+  return definePiece({
+    name: 'panel',
+    outline: [
+      { name: 'neck', path: polyline(at(0, 0), topSide) },
+      { name: 'side', path: polyline(topSide, hemSide) },
+      { name: 'hem', kind: 'hem', path: polyline(hemSide, at(0, 400)) },
+      { name: 'centre-front', kind: 'fold', path: polyline(at(0, 400), at(0, 0)) },
+    ],
+    lines: [
+      { kind: 'grain', name: 'grain', path: polyline(at(30, 50), at(30, 350)) },
+      { kind: 'level', name: 'hip', path: polyline(at(0, 200), at(100 + flare / 2, 200)) },
+      {
+        kind: 'lengthen-shorten',
+        name: 'alter here',
+        path: polyline(at(0, 150), at(100 + (flare * 3) / 8, 150)),
+      },
+    ],
+    marks: [{ kind: 'point', name: 'low', at: at(50, 300) }],
+    notches: [
+      { edge: 'side', at: 60, style: 'single', name: 'upper' },
+      { edge: 'side', at: 300, style: 'single', name: 'lower' },
+    ],
+    ...more,
+  });
+}
+
+function refusal(work: () => unknown): { code: string; remedy: string; where: object; message: string } {
+  try {
+    work();
+  } catch (error) {
+    return error as never;
+  }
+  throw new Error('nothing was refused');
+}
+
+describe('at the hem', () => {
+  // Hand sum: the side is 100 → 140 over 400, so 100 mm higher the hem is 10 mm narrower.
+  test('a flared panel loses what its straight side tapers, and nothing else', () => {
+    const { pattern, did, findings } = shorten(patternOf(panel(40)), {
+      pieces: ['panel'],
+      at: 'hem',
+      by: 100,
+    });
+    expect(lengthOf(pattern, 'panel', 'hem')).toBeCloseTo(130, 9);
+    expect(lengthOf(pattern, 'panel', 'centre-front')).toBeCloseTo(300, 9);
+    expect(lengthOf(pattern, 'panel', 'side')).toBeCloseTo(Math.hypot(30, 300), 9);
+    expect(lengthOf(pattern, 'panel', 'neck')).toBe(100);
+    expect(did).toBe('shortened panel at the hem by 100 mm');
+    expect(findings.map(f => f.code)).toEqual([]);
+    expect(pieceNamed(pattern, 'panel').notches.map(n => n.at)).toEqual([60, 300]);
+  });
+
+  test('lengthening runs the side on along its end tangent and the hem out to it', () => {
+    const { pattern, did } = shorten(patternOf(panel(40)), { pieces: ['panel'], at: 'hem', by: -200 });
+    expect(lengthOf(pattern, 'panel', 'hem')).toBeCloseTo(160, 9);
+    expect(edgePath(pieceNamed(pattern, 'panel'), 'side').segments).toHaveLength(1);
+    expect(did).toContain('lengthened');
+  });
+
+  // Hand sum: the curve ends along (0, 1), so 80 mm more is 80 mm of straight line; the hem keeps its length.
+  test('a curved side goes on as a straight line', () => {
+    const curved = panel(0);
+    const side = pathOf([at(100, 0), at(130, 120), at(120, 280), at(120, 400)] as const);
+    const piece = definePiece({
+      name: 'panel',
+      outline: [
+        { name: 'neck', path: polyline(at(0, 0), at(100, 0)) },
+        { name: 'side', path: side },
+        { name: 'hem', kind: 'hem', path: polyline(at(120, 400), at(0, 400)) },
+        { name: 'centre-front', kind: 'fold', path: polyline(at(0, 400), at(0, 0)) },
+      ],
+      lines: curved.lines,
+    });
+    const { pattern } = shorten(patternOf(piece), { pieces: ['panel'], at: 'hem', by: -80 });
+    expect(lengthOf(pattern, 'panel', 'side')).toBeCloseTo(pathLength(side) + 80, 8);
+    expect(lengthOf(pattern, 'panel', 'hem')).toBeCloseTo(120, 9);
+  });
+
+  test('a notch that is cut away is a finding and no longer there', () => {
+    const { pattern, findings } = shorten(patternOf(panel(40)), { pieces: ['panel'], at: 'hem', by: 150 });
+    expect(findings.map(f => f.code)).toEqual(['notch-cut-away', 'mark-cut-away']);
+    expect(findings[0]).toMatchObject({ code: 'notch-cut-away', where: { piece: 'panel', edge: 'side' } });
+    expect(pieceNamed(pattern, 'panel').notches.map(n => n.name)).toEqual(['upper']);
+  });
+
+  test('the grain line is cut back to what is left, a level beyond the hem goes with a finding', () => {
+    const { pattern, findings } = shorten(patternOf(panel(0)), { pieces: ['panel'], at: 'hem', by: 250 });
+    const piece = pieceNamed(pattern, 'panel');
+    expect(pathLength(piece.lines.find(l => l.kind === 'grain')!.path)).toBeCloseTo(100, 6);
+    expect(piece.lines.map(l => l.name)).toEqual(['grain', 'alter here']);
+    expect(findings.map(f => f.code).sort()).toEqual(['line-cut-away', 'mark-cut-away', 'notch-cut-away']);
+  });
+
+  test('the hem moves along the grain, whichever way its line was drawn and wherever the piece lies', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: -3, max: 3, noNaN: true }),
+        fc.double({ min: -30, max: 80, noNaN: true }),
+        fc.double({ min: -200, max: 300, noNaN: true }),
+        (angle, flare, by) => {
+          const turned = turn(panel(flare), angle);
+          const { pattern } = shorten(patternOf(turned), { pieces: ['panel'], at: 'hem', by });
+          expect(lengthOf(pattern, 'panel', 'hem')).toBeCloseTo(100 + (flare * (400 - by)) / 400, 7);
+          expect(lengthOf(pattern, 'panel', 'neck')).toBeCloseTo(100, 9);
+        },
+      ),
+    );
+  });
+
+  test('shortened and lengthened again, a straight-sided piece is what it was', () => {
+    const start = patternOf(panel(40));
+    const short = shorten(start, { pieces: ['panel'], at: 'hem', by: 70 }).pattern;
+    const again = shorten(short, { pieces: ['panel'], at: 'hem', by: -70 }).pattern;
+    const [before, after] = [start, again].map(p =>
+      outlinePath(pieceNamed(p, 'panel').outline).segments.flat(),
+    );
+    expect(after!.length).toBe(before!.length);
+    for (const [i, p] of before!.entries())
+      expect(Math.hypot(p.x - after![i]!.x, p.y - after![i]!.y)).toBeLessThan(1e-9);
+  });
+
+  test('both sides of the shift still match, and what the hem does not touch keeps its length', () => {
+    const before = shiftPattern();
+    const { pattern, findings } = shorten(before, { pieces: ['front', 'back'], at: 'hem', by: 210 });
+    validatePattern(pattern);
+    expect(findings).toEqual([]);
+    expect(walkSeams(pattern).filter(w => !w.matches)).toEqual([]);
+    for (const edge of ['neck', 'shoulder', 'armhole', 'side-upper'])
+      expect(Math.abs(lengthOf(pattern, 'front', edge) - lengthOf(before, 'front', edge))).toBeLessThan(1e-9);
+    expect(lengthOf(pattern, 'front', 'centre-front')).toBeCloseTo(808 - 210, 9);
+  });
+
+  test('a dart that opens into the hem is cut with it, and its legs stay equal', () => {
+    const piece = definePiece({
+      name: 'panel',
+      outline: [
+        { name: 'neck', path: polyline(at(0, 0), at(200, 0)) },
+        { name: 'side', path: polyline(at(200, 0), at(200, 400)) },
+        { name: 'hem', kind: 'hem', path: polyline(at(200, 400), at(115, 400)) },
+        {
+          type: 'dart',
+          name: 'waist',
+          legs: [polyline(at(115, 400), at(100, 200)), polyline(at(100, 200), at(85, 400))],
+          apex: at(100, 200),
+        },
+        { name: 'hem', kind: 'hem', path: polyline(at(85, 400), at(0, 400)) },
+        { name: 'centre', kind: 'fold', path: polyline(at(0, 400), at(0, 0)) },
+      ],
+      lines: [{ kind: 'grain', name: 'grain', path: polyline(at(30, 50), at(30, 350)) }],
+    });
+    const { pattern } = shorten(patternOf(piece), { pieces: ['panel'], at: 'hem', by: 100 });
+    validatePattern(pattern);
+    // The mouth is half as wide half way up: 15 mm, so the hem is 200 − 15.
+    expect(lengthOf(pattern, 'panel', 'hem')).toBeCloseTo(185, 9);
+    const past = refusal(() => shorten(patternOf(piece), { pieces: ['panel'], at: 'hem', by: 250 }));
+    expect(past).toMatchObject({
+      code: 'shorten-beyond-piece',
+      remedy: expect.stringContaining('close the dart'),
+    });
+  });
+
+  test('a shortening longer than the piece is refused with piece and edge', () => {
+    const error = refusal(() => shorten(patternOf(panel(40)), { pieces: ['panel'], at: 'hem', by: 900 }));
+    expect(error).toMatchObject({ code: 'shorten-beyond-piece', where: { piece: 'panel' } });
+    expect(error.remedy).toContain('less');
+  });
+
+  test('a piece without a hem, or with two unnamed ones, is refused', () => {
+    const two = (kinds: readonly ('hem' | 'seam')[]) =>
+      patternOf(
+        definePiece({
+          name: 'p',
+          outline: [
+            { name: 'a', kind: kinds[0]!, path: polyline(at(0, 0), at(10, 0)) },
+            { name: 'b', kind: kinds[1]!, path: polyline(at(10, 0), at(0, 10)) },
+            { name: 'c', path: polyline(at(0, 10), at(0, 0)) },
+          ],
+        }),
+      );
+    expect(refusal(() => shorten(two(['seam', 'seam']), { pieces: ['p'], at: 'hem', by: 1 })).code).toBe(
+      'no-hem',
+    );
+    expect(refusal(() => shorten(two(['hem', 'hem']), { pieces: ['p'], at: 'hem', by: 1 })).code).toBe(
+      'several-hems',
+    );
+  });
+
+  test('without a grain line the vertical serves, and the record says so', () => {
+    const { findings } = shorten(patternOf(panel(0, { lines: [] })), {
+      pieces: ['panel'],
+      at: 'hem',
+      by: 10,
+    });
+    expect(findings).toEqual([expect.objectContaining({ code: 'no-grain-line', severity: 'note' })]);
+  });
+
+  test('a grain that runs along the hem is refused', () => {
+    const lines = [{ kind: 'grain' as const, name: 'grain', path: polyline(at(10, 200), at(90, 200)) }];
+    // The middle of the piece lies straight above the middle of the hem.
+    const error = refusal(() =>
+      shorten(patternOf(panel(0, { lines })), { pieces: ['panel'], at: 'hem', by: 10 }),
+    );
+    expect(error.code).toBe('grain-across');
+  });
+});
+
+describe('at a line', () => {
+  test('a straight side stays one straight line from its two corners', () => {
+    for (const by of [60, -60]) {
+      const { pattern } = shorten(patternOf(panel(40)), { pieces: ['panel'], at: 'hip', by });
+      const side = edgePath(pieceNamed(pattern, 'panel'), 'side');
+      expect(side.segments).toHaveLength(1);
+      expect(pathStart(side)).toEqual(at(100, 0));
+      expect(pathEnd(side).x).toBeCloseTo(140, 9);
+      expect(pathEnd(side).y).toBeCloseTo(400 - by, 9);
+      expect(lengthOf(pattern, 'panel', 'hem')).toBeCloseTo(140, 9);
+      expect(lengthOf(pattern, 'panel', 'centre-front')).toBeCloseTo(400 - by, 9);
+    }
+  });
+
+  test('levels, marks and notches of the moved part go with it, those above stay', () => {
+    const { pattern, findings } = shorten(patternOf(panel(0)), {
+      pieces: ['panel'],
+      at: 'alter here',
+      by: 40,
+    });
+    const piece = pieceNamed(pattern, 'panel');
+    expect(findings).toEqual([]);
+    expect(pathStart(piece.lines.find(l => l.name === 'hip')!.path).y).toBeCloseTo(160, 9);
+    expect(pathStart(piece.lines.find(l => l.name === 'alter here')!.path).y).toBeCloseTo(110, 9);
+    expect(piece.marks[0]!.at).toEqual(at(50, 260));
+    expect(piece.notches.map(n => n.at)).toEqual([60, 260]);
+    const grain = piece.lines.find(l => l.kind === 'grain')!.path;
+    expect([pathStart(grain).y, pathEnd(grain).y]).toEqual([50, 310]);
+  });
+
+  test('a notch or a level in the strip that is taken out is a finding', () => {
+    const { pattern, findings } = shorten(patternOf(panel(0)), { pieces: ['panel'], at: 'hip', by: 145 });
+    expect(findings.map(f => f.code)).toEqual(['notch-cut-away']);
+    expect(pieceNamed(pattern, 'panel').notches.map(n => n.name)).toEqual(['lower']);
+  });
+
+  // A curved side: shear keeps its ends, and the curve stays without a corner where the two parts meet.
+  test('a curved side keeps both corners and stays smooth where it is lengthened', () => {
+    const before = shiftPattern();
+    const { pattern, findings } = shorten(before, { pieces: ['front', 'back'], at: 'waist', by: -40 });
+    validatePattern(pattern);
+    expect(findings).toEqual([]);
+    expect(walkSeams(pattern).flatMap(w => w.findings)).toEqual([]);
+    for (const edge of ['neck', 'shoulder', 'armhole', 'side-upper', 'hem'])
+      expect(Math.abs(lengthOf(pattern, 'front', edge) - lengthOf(before, 'front', edge))).toBeLessThan(1e-9);
+    expect(lengthOf(pattern, 'front', 'centre-front')).toBeCloseTo(848, 9);
+  });
+
+  test('lengthened and shortened again at the same line, even a curved piece is what it was', () => {
+    const start = shiftPattern();
+    const long = shorten(start, { pieces: ['back'], at: 'hip', by: -35 }).pattern;
+    const again = shorten(long, { pieces: ['back'], at: 'hip', by: 35 }).pattern;
+    const ends = (p: Pattern) =>
+      pieceNamed(p, 'back').outline.parts.flatMap(e => (e.type === 'edge' ? [pathStart(e.path)] : []));
+    for (const [i, p] of ends(start).entries())
+      expect(Math.hypot(p.x - ends(again)[i]!.x, p.y - ends(again)[i]!.y)).toBeLessThan(1e-8);
+    expect(lengthOf(again, 'back', 'side')).toBeCloseTo(lengthOf(start, 'back', 'side'), 6);
+    const area = (p: Pattern) => signedArea(outlinePath(pieceNamed(p, 'back').outline));
+    expect(area(again)).toBeCloseTo(area(start), 4);
+  });
+
+  test('the sleeve keeps its cap', () => {
+    const before = shiftPattern();
+    const sleeve = pieceNamed(before, 'sleeve');
+    const elbow = {
+      kind: 'lengthen-shorten' as const,
+      name: 'elbow',
+      path: pathOf(line(at(-150, 330), at(150, 330))),
+    };
+    const marked = {
+      ...before,
+      pieces: before.pieces.map(p => (p === sleeve ? { ...p, lines: [...p.lines, elbow] } : p)),
+    };
+    const { pattern } = shorten(marked, { pieces: ['sleeve'], at: 'elbow', by: 50 });
+    expect(lengthOf(pattern, 'sleeve', 'cap')).toBe(lengthOf(before, 'sleeve', 'cap'));
+    expect(lengthOf(pattern, 'sleeve', 'hem')).toBeCloseTo(lengthOf(before, 'sleeve', 'hem'), 9);
+    expect(walkSeams(pattern).every(w => w.matches)).toBe(true);
+  });
+
+  test.each([
+    ['unknown-line', 'knee', 10, 'hip'],
+    ['shorten-beyond-piece', 'hip', 250, 'less'],
+  ])('%s is refused', (code, name, by, remedy) => {
+    const error = refusal(() => shorten(patternOf(panel(0)), { pieces: ['panel'], at: name, by }));
+    expect(error).toMatchObject({ code, remedy: expect.stringContaining(remedy) });
+  });
+
+  test('a line through a corner, or beside the piece, is refused', () => {
+    const with_ = (from: Point, to: Point) =>
+      patternOf({
+        ...panel(0),
+        lines: [...panel(0).lines, { kind: 'level', name: 'x', path: polyline(from, to) }],
+      });
+    const tried = (from: Point, to: Point) =>
+      refusal(() => shorten(with_(from, to), { pieces: ['panel'], at: 'x', by: 10 })).code;
+    expect(tried(at(0, 100), at(100, 0))).toBe('line-through-corner');
+    expect(tried(at(0, 500), at(100, 500))).toBe('line-off-piece');
+  });
+});
+
+function turn(piece: Piece, angle: number): Piece {
+  const map = rotation(angle, at(20, 30));
+  const flip = angle > 0;
+  return {
+    ...piece,
+    outline: {
+      parts: piece.outline.parts.map(p =>
+        p.type === 'edge' ? { ...p, path: transformedPath(p.path, map) } : p,
+      ),
+    },
+    lines: piece.lines.map(l => {
+      const path = transformedPath(l.path, map);
+      return { ...l, path: flip ? pathOf(line(pathEnd(path), pathStart(path))) : path };
+    }),
+    marks: [],
+    notches: [],
+  };
+}

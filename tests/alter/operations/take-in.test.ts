@@ -1,0 +1,202 @@
+import { takeIn } from '@paperhinge/alter';
+import {
+  at,
+  definePattern,
+  definePiece,
+  edgePath,
+  nearestOnPath,
+  type Pattern,
+  type Piece,
+  pathEnd,
+  pathLength,
+  pathStart,
+  pieceNamed,
+  pointAlong,
+  polyline,
+  validatePattern,
+  walkSeam,
+} from '@paperhinge/geometry';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { shiftPattern } from '../../support/shift.js';
+
+const lengthOf = (pattern: Pattern, piece: string, edge: string): number =>
+  pathLength(edgePath(pieceNamed(pattern, piece), edge));
+
+/** A half panel on the fold: 100 wide at the top, 100 + flare at the hem, 400 long. */
+const panel = (name: string, flare: number, more: Partial<Parameters<typeof definePiece>[0]> = {}): Piece =>
+  definePiece({
+    name,
+    outline: [
+      { name: 'waist', path: polyline(at(0, 0), at(100, 0)) },
+      { name: 'side', path: polyline(at(100, 0), at(100 + flare, 400)) },
+      { name: 'hem', kind: 'hem', path: polyline(at(100 + flare, 400), at(0, 400)) },
+      { name: 'centre', kind: 'fold', path: polyline(at(0, 400), at(0, 0)) },
+    ],
+    lines: [{ kind: 'level', name: 'hip', path: polyline(at(0, 200), at(100 + flare / 2, 200)) }],
+    notches: [{ edge: 'side', at: 150, style: 'single' }],
+    ...more,
+  });
+
+const run = (piece: string, edge: string, reversed = false) => ({ piece, edge, reversed });
+const skirt = (flare: number): Pattern =>
+  definePattern({
+    name: 'skirt',
+    pieces: [panel('front', flare), panel('back', flare)],
+    seams: [{ name: 'side', a: [run('front', 'side')], b: [run('back', 'side')], ease: { mm: 0 } }],
+  });
+
+function refusal(work: () => unknown): { code: string; remedy: string } {
+  try {
+    work();
+  } catch (error) {
+    return error as never;
+  }
+  throw new Error('nothing was refused');
+}
+
+describe('what each edge gives', () => {
+  // Published rule: 2 in over two side seams is 4 edges, 1/2 in each (check-values §7) [read].
+  test('a side seam of front and back on the fold is four edges', () => {
+    const { pattern, did, findings } = takeIn(skirt(0), { seam: 'side', by: 50.8 });
+    expect(lengthOf(pattern, 'front', 'hem')).toBeCloseTo(100 - 12.7, 9);
+    expect(lengthOf(pattern, 'back', 'waist')).toBeCloseTo(100 - 12.7, 9);
+    expect(lengthOf(pattern, 'front', 'side')).toBeCloseTo(400, 9);
+    expect(did).toBe('took in seam side by 50.8 mm in the garment: 12.7 mm on each of 4 edges');
+    expect(findings).toEqual([]);
+  });
+
+  test('pieces cut once count once, a seam with its own mirror image is one edge that stands twice', () => {
+    const single = (name: string) =>
+      panel(name, 0, {
+        outline: [
+          { name: 'waist', path: polyline(at(0, 0), at(100, 0)) },
+          { name: 'side', path: polyline(at(100, 0), at(100, 400)) },
+          { name: 'hem', path: polyline(at(100, 400), at(0, 400)) },
+          { name: 'middle', path: polyline(at(0, 400), at(0, 0)) },
+        ],
+      });
+    const once = definePattern({
+      name: 'p',
+      pieces: [single('l'), single('r')],
+      seams: [{ name: 's', a: [run('l', 'side')], b: [run('r', 'side')], ease: { mm: 0 } }],
+    });
+    expect(lengthOf(takeIn(once, { seam: 's', by: 20 }).pattern, 'l', 'hem')).toBeCloseTo(90, 9);
+    const pair = definePattern({
+      name: 'p',
+      pieces: [{ ...single('l'), cutting: { count: 2, mirrored: true, fabric: 'main' } }],
+      seams: [{ name: 's', a: [run('l', 'middle')], b: [run('l', 'middle')], ease: { mm: 0 } }],
+    });
+    const narrowed = takeIn(pair, { seam: 's', by: 20 });
+    expect(lengthOf(narrowed.pattern, 'l', 'hem')).toBeCloseTo(90, 9);
+    expect(narrowed.did).toContain('10 mm on each of 2 edges');
+  });
+
+  test('letting out widens, and taking in the same again restores', () => {
+    const wide = takeIn(skirt(30), { seam: 'side', by: -40 }).pattern;
+    expect(lengthOf(wide, 'front', 'hem')).toBeGreaterThan(139.9);
+    const again = takeIn(wide, { seam: 'side', by: 40 }).pattern;
+    for (const edge of ['hem', 'waist', 'side', 'centre'])
+      expect(lengthOf(again, 'front', edge)).toBeCloseTo(lengthOf(skirt(30), 'front', edge), 9);
+  });
+
+  test('the moved edge is parallel to the old at the share, whatever the slope', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: -60, max: 90, noNaN: true }),
+        fc.double({ min: 1, max: 120, noNaN: true }),
+        (flare, by) => {
+          const before = skirt(flare);
+          const { pattern } = takeIn(before, { seam: 'side', by });
+          const old = edgePath(pieceNamed(before, 'front'), 'side');
+          const side = edgePath(pieceNamed(pattern, 'front'), 'side');
+          const middle = pointAlong(side, pathLength(side) / 2);
+          expect(nearestOnPath(old, middle).distance).toBeCloseTo(by / 4, 7);
+          expect(lengthOf(pattern, 'front', 'centre')).toBeCloseTo(400, 9);
+          expect(walkSeam(pattern, pattern.seams[0]!).differenceMm).toBeCloseTo(0, 9);
+          validatePattern(pattern);
+        },
+      ),
+    );
+  });
+});
+
+describe('tapering', () => {
+  test('from the beginning to the end a straight side stays straight, full at the hem', () => {
+    const { pattern, did } = takeIn(skirt(0), { seam: 'side', by: 40, from: { share: 0 } });
+    const side = edgePath(pieceNamed(pattern, 'front'), 'side');
+    expect(side.segments).toHaveLength(1);
+    expect(pathStart(side)).toEqual(at(100, 0));
+    expect(pathEnd(side).x).toBeCloseTo(90, 9);
+    expect(did).toContain('tapering to nothing at 0 % of the seam');
+  });
+
+  // Hand sum: nothing above 100 mm, full 10 mm at 400 mm, so 5 mm half way between.
+  test('it begins at a named place and is half way there half way on', () => {
+    const { pattern } = takeIn(skirt(0), { seam: 'side', by: 40, from: { mm: 100 } });
+    const side = edgePath(pieceNamed(pattern, 'front'), 'side');
+    expect(pointAlong(side, 90)).toEqual(at(100, 90));
+    expect(nearestOnPath(side, at(95, 250)).distance).toBeLessThan(1e-9);
+    expect(lengthOf(pattern, 'front', 'waist')).toBe(100);
+  });
+
+  test('with both ends named it is full half way and touches the old line at either', () => {
+    const { pattern } = takeIn(skirt(0), {
+      seam: 'side',
+      by: 40,
+      from: { share: 0.25 },
+      to: { share: 0.75 },
+    });
+    const side = edgePath(pieceNamed(pattern, 'front'), 'side');
+    expect(nearestOnPath(side, at(90, 200)).distance).toBeLessThan(0.01);
+    expect(pointAlong(side, 50)).toEqual(at(100, 50));
+    expect(lengthOf(pattern, 'front', 'hem')).toBe(100);
+    validatePattern(pattern);
+  });
+
+  test('places may be told from a neighbour, and the other side follows at the same share', () => {
+    const { pattern } = takeIn(skirt(0), { seam: 'side', by: 40, to: { share: 0.5, from: 'hem' } });
+    for (const piece of ['front', 'back']) {
+      expect(lengthOf(pattern, piece, 'hem')).toBe(100);
+      expect(lengthOf(pattern, piece, 'waist')).toBeCloseTo(90, 9);
+    }
+  });
+});
+
+test('on the shift both sides move alike and the dart between them closes as before', () => {
+  const before = shiftPattern();
+  const { pattern } = takeIn(before, { seam: 'side', by: 24 });
+  validatePattern(pattern);
+  const dart = pieceNamed(pattern, 'front').outline.parts.find(p => p.type === 'dart')!;
+  if (dart.type !== 'dart') throw new Error('no dart');
+  expect(pathLength(dart.legs[0])).toBeCloseTo(pathLength(dart.legs[1]), 6);
+  expect(walkSeam(pattern, pattern.seams[1]!).matches).toBe(true);
+  expect(lengthOf(pattern, 'front', 'neck')).toBe(lengthOf(before, 'front', 'neck'));
+});
+
+test('a shoulder seam that is taken in cuts neck and armhole', () => {
+  const before = shiftPattern();
+  const { pattern } = takeIn(before, { seam: 'shoulder', by: 12 });
+  validatePattern(pattern);
+  expect(lengthOf(pattern, 'front', 'neck')).toBeLessThan(lengthOf(before, 'front', 'neck'));
+  expect(lengthOf(pattern, 'front', 'armhole')).toBeLessThan(lengthOf(before, 'front', 'armhole'));
+});
+
+test("notches keep their distance from the seam's beginning on both sides", () => {
+  const { pattern } = takeIn(skirt(20), { seam: 'side', by: 30 });
+  for (const piece of ['front', 'back'])
+    expect(pieceNamed(pattern, piece).notches[0]!.at).toBeCloseTo(150, 9);
+});
+
+test.each([
+  ['unknown-seam', { seam: 'sides', by: 10 }, 'side'],
+  ['position-off-seam', { seam: 'side', by: 10, from: { mm: 900 } }, 'within the seam'],
+  ['taper-order', { seam: 'side', by: 10, from: { share: 0.8 }, to: { share: 0.2 } }, 'beginning'],
+  ['not-a-neighbour', { seam: 'side', by: 10, from: { share: 0.1, from: 'centre' } }, 'from start'],
+  ['take-in-too-much', { seam: 'side', by: 900 }, 'less'],
+] as const)('%s is refused with a remedy', (code, parameters, remedy) => {
+  expect(refusal(() => takeIn(skirt(0), parameters))).toMatchObject({
+    code,
+    remedy: expect.stringContaining(remedy),
+  });
+});
