@@ -13,7 +13,11 @@ interface Search {
   readonly contacts: { readonly ta: number; readonly tb: number; readonly wa: number; readonly wb: number }[];
   steps: number;
   readonly limit: number;
+  /** The parameter ranges looked at: a0, a1, b0, b1. */
+  readonly ranges: Ranges;
 }
+
+type Ranges = readonly [a0: number, a1: number, b0: number, b1: number];
 
 /**
  * Where two cubics meet within two parameter ranges, each place once; undefined where more than `limit` pairs of
@@ -28,9 +32,18 @@ export function meetingParameters(
   a: Cubic,
   b: Cubic,
   limit: number,
-  [a0, a1, b0, b1]: readonly [number, number, number, number] = [0, 1, 0, 1],
+  ranges: Ranges = [0, 1, 0, 1],
 ): ParameterPair[] | undefined {
-  const search: Search = { a: powerForm(a), b: powerForm(b), hits: [], contacts: [], steps: 0, limit };
+  const search: Search = {
+    a: powerForm(a),
+    b: powerForm(b),
+    hits: [],
+    contacts: [],
+    steps: 0,
+    limit,
+    ranges,
+  };
+  const [a0, a1, b0, b1] = ranges;
   for (const ta of [a0, a1])
     for (const tb of [b0, b1]) if (gap(search, ta, tb) <= coincidenceTolerance) search.hits.push([ta, tb]);
   if (!look(search, a0, a1, b0, b1, 0)) return undefined;
@@ -181,7 +194,11 @@ function look(search: Search, a0: number, a1: number, b0: number, b1: number, de
   const sizeA = legs(ux, uy, vx, vy, wx, wy),
     sizeB = legs(px, py, qx, qy, rx, ry);
   if (
-    (sizeA < touchingPiece && sizeB < touchingPiece && flatA + flatB < contactTolerance / 2) ||
+    (sizeA < touchingPiece &&
+      sizeB < touchingPiece &&
+      flatA + flatB < contactTolerance / 2 &&
+      Math.abs(lx * my - ly * mx) <= contactTolerance * Math.max(chordA, chordB)) ||
+    (sizeA < contactTolerance / 4 && sizeB < contactTolerance / 4) ||
     (widthA < narrowest && widthB < narrowest) ||
     depth > deepest
   ) {
@@ -273,13 +290,22 @@ function meetsOnce(search: Search, a0: number, a1: number, b0: number, b1: numbe
     tb += sb;
     if (Math.abs(sa) < settled && Math.abs(sb) < settled) break;
   }
-  const ka = Math.min(a1, Math.max(a0, ta)),
-    kb = Math.min(b1, Math.max(b0, tb));
+  const ka = withinPiece(ta, a0, a1, search.ranges[0], search.ranges[1]);
+  const kb = withinPiece(tb, b0, b1, search.ranges[2], search.ranges[3]);
   if (!(gap(search, ka, kb) <= contactTolerance)) return false;
   addHit(search, ka, kb);
   return true;
 }
 
+/** A place beyond a cut belongs to the neighbour; one just beyond an end of the curve is taken for that end. */
+function withinPiece(t: number, low: number, high: number, first: number, last: number): number {
+  if (t < low) return low === first || t > low - cutSlack ? low : Number.NaN;
+  if (t > high) return high === last || t < high + cutSlack ? high : Number.NaN;
+  return t;
+}
+
+/** A crossing at a cut, to rounding, belongs to both pieces. */
+const cutSlack = 1e-12;
 /** Newton's steps square the error: after one below this the place is right to the last digit. */
 const settled = 1e-9;
 

@@ -116,7 +116,11 @@ function onPoint(a: Line, b: Cubic): readonly SegmentMeeting[] {
   return near.distance <= coincidenceTolerance ? [{ ta: 0, tb: near.t, point: a[0] }] : [];
 }
 
+const isPoint = (cubic: Cubic): boolean => cubic.every(p => distance(p, cubic[0]) <= contactTolerance);
+
 function meetCubics(a: Cubic, b: Cubic): readonly SegmentMeeting[] {
+  if (isPoint(a)) return onPoint([a[0], a[0]], b);
+  if (isPoint(b)) return onPoint([b[0], b[0]], a).map(swapped);
   const meeting = ([ta, tb]: ParameterPair): SegmentMeeting => ({ ta, tb, point: pointAt(a, ta) });
   const quick = meetingParameters(a, b, quickLimit);
   if (quick) return quick.map(meeting);

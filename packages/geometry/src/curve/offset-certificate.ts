@@ -68,7 +68,7 @@ function foot({ f, c }: Check, u: number, guess: number, low: number, high: numb
     t = next;
     if (!(moved > footTolerance)) break;
   }
-  return t === t ? t : guess;
+  return Number.isNaN(t) ? guess : t;
 }
 
 /** The bound takes up what is left of a foot that is a little off. */
