@@ -227,6 +227,49 @@ describe('the seams', () => {
   });
 });
 
+describe('seams of other forms', () => {
+  const run = (piece: string, edge: string, reversed = false): EdgeRun => ({ piece, edge, reversed });
+  const half = (name: string): Piece => ({ ...block(), name });
+  const sewn = (a: readonly EdgeRun[], b: readonly EdgeRun[]): Pattern => ({
+    ...patternOf(half('front'), half('back')),
+    seams: [{ name: 's', a, b, ease: { mm: 0 } }],
+  });
+  const sides = (pattern: Pattern) =>
+    pattern.seams.map(s => `${labels(s.a).join(' + ')} = ${labels(s.b).join(' + ')}`);
+  test('two edges that both meet their folds run on across both', () => {
+    const yoke = sewn([run('front', 'hem')], [run('back', 'hem')]);
+    expect(sides(unfoldAll(yoke, 'front'))).toEqual(['front.hem = back.hem + back.hem back']);
+    expect(sides(unfoldAll(yoke, 'front', 'back'))).toEqual(['front.hem = back.hem']);
+  });
+  test('a side that lists both halves of the garment keeps one run across the fold', () => {
+    const ring = sewn(
+      [run('back', 'hem', true), run('front', 'hem'), run('front', 'hem', true), run('back', 'hem')],
+      [run('back', 'top')],
+    );
+    expect(sides(unfoldAll(ring, 'front'))).toEqual(['back.hem back + front.hem + back.hem = back.top']);
+  });
+  test('a ring that began at the fold begins at the edge across it, and is to be checked', () => {
+    const ring = sewn(
+      [run('back', 'hem', true), run('front', 'side-lower'), run('back', 'hem')],
+      [run('front', 'top')],
+    );
+    const { pattern, findings } = unfold(ring, { piece: 'back' });
+    expect(sides(pattern)).toEqual(['back.hem + front.side-lower = front.top']);
+    expect(findings.map(f => [f.severity, f.code])).toEqual([['warning', 'seam-to-check']]);
+  });
+  test('a piece sewn to itself has that seam on both halves', () => {
+    const self = sewn([run('front', 'side-upper')], [run('front', 'side-lower', true)]);
+    expect(sides(unfoldAll(self, 'front'))).toEqual([
+      'front.side-upper = front.side-lower back',
+      'front.side-upper-other back = front.side-lower-other',
+    ]);
+  });
+  test('both halves listed in one seam keep to it, the second under its new name', () => {
+    const both = sewn([run('front', 'side-upper'), run('front', 'side-upper', true)], [run('back', 'hem')]);
+    expect(sides(unfoldAll(both, 'front'))).toEqual(['front.side-upper + front.side-upper-other = back.hem']);
+  });
+});
+
 describe('afterwards', () => {
   test('one of the two darts can be closed alone, about the centre line that stays', () => {
     const whole = unfold(patternOf(block()), { piece: 'block' }).pattern;

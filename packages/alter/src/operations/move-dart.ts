@@ -1,26 +1,19 @@
 import {
   add,
   apply,
-  containsPoint,
   type Dart,
-  distance,
   type EdgePosition,
   identity,
   lerp,
   locating,
-  outlinePath,
   type Pattern,
   PatternError,
   type Piece,
   type Point,
-  pathEnd,
-  pathOf,
-  pathStart,
   pieceNamed,
   resolvePosition,
   rotation,
   scale,
-  selfCrossings,
   subtract,
   suggestion,
   unit,
@@ -32,6 +25,7 @@ import { pointOfEnd } from '../hinge/cut.js';
 import { dartNamed } from '../hinge/dart-named.js';
 import { holdingSection } from '../hinge/holding.js';
 import { openingFindings } from '../hinge/opening-findings.js';
+import { withLegsTo } from '../hinge/redrawn-legs.js';
 import { cutApart } from '../hinge/sections.js';
 import { swing } from '../hinge/swing.js';
 import { degrees, millimetres } from '../hinge/wording.js';
@@ -107,29 +101,6 @@ function pivotOf(piece: Piece, { pivot, dart }: MoveDart): Point {
       'point marks',
     ),
   });
-}
-
-/** Legs that differ by more than this share of the mouth point to a place over 30° off the dart's axis. */
-const steepestPivot = 1 / 2;
-
-/** The piece with a dart's legs redrawn straight from its mouth to another point. */
-function withLegsTo(piece: Piece, dart: Dart, apex: Point): Piece {
-  const a = pathStart(dart.legs[0]),
-    b = pathEnd(dart.legs[1]);
-  const redrawn: Dart = { ...dart, apex, legs: [pathOf([a, apex]), pathOf([apex, b])] };
-  const parts = piece.outline.parts.map(p => (p === dart ? redrawn : p));
-  const step = Math.abs(distance(a, apex) - distance(b, apex));
-  const reached =
-    containsPoint(outlinePath(piece.outline), apex) &&
-    dartAngle(redrawn) * dartAngle(dart) > 0 &&
-    step <= steepestPivot * distance(a, b) &&
-    selfCrossings(outlinePath({ parts })).length === 0;
-  if (!reached)
-    throw new PatternError('pivot-out-of-reach', {
-      message: `The legs of dart "${dart.name}" cannot be redrawn to (${apex.x.toFixed(1)}, ${apex.y.toFixed(1)}) mm inside the piece.`,
-      remedy: 'Turn about a point inside the piece that the dart points to.',
-    });
-  return { ...piece, outline: { parts } };
 }
 
 const pressingLost = (piece: Piece, { name, pressed }: Dart): Alteration['findings'] =>

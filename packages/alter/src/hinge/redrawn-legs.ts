@@ -1,0 +1,41 @@
+import {
+  containsPoint,
+  type Dart,
+  distance,
+  outlinePath,
+  PatternError,
+  type Piece,
+  type Point,
+  pathEnd,
+  pathOf,
+  pathStart,
+  selfCrossings,
+} from '@paperhinge/geometry';
+import { dartAngle } from './assemble.js';
+
+/** Legs that differ by more than this share of the mouth point to a place over 30° off the dart's axis. */
+const steepestPivot = 1 / 2;
+
+/**
+ * The piece with a dart's legs redrawn straight from its mouth to another point, as is done before a dart is turned
+ * about the bust point, and after.
+ * @throws PatternError `pivot-out-of-reach`: the point lies outside, off to the side of the dart, or beyond an edge
+ */
+export function withLegsTo(piece: Piece, dart: Dart, apex: Point): Piece {
+  const a = pathStart(dart.legs[0]),
+    b = pathEnd(dart.legs[1]);
+  const redrawn: Dart = { ...dart, apex, legs: [pathOf([a, apex]), pathOf([apex, b])] };
+  const parts = piece.outline.parts.map(p => (p === dart ? redrawn : p));
+  const step = Math.abs(distance(a, apex) - distance(b, apex));
+  const reached =
+    containsPoint(outlinePath(piece.outline), apex) &&
+    dartAngle(redrawn) * dartAngle(dart) > 0 &&
+    step <= steepestPivot * distance(a, b) &&
+    selfCrossings(outlinePath({ parts })).length === 0;
+  if (!reached)
+    throw new PatternError('pivot-out-of-reach', {
+      message: `The legs of dart "${dart.name}" cannot be redrawn to (${apex.x.toFixed(1)}, ${apex.y.toFixed(1)}) mm inside the piece.`,
+      remedy: 'Turn about a point inside the piece that the dart points to.',
+    });
+  return { ...piece, outline: { parts } };
+}
