@@ -367,15 +367,15 @@ const anyPiece = fc
     corners: fc.array(
       fc.record({
         turn: fc.double({ min: 0.4, max: 1, noNaN: true }),
-        radius: fc.double({ min: 60, max: 300, noNaN: true }),
+        radius: fc.double({ min: 200, max: 300, noNaN: true }),
       }),
       { minLength: 3, maxLength: 8 },
     ),
     bows: fc.array(
       fc.option(
         fc.tuple(
-          fc.double({ min: -0.1, max: 0.1, noNaN: true }),
-          fc.double({ min: -0.1, max: 0.1, noNaN: true }),
+          fc.double({ min: -0.04, max: 0.04, noNaN: true }),
+          fc.double({ min: -0.04, max: 0.04, noNaN: true }),
         ),
       ),
       { minLength: 8, maxLength: 8 },
