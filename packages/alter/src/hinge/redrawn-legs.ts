@@ -1,5 +1,4 @@
 import {
-  containsPoint,
   type Dart,
   distance,
   outlinePath,
@@ -27,8 +26,8 @@ export function withLegsTo(piece: Piece, dart: Dart, apex: Point): Piece {
   const redrawn: Dart = { ...dart, apex, legs: [pathOf([a, apex]), pathOf([apex, b])] };
   const parts = piece.outline.parts.map(p => (p === dart ? redrawn : p));
   const step = Math.abs(distance(a, apex) - distance(b, apex));
+  // A point outside the piece could be reached across its outline only; one in the dart's own mouth makes it shorter.
   const reached =
-    containsPoint(outlinePath(piece.outline), apex) &&
     dartAngle(redrawn) * dartAngle(dart) > 0 &&
     step <= steepestPivot * distance(a, b) &&
     selfCrossings(outlinePath({ parts })).length === 0;
