@@ -1,5 +1,6 @@
 import {
   angleBetween,
+  endTangent,
   fairCurve,
   type Path,
   type Point,
@@ -7,6 +8,7 @@ import {
   pathLength,
   pathStart,
   pointAlong,
+  startTangent,
   tangentAt,
 } from '@paperhinge/geometry';
 import { apartBetween } from './apart.js';
@@ -24,14 +26,14 @@ export function fairThroughout(
 ): { readonly path: Path; readonly movedMm: number } | undefined {
   const length = pathLength(path);
   for (const [start, end] of directions) {
-    const most = turning(path, start, end) + wave;
+    const most = turning(path) + swing * turnedEnds(path, start, end) + wave;
     for (let points = 0; points <= mostPoints; points++) {
       const through = Array.from({ length: points }, (_, i) =>
         pointAlong(path, (length * (i + 1)) / (points + 1)),
       );
       const fair = fairCurve(pathStart(path), start, pathEnd(path), end, within / 100, through);
       const movedMm = apartBetween(path, fair);
-      if (movedMm <= within && turning(fair, start, end) <= most) return { path: fair, movedMm };
+      if (movedMm <= within && turning(fair) <= most) return { path: fair, movedMm };
     }
   }
   return undefined;
@@ -42,12 +44,17 @@ const mostPoints = 6;
 /** rad (2 degrees). A turn back and forth of this in all is not seen on cloth. */
 const wave = Math.PI / 90;
 
-/** rad: how much a line turns in all, its corners and the way from the wanted end directions included. */
-function turning(path: Path, start: Point, end: Point): number {
-  const directions = [
-    start,
-    ...path.segments.flatMap(s => Array.from({ length: 17 }, (_, i) => tangentAt(s, i / 16))),
-    end,
-  ];
+/**
+ * A straight line whose one end is turned by δ and whose ends stay put swings out by a third of δ and back: its cubic
+ * y = δ x (x/L)(x/L − 1) turns by 5/3 δ in all.
+ */
+const swing = 5 / 3;
+
+const turnedEnds = (path: Path, start: Point, end: Point): number =>
+  Math.abs(angleBetween(startTangent(path), start)) + Math.abs(angleBetween(endTangent(path), end));
+
+/** rad: how much a line turns in all, its corners included. */
+function turning(path: Path): number {
+  const directions = path.segments.flatMap(s => Array.from({ length: 17 }, (_, i) => tangentAt(s, i / 16)));
   return directions.slice(1).reduce((sum, d, i) => sum + Math.abs(angleBetween(directions[i]!, d)), 0);
 }

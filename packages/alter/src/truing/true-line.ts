@@ -11,7 +11,7 @@ import {
   tolerances,
 } from '@paperhinge/geometry';
 import { apartBetween } from './apart.js';
-import type { WantedEnds } from './ends.js';
+import type { WantedEnd, WantedEnds } from './ends.js';
 import { fairThroughout } from './fair-throughout.js';
 import { type Blend, blendedAt } from './local-blend.js';
 
@@ -49,7 +49,7 @@ export function trueLine(path: Path, ends: WantedEnds, within: number): Trued {
   if (!needed) return { path, movedMm: 0, left: meant };
   if (corners.length === 0) {
     const fair = fairThroughout(path, directionsFor(path, ends), within);
-    if (fair) return { path: fair.path, movedMm: fair.movedMm, left: unmetEnds(path, ends, fair.path) };
+    if (fair) return { ...fair, left: [] };
   }
   return blended(path, ends, kinks, corners, within, meant);
 }
@@ -77,27 +77,13 @@ function kinksOf(path: Path): { readonly kinks: readonly Turn[]; readonly corner
 /** rad. A swing of more than this at one place is rare; a corner so sharp was drawn on purpose. */
 const sharpest = Math.PI / 4;
 
-/** The pairs of end directions to try, best first. */
+/** The pairs of end directions to try, best first; an end that needs another direction gets no other. */
 function directionsFor(path: Path, { start, end }: WantedEnds): readonly (readonly [Point, Point])[] {
-  const a = startTangent(path),
-    b = endTangent(path);
-  const pairs: (readonly [Point, Point])[] = [[start?.direction ?? a, end?.direction ?? b]];
-  if (start && end) pairs.push([start.direction, b], [a, end.direction]);
-  if (start || end) pairs.push([a, b]);
-  return pairs;
-}
-
-/** Ends that had to keep a direction that is not right. */
-function unmetEnds(path: Path, { start, end }: WantedEnds, done: Path): readonly LeftOver[] {
-  const length = pathLength(path);
-  return [
-    { wanted: start, now: startTangent(done), alongMm: 0 },
-    { wanted: end, now: endTangent(done), alongMm: length },
-  ].flatMap(({ wanted, now, alongMm }): readonly LeftOver[] => {
-    if (!wanted?.needed) return [];
-    const off = Math.abs(angleBetween(now, wanted.direction));
-    return off <= tolerances.kinkTurn ? [] : [leftBehind(wanted.what, alongMm, off)];
-  });
+  const options = (wanted: WantedEnd | undefined, present: Point): readonly Point[] =>
+    wanted === undefined ? [present] : wanted.needed ? [wanted.direction] : [wanted.direction, present];
+  return options(start, startTangent(path)).flatMap(a =>
+    options(end, endTangent(path)).map(b => [a, b] as const),
+  );
 }
 
 function blended(
