@@ -11,7 +11,8 @@ export interface Sample {
 
 /** A point and direction of a segment by the Bernstein form. */
 export function evaluated(segment: Segment, t: number): Sample {
-  const p = segment.length === 2 ? [segment[0], mix(segment, 1 / 3), mix(segment, 2 / 3), segment[1]] : segment;
+  const p =
+    segment.length === 2 ? [segment[0], mix(segment, 1 / 3), mix(segment, 2 / 3), segment[1]] : segment;
   const u = 1 - t;
   const w = [u * u * u, 3 * u * u * t, 3 * u * t * t, t * t * t];
   const d = [-3 * u * u, 3 * u * u - 6 * u * t, 6 * u * t - 3 * t * t, 3 * t * t];
@@ -41,16 +42,22 @@ export function distanceTo(path: Path, p: Point): { readonly distance: number; r
     };
     const values = Array.from({ length: scan + 1 }, (_, i) => far(i / scan));
     for (let i = 0; i <= scan; i++) {
-      if (values[i]! > (values[i - 1] ?? Number.POSITIVE_INFINITY) || values[i]! > (values[i + 1] ?? Number.POSITIVE_INFINITY))
+      if (
+        values[i]! > (values[i - 1] ?? Number.POSITIVE_INFINITY) ||
+        values[i]! > (values[i + 1] ?? Number.POSITIVE_INFINITY)
+      )
         continue;
-      let low = Math.max(0, (i - 1) / scan), high = Math.min(1, (i + 1) / scan);
+      let low = Math.max(0, (i - 1) / scan),
+        high = Math.min(1, (i + 1) / scan);
       if (values[i]! - best.distance > 40) continue;
       for (let k = 0; k < 60; k++) {
-        const a = low + (high - low) * 0.381966, b = low + (high - low) * 0.618034;
+        const a = low + (high - low) * 0.381966,
+          b = low + (high - low) * 0.618034;
         if (far(a) < far(b)) high = b;
         else low = a;
       }
-      const t = (low + high) / 2, d = Math.min(far(t), values[i]!);
+      const t = (low + high) / 2,
+        d = Math.min(far(t), values[i]!);
       if (d < best.distance) {
         const isLast = index === path.segments.length - 1;
         const q = evaluated(segment, t).point;
@@ -74,7 +81,10 @@ export const edgesOf = (piece: Piece): readonly Edge[] =>
 /** The places where a closed polyline through dense samples crosses itself. */
 export function polylineCrossings(path: Path, count = 12): readonly Point[] {
   const points = path.segments.flatMap(s =>
-    Array.from({ length: s.length === 2 ? 1 : count }, (_, i) => evaluated(s, i / (s.length === 2 ? 1 : count)).point),
+    Array.from(
+      { length: s.length === 2 ? 1 : count },
+      (_, i) => evaluated(s, i / (s.length === 2 ? 1 : count)).point,
+    ),
   );
   const n = points.length;
   const found: Point[] = [];
@@ -82,10 +92,14 @@ export function polylineCrossings(path: Path, count = 12): readonly Point[] {
   for (let i = 0; i < n; i++)
     for (let k = i + 2; k < n; k++) {
       if (i === 0 && k === n - 1) continue;
-      const a = points[i]!, b = points[(i + 1) % n]!, c = points[k]!, d = points[(k + 1) % n]!;
+      const a = points[i]!,
+        b = points[(i + 1) % n]!,
+        c = points[k]!,
+        d = points[(k + 1) % n]!;
       if (Math.max(a.x, b.x) < Math.min(c.x, d.x) || Math.max(c.x, d.x) < Math.min(a.x, b.x)) continue;
       if (Math.max(a.y, b.y) < Math.min(c.y, d.y) || Math.max(c.y, d.y) < Math.min(a.y, b.y)) continue;
-      const s = side(a, b, c) * side(a, b, d), t = side(c, d, a) * side(c, d, b);
+      const s = side(a, b, c) * side(a, b, d),
+        t = side(c, d, a) * side(c, d, b);
       if (s < -1e-12 && t < -1e-12) found.push(a);
     }
   return found;
@@ -95,7 +109,8 @@ export function polylineCrossings(path: Path, count = 12): readonly Point[] {
 export const largestGap = (path: Path): number =>
   Math.max(
     ...path.segments.map((s, i) => {
-      const next = path.segments[(i + 1) % path.segments.length]![0], end = s[s.length - 1]!;
+      const next = path.segments[(i + 1) % path.segments.length]![0],
+        end = s[s.length - 1]!;
       return Math.hypot(next.x - end.x, next.y - end.y);
     }),
   );

@@ -1,0 +1,298 @@
+import {
+  cuttingLine,
+  type Dart,
+  type Path,
+  type Piece,
+  type PieceLine,
+  type Point,
+} from '@paperhinge/geometry';
+import { describe, expect, test } from 'vitest';
+import { distanceTo, largestGap, polylineCrossings, sampled } from './independent.js';
+import { arc, at, dart, edge, pieceOf, straightEdge } from './pieces.js';
+
+const grain = (from: Point, to: Point): PieceLine => ({
+  kind: 'grain',
+  name: 'grain',
+  path: { segments: [[from, to]] },
+});
+
+/** The mirror image of a point in the line through two others. */
+function folded(p: Point, a: Point, b: Point): Point {
+  const d = at(b.x - a.x, b.y - a.y),
+    s = ((p.x - a.x) * d.x + (p.y - a.y) * d.y) / (d.x * d.x + d.y * d.y);
+  return at(2 * (a.x + s * d.x) - p.x, 2 * (a.y + s * d.y) - p.y);
+}
+/** Which side of the line through a and b: positive to its right as seen. */
+const side = (p: Point, a: Point, b: Point): number => (b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x);
+
+interface Mouth {
+  readonly a: Point;
+  readonly apex: Point;
+  readonly b: Point;
+}
+const straightMouth: Mouth = { a: at(80, 0), apex: at(100, 120), b: at(120, 0) };
+
+/** A skirt-like piece with a waist dart; the waist leans so that it runs straight on once the dart is closed. */
+function skirt(pressed: Dart['pressed'], { a, apex, b }: Mouth = straightMouth, lean = 1): Piece {
+  const slope = lean * Math.tan(Math.atan2(b.x - apex.x, apex.y - b.y));
+  const left = at(0, a.y + slope * a.x),
+    right = at(200, b.y + slope * (200 - b.x));
+  return pieceOf([
+    straightEdge('waist', left, a, { allowance: 15 }),
+    dart('dart', a, apex, b, pressed),
+    straightEdge('waist', b, right, { allowance: 15 }),
+    straightEdge('side', right, at(200, 300), { allowance: 10 }),
+    straightEdge('hem', at(200, 300), at(0, 300), { kind: 'hem', allowance: 10 }),
+    straightEdge('centre', at(0, 300), left, { kind: 'fold' }),
+  ]);
+}
+const mouthOf = (piece: Piece): Path => ({
+  segments: cuttingLine(piece)
+    .stretches.filter(s => s.of === 'dart')
+    .flatMap(s => s.path.segments),
+});
+describe('the folded shape', () => {
+  /**
+   * Folds the paper and compares. `towards` is the mouth end whose side the intake lies on, `fold` the middle of the
+   * mouth. A point of the half next to that end is folded once, one of the other half twice: both must then lie on
+   * the cutting line beyond the leg.
+   */
+  function expectToLieFlat(piece: Piece, { a, apex, b }: Mouth, towards: 'a' | 'b'): void {
+    const direction = (p: Point) => {
+      const n = Math.hypot(p.x - apex.x, p.y - apex.y);
+      return at((p.x - apex.x) / n, (p.y - apex.y) / n);
+    };
+    const ua = direction(a),
+      ub = direction(b);
+    const fold = at(apex.x + (ua.x + ub.x) * 10, apex.y + (ua.y + ub.y) * 10);
+    const near = towards === 'a' ? a : b;
+    const whole = cuttingLine(piece).path;
+    const points = sampled(mouthOf(piece), 16).map(s => s.point);
+    expect(points.length).toBeGreaterThan(30);
+    let checked = 0;
+    for (const p of points) {
+      const onNearHalf = Math.sign(side(p, apex, fold)) === Math.sign(side(near, apex, fold));
+      const first = onNearHalf ? p : folded(p, apex, fold);
+      const beyond = folded(first, apex, near);
+      // The run-on between the edge's end and the leg's line stays where it is.
+      if (Math.sign(side(p, apex, near)) === Math.sign(side(beyond, near, apex)) * -1) continue;
+      checked++;
+      expect(distanceTo(whole, beyond).distance).toBeLessThan(1e-6);
+    }
+    expect(checked).toBeGreaterThan(15);
+  }
+  test.each(['start', 'end'] as const)('pressed towards its %s it lies flat on the edge', pressed => {
+    expectToLieFlat(skirt(pressed), straightMouth, pressed === 'start' ? 'a' : 'b');
+  });
+  test('on a straight edge that runs on once closed it is a peak on the fold, both ways alike', () => {
+    const start = mouthOf(skirt('start')),
+      end = mouthOf(skirt('end')),
+      open = mouthOf(skirt('open'));
+    const top = (path: Path) => path.segments.flat().reduce((m, p) => (p.y < m.y ? p : m));
+    for (const path of [start, end, open]) {
+      expect(top(path).x).toBeCloseTo(100, 9);
+      // Along the fold: as far from the apex as the leg's line meets the parallel, over cos of half the angle.
+      const half = Math.atan(20 / 120),
+        leg = Math.hypot(20, 120);
+      expect(120 - top(path).y).toBeCloseTo((leg + 15) / Math.cos(half), 6);
+    }
+  });
+  test('on a curved edge the image curves too', () => {
+    const waist = arc(at(100, 500), 500, -101.5, -92.3),
+      rest = arc(at(100, 500), 500, -87.7, -78.5);
+    const a = waist.at(-1)![3],
+      b = rest[0]![0],
+      apex = at(100, 130);
+    const piece = (pressed: Dart['pressed']) =>
+      pieceOf([
+        edge('waist', waist, { allowance: 15 }),
+        dart('dart', a, apex, b, pressed),
+        edge('waist', rest, { allowance: 15 }),
+        straightEdge('side', rest.at(-1)![3], at(200, 300)),
+        straightEdge('hem', at(200, 300), at(0, 300)),
+        straightEdge('centre', at(0, 300), waist[0]![0]),
+      ]);
+    expectToLieFlat(piece('start'), { a, apex, b }, 'a');
+    expectToLieFlat(piece('end'), { a, apex, b }, 'b');
+  });
+  test('a wide dart near a corner folds what lies beyond the corner with it', () => {
+    const a = at(20, 0),
+      apex = at(60, 100),
+      b = at(100, 0);
+    const piece = pieceOf([
+      straightEdge('waist', at(0, 0), a, { allowance: 10 }),
+      dart('dart', a, apex, b, 'start'),
+      straightEdge('waist', b, at(200, 0), { allowance: 10 }),
+      straightEdge('side', at(200, 0), at(200, 300)),
+      straightEdge('hem', at(200, 300), at(0, 300)),
+      straightEdge('left', at(0, 300), at(0, 0), { allowance: 10 }),
+    ]);
+    const { path, findings } = cuttingLine(piece);
+    expect(largestGap(path)).toBeLessThan(1e-6);
+    expect(polylineCrossings(path)).toEqual([]);
+    expect(findings.map(f => f.code)).not.toContain('dart-mouth-bridged');
+    expectToLieFlat(piece, { a, apex, b }, 'a');
+  });
+});
+
+/** A level waist with a wider allowance beyond the dart: the folded shape and the parallel do not meet at B. */
+const stepped = (): Piece => {
+  const { a, apex, b } = straightMouth;
+  return pieceOf([
+    straightEdge('left waist', at(0, 0), a, { allowance: 15 }),
+    dart('dart', a, apex, b, 'start'),
+    straightEdge('right waist', b, at(200, 0), { allowance: 25 }),
+    straightEdge('side', at(200, 0), at(200, 300)),
+    straightEdge('hem', at(200, 300), at(0, 300)),
+    straightEdge('centre', at(0, 300), at(0, 0), { kind: 'fold' }),
+  ]);
+};
+test('where image and parallel do not meet, the step at B runs along the leg’s line and is a note', () => {
+  const { apex, b } = straightMouth;
+  const { findings, stretches } = cuttingLine(stepped());
+  const onLeg = stretches
+    .filter(s => s.shape === 'dart')
+    .flatMap(s => s.path.segments)
+    .filter(s => s.every(p => Math.abs(side(p, apex, b)) < 1e-6));
+  expect(onLeg).toHaveLength(1);
+  const [from, to] = onLeg[0]!;
+  const step = 10 / Math.sin(Math.atan2(120, 20));
+  expect(Math.hypot(to!.x - from!.x, to!.y - from!.y)).toBeCloseTo(step, 6);
+  expect(findings.map(f => f.code)).toEqual(['dart-fold-step']);
+  expect(findings[0]!.figures!.stepMm).toBeCloseTo(step, 6);
+});
+test('angles that miss 180° alike on both sides leave no step', () => {
+  const { findings, path } = cuttingLine(skirt('start', straightMouth, 0));
+  expect(largestGap(path)).toBeLessThan(1e-9);
+  expect(findings).toEqual([]);
+});
+test('an angle at A plus half the dart’s of 180° or more is a finding, and the mouth is bridged straight', () => {
+  const a = at(80, 0),
+    apex = at(100, 30),
+    b = at(120, 0);
+  const steep = pieceOf([
+    straightEdge('waist', at(78, -160), a, { allowance: 10 }),
+    dart('dart', a, apex, b, 'start'),
+    straightEdge('waist', b, at(122, -160), { allowance: 10 }),
+    straightEdge('top', at(122, -160), at(300, -160)),
+    straightEdge('side', at(300, -160), at(300, 200)),
+    straightEdge('hem', at(300, 200), at(-100, 200)),
+    straightEdge('left', at(-100, 200), at(-100, -160)),
+    straightEdge('top left', at(-100, -160), at(78, -160)),
+  ]);
+  const { findings, path } = cuttingLine(steep);
+  expect(findings.map(f => f.code)).toContain('dart-mouth-bridged');
+  expect(largestGap(path)).toBeLessThan(1e-6);
+  expect(polylineCrossings(path)).toEqual([]);
+  // The bridge over the mouth: its parallel, ten above it.
+  expect(path.segments.some(s => s.every(p => Math.abs(p.y + 10) < 1e-9))).toBe(true);
+});
+
+describe('pressed by default', () => {
+  const pressedAs = (piece: Piece): string => {
+    const shape = (p: Dart['pressed']) => JSON.stringify(cuttingLine(withPressed(piece, p)).path);
+    const own = JSON.stringify(cuttingLine(piece).path);
+    return (['start', 'end', 'open'] as const).filter(p => shape(p) === own).join();
+  };
+  const withPressed = (piece: Piece, pressed: Dart['pressed']): Piece => ({
+    ...piece,
+    outline: { parts: piece.outline.parts.map(p => (p.type === 'dart' ? { ...p, pressed: pressed! } : p)) },
+  });
+  /** Different on both sides of the dart, so that the three ways of pressing differ. */
+  const uneven = (lines: Piece['lines'], mirrored = false): Piece => {
+    const { a, apex, b } = straightMouth;
+    const kinds = mirrored ? (['seam', 'fold'] as const) : (['fold', 'seam'] as const);
+    const right = at(200, 0);
+    return pieceOf(
+      [
+        straightEdge('left waist', at(0, 10), a, { allowance: 15 }),
+        dart('dart', a, apex, b),
+        straightEdge('right waist', b, right, { allowance: 20 }),
+        straightEdge('side', right, at(200, 300), { kind: kinds[1] }),
+        straightEdge('hem', at(200, 300), at(0, 300)),
+        straightEdge('inner', at(0, 300), at(0, 10), { kind: kinds[0] }),
+      ],
+      lines,
+    );
+  };
+  const upright = grain(at(50, 280), at(50, 80)),
+    level = grain(at(20, 200), at(120, 200));
+  test('a waist dart goes towards the fold', () => {
+    expect(pressedAs(uneven([upright]))).toBe('start');
+    expect(pressedAs(uneven([upright], true))).toBe('end');
+  });
+  test('a dart square to the grain goes down', () => {
+    // On a level grain the waist dart lies square to it; "down" is then the way the grain was drawn.
+    expect(pressedAs(uneven([level]))).toBe('end');
+    expect(pressedAs(uneven([grain(at(120, 200), at(20, 200))]))).toBe('start');
+  });
+  test('a side dart of an upright piece goes to its lower leg', () => {
+    const a = at(200, 100),
+      apex = at(80, 120),
+      b = at(200, 140);
+    const piece = pieceOf(
+      [
+        straightEdge('top', at(0, 0), at(200, 0)),
+        straightEdge('side', at(200, 0), a, { allowance: 15 }),
+        dart('dart', a, apex, b),
+        straightEdge('lower side', b, at(210, 300), { allowance: 20 }),
+        straightEdge('hem', at(210, 300), at(0, 300)),
+        straightEdge('centre', at(0, 300), at(0, 0), { kind: 'fold' }),
+      ],
+      [upright],
+    );
+    expect(pressedAs(piece)).toBe('end');
+  });
+  test('without a fold or a centre it goes to the leg met first', () => {
+    const piece = uneven([upright]);
+    const parts = piece.outline.parts.map(p =>
+      p.type === 'edge' && p.kind === 'fold' ? { ...p, kind: 'seam' as const } : p,
+    );
+    expect(pressedAs({ ...piece, outline: { parts } })).toBe('start');
+  });
+  test('an edge named centre stands for the fold', () => {
+    const piece = uneven([upright]);
+    const parts = piece.outline.parts.map(p =>
+      p.type === 'edge' && p.name === 'inner'
+        ? { ...p, kind: 'seam' as const }
+        : p.type === 'edge' && p.name === 'side'
+          ? { ...p, name: 'centre back' }
+          : p,
+    );
+    expect(pressedAs({ ...piece, outline: { parts } })).toBe('end');
+  });
+});
+
+describe('degenerate darts', () => {
+  test.each([
+    ['very thin', { a: at(99.999, 0), apex: at(100, 120), b: at(100.001, 0) }],
+    ['very wide', { a: at(30, 0), apex: at(100, 60), b: at(170, 0) }],
+    ['very short', { a: at(80, 0), apex: at(100, 2), b: at(120, 0) }],
+    ['closed', { a: at(100, 0), apex: at(100, 120), b: at(100, 0) }],
+  ])('a %s dart leaves a simple closed line', (_, mouth) => {
+    for (const pressed of ['start', 'end', 'open'] as const)
+      for (const lean of [0, 0.2]) {
+        const { path } = cuttingLine(skirt(pressed, mouth as Mouth, lean));
+        expect(largestGap(path)).toBeLessThan(1e-6);
+        expect(polylineCrossings(path)).toEqual([]);
+      }
+  });
+  test('two darts side by side are both folded', () => {
+    const piece = pieceOf([
+      straightEdge('waist', at(0, 0), at(60, 0), { allowance: 12 }),
+      dart('one', at(60, 0), at(70, 90), at(80, 0)),
+      straightEdge('waist', at(80, 0), at(120, 0), { allowance: 12 }),
+      dart('two', at(120, 0), at(130, 90), at(140, 0)),
+      straightEdge('waist', at(140, 0), at(200, 0), { allowance: 12 }),
+      straightEdge('side', at(200, 0), at(200, 200)),
+      straightEdge('hem', at(200, 200), at(0, 200)),
+      straightEdge('centre', at(0, 200), at(0, 0), { kind: 'fold' }),
+    ]);
+    const { path, stretches, foldLines } = cuttingLine(piece);
+    expect(new Set(stretches.filter(s => s.shape === 'dart').map(s => s.of))).toEqual(
+      new Set(['one', 'two']),
+    );
+    expect(foldLines).toHaveLength(2);
+    expect(polylineCrossings(path)).toEqual([]);
+  });
+});
