@@ -1,0 +1,142 @@
+import { type Affine, apply, cuttingLine, pathLength, pointAlong } from '@paperhinge/geometry';
+import { type PagesJson, printPattern } from '@paperhinge/print';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { fonts } from '../../../packages/cli/src/fonts.js';
+import { shiftPattern } from '../../support/shift.js';
+import { darkAt, has, type Pixels, perMm, rendered } from '../rendered.js';
+
+const pattern = shiftPattern();
+const affine = ([a, b, c, d, e, f]: PagesJson['pieces'][number]['matrix']): Affine => ({ a, b, c, d, e, f });
+
+/** Where a point of the sheet is on a page, in pixels; undefined if the page does not show it well inside its window. */
+function onPage(page: PagesJson['pages'][number], x: number, y: number, margin: number) {
+  const [wx, wy, w, h] = page.windowMm;
+  if (x < wx + margin || y < wy + margin || x > wx + w - margin || y > wy + h - margin) return undefined;
+  return { x: (page.contentAtMm[0] + x - wx) * perMm, y: (page.contentAtMm[1] + y - wy) * perMm };
+}
+
+/** The dark run across a line: how far its middle lies from where the line should be, and how wide it is, in mm. */
+function runAcross(page: Pixels, x: number, y: number, normal: { x: number; y: number }) {
+  const darkness = (d: number) => {
+    const px = Math.floor(x + normal.x * d),
+      py = Math.floor(y + normal.y * d);
+    const inside = px >= 0 && py >= 0 && px < page.width && py < page.height;
+    return inside ? 1 - page.grey[py * page.width + px]! / 255 : 0;
+  };
+  const step = 0.1;
+  let ink = 0,
+    moment = 0;
+  // Outwards both ways until the paper is white: edges of the line are grey, and weigh as much as they are dark.
+  for (const side of [1, -1])
+    for (let d = side === 1 ? 0 : step; d < 15 && darkness(side * d) > 0; d += step) {
+      ink += darkness(side * d) * step;
+      moment += darkness(side * d) * step * side * d;
+    }
+  return ink < 1 ? undefined : { offset: Math.abs(moment / ink) / perMm, width: ink / perMm };
+}
+
+describe.skipIf(!has('pdftoppm'))(
+  'pages rendered by poppler and put together by the record (needs pdftoppm)',
+  () => {
+    for (const paper of ['a4', 'letter'])
+      describe(paper, () => {
+        let pages: PagesJson, pixels: readonly Pixels[];
+        beforeAll(async () => {
+          const printed = await printPattern(pattern, { paper, fonts });
+          pages = printed.pages;
+          pixels = rendered(printed.pdf);
+        });
+
+        test('every page of the file stands in the record, in order', () => {
+          expect(pixels).toHaveLength(pages.pages.length);
+          expect(pages.pages.map(p => p.number)).toEqual(pixels.map((_, i) => i + 1));
+          const [w, h] = pages.paperMm;
+          for (const p of pixels) {
+            expect(Math.abs(p.width - w * perMm)).toBeLessThanOrEqual(1);
+            expect(Math.abs(p.height - h * perMm)).toBeLessThanOrEqual(1);
+          }
+        });
+
+        test('the cutting line lies within 0.1 mm of its place on every page that shows it', () => {
+          let seen = 0,
+            missing = 0;
+          const offsets: number[] = [];
+          for (const { piece: name, matrix } of pages.pieces) {
+            const piece = pattern.pieces.find(p => p.name === name)!;
+            const line = cuttingLine(piece, pattern);
+            const folds = new Set(
+              piece.outline.parts.filter(p => p.type === 'edge' && p.kind === 'fold').map(p => p.name),
+            );
+            for (const stretch of line.stretches.filter(s => !folds.has(s.of))) {
+              const length = pathLength(stretch.path);
+              for (let along = 3; along < length - 3; along += 7) {
+                const p = apply(affine(matrix), pointAlong(stretch.path, along));
+                const q = apply(affine(matrix), pointAlong(stretch.path, along + 0.01));
+                const n = Math.hypot(q.x - p.x, q.y - p.y);
+                const normal = { x: -(q.y - p.y) / n, y: (q.x - p.x) / n };
+                const showing = pages.pages
+                  .map(page => [page, onPage(page, p.x, p.y, 1.5)] as const)
+                  .filter(([, at]) => at);
+                for (const [page, at] of showing) {
+                  const run = runAcross(pixels[page.number - 1]!, at!.x, at!.y, normal);
+                  if (!run) missing++;
+                  // Where a notch or a match mark touches the line, its run is no measure of the line's place.
+                  else if (run.width < 0.8) offsets.push(run.offset);
+                  seen++;
+                }
+              }
+            }
+          }
+          expect(missing).toBe(0);
+          expect(seen).toBeGreaterThan(500);
+          expect(offsets.length / seen).toBeGreaterThan(0.95);
+          expect(Math.max(...offsets)).toBeLessThan(0.1);
+        });
+
+        test('every place of a cutting line is shown by some page', () => {
+          for (const { piece: name, matrix } of pages.pieces) {
+            const { path } = cuttingLine(pattern.pieces.find(p => p.name === name)!, pattern);
+            for (let along = 0; along < pathLength(path); along += 5) {
+              const p = apply(affine(matrix), pointAlong(path, along));
+              expect(pages.pages.some(page => onPage(page, p.x, p.y, 0))).toBe(true);
+            }
+          }
+        });
+
+        test('away from the pieces and from the strips at the edges the tiles are blank', () => {
+          const outlines = pages.pieces.map(({ piece: name, matrix }) => {
+            const { path } = cuttingLine(pattern.pieces.find(p => p.name === name)!, pattern);
+            const length = pathLength(path);
+            return Array.from({ length: 900 }, (_, i) =>
+              apply(affine(matrix), pointAlong(path, (i * length) / 900)),
+            );
+          });
+          const inside = (x: number, y: number) =>
+            outlines.some(points => near(points, x, y, 3) || holds(points, x, y));
+          for (const page of pages.pages.filter(p => p.row > 0)) {
+            const [wx, wy, w, h] = page.windowMm;
+            let stray = 0;
+            for (let x = 18; x < w - 20; x += 0.8)
+              for (let y = 18; y < h - 20; y += 0.8) {
+                const px = Math.round((page.contentAtMm[0] + x) * perMm),
+                  py = Math.round((page.contentAtMm[1] + y) * perMm);
+                if (darkAt(pixels[page.number - 1]!, px, py) && !inside(wx + x, wy + y)) stray++;
+              }
+            expect(stray).toBe(0);
+          }
+        });
+      });
+  },
+);
+
+const near = (points: readonly { x: number; y: number }[], x: number, y: number, reach: number) =>
+  points.some(p => Math.hypot(p.x - x, p.y - y) < reach);
+function holds(points: readonly { x: number; y: number }[], x: number, y: number): boolean {
+  let within = false;
+  for (let i = 0, j = points.length - 1; i < points.length; j = i++) {
+    const a = points[i]!,
+      b = points[j]!;
+    if (a.y > y !== b.y > y && x < ((b.x - a.x) * (y - a.y)) / (b.y - a.y) + a.x) within = !within;
+  }
+  return within;
+}

@@ -1,0 +1,105 @@
+import { arrange, type Field, type Shape } from '@paperhinge/print';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { placed } from '../../../packages/print/src/place/arrange.js';
+import { ownerOf, ownPart, pagesOf } from '../../../packages/print/src/place/field.js';
+
+const field: Field = { width: 190, height: 277, overlap: 10 };
+const box = (w: number, h: number): Shape => ({
+  polygons: [
+    [
+      { x: 0, y: 0 },
+      { x: w, y: 0 },
+      { x: w, y: h },
+      { x: 0, y: h },
+    ],
+  ],
+});
+const wedge = (w: number, h: number): Shape => ({
+  polygons: [
+    [
+      { x: 0, y: 0 },
+      { x: w, y: h },
+      { x: 0, y: h },
+    ],
+  ],
+});
+
+const anyShape = fc
+  .tuple(fc.integer({ min: 5, max: 600 }), fc.integer({ min: 5, max: 600 }), fc.boolean())
+  .map(([w, h, slanted]) => (slanted ? wedge(w, h) : box(w, h)));
+
+/** Whether two convex polygons overlap: no side of either parts them (separating axes). */
+function overlap(a: readonly { x: number; y: number }[], b: readonly { x: number; y: number }[]): boolean {
+  return [a, b].every(polygon =>
+    polygon.every((p, i) => {
+      const q = polygon[(i + 1) % polygon.length]!;
+      const n = { x: q.y - p.y, y: p.x - q.x };
+      const reach = (points: typeof a) => points.map(r => r.x * n.x + r.y * n.y);
+      return Math.max(...reach(a)) > Math.min(...reach(b)) && Math.max(...reach(b)) > Math.min(...reach(a));
+    }),
+  );
+}
+
+test('shapes never overlap, and none leaves the sheet', () => {
+  fc.assert(
+    fc.property(fc.array(anyShape, { minLength: 1, maxLength: 6 }), shapes => {
+      const { placings } = arrange(shapes, field);
+      const laid = shapes.map((s, i) => placed(s.polygons[0]!, placings[i]!));
+      for (const [i, a] of laid.entries()) {
+        for (const p of a) {
+          expect(p.x).toBeGreaterThanOrEqual(0);
+          expect(p.y).toBeGreaterThanOrEqual(0);
+        }
+        for (const b of laid.slice(i + 1)) expect(overlap(a, b)).toBe(false);
+      }
+    }),
+    { numRuns: 40 },
+  );
+});
+
+test('the pages counted are those that some part of a shape lies on', () => {
+  const { pages, count } = arrange([box(150, 200), box(400, 100)], field);
+  expect(pages[0]).toHaveLength(1);
+  expect(new Set(pages.flat().map(c => `${c.row},${c.column}`)).size).toBe(count);
+});
+
+test('the same shapes lie the same way', () => {
+  const shapes = [box(300, 900), wedge(200, 400), box(90, 90)];
+  expect(arrange(shapes, field)).toEqual(arrange(shapes, field));
+});
+
+describe('paper is saved', () => {
+  test('two wedges share a page by a half turn', () => {
+    const shapes = [wedge(160, 240), wedge(160, 240)];
+    expect(arrange(shapes, field).count).toBe(1);
+    expect(arrange(shapes, field, { halfTurns: false }).count).toBe(2);
+  });
+
+  test('what fits one page is not laid across a join', () => {
+    const { crossings } = arrange([box(100, 120), box(100, 120), box(80, 120)], field);
+    expect(crossings).toBe(0);
+  });
+
+  test('no part smaller than 8 mm of a piece lies alone on a page', () => {
+    // 192 mm is 2 mm more than a window: laid at the edge it would leave a sliver of 2 mm on the next page.
+    const { placings } = arrange([box(192, 100)], field);
+    const x = placings[0]!.by.x;
+    const right = x + 192 - 190;
+    expect(right).toBeGreaterThanOrEqual(8);
+  });
+});
+
+test('a band shared by two pages belongs to the first, so that each place belongs to one page', () => {
+  expect([0, 100, 189.9, 190.1, 369.9, 370.1].map(x => ownerOf(x, 190, 10))).toEqual([0, 0, 0, 1, 1, 2]);
+  expect(ownPart(field, { row: 1, column: 1 })).toEqual([190, 277, 370, 544]);
+  expect(
+    pagesOf(field, [
+      [
+        { x: 185, y: 10 },
+        { x: 189, y: 10 },
+        { x: 189, y: 20 },
+      ],
+    ]),
+  ).toEqual([{ row: 0, column: 0 }]);
+});
