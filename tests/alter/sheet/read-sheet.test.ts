@@ -202,7 +202,10 @@ describe('what a sheet may not say, and the remedy', () => {
       'shorten: { pieces: [front, 2], at: hem, by: 1 }',
       '3:32 "pieces", item 2, is not a name. | Write a name; one made of digits needs quotes.',
     ],
-    ['shorten: { pieces: front, at: hem, by: -1 }', '3:44 "by" is negative. | Give 0 or more.'],
+    [
+      'shorten: { pieces: front, at: hem, by: -1 }',
+      '3:44 "by" is negative. | Give 0 or more, or use "lengthen".',
+    ],
     [
       'shorten: { pieces: front, at: hem, by: twelve }',
       '3:44 "by" is not a length. | Write a length such as 12, 12 mm, 1.2 cm, 3/8 in or 2 7/8".',
@@ -291,7 +294,7 @@ describe('what a sheet may not say, and the remedy', () => {
     ['fabrics: { main: { stretch: 40 } }', '1:29 "stretch" is not a percentage with its sign. | Write 40 %.'],
     [
       'opening: { back: 3 }',
-      '1:12 "back" is not an edge of a piece. | Write PIECE.EDGE, such as back.centre-back.',
+      '1:12 "back" is not an edge of a piece. | Write PIECE.EDGE and a length, such as back.centre-back: 120 mm.',
     ],
     ['print: { paper: a9 }', '1:17 "paper" is none of its choices. | Did you mean "a4"?'],
     ['steps: 3', '1:8 "steps" is not a list. | Write each item on its own line after "- ".'],

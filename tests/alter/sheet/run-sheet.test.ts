@@ -272,6 +272,16 @@ describe('names the pattern does not have', () => {
     ]);
   });
 
+  test('edges and seams that unfolding makes may be used after it', () => {
+    expect(() =>
+      runSteps(
+        'unfold: { piece: back }',
+        'take in: { seam: side-other, by: 10 }',
+        'true: { edges: back.hem }',
+      ),
+    ).not.toThrow();
+  });
+
   test('a dart that was closed is missing', () => {
     const close = 'close dart: { piece: front, dart: bust, into: hem }';
     expect(told(close, close)).toEqual([
@@ -281,6 +291,25 @@ describe('names the pattern does not have', () => {
 });
 
 describe('what a step refuses', () => {
+  test('an outline that a step would cross is refused at that step', () => {
+    const [fault] = faultsOf(() =>
+      runSteps(
+        'unfold: { piece: back }',
+        'spread: { piece: front, from: { edge: hem }, to: { edge: neck }, by: -290, hinge: none }',
+      ),
+    );
+    expect(fault!.where).toMatchObject({ file: 'top.yaml', line: 4, step: 2, piece: 'front' });
+  });
+
+  test('an opening longer than its edge is refused at its line', () => {
+    expect(() => run(`opening: { back.centre-back: 2000 }\n${withSteps()}`)).toThrow(
+      expect.objectContaining({
+        code: 'opening-out-of-range',
+        where: expect.objectContaining({ file: 'top.yaml', line: 1, column: 12 }),
+      }),
+    );
+  });
+
   test.each([
     ['a shortening longer than the piece', 'shorten: { pieces: front, at: hem, by: 2000 }'],
     ['a V deeper than the piece', 'recut neckline: { piece: front, shape: V, depth: 2000 }'],

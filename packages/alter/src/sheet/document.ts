@@ -34,7 +34,7 @@ export function readDocument(text: string, file: string): Tree {
       fault(
         'sheet-too-large',
         top,
-        'The sheet is over a million characters long.',
+        'The sheet is over 250 000 characters long.',
         'Give an alteration sheet; they are a few thousand long.',
       ),
     ]);

@@ -13,8 +13,19 @@ import { type WordingCode, type Words, wording } from './wording.js';
 // The kinds of value a sheet's fields take. Each reads what the maker wrote into mm, shares, rad, places and names.
 // The message of an issue is a code of `wording`; its params may say it better.
 
-/** A length in mm, at least `least` and at most `most`; bare numbers are counted in `unit`. */
-export const length = (unit: LengthUnit, least = 0, most = longestLength) =>
+interface LengthBounds {
+  /** mm. */
+  readonly least?: number;
+  readonly most?: number;
+  /** The remedy where it is less than the least. */
+  readonly remedy?: string;
+}
+
+/** A length in mm, from 0 unless the bounds say otherwise; bare numbers are counted in `unit`. */
+export const length = (
+  unit: LengthUnit,
+  { least = 0, most = longestLength, remedy = rangeRemedy(least, most) }: LengthBounds = {},
+) =>
   z
     .union([z.number(), z.string()], { error: code('length-not-understood') })
     .meta({
@@ -26,7 +37,7 @@ export const length = (unit: LengthUnit, least = 0, most = longestLength) =>
       if (mm < least)
         return tell(context, 'length-out-of-range', {
           what: mm < 0 ? 'is negative' : `is under ${shown(least)}`,
-          remedy: least === 0 ? 'Give 0 or more.' : `Give ${shown(least)} to ${shown(most)}.`,
+          remedy,
         });
       if (mm > most)
         return tell(context, 'length-out-of-range', {
@@ -35,18 +46,20 @@ export const length = (unit: LengthUnit, least = 0, most = longestLength) =>
         });
       return mm;
     });
+const rangeRemedy = (least: number, most: number) =>
+  least === 0 ? 'Give 0 or more.' : `Give ${shown(least)} to ${shown(most)}.`;
 const shown = (mm: number) => (Math.abs(mm) >= 1000 ? `${mm / 1000} m` : `${mm} mm`);
 
 /** More than 0 mm. */
-export const size = (unit: LengthUnit, most = longestLength) =>
-  length(unit, 0, most).refine(mm => mm > 0, {
+export const size = (unit: LengthUnit) =>
+  length(unit).refine(mm => mm > 0, {
     error: code('length-out-of-range'),
     params: { what: 'is nothing', remedy: 'Give a length over 0.' },
   });
 /** Either way. */
-export const signedLength = (unit: LengthUnit) => length(unit, -longestLength);
+export const signedLength = (unit: LengthUnit) => length(unit, { least: -longestLength });
 /** The width of a seam or hem allowance. */
-export const allowance = (unit: LengthUnit) => length(unit, 0, largestAllowance);
+export const allowance = (unit: LengthUnit) => length(unit, { most: largestAllowance });
 
 /** A share, 0.8 for `80 %`, between bounds in per cent; `over`: more than the least. */
 export const percent = (least: number, most: number, over = false) =>

@@ -1,19 +1,29 @@
 import {
   edgeNames,
+  edgePath,
   type Fabric,
   type Pattern,
   PatternError,
+  pathLength,
+  pieceNamed,
   quoted,
   suggestion,
+  tolerances,
   withPiece,
 } from '@paperhinge/geometry';
 import { refuse } from './faults.js';
 import type { Sheet, SheetFabric, SheetOpening } from './sheet.js';
 
-/** The pattern with what the sheet says of its cloths and openings laid over what it says itself. */
+/**
+ * The pattern with what the sheet says of its cloths and openings laid over what it says itself.
+ * @throws PatternError `opening-out-of-range`: an opening longer than its edge
+ */
 export function laidOver(pattern: Pattern, sheet: Sheet): Pattern {
   const openings = sheet.openings.filter(opening => standsIn(pattern, opening));
-  return openings.reduce(withOpening, { ...pattern, fabrics: fabricsOver(pattern.fabrics, sheet.fabrics) });
+  return openings.reduce(withOpening(sheet.file), {
+    ...pattern,
+    fabrics: fabricsOver(pattern.fabrics, sheet.fabrics),
+  });
 }
 
 /** Openings in edges that the steps make are laid over once those stand. @throws SheetFaults `unknown-edge` */
@@ -39,19 +49,28 @@ export function withLateOpenings(before: Pattern, altered: Pattern, sheet: Sheet
             });
       }),
   );
-  return late.reduce(withOpening, altered);
+  return late.reduce(withOpening(sheet.file), altered);
 }
 
 const standsIn = (pattern: Pattern, { piece, edge }: SheetOpening): boolean =>
   pattern.pieces.some(p => p.name === piece && edgeNames(p).includes(edge));
 
-function withOpening(pattern: Pattern, { piece, edge, length }: SheetOpening): Pattern {
-  const owner = pattern.pieces.find(p => p.name === piece)!;
-  const parts = owner.outline.parts.map(part =>
-    part.type === 'edge' && part.name === edge ? { ...part, opening: length } : part,
-  );
-  return withPiece(pattern, { ...owner, outline: { parts } });
-}
+const withOpening =
+  (file: string) =>
+  (pattern: Pattern, { piece, edge, length, place }: SheetOpening): Pattern => {
+    const owner = pieceNamed(pattern, piece);
+    const edgeMm = pathLength(edgePath(owner, edge));
+    if (length > edgeMm + tolerances.coincidenceTolerance)
+      throw new PatternError('opening-out-of-range', {
+        message: `The opening is longer than its edge, which has ${edgeMm.toFixed(1)} mm.`,
+        remedy: 'Give a length within the edge; an opening over two edges is given for each.',
+        where: { file, ...place, piece, edge },
+      });
+    const parts = owner.outline.parts.map(part =>
+      part.type === 'edge' && part.name === edge ? { ...part, opening: length } : part,
+    );
+    return withPiece(pattern, { ...owner, outline: { parts } });
+  };
 
 function fabricsOver(own: readonly Fabric[], given: readonly SheetFabric[]): readonly Fabric[] {
   const kept = own.map(fabric => ({ ...fabric, ...given.find(g => g.name === fabric.name) }));

@@ -1,7 +1,7 @@
 // What a sheet may ask of us. A sheet is somebody else's file: each bound is far beyond honest use and ends the rest.
 
-/** Characters. Sheets are a few thousand long; a million is read and judged within a second or two. */
-export const largestSheet = 1_000_000;
+/** Characters. Sheets are a few thousand long; this many are read and judged within a second or two. */
+export const largestSheet = 250_000;
 /** Levels of mappings and lists within each other; the grammar itself needs seven. */
 export const deepestNesting = 24;
 /** Aliases (`*name`) followed in one sheet; each repeats what it stands for, so few of them can make much. */

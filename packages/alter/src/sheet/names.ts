@@ -11,10 +11,11 @@ import {
 import { type Reference, referencesOf } from './references.js';
 import type { SheetStep } from './sheet.js';
 
-/** The names a step may use. `unsure`: steps before it may have made others that only a run can tell. */
+/** The names a step may use. */
 export interface Names {
   readonly pieces: ReadonlyMap<string, PieceNames>;
-  readonly seams: readonly string[];
+  /** Undefined where a step before may have made seams that only a run can tell. */
+  readonly seams: readonly string[] | undefined;
   readonly fabrics: readonly string[];
 }
 interface PieceNames {
@@ -22,6 +23,7 @@ interface PieceNames {
   readonly darts: readonly string[];
   readonly lines: readonly string[];
   readonly marks: readonly string[];
+  /** Steps before may have made others that only a run can tell. */
   readonly unsure?: true;
 }
 
@@ -57,6 +59,10 @@ export function namesAfter(step: SheetStep, names: Names): Names {
       pieces.delete(step.parameters.piece);
       return { ...names, pieces };
     case 'unfold':
+      if (!pieces.has(step.parameters.piece)) return names;
+      open(step.parameters.piece);
+      // The mirrored half brings seams of its own.
+      return { ...names, pieces, seams: undefined };
     case 'recut neckline':
       if (pieces.has(step.parameters.piece)) open(step.parameters.piece);
       return { ...names, pieces };
@@ -67,7 +73,7 @@ export function namesAfter(step: SheetStep, names: Names): Names {
     case 'draft stay': {
       const { name } = step.parameters;
       open(name);
-      return { ...names, pieces, seams: [...names.seams, name] };
+      return { ...names, pieces, seams: names.seams && [...names.seams, name] };
     }
     default:
       return names;

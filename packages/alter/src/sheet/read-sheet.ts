@@ -124,7 +124,7 @@ function readOpenings(tree: Tree, file: string, lengths: Readonly<Record<string,
       faults.push(
         new PatternError('edge-not-understood', {
           message: `${quoted(key)} is not an edge of a piece.`,
-          remedy: 'Write PIECE.EDGE, such as back.centre-back.',
+          remedy: 'Write PIECE.EDGE and a length, such as back.centre-back: 120 mm.',
           where: { file, ...place },
         }),
       );

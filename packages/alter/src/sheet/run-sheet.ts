@@ -6,6 +6,7 @@ import {
   measurePattern,
   type Pattern,
   readPattern,
+  validatePattern,
   walkSeams,
   writePattern,
 } from '@paperhinge/geometry';
@@ -58,6 +59,12 @@ export function runSheet(sheet: Sheet, pattern: Pattern, readFindings: readonly 
     standing: standingIn(before, madeForNow(before)),
   };
   const last = sheet.steps.reduce((state, step, i) => afterStep(state, step, i + 1, sheet), first);
+  const end = sheet.steps.at(-1)?.place;
+  return locating({ file: sheet.file, ...end }, () => concluded(sheet, before, last, readFindings));
+}
+
+/** What stands at the end: the checks of the finished pattern, the order of work, the figures. */
+function concluded(sheet: Sheet, before: Pattern, last: State, readFindings: readonly Finding[]): Run {
   const altered = withLateOpenings(before, last.pattern, sheet);
   const derived = last.derived.filter(d => altered.pieces.some(p => p.name === d.name));
 
@@ -101,7 +108,12 @@ interface State {
 function afterStep(state: State, step: SheetStep, number: number, { file }: Sheet): State {
   const where = { file, ...step.place, step: number };
   refuse(unknownNames(step, number, namesIn(state.pattern), file));
-  const done = locating(where, () => applyStep(state.pattern, step));
+  const done = locating(where, () => {
+    const alteration = applyStep(state.pattern, step);
+    // A step may ask for what no paper can be (a spread that crosses itself): better told here than on reading back.
+    validatePattern(alteration.pattern);
+    return alteration;
+  });
   const drafted = done.derived?.map(d => d.name) ?? [];
   const made = madeForAfter(state.made, done.pattern, drafted);
   const standing = locating(where, () => standingIn(done.pattern, made));

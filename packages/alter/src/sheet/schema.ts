@@ -2,6 +2,7 @@ import type { LengthUnit, SheetPiece } from '@paperhinge/geometry';
 import { z } from 'zod';
 import * as field from './fields.js';
 import { largestBody, mostSteps, smallestBody } from './limits.js';
+import { oncePerUnit } from './once-per-unit.js';
 import { type MeasurementName, measurementNames } from './wearer-names.js';
 
 const { code, mapping } = field;
@@ -12,8 +13,8 @@ export type SheetPaper = (typeof papers)[number];
 const usualPapers: SheetPaper[] = ['a4', 'letter'];
 
 /** Every field of a sheet but what its steps hold, which is read verb by verb. */
-export function sheetSchema(unit: LengthUnit) {
-  const body = field.length(unit, smallestBody, largestBody).exactOptional();
+export const sheetSchema = oncePerUnit(unit => {
+  const body = field.length(unit, { least: smallestBody, most: largestBody }).exactOptional();
   return mapping({
     pattern: field.filePath,
     title: field.name.exactOptional(),
@@ -23,7 +24,7 @@ export function sheetSchema(unit: LengthUnit) {
     ).default({}),
     fabrics: field.named(fabric(unit)).default({}),
     pieces: field.named(foreignPiece(unit)).default({}),
-    opening: field.named(field.length(unit)).default({}),
+    opening: field.named(field.size(unit)).default({}),
     steps: z
       .array(z.unknown(), { error: code('list-expected') })
       .max(mostSteps, { error: code('too-many-steps') })
@@ -34,7 +35,7 @@ export function sheetSchema(unit: LengthUnit) {
       paper: usualPapers,
     }),
   });
-}
+});
 
 function fabric(unit: LengthUnit) {
   const percent = field.percent(0, 300).transform(inPerCent);

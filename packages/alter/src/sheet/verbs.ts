@@ -1,6 +1,6 @@
-import type { LengthUnit } from '@paperhinge/geometry';
 import { z } from 'zod';
 import * as field from './fields.js';
+import { oncePerUnit } from './once-per-unit.js';
 
 const { code, mapping, tell } = field;
 
@@ -8,7 +8,7 @@ const { code, mapping, tell } = field;
  * The verbs of a sheet and the fields of each, as design §5 names them. Each schema reads a step's fields into the
  * parameters of the operation, lengths in mm, shares from 0 to 1, angles in rad. Bare numbers are in `unit`.
  */
-export function verbSchemas(unit: LengthUnit) {
+export const verbSchemas = oncePerUnit(unit => {
   const length = field.length(unit),
     size = field.size(unit),
     position = field.position(unit);
@@ -16,13 +16,16 @@ export function verbSchemas(unit: LengthUnit) {
   const fabric = name.exactOptional();
   const share = field.percent(0, 100);
 
-  const shortened = mapping({ pieces: names, at: name, by: length });
-  const seam = mapping({
-    seam: name,
-    by: length,
-    from: position.exactOptional(),
-    to: position.exactOptional(),
-  });
+  const amount = (otherVerb: string) =>
+    field.length(unit, { remedy: `Give 0 or more, or use "${otherVerb}".` });
+  const shortened = (otherVerb: string) => mapping({ pieces: names, at: name, by: amount(otherVerb) });
+  const seam = (otherVerb: string) =>
+    mapping({
+      seam: name,
+      by: amount(otherVerb),
+      from: position.exactOptional(),
+      to: position.exactOptional(),
+    });
   const piece = mapping({ piece: name });
   const onEdge = mapping({ name, along: edgeRefs, width: size, join: length.default(0), fabric });
   const made = <const K extends string>(kind: K) => onEdge.transform(fields => ({ kind, ...fields }));
@@ -39,8 +42,8 @@ export function verbSchemas(unit: LengthUnit) {
   });
 
   return {
-    shorten: shortened,
-    lengthen: shortened.transform(({ by, ...rest }) => ({ ...rest, by: 0 - by })),
+    shorten: shortened('lengthen'),
+    lengthen: shortened('shorten').transform(({ by, ...rest }) => ({ ...rest, by: 0 - by })),
     'close dart': mapping({
       piece: name,
       dart: name,
@@ -76,8 +79,8 @@ export function verbSchemas(unit: LengthUnit) {
         remedy: 'Add "by" (a length) or "angle".',
       });
     }),
-    'take in': seam,
-    'let out': seam.transform(({ by, ...rest }) => ({ ...rest, by: 0 - by })),
+    'take in': seam('let out'),
+    'let out': seam('take in').transform(({ by, ...rest }) => ({ ...rest, by: 0 - by })),
     'recut neckline': mapping({
       piece: name,
       shape: z.enum(['inset V', 'V', 'round', 'square', 'drawn']),
@@ -128,7 +131,7 @@ export function verbSchemas(unit: LengthUnit) {
     'draft facing': made('facing'),
     'draft stay': made('stay'),
   };
-}
+});
 
 /** mm. Design §5, `true`. */
 const usualTruing = 2;
