@@ -1,4 +1,5 @@
 import {
+  containsPoint,
   type Edge,
   intersectPaths,
   joined,
@@ -13,9 +14,11 @@ import {
   pathLength,
   pathOf,
   pathStart,
+  pointAlong,
   reversedPath,
   selfCrossings,
   subpath,
+  tolerances,
 } from '@paperhinge/geometry';
 import { joinedOn } from '../edit/inward-parallel.js';
 import { endingIn, reachOf, runOn, startingIn } from '../edit/meet.js';
@@ -165,7 +168,13 @@ function requireSound(piece: Piece, shape: FacingShape, width: number): void {
     shape.inner,
     ...shape.beforeOuter.map(e => e.path),
   );
-  if (selfCrossings(whole).length === 0) return;
+  const middle = pointAlong(shape.inner, pathLength(shape.inner) / 2);
+  const outline = outlinePath(piece.outline);
+  const innerLength = pathLength(shape.inner);
+  const leaves = intersectPaths(shape.inner, outline).some(
+    m => m.alongA > tolerances.joiningGap && m.alongA < innerLength - tolerances.joiningGap,
+  );
+  if (selfCrossings(whole).length === 0 && !leaves && containsPoint(outline, middle)) return;
   throw new PatternError('facing-too-wide', {
     message: `A facing ${width.toFixed(1)} mm wide does not fit into "${piece.name}" along that edge.`,
     remedy: 'Make it narrower.',

@@ -1,0 +1,113 @@
+import { draftStrip } from '@paperhinge/alter';
+import {
+  boundsOfPath,
+  cuttingLine,
+  edgeNamed,
+  edgePath,
+  type Pattern,
+  pathEnd,
+  pathLength,
+  pathStart,
+  pieceNamed,
+  validatePattern,
+  walkSeam,
+} from '@paperhinge/geometry';
+import { describe, expect, test } from 'vitest';
+import { shiftPattern } from '../../support/shift.js';
+
+const lengthOf = (pattern: Pattern, piece: string, edge: string): number =>
+  pathLength(edgePath(pieceNamed(pattern, piece), edge));
+const ref = (text: string) => ({ piece: text.split('.')[0]!, edge: text.split('.')[1]! });
+const hem = [ref('front.hem'), ref('back.hem')];
+const box = (pattern: Pattern, piece: string) => {
+  const { min, max } = boundsOfPath(cuttingLine(pieceNamed(pattern, piece)).path);
+  return [max.x - min.x, max.y - min.y];
+};
+
+test('a strip is as long as its edges in the garment, and two joins, at the width given', () => {
+  const before = shiftPattern();
+  const whole = 2 * (lengthOf(before, 'front', 'hem') + lengthOf(before, 'back', 'hem'));
+  const { pattern, derived, did } = draftStrip(before, {
+    kind: 'strip',
+    name: 'flounce',
+    along: hem,
+    width: 120,
+    join: 10,
+  });
+  validatePattern(pattern);
+  expect(derived![0]).toMatchObject({ kind: 'strip', widthMm: 120, figures: { joinMm: 10 } });
+  expect(derived![0]!.lengthMm).toBeCloseTo(whole + 20, 9);
+  expect(box(pattern, 'flounce')[0]).toBeCloseTo(whole + 20, 6);
+  expect(box(pattern, 'flounce')[1]).toBeCloseTo(120, 6);
+  expect(edgeNamed(pieceNamed(pattern, 'flounce'), 'sewn').allowance).toBe(25.4);
+  expect(did).toContain('120 mm');
+});
+
+// Cut width 4 × finished (1/2 in → 2 in) [read, check-values §4].
+test('a binding is cut four times its finished width, on the bias', () => {
+  const before = shiftPattern();
+  const { pattern, derived, did } = draftStrip(before, {
+    kind: 'binding',
+    name: 'binding',
+    along: hem,
+    width: 12.7,
+    join: 0,
+  });
+  expect(derived![0]!.widthMm).toBeCloseTo(50.8, 9);
+  expect(derived![0]!.figures.finishedWidthMm).toBe(12.7);
+  expect(box(pattern, 'binding')[1]).toBeCloseTo(50.8, 6);
+  const grain = pieceNamed(pattern, 'binding').lines.find(l => l.kind === 'grain')!.path;
+  const [a, b] = [pathStart(grain), pathEnd(grain)];
+  expect(Math.abs((b.y - a.y) / (b.x - a.x))).toBeCloseTo(1, 9);
+  expect(did).toContain('on the bias');
+});
+
+test('its seam with the edges walks, and it is joined with itself where they make a ring', () => {
+  const { pattern } = draftStrip(shiftPattern(), {
+    kind: 'strip',
+    name: 'flounce',
+    along: hem,
+    width: 120,
+    join: 10,
+  });
+  for (const name of ['flounce', 'flounce join'])
+    expect(walkSeam(pattern, pattern.seams.find(s => s.name === name)!).matches).toBe(true);
+});
+
+test('a strip narrower than two allowances is stitched a quarter of its width in', () => {
+  const { pattern } = draftStrip(shiftPattern(), {
+    kind: 'strip',
+    name: 's',
+    along: hem,
+    width: 40,
+    join: 0,
+  });
+  expect(edgeNamed(pieceNamed(pattern, 's'), 'sewn').allowance).toBe(10);
+  expect(box(pattern, 's')[1]).toBeCloseTo(40, 6);
+});
+
+test('edges in several stretches are drafted together, with a note', () => {
+  const { findings, derived } = draftStrip(shiftPattern(), {
+    kind: 'binding',
+    name: 'arms',
+    along: [ref('front.armhole'), ref('back.armhole')],
+    width: 8,
+    join: 7,
+  });
+  expect(findings).toEqual([expect.objectContaining({ code: 'several-stretches', severity: 'note' })]);
+  expect(derived![0]!.lengthMm).toBeCloseTo(derived![0]!.edgeMm + 14, 9);
+});
+
+describe('what cannot be drafted is refused', () => {
+  test.each([
+    ['strip-size', { width: 0 }],
+    ['strip-size', { join: -2 }],
+    ['strip-size', { along: [] }],
+    ['unknown-edge', { along: [ref('front.hm')] }],
+  ] as const)('%s %j', (code, change) => {
+    const wanted = { kind: 'strip', name: 's', along: hem, width: 40, join: 0, ...change } as const;
+    expect(() => draftStrip(shiftPattern(), wanted)).toThrow(
+      expect.objectContaining({ code, remedy: expect.any(String) }),
+    );
+  });
+});
