@@ -2,6 +2,7 @@ import {
   type EdgeRef,
   edgeNamed,
   type Finding,
+  formatLength,
   type Notch,
   type Pattern,
   PatternError,
@@ -105,11 +106,12 @@ export function draftBand(pattern: Pattern, parameters: DraftBand): Alteration {
     },
   };
   const cut = (mm: number): string => cutLength(mm, pattern.unit);
-  const bridged = gapMm > 0 ? ` and a gap of ${cut(gapMm)}` : '';
+  const say = (mm: number): string => formatLength(mm, pattern.unit);
+  const bridged = gapMm > 0 ? ` and a gap of ${say(gapMm)}` : '';
   return {
     pattern: placed.pattern,
     did:
-      `drafted ${name} for ${cut(edgeMm)} of edge${bridged} at ${Number((ratio * 100).toFixed(1))} %: ` +
+      `drafted ${name} for ${say(edgeMm)} of edge${bridged} at ${Number((ratio * 100).toFixed(1))} %: ` +
       `cut ${cut(lengthMm)} × ${cut(width)}, its sewn part stretches by ${stretchPercent.toFixed(1)} %` +
       (placed.replaced ? '; it takes the place of the old piece of that name' : ''),
     findings: [

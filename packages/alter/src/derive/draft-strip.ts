@@ -2,6 +2,7 @@ import {
   type EdgeRef,
   edgeNamed,
   type Finding,
+  formatLength,
   type Pattern,
   PatternError,
   pieceNamed,
@@ -89,7 +90,7 @@ export function draftStrip(
   return {
     pattern: placed.pattern,
     did:
-      `drafted ${kind} ${name} for ${cut(edgeMm)} of edge: cut ${cut(lengthMm)} × ${cut(cutWidth)}` +
+      `drafted ${kind} ${name} for ${formatLength(edgeMm, pattern.unit)} of edge: cut ${cut(lengthMm)} × ${cut(cutWidth)}` +
       (kind === 'binding' ? ' on the bias' : '') +
       (placed.replaced ? '; it takes the place of the old piece of that name' : ''),
     findings: [...severalFinding(name, chains.length, edgeMm, join), ...placed.findings],

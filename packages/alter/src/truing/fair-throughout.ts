@@ -32,8 +32,9 @@ export function fairThroughout(
         pointAlong(path, (length * (i + 1)) / (points + 1)),
       );
       const fair = fairCurve(pathStart(path), start, pathEnd(path), end, within / 100, through);
+      if (turning(fair) > most) continue;
       const movedMm = apartBetween(path, fair);
-      if (movedMm <= within && turning(fair) <= most) return { path: fair, movedMm };
+      if (movedMm <= within) return { path: fair, movedMm };
     }
   }
   return undefined;
