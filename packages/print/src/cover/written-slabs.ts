@@ -98,6 +98,7 @@ function tableSlabs(
           width: widths[i]! - 2,
           size,
           align: columns[i]!.align,
+          most: 3,
           weight: bold || (i === 0 && size === body.size) ? 'bold' : 'regular',
         }),
       ]),

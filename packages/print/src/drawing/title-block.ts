@@ -22,6 +22,9 @@ const titleSize = 9;
 const detailSize = 4.2;
 const leading = 1.22;
 
+/** mm of a piece's short side that a title of full size needs to look at home in. */
+const roomForLarge = 130;
+
 type Content = 'full' | 'short' | 'title';
 type Attempt = readonly [content: Content, scale: number, reading: 'along' | 'across'];
 
@@ -63,7 +66,9 @@ export function titleBlock(
   grid: BlockGrid,
   measure: TypeMeasure,
 ): readonly Ink[] | undefined {
+  const short = Math.min(grid.columns, grid.rows) * grid.cell;
   for (const [content, size, reading] of attempts) {
+    if (size > 1 && short < size * roomForLarge) continue;
     const block = blockOf(linesFor(piece, pattern, content, size, measure), measure);
     const [width, height] = reading === 'along' ? [block.width, block.height] : [block.height, block.width];
     const middle = placeForBlock(grid, width, height);

@@ -29,14 +29,20 @@ const tallest = 340;
  * The pieces of patterns side by side, a row for each pattern, all to one scale; of those that were altered, the
  * outline before in dots. A piece made anew lies in coordinates of its own and has no before.
  */
-export function picturesHtml(rows: readonly { readonly pattern: Pattern; readonly before?: Pattern }[]): readonly string[] {
+export function picturesHtml(
+  rows: readonly { readonly pattern: Pattern; readonly before?: Pattern }[],
+): readonly string[] {
   const pictures = rows.map(({ pattern, before }) =>
-    pattern.pieces.map(piece => pictureOf(piece, pattern, piece.madeFor ? undefined : before?.pieces.find(p => p.name === piece.name))),
+    pattern.pieces.map(piece =>
+      pictureOf(piece, pattern, piece.madeFor ? undefined : before?.pieces.find(p => p.name === piece.name)),
+    ),
   );
   const widths = pictures.map(row => row.reduce((sum, p) => sum + p.box[2], 0));
   const heights = pictures.flat().map(p => p.box[3]);
   const k = Math.min(rowWidth / Math.max(...widths, 1), tallest / Math.max(...heights, 1), 0.6);
-  return pictures.map(row => `<div class="pieces">${row.map(p => figure(p, Math.max(k, smallest))).join('')}</div>`);
+  return pictures.map(
+    row => `<div class="pieces">${row.map(p => figure(p, Math.max(k, smallest))).join('')}</div>`,
+  );
 }
 /** px to a mm: with very many pieces the row wraps rather than shrink further. */
 const smallest = 0.12;
