@@ -1,6 +1,7 @@
 import { copyFileSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { run } from '../../packages/cli/src/run.js';
 import { built, command, demo } from './command.js';
 import { folder } from './folders.js';
 
@@ -156,5 +157,35 @@ describe('arguments', () => {
     const { code, stderr } = await command();
     expect(stderr).toContain('Usage: paperhinge');
     expect(code).toBe(2);
+  });
+
+  test('a failure of our own ends with 3 and says so', async () => {
+    let stderr = '';
+    const code = await run(['measure', pattern], {
+      stdout: () => {
+        throw new TypeError('full');
+      },
+      stderr: text => {
+        stderr += text;
+      },
+      watched: false,
+    });
+    expect(code).toBe(3);
+    expect(stderr).toMatch(
+      /^paperhinge failed; this is a fault of ours, not of your files\..*\nTypeError: full/,
+    );
+  });
+
+  test('progress is shown to a person on stderr and wiped at the end', async () => {
+    let stderr = '';
+    await run(['print', pattern, '-o', join(folder(), 'p.pdf'), '--json'], {
+      stdout: () => {},
+      stderr: text => {
+        stderr += text;
+      },
+      watched: true,
+    });
+    expect(stderr).toContain('Laying out the pages on a4 …');
+    expect(stderr.endsWith('\r\u001b[K')).toBe(true);
   });
 });

@@ -23,8 +23,8 @@ export function summary(
   files: readonly string[],
   earlier: readonly string[] = [],
 ): string {
-  const { sheet, record, altered, derived } = run;
-  const unit = sheet.unit;
+  const { record, altered, derived } = run;
+  const { unit } = altered;
   const girths = Object.entries(record.girths);
   const seams = Object.values(record.after.seams);
   const matching = seams.filter(seam => seam.matches).length;
@@ -57,7 +57,7 @@ export function summary(
 const count = (n: number, word: string) => `${n} ${word}${n === 1 ? '' : 's'}`;
 
 /** Edges that changed, were made or went, with their lengths as drawn. Drafted pieces are told with their cut size. */
-function changedEdges({ record: { before, after, derived }, sheet: { unit } }: Run): readonly string[] {
+function changedEdges({ record: { before, after, derived }, altered: { unit } }: Run): readonly string[] {
   const then = lengths(before, derived),
     now = lengths(after, derived);
   const rows = [...new Set([...now.keys(), ...then.keys()])].flatMap(name => {
@@ -114,7 +114,7 @@ function sweeps({ before, altered }: Run, unit: LengthUnit): readonly string[] {
       e.edges.some(r => edges.some(s => s.piece === r.piece && s.edge === r.edge)),
     );
     const names = edges.map(r => `${r.piece}.${r.edge}`).join(' + ');
-    return `Hem all round (${names}): ${was ? `${shownLength(was.sweepMm, unit)}, now ` : ''}${shownLength(sweepMm, unit)}`;
+    return `Hem sweep of the whole garment (${names}): ${was ? `${shownLength(was.sweepMm, unit)}, now ` : ''}${shownLength(sweepMm, unit)}`;
   });
 }
 

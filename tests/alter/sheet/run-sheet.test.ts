@@ -200,6 +200,12 @@ describe('the sheet laid over the pattern', () => {
     });
   });
 
+  test('its unit is that of the reports; without one they keep the unit of the pattern', () => {
+    const inInches: Pattern = { ...shiftPattern(), unit: 'in' };
+    expect(run(withSteps(), inInches).altered.unit).toBe('in');
+    expect(run(`unit: cm\n${withSteps()}`, inInches).altered.unit).toBe('cm');
+  });
+
   test('its openings lie in their edges, also in those that a step makes', () => {
     const { altered } = run(
       `opening: { back.centre-back: 120, front.inset: 30 }\n${withSteps('recut neckline: { piece: front, shape: inset V, depth: 85, half width: 45 }')}`,

@@ -15,13 +15,15 @@ import { refuse } from './faults.js';
 import type { Sheet, SheetFabric, SheetOpening } from './sheet.js';
 
 /**
- * The pattern with what the sheet says of its cloths and openings laid over what it says itself.
+ * The pattern with what the sheet says of its cloths and openings laid over what it says itself, reported in the
+ * sheet's unit if it names one.
  * @throws PatternError `opening-out-of-range`: an opening longer than its edge
  */
 export function laidOver(pattern: Pattern, sheet: Sheet): Pattern {
   const openings = sheet.openings.filter(opening => standsIn(pattern, opening));
   return openings.reduce(withOpening(sheet.file), {
     ...pattern,
+    unit: sheet.places.unit ? sheet.unit : pattern.unit,
     fabrics: fabricsOver(pattern.fabrics, sheet.fabrics),
   });
 }

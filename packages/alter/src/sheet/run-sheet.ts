@@ -77,7 +77,7 @@ function concluded(sheet: Sheet, before: Pattern, last: State, readFindings: rea
     ...overTheHead({ pattern: altered, wearer: sheet.wearer, derived }),
     ...orderFindings,
   ];
-  const findings = gathered(readFindings, last.steps, atTheEnd);
+  const findings = gathered(readFindings.map(withoutFolder), last.steps, atTheEnd);
   const svg = writePattern(altered);
   const record: RecordJson = {
     sheet: fileName(sheet.file),
@@ -117,7 +117,9 @@ function afterStep(state: State, step: SheetStep, number: number, { file }: Shee
   const drafted = done.derived?.map(d => d.name) ?? [];
   const made = madeForAfter(state.made, done.pattern, drafted);
   const standing = locating(where, () => standingIn(done.pattern, made));
-  const findings = [...done.findings, ...caused(state.standing, standing)].map(finding => at(finding, where));
+  const findings = [...done.findings, ...caused(state.standing, standing)].map(finding =>
+    at(finding, { ...where, file: fileName(file) }),
+  );
   return {
     pattern: done.pattern,
     steps: [...state.steps, { step: number, verb: step.verb, did: done.did, findings }],
@@ -137,6 +139,12 @@ const at = (finding: Finding, where: Finding['where']): Finding => ({
   ...finding,
   where: { ...where, ...finding.where },
 });
+
+/** Without the folder, so that a record does not depend on where its files lay. */
+const withoutFolder = (finding: Finding): Finding =>
+  finding.where.file === undefined
+    ? finding
+    : { ...finding, where: { ...finding.where, file: fileName(finding.where.file) } };
 
 /** Every name in the sheet that the pattern cannot have at that step, told together. */
 function unknownBeforehand(sheet: Sheet, pattern: Pattern) {
