@@ -4,9 +4,14 @@ import { inMillimetres } from './in-millimetres.js';
 
 /** A file is somebody else's: it is read, or refused with a typed error, soon and without quoting it. */
 const seconds = 5;
+/** Processor time: what a file costs, on a busy machine too. */
+const spent = (): number => {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1e6;
+};
 
 function readOrRefused(source: string | Uint8Array): { readonly code: string; readonly shapes: number } {
-  const start = performance.now();
+  const start = spent();
   let code = 'read',
     shapes = 0;
   try {
@@ -16,7 +21,7 @@ function readOrRefused(source: string | Uint8Array): { readonly code: string; re
     expect(error.remedy).not.toBe('');
     code = error.code;
   }
-  expect((performance.now() - start) / 1000).toBeLessThan(seconds);
+  expect(spent() - start).toBeLessThan(seconds);
   return { code, shapes };
 }
 
@@ -98,11 +103,11 @@ describe('masses', () => {
     const edges = Array.from({ length: 20_000 }, (_, i) => `<path data-edge="e${i}" d="M${i} 0v1"/>`).join(
       '',
     );
-    const start = performance.now();
+    const start = spent();
     expect(() => readPattern(inMillimetres(`<g data-piece="p" data-allowance="1">${edges}</g>`))).toThrow(
       PatternError,
     );
-    expect((performance.now() - start) / 1000).toBeLessThan(seconds);
+    expect(spent() - start).toBeLessThan(seconds);
   });
 
   test('a file beyond 32 MB is refused', () => {

@@ -43,16 +43,16 @@ export function forEachArcCubic(
     hy = (y0 - y) / 2;
   let ux = (c * hx + s * hy) / rx,
     uy = (-s * hx + c * hy) / ry;
-  const lambda = ux * ux + uy * uy;
-  if (lambda > 1) {
-    const grow = Math.sqrt(lambda);
-    rx *= grow;
-    ry *= grow;
-    ux /= grow;
-    uy /= grow;
+  // √Λ of the specification; taken by hypot, so that the tiniest radii do not overflow its square.
+  const reach = Math.hypot(ux, uy);
+  if (reach > 1) {
+    rx *= reach;
+    ry *= reach;
+    ux /= reach;
+    uy /= reach;
   }
-  // Step 2: the centre lies off the chord's middle by √(1/λ − 1) of the half chord, turned a quarter.
-  const size = Math.min(1, lambda);
+  // Step 2: the centre lies off the chord's middle by √(1/Λ − 1) of the half chord, turned a quarter.
+  const size = Math.min(1, reach * reach);
   const off = Math.sqrt(Math.max(0, (1 - size) / size)) * (large === sweep ? -1 : 1);
   const cx = off * uy,
     cy = -off * ux;

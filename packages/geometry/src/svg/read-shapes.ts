@@ -1,8 +1,8 @@
-import { type Box, boxAround } from '../curve/bounds.js';
+import { type Box, boundsOf, boxAround } from '../curve/bounds.js';
 import type { Finding } from '../errors.js';
-import { boundsOfPath } from '../path/bounds.js';
 import { pathLength } from '../path/length.js';
 import { signedArea } from '../region/area.js';
+import type { Subpath } from './pen.js';
 import { type Report, reportOn } from './report.js';
 import type { ShapeFault } from './shapes.js';
 import { styleSheetOf } from './style-sheet.js';
@@ -60,7 +60,7 @@ function measured({ element, strokes }: Drawn): ForeignShape | undefined {
   const drawn = strokes.filter(stroke => stroke.segments.length > 0);
   if (drawn.length === 0) return undefined;
   const closed = drawn.filter(stroke => stroke.closed);
-  const box: Box = drawn.map(boundsOfPath).reduce(boxAround);
+  const box = boxOf(drawn);
   const id = attributeOf(element, 'id');
   return {
     element: element.name,
@@ -70,6 +70,14 @@ function measured({ element, strokes }: Drawn): ForeignShape | undefined {
     areaMm2: Math.abs(closed.reduce((sum, stroke) => sum + signedArea(stroke), 0)),
     boxMm: [box.min.x, box.min.y, box.max.x - box.min.x, box.max.y - box.min.y],
   };
+}
+
+/** Segment by segment: a path of a million must not need a million boxes at once. */
+function boxOf(strokes: readonly Subpath[]): Box {
+  let box: Box | undefined;
+  for (const { segments } of strokes)
+    for (const segment of segments) box = box ? boxAround(box, boundsOf(segment)) : boundsOf(segment);
+  return box!;
 }
 
 function faultFinding(report: Report, element: Element, { attribute, index, reason }: ShapeFault): void {
