@@ -21,6 +21,7 @@ import {
   signedArea,
   validatePattern,
   walkSeam,
+  walkSeams,
 } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
@@ -104,6 +105,7 @@ describe('a facing', () => {
       }
     }
     expect(did).toContain('neck facing back');
+    expect(walkSeams(pattern).flatMap(w => w.findings)).toEqual([]);
   });
 
   test('crosses from one edge to the next with a mitre', () => {
@@ -117,7 +119,7 @@ describe('a facing', () => {
     const piece = pieceNamed(pattern, 'neck facing');
     validatePattern(pattern);
     expect(edgeNames(piece)).toEqual(['inset', 'neck', 'shoulder', 'inner', 'centre-front']);
-    expect(walkSeam(pattern, pattern.seams.at(-1)!).matches).toBe(true);
+    expect(walkSeam(pattern, pattern.seams.at(-1)!)).toMatchObject({ matches: true, findings: [] });
   });
 
   test('of a mirrored pair is a mirrored pair', () => {

@@ -87,7 +87,7 @@ test('a strip narrower than two allowances is stitched a quarter of its width in
 });
 
 test('edges in several stretches are drafted together, with a note', () => {
-  const { findings, derived } = draftStrip(shiftPattern(), {
+  const { pattern, findings, derived } = draftStrip(shiftPattern(), {
     kind: 'binding',
     name: 'arms',
     along: [ref('front.armhole'), ref('back.armhole')],
@@ -96,6 +96,7 @@ test('edges in several stretches are drafted together, with a note', () => {
   });
   expect(findings).toEqual([expect.objectContaining({ code: 'several-stretches', severity: 'note' })]);
   expect(derived![0]!.lengthMm).toBeCloseTo(derived![0]!.edgeMm + 14, 9);
+  expect(walkSeam(pattern, pattern.seams.at(-1)!).findings).toEqual([]);
 });
 
 describe('what cannot be drafted is refused', () => {

@@ -106,7 +106,8 @@ function partedRing(piece: Piece, edges: readonly string[]) {
   if (starts.length !== 1)
     throw new PatternError('edges-do-not-join', {
       message: `The edges ${edges.join(', ')} of "${piece.name}" do not lie in one run with other edges at its ends.`,
-      remedy: 'Close the darts between them, or draft one piece for each run.',
+      remedy:
+        'Name the edges between them too, close the darts between them, or draft one piece for each run.',
       where: { piece: piece.name },
     });
   const turned = [...ring.slice(starts[0]!), ...ring.slice(0, starts[0]!)];

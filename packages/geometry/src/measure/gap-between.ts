@@ -1,6 +1,7 @@
+import { pathLength } from '../path/length.js';
 import { pathEnd, pathStart } from '../path/path.js';
-import { foldEdgeOf, pieceNamed } from '../pattern/outline.js';
-import type { EdgeRun, Pattern } from '../pattern/types.js';
+import { foldEdgeOf, partsOfEdge, pieceNamed } from '../pattern/outline.js';
+import type { EdgeRun, Pattern, Piece } from '../pattern/types.js';
 import { joiningGap } from '../tolerance.js';
 import { cross, distance, subtract, unit } from '../vector.js';
 import { isCentreName } from './centre.js';
@@ -42,4 +43,24 @@ function areSewnTogether(pattern: Pattern, before: EdgeRun, after: EdgeRun): boo
         (is(first, before, 'end') && is(second, after, 'start')) ||
         (is(second, before, 'end') && is(first, after, 'start')),
     );
+}
+
+/**
+ * The gaps that another edge (an inset) makes within one edge: how far along it from its start, clockwise, and how
+ * wide, in mm. A dart makes none, as it is sewn shut.
+ */
+export function gapsWithin(
+  piece: Piece,
+  edge: string,
+): readonly { readonly alongMm: number; readonly gapMm: number }[] {
+  const ring = piece.outline.parts;
+  const parts = partsOfEdge(piece, edge);
+  let alongMm = 0;
+  return parts.slice(1).flatMap((part, i) => {
+    const before = parts[i]!;
+    alongMm += pathLength(before.path);
+    const between = ring[(ring.indexOf(before) + 1) % ring.length]!;
+    const gapMm = between.type === 'dart' ? 0 : distance(pathEnd(before.path), pathStart(part.path));
+    return gapMm > joiningGap ? [{ alongMm, gapMm }] : [];
+  });
 }

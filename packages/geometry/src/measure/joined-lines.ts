@@ -29,6 +29,7 @@ export interface JoinedLine {
  * garment's centre line. `stepMm` is what the walk leaves over at the seam's end beyond the ease wanted.
  */
 export function joinedLinesOf(pattern: Pattern, seam: Seam, remainderMm: number): readonly JoinedLine[] {
+  if (liesOn(pattern, seam.a, seam.b) || liesOn(pattern, seam.b, seam.a)) return [];
   return meetingsAtEnds(pattern, seam).flatMap(({ at, a, b, first, second }) => {
     const bothUnsewn = !isSewn(pattern, first) && !isSewn(pattern, second);
     if (isAtCentre(a, b) || (!bothUnsewn && !followEachOther(pattern, first, second))) return [];
@@ -39,6 +40,14 @@ export function joinedLinesOf(pattern: Pattern, seam: Seam, remainderMm: number)
     return [joinedLine(`seam ${seam.name}`, first, second, angle, at === 'end' ? remainderMm : 0, reach)];
   });
 }
+
+/** A facing or band lies on the edge it was drafted for, not beyond it: no line runs on from one to the other. */
+const liesOn = (pattern: Pattern, own: readonly EdgeRun[], other: readonly EdgeRun[]): boolean =>
+  own.some(run =>
+    pieceNamed(pattern, run.piece).madeFor?.some(ref =>
+      other.some(o => o.piece === ref.piece && o.edge === ref.edge),
+    ),
+  );
 
 /** The edges that come together at the ends of a seam once it is sewn: the neighbour on side a, and on side b. */
 export const neighboursAtEnds = (

@@ -118,7 +118,7 @@ function aloneFindings(
   const findings: Finding[] = [];
   const lonely: LaidNotch[] = [];
   for (const notch of alone) {
-    if (pattern.pieces.find(p => p.name === notch.run.piece)?.madeFor) continue;
+    if (isDrafted(pattern, notch.run) || other.runs.every(r => isDrafted(pattern, r.run))) continue;
     const easedTo = (joint: number) => joint * (own.reachMm / other.reachMm);
     const joint = innerJoints(other).toSorted(
       (p, q) => Math.abs(easedTo(p) - notch.alongMm) - Math.abs(easedTo(q) - notch.alongMm),
@@ -143,6 +143,9 @@ function aloneFindings(
   if (lonely.length > 0) findings.push(standAlone(seam, lonely));
   return findings;
 }
+
+const isDrafted = (pattern: Pattern, run: LaidNotch['run']): boolean =>
+  pattern.pieces.some(p => p.name === run.piece && p.madeFor !== undefined);
 
 const standAlone = (seam: Seam, lonely: readonly LaidNotch[]): Finding => ({
   severity: 'note',

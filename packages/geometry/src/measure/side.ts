@@ -2,7 +2,7 @@ import { PatternError } from '../errors.js';
 import { pathLength } from '../path/length.js';
 import { edgePath, pieceNamed, runLabel } from '../pattern/outline.js';
 import type { EdgeRun, NotchStyle, Pattern, Seam } from '../pattern/types.js';
-import { gapBetween } from './gap-between.js';
+import { gapBetween, gapsWithin } from './gap-between.js';
 
 /**
  * One edge of a seam's side, laid out along it: where it begins, in mm from the side's beginning with gaps counted,
@@ -53,16 +53,21 @@ export function laidOut(pattern: Pattern, seam: Seam, side: 'a' | 'b'): SeamSide
     const gap = i === 0 ? 0 : gapBetween(pattern, seam[side][i - 1]!, run);
     const fromMm = along + gap;
     runs.push({ run, fromMm, lengthMm });
+    const travelled = (at: number): number => (run.reversed ? lengthMm - at : at);
+    const within = gapsWithin(piece, run.edge);
+    const bridged = (at: number): number =>
+      within.reduce((sum, g) => (travelled(g.alongMm) < travelled(at) ? sum + g.gapMm : sum), 0);
     for (const { edge, at, style, name } of piece.notches)
       if (edge === run.edge)
         notches.push({
-          alongMm: fromMm + (run.reversed ? lengthMm - at : at),
+          alongMm: fromMm + travelled(at) + bridged(at),
           style,
           label: name === undefined ? runLabel(run) : `${runLabel(run)} (${name})`,
           run,
         });
-    along = fromMm + lengthMm;
-    gapMm += gap;
+    const inner = within.reduce((sum, g) => sum + g.gapMm, 0);
+    along = fromMm + lengthMm + inner;
+    gapMm += gap + inner;
   }
   return {
     runs,
