@@ -1,16 +1,13 @@
 import { coincidenceTolerance, contactTolerance } from '../tolerance.js';
+import { type Contact, gap, type ParameterPair, touchesAmong } from './intersect-touches.js';
 import { type PowerForm, powerForm, xAt, yAt } from './power-form.js';
 import type { Cubic } from './segment.js';
-
-/** A pair of parameters, one on each curve, at which two curves meet. */
-export type ParameterPair = readonly [ta: number, tb: number];
 
 interface Search {
   readonly a: PowerForm;
   readonly b: PowerForm;
   readonly hits: ParameterPair[];
-  /** Pieces so small and so nearly parallel that only a touch is left to decide: ta, tb and their widths. */
-  readonly contacts: { readonly ta: number; readonly tb: number; readonly wa: number; readonly wb: number }[];
+  readonly contacts: Contact[];
   steps: number;
   readonly limit: number;
   /** The parameter ranges looked at: a0, a1, b0, b1. */
@@ -20,8 +17,9 @@ interface Search {
 type Ranges = readonly [a0: number, a1: number, b0: number, b1: number];
 
 /**
- * Where two cubics meet within two parameter ranges, each place once; undefined where more than `limit` pairs of
- * pieces had to be looked at, as happens when the curves run along each other.
+ * Where two cubics meet within two parameter ranges, each place once. Where more than `limit` pairs of pieces would
+ * have to be looked at, as happens when the curves all but run along each other: undefined, or, to `settle` it, what
+ * was found by then.
  *
  * Fat-line clipping (Sederberg and Nishita, Curve intersection using Bézier clipping, 1990) with halving. As soon
  * as every direction of one piece lies to one side of every direction of the other, they meet at most once: the
@@ -32,6 +30,7 @@ export function meetingParameters(
   a: Cubic,
   b: Cubic,
   limit: number,
+  settle: boolean,
   ranges: Ranges = [0, 1, 0, 1],
 ): ParameterPair[] | undefined {
   const search: Search = {
@@ -46,13 +45,11 @@ export function meetingParameters(
   const [a0, a1, b0, b1] = ranges;
   for (const ta of [a0, a1])
     for (const tb of [b0, b1]) if (gap(search, ta, tb) <= coincidenceTolerance) search.hits.push([ta, tb]);
-  if (!look(search, a0, a1, b0, b1, 0)) return undefined;
-  addTouches(search);
+  const complete = look(search, a0, a1, b0, b1, 0);
+  if (!complete && !settle) return undefined;
+  for (const [ta, tb] of touchesAmong(search)) addHit(search, ta, tb);
   return search.hits.sort((p, q) => p[0] - q[0]);
 }
-
-const gap = ({ a, b }: Search, ta: number, tb: number): number =>
-  Math.hypot(xAt(a, ta) - xAt(b, tb), yAt(a, ta) - yAt(b, tb));
 
 function addHit(search: Search, ta: number, tb: number): void {
   const { a, hits } = search;
@@ -308,64 +305,3 @@ function withinPiece(t: number, low: number, high: number, first: number, last: 
 const cutSlack = 1e-12;
 /** Newton's steps square the error: after one below this the place is right to the last digit. */
 const settled = 1e-9;
-
-/** Of each run of neighbouring contacts that holds no crossing, the place where the curves come nearest. */
-function addTouches(search: Search): void {
-  const rest = search.contacts.sort((p, q) => p.ta - q.ta);
-  while (rest.length > 0) {
-    const run = [rest.shift()!];
-    for (let i = 0; i < run.length; i++)
-      for (let k = 0; k < rest.length; ) {
-        const p = run[i]!,
-          q = rest[k]!;
-        if (Math.abs(p.ta - q.ta) <= 2 * (p.wa + q.wa) && Math.abs(p.tb - q.tb) <= 2 * (p.wb + q.wb))
-          run.push(...rest.splice(k, 1));
-        else k++;
-      }
-    const holdsHit = search.hits.some(([ta, tb]) =>
-      run.some(c => Math.abs(c.ta - ta) <= 2 * c.wa && Math.abs(c.tb - tb) <= 2 * c.wb),
-    );
-    if (holdsHit) continue;
-    const places = run.map(c => nearestApproach(search, c.ta, c.tb));
-    const best = places.reduce((p, q) => (q.gap < p.gap ? q : p));
-    if (best.gap <= contactTolerance) addHit(search, best.ta, best.tb);
-  }
-}
-
-/** Newton's method on (A − B) · A′ = 0, A′ × B′ = 0 from nearby: where two curves run side by side at their nearest. */
-function nearestApproach(search: Search, fromA: number, fromB: number) {
-  const { a, b } = search;
-  const clampUnit = (t: number): number => Math.min(1, Math.max(0, t));
-  let ta = fromA,
-    tb = fromB;
-  let best = { ta, tb, gap: gap(search, ta, tb) };
-  for (let i = 0; i < 20; i++) {
-    const ex = xAt(a, ta) - xAt(b, tb),
-      ey = yAt(a, ta) - yAt(b, tb);
-    const ux = (3 * a.x3 * ta + 2 * a.x2) * ta + a.x1,
-      uy = (3 * a.y3 * ta + 2 * a.y2) * ta + a.y1;
-    const vx = (3 * b.x3 * tb + 2 * b.x2) * tb + b.x1,
-      vy = (3 * b.y3 * tb + 2 * b.y2) * tb + b.y1;
-    const uux = 6 * a.x3 * ta + 2 * a.x2,
-      uuy = 6 * a.y3 * ta + 2 * a.y2;
-    const vvx = 6 * b.x3 * tb + 2 * b.x2,
-      vvy = 6 * b.y3 * tb + 2 * b.y2;
-    const f = ex * ux + ey * uy,
-      g = ux * vy - uy * vx;
-    const fa = ux * ux + uy * uy + ex * uux + ey * uuy,
-      fb = -(ux * vx + uy * vy);
-    const ga = uux * vy - uuy * vx,
-      gb = ux * vvy - uy * vvx;
-    const det = fa * gb - fb * ga;
-    if (det === 0) break;
-    ta = clampUnit(ta - (f * gb - fb * g) / det);
-    tb = clampUnit(tb - (fa * g - f * ga) / det);
-    if (!(Math.abs(ta - fromA) < touchingReach && Math.abs(tb - fromB) < touchingReach)) break;
-    const apart = gap(search, ta, tb);
-    if (apart < best.gap) best = { ta, tb, gap: apart };
-  }
-  return best;
-}
-
-/** A touch lies this near, in parameters, to the piece that pointed to it. */
-const touchingReach = 0.01;

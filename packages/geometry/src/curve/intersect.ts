@@ -1,7 +1,8 @@
 import { rootsInUnit } from '../polynomial.js';
 import { coincidenceTolerance, contactTolerance } from '../tolerance.js';
 import { cross, distance, dot, leftOf, type Point, subtract } from '../vector.js';
-import { meetingParameters, type ParameterPair } from './intersect-cubics.js';
+import { meetingParameters } from './intersect-cubics.js';
+import type { ParameterPair } from './intersect-touches.js';
 import { nearestOnSegment } from './nearest.js';
 import { type Cubic, isLine, type Line, pointAt, type Segment } from './segment.js';
 
@@ -122,10 +123,10 @@ function meetCubics(a: Cubic, b: Cubic): readonly SegmentMeeting[] {
   if (isPoint(a)) return onPoint([a[0], a[0]], b);
   if (isPoint(b)) return onPoint([b[0], b[0]], a).map(swapped);
   const meeting = ([ta, tb]: ParameterPair): SegmentMeeting => ({ ta, tb, point: pointAt(a, ta) });
-  const quick = meetingParameters(a, b, quickLimit);
+  const quick = meetingParameters(a, b, quickLimit, false);
   if (quick) return quick.map(meeting);
   const shared = sharedStretch(a, b);
-  if (!shared) return (meetingParameters(a, b, fullLimit) ?? []).map(meeting);
+  if (!shared) return (meetingParameters(a, b, fullLimit, true) ?? []).map(meeting);
   const [start, end] = shared;
   // The rest of each against the whole of the other, leaving out what only says again where the stretch ends.
   const rest: ParameterPair[] = [];
@@ -133,7 +134,7 @@ function meetCubics(a: Cubic, b: Cubic): readonly SegmentMeeting[] {
     highB = Math.max(start[1], end[1]);
   const add = (range: readonly [number, number, number, number]): void => {
     if (range[1] - range[0] <= Number.EPSILON || range[3] - range[2] <= Number.EPSILON) return;
-    for (const pair of meetingParameters(a, b, fullLimit, range) ?? [])
+    for (const pair of meetingParameters(a, b, fullLimit, true, range) ?? [])
       if (![start, end, ...rest].some(p => isSamePlace(a, p, pair))) rest.push(pair);
   };
   add([0, start[0], 0, 1]);
@@ -152,7 +153,7 @@ const isSamePlace = (a: Cubic, p: ParameterPair, q: ParameterPair): boolean =>
 /** Pairs of pieces looked at before it is asked whether the curves run along each other; crossings need about ten. */
 const quickLimit = 300;
 /** Enough for two curves of a metre that run a thousandth of a millimetre apart. */
-const fullLimit = 400_000;
+const fullLimit = 60_000;
 
 /**
  * The first and last parameters of the stretch two cubics share. Its ends are ends of one of them. Two different

@@ -1,0 +1,103 @@
+import { contactTolerance } from '../tolerance.js';
+import { type PowerForm, xAt, yAt } from './power-form.js';
+
+/** A pair of parameters, one on each curve, at which two curves meet. */
+export type ParameterPair = readonly [ta: number, tb: number];
+
+/** Pieces so small and so nearly parallel that only a touch is left to decide: their middles and widths. */
+export interface Contact {
+  readonly ta: number;
+  readonly tb: number;
+  readonly wa: number;
+  readonly wb: number;
+}
+
+interface Curves {
+  readonly a: PowerForm;
+  readonly b: PowerForm;
+}
+
+/** Distance in mm between two curves at given parameters. */
+export const gap = ({ a, b }: Curves, ta: number, tb: number): number =>
+  Math.hypot(xAt(a, ta) - xAt(b, tb), yAt(a, ta) - yAt(b, tb));
+
+/** Of each run of neighbouring contacts that holds no crossing, the place where the curves come nearest, if they touch. */
+export function touchesAmong(
+  search: Curves & { readonly hits: readonly ParameterPair[]; readonly contacts: readonly Contact[] },
+): readonly ParameterPair[] {
+  const touches: ParameterPair[] = [];
+  for (const run of runsOf(search.contacts)) {
+    if (
+      search.hits.some(([ta, tb]) =>
+        run.some(c => Math.abs(c.ta - ta) <= 2 * c.wa && Math.abs(c.tb - tb) <= 2 * c.wb),
+      )
+    )
+      continue;
+    const start = run.reduce((p, q) => (gap(search, q.ta, q.tb) < gap(search, p.ta, p.tb) ? q : p));
+    const best = nearestApproach(search, start.ta, start.tb);
+    if (best.gap <= contactTolerance) touches.push([best.ta, best.tb]);
+  }
+  return touches;
+}
+
+/** Contacts that adjoin on both curves, in order along A; only those whose widths still reach are compared. */
+function runsOf(contacts: readonly Contact[]): readonly (readonly Contact[])[] {
+  const runs: Contact[][] = [];
+  let open: Contact[][] = [];
+  for (const c of [...contacts].sort((p, q) => p.ta - q.ta)) {
+    open = open.filter(run => run.slice(-lookBack).some(p => c.ta - p.ta <= 2 * (c.wa + p.wa)));
+    const home = open.find(run =>
+      run
+        .slice(-lookBack)
+        .some(p => c.ta - p.ta <= 2 * (c.wa + p.wa) && Math.abs(c.tb - p.tb) <= 2 * (c.wb + p.wb)),
+    );
+    if (home) home.push(c);
+    else {
+      const run = [c];
+      runs.push(run);
+      open.push(run);
+    }
+  }
+  return runs;
+}
+
+/** The last few of a run reach farthest along A. */
+const lookBack = 8;
+
+/** Newton's method on (A − B) · A′ = 0, A′ × B′ = 0 from nearby: where two curves run side by side at their nearest. */
+function nearestApproach(curves: Curves, fromA: number, fromB: number) {
+  const { a, b } = curves;
+  const clampUnit = (t: number): number => Math.min(1, Math.max(0, t));
+  let ta = fromA,
+    tb = fromB;
+  let best = { ta, tb, gap: gap(curves, ta, tb) };
+  for (let i = 0; i < 20; i++) {
+    const ex = xAt(a, ta) - xAt(b, tb),
+      ey = yAt(a, ta) - yAt(b, tb);
+    const ux = (3 * a.x3 * ta + 2 * a.x2) * ta + a.x1,
+      uy = (3 * a.y3 * ta + 2 * a.y2) * ta + a.y1;
+    const vx = (3 * b.x3 * tb + 2 * b.x2) * tb + b.x1,
+      vy = (3 * b.y3 * tb + 2 * b.y2) * tb + b.y1;
+    const uux = 6 * a.x3 * ta + 2 * a.x2,
+      uuy = 6 * a.y3 * ta + 2 * a.y2;
+    const vvx = 6 * b.x3 * tb + 2 * b.x2,
+      vvy = 6 * b.y3 * tb + 2 * b.y2;
+    const f = ex * ux + ey * uy,
+      g = ux * vy - uy * vx;
+    const fa = ux * ux + uy * uy + ex * uux + ey * uuy,
+      fb = -(ux * vx + uy * vy);
+    const ga = uux * vy - uuy * vx,
+      gb = ux * vvy - uy * vvx;
+    const det = fa * gb - fb * ga;
+    if (det === 0) break;
+    ta = clampUnit(ta - (f * gb - fb * g) / det);
+    tb = clampUnit(tb - (fa * g - f * ga) / det);
+    if (!(Math.abs(ta - fromA) < touchingReach && Math.abs(tb - fromB) < touchingReach)) break;
+    const apart = gap(curves, ta, tb);
+    if (apart < best.gap) best = { ta, tb, gap: apart };
+  }
+  return best;
+}
+
+/** A touch lies this near, in parameters, to the piece that pointed to it. */
+const touchingReach = 0.01;

@@ -1,0 +1,159 @@
+import {
+  at,
+  between,
+  type Cubic,
+  distance,
+  intersectSegments,
+  line,
+  offsetSegment,
+  pointAt,
+  reversed,
+  rotation,
+  type Segment,
+  selfCrossing,
+  transformed,
+} from '@paperhinge/geometry';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { anyCubic, garmentCubic } from '../../support/ugly-curves.js';
+
+const arch: Cubic = [at(0, 0), at(0, 100), at(100, 100), at(100, 0)];
+const cup: Cubic = [at(0, 150), at(0, 50), at(100, 50), at(100, 150)];
+const down = (curve: Cubic, dy: number): Cubic => curve.map(p => at(p.x, p.y + dy)) as unknown as Cubic;
+const count = (a: Segment, b: Segment): number => intersectSegments(a, b).length;
+const turned = (s: Segment): Segment => transformed(s, rotation(0.7, at(3, 5)));
+
+describe('touches and near misses', () => {
+  test('two arches that touch meet once, where they touch', () => {
+    const [touch, ...more] = intersectSegments(arch, cup);
+    expect(more).toEqual([]);
+    expect(distance(touch!.point, at(50, 75))).toBeLessThan(1e-8);
+  });
+  test.each([1e-3, 1e-4, 1e-6, 1e-7])('a gap of %s mm is a gap, and an overlap of it two crossings', gap => {
+    expect(count(arch, down(cup, gap))).toBe(0);
+    expect(count(arch, down(cup, -gap))).toBe(2);
+    expect(count(arch, line(at(0, 75 + gap), at(100, 75 + gap)))).toBe(0);
+    expect(count(arch, line(at(0, 75 - gap), at(100, 75 - gap)))).toBe(2);
+  });
+  test('a touch is one whichever way the page is turned', () => {
+    for (let i = 0; i < 24; i++) {
+      const map = rotation(i, at(37, -11));
+      expect(count(transformed(arch, map), transformed(cup, map))).toBe(1);
+      expect(count(transformed(arch, map), transformed(line(at(0, 75), at(100, 75)), map))).toBe(1);
+    }
+  });
+  test('a line through the tip of a cusp meets it once, a curve too', () => {
+    const cusp: Cubic = [at(0, 0), at(100, 100), at(0, 100), at(100, 0)];
+    expect(count(cusp, line(at(0, 75), at(100, 75)))).toBe(1);
+    expect(count(cusp, [at(0, 70), at(30, 75), at(70, 75), at(100, 80)])).toBe(1);
+  });
+  test('a contact of third order at a shared start is one meeting', () => {
+    const up: Cubic = [at(0, 0), at(50, 0), at(100, 0), at(150, 100)];
+    expect(intersectSegments(up, up.map(p => at(p.x, -p.y)) as unknown as Cubic)).toHaveLength(1);
+  });
+});
+
+describe('ends', () => {
+  test('halves of one curve meet at their joint alone', () => {
+    const [meeting, ...more] = intersectSegments(between(arch, 0, 0.4), between(arch, 0.4, 1));
+    expect(more).toEqual([]);
+    expect([meeting!.ta, meeting!.tb]).toEqual([1, 0]);
+  });
+  test('an end on the other curve counts, from either side', () => {
+    expect(count(arch, line(at(50, 75), at(50, 200)))).toBe(1);
+    expect(count(arch, [at(50, 75), at(50, 80), at(60, 120), at(80, 200)])).toBe(1);
+    expect(count(line(at(0, 0), at(10, 0)), line(at(5, 0), at(5, 10)))).toBe(1);
+    expect(count(line(at(0, 0), at(10, 0)), line(at(10, 0), at(20, 0)))).toBe(1);
+  });
+  test('curves that leave one point in one direction meet there once', () => {
+    const wide: Cubic = [at(0, 0), at(0, 50), at(50, 150), at(200, 100)];
+    expect(intersectSegments(arch, wide).map(m => m.ta < 1e-6)).toEqual([true, false]);
+  });
+});
+
+describe('overlaps', () => {
+  test('a curve runs along itself from end to end, in either sense', () => {
+    expect(intersectSegments(arch, arch)).toEqual([
+      { ta: 0, tb: 0, point: at(0, 0), overlap: true },
+      { ta: 1, tb: 1, point: at(100, 0), overlap: true },
+    ]);
+    expect(intersectSegments(arch, reversed(arch)).map(m => [m.ta, m.tb, m.overlap])).toEqual([
+      [0, 1, true],
+      [1, 0, true],
+    ]);
+  });
+  test('parts of one curve share the stretch between their ends', () => {
+    const shared = intersectSegments(turned(between(arch, 0, 0.6)), turned(between(arch, 0.3, 1)));
+    expect(shared.map(m => m.overlap)).toEqual([true, true]);
+    expect(shared[0]!.ta).toBeCloseTo(0.5, 9);
+    expect(shared[1]!.tb).toBeCloseTo(3 / 7, 9);
+  });
+  test('lines share their common stretch, and a straight cubic shares it with a line', () => {
+    expect(
+      intersectSegments(line(at(0, 0), at(10, 0)), line(at(5, 0), at(20, 0))).map(m => m.point.x),
+    ).toEqual([5, 10]);
+    const cubic: Cubic = [at(5, 0), at(7, 0), at(8, 0), at(30, 0)];
+    expect(intersectSegments(line(at(0, 0), at(10, 0)), cubic).map(m => [m.point.x, m.overlap])).toEqual([
+      [5, true],
+      [10, true],
+    ]);
+  });
+  test('a parallel a thousandth of a millimetre away does not overlap', () => {
+    expect(count(arch, offsetSegment(arch, 1e-3, 1e-5)[0]!)).toBe(0);
+  });
+});
+
+// Every curve meets a line where its height over the line changes sign: counted by sampling.
+test('no crossing with a line is missed', () => {
+  fc.assert(
+    fc.property(anyCubic, fc.double({ min: -200, max: 200, noNaN: true }), (curve, y) => {
+      let changes = 0;
+      for (let i = 0; i < 256; i++) {
+        const a = pointAt(curve, i / 256).y - y,
+          b = pointAt(curve, (i + 1) / 256).y - y;
+        if ((a < -1e-6 && b > 1e-6) || (a > 1e-6 && b < -1e-6)) changes++;
+      }
+      const found = intersectSegments(line(at(-1e5, y), at(1e5, y)), curve);
+      expect(found.length).toBeGreaterThanOrEqual(changes);
+      for (const m of found) expect(Math.abs(pointAt(curve, m.tb).y - y)).toBeLessThan(2e-6);
+    }),
+  );
+});
+test('the order of the two curves does not matter, and both agree on the place', () => {
+  fc.assert(
+    // One of the two is tame: of two curves that all but overlap, what is one place is a matter of rounding.
+    fc.property(anyCubic, garmentCubic, (a, b) => {
+      const ab = intersectSegments(a, b),
+        ba = intersectSegments(b, a);
+      expect(ba.length).toBe(ab.length);
+      for (const m of ab) expect(distance(pointAt(a, m.ta), pointAt(b, m.tb))).toBeLessThan(1.1e-6);
+    }),
+    { numRuns: 300 },
+  );
+});
+
+describe('self-crossing', () => {
+  test('a loop crosses itself where both parameters give one point', () => {
+    const loop: Cubic = [at(0, 0), at(200, 150), at(-100, 150), at(100, 0)];
+    const found = selfCrossing(loop)!;
+    expect(distance(pointAt(loop, found.t0), pointAt(loop, found.t1))).toBeLessThan(1e-12);
+    expect(found.point.x).toBeCloseTo(50, 12);
+  });
+  test('a cusp, an arch, a closed curve and a turn-back do not', () => {
+    expect(selfCrossing([at(0, 0), at(100, 100), at(0, 100), at(100, 0)])).toBeUndefined();
+    expect(selfCrossing(arch)).toBeUndefined();
+    expect(selfCrossing([at(0, 0), at(100, 0), at(0, 100), at(0, 0)])).toBeUndefined();
+    expect(selfCrossing([at(0, 0), at(300, 0), at(-100, 0), at(200, 0)])).toBeUndefined();
+  });
+  test('what is found is a crossing', () => {
+    fc.assert(
+      fc.property(anyCubic, curve => {
+        const found = selfCrossing(curve);
+        if (!found) return;
+        const size = Math.max(1, ...curve.flatMap(p => [Math.abs(p.x), Math.abs(p.y)]));
+        expect(distance(pointAt(curve, found.t0), pointAt(curve, found.t1))).toBeLessThan(1e-9 * size);
+      }),
+      { numRuns: 500 },
+    );
+  });
+});
