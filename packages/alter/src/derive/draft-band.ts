@@ -14,6 +14,7 @@ import { bandStretchFindings, stretchOfBand } from '../fit/band-stretch.js';
 import { stretchOf } from '../fit/cloth.js';
 import { type BandMark, bandMarks, withEdgeMarks } from './band-marks.js';
 import { cutLength } from './cut-size.js';
+import { freePlace } from './free-place.js';
 import { gapAcross } from './gap.js';
 import { distinctEdges, garmentChains, requireJoined, runsAlong } from './garment-chain.js';
 import { endEdges, longPiece, sewnEdge } from './long-piece.js';
@@ -63,6 +64,7 @@ export function draftBand(pattern: Pattern, parameters: DraftBand): Alteration {
   const piece = longPiece({
     name,
     madeFor: along,
+    place: freePlace(pattern, name),
     fabric,
     finishedLength: stretched,
     finishedWidth,

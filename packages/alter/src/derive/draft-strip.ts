@@ -9,6 +9,7 @@ import {
 } from '@paperhinge/geometry';
 import type { Alteration, Derived } from '../alteration.js';
 import { cutLength } from './cut-size.js';
+import { freePlace } from './free-place.js';
 import { distinctEdges, garmentChains, runsAlong } from './garment-chain.js';
 import { endEdges, longPiece, sewnEdge } from './long-piece.js';
 import { takePlace } from './take-place.js';
@@ -50,6 +51,7 @@ export function draftStrip(
   const piece = longPiece({
     name,
     madeFor: along,
+    place: freePlace(pattern, name),
     fabric: cloth,
     finishedLength: edgeMm,
     finishedWidth: cutWidth - 2 * allowance,

@@ -15,6 +15,8 @@ import {
 export interface LongPiece {
   readonly name: string;
   readonly madeFor: readonly EdgeRef[];
+  /** Where the start of its sewn edge lies in the drawing. */
+  readonly place: Point;
   readonly fabric: string;
   /** mm between the joins, and between the two long stitching lines. */
   readonly finishedLength: number;
@@ -33,10 +35,11 @@ export const sewnEdge = 'sewn';
 export const freeEdge = 'free';
 export const endEdges = ['join-start', 'join-end'] as const;
 
-/** Lays a long piece out from (0, 0), its sewn edge on top. */
+/** Lays a long piece out to the right of its place, its sewn edge on top. */
 export function longPiece(long: LongPiece): Piece {
-  const { finishedLength: length, finishedWidth: width } = long;
-  const corner = { a: at(0, 0), b: at(length, 0), c: at(length, width), d: at(0, width) };
+  const { finishedLength: length, finishedWidth: width, place } = long;
+  const spot = (x: number, y: number): Point => at(place.x + x, place.y + y);
+  const corner = { a: spot(0, 0), b: spot(length, 0), c: spot(length, width), d: spot(0, width) };
   const side = (name: string, from: Point, to: Point, allowance: number): Edge => ({
     type: 'edge',
     name,
@@ -64,7 +67,7 @@ export function longPiece(long: LongPiece): Piece {
       ],
     },
     notches: long.notches.map(notch => ({ ...notch, edge: sewnEdge })),
-    lines: [grainOf(long), foldOf(long)],
+    lines: [grainOf(long, spot), foldOf(long, spot)],
     marks: [],
     cutting,
     madeFor: long.madeFor,
@@ -73,18 +76,20 @@ export function longPiece(long: LongPiece): Piece {
 
 export const titled = (name: string): string => `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
 
-function grainOf({ finishedLength, finishedWidth, grain }: LongPiece): PieceLine {
+type Spot = (x: number, y: number) => Point;
+
+function grainOf({ finishedLength, finishedWidth, grain }: LongPiece, spot: Spot): PieceLine {
   const middle = at(finishedLength / 4, finishedWidth / 2);
   const reach =
     grain === 'along' ? finishedLength * 0.15 : Math.min(finishedWidth * 0.4, finishedLength * 0.15);
   const way = { along: at(reach, 0), across: at(0, reach), bias: at(reach, reach) }[grain];
-  const from = at(middle.x - way.x, middle.y + way.y),
-    to = at(middle.x + way.x, middle.y - way.y);
+  const from = spot(middle.x - way.x, middle.y + way.y),
+    to = spot(middle.x + way.x, middle.y - way.y);
   return { kind: 'grain', name: 'grain', path: pathOf(line(from, to)) };
 }
 
-const foldOf = ({ finishedLength, finishedWidth }: LongPiece): PieceLine => ({
+const foldOf = ({ finishedLength, finishedWidth }: LongPiece, spot: Spot): PieceLine => ({
   kind: 'fold',
   name: 'fold',
-  path: pathOf(line(at(0, finishedWidth / 2), at(finishedLength, finishedWidth / 2))),
+  path: pathOf(line(spot(0, finishedWidth / 2), spot(finishedLength, finishedWidth / 2))),
 });
