@@ -324,6 +324,12 @@ describe('a piece', () => {
     expect(piece.marks[0]!.at.x).toBeCloseTo(40, 9);
   });
 
+  test('keeps a line of an unknown kind as a style line, with a finding', () => {
+    const content = `${box}<path data-line="centre" d="M20 70V10"/>`;
+    expect(pieceIn(content).lines).toMatchObject([{ kind: 'style', name: 'centre' }]);
+    expect(codes(content)).toEqual(['word-not-understood']);
+  });
+
   test('is named once', () => {
     const two = `<g data-piece="p" data-allowance="1">${box}</g>`;
     expect(refusal(`${two}\n${two}`)).toMatchObject({
@@ -380,10 +386,21 @@ describe('notches', () => {
     ]);
   });
 
-  test('an unknown style is refused, one that draws nothing is a finding', () => {
-    expect(refusal(inPiece(`${box}<path data-notch="dubble" d="M90 30H110"/>`)).remedy).toBe(
-      'Did you mean "double"?',
-    );
+  test('where the drawing runs through two edges sit on the one nearer to its middle', () => {
+    expect(notchesIn('<path data-notch="single" d="M50 -20L50 84"/>')).toMatchObject([
+      { edge: 'top', at: 50 },
+    ]);
+    expect(notchesIn('<path data-notch="single" d="M50 -4L50 100"/>')).toMatchObject([
+      { edge: 'hem', at: 50 },
+    ]);
+  });
+
+  test('of an unknown style are single ones, with a finding; ones that draw nothing are left out with one', () => {
+    const content = '<path data-notch="dubble" d="M90 30H110"/>';
+    expect(notchesIn(content)).toEqual([{ edge: 'side', at: 30, style: 'single' }]);
+    expect(findingsIn(box + content)).toMatchObject([
+      { code: 'word-not-understood', remedy: 'Did you mean "double"?', where: { piece: 'p', line: 1 } },
+    ]);
     expect(codes(`${box}<path data-notch="single" d=""/>`)).toEqual(['nothing-drawn']);
   });
 });
@@ -417,6 +434,15 @@ describe('what is not understood', () => {
       'drawing-not-read',
     ]);
     expect(codes(`${box}<text>Front</text>`)).toEqual([]);
+  });
+
+  test('damage to a shape without meaning is a finding, to a group that moves the piece an error', () => {
+    expect(codes(`${box}<path d="M0 0 L5 5 x"/>`)).toEqual(['path-data-broken', 'drawing-not-read']);
+    expect(refusal(inPiece(`<g transform="turn(3)">${box}</g>`))).toMatchObject({
+      code: 'attribute-not-understood',
+      where: { line: 3 },
+    });
+    expect(refusal(inPiece(`<g data-edge="e"><path d="M0 0 L5 5 x"/></g>`)).code).toBe('path-data-broken');
   });
 
   test('edges outside every piece and pieces that show nothing are findings', () => {

@@ -10,9 +10,14 @@ import type { Element, XmlDocument } from './xml.js';
  */
 export function checkVocabulary(document: XmlDocument, read: ReadonlySet<Element>, report: Report): void {
   const stack: Element[] = [document.root];
+  const known = new Map<string, string | undefined>();
+  const nearest = (word: string): string | undefined => {
+    if (!known.has(word)) known.set(word, nearestName(word, ourAttributes));
+    return known.get(word);
+  };
   for (let element = stack.pop(); element; element = stack.pop()) {
     if (element.attributes.has('data-derived')) continue;
-    checkElement(element, element === document.root, report);
+    checkElement(element, element === document.root, nearest, report);
     if (element.attributes.has('data-piece') && !read.has(element))
       report.add('warning', 'piece-left-out', element.offset, {
         message: 'A piece shows nothing and was left out: it is empty, hidden, or within defs.',
@@ -22,7 +27,12 @@ export function checkVocabulary(document: XmlDocument, read: ReadonlySet<Element
   }
 }
 
-function checkElement(element: Element, isRoot: boolean, report: Report): void {
+function checkElement(
+  element: Element,
+  isRoot: boolean,
+  nearest: (word: string) => string | undefined,
+  report: Report,
+): void {
   for (const [name, { offset }] of element.attributes) {
     if (!name.startsWith('data-')) continue;
     const word = name.slice('data-'.length);
@@ -34,7 +44,7 @@ function checkElement(element: Element, isRoot: boolean, report: Report): void {
     ];
     if (speaks(word, roles)) continue;
     const isOurs = ourAttributes.includes(word);
-    const near = isOurs ? undefined : nearestName(word, ourAttributes);
+    const near = isOurs ? undefined : nearest(word);
     if (isOurs)
       report.add('warning', 'attribute-misplaced', offset, {
         message: `${quoted(name)} says nothing on this element.`,

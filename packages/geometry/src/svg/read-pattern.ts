@@ -4,16 +4,17 @@ import type { Pattern, Piece } from '../pattern/types.js';
 import { validatePattern } from '../pattern/validate.js';
 import { wordOf } from './attribute-values.js';
 import { checkVocabulary } from './check-vocabulary.js';
-import { gatherer } from './gather.js';
+import { describeFault, faultFinding } from './fault-finding.js';
+import { gatherer, meaningOf } from './gather.js';
 import { readMetadata } from './read-metadata.js';
 import { type PieceReading, placed, readPiece } from './read-piece.js';
 import { type Report, reportOn } from './report.js';
-import type { ShapeFault } from './shapes.js';
+import { type ShapeFault, shapeNames } from './shapes.js';
 import type { SheetPieces } from './sheet-pieces.js';
 import { styleSheetOf } from './style-sheet.js';
 import { telling, units } from './vocabulary.js';
 import { type Shown, walk } from './walk.js';
-import { attributeOf, type Element, elementLabel, parseXml, type XmlDocument } from './xml.js';
+import { attributeOf, type Element, parseXml, type XmlDocument } from './xml.js';
 
 export interface PatternReadOptions {
   /** Named in findings and errors; its last part is the pattern's name where the drawing gives none. */
@@ -48,7 +49,7 @@ export function readPattern(source: Uint8Array | string, options: PatternReadOpt
     report,
     {
       skip: element => element.attributes.has('data-derived'),
-      onFault: (element, fault, outer) => refuseFault(element, fault, outer, report),
+      onFault: (element, fault, outer) => faultIn(element, fault, outer, sheet, report),
       sheet: styleSheetOf(document, report),
     },
     drawn => gathered.add(drawn),
@@ -95,24 +96,45 @@ function nameOf(root: Element, file: string | undefined): string {
   return file?.split(/[/\\]/).at(-1) || 'pattern';
 }
 
-/** In a pattern every line counts: damaged geometry is refused where a foreign drawing would be shown in part. */
-function refuseFault(
+/**
+ * In a pattern every line counts: damage to one is refused where a foreign drawing would be shown in part. Damage to
+ * what carries no meaning is a finding.
+ */
+function faultIn(
   element: Element,
-  { attribute, index, reason }: ShapeFault,
+  fault: ShapeFault,
   outer: Shown | undefined,
+  sheet: SheetPieces,
   report: Report,
-): never {
-  const place = element.attributes.get(attribute);
-  const at = place && index !== undefined ? report.within(place, index) : (place?.offset ?? element.offset);
-  const isPath = attribute === 'd' || attribute === 'points';
-  throw report.error(isPath ? 'path-data-broken' : 'attribute-not-understood', at, {
-    message: isPath
-      ? `The path data of ${elementLabel(element)} breaks off: ${reason}.`
-      : `The ${attribute} of ${elementLabel(element)} cannot be used: ${reason}.`,
-    remedy: isPath ? 'Draw the line again, or mend its data.' : 'Write it as SVG does, or remove it.',
-    piece: pieceAround(element, outer),
-    edge: attributeOf(element, 'data-edge') ?? attributeOf(element, 'data-dart'),
-  });
+): void {
+  const id = attributeOf(element, 'id');
+  const isNamed = id !== undefined && Object.values(sheet).some(piece => piece.outline === id);
+  // A group's transform moves all within it, meaningful or not.
+  const isShape = shapeNames.has(element.name);
+  if (isShape && !isNamed && !hasMeaning(element, outer)) {
+    faultFinding(report, element, fault);
+    return;
+  }
+  const { at, message, remedy } = describeFault(report, element, fault);
+  throw report.error(
+    fault.attribute === 'd' || fault.attribute === 'points' ? 'path-data-broken' : 'attribute-not-understood',
+    at,
+    {
+      message,
+      remedy,
+      piece: pieceAround(element, outer),
+      edge: attributeOf(element, 'data-edge') ?? attributeOf(element, 'data-dart'),
+    },
+  );
+}
+
+function hasMeaning(element: Element, outer: Shown | undefined): boolean {
+  let within: Element | undefined = element;
+  for (let shown = outer; within; within = shown?.element, shown = shown?.outer) {
+    if (meaningOf(within)) return true;
+    if (within.attributes.has('data-piece')) return false;
+  }
+  return false;
 }
 
 function pieceAround(element: Element, outer: Shown | undefined): string | undefined {

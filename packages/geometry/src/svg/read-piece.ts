@@ -1,5 +1,6 @@
 import { stitchingLine } from '../cutting-line/stitching-line.js';
 import { locating, PatternError, type Where } from '../errors.js';
+import { listed, nearestName, quoted } from '../naming.js';
 import { boundsOfPath } from '../path/bounds.js';
 import type { Path } from '../path/path.js';
 import { mirroredByDefault } from '../pattern/build.js';
@@ -111,8 +112,8 @@ function onStitchingLine(outline: OutlineReading, context: PieceContext): readon
 
 function readLine(item: Item, context: PieceContext): readonly PieceLine[] {
   const { element } = item;
-  const kind = wordOf(element, 'data-line', lineKinds, context.report, context.owner)!;
-  const name = textOf(element, 'data-name') ?? kind;
+  const kind = wordOrFinding(element, 'data-line', lineKinds, 'style', context);
+  const name = textOf(element, 'data-name') ?? textOf(element, 'data-line') ?? kind;
   const paths = item.strokes.filter(s => s.segments.length > 0);
   if (paths.length === 0) nothingDrawn(item, context);
   return paths.map(({ segments }): PieceLine => ({ kind, name, path: { segments } }));
@@ -128,6 +129,26 @@ function readMark(item: Item, context: PieceContext): readonly Mark[] {
   return [{ kind, name: textOf(item.element, 'data-name') ?? kind, at }];
 }
 
+/** A line or notch of an unknown kind still has its place: it is kept as the plainest kind, with a finding. */
+function wordOrFinding<W extends string>(
+  element: Element,
+  name: string,
+  words: readonly W[],
+  otherwise: W,
+  context: PieceContext,
+): W {
+  const { value, offset } = element.attributes.get(name)!;
+  const word = words.find(w => w === value.trim());
+  if (word !== undefined) return word;
+  const near = nearestName(value.trim(), words);
+  context.report.add('warning', 'word-not-understood', offset, {
+    message: `${name} says a word that is not one of its own; it is read as ${quoted(otherwise)}.`,
+    remedy: near === undefined ? `Write one of: ${listed(words)}.` : `Did you mean ${quoted(near)}?`,
+    ...context.owner,
+  });
+  return otherwise;
+}
+
 /** The middle of the upright box of all strokes: the centre of a circle, a cross or a square. */
 function middleOf({ strokes }: Item): Point | undefined {
   const boxes = strokes.map(s => (s.segments.length > 0 ? boundsOfPath(s) : { min: s.start, max: s.start }));
@@ -139,7 +160,7 @@ function middleOf({ strokes }: Item): Point | undefined {
 
 function readNotch(item: Item, piece: Piece, context: PieceContext): readonly Notch[] {
   const { element } = item;
-  const style = wordOf(element, 'data-notch', notchStyles, context.report, context.owner)!;
+  const style = wordOrFinding(element, 'data-notch', notchStyles, 'single', context);
   const strokes = item.strokes.map(
     ({ start, segments }): Path => ({ segments: segments.length > 0 ? segments : [[start, start]] }),
   );

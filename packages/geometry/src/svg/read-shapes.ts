@@ -2,6 +2,7 @@ import { type Box, boundsOf, boxAround } from '../curve/bounds.js';
 import type { Finding } from '../errors.js';
 import { pathLength } from '../path/length.js';
 import { signedArea } from '../region/area.js';
+import { faultFinding } from './fault-finding.js';
 import type { Subpath } from './pen.js';
 import { type Report, reportOn } from './report.js';
 import type { ShapeFault } from './shapes.js';
@@ -78,18 +79,6 @@ function boxOf(strokes: readonly Subpath[]): Box {
   for (const { segments } of strokes)
     for (const segment of segments) box = box ? boxAround(box, boundsOf(segment)) : boundsOf(segment);
   return box!;
-}
-
-function faultFinding(report: Report, element: Element, { attribute, index, reason }: ShapeFault): void {
-  const place = element.attributes.get(attribute);
-  const at = place && index !== undefined ? report.within(place, index) : (place?.offset ?? element.offset);
-  const isPath = attribute === 'd' || attribute === 'points';
-  report.add('warning', isPath ? 'path-data-broken' : 'attribute-not-understood', at, {
-    message: isPath
-      ? `The path data of ${elementLabel(element)} breaks off: ${reason}. It is drawn up to there.`
-      : `The ${attribute} of ${elementLabel(element)} is left out: ${reason}.`,
-    remedy: isPath ? 'Draw the shape again, or mend its data.' : 'Write it as SVG does, or remove it.',
-  });
 }
 
 function sayLeftOut({ texts, hidden }: LeftOut, report: Report): void {

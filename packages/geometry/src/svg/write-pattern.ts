@@ -4,9 +4,9 @@ import { boundsOfPath } from '../path/bounds.js';
 import type { Path } from '../path/path.js';
 import { dartsOf, edgeNamed, edgeNames, outlinePath, partsOfEdge } from '../pattern/outline.js';
 import type { Dart, Pattern, Piece, PieceLine } from '../pattern/types.js';
-import { centroid } from '../region/area.js';
 import { notchStrokes } from './notch-drawing.js';
 import { toPathData, toSvgNumber } from './path-text.js';
+import { titlePlace } from './title-place.js';
 import { metadataOf } from './write-metadata.js';
 import { attribute, xmlJson, xmlText } from './xml-text.js';
 
@@ -103,6 +103,6 @@ const lineLine = ({ kind, name, path }: PieceLine): string =>
     : `    <path${attribute('data-line', kind)}${attribute('data-name', name === kind ? undefined : name)}${strokes.inside} d="${toPathData(path)}"/>`;
 
 function titleLine(piece: Piece): string {
-  const { x, y } = centroid(outlinePath(piece.outline));
+  const { x, y } = titlePlace(piece, titleSize);
   return `    <text data-derived="title" x="${x.toFixed(1)}" y="${y.toFixed(1)}" font-family="sans-serif" font-size="${titleSize}" text-anchor="middle" fill="#222222" stroke="none">${xmlText(piece.title)}</text>`;
 }

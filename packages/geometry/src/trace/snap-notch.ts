@@ -32,12 +32,12 @@ export function snapNotch(
   preferred?: string,
 ): NotchPlace {
   const found = strokes.map(stroke => placesOf(edges, stroke));
-  const names = found.map(places => new Set(places.map(p => p.edge)));
-  const shared = [...names[0]!].filter(name => names.every(set => set.has(name)));
-  const edge =
-    preferred !== undefined && shared.includes(preferred)
-      ? preferred
-      : (shared[0] ?? nearestTo(found.flat(), strokes).edge);
+  const isShared = (edge: string): boolean => found.every(places => places.some(p => p.edge === edge));
+  const all = found.flat();
+  const shared = all.filter(place => isShared(place.edge));
+  const edge = shared.some(place => place.edge === preferred)
+    ? preferred!
+    : nearestToMiddle(shared.length > 0 ? shared : all, strokes).edge;
   const onEdge = found.flatMap(places => places.filter(p => p.edge === edge)).map(p => p.at);
   const at = (Math.min(...onEdge) + Math.max(...onEdge)) / 2;
   const length = pathLength(edges.find(e => e.name === edge)!.path);
@@ -72,7 +72,7 @@ function nearerEnd(edges: readonly NamedPath[], stroke: Path): Candidate {
   return all.reduce((best, next) => (next.far < best.far ? next : best));
 }
 
-function nearestTo(candidates: readonly Candidate[], strokes: readonly Path[]): Candidate {
+function nearestToMiddle(candidates: readonly Candidate[], strokes: readonly Path[]): Candidate {
   const middle = lerp(pathStart(strokes[0]!), pathEnd(strokes[0]!), 1 / 2);
   return candidates.reduce((best, next) =>
     distance(next.point, middle) < distance(best.point, middle) ? next : best,
