@@ -170,6 +170,7 @@ describe('the band as a piece', () => {
       );
     expect(marks(once)).toHaveLength(1);
     expect(marks(twice)).toEqual(marks(once));
+    expect(twice.seams.map(s => s.name)).toEqual(once.seams.map(s => s.name));
   });
 
   test('it takes the place of the old neckband in its seam, and walks true', () => {

@@ -48,14 +48,14 @@ export function takePlace(
   const taken = pattern.seams.find(
     ({ a, b }) => (a.some(isOwn) && b.some(isAlong)) || (b.some(isOwn) && a.some(isAlong)),
   );
+  // Seams of the old piece with itself (its own join) go with it; they are not missed.
+  const others = pattern.seams.filter(({ a, b }) => ![...a, ...b].every(isOwn));
   const free = (wanted: string): string => {
-    const names = new Set(pattern.seams.filter(s => s !== taken).map(s => s.name));
+    const names = new Set(others.filter(s => s !== taken).map(s => s.name));
     let unused = wanted;
     for (let n = 2; names.has(unused); n++) unused = `${wanted}-${n}`;
     return unused;
   };
-  // Seams of the old piece with itself (its own join) go with it; they are not missed.
-  const others = pattern.seams.filter(({ a, b }) => ![...a, ...b].every(isOwn));
   const seams = others.flatMap((seam): readonly Seam[] =>
     seam !== taken ? [seam] : sewn ? [seamOf(seam.name, sewn, seam.b.some(isOwn))] : [],
   );

@@ -81,7 +81,7 @@ function taperedPieces(path: Path, depthAt: (part: number) => number, even: bool
 /** Points laid on a tapered parallel before a curve is fitted through them: one each few millimetres of a long seam. */
 const samples = 96;
 /** Share of a segment over which the direction at its end is taken. */
-const nearEnd = 1e-5;
+const nearEnd = 1 / 100_000;
 
 /** Two neighbouring stretches in one chain: where a corner between them opened or overlaps, they meet again. */
 export function joinedOn(before: Path, after: Path): Path {

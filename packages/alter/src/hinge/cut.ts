@@ -1,9 +1,10 @@
 import {
-  edgePath,
   type Path,
   PatternError,
   type Piece,
   type Point,
+  partsOfEdge,
+  pathEnd,
   pathLength,
   pathOf,
   pointAlong,
@@ -38,8 +39,15 @@ export const onEdge = (end: CutEnd): end is { readonly edge: string; readonly al
 export function pointOfEnd(piece: Piece, end: CutEnd): Point {
   if ('pivot' in end) return end.pivot;
   if ('dart' in end) return dartNamed(piece, end.dart).apex;
-  const path = edgePath(piece, end.edge);
-  return pointAlong(path, Math.min(end.along, pathLength(path)));
+  let along = end.along;
+  const parts = partsOfEdge(piece, end.edge);
+  for (const { path } of parts) {
+    const length = pathLength(path);
+    // As on the ring: where a dart interrupts the edge, its first mouth end is meant, never the second.
+    if (along <= length + tolerances.coincidenceTolerance) return pointAlong(path, Math.min(along, length));
+    along -= length;
+  }
+  return pathEnd(parts.at(-1)!.path);
 }
 
 /**

@@ -68,7 +68,7 @@ export function neckFrames(piece: Piece, neck: Edge, depth: number): readonly Ne
   if (ring.some(isFold))
     throw new PatternError('neck-not-at-centre', {
       message: `The neck of "${piece.name}" does not end on its fold.`,
-      remedy: 'Draw the neck up to the fold edge.',
+      remedy: 'Recut the neck before an inset is cut into it, or draw it up to the fold edge.',
       where: { piece: piece.name, edge: neck.name },
     });
   return wholeFrames(piece, neck, before, after, depth);

@@ -3,10 +3,9 @@ import { endingIn } from '../edit/meet.js';
 
 /**
  * A quarter of an ellipse from `lowest` (square to the centre line) to `end` (along it), by cubics of 15 degrees.
- * Its centre lies `down` above `lowest`. Each cubic is the affine image of a circle's arc with handles
- * (4/3) tan(φ/4); the radial error, 2.7e-4 of the radius at 90 degrees, falls with the sixth power of φ: 6e-9 of the
- * larger half axis here, 1e-6 mm for a neck. Source: the figures of T. Dokken et al., Good approximation of circles
- * by curvature-continuous Bézier curves, 1990.
+ * Its centre lies `down` above `lowest`. Each cubic is the affine image of one of a circle with handles
+ * (4/3) tan(φ/4). Error: 2.7e-4 of the radius at φ = 90° [read: spencermortensen.com/articles/bezier-circle], and it
+ * falls with the sixth power of φ: 6e-9 of the larger half axis here, 1e-6 mm for a neck.
  *
  * @param out half axis from the centre outwards
  * @param down half axis from the centre to `lowest`

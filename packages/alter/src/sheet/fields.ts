@@ -5,9 +5,10 @@ import {
   parseLength,
   parsePercent,
   parsePosition,
+  tolerances,
 } from '@paperhinge/geometry';
 import { z } from 'zod';
-import { largestAllowance, longestLength, mostSlashes } from './limits.js';
+import { longestLength, mostSlashes } from './limits.js';
 import { type WordingCode, type Words, wording } from './wording.js';
 
 // The kinds of value a sheet's fields take. Each reads what the maker wrote into mm, shares, rad, places and names.
@@ -59,7 +60,7 @@ export const size = (unit: LengthUnit) =>
 /** Either way. */
 export const signedLength = (unit: LengthUnit) => length(unit, { least: -longestLength });
 /** The width of a seam or hem allowance. */
-export const allowance = (unit: LengthUnit) => length(unit, { most: largestAllowance });
+export const allowance = (unit: LengthUnit) => length(unit, { most: tolerances.largestAllowance });
 
 /** A share, 0.8 for `80 %`, between bounds in per cent; `over`: more than the least. */
 export const percent = (least: number, most: number, over = false) =>

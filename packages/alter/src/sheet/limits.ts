@@ -14,8 +14,6 @@ export const mostSteps = 500;
 export const mostFaults = 50;
 /** mm. 10 m: longer than any one piece of a garment, shorter than what a slipped unit makes of a centimetre. */
 export const longestLength = 10_000;
-/** mm. Deeper than any grown-on facing or hem. */
-export const largestAllowance = 300;
 /** Slashes of one spread: one each millimetre or so of a wide hem would still be fewer. */
 export const mostSlashes = 200;
 /** mm. Smaller than any part of a newborn that is measured. */

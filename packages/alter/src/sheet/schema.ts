@@ -31,7 +31,12 @@ export const sheetSchema = oncePerUnit(unit => {
       .nullable()
       .transform(steps => steps ?? [])
       .default([]),
-    print: mapping({ paper: field.oneOrMore(z.enum(papers)).default(usualPapers) }).default({
+    print: mapping({
+      paper: field
+        .oneOrMore(z.enum(papers))
+        .transform(list => [...new Set(list)])
+        .default(usualPapers),
+    }).default({
       paper: usualPapers,
     }),
   });

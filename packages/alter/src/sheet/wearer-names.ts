@@ -1,4 +1,4 @@
-/** What may be known of the wearer. Terms of ISO 8559-1, and a few of the trade (abdomen, seat, back waist length). */
+/** What may be known of the wearer. Terms of ISO 8559-1, with and without their hyphens, and a few of the trade. */
 export const measurementNames = [
   'head girth',
   'neck girth',
@@ -6,12 +6,15 @@ export const measurementNames = [
   'bust girth',
   'chest girth',
   'under-bust girth',
+  'under bust girth',
   'waist girth',
   'abdomen girth',
   'top hip girth',
+  'high hip girth',
   'hip girth',
   'seat girth',
   'upper-arm girth',
+  'upper arm girth',
   'elbow girth',
   'wrist girth',
   'hand girth',
@@ -19,6 +22,7 @@ export const measurementNames = [
   'trunk circumference',
   'thigh girth',
   'mid-thigh girth',
+  'mid thigh girth',
   'knee girth',
   'calf girth',
   'ankle girth',

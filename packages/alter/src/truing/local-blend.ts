@@ -85,4 +85,4 @@ function widest(path: Path, blend: Blend, before: number, after: number, within:
 /** Times the limit. A blend narrower than this still looks like a corner. */
 const narrowest = 4;
 /** Share of the room at which the search for a narrower blend ends. */
-const shortest = 1e-3;
+const shortest = 1 / 1000;
