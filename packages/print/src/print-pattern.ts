@@ -6,7 +6,7 @@ import { type Drawing, movedDrawing } from './drawing/ink.js';
 import { fitted } from './drawing/lettering.js';
 import { tidy } from './drawing/widths.js';
 import type { FormatOptions, Orientation, PageFormat } from './pages/format.js';
-import { commonFurniture, pageFurniture } from './pages/furniture.js';
+import { footSize, pageFurniture } from './pages/furniture.js';
 import { joinsOf } from './pages/joins.js';
 import { layoutFor, type SheetLayout, type SheetPiece } from './pages/layout.js';
 import { type PagesJson, pagesJson } from './pages/pages-json.js';
@@ -55,7 +55,13 @@ export async function printPattern(pattern: Pattern, options: PrintOptions): Pro
     inks: pieces.flatMap((p, i) => movedDrawing(drawings[i]!.drawing, p.matrix).inks),
   };
   const title = titleOf(source);
-  const footer = (page: Page) => footLine(title, page, pages.length, format, typefaces);
+  const labels = pieces.map(p => labelsOf(format, covers.length, p));
+  const footer = (page: Page) => {
+    const shown = pattern.pieces
+      .filter((_, i) => labels[i]!.includes(page.label))
+      .map(p => p.title || p.name);
+    return footLine([title, `page ${page.number} of ${pages.length}`, shown.join(', ')], format, typefaces);
+  };
   const pdf = await pdfDocument(
     {
       title: `${title} (${paperName(paper.name)})`,
@@ -66,13 +72,11 @@ export async function printPattern(pattern: Pattern, options: PrintOptions): Pro
       language: 'en',
       format,
       sheet,
-      common: commonFurniture(format),
       pages: pages.map((page, i) =>
         page.kind === 'cover'
-          ? { own: covers[i]!, common: false }
+          ? { own: covers[i]! }
           : {
               window: page.window,
-              common: true,
               own: pageFurniture(page, format, joins, footer(page), typefaces),
             },
       ),
@@ -143,20 +147,16 @@ export function pageWords(numbers: readonly number[]): string {
   return runs.map(([a, b]) => (a === b ? String(a) : `${a}-${b}`)).join(', ');
 }
 
-function footLine(
-  title: string,
-  page: Page,
-  count: number,
-  format: PageFormat,
-  typefaces: Typefaces,
-): string {
-  const { paper, stretch } = format;
+/** What stands under a page, so that one that fell on the floor is known: whose it is, which, what is on it, its scale. */
+function footLine(said: readonly string[], format: PageFormat, typefaces: Typefaces): string {
+  const { paper, stretch, field } = format;
   const corrected = stretch.across !== 1 || stretch.down !== 1;
   const scale = corrected
     ? `corrected ${tidy(stretch.across * 100, 2)} % across, ${tidy(stretch.down * 100, 2)} % down`
     : 'at 100 %, not fitted to the page';
-  const name = fitted(typefaces, title, 2.1, 'regular', 70);
-  return `${name} · page ${page.number} of ${count} · ${paperName(paper.name)}, print ${scale}`;
+  const parts = said.map(part => fitted(typefaces, part, footSize, 'regular', field.width * 0.3));
+  const line = [...parts, `${paperName(paper.name)}, print ${scale}`].join(' · ');
+  return fitted(typefaces, line, footSize, 'regular', field.width);
 }
 
 /** Everything that will be set, so that fonts for it are at hand. */

@@ -11,17 +11,13 @@ const right = at(1, 0),
   up = at(0, -1);
 /** mm: half a match mark. */
 const half = 3.2;
+/** mm: em size of the foot line. */
+export const footSize = 2.1;
 /** mm outside the window at which words stand; printers that reach 6 mm from the edge still print them. */
 const outside = 2.6;
 
-/** What every page has: the window's edge, in window coordinates (mm, from its top left corner). */
-export function commonFurniture({ field: { width: w, height: h } }: PageFormat): Drawing {
-  const edge = stroke('page-edge', polyline(at(0, 0), at(w, 0), at(w, h), at(0, h), at(0, 0)));
-  return { inks: [edge] };
-}
-
 /**
- * What is drawn on one page for putting the pages together: its own label in the corner that the next pages cover,
+ * What is drawn on one page for putting the pages together, in window coordinates: its edge, its own label in the corner that the next pages cover,
  * the strips that take glue, each neighbour's name, half a mark at each end of every join, and the foot line.
  */
 export function pageFurniture(
@@ -36,7 +32,8 @@ export function pageFurniture(
   const own = joins.get(page.label) ?? {};
   const word = (text: string, middle: Point, direction: Point, size = 2.4) =>
     setCentred(measure, text, { role: 'page-text', size }, middle, direction);
-  const inks: Ink[] = [];
+  const edge = stroke('page-edge', polyline(at(0, 0), at(w, 0), at(w, h), at(0, h), at(0, 0)));
+  const inks: Ink[] = [edge];
   // The strips cross in the bottom right corner, which is covered once the page is joined: the label's place.
   const labelSize = Math.min(Math.max(o, 6) * 0.62, 6);
   const corner = Math.max(o, 8) / 2;
@@ -49,7 +46,7 @@ export function pageFurniture(
       right,
     ),
   );
-  inks.push(setLine(measure, footer, { role: 'page-text', size: 2.1 }, at(0, h + outside + 0.6), right));
+  inks.push(setLine(measure, footer, { role: 'page-text', size: footSize }, at(0, h + outside + 0.6), right));
   if (next && own.right) {
     if (o > 0) inks.push(straight('join-line', at(w - o, 0), at(w - o, h)));
     inks.push(

@@ -14,8 +14,6 @@ const largestSide = 14_400;
 export interface PdfPage {
   readonly window?: readonly [number, number, number, number];
   readonly own: Drawing;
-  /** Whether the furniture that all tiles share is shown. */
-  readonly common: boolean;
 }
 
 export interface PdfInput {
@@ -26,30 +24,35 @@ export interface PdfInput {
   readonly format: PageFormat;
   /** Drawn once, shown through each page's window. */
   readonly sheet: Drawing;
-  /** Drawn once, shown on every tile, in window coordinates. */
-  readonly common: Drawing;
   readonly pages: readonly PdfPage[];
 }
 
 /**
- * The file. The large sheet is stored once as a form and shown through each page's window, so that a page more costs
- * its own labels alone. The same input gives the same bytes: no clock, no random names.
+ * The file. The large sheet is stored once as a form and shown through each page's window; what the tiles have of
+ * their own (labels, strips, marks) is stored side by side in one form more, of which each page shows its part. So a
+ * page more costs a few hundred bytes. The same input gives the same bytes: no clock, no random names.
  */
 export async function pdfDocument(input: PdfInput, typefaces: Typefaces): Promise<Uint8Array> {
   const doc = await PDFDocument.create({ updateMetadata: false });
   const { context } = doc;
-  const groups = layerGroups(context, [input.sheet, input.common, ...input.pages.map(p => p.own)]);
+  const groups = layerGroups(context, [input.sheet, ...input.pages.map(p => p.own)]);
   const fonts = fontEmbedder(context, typefaces);
   const content: ContentContext = { typefaces, fonts, layerResource: layer => `L${layers.indexOf(layer)}` };
   const resources = context.nextRef();
-  const sheet = form(context, contentOf(input.sheet, content), resources);
-  const common = form(context, contentOf(input.common, content), resources);
-  for (const page of input.pages) addPage(doc, input.format, page, resources, content);
+  const tiles = input.pages.filter(p => p.window);
+  const strips = chunks(tiles, pagesInStrip).map(strip =>
+    form(context, stripContent(strip, input.format, content), resources),
+  );
+  const forms = Object.fromEntries([
+    ['S', form(context, contentOf(input.sheet, content), resources)],
+    ...strips.map((ref, i) => [`J${i}`, ref] as const),
+  ]);
+  for (const page of input.pages) addPage(doc, input.format, page, tiles.indexOf(page), resources, content);
   context.assign(
     resources,
     context.obj({
       Font: fonts.resources(),
-      XObject: { S: sheet, J: common },
+      XObject: forms,
       Properties: Object.fromEntries([...groups].map(([layer, ref]) => [`L${layers.indexOf(layer)}`, ref])),
     }),
   );
@@ -61,6 +64,20 @@ export async function pdfDocument(input: PdfInput, typefaces: Typefaces): Promis
     objectsPerTick: Number.POSITIVE_INFINITY,
   });
 }
+
+/** Tiles whose own drawings lie side by side in one form: readers that count in 32 bits still place them exactly. */
+const pagesInStrip = 48;
+
+/** mm from one page's drawing to the next in a strip: papers of any width lie clear of one another. */
+const slotOf = (format: PageFormat): number => Math.ceil(format.size[0]) + 20;
+
+const stripContent = (strip: readonly PdfPage[], format: PageFormat, content: ContentContext): string =>
+  strip
+    .map((page, i) => `q 1 0 0 1 ${i * slotOf(format) * unitsPerMm} 0 cm\n${contentOf(page.own, content)}Q\n`)
+    .join('');
+
+const chunks = <T>(list: readonly T[], size: number): readonly (readonly T[])[] =>
+  Array.from({ length: Math.ceil(list.length / size) }, (_, i) => list.slice(i * size, (i + 1) * size));
 
 /** An optional-content group for each layer that has something on it, in the order of the layers. */
 function layerGroups(context: PDFContext, drawings: readonly Drawing[]): ReadonlyMap<Layer, PDFRef> {
@@ -89,6 +106,7 @@ function addPage(
   doc: PDFDocument,
   format: PageFormat,
   page: PdfPage,
+  tile: number,
   resources: PDFRef,
   content: ContentContext,
 ): void {
@@ -113,9 +131,10 @@ function addPage(
   if (page.window) {
     const [x, y, width, height] = page.window;
     const [cw, ch] = [width * stretch.across * k, height * stretch.down * k];
-    out += `q ${[left, top - ch, cw, ch].map(v => String(Number(v.toFixed(6)))).join(' ')} re W n ${onto(x, y)} cm /S Do Q\n`;
-  }
-  out += `q ${onto(0, 0)} cm\n${page.common ? '/J Do\n' : ''}${contentOf(page.own, content)}Q\n`;
+    const slot = (tile % pagesInStrip) * slotOf(format);
+    out += `q ${[left, top - ch, cw, ch].map(v => String(exact(v))).join(' ')} re W n ${onto(x, y)} cm /S Do Q\n`;
+    out += `q ${onto(slot, 0)} cm /J${Math.floor(tile / pagesInStrip)} Do Q\n`;
+  } else out += `q ${onto(0, 0)} cm\n${contentOf(page.own, content)}Q\n`;
   const added = doc.addPage([exact(w), exact(h)]);
   added.node.set(PDFName.of('Contents'), doc.context.register(doc.context.flateStream(out)));
   added.node.set(PDFName.of('Resources'), resources);

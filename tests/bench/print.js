@@ -1,0 +1,117 @@
+// Printing beside its peers: 576 curved paths on 24 A4 tiles, written by this library's form shown through each page's
+// window, and by pdf-lib drawing everything again on each page. Bytes and processor time, as ratios.
+import { PDFDocument } from 'pdf-lib';
+import { fonts } from '../../packages/cli/dist/fonts.js';
+import { loadTypefaces, movedDrawing } from '../../packages/print/dist/index.js';
+import { pageFormat } from '../../packages/print/dist/pages/format.js';
+import { pageFurniture } from '../../packages/print/dist/pages/furniture.js';
+import { joinsOf } from '../../packages/print/dist/pages/joins.js';
+import { paperOf } from '../../packages/print/dist/pages/papers.js';
+import { planPages } from '../../packages/print/dist/pages/plan.js';
+import { pdfDocument } from '../../packages/print/dist/pdf/document.js';
+
+const format = pageFormat(paperOf('a4'), 'portrait');
+const sheet = { width: 4 * 180 + 10, height: 6 * 267 + 10 };
+const paths = Array.from({ length: 576 }, (_, i) => {
+  const x = 20 + (i % 24) * 28,
+    y = 20 + Math.floor(i / 24) * 65;
+  const wave = (i * 7) % 19;
+  return { x, y, wave };
+});
+
+/** The drawing as this library keeps it. */
+const drawing = {
+  inks: paths.map(({ x, y, wave }) => ({
+    kind: 'stroke',
+    role: 'cut',
+    path: {
+      segments: [
+        [
+          { x, y },
+          { x: x + 8 + wave, y: y + 12 },
+          { x: x + 4, y: y + 30 + wave },
+          { x: x + 20, y: y + 50 },
+        ],
+      ],
+    },
+  })),
+};
+const outline = [
+  { x: 0, y: 0 },
+  { x: sheet.width, y: 0 },
+  { x: sheet.width, y: sheet.height },
+  { x: 0, y: sheet.height },
+];
+
+export async function tiledByForm(typefaces) {
+  const pages = planPages(format, 0, [{ polygons: [outline] }]);
+  const joins = joinsOf(pages);
+  return pdfDocument(
+    {
+      title: 'Bench',
+      subject: 'Bench',
+      language: 'en',
+      format,
+      sheet: movedDrawing(drawing, { a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 }),
+      pages: pages.map(page => ({
+        window: page.window,
+        own: pageFurniture(page, format, joins, `Bench · page ${page.number} of ${pages.length}`, typefaces),
+      })),
+    },
+    typefaces,
+  );
+}
+
+/** What one writes without thinking: every path on every page. */
+export async function redrawnByPdfLib() {
+  const doc = await PDFDocument.create();
+  const k = 72 / 25.4;
+  for (let row = 0; row < 6; row++)
+    for (let column = 0; column < 4; column++) {
+      const page = doc.addPage([210 * k, 297 * k]);
+      for (const { x, y, wave } of paths)
+        page.drawSvgPath(
+          `M${x} ${y} C${x + 8 + wave} ${y + 12} ${x + 4} ${y + 30 + wave} ${x + 20} ${y + 50}`,
+          {
+            x: (10 - column * 180) * k,
+            y: (287 + row * 267) * k,
+            scale: k,
+            borderWidth: 0.7,
+          },
+        );
+    }
+  return doc.save();
+}
+
+const processorMs = async work => {
+  let best = Number.POSITIVE_INFINITY,
+    bytes = 0;
+  for (let i = 0; i < 12; i++) {
+    const before = process.cpuUsage();
+    bytes = (await work()).length;
+    const { user, system } = process.cpuUsage(before);
+    best = Math.min(best, (user + system) / 1000);
+  }
+  return { ms: best, kB: bytes / 1000 };
+};
+
+/** One line a way: name, kB, processor time in ms, and both as ratios to this library's. */
+export async function bench() {
+  const typefaces = await loadTypefaces(fonts);
+  const ours = await processorMs(() => tiledByForm(typefaces));
+  const naive = await processorMs(redrawnByPdfLib);
+  return {
+    title: 'PDF: 576 paths on 24 A4 tiles, page labels, strips and match marks included in ours',
+    rows: [
+      { name: 'one form, 24 windows (this library)', ...ours, timesOurBytes: 1, timesOurTime: 1 },
+      {
+        name: 'pdf-lib drawSvgPath on every page',
+        ...naive,
+        timesOurBytes: naive.kB / ours.kB,
+        timesOurTime: naive.ms / ours.ms,
+      },
+    ],
+  };
+}
+
+if (process.argv[1]?.endsWith('bench/print.js')) console.log(JSON.stringify(await bench(), null, 2));
