@@ -2,7 +2,7 @@ import { checkPattern, type LengthUnit, measurePattern, type PatternMeasures } f
 import { codeFor } from './exit-codes.js';
 import { aligned, shownChange, shownLength } from './figures.js';
 import type { Io } from './io.js';
-import { loadPattern, loadSheet } from './load.js';
+import { inFile, loadPattern, loadSheet } from './load.js';
 import { findingLine, oneLine } from './one-line.js';
 
 /** `paperhinge check PATTERN`: walks every seam and says what will not sew. @returns the exit code */
@@ -13,8 +13,9 @@ export async function checkCommand(
 ): Promise<number> {
   const sheet = sheetPath === undefined ? undefined : await loadSheet(sheetPath);
   const { pattern, findings: onReading } = await loadPattern(file, sheet);
-  const findings = [...onReading, ...checkPattern(pattern)];
-  const { seams } = measurePattern(pattern);
+  const found = await inFile(file, () => checkPattern(pattern));
+  const { seams } = await inFile(file, () => measurePattern(pattern));
+  const findings = [...onReading, ...found];
   io.stdout(
     json
       ? `${JSON.stringify({ pattern: pattern.name, seams, findings }, null, 2)}\n`

@@ -1,6 +1,6 @@
 import { dirname, isAbsolute, join } from 'node:path';
 import { readSheet, type Sheet } from '@paperhinge/alter';
-import { type Finding, type Pattern, readPattern } from '@paperhinge/geometry';
+import { type Finding, locating, type Pattern, readPattern } from '@paperhinge/geometry';
 import { readInput, utf8 } from './read-input.js';
 
 /** @throws PatternError, SheetFaults: what is wrong with the file or the sheet */
@@ -29,4 +29,15 @@ export async function loadPatternOf(sheet: Sheet): Promise<Loaded> {
 export async function loadPattern(file: string, sheet?: Sheet): Promise<Loaded> {
   const bytes = await readInput(file, 'pattern', { file });
   return readPattern(bytes, { file, ...(sheet ? { pieces: sheet.pieces } : {}) });
+}
+
+/** Does work on what a file held; an error that knows no file is told as of this one. */
+export async function inFile<T>(file: string, work: () => T | Promise<T>): Promise<T> {
+  try {
+    return await work();
+  } catch (error) {
+    return locating({ file }, () => {
+      throw error;
+    });
+  }
 }

@@ -8,7 +8,7 @@ import {
 import { codeFor } from './exit-codes.js';
 import { aligned, shownLength } from './figures.js';
 import type { Io } from './io.js';
-import { loadSheet } from './load.js';
+import { inFile, loadSheet } from './load.js';
 import { findingLine, oneLine } from './one-line.js';
 import { readInput } from './read-input.js';
 
@@ -28,7 +28,7 @@ export async function measureCommand(
   }
   const { pattern, findings } = readPattern(bytes, { file, ...(sheet ? { pieces: sheet.pieces } : {}) });
   for (const finding of findings) io.stderr(`${findingLine(finding)}\n`);
-  const measures = measurePattern(pattern);
+  const measures = await inFile(file, () => measurePattern(pattern));
   io.stdout(json ? `${JSON.stringify(measures, null, 2)}\n` : measureList(measures, pattern.unit));
   return codeFor(findings);
 }

@@ -1,9 +1,13 @@
 import type { Finding, PatternError, Where } from '@paperhinge/geometry';
 
-/** `file:line:column: what (where): remedy`, always one line whatever the file and its names hold. */
+/**
+ * `file:line:column: what (where): remedy`, always one line whatever the file and its names hold. An error of a whole
+ * file points to its beginning; one of no file is of the command itself.
+ */
 export function errorLine({ message, remedy, where }: PatternError): string {
-  const { file = 'paperhinge', line = 1, column = 1 } = where;
-  return oneLine(`${file}:${line}:${column}: ${unstopped(message)}${inBrackets(where)}: ${remedy}`);
+  const { file, line = 1, column = 1 } = where;
+  const place = file === undefined ? 'paperhinge' : `${file}:${line}:${column}`;
+  return oneLine(`${place}: ${unstopped(message)}${inBrackets(where)}: ${remedy}`);
 }
 
 /** `fault: what (where). Remedy`: a finding as one line. */

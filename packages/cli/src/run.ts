@@ -49,16 +49,13 @@ function told(error: unknown, args: readonly string[], io: Io): number {
 }
 
 function refused(faults: readonly PatternError[], args: readonly string[], io: Io): number {
-  for (const fault of faults)
-    io.stderr(`${fault.code === 'arguments' ? argumentLine(fault) : errorLine(fault)}\n`);
+  for (const fault of faults) io.stderr(`${errorLine(fault)}\n`);
   if (args.includes('--json')) {
     const errors = faults.map(({ code, where, message, remedy }) => ({ code, where, message, remedy }));
     io.stdout(`${JSON.stringify({ errors }, null, 2)}\n`);
   }
   return unusable;
 }
-
-const argumentLine = ({ message, remedy }: PatternError) => `paperhinge: ${message}: ${remedy}`;
 
 function commandLine(io: Io, exit: (code: number) => void): Command {
   const program = new Command('paperhinge')

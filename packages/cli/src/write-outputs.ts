@@ -82,6 +82,8 @@ export async function writeOutputs(folder: string, outputs: readonly Output[]): 
   process.once('SIGINT', interrupted).once('SIGTERM', interrupted);
   try {
     await mkdir(folder, { recursive: true });
+    // A run that was killed may have left some under the same number.
+    await clear();
     for (const [i, { content }] of outputs.entries()) {
       const file = await open(passing[i]!, 'wx');
       try {

@@ -165,7 +165,7 @@ unit: cm
 fabrics: { rib: { width: 140, stretch: { across: 80 %, along: 7 % }, recovery: 90 %, nap: yes, repeat: 4, role: contrast } }
 opening: { back.centre-back: 12 }
 pieces: { front: { outline: path12, edges: [neck, shoulder, side, hem], kinds: { hem: hem }, allowance: 15 mm } }
-print: { paper: letter }`);
+print: { paper: [letter, letter] }`);
     expect(sheet.fabrics).toEqual([
       {
         name: 'rib',
