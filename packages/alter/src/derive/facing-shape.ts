@@ -5,7 +5,6 @@ import {
   joined,
   line,
   type OutlinePart,
-  offsetPath,
   outlinePath,
   type Path,
   PatternError,
@@ -20,7 +19,7 @@ import {
   subpath,
   tolerances,
 } from '@paperhinge/geometry';
-import { joinedOn } from '../edit/inward-parallel.js';
+import { joinedOn, parallelPieces } from '../edit/inward-parallel.js';
 import { endingIn, reachOf, runOn, startingIn } from '../edit/meet.js';
 
 /** What a facing or stay is cut from its source as, clockwise: outer edges, one end, the inner line, the other end. */
@@ -117,7 +116,7 @@ function partedRing(piece: Piece, edges: readonly string[]) {
 
 /** The parallel at `width` to the right of travel, corners mitred. */
 function parallel(outer: Path, width: number): Path {
-  const pieces = offsetPath(outer, -width).map(({ segments }): Path => ({ segments }));
+  const pieces = parallelPieces(outer, width);
   return pieces.slice(1).reduce(joinedOn, pieces[0]!);
 }
 

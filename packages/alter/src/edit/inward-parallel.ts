@@ -48,11 +48,15 @@ export function movedInwards(
     const within = (part: number): number => full((from + (to - from) * part) / length);
     const ends = [within(0), within(0.5), within(1)] as const;
     if (ends.every(e => e === 0)) return [stretch];
-    if (ends.every(e => e === 1)) return offsetPath(stretch, -depth).map(o => ({ segments: o.segments }));
+    if (ends.every(e => e === 1)) return parallelPieces(stretch, depth);
     return taperedPieces(stretch, part => depth * within(part), isEven(taper));
   });
   return pieces.slice(1).reduce(joinedOn, pieces[0]!);
 }
+
+/** The parallels of a path's segments at `depth` mm to the right, in order; a segment that is a point has none. */
+export const parallelPieces = (path: Path, depth: number): readonly Path[] =>
+  offsetPath(path, -depth).flatMap(({ segments }) => (segments.length > 0 ? [{ segments }] : []));
 
 /** The parallel of each segment at a distance that changes along the path. */
 function taperedPieces(path: Path, depthAt: (part: number) => number, even: boolean): readonly Path[] {
