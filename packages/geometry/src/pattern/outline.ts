@@ -1,6 +1,6 @@
 import { PatternError } from '../errors.js';
 import { joined, type Path } from '../path/path.js';
-import type { Cutting, Dart, Edge, EdgeRun, Outline, Pattern, Piece } from './types.js';
+import type { Cutting, Dart, Edge, EdgeRun, Outline, OutlinePart, Pattern, Piece } from './types.js';
 
 /** Every edge part in clockwise order; an edge interrupted by a dart is listed once for each part. */
 export const edgeParts = (piece: Piece): readonly Edge[] =>
@@ -27,11 +27,15 @@ export function partsOfEdge(piece: Piece, name: string): readonly Edge[] {
       remedy: `Use one of its edges: ${edgeNames(piece).join(', ')}.`,
       where: { piece: piece.name, edge: name },
     });
-  // Parts of one edge stand two apart (edge, dart, edge); a wider step is where the list wraps round.
-  const wrap = indices.findIndex((at, i) => i > 0 && at - indices[i - 1]! > 2);
+  // More than an interruption between two parts of one edge is where the list wraps round.
+  const wrap = indices.findIndex((at, i) => i > 0 && !interrupts(parts.slice(indices[i - 1]! + 1, at)));
   const ordered = wrap > 0 ? [...indices.slice(wrap), ...indices.slice(0, wrap)] : indices;
   return ordered.map(i => parts[i] as Edge);
 }
+
+/** Whether what stands between two parts of one edge leaves it one edge: darts, or a single other edge (an inset). */
+export const interrupts = (between: readonly OutlinePart[]): boolean =>
+  between.length === 1 || (between.length > 1 && between.every(part => part.type === 'dart'));
 
 /** The attributes of an edge (those of its first part). @throws PatternError `unknown-edge` */
 export const edgeNamed = (piece: Piece, name: string): Edge => partsOfEdge(piece, name)[0]!;

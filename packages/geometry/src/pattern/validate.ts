@@ -6,7 +6,7 @@ import { type Path, pathEnd, pathStart } from '../path/path.js';
 import { signedArea } from '../region/area.js';
 import { coincidenceTolerance, dartLegTolerance, largestAllowance, largestCoordinate } from '../tolerance.js';
 import { distance, type Point } from '../vector.js';
-import { dartsOf, edgeNames, edgeParts, edgePath, outlinePath, partsOfEdge } from './outline.js';
+import { dartsOf, edgeNames, edgeParts, edgePath, interrupts, outlinePath, partsOfEdge } from './outline.js';
 import { refuseSelfCrossing } from './self-crossing.js';
 import type { Dart, Edge, Pattern, Piece, Seam } from './types.js';
 
@@ -18,19 +18,16 @@ import type { Dart, Edge, Pattern, Piece, Seam } from './types.js';
  *   `duplicate-fabric`, `unknown-piece`, `unknown-edge`, `empty-seam`, and those of {@link validatePiece}
  */
 export function validatePattern(pattern: Pattern): void {
-  refuseDuplicates(
-    'piece',
-    pattern.pieces.map(p => p.name),
-  );
-  refuseDuplicates(
-    'seam',
-    pattern.seams.map(s => s.name),
-  );
-  refuseDuplicates(
-    'fabric',
-    pattern.fabrics.map(f => f.name),
-  );
+  validateTogether(pattern);
   for (const piece of pattern.pieces) validatePiece(piece);
+}
+
+/** Names and seams: all that {@link validatePattern} asks of pieces that are each known to be sound. */
+export function validateTogether(pattern: Pattern): void {
+  const named = (things: readonly { readonly name: string }[]): readonly string[] => things.map(t => t.name);
+  refuseDuplicates('piece', named(pattern.pieces));
+  refuseDuplicates('seam', named(pattern.seams));
+  refuseDuplicates('fabric', named(pattern.fabrics));
   for (const seam of pattern.seams) validateSeam(seam, pattern);
 }
 
@@ -136,7 +133,7 @@ function refuseGap(end: Point, start: Point, edge?: string, next?: string): void
   });
 }
 
-/** An edge stands once, or in parts with one dart (or one edge, as an inset in a neck) between each and the next. */
+/** An edge stands once, or in parts with darts (or one edge, as an inset in a neck) between each and the next. */
 function refuseNames(piece: Piece): void {
   const { parts } = piece.outline;
   const names = [...edgeNames(piece), ...dartsOf(piece).map(d => d.name)];
@@ -155,12 +152,13 @@ function refuseNames(piece: Piece): void {
   for (const name of edgeNames(piece)) {
     const own = partsOfEdge(piece, name);
     for (let i = 1; i < own.length; i++) {
-      const from = parts.indexOf(own[i - 1]!);
-      const isContinued = parts[(from + 2) % parts.length] === own[i];
-      if (!isContinued)
+      const from = parts.indexOf(own[i - 1]!) + 1;
+      const count = (parts.indexOf(own[i]!) - from + parts.length) % parts.length;
+      const between = Array.from({ length: count }, (_, k) => parts[(from + k) % parts.length]!);
+      if (!interrupts(between))
         throw new PatternError('edge-in-parts', {
           message: `The edge ${quoted(name)} lies in separate places.`,
-          remedy: 'Give each part a name of its own; only one dart or one other edge may interrupt an edge.',
+          remedy: 'Give each part a name of its own; only darts or one other edge may interrupt an edge.',
           where: { edge: name },
         });
     }

@@ -3,37 +3,41 @@ import type { Path } from '../path/path.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { distance, type Point } from '../vector.js';
 
-/** Decimals of a millimetre that are written: rounding then stays a hundred times below the 1e-6 mm promised. */
-const writtenDecimals = 8;
+/** Decimals of a millimetre that are written: what moved rigidly reads back as long as it was, to 1e-9 mm. */
+const writtenDecimals = 10;
 const perUnit = 10 ** writtenDecimals;
-/** Beyond it, eight decimals and the digits before them no longer fit a number exactly. */
+/** Beyond it, ten decimals and the digits before them no longer fit a number exactly. */
 const largestExact = Number.MAX_SAFE_INTEGER / perUnit;
-/** Digits that one step of the writing takes; both halves are small integers, which turn to text fastest. */
-const halfDecimals = writtenDecimals / 2;
-const perHalf = 10 ** halfDecimals;
 
-/** A number as SVG takes it: at most eight decimals, none of them idle, never an exponent. */
+/** A number as SVG takes it: at most ten decimals, none of them idle, never an exponent. */
 export function toSvgNumber(value: number): string {
   if (!(Math.abs(value) < largestExact)) return value.toFixed(writtenDecimals).replace(/\.?0+$/, '');
   const scaled = Math.round(Math.abs(value) * perUnit);
   if (scaled === 0) return '0';
-  // `| 0` keeps the halves small integers for the engine, too.
+  // `| 0` keeps the groups small integers for the engine, too: they turn to text fastest.
   const whole = (scaled / perUnit) | 0;
   const decimals = scaled - whole * perUnit;
   const sign = value < 0 ? '-' : '';
   if (decimals === 0) return sign + whole;
-  const first = (decimals / perHalf) | 0;
-  const second = (decimals - first * perHalf) | 0;
-  return second === 0
-    ? `${sign}${whole}.${trimmed[first]}`
-    : `${sign}${whole}.${fourDigits[first]}${trimmed[second]}`;
+  const first = (decimals / 1e8) | 0;
+  const rest = (decimals - first * 1e8) | 0;
+  const second = (rest / 1e4) | 0;
+  const third = rest - second * 1e4;
+  if (rest === 0) return `${sign}${whole}.${two.trimmed[first]}`;
+  return third === 0
+    ? `${sign}${whole}.${two.whole[first]}${four.trimmed[second]}`
+    : `${sign}${whole}.${two.whole[first]}${four.whole[second]}${four.trimmed[third]}`;
 }
 
-/** Every half of the decimals as text, whole and less its last zeros: looking them up doubles the speed of writing. */
-const fourDigits: readonly string[] = Array.from({ length: perHalf }, (_, n) =>
-  String(n).padStart(halfDecimals, '0'),
-);
-const trimmed: readonly string[] = fourDigits.map(digits => digits.replace(/0+$/, ''));
+/** Every group of so many digits as text, whole and less its last zeros: looking them up doubles the speed of writing. */
+function groupsOf(digits: number) {
+  const whole: readonly string[] = Array.from({ length: 10 ** digits }, (_, n) =>
+    String(n).padStart(digits, '0'),
+  );
+  return { whole, trimmed: whole.map(text => text.replace(/0+$/, '')) };
+}
+const two = groupsOf(2),
+  four = groupsOf(4);
 
 /**
  * A path as SVG path data in absolute coordinates, mm. A chain that leaps (an edge interrupted by a dart) is

@@ -76,8 +76,7 @@ export function readOutline(drawing: PieceDrawing, context: PieceContext): Outli
       else innerDarts.push({ name, path });
     }
   }
-  const first = strands[0];
-  if (!first)
+  if (!strands.some(strand => strand.edge))
     throw context.error('piece-without-outline', context.offset, {
       message: 'The piece has no edges.',
       remedy: 'Mark its edges with data-edge, or one closed path with data-outline.',
@@ -164,7 +163,13 @@ function partsOf(ring: readonly DrawnStrand[], context: PieceContext): readonly 
 function fromTrueStart(parts: readonly OutlinePart[]): readonly OutlinePart[] {
   const name = parts[0]!.name;
   let start = 0;
-  const before = (i: number): number => (i + parts.length - 2) % parts.length;
+  const isDart = (i: number): boolean => parts[i]!.type === 'dart';
+  const previous = (i: number): number => (i + parts.length - 1) % parts.length;
+  const before = (i: number): number => {
+    let between = previous(i);
+    while (isDart(between) && isDart(previous(between))) between = previous(between);
+    return previous(between);
+  };
   for (let i = before(0); parts.length > 3 && parts[i]!.name === name && i !== 0; i = before(i)) start = i;
   return [...parts.slice(start), ...parts.slice(0, start)];
 }
