@@ -159,6 +159,12 @@ describe('edges', () => {
       'outline-without-area',
       undefined,
     ],
+    [
+      'nothing but darts',
+      '<path data-dart="a" d="M0 0L50 50L99 0"/><path data-dart="b" d="M0 0L50 -50L99 0"/>',
+      'piece-without-outline',
+      undefined,
+    ],
     ['nothing but a line', '<path data-line="grain" d="M0 0H100"/>', 'piece-without-outline', undefined],
   ])('%s: refused with its line', (_, content, code, edge) => {
     const error = refusal(inPiece(content));

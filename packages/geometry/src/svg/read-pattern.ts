@@ -1,7 +1,7 @@
 import type { Finding, Where } from '../errors.js';
 import { quoted, suggestion } from '../naming.js';
 import type { Pattern, Piece } from '../pattern/types.js';
-import { validatePattern } from '../pattern/validate.js';
+import { validateTogether } from '../pattern/validate.js';
 import { wordOf } from './attribute-values.js';
 import { checkVocabulary } from './check-vocabulary.js';
 import { describeFault, faultFinding } from './fault-finding.js';
@@ -72,7 +72,7 @@ export function readPattern(source: Uint8Array | string, options: PatternReadOpt
   const pattern: Pattern = { name: nameOf(document.root, file), unit, pieces, seams, fabrics };
   placed(
     edge => placeOf(readings, edge, report, document.root),
-    () => validatePattern(pattern),
+    () => validateTogether(pattern),
   );
   return { pattern, findings: report.findings() };
 }

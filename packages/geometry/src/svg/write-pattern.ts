@@ -13,7 +13,6 @@ import { attribute, xmlJson, xmlText } from './xml-text.js';
 /** mm of empty sheet right of and below the pieces. */
 const margin = 20;
 /** mm. */
-const titleSize = 14;
 const pointRadius = 3;
 
 /**
@@ -103,6 +102,6 @@ const lineLine = ({ kind, name, path }: PieceLine): string =>
     : `    <path${attribute('data-line', kind)}${attribute('data-name', name === kind ? undefined : name)}${strokes.inside} d="${toPathData(path)}"/>`;
 
 function titleLine(piece: Piece): string {
-  const { x, y } = titlePlace(piece, titleSize);
-  return `    <text data-derived="title" x="${x.toFixed(1)}" y="${y.toFixed(1)}" font-family="sans-serif" font-size="${titleSize}" text-anchor="middle" fill="#222222" stroke="none">${xmlText(piece.title)}</text>`;
+  const { x, y, size } = titlePlace(piece);
+  return `    <text data-derived="title" x="${x.toFixed(1)}" y="${y.toFixed(1)}" font-family="sans-serif" font-size="${size}" text-anchor="middle" fill="#222222" stroke="none">${xmlText(piece.title)}</text>`;
 }
