@@ -1,29 +1,26 @@
 import type { Pattern } from '@paperhinge/geometry';
-import { coverPages, paperName } from './cover/cover.js';
+import { withCovers } from './cover/with-covers.js';
 import { drawPattern } from './drawing/draw-pattern.js';
-import type { PieceDrawing } from './drawing/draw-piece.js';
 import { type Drawing, movedDrawing } from './drawing/ink.js';
-import { fitted } from './drawing/lettering.js';
+import { fitted, plainLine } from './drawing/lettering.js';
 import { tidy } from './drawing/widths.js';
-import type { FormatOptions, Orientation, PageFormat } from './pages/format.js';
+import type { PageFormat } from './pages/format.js';
 import { footSize, pageFurniture } from './pages/furniture.js';
 import { joinsOf } from './pages/joins.js';
-import { layoutFor, type SheetLayout, type SheetPiece } from './pages/layout.js';
+import type { LayoutOptions } from './pages/layout.js';
 import { type PagesJson, pagesJson } from './pages/pages-json.js';
-import { paperOf } from './pages/papers.js';
-import { labelsOf, type Page, planPages } from './pages/plan.js';
+import { paperName, paperOf } from './pages/papers.js';
+import { labelsOf, type Page } from './pages/plan.js';
 import { pdfDocument } from './pdf/document.js';
 import { type FontFiles, loadTypefaces, type Typefaces } from './pdf/typefaces.js';
 import type { ReportSource } from './report/source.js';
 import { titleOf, writtenReport } from './report/written.js';
 
 /** What the cover tells beside the pattern (record, cautions …) is given as for the report. */
-export interface PrintOptions extends FormatOptions, Omit<ReportSource, 'pattern'> {
+export interface PrintOptions extends Omit<LayoutOptions, 'blocks'>, Omit<ReportSource, 'pattern'> {
   /** "a4", "letter" …, or a size in mm. */
   readonly paper: string | { readonly width: number; readonly height: number };
   readonly fonts: FontFiles | Typefaces;
-  /** Default: whichever needs fewer pages. */
-  readonly orientation?: Orientation | 'auto';
   /** Ghosts each piece as it was under the piece as it is; needs `before`. */
   readonly showBefore?: boolean;
 }
@@ -36,9 +33,10 @@ export interface Printed {
 /**
  * A pattern as a PDF at true scale, tiled to a paper, and where everything lies in it.
  *
- * The first page is the cover with the test squares and the page map; cover pages are windows of the large sheet like
- * any other (row 0, above the pieces), so that every page of the file stands in `pages`. Same input, same bytes.
- * @throws PatternError `unknown-paper`, `paper-size`, `margins-too-wide`, `overlap-out-of-range`,
+ * The first page holds the test squares and the page map. On papers for a home printer they are the cover, whose pages
+ * are windows of the large sheet like any other (row 0, above the pieces); on papers for a copy shop the cover lies on
+ * the sheet beside the pieces. So every page of the file stands in `pages`. Same input, same bytes.
+ * @throws PatternError `nothing-to-print`, `too-many-pages`, `unknown-paper`, `paper-size`, `margins-too-wide`, `overlap-out-of-range`,
  *   `correction-out-of-range`, `font-not-usable`; what a piece's cutting line refuses
  */
 export async function printPattern(pattern: Pattern, options: PrintOptions): Promise<Printed> {
@@ -47,14 +45,12 @@ export async function printPattern(pattern: Pattern, options: PrintOptions): Pro
   const typefaces =
     'programs' in options.fonts ? options.fonts : await loadTypefaces(options.fonts, textsOf(source));
   const drawings = drawPattern(pattern, typefaces, options.showBefore ? source.before : undefined);
-  const layout = layoutFor(drawings, paper, options.orientation ?? 'auto', options);
+  const { layout, pieces, pages, covers, onSheet } = withCovers(source, drawings, paper, options, typefaces);
   const { format } = layout;
-  const { covers, pieces, pages } = withCovers(source, drawings, layout, typefaces);
   const joins = joinsOf(pages);
-  const sheet: Drawing = {
-    inks: pieces.flatMap((p, i) => movedDrawing(drawings[i]!.drawing, p.matrix).inks),
-  };
-  const title = titleOf(source);
+  const drawn = pieces.flatMap((p, i) => movedDrawing(drawings[i]!.drawing, p.matrix).inks);
+  const sheet: Drawing = { inks: [...onSheet.inks, ...drawn] };
+  const title = plainLine(titleOf(source));
   const labels = pieces.map(p => labelsOf(format, covers.length, p));
   const footer = (page: Page) => {
     const shown = pattern.pieces
@@ -65,10 +61,11 @@ export async function printPattern(pattern: Pattern, options: PrintOptions): Pro
   const pdf = await pdfDocument(
     {
       title: `${title} (${paperName(paper.name)})`,
-      subject: `Sewing pattern at true scale: ${pattern.pieces.map(p => p.title || p.name).join(', ')}`.slice(
-        0,
-        400,
-      ),
+      subject:
+        `Sewing pattern at true scale: ${plainLine(pattern.pieces.map(p => p.title || p.name).join(', '))}`.slice(
+          0,
+          400,
+        ),
       language: 'en',
       format,
       sheet,
@@ -91,60 +88,6 @@ function sourceOf(pattern: Pattern, { before, record, cautions, wearer, date }: 
     ([, value]) => value !== undefined,
   );
   return { pattern, ...Object.fromEntries(given) };
-}
-
-interface Covered {
-  readonly covers: readonly Drawing[];
-  readonly pieces: readonly SheetPiece[];
-  readonly pages: readonly Page[];
-}
-
-/** The cover names page numbers, which depend on how many pages it fills itself: set again until both agree. */
-function withCovers(
-  source: ReportSource,
-  drawings: readonly PieceDrawing[],
-  layout: SheetLayout,
-  typefaces: Typefaces,
-): Covered {
-  const { format } = layout;
-  for (let count = 1; ; count++) {
-    const pieces = layout.place(count);
-    const pages = planPages(format, count, pieces);
-    const numberOf = new Map(pages.map(p => [p.label, p.number]));
-    const covers = coverPages(
-      {
-        source,
-        format,
-        pages,
-        pieces: pieces.map((p, i) => ({
-          ...p,
-          title: source.pattern.pieces[i]!.title || p.piece,
-          cutting: drawings[i]!.cutting,
-        })),
-        pagesOf: name => {
-          const piece = pieces.find(p => p.piece === name);
-          return piece ? pageWords(labelsOf(format, count, piece).map(l => numberOf.get(l)!)) : '';
-        },
-      },
-      typefaces,
-    );
-    if (covers.length <= count)
-      return { covers: [...covers, ...blank(count - covers.length)], pieces, pages };
-    count = Math.max(covers.length - 1, count);
-  }
-}
-
-const blank = (count: number): readonly Drawing[] => Array.from({ length: count }, () => ({ inks: [] }));
-
-/** Page numbers as a printer's dialogue takes them: "2-4, 7". */
-export function pageWords(numbers: readonly number[]): string {
-  const runs: [number, number][] = [];
-  for (const n of [...numbers].sort((a, b) => a - b)) {
-    const last = runs.at(-1);
-    if (last && n <= last[1] + 1) last[1] = n;
-    else runs.push([n, n]);
-  }
-  return runs.map(([a, b]) => (a === b ? String(a) : `${a}-${b}`)).join(', ');
 }
 
 /** What stands under a page, so that one that fell on the floor is known: whose it is, which, what is on it, its scale. */

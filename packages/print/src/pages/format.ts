@@ -47,8 +47,8 @@ export interface FormatOptions {
   readonly printed?: PrintedSquare;
 }
 
-/** mm: a window smaller than this shows too little of a piece, and holds no test square. */
-const smallestWindow = 70;
+/** mm: a smaller window does not hold the two test squares side by side. */
+const smallestWindow = 120;
 
 /**
  * @throws PatternError `margins-too-wide`, `overlap-out-of-range`, `correction-out-of-range`

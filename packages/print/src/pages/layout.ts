@@ -1,8 +1,9 @@
-import { type Affine, apply, compose } from '@paperhinge/geometry';
+import { type Affine, apply, compose, PatternError, type Point } from '@paperhinge/geometry';
 import type { PieceDrawing } from '../drawing/draw-piece.js';
 import { uprighting } from '../drawing/frame.js';
 import type { Polygon } from '../drawing/room.js';
 import { type Arrangement, arrange, type Shape } from '../place/arrange.js';
+import { windowsFor } from '../place/field.js';
 import { type FormatOptions, type Orientation, type PageFormat, pageFormat } from './format.js';
 import type { Paper } from './papers.js';
 import { tilesAt } from './plan.js';
@@ -20,24 +21,44 @@ export interface SheetPiece {
 export interface SheetLayout {
   readonly format: PageFormat;
   readonly arrangement: Arrangement;
-  /** By how much a piece's placing is still to be moved down, for cover pages. */
+  /** Where the blocks laid ahead of the pieces have their top left corners. */
+  readonly blocks: readonly Point[];
+  /** The pieces where they lie below so many cover pages. */
   place(covers: number): readonly SheetPiece[];
 }
 
+export interface LayoutOptions extends FormatOptions {
+  readonly orientation?: Orientation | 'auto';
+  /** Upright blocks that are laid on the sheet before the pieces: width and height in mm. */
+  readonly blocks?: readonly (readonly [number, number])[];
+}
+
+/** Far more than anybody glues together: a file in the wrong unit is refused before paper or memory runs out. */
+const mostPages = 1500;
+
 /**
- * Lays the pieces out for a paper, upright or on its side, whichever needs fewer pages (then fewer joins; then upright).
- * @throws PatternError what `pageFormat` refuses
+ * Lays the pieces out for a paper, upright or on its side, whichever needs fewer pages (then upright).
+ * @throws PatternError `nothing-to-print`, `too-many-pages`; what `pageFormat` refuses
  */
 export function layoutFor(
   drawings: readonly PieceDrawing[],
   paper: Paper,
-  orientation: Orientation | 'auto',
-  options: FormatOptions,
+  options: LayoutOptions,
 ): SheetLayout {
-  const shapes = drawings.map(uprightShape);
-  const tried = (orientation === 'auto' ? (['portrait', 'landscape'] as const) : [orientation]).map(o => {
+  if (drawings.length === 0)
+    throw new PatternError('nothing-to-print', {
+      message: 'The pattern has no pieces.',
+      remedy: 'Add a piece to the pattern, or leave out the step that removed the last one.',
+    });
+  const { orientation = 'auto', blocks = [] } = options;
+  const pieces = drawings.map(uprightShape);
+  const shapes = [...blocks.map(blockShape), ...pieces];
+  const asked = orientation === 'auto' ? (['portrait', 'landscape'] as const) : [orientation];
+  const tried = (paper.roll ? (['portrait'] as const) : asked).map(o => {
     const format = pageFormat(paper, o, options);
-    return { format, arrangement: arrange(shapes, format.field) };
+    checkCount(pieces, format);
+    const arrangement = arrange(shapes, format.field, { ahead: blocks.length });
+    return paper.roll ? cutOff(format, shapes, arrangement) : { format, arrangement };
   });
   const { format, arrangement } = tried.reduce((best, next) =>
     next.arrangement.count < best.arrangement.count ? next : best,
@@ -45,29 +66,69 @@ export function layoutFor(
   return {
     format,
     arrangement,
+    blocks: blocks.map((_, i) => arrangement.placings[i]!.by),
     place: covers => {
       const top = tilesAt(format, covers).y;
-      return drawings.map((drawing, i): SheetPiece => {
-        const { turned, by } = arrangement.placings[i]!;
-        const sign = turned ? -1 : 1;
-        const matrix = compose(uprighting(drawing.frame), {
-          a: sign,
-          b: 0,
-          c: 0,
-          d: sign,
-          e: by.x,
-          f: by.y + top,
-        });
-        return {
-          piece: drawing.piece,
-          copy: 1,
-          matrix,
-          polygons: drawing.silhouette.map(polygon => polygon.map(p => apply(matrix, p))),
-        };
-      });
+      return drawings.map((drawing, i) => onSheet(drawing, arrangement.placings[blocks.length + i]!, top));
     },
   };
 }
+
+function onSheet(
+  drawing: PieceDrawing,
+  { turned, by }: Arrangement['placings'][number],
+  top: number,
+): SheetPiece {
+  const sign = turned ? -1 : 1;
+  const matrix = compose(uprighting(drawing.frame), { a: sign, b: 0, c: 0, d: sign, e: by.x, f: by.y + top });
+  const polygons = drawing.silhouette.map(polygon => polygon.map(p => apply(matrix, p)));
+  return { piece: drawing.piece, copy: 1, matrix, polygons };
+}
+
+function checkCount(shapes: readonly Shape[], { field }: PageFormat): void {
+  const pages = shapes.reduce((sum, shape) => {
+    const { width, height } = extentOf(shape);
+    return (
+      sum + windowsFor(width, field.width, field.overlap) * windowsFor(height, field.height, field.overlap)
+    );
+  }, 0);
+  if (pages <= mostPages) return;
+  throw new PatternError('too-many-pages', {
+    message: `The pattern would fill about ${pages} pages.`,
+    remedy: `Check the unit that the drawing was saved in, or print on a larger paper; at most ${mostPages} pages are made.`,
+  });
+}
+
+/** A roll is cut off below the lowest shape. */
+function cutOff(format: PageFormat, shapes: readonly Shape[], arrangement: Arrangement) {
+  const lowest = Math.max(
+    ...shapes.map((shape, i) => {
+      const { turned, by } = arrangement.placings[i]!;
+      return by.y + Math.max(...shape.polygons.flat().map(p => (turned ? -p.y : p.y)));
+    }),
+  );
+  const height = Math.min(Math.ceil(lowest + 1), format.field.height);
+  const { margins, stretch } = format;
+  const size = [format.size[0], height * stretch.down + margins.top + margins.bottom] as const;
+  return { format: { ...format, size, field: { ...format.field, height } }, arrangement };
+}
+
+const extentOf = ({ polygons }: Shape) => {
+  const xs = polygons.flat().map(p => p.x),
+    ys = polygons.flat().map(p => p.y);
+  return { width: Math.max(...xs) - Math.min(...xs), height: Math.max(...ys) - Math.min(...ys) };
+};
+
+const blockShape = ([width, height]: readonly [number, number]): Shape => ({
+  polygons: [
+    [
+      { x: 0, y: 0 },
+      { x: width, y: 0 },
+      { x: width, y: height },
+      { x: 0, y: height },
+    ],
+  ],
+});
 
 function uprightShape(drawing: PieceDrawing): Shape {
   const turn = uprighting(drawing.frame);

@@ -5,13 +5,17 @@ export interface Paper {
   readonly name: string;
   readonly width: number;
   readonly height: number;
+  /** Paper off a roll: as long as is needed; `height` is the most there is. */
+  readonly roll?: true;
 }
 
 const inch = 25.4;
+/** mm: what a copy shop's plotter feeds in one go. */
+const longestRoll = 15_000;
 
 /** ISO 216; the American sizes are exact in inches (612 × 792 pt and so on). */
-export const papers: Readonly<Record<string, Paper>> = Object.fromEntries(
-  (
+export const papers: Readonly<Record<string, Paper>> = Object.fromEntries([
+  ...(
     [
       ['a4', 210, 297],
       ['a3', 297, 420],
@@ -24,7 +28,11 @@ export const papers: Readonly<Record<string, Paper>> = Object.fromEntries(
       ['arch-e', 36 * inch, 48 * inch],
     ] as const
   ).map(([name, width, height]) => [name, { name, width, height }]),
-);
+  ...([24, 36, 42] as const).map(width => [
+    `roll-${width}`,
+    { name: `roll-${width}`, width: width * inch, height: longestRoll, roll: true },
+  ]),
+]);
 
 /** mm: smaller sheets hold no test square, larger ones no printer feeds. */
 const smallest = 90;
@@ -50,4 +58,11 @@ export function paperOf(paper: string | { readonly width: number; readonly heigh
     message: `There is no paper "${paper.slice(0, 40)}".`,
     remedy: `Use one of ${Object.keys(papers).join(', ')}.`,
   });
+}
+
+/** "A4", "US letter", "36 in roll": the name a maker asks for in a shop. */
+export function paperName(name: string): string {
+  if (/^a\d$/.test(name)) return name.toUpperCase();
+  if (name.startsWith('roll-')) return `${name.slice(5)} in roll`;
+  return ['letter', 'legal', 'tabloid'].includes(name) ? `US ${name}` : name;
 }

@@ -30,6 +30,8 @@ export interface Arrangement {
 export interface ArrangeOptions {
   /** Turning by half a turn allowed where it saves pages. Default yes. */
   readonly halfTurns?: boolean;
+  /** How many of the first shapes are laid before all others, upright: what must come on the first page. */
+  readonly ahead?: number;
 }
 
 /** Cells of paper kept between neighbours so that scissors pass. */
@@ -42,7 +44,8 @@ const manyShapes = 16;
  * over several orders and widths of sheet, the best kept; the same shapes always lie the same way.
  */
 export function arrange(shapes: readonly Shape[], field: Field, options: ArrangeOptions = {}): Arrangement {
-  const candidates = shapes.map(shape => candidatesOf(shape, options.halfTurns ?? true));
+  const ahead = options.ahead ?? 0;
+  const candidates = shapes.map((shape, i) => candidatesOf(shape, i >= ahead && (options.halfTurns ?? true)));
   const widest = Math.max(...candidates.map(c => c[0]!.raster.columns)) * cell;
   const fewest = windowsFor(widest, field.width, field.overlap);
   const area = shapes.reduce((sum, s) => sum + boxArea(s), 0);
@@ -53,7 +56,7 @@ export function arrange(shapes: readonly Shape[], field: Field, options: Arrange
   const widths = Array.from({ length: Math.max(likely - from + 2, 2) }, (_, i) => from + i);
   let best: Arrangement | undefined;
   for (const columns of widths)
-    for (const order of orders(shapes, candidates).slice(0, many ? 1 : undefined)) {
+    for (const order of orders(shapes, candidates, ahead).slice(0, many ? 1 : undefined)) {
       const found = layOut(shapes, candidates, order, columns, field);
       if (
         !best ||
@@ -99,9 +102,11 @@ const boxArea = ({ polygons }: Shape): number => {
 function orders(
   shapes: readonly Shape[],
   candidates: readonly (readonly Candidate[])[],
+  ahead: number,
 ): readonly (readonly number[])[] {
+  const first = (i: number) => Math.min(i, ahead);
   const by = (size: (i: number) => number) =>
-    shapes.map((_, i) => i).sort((a, b) => size(b) - size(a) || a - b);
+    shapes.map((_, i) => i).sort((a, b) => first(a) - first(b) || size(b) - size(a) || a - b);
   const tall = (i: number) => candidates[i]![0]!.raster.rows.length,
     wide = (i: number) => candidates[i]![0]!.raster.columns;
   const all = [by(i => tall(i) * wide(i)), by(tall), by(wide)];
