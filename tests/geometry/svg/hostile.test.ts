@@ -110,6 +110,47 @@ describe('masses', () => {
     expect(spent() - start).toBeLessThan(seconds);
   });
 
+  const patternCode = (content: string): string => {
+    const start = spent();
+    let code = 'read';
+    try {
+      readPattern(inMillimetres(`<g data-piece="p" data-allowance="1">${content}</g>`));
+    } catch (error) {
+      if (!(error instanceof PatternError)) throw error;
+      code = error.code;
+    }
+    expect(spent() - start).toBeLessThan(seconds);
+    return code;
+  };
+  const times = (n: number, one: (i: number) => string): string =>
+    Array.from({ length: n }, (_, i) => one(i)).join('');
+
+  test('a pattern of 20,000 edges between the same two points', () => {
+    expect(patternCode(times(20_000, i => `<path data-edge="e${i}" d="M0 0L9 9"/>`))).toBe('too-many-edges');
+    expect(patternCode(times(900, i => `<path data-edge="e${i}" d="M0 0L9 9"/>`))).toBe('outline-in-parts');
+  });
+
+  test('a pattern whose edge has a million segments, or whose every segment is beside every other', () => {
+    expect(patternCode(`<path data-outline="" d="M0 0${'l1 1 -1-1'.repeat(500_000)}Z"/>`)).toBe(
+      'too-many-segments',
+    );
+    const zigzag = times(4_000, i => `L${i % 2 ? 0 : 90} ${i / 20}`);
+    expect(
+      patternCode(`<path data-edge="a" d="M0 0${zigzag}"/><path data-edge="b" d="M0 199.95L-50 100L0 0"/>`),
+    ).toBe('read');
+  });
+
+  test('a pattern with notches and segments by the thousand', () => {
+    const edge = times(4_000, i => `L${i / 40} ${i % 2}`);
+    const outline = `<path data-edge="a" d="M0 0${edge}"/><path data-edge="b" d="M99.975 1L-50 90L0 0"/>`;
+    expect(patternCode(outline + times(400, i => `<path data-notch="single" d="M${i / 10} 20v5"/>`))).toBe(
+      'read',
+    );
+    expect(patternCode(outline + times(1300, i => `<path data-notch="single" d="M${i / 10} 20v5"/>`))).toBe(
+      'too-many-notches',
+    );
+  });
+
   test('a file beyond 32 MB is refused', () => {
     expect(readOrRefused(new Uint8Array(33e6)).code).toBe('file-too-large');
   });

@@ -1,4 +1,5 @@
 import { quoted } from '../naming.js';
+import { mostPatternSegments } from './limits.js';
 import type { Subpath } from './pen.js';
 import type { Report } from './report.js';
 import type { SheetPieces } from './sheet-pieces.js';
@@ -50,6 +51,15 @@ export function gatherer(report: Report, sheet: SheetPieces) {
   const outlines = new Map(Object.entries(sheet).map(([name, piece]) => [piece.outline, name]));
   const ids: string[] = [];
   const memo = new Map<Shown, Inherited>();
+  let segments = 0;
+  const count = (drawn: Drawn): void => {
+    segments += drawn.strokes.reduce((n, stroke) => n + stroke.segments.length, 0);
+    if (segments > mostPatternSegments)
+      throw report.error('too-many-segments', drawn.element.offset, {
+        message: `The lines of the pattern have over ${mostPatternSegments} segments.`,
+        remedy: 'Simplify its paths in the drawing program.',
+      });
+  };
 
   const pieceOf = (shown: Shown): Growing => {
     const name = attributeOf(shown.element, 'data-piece')!.trim();
@@ -83,6 +93,7 @@ export function gatherer(report: Report, sheet: SheetPieces) {
       const inherited = inheritedBy(drawn, memo);
       const named = id === undefined ? undefined : outlines.get(id);
       if (named !== undefined) {
+        count(drawn);
         outlines.delete(id!);
         const item = { meaning: 'outline' as const, element, strokes: [...strokes], inherited };
         sheetPiece(named).items.set(drawn, item);
@@ -98,6 +109,7 @@ export function gatherer(report: Report, sheet: SheetPieces) {
         return;
       }
       const piece = pieceOf(inherited.piece);
+      if (owner) count(drawn);
       const known = owner && piece.items.get(owner);
       if (known) known.strokes.push(...strokes);
       else if (owner)

@@ -12,3 +12,11 @@ export const deepestUse = 100;
 export const mostFindingsOfAKind = 50;
 /** Levels in the JSON of the metadata. */
 export const deepestJson = 32;
+/** Edges of one piece, darts included: twice the scallops of a long lace hem. */
+export const mostEdges = 1_000;
+/** Segments of one outline: at worst each is held against each other. A 2 m outline in chords of 0.4 mm. */
+export const mostOutlineSegments = 5_000;
+/** Segments of all lines that mean something in a pattern. */
+export const mostPatternSegments = 25_000;
+/** Notches of a piece times segments of its outline: each notch is held against each segment. */
+export const mostNotchChecks = 5_000_000;

@@ -11,6 +11,7 @@ import { dartLegs } from '../trace/dart-legs.js';
 import { distance } from '../vector.js';
 import { nameOf, wordOf } from './attribute-values.js';
 import type { Item, PieceDrawing } from './gather.js';
+import { mostEdges, mostOutlineSegments } from './limits.js';
 import { type EdgeReader, edgeReader } from './read-edge.js';
 import type { PieceContext } from './read-piece.js';
 import { pressings } from './vocabulary.js';
@@ -76,6 +77,16 @@ export function readOutline(drawing: PieceDrawing, context: PieceContext): Outli
       else innerDarts.push({ name, path });
     }
   }
+  if (strands.length > mostEdges)
+    throw context.error('too-many-edges', context.offset, {
+      message: `The piece has over ${mostEdges} edges.`,
+      remedy: 'Join edges that are sewn as one.',
+    });
+  if (strands.reduce((n, { path }) => n + path.segments.length, 0) > mostOutlineSegments)
+    throw context.error('too-many-segments', context.offset, {
+      message: `The outline of the piece has over ${mostOutlineSegments} segments.`,
+      remedy: 'Simplify its paths in the drawing program.',
+    });
   if (!strands.some(strand => strand.edge))
     throw context.error('piece-without-outline', context.offset, {
       message: 'The piece has no edges.',

@@ -7,12 +7,13 @@ import { mirroredByDefault } from '../pattern/build.js';
 import { edgeNames, edgePath, foldEdgeOf } from '../pattern/outline.js';
 import type { Mark, Notch, OutlinePart, Piece, PieceLine } from '../pattern/types.js';
 import { validatePiece } from '../pattern/validate.js';
-import { snapNotch } from '../trace/snap-notch.js';
+import { type NamedPath, snapNotch } from '../trace/snap-notch.js';
 import type { LengthUnit } from '../units.js';
 import { lerp, type Point } from '../vector.js';
 import { nameOf, wordOf } from './attribute-values.js';
 import { foldFinding } from './fold-finding.js';
 import type { Item, PieceDrawing } from './gather.js';
+import { mostNotchChecks } from './limits.js';
 import { type OutlineReading, readOutline } from './read-outline.js';
 import type { Report, Said } from './report.js';
 import type { SheetPiece } from './sheet-pieces.js';
@@ -75,9 +76,7 @@ export function readPiece(
   placed(placeOf, () => validatePiece(piece));
   const notched = {
     ...piece,
-    notches: drawing.items
-      .filter(i => i.meaning === 'notch')
-      .flatMap(item => readNotch(item, piece, context)),
+    notches: readNotches(drawing, piece, context),
   };
   foldFinding(notched, placeOf, report);
   plainFinding(drawing, context);
@@ -158,7 +157,19 @@ function middleOf({ strokes }: Item): Point | undefined {
   return lerp(min, max, 1 / 2);
 }
 
-function readNotch(item: Item, piece: Piece, context: PieceContext): readonly Notch[] {
+function readNotches({ items }: PieceDrawing, piece: Piece, context: PieceContext): readonly Notch[] {
+  const drawn = items.filter(item => item.meaning === 'notch');
+  const edges = edgeNames(piece).map(name => ({ name, path: edgePath(piece, name) }));
+  const strokes = drawn.reduce((n, item) => n + item.strokes.length, 0);
+  if (strokes * edges.reduce((n, { path }) => n + path.segments.length, 0) > mostNotchChecks)
+    throw context.error('too-many-notches', drawn[0]!.element.offset, {
+      message: 'The piece has too many notches for the number of segments in its outline.',
+      remedy: 'Simplify its paths in the drawing program.',
+    });
+  return drawn.flatMap(item => readNotch(item, edges, context));
+}
+
+function readNotch(item: Item, edges: readonly NamedPath[], context: PieceContext): readonly Notch[] {
   const { element } = item;
   const style = wordOrFinding(element, 'data-notch', notchStyles, 'single', context);
   const strokes = item.strokes.map(
@@ -168,15 +179,9 @@ function readNotch(item: Item, piece: Piece, context: PieceContext): readonly No
     nothingDrawn(item, context);
     return [];
   }
-  const edges = edgeNames(piece).map(name => ({ name, path: edgePath(piece, name) }));
   const name = textOf(element, 'data-name');
-  return [
-    {
-      ...snapNotch(edges, strokes, attributeOf(element, 'data-on')),
-      style,
-      ...(name === undefined ? {} : { name }),
-    },
-  ];
+  const place = snapNotch(edges, strokes, attributeOf(element, 'data-on'));
+  return [{ ...place, style, ...(name === undefined ? {} : { name }) }];
 }
 
 function readCutting(
