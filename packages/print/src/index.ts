@@ -1,5 +1,6 @@
 // The public surface. Every name is listed; nothing is exported by star.
 
+export { drawingSvg } from './drawing/as-svg.js';
 export { drawPattern } from './drawing/draw-pattern.js';
 // drawing: what a piece looks like, for any exporter
 export type { DrawOptions, PieceDrawing } from './drawing/draw-piece.js';

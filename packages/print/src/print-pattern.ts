@@ -1,7 +1,8 @@
-import type { Pattern } from '@paperhinge/geometry';
+import { type Box, type Pattern, translation } from '@paperhinge/geometry';
 import { withCovers } from './cover/with-covers.js';
+import { drawingSvg } from './drawing/as-svg.js';
 import { drawPattern } from './drawing/draw-pattern.js';
-import { type Drawing, movedDrawing } from './drawing/ink.js';
+import { type Drawing, type Ink, movedDrawing } from './drawing/ink.js';
 import { fitted, plainLine } from './drawing/lettering.js';
 import { tidy } from './drawing/widths.js';
 import type { PageFormat } from './pages/format.js';
@@ -28,6 +29,8 @@ export interface PrintOptions extends Omit<LayoutOptions, 'blocks'>, Omit<Report
 export interface Printed {
   readonly pdf: Uint8Array;
   readonly pages: PagesJson;
+  /** The large sheet itself as an SVG drawing, for a copy shop or an editor. */
+  readonly sheetSvg: () => string;
 }
 
 /**
@@ -80,7 +83,27 @@ export async function printPattern(pattern: Pattern, options: PrintOptions): Pro
     },
     typefaces,
   );
-  return { pdf, pages: pagesJson(format, pages, pieces) };
+  const sheetSvg = () =>
+    drawingSvg(
+      { inks: [...coverInks(covers, pages), ...sheet.inks] },
+      boxOf(pages.map(p => p.window)),
+      title,
+    );
+  return { pdf, pages: pagesJson(format, pages, pieces), sheetSvg };
+}
+
+/** The cover pages where they lie on the large sheet. */
+const coverInks = (covers: readonly Drawing[], pages: readonly Page[]): readonly Ink[] =>
+  covers.flatMap(
+    (cover, i) => movedDrawing(cover, translation({ x: pages[i]!.window[0], y: pages[i]!.window[1] })).inks,
+  );
+
+/** What all windows show together. */
+function boxOf(windows: readonly Page['window'][]): Box {
+  return {
+    min: { x: Math.min(...windows.map(w => w[0])), y: Math.min(...windows.map(w => w[1])) },
+    max: { x: Math.max(...windows.map(w => w[0] + w[2])), y: Math.max(...windows.map(w => w[1] + w[3])) },
+  };
 }
 
 function sourceOf(pattern: Pattern, { before, record, cautions, wearer, date }: PrintOptions): ReportSource {

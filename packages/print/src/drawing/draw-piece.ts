@@ -127,7 +127,9 @@ function cutInks(piece: Piece, cut: CuttingLine): readonly Ink[] {
   const turned = [...stretches.slice(first), ...stretches.slice(0, first)];
   const folded = turned.filter(s => s.of === fold).map(s => s.path);
   const rest = turned.filter(s => s.of !== fold).map(s => s.path);
-  return [stroke('cut', joined(...rest)), stroke('fold-edge', joined(...folded))];
+  // The hairline under the dashes shows the edge without a gap, wherever it is measured.
+  const edge = joined(...folded);
+  return [stroke('cut', joined(...rest)), stroke('fold-hairline', edge), stroke('fold-edge', edge)];
 }
 
 const ghostInks = (before: Piece): readonly Ink[] => [

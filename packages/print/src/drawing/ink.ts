@@ -15,6 +15,7 @@ import {
 export type Role =
   | 'cut'
   | 'fold-edge'
+  | 'fold-hairline'
   | 'stitch'
   | 'grain'
   | 'level'

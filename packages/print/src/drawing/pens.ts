@@ -33,7 +33,8 @@ export const layers: readonly Layer[] = [
  */
 const pens: Readonly<Record<Role, Pen>> = {
   cut: { width: 0.7, grey: 0, layer: 'Cutting lines' },
-  'fold-edge': { width: 0.55, dash: [9, 1.6, 1.6, 1.6], grey: 0, layer: 'Cutting lines' },
+  'fold-edge': { width: 0.75, dash: [9, 2, 2, 2], grey: 0, layer: 'Cutting lines' },
+  'fold-hairline': { width: 0.28, grey: 0, layer: 'Cutting lines' },
   notch: { width: 0.35, grey: 0, layer: 'Cutting lines' },
   snip: { width: 0.3, grey: 0, layer: 'Cutting lines' },
   stitch: { width: 0.22, dash: [2.6, 1.4], grey: 0, layer: 'Stitching lines and darts' },

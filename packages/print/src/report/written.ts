@@ -108,18 +108,25 @@ function allowances(piece: Piece): string {
 function bandTable(record: RecordFigures | undefined): Block | undefined {
   if (!record) return undefined;
   const columns = [
-    left('Piece', 1.7),
-    left('', 1),
-    right('Exact', 1.3),
-    right('', 1.2),
-    right('Nearest 1/8 in', 1.4),
+    left('Piece', 1.6),
+    left('', 1.1),
+    right('Exact, cm', 1.1),
+    right('Nearest mm', 1.1),
+    right('Exact, in', 1.1),
+    right('Nearest 1/8 in', 1.3),
+  ];
+  const row = (piece: string, what: string, mm: number) => [
+    piece,
+    what,
+    centimetres(mm),
+    `${Math.round(mm)} mm`,
+    inches(mm),
+    eighths(mm),
   ];
   const rows = Object.entries(record.derived).flatMap(([name, d]) => [
-    [name, 'length', centimetres(d.lengthMm), inches(d.lengthMm), eighths(d.lengthMm)],
-    ['', 'width', centimetres(d.widthMm), inches(d.widthMm), eighths(d.widthMm)],
-    ...(typeof d.quarterMm === 'number'
-      ? [['', 'quarter mark', centimetres(d.quarterMm), inches(d.quarterMm), eighths(d.quarterMm)]]
-      : []),
+    row(name, 'length', d.lengthMm),
+    row('', 'width', d.widthMm),
+    ...(typeof d.quarterMm === 'number' ? [row('', 'quarter mark', d.quarterMm)] : []),
   ]);
   return { kind: 'table', columns, rows };
 }
