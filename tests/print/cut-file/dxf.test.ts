@@ -1,6 +1,6 @@
+import { createRequire } from 'node:module';
 import { cuttingLine, nearestOnPath, pathLength } from '@paperhinge/geometry';
 import { dxfLayers, patternDxf } from '@paperhinge/print';
-import { DxfParser } from 'dxf-parser';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
 import { patternOf, rectangle } from '../simple-pieces.js';
@@ -13,11 +13,14 @@ interface Entity {
   readonly shape?: boolean;
   readonly text?: string;
 }
-const pattern = shiftPattern();
-const blocksOf = (dxf: string) => {
-  const parsed = new DxfParser().parseSync(dxf);
-  return parsed!.blocks as unknown as Readonly<Record<string, { readonly entities: readonly Entity[] }>>;
+// Its type declarations do not match what Node loads of it, so it is loaded by hand.
+const DxfParser = createRequire(import.meta.url)('dxf-parser') as new () => {
+  parseSync(text: string): {
+    readonly blocks: Readonly<Record<string, { readonly entities: readonly Entity[] }>>;
+  };
 };
+const pattern = shiftPattern();
+const blocksOf = (dxf: string) => new DxfParser().parseSync(dxf).blocks;
 const on = (block: { readonly entities: readonly Entity[] }, layer: number) =>
   block.entities.filter(e => e.layer === String(layer));
 
