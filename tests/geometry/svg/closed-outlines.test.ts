@@ -117,6 +117,26 @@ describe('a sheet', () => {
     expect(error.message).toMatch(/4 edges.*2 names/);
   });
 
+  test('that gives a kind to an edge which is not there is refused with a suggestion', () => {
+    const error = refusal(() =>
+      read(drawing, {
+        front: { outline: 'front-outline', edges: ['neck', 'side', 'hem', 'centre'], kinds: { hemm: 'hem' } },
+      }),
+    );
+    expect(error).toMatchObject({
+      code: 'unknown-edge',
+      remedy: 'Did you mean "hem"?',
+      where: { piece: 'front' },
+    });
+  });
+
+  test('that names one outline for two pieces is refused', () => {
+    const outline = 'front-outline';
+    expect(refusal(() => read(drawing, { front: { outline }, back: { outline } })).code).toBe(
+      'duplicate-outline',
+    );
+  });
+
   test('that names an id which is not there is refused with a suggestion', () => {
     const error = refusal(() => read(drawing, { front: { outline: 'front-outlin' } }));
     expect(error).toMatchObject({ code: 'unknown-outline', remedy: 'Did you mean "front-outline"?' });

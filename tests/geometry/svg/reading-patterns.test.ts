@@ -469,6 +469,37 @@ describe('what is not understood', () => {
   });
 });
 
+test('a pattern that a drawing program saved again is read as before, without findings', () => {
+  // As such programs write it: their own namespaces, attributes, styles, ids, RDF, a layer with a transform.
+  const source = `<?xml version="1.0" encoding="UTF-8" standalone="no"?>
+<!-- Created with a drawing program -->
+<svg width="210mm" height="297mm" viewBox="0 0 210 297" version="1.1" id="svg1" data-unit="mm"
+   xmlns:ed="http://example.org/editor" xmlns="http://www.w3.org/2000/svg" xmlns:svg="http://www.w3.org/2000/svg"
+   xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#" xmlns:dc="http://purl.org/dc/elements/1.1/">
+  <ed:namedview id="view" zoom="1.2"><ed:grid id="grid"/></ed:namedview>
+  <defs id="defs1"><linearGradient id="g"/></defs>
+  <metadata id="metadata1">{ "seams": { "s": { "a": "p.top from centre", "b": "p.hem from centre" } } }<rdf:RDF><dc:title/></rdf:RDF></metadata>
+  <g id="layer1" ed:label="Layer 1" ed:groupmode="layer" style="display:inline" transform="matrix(0,1,-1,0,180,10)">
+    <g data-piece="p" data-allowance="10" id="g2" style="fill:none;stroke:#222;stroke-width:0.26">
+      <path d="m 0,0 h 100" data-edge="top" id="e1" ed:connector-curvature="0" />
+      <path d="M 100,0 V 80" data-edge="side" id="e2" style="fill:none" />
+      <path d="m 100,80 c -33.33333,0 -66.66667,0 -100,0" data-edge="hem" id="e3" />
+      <path d="M 0,80 0,0" data-kind="fold" data-edge="centre" id="e4" />
+      <text xml:space="preserve" x="3" y="9"><tspan ed:role="line">Front</tspan></text>
+    </g>
+  </g>
+</svg>`;
+  const { pattern, findings } = readPattern(new TextEncoder().encode(source));
+  expect(findings).toEqual([]);
+  expect(edgeParts(pattern.pieces[0]!).map(e => [e.name, Number(pathLength(e.path).toFixed(6))])).toEqual([
+    ['top', 100],
+    ['side', 80],
+    ['hem', 100],
+    ['centre', 80],
+  ]);
+  expect(pattern.seams[0]!.b[0]).toEqual({ piece: 'p', edge: 'hem', reversed: true });
+});
+
 test('a pattern is told from other drawings by the attributes only it has', () => {
   expect(isPatternDrawing(inMillimetres(inPiece(box)))).toBe(true);
   expect(

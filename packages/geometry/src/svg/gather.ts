@@ -49,6 +49,13 @@ interface Growing {
 export function gatherer(report: Report, sheet: SheetPieces) {
   const pieces = new Map<string, Growing>();
   const outlines = new Map(Object.entries(sheet).map(([name, piece]) => [piece.outline, name]));
+  const twice = Object.entries(sheet).find(([name, piece]) => outlines.get(piece.outline) !== name);
+  if (twice)
+    throw report.error('duplicate-outline', 0, {
+      message: `The sheet names one outline for two pieces, one of them ${quoted(twice[0])}.`,
+      remedy: 'Give each piece an outline of its own.',
+      piece: twice[0],
+    });
   const ids: string[] = [];
   const memo = new Map<Shown, Inherited>();
   let segments = 0;

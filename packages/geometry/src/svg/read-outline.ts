@@ -1,5 +1,5 @@
 import { locating } from '../errors.js';
-import { quoted } from '../naming.js';
+import { quoted, suggestion } from '../naming.js';
 import { pathLength } from '../path/length.js';
 import { joined, type Path, pathEnd, pathStart } from '../path/path.js';
 import type { Dart, Edge, OutlinePart } from '../pattern/types.js';
@@ -133,7 +133,16 @@ function closedEdges(item: Item, context: PieceContext): readonly Strand[] {
       remedy: 'Draw slits and holes as lines (data-line="placement").',
       ...context.owner,
     });
-  return edgesOfClosedPath({ segments: longest.segments }, context.sheet?.edges);
+  const edges = edgesOfClosedPath({ segments: longest.segments }, context.sheet?.edges);
+  const names = edges.map(edge => edge.name);
+  const unknown = Object.keys(context.sheet?.kinds ?? {}).find(name => !names.includes(name));
+  if (unknown !== undefined)
+    throw context.error('unknown-edge', item.element.offset, {
+      message: `The sheet gives a kind to ${quoted(unknown)}, which is not an edge of this outline.`,
+      remedy: suggestion(unknown, names, 'edges'),
+      edge: unknown,
+    });
+  return edges;
 }
 
 /**
