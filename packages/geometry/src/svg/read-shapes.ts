@@ -33,6 +33,10 @@ export interface ReadOptions {
  * Every shown shape of any SVG file in document order, `use` resolved where it stands, measured in mm of the outer
  * viewport. Path data is drawn up to an error, with a finding that gives its place.
  *
+ * Not followed: texts, pictures and what other files hold (findings); clipping, masks, markers and strokes, which
+ * change paint but not geometry; style rules of more than one selector (a finding where they would hide or move
+ * something); lengths by the window (vw, vh) and fonts (ex is half an em); animation and scripts.
+ *
  * @throws PatternError where the file cannot be read at all: `not-xml`, `not-svg`, `encoding-broken`,
  *   `coordinate-out-of-range`, `too-many-instances` ...
  */
