@@ -11,31 +11,47 @@ export interface Sample {
 
 /** A point and direction of a segment by the Bernstein form. */
 export function evaluated(segment: Segment, t: number): Sample {
-  const p =
-    segment.length === 2 ? [segment[0], mix(segment, 1 / 3), mix(segment, 2 / 3), segment[1]] : segment;
   const u = 1 - t;
-  const w = [u * u * u, 3 * u * u * t, 3 * u * t * t, t * t * t];
-  const d = [-3 * u * u, 3 * u * u - 6 * u * t, 6 * u * t - 3 * t * t, 3 * t * t];
-  const sum = (k: readonly number[], axis: 'x' | 'y') => k.reduce((s, w, i) => s + w * p[i]![axis], 0);
-  const v = { x: sum(d, 'x'), y: sum(d, 'y') };
-  const n = Math.hypot(v.x, v.y);
-  return { point: { x: sum(w, 'x'), y: sum(w, 'y') }, tangent: { x: v.x / n, y: v.y / n } };
+  if (segment.length === 2) {
+    const [p, q] = segment;
+    const n = Math.hypot(q.x - p.x, q.y - p.y);
+    return {
+      point: { x: u * p.x + t * q.x, y: u * p.y + t * q.y },
+      tangent: { x: (q.x - p.x) / n, y: (q.y - p.y) / n },
+    };
+  }
+  const [p, q, r, s] = segment;
+  const a = u * u * u,
+    b = 3 * u * u * t,
+    c = 3 * u * t * t,
+    d = t * t * t;
+  const e = -3 * u * u,
+    f = 3 * u * u - 6 * u * t,
+    g = 6 * u * t - 3 * t * t,
+    h = 3 * t * t;
+  const x = e * p.x + f * q.x + g * r.x + h * s.x,
+    y = e * p.y + f * q.y + g * r.y + h * s.y;
+  const n = Math.hypot(x, y);
+  return {
+    point: { x: a * p.x + b * q.x + c * r.x + d * s.x, y: a * p.y + b * q.y + c * r.y + d * s.y },
+    tangent: { x: x / n, y: y / n },
+  };
 }
-
-const mix = (s: readonly [Point, Point], t: number): Point => ({
-  x: s[0].x + (s[1].x - s[0].x) * t,
-  y: s[0].y + (s[1].y - s[0].y) * t,
-});
 
 /** Samples of a path, `count` a segment, ends of segments included. */
 export const sampled = (path: Path, count: number): readonly Sample[] =>
   path.segments.flatMap(s => Array.from({ length: count + 1 }, (_, i) => evaluated(s, i / count)));
 
+/** The same without the ends of segments. */
+export const sampledWithin = (path: Path, count: number): readonly Sample[] =>
+  path.segments.flatMap(s => Array.from({ length: count }, (_, i) => evaluated(s, (i + 0.5) / count)));
+
 /** Distance from a point to a path: the best of a dense scan, refined by golden section about it. */
 export function distanceTo(path: Path, p: Point): { readonly distance: number; readonly atEnd: boolean } {
   let best = { distance: Number.POSITIVE_INFINITY, atEnd: false };
   for (const [index, segment] of path.segments.entries()) {
-    const scan = segment.length === 2 ? 8 : 48;
+    if (farFrom(segment, p) >= best.distance) continue;
+    const scan = segment.length === 2 ? 2 : 32;
     const far = (t: number) => {
       const q = evaluated(segment, t).point;
       return Math.hypot(q.x - p.x, q.y - p.y);
@@ -49,7 +65,6 @@ export function distanceTo(path: Path, p: Point): { readonly distance: number; r
         continue;
       let low = Math.max(0, (i - 1) / scan),
         high = Math.min(1, (i + 1) / scan);
-      if (values[i]! - best.distance > 40) continue;
       for (let k = 0; k < 60; k++) {
         const a = low + (high - low) * 0.381966,
           b = low + (high - low) * 0.618034;
@@ -74,6 +89,15 @@ export function distanceTo(path: Path, p: Point): { readonly distance: number; r
 
 /** mm. "Away from corners"; and about a centre of curvature the nearest place cannot be told any finer. */
 const endReach = 1;
+
+/** No point of the segment is nearer: the distance to the box about its control points. */
+function farFrom(segment: Segment, p: Point): number {
+  const xs = segment.map(q => q.x),
+    ys = segment.map(q => q.y);
+  const dx = Math.max(Math.min(...xs) - p.x, p.x - Math.max(...xs), 0);
+  const dy = Math.max(Math.min(...ys) - p.y, p.y - Math.max(...ys), 0);
+  return Math.hypot(dx, dy);
+}
 
 export const edgesOf = (piece: Piece): readonly Edge[] =>
   piece.outline.parts.filter((p): p is Edge => p.type === 'edge');

@@ -1,6 +1,5 @@
 import type { CornerRule, Edge, Pattern, Piece } from '../pattern/types.js';
-import { angleBetween } from '../vector.js';
-import type { Run } from './run.js';
+import { type Run, turnBetween } from './run.js';
 import { neighbourRunsOn } from './runs-on.js';
 
 /** Past this many times the larger allowance a mitred tip is cut square to its bisector. Common practice, no source. */
@@ -36,7 +35,7 @@ export function cornerPlan(before: Run, after: Run, piece: Piece, pattern: Patte
   if (!before.edge || !after.edge || !before.isLast || !after.isFirst) return plain;
   const a = before.edge,
     b = after.edge;
-  const interior = Math.PI - angleBetween(before.endTangent, after.startTangent);
+  const interior = Math.PI - turnBetween(before, after);
   const asked = askedFor(a, b);
   if (asked) return interior > Math.PI ? plain : asked;
   if (a.kind === 'fold' || b.kind === 'fold')

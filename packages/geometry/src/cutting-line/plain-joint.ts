@@ -2,10 +2,10 @@ import { boundsOf, boxesMeet } from '../curve/bounds.js';
 import { intersectSegments } from '../curve/intersect.js';
 import { endOf, isLine, startOf } from '../curve/segment.js';
 import { angleTolerance, coincidenceTolerance, cornerTurn, smoothJoint } from '../tolerance.js';
-import { add, angleBetween, distance, dot, leftOf, type Point, scale, subtract, unit } from '../vector.js';
+import { add, distance, dot, leftOf, type Point, scale, subtract, unit } from '../vector.js';
 import { mitreLimit } from './corner-rule.js';
 import type { Joint } from './joint.js';
-import { type Run, squareOut } from './run.js';
+import { type Run, squareOut, turnBetween } from './run.js';
 import { type Place, type Strand, straight, strandsBetween, strandsReversed } from './strand.js';
 
 /**
@@ -19,7 +19,7 @@ import { type Place, type Strand, straight, strandsBetween, strandsReversed } fr
 export function plainJoint(before: Run, after: Run): Joint {
   const from = endOf(before.parallel.at(-1)!.segment),
     to = startOf(after.parallel[0]!.segment);
-  const turn = angleBetween(before.endTangent, after.startTangent);
+  const turn = turnBetween(before, after);
   const isFlat = Math.abs(turn) < Math.PI / 2;
   if ((isFlat || before.allowance + after.allowance === 0) && distance(from, to) <= smoothJoint)
     return { bridge: [], welded: true };

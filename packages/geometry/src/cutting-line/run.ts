@@ -2,7 +2,7 @@ import { curvatureAt } from '../curve/curvature.js';
 import { offsetSegment } from '../curve/offset.js';
 import { endOf, type Segment, startOf, tangentAt } from '../curve/segment.js';
 import type { Edge } from '../pattern/types.js';
-import { coincidenceTolerance, smoothJoint } from '../tolerance.js';
+import { angleTolerance, coincidenceTolerance, fitTolerance, smoothJoint } from '../tolerance.js';
 import { add, angleBetween, distance, dot, leftOf, type Point, scale } from '../vector.js';
 import { edgeAllowance } from './corner-rule.js';
 import { type Strand, startingAt } from './strand.js';
@@ -79,6 +79,17 @@ export function runOf(
 }
 
 /**
+ * Turn of the stitching line from one run to the next, in rad from −π to π: positive at an outer corner. Where it goes
+ * back the way it came, the bends on both sides tell a spike (π) from a slit (−π).
+ */
+export function turnBetween(before: Run, after: Run): number {
+  const turn = angleBetween(before.endTangent, after.startTangent);
+  if (Math.abs(turn) < Math.PI - angleTolerance) return turn;
+  const bends = curvatureAt(before.stitching.at(-1)!, 1) + curvatureAt(after.stitching[0]!, 0);
+  return bends > 0 ? -Math.PI : Math.PI;
+}
+
+/**
  * Whether two directions make no corner at this allowance: the ends of the two parallels lie so near that they are
  * welded. A turn back on itself is never smooth.
  */
@@ -86,13 +97,31 @@ export const isSmooth = (arriving: Point, leaving: Point, allowance: number): bo
   Math.abs(angleBetween(arriving, leaving)) * Math.max(allowance, 1) <= smoothJoint;
 
 function parallelOf(of: string, segments: readonly Segment[], allowance: number): readonly Strand[] {
+  if (allowance === 0) return segments.map(segment => ({ segment, of, shape: 'parallel' }));
   const strands: Strand[] = [];
+  let skipped: Segment | undefined;
+  const add = (segment: Segment): void => {
+    const before = strands.at(-1);
+    strands.push({
+      segment: before ? startingAt(segment, endOf(before.segment)) : segment,
+      of,
+      shape: 'parallel',
+    });
+  };
   for (const segment of segments)
-    for (const piece of allowance === 0 ? [segment] : offsetSegment(segment, allowance)) {
-      const before = strands.at(-1);
-      const welded = before ? startingAt(piece, endOf(before.segment)) : piece;
-      strands.push({ segment: welded, of, shape: 'parallel' });
+    for (const piece of offsetSegment(segment, allowance)) {
+      // About its own centre a bend's parallel shrinks to crumbs, which say nothing and cross each other without end.
+      const from = strands.length > 0 ? endOf(strands.at(-1)!.segment) : startOf(piece);
+      if (piece.every(p => distance(p, from) <= fitTolerance)) skipped = piece;
+      else {
+        if (skipped && strands.length > 0 && distance(from, startOf(piece)) > coincidenceTolerance)
+          add([from, startOf(piece)]);
+        add(piece);
+        skipped = undefined;
+      }
     }
+  if (skipped && (strands.length === 0 || distance(endOf(strands.at(-1)!.segment), endOf(skipped)) > 0))
+    add(skipped);
   return strands;
 }
 

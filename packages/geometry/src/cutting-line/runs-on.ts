@@ -1,4 +1,5 @@
-import { joinedLinesOf } from '../measure/joined-lines.js';
+import type { EdgeEnd } from '../measure/corner.js';
+import { neighboursRunningOn } from '../measure/joined-lines.js';
 import type { Edge, Pattern, Piece } from '../pattern/types.js';
 
 /**
@@ -9,14 +10,13 @@ export function neighbourRunsOn(
   pattern: Pattern,
   piece: Piece,
   edge: Edge,
-  _end: 'start' | 'end',
+  end: EdgeEnd,
   neighbour: Edge,
 ): boolean {
-  const isNeighbour = (r: { readonly piece: string; readonly edge: string }): boolean =>
-    r.piece === piece.name && r.edge === neighbour.name;
+  const neighbourEnd: EdgeEnd = end === 'end' ? 'start' : 'end';
   return pattern.seams
     .filter(s => [...s.a, ...s.b].some(r => r.piece === piece.name && r.edge === edge.name))
-    .some(s =>
-      joinedLinesOf(pattern, s, 0).some(line => isNeighbour(line.first) || isNeighbour(line.second)),
-    );
+    .flatMap(s => neighboursRunningOn(pattern, s))
+    .flatMap(({ first, second }) => [first, second])
+    .some(p => p.piece === piece.name && p.edge === neighbour.name && p.end === neighbourEnd);
 }
