@@ -359,6 +359,20 @@ describe('a drawn line', () => {
     expect(findings.filter(f => f.code === 'notch-cut-away')).toHaveLength(3);
   });
 
+  test('that ends on the neck cuts off the little it encloses, not the piece', () => {
+    // From the centre to a point of the neck before its middle: most of the neck lies beyond the line.
+    const neck = edgePath(half(), 'neck');
+    const end = pointAlong(neck, 50);
+    const drawn: Piece = {
+      ...half(),
+      lines: [...half().lines, { kind: 'style', name: 'nick', path: polyline(at(0, 130), end) }],
+    };
+    const { pattern } = recutNeckline(patternOf(drawn), { piece: 'front', shape: 'drawn', line: 'nick' });
+    expect(edgeNames(front(pattern))).toEqual(edgeNames(half()));
+    expect(lengthOf(pattern, 'neck')).toBeCloseTo(distance(at(0, 130), end) + pathLength(neck) - 50, 6);
+    expect(lengthOf(pattern, 'centre-front')).toBeCloseTo(470, 9);
+  });
+
   test('may be drawn either way round, and on a piece of either hand', () => {
     const drawn = boat(at(0, 130), at(120, 12));
     const turned = {

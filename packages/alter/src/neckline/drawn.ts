@@ -16,6 +16,7 @@ import {
   pathLength,
   pathStart,
   reversedPath,
+  signedArea,
   subpath,
   tolerances,
 } from '@paperhinge/geometry';
@@ -23,8 +24,8 @@ import { type Chain, carryNotches, chainsOf, type PartChange, type Reshaped } fr
 import { endingIn, startingIn } from '../edit/meet.js';
 
 /**
- * Cuts a piece along one of its lines, whose ends lie on the outline; the side with the neck's middle is taken away
- * and the line becomes the neck, together with what the cut left of the old one.
+ * Cuts a piece along one of its lines, whose ends lie on the outline; the side with the neck is taken away and the
+ * line becomes the neck, together with what the cut left of the old one.
  */
 export function cutToDrawnLine(piece: Piece, neck: Edge, name: string): Reshaped {
   const drawn = piece.lines.find(l => l.name === name);
@@ -40,10 +41,9 @@ export function cutToDrawnLine(piece: Piece, neck: Edge, name: string): Reshaped
   const whole = pathLength(outline);
   const spans = chainSpans(piece);
   const own = spans.find(s => s.chain.part === neck)!;
-  const neckAt = (own.start + own.end) / 2;
   // Clockwise from one end of the line to the other lies either the part that goes or the part that stays.
-  const takesNeck = between(from, neckAt, to, whole);
-  const [start, end, fresh] = takesNeck ? [from, to, path] : [to, from, reversedPath(path)];
+  const goes = goesFirst(own, from, to, path, outline);
+  const [start, end, fresh] = goes ? [from, to, path] : [to, from, reversedPath(path)];
   const left = spans.flatMap(span => remainders(piece, span, start, end, whole));
   const after = [...left.filter(r => r.place >= end), ...left.filter(r => r.place < end)];
   const parts = withNeck(neck, fresh, after);
@@ -52,6 +52,23 @@ export function cutToDrawnLine(piece: Piece, neck: Edge, name: string): Reshaped
   );
   const lines = piece.lines.filter(l => l !== drawn);
   return { piece: { ...piece, outline: { parts }, notches, lines }, findings };
+}
+
+/**
+ * Whether the outline clockwise `from` one end of the line `to` its other is the part to take away: the one with the
+ * neck, or where the line ends within the neck and parts it too, the one with the smaller area.
+ */
+function goesFirst(neck: Span, from: number, to: number, line: Path, outline: Path): boolean {
+  const whole = pathLength(outline);
+  const near = tolerances.joiningGap;
+  const parted = [from, to].some(place => place > neck.start + near && place < neck.end - near);
+  if (!parted) return between(from, (neck.start + neck.end) / 2, to, whole);
+  const cut =
+    from < to ? subpath(outline, from, to) : joined(subpath(outline, from, whole), subpath(outline, 0, to));
+  const area = signedArea(
+    joined(cut, endingIn(startingIn(reversedPath(line), pathEnd(cut)), pathStart(cut))),
+  );
+  return area < signedArea(outline) / 2;
 }
 
 /** The drawn line from outline to outline, and the places (mm along the outline) where it begins and ends. */

@@ -84,7 +84,7 @@ export const verbSchemas = oncePerUnit(unit => {
     'recut neckline': mapping({
       piece: name,
       shape: z.enum(['inset V', 'V', 'round', 'square', 'drawn']),
-      depth: size.exactOptional(),
+      depth: length.exactOptional(),
       'half width': size.exactOptional(),
       line: name.exactOptional(),
     }).transform(({ 'half width': halfWidth, ...rest }, context) => {
