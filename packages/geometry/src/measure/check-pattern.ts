@@ -16,6 +16,6 @@ export const checkPattern = (pattern: Pattern): readonly Finding[] => [
   ...pattern.pieces.flatMap(piece => [
     ...joinedLinesAcrossDarts(pattern, piece).flatMap(joinedLineFinding),
     ...truingFindings(pattern, piece),
-    ...cuttingLine(piece).findings.map(f => ({ ...f, where: { piece: piece.name, ...f.where } })),
+    ...cuttingLine(piece, pattern).findings.map(f => ({ ...f, where: { piece: piece.name, ...f.where } })),
   ]),
 ];

@@ -29,25 +29,26 @@ export interface JoinedLine {
  * garment's centre line. `stepMm` is what the walk leaves over at the seam's end beyond the ease wanted.
  */
 export function joinedLinesOf(pattern: Pattern, seam: Seam, remainderMm: number): readonly JoinedLine[] {
-  if (liesOn(pattern, seam.a, seam.b) || liesOn(pattern, seam.b, seam.a)) return [];
-  return meetingsAtEnds(pattern, seam).flatMap(({ at, a, b, first, second }) => {
-    const bothUnsewn = !isSewn(pattern, first) && !isSewn(pattern, second);
-    if (isAtCentre(a, b) || (!bothUnsewn && !followEachOther(pattern, first, second))) return [];
+  return runningOn(pattern, seam).map(({ at, a, b, first, second }) => {
     const reach = [first, second].map(({ piece, edge }) =>
       pathLength(edgePath(pieceNamed(pattern, piece), edge)),
     );
     const angle = a.corner.interior + b.corner.interior;
-    return [joinedLine(`seam ${seam.name}`, first, second, angle, at === 'end' ? remainderMm : 0, reach)];
+    return joinedLine(`seam ${seam.name}`, first, second, angle, at === 'end' ? remainderMm : 0, reach);
   });
 }
 
-/** A facing or band lies on the edge it was drafted for, not beyond it: no line runs on from one to the other. */
-const liesOn = (pattern: Pattern, own: readonly EdgeRun[], other: readonly EdgeRun[]): boolean =>
-  own.some(run =>
-    pieceNamed(pattern, run.piece).madeFor?.some(ref =>
-      other.some(o => o.piece === ref.piece && o.edge === ref.edge),
-    ),
-  );
+/** The neighbours at the ends of a seam that must run on across it, each as the end of its edge that lies there. */
+export const neighboursRunningOn = (
+  pattern: Pattern,
+  seam: Seam,
+): readonly { readonly first: PlacedEnd; readonly second: PlacedEnd }[] => runningOn(pattern, seam);
+
+const runningOn = (pattern: Pattern, seam: Seam) =>
+  meetingsAtEnds(pattern, seam).filter(({ a, b, first, second }) => {
+    const bothUnsewn = !isSewn(pattern, first) && !isSewn(pattern, second);
+    return !isAtCentre(a, b) && (bothUnsewn || followEachOther(pattern, first, second));
+  });
 
 /** The edges that come together at the ends of a seam once it is sewn: the neighbour on side a, and on side b. */
 export const neighboursAtEnds = (

@@ -47,15 +47,17 @@ export interface SeamMeasures {
  */
 export const measurePattern = (pattern: Pattern): PatternMeasures => ({
   pattern: pattern.name,
-  pieces: record(pattern.pieces, piece => locating({ piece: piece.name }, () => measurePiece(piece))),
+  pieces: record(pattern.pieces, piece =>
+    locating({ piece: piece.name }, () => measurePiece(piece, pattern)),
+  ),
   seams: record(pattern.seams, seam => {
     const { aMm, bMm, differenceMm, easeWantedMm, matches } = measureSeam(pattern, seam);
     return { aMm, bMm, differenceMm, easeWantedMm, matches };
   }),
 });
 
-function measurePiece(piece: Piece): PieceMeasures {
-  const cutting = cuttingLine(piece).path;
+function measurePiece(piece: Piece, pattern: Pattern): PieceMeasures {
+  const cutting = cuttingLine(piece, pattern).path;
   return {
     areaMm2: signedArea(outlinePath(piece.outline)),
     edges: Object.fromEntries(
