@@ -1,5 +1,5 @@
 import { type Affine, apply, cuttingLine, pathLength, pointAlong } from '@paperhinge/geometry';
-import { type PagesJson, printPattern } from '@paperhinge/print';
+import { type PagesJson, type PrintOptions, printPattern } from '@paperhinge/print';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { fonts } from '../../../packages/cli/src/fonts.js';
 import { shiftPattern } from '../../support/shift.js';
@@ -9,10 +9,20 @@ const pattern = shiftPattern();
 const affine = ([a, b, c, d, e, f]: PagesJson['pieces'][number]['matrix']): Affine => ({ a, b, c, d, e, f });
 
 /** Where a point of the sheet is on a page, in pixels; undefined if the page does not show it well inside its window. */
-function onPage(page: PagesJson['pages'][number], x: number, y: number, margin: number) {
+function onPage(
+  page: PagesJson['pages'][number],
+  x: number,
+  y: number,
+  margin: number,
+  across = 1,
+  down = 1,
+) {
   const [wx, wy, w, h] = page.windowMm;
   if (x < wx + margin || y < wy + margin || x > wx + w - margin || y > wy + h - margin) return undefined;
-  return { x: (page.contentAtMm[0] + x - wx) * perMm, y: (page.contentAtMm[1] + y - wy) * perMm };
+  return {
+    x: (page.contentAtMm[0] + (x - wx) * across) * perMm,
+    y: (page.contentAtMm[1] + (y - wy) * down) * perMm,
+  };
 }
 
 /** The dark run across a line: how far its middle lies from where the line should be, and how wide it is, in mm. */
@@ -35,14 +45,23 @@ function runAcross(page: Pixels, x: number, y: number, normal: { x: number; y: n
   return ink < 1 ? undefined : { offset: Math.abs(moment / ink) / perMm, width: ink / perMm };
 }
 
+/** Each way of printing, and by how much the paper is stretched against the sheet, across and down. */
+const variants: readonly (readonly [string, Partial<PrintOptions>, number, number])[] = [
+  ['A4', { paper: 'a4' }, 1, 1],
+  ['letter', { paper: 'letter' }, 1, 1],
+  ['A4 on its side, edge to edge', { orientation: 'landscape', overlap: 0 }, 1, 1],
+  ['A3 with wide margins', { paper: 'a3', margins: { top: 20, right: 8, bottom: 25, left: 14 } }, 1, 1],
+  ['A4, the printer corrected', { printed: { across: 49.5, down: 50.4 } }, 50 / 49.5, 50 / 50.4],
+];
+
 describe.skipIf(!has('pdftoppm'))(
   'pages rendered by poppler and put together by the record (needs pdftoppm)',
   () => {
-    for (const paper of ['a4', 'letter'])
-      describe(paper, () => {
+    for (const [name, options, across, down] of variants)
+      describe(name, () => {
         let pages: PagesJson, pixels: readonly Pixels[];
         beforeAll(async () => {
-          const printed = await printPattern(pattern, { paper, fonts });
+          const printed = await printPattern(pattern, { paper: 'a4', ...options, fonts });
           pages = printed.pages;
           pixels = rendered(printed.pdf);
         });
@@ -75,7 +94,7 @@ describe.skipIf(!has('pdftoppm'))(
                 const n = Math.hypot(q.x - p.x, q.y - p.y);
                 const normal = { x: -(q.y - p.y) / n, y: (q.x - p.x) / n };
                 const showing = pages.pages
-                  .map(page => [page, onPage(page, p.x, p.y, 1.5)] as const)
+                  .map(page => [page, onPage(page, p.x, p.y, 1.5, across, down)] as const)
                   .filter(([, at]) => at);
                 for (const [page, at] of showing) {
                   const run = runAcross(pixels[page.number - 1]!, at!.x, at!.y, normal);
@@ -118,8 +137,8 @@ describe.skipIf(!has('pdftoppm'))(
             let stray = 0;
             for (let x = 18; x < w - 20; x += 0.8)
               for (let y = 18; y < h - 20; y += 0.8) {
-                const px = Math.round((page.contentAtMm[0] + x) * perMm),
-                  py = Math.round((page.contentAtMm[1] + y) * perMm);
+                const px = Math.round((page.contentAtMm[0] + x * across) * perMm),
+                  py = Math.round((page.contentAtMm[1] + y * down) * perMm);
                 if (darkAt(pixels[page.number - 1]!, px, py) && !inside(wx + x, wy + y)) stray++;
               }
             expect(stray).toBe(0);
