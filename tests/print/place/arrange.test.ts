@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { placed } from '../../../packages/print/src/place/arrange.js';
 import { ownerOf, ownPart, pagesOf } from '../../../packages/print/src/place/field.js';
+import { inReadingOrder, onOwnPages } from '../../../packages/print/src/place/in-order.js';
 
 const field: Field = { width: 190, height: 277, overlap: 10 };
 const box = (w: number, h: number): Shape => ({
@@ -87,6 +88,29 @@ describe('paper is saved', () => {
     const x = placings[0]!.by.x;
     const right = x + 192 - 190;
     expect(right).toBeGreaterThanOrEqual(8);
+  });
+});
+
+describe('in the order of the pattern', () => {
+  const shapes = [box(300, 400), box(100, 100), wedge(150, 250), box(500, 60)];
+  const cells = (cs: readonly { row: number; column: number }[]) => cs.map(c => `${c.row},${c.column}`);
+
+  test('each on pages of its own: no page shows two pieces', () => {
+    const { pages } = onOwnPages(shapes, field);
+    const all = pages.flatMap(cells);
+    expect(new Set(all).size).toBe(all.length);
+    for (const [i, own] of pages.entries())
+      if (i > 0) expect(own[0]!.row).toBeGreaterThan(pages[i - 1]!.at(-1)!.row);
+  });
+
+  test('from left to right and top to bottom, without overlap', () => {
+    const { placings } = inReadingOrder(shapes, field);
+    const laid = shapes.map((s, i) => placed(s.polygons[0]!, placings[i]!));
+    for (const [i, a] of laid.entries()) for (const b of laid.slice(i + 1)) expect(overlap(a, b)).toBe(false);
+    for (let i = 1; i < placings.length; i++) {
+      const [p, q] = [placings[i - 1]!.by, placings[i]!.by];
+      expect(q.y > p.y || (q.y === p.y && q.x > p.x)).toBe(true);
+    }
   });
 });
 

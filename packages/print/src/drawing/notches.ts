@@ -1,11 +1,9 @@
 import {
   add,
-  type Edge,
   edgePath,
   leftOf,
   line,
   type Notch,
-  type Path,
   type Piece,
   type Point,
   partsOfEdge,
@@ -30,26 +28,39 @@ const deepest = 6;
 
 const places = { single: [0], double: [-0.5, 0.5], triple: [-1, 0, 1] } as const;
 
+/** Where one tick of a notch is: on the stitching line, where it is measured, and straight out on the cutting line. */
+export interface NotchPlace {
+  readonly sewn: Point;
+  readonly cut: Point;
+  /** Unit direction of the stitching line there. */
+  readonly tangent: Point;
+  /** mm from `sewn` to `cut`; 0 on an edge without allowance. */
+  readonly width: number;
+}
+
+/** A place for each tick of a notch: one, or two or three side by side. */
+export function notchPlaces(piece: Piece, notch: Notch, cutting: Polygon): readonly NotchPlace[] {
+  const path = edgePath(piece, notch.edge);
+  const length = pathLength(path);
+  const { allowance } = partsOfEdge(piece, notch.edge)[0]!;
+  return places[notch.style].map(step => {
+    const along = Math.min(Math.max(notch.at + step * between, 0), length);
+    const sewn = pointAlong(path, along);
+    const tangent = tangentAlong(path, along);
+    const out = leftOf(tangent);
+    const width = allowance > 0 ? reachTo(sewn, out, cutting, allowance) : 0;
+    return { sewn, cut: add(sewn, scale(out, width)), tangent, width };
+  });
+}
+
 /**
  * A notch as the maker cuts it: a solid triangle from the cutting line inwards, and from its point a fine tick to the
  * stitching line, where the notch is measured. An edge without allowance gets a short triangle into the piece.
  */
-export function notchInks(piece: Piece, notch: Notch, cutting: Polygon): readonly Ink[] {
-  const path = edgePath(piece, notch.edge);
-  const length = pathLength(path);
-  const parts = partsOfEdge(piece, notch.edge);
-  return places[notch.style].flatMap(step => {
-    const along = Math.min(Math.max(notch.at + step * between, 0), length);
-    return oneNotch(path, along, parts[0]!, cutting);
-  });
-}
+export const notchInks = (piece: Piece, notch: Notch, cutting: Polygon): readonly Ink[] =>
+  notchPlaces(piece, notch, cutting).flatMap(oneNotch);
 
-function oneNotch(path: Path, along: number, edge: Edge, cutting: Polygon): readonly Ink[] {
-  const sewn = pointAlong(path, along);
-  const tangent = tangentAlong(path, along);
-  const out = leftOf(tangent);
-  const width = edge.allowance > 0 ? reachTo(sewn, out, cutting, edge.allowance) : 0;
-  const cut = add(sewn, scale(out, width));
+function oneNotch({ sewn, cut, tangent, width }: NotchPlace): readonly Ink[] {
   const depth = width > 0 ? Math.min(width * 0.6, deepest) : 3;
   const tip = add(cut, scale(rightOf(tangent), depth));
   const base = scale(tangent, Math.min(halfBase, depth * 0.6));

@@ -3,7 +3,8 @@ import type { PieceDrawing } from '../drawing/draw-piece.js';
 import { uprighting } from '../drawing/frame.js';
 import type { Polygon } from '../drawing/room.js';
 import { type Arrangement, arrange, type Shape } from '../place/arrange.js';
-import { windowsFor } from '../place/field.js';
+import { type Field, windowsFor } from '../place/field.js';
+import { inReadingOrder, onOwnPages } from '../place/in-order.js';
 import { type FormatOptions, type Orientation, type PageFormat, pageFormat } from './format.js';
 import type { Paper } from './papers.js';
 import { tilesAt } from './plan.js';
@@ -29,6 +30,8 @@ export interface SheetLayout {
 
 export interface LayoutOptions extends FormatOptions {
   readonly orientation?: Orientation | 'auto';
+  /** How the pieces are laid: to need few pages (default), in the pattern's order, or each from a page of its own. */
+  readonly arrangement?: 'fewest-pages' | 'reading-order' | 'own-pages';
   /** Upright blocks that are laid on the sheet before the pieces: width and height in mm. */
   readonly blocks?: readonly (readonly [number, number])[];
 }
@@ -57,7 +60,7 @@ export function layoutFor(
   const tried = (paper.roll ? (['portrait'] as const) : asked).map(o => {
     const format = pageFormat(paper, o, options);
     checkCount(pieces, format);
-    const arrangement = arrange(shapes, format.field, { ahead: blocks.length });
+    const arrangement = arranged(shapes, format.field, options);
     return paper.roll ? cutOff(format, shapes, arrangement) : { format, arrangement };
   });
   const { format, arrangement } = tried.reduce((best, next) =>
@@ -72,6 +75,16 @@ export function layoutFor(
       return drawings.map((drawing, i) => onSheet(drawing, arrangement.placings[blocks.length + i]!, top));
     },
   };
+}
+
+function arranged(
+  shapes: readonly Shape[],
+  field: Field,
+  { arrangement, blocks = [] }: LayoutOptions,
+): Arrangement {
+  if (arrangement === 'own-pages') return onOwnPages(shapes, field);
+  if (arrangement === 'reading-order') return inReadingOrder(shapes, field);
+  return arrange(shapes, field, { ahead: blocks.length });
 }
 
 function onSheet(

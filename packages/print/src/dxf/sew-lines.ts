@@ -1,0 +1,30 @@
+import { joined, type OutlinePart, type Path, type Piece } from '@paperhinge/geometry';
+
+/** A stitching line as one stroke; `closed` if it runs all round. */
+export interface SewLine {
+  readonly path: Path;
+  readonly closed: boolean;
+}
+
+/**
+ * Where a piece is sewn or turned up, legs of its darts included: each run of the outline between folds and raw edges
+ * is one line, clockwise.
+ */
+export function sewLinesOf({ outline: { parts } }: Piece): readonly SewLine[] {
+  const rest = parts.findIndex(part => !isSewn(part));
+  if (rest < 0) return [{ path: joined(...parts.flatMap(pathsOf)), closed: true }];
+  const runs: OutlinePart[][] = [];
+  let open = false;
+  for (const part of [...parts.slice(rest), ...parts.slice(0, rest)]) {
+    if (isSewn(part)) {
+      if (open) runs.at(-1)!.push(part);
+      else runs.push([part]);
+    }
+    open = isSewn(part);
+  }
+  return runs.map(run => ({ path: joined(...run.flatMap(pathsOf)), closed: false }));
+}
+
+const isSewn = (part: OutlinePart): boolean =>
+  part.type === 'dart' || part.kind === 'seam' || part.kind === 'hem';
+const pathsOf = (part: OutlinePart): readonly Path[] => (part.type === 'edge' ? [part.path] : part.legs);

@@ -1,0 +1,57 @@
+import {
+  angleBetween,
+  isLine,
+  norm,
+  type Path,
+  type Point,
+  pathEnd,
+  pointAt,
+  type Segment,
+  secondDerivativeAt,
+  startOf,
+  tangentAt,
+  tolerances,
+} from '@paperhinge/geometry';
+
+/** mm. Chords this near the curve: a tenth of what a blade or a needle keeps, and few enough points for old readers. */
+export const chordError = 0.01;
+
+/** A point of a flattened line: `turn` where it bends, a straight line begins or it ends; `curve` where a curve runs smoothly on. */
+export interface Vertex {
+  readonly at: Point;
+  readonly kind: 'turn' | 'curve';
+}
+
+/**
+ * A path as the points of a polyline; its chords stay within `chordError` of it. A closed path's end is its first
+ * point, which is given once.
+ */
+export function verticesOf(path: Path, closed: boolean): readonly Vertex[] {
+  const { segments } = path;
+  const inside = segments.flatMap((segment, i): readonly Vertex[] => {
+    const before = i > 0 || closed ? segments.at(i - 1) : undefined;
+    const steps = stepsFor(segment);
+    const first: Vertex = {
+      at: startOf(segment),
+      kind: before && runsOn(before, segment) ? 'curve' : 'turn',
+    };
+    const rest = Array.from(
+      { length: steps - 1 },
+      (_, k): Vertex => ({ at: pointAt(segment, (k + 1) / steps), kind: 'curve' }),
+    );
+    return [first, ...rest];
+  });
+  return closed ? inside : [...inside, { at: pathEnd(path), kind: 'turn' }];
+}
+
+const runsOn = (before: Segment, after: Segment): boolean =>
+  !isLine(before) &&
+  !isLine(after) &&
+  Math.abs(angleBetween(tangentAt(before, 1), tangentAt(after, 0))) <= tolerances.kinkTurn;
+
+/** A chord over a parameter step h strays by at most h² |B″| / 8; |B″| of a cubic is largest at an end. */
+function stepsFor(segment: Segment): number {
+  if (isLine(segment)) return 1;
+  const bend = Math.max(norm(secondDerivativeAt(segment, 0)), norm(secondDerivativeAt(segment, 1)));
+  return Math.max(Math.ceil(Math.sqrt(bend / (8 * chordError))), 1);
+}
