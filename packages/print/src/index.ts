@@ -1,7 +1,5 @@
 // The public surface. Every name is listed; nothing is exported by star.
 
-// cut-file: for cutters and other pattern programs
-export { dxfLayers, patternDxf } from './cut-file/dxf.js';
 export { drawingSvg } from './drawing/as-svg.js';
 export { drawPattern } from './drawing/draw-pattern.js';
 // drawing: what a piece looks like, for any exporter
