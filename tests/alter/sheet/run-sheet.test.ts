@@ -266,6 +266,14 @@ describe('names the pattern does not have', () => {
     ]);
   });
 
+  test('a facing of several pieces and the join of a band go by the names they were given', () => {
+    const facing = 'draft facing: { name: facing, along: [front.neck, back.neck], width: 50 }';
+    const band =
+      'draft band: { name: ring, along: [front.neck, back.neck], ratio: 90 %, width: 50, join: 7 }';
+    expect(() => runSteps(facing, 'set allowance: { edges: facing front.neck, to: 6 }')).not.toThrow();
+    expect(() => runSteps(band, 'take in: { seam: ring join, by: 4 }')).not.toThrow();
+  });
+
   test('edges that a step makes may be used after it, not before', () => {
     const recut = 'recut neckline: { piece: front, shape: inset V, depth: 85, half width: 45 }';
     const stay = 'draft stay: { name: stay, along: front.inset, width: 18 }';

@@ -71,9 +71,11 @@ export function namesAfter(step: SheetStep, names: Names): Names {
     case 'draft binding':
     case 'draft facing':
     case 'draft stay': {
-      const { name } = step.parameters;
-      open(name);
-      return { ...names, pieces, seams: names.seams && [...names.seams, name] };
+      const { name, along } = step.parameters;
+      // A facing or stay of several pieces is one for each; a ring has a seam of its own ends besides.
+      const made = [name, ...along.map(ref => `${name} ${ref.piece}`)];
+      for (const one of made) open(one);
+      return { ...names, pieces, seams: names.seams && [...names.seams, ...made, `${name} join`] };
     }
     default:
       return names;
