@@ -50,21 +50,3 @@ export function curvatureExtremes(segment: Segment): readonly number[] {
   for (let i = 0; i < 3; i++) for (let k = 0; k < 4; k++) c[i + k]! -= 1.5 * w[i]! * ds[k]!;
   return rootsInUnit(c).filter(t => t > 0 && t < 1);
 }
-
-/** Parameters in (0, 1), ends left out, at which a curve stops and turns back: its derivative all but vanishes. */
-export function cusps(segment: Segment): readonly number[] {
-  if (isLine(segment)) return [];
-  const f = powerForm(segment),
-    s = speedSquared(f);
-  const largest = Math.max(Math.hypot(f.x1, f.y1), Math.hypot(f.x2, f.y2), Math.hypot(f.x3, f.y3));
-  return rootsInUnit([s[1], 2 * s[2], 3 * s[3], 4 * s[4]]).filter(t => {
-    const { x, y } = derivativeAt(segment, t);
-    return t > stopped && t < 1 - stopped && Math.hypot(x, y) <= largest * stopped;
-  });
-}
-
-/**
- * Relative to the largest coefficient: a curve slower than this turns within its square of the curve's size, which
- * is a millionth of a millionth: a cusp, not a bend. At an end it only starts from rest.
- */
-const stopped = 1e-6;

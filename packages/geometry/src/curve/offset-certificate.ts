@@ -51,6 +51,9 @@ const mostPairs = 200;
 /** Halvings: two to this is more than the longest curve over the tolerance. */
 const deepest = 26;
 
+/** mm. What rounding may leave of a step of C at a place where it rests; far below any tolerance. */
+const rounding = 1e-9;
+
 /** Newton's method for the parameter of C, within its bounds, at which the way to F(u) is square to C. */
 function foot({ f, c }: Check, u: number, guess: number, low: number, high: number): number {
   const px = xAt(f, u),
@@ -161,63 +164,36 @@ function pairHolds(check: Check, u0: number, u1: number, t0: number, t1: number,
   const k2 = s2 - (x2 * px + y2 * py + x1 * qx + y1 * qy) / 2;
   const k3 = s3 - (x3 * px + y3 * py + 3 * (x2 * qx + y2 * qy)) / 4;
   const spread = sizeC * Math.max(Math.sqrt(px * px + py * py), Math.sqrt(qx * qx + qy * qy));
-  const steep = sense > 0 ? Math.min(k0, k1, k2, k3, k4) - spread : -Math.max(k0, k1, k2, k3, k4) - spread;
+  const lowest = Math.min(k0, k1, k2, k3, k4) - spread,
+    highest = Math.max(k0, k1, k2, k3, k4) + spread;
+  const steep = sense > 0 ? lowest : -highest;
+  // Near a cusp of the parallel g″ is next to nothing, and so is the parallel: its speed is g″ / 2 |C′|. Where both
+  // it and F are shorter than what is left of the tolerance, they are near whatever they do.
+  const chordX = cx3 - cx0,
+    chordY = cy3 - cy0,
+    chord = Math.sqrt(chordX * chordX + chordY * chordY);
+  const slowest =
+    (3 *
+      Math.min(ax * chordX + ay * chordY, middleX * chordX + middleY * chordY, bx * chordX + by * chordY)) /
+    chord;
+  if (slowest > 0 && (sizeF + Math.max(-lowest, highest) / slowest) * 4 < check.reach) return true;
   const slip = (slant * slant) / steep;
   const sound =
     steep > 0 &&
     (sense > 0
       ? least - slip >= check.low && most <= check.high
       : least >= check.low && most + slip <= check.high);
-  if (
-    sound &&
-    keepsOrder(
-      sense,
-      fx1 - fx0,
-      fy1 - fy0,
-      fx2 - fx1,
-      fy2 - fy1,
-      fx3 - fx2,
-      fy3 - fy2,
-      ax,
-      ay,
-      middleX,
-      middleY,
-      bx,
-      by,
-    )
-  )
-    return true;
+  // F′ · C′ of one sign, but for rounding where C rests: the foot moves one way.
+  const leastAlong = (x: number, y: number): number =>
+    Math.min(sense * (x * ax + y * ay), sense * (x * middleX + y * middleY), sense * (x * bx + y * by));
+  const order = Math.min(
+    leastAlong(fx1 - fx0, fy1 - fy0),
+    leastAlong(fx2 - fx1, fy2 - fy1),
+    leastAlong(fx3 - fx2, fy3 - fy2),
+  );
+  if (sound && order >= -sizeF * rounding) return true;
   if (depth >= deepest) return false;
   const u = (u0 + u1) / 2,
     t = foot(check, u, (t0 + t1) / 2, t0, t1);
   return pairHolds(check, u0, u, t0, t, depth + 1) && pairHolds(check, u, u1, t, t1, depth + 1);
-}
-
-/** F′ · C′ of one sign: the foot moves one way. */
-function keepsOrder(
-  sense: number,
-  ax: number,
-  ay: number,
-  bx: number,
-  by: number,
-  cx: number,
-  cy: number,
-  px: number,
-  py: number,
-  qx: number,
-  qy: number,
-  rx: number,
-  ry: number,
-): boolean {
-  return (
-    sense * (ax * px + ay * py) >= 0 &&
-    sense * (ax * qx + ay * qy) >= 0 &&
-    sense * (ax * rx + ay * ry) >= 0 &&
-    sense * (bx * px + by * py) >= 0 &&
-    sense * (bx * qx + by * qy) >= 0 &&
-    sense * (bx * rx + by * ry) >= 0 &&
-    sense * (cx * px + cy * py) >= 0 &&
-    sense * (cx * qx + cy * qy) >= 0 &&
-    sense * (cx * rx + cy * ry) >= 0
-  );
 }

@@ -8,7 +8,8 @@ import { line, type Segment } from './segment.js';
 /** Covers a stretch of a parallel that has no cusp within by few cubics, each proven to keep the tolerance. */
 export function fitParallel(parallel: Parallel, t0: number, t1: number): readonly Segment[] {
   const sense = stretchAt(parallel, (t0 + t1) / 2) < 0 ? -1 : 1;
-  return cover(parallel, t0, t1, sense, stationAt(parallel, t0, sense), stationAt(parallel, t1, sense), 0);
+  const work: Work = { ...parallel, left: mostFits };
+  return cover(work, t0, t1, sense, stationAt(work, t0, sense), stationAt(work, t1, sense), 0);
 }
 
 /** Halvings of a stretch; beyond this it is shorter than rounding. */
@@ -18,8 +19,18 @@ const mostTurn = 2.2;
 /** Share of the tolerance the fit aims at: the stations it is judged by miss its very largest distance. */
 const aim = 0.9;
 
+/**
+ * Fits tried for one stretch. The longest curve of the library, 100 m, takes a few hundred; where rounding defeats the
+ * proof (coordinates of 100 m and bends of a micrometre) the fits after these are taken as they come, unproven.
+ */
+const mostFits = 2000;
+
+interface Work extends Parallel {
+  left: number;
+}
+
 function cover(
-  p: Parallel,
+  p: Work,
   t0: number,
   t1: number,
   sense: number,
@@ -35,7 +46,8 @@ function cover(
   let pieces = Math.ceil(Math.abs(turn) / mostTurn);
   if (pieces < 2) {
     const fit = fitHandles(from, to, probes.stations, p.tolerance);
-    if (fit.deviation <= p.tolerance * aim && holds(p, fit, t0, t1, sense)) return [fit.curve];
+    if (--p.left < 0 || (fit.deviation <= p.tolerance * aim && holds(p, fit, t0, t1, sense)))
+      return [fit.curve];
     // The error falls with the sixth power of the length.
     const ratio = fit.deviation / (p.tolerance * aim);
     pieces = Math.min(mostPieces, Math.max(2, Math.ceil(ratio ** (1 / 6) * 1.05)));
@@ -178,13 +190,17 @@ function turnedBy(p: Parallel, t0: number, t1: number, angle: number): number | 
     2 * (f.x2 * dy - f.y2 * dx),
     f.x1 * dy - f.y1 * dx,
   );
+  // Where the curve comes to rest every direction has a root: not within a hair of the ends.
+  const hair = (t1 - t0) * endHair;
   return roots.find(
     t =>
-      t > t0 &&
-      t < t1 &&
+      t > t0 + hair &&
+      t < t1 - hair &&
       ((3 * f.x3 * t + 2 * f.x2) * t + f.x1) * dx + ((3 * f.y3 * t + 2 * f.y2) * t + f.y1) * dy > 0,
   );
 }
+
+const endHair = 1e-6;
 
 function quadraticRoots(a: number, b: number, c: number): readonly number[] {
   const square = b * b - 4 * a * c;

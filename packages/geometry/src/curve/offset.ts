@@ -1,12 +1,13 @@
 import { PatternError } from '../errors.js';
-import { contactTolerance, fitTolerance } from '../tolerance.js';
-import { type Point, scale, unit } from '../vector.js';
+import { rootsInUnit } from '../polynomial.js';
+import { coincidenceTolerance, contactTolerance, fitTolerance } from '../tolerance.js';
+import { cross, type Point, scale, subtract, unit } from '../vector.js';
 import { arcBetween } from './arc.js';
-import { curvatureExtremes, cusps } from './curvature.js';
+import { curvatureExtremes } from './curvature.js';
 import { fitParallel } from './offset-fit.js';
 import { directionAt, type Parallel, parallelOf, stretchAt } from './parallel.js';
-import { xAt, yAt } from './power-form.js';
-import { type Cubic, isLine, line, pointAt, type Segment, secondDerivativeAt } from './segment.js';
+import { powerForm, xAt, yAt } from './power-form.js';
+import { type Cubic, isLine, line, pointAt, type Segment } from './segment.js';
 import { tightSpots } from './tight-spots.js';
 
 /**
@@ -29,7 +30,8 @@ export function offsetSegment(segment: Segment, d: number, tolerance = fitTolera
     });
   if (d === 0) return [segment];
   if (isLine(segment)) return offsetLine(segment[0], segment[1], d);
-  return isStraight(segment) ? offsetStraight(segment, d) : offsetBent(segment, d, tolerance);
+  const curve = withoutSpecks(segment);
+  return isStraight(curve) ? offsetStraight(curve, d) : offsetBent(curve, d, tolerance);
 }
 
 function offsetLine(a: Point, b: Point, d: number): readonly Segment[] {
@@ -38,27 +40,55 @@ function offsetLine(a: Point, b: Point, d: number): readonly Segment[] {
   return [line({ x: a.x + d * y, y: a.y - d * x }, { x: b.x + d * y, y: b.y - d * x })];
 }
 
-/** Whether all control points lie on one line, to within a contact; a single point does. */
-function isStraight([p, q, r, s]: Cubic): boolean {
-  const far = [q, r, s].reduce((a, b) =>
-    Math.hypot(b.x - p.x, b.y - p.y) > Math.hypot(a.x - p.x, a.y - p.y) ? b : a,
-  );
-  const { x, y } = unit({ x: far.x - p.x, y: far.y - p.y });
-  return [q, r, s].every(c => Math.abs((c.x - p.x) * y - (c.y - p.y) * x) <= contactTolerance);
+/** Control points that coincide with an end are moved onto it, so that no direction is taken from a speck. */
+function withoutSpecks([p, q, r, s]: Cubic): Cubic {
+  const near = (a: Point, b: Point): boolean => Math.hypot(b.x - a.x, b.y - a.y) <= coincidenceTolerance;
+  if (near(p, s) && near(p, q) && near(p, r)) return [p, p, p, p];
+  const start = near(p, q) ? p : near(q, s) ? s : q;
+  return [p, start, near(r, s) ? s : near(p, r) ? p : r, s];
 }
+
+/** Whether all control points lie on one line, to within a contact and a slight angle; a single point does. */
+function isStraight([p, q, r, s]: Cubic): boolean {
+  const reach = (c: Point): number => Math.hypot(c.x - p.x, c.y - p.y);
+  const far = [q, r, s].reduce((a, b) => (reach(b) > reach(a) ? b : a));
+  const { x, y } = unit(subtract(far, p));
+  const slack = Math.min(contactTolerance, reach(far) * straightness);
+  return [q, r, s].every(c => Math.abs((c.x - p.x) * y - (c.y - p.y) * x) <= slack);
+}
+
+/** rad. Moves a parallel at 25 mm by a thousandth of the fit tolerance. */
+const straightness = 1e-7;
 
 /** A cubic that runs on a line, perhaps to and fro; about a turning point from one side to the other, beyond it. */
 function offsetStraight(curve: Cubic, d: number): readonly Segment[] {
-  const stops = [0, ...cusps(curve), 1];
+  const stops = [0, ...turningPoints(curve), 1];
   return stops.slice(1).flatMap((to, i) => {
-    const from = stops[i]!;
-    const straight = offsetLine(pointAt(curve, from), pointAt(curve, to), d);
+    const from = stops[i]!,
+      tip = pointAt(curve, from),
+      next = pointAt(curve, to);
+    const straight = offsetLine(tip, next, d);
     if (i === 0) return straight;
-    const leaving = unit(secondDerivativeAt(curve, from));
+    const leaving = unit(subtract(next, tip));
     const side = { x: -leaving.y * d, y: leaving.x * d };
-    return [...arcBetween(pointAt(curve, from), side, scale(side, -1), d > 0), ...straight];
+    return [...arcBetween(tip, side, scale(side, -1), d > 0), ...straight];
   });
 }
+
+/** Parameters within a cubic on a line at which it turns back: simple zeros of its speed along the line. */
+function turningPoints(curve: Cubic): readonly number[] {
+  const { x1, x2, x3, y1, y2, y3 } = powerForm(curve);
+  const upright = Math.abs(x1) + Math.abs(x2) + Math.abs(x3) < Math.abs(y1) + Math.abs(y2) + Math.abs(y3);
+  const c = upright ? y1 : x1,
+    b = upright ? 2 * y2 : 2 * x2,
+    a = upright ? 3 * y3 : 3 * x3;
+  const square = b * b - 4 * a * c;
+  if (!(square > simpleZero * (b * b + Math.abs(a * c)))) return [];
+  return rootsInUnit([c, b, a]).filter(t => t > simpleZero && t < 1 - simpleZero);
+}
+
+/** Below this, relative, two zeros of the speed are one: the curve halts and goes on. */
+const simpleZero = 1e-9;
 
 function offsetBent(curve: Cubic, d: number, tolerance: number): readonly Segment[] {
   const parallel = parallelOf(curve, d, tolerance);
@@ -73,13 +103,13 @@ function offsetBent(curve: Cubic, d: number, tolerance: number): readonly Segmen
   return parts;
 }
 
-/** About a place where the curve turns on the spot: the direction sweeps the way the curve turns, at its own ends. */
+/** About a place where the curve turns on the spot: the way the curve turns, the short way if it turns both ways. */
 function roundSpot(parallel: Parallel, from: number, to: number): readonly Segment[] {
   const { form, d, turn } = parallel;
   const u = directionAt(parallel, from),
     v = directionAt(parallel, to);
-  const clockwise =
-    (turn[2] * from + turn[1]) * from + turn[0] + (turn[2] * to + turn[1]) * to + turn[0] >= 0;
+  const bends = [from, to].map(t => (turn[2] * t + turn[1]) * t + turn[0]);
+  const clockwise = bends.every(w => w >= 0) || (!bends.every(w => w <= 0) && cross(u, v) >= 0);
   const a = { x: xAt(form, from), y: yAt(form, from) },
     b = { x: xAt(form, to), y: yAt(form, to) };
   const arcs = arcBetween(a, { x: d * u.y, y: -d * u.x }, { x: d * v.y, y: -d * v.x }, clockwise);
@@ -94,12 +124,13 @@ function roundSpot(parallel: Parallel, from: number, to: number): readonly Segme
 
 function offsetSmooth(curve: Cubic, parallel: Parallel, from: number, to: number): readonly Segment[] {
   // Between extremes of the curvature 1 + κ d is monotonic: each change of sign brackets one cusp of the parallel.
-  const stops = [from, ...curvatureExtremes(curve).filter(t => t > from && t < to), to];
+  const first = from + (to - from) * endInset,
+    last = to - (to - from) * endInset;
+  const stops = [first, ...curvatureExtremes(curve).filter(t => t > first && t < last), last];
   const cuts = [from];
-  const inset = (to - from) * endInset;
-  let low = stretchAt(parallel, from + inset);
+  let low = stretchAt(parallel, first);
   for (let i = 1; i < stops.length; i++) {
-    const high = stretchAt(parallel, i === stops.length - 1 ? to - inset : stops[i]!);
+    const high = stretchAt(parallel, stops[i]!);
     if (low < 0 !== high < 0) cuts.push(signChange(parallel, stops[i - 1]!, stops[i]!, low < 0));
     low = high;
   }

@@ -23,7 +23,8 @@ export function selfCrossing(cubic: Cubic): SelfCrossing | undefined {
   const ax = s.x - p.x - cx - bx,
     ay = s.y - p.y - cy - by;
   const ab = ax * by - ay * bx;
-  if (ab === 0) return undefined;
+  // A cubic on one line, to rounding, only doubles back.
+  if (!(Math.abs(ab) > straight * (Math.abs(ax * by) + Math.abs(ay * bx)))) return undefined;
   const sum = -(ax * cy - ay * cx) / ab;
   const product = sum * sum - (bx * cy - by * cx) / ab;
   const square = sum * sum - 4 * product;
@@ -32,8 +33,25 @@ export function selfCrossing(cubic: Cubic): SelfCrossing | undefined {
   // The larger root without cancellation, the other from the product.
   const far = (sum + (sum < 0 ? -half : half)) / 2;
   const near = far === 0 ? 0 : product / far;
-  const t0 = Math.min(far, near),
-    t1 = Math.max(far, near);
-  if (!(t0 >= 0 && t1 <= 1) || (t0 === 0 && t1 === 1)) return undefined;
+  const first = Math.min(far, near),
+    second = Math.max(far, near);
+  if (!(first >= 0 && second <= 1) || (first === 0 && second === 1)) return undefined;
+  // One step of Newton's method on B(t0) − B(t1) takes back what rounding lost where the loop is slight.
+  const at = (t: number) => ({ x: ((ax * t + bx) * t + cx) * t, y: ((ay * t + by) * t + cy) * t });
+  const u = { x: (3 * ax * first + 2 * bx) * first + cx, y: (3 * ay * first + 2 * by) * first + cy };
+  const v = { x: (3 * ax * second + 2 * bx) * second + cx, y: (3 * ay * second + 2 * by) * second + cy };
+  const m = at(first),
+    n = at(second);
+  const ex = n.x - m.x,
+    ey = n.y - m.y,
+    det = u.x * v.y - u.y * v.x;
+  const s0 = (ex * v.y - ey * v.x) / det,
+    s1 = (ex * u.y - ey * u.x) / det;
+  const sure = Math.abs(s0) + Math.abs(s1) < (second - first) / 4;
+  const t0 = sure ? Math.max(0, first + s0) : first,
+    t1 = sure ? Math.min(1, second + s1) : second;
   return { t0, t1, point: pointAt(cubic, t0) };
 }
+
+/** Relative to its terms: a cross product below this is rounding. */
+const straight = 1e-12;

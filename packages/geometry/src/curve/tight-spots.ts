@@ -1,8 +1,8 @@
 import { rootsInUnit } from '../polynomial.js';
-import { distance } from '../vector.js';
-import { speedSquared, turnPolynomial } from './curvature.js';
+import { distance, dot, norm } from '../vector.js';
+import { speedSquared } from './curvature.js';
 import { powerForm } from './power-form.js';
-import { type Cubic, derivativeAt, pointAt, secondDerivativeAt } from './segment.js';
+import { type Cubic, derivativeAt, pointAt, secondDerivativeAt, tangentAt } from './segment.js';
 
 /** A stretch of parameters within which a curve hardly moves and yet turns much. */
 export interface TightSpot {
@@ -11,40 +11,43 @@ export interface TightSpot {
 }
 
 /**
- * The cusps of a cubic, and bends so tight that they are all but cusps, ascending and apart: about each place where
- * the curve is slowest, the widest stretch on which it stays within an eighth of `tolerance` mm of that place, if it
- * turns there by about a quarter turn or more.
+ * The cusps of a cubic, and bends and hooks so tight that they are all but cusps, ascending and apart: about each
+ * place where the curve is slowest, the widest stretch on which it stays within an eighth of `tolerance` mm of that
+ * place, if it turns there by more than about an eighth of a turn.
  */
 export function tightSpots(curve: Cubic, tolerance: number): readonly TightSpot[] {
-  const form = powerForm(curve),
-    s = speedSquared(form),
-    turn = turnPolynomial(form);
+  const s = speedSquared(powerForm(curve));
   const slowest = [0, ...rootsInUnit([s[1], 2 * s[2], 3 * s[3], 4 * s[4]]), 1];
-  const bends = rootsInUnit(turn);
+  const size = Math.sqrt(Math.max(s[0], s[0] + s[1] + s[2] + s[3] + s[4]));
   const spots: TightSpot[] = [];
   for (const t of slowest) {
-    const speed = Math.hypot(...xy(derivativeAt(curve, t))),
-      pull = Math.hypot(...xy(secondDerivativeAt(curve, t)));
-    if (pull === 0 || (speed === 0 && (t === 0 || t === 1))) continue;
-    let reach = Math.sqrt(tolerance / 4 / pull);
-    if (speed > reach * pull) continue;
-    const still = (k: number): boolean => distance(pointAt(curve, k), pointAt(curve, t)) <= tolerance / 8;
+    const speed = norm(derivativeAt(curve, t)),
+      pull = norm(secondDerivativeAt(curve, t));
+    // A radius of curvature above the tolerance, at no low speed, is no spot.
+    if (speed > size * slow && speed * speed > tolerance * pull) continue;
+    const place = pointAt(curve, t);
+    const still = (k: number): boolean => distance(pointAt(curve, k), place) <= tolerance / 8;
+    let reach = pull > 0 ? Math.min(1 / 4, Math.sqrt(tolerance / 4 / pull)) : 1 / 4;
     while (
       reach > narrowest &&
-      !(
-        still(t - reach) &&
-        still(t + reach) &&
-        !bends.some(b => Math.abs(b - t) < reach && b > 0 && b < 1 && b !== t)
-      )
+      !(still(t - reach) && still(t - reach / 2) && still(t + reach / 2) && still(t + reach))
     )
       reach /= 2;
     const from = Math.max(spots.at(-1)?.to ?? 0, t - reach),
       to = Math.min(1, t + reach);
-    if (speed <= reach * pull && to - from > narrowest) spots.push({ from, to });
+    if (to - from > narrowest && turnsWithin(curve, from, to)) spots.push({ from, to });
   }
   return spots;
 }
 
-const xy = ({ x, y }: { readonly x: number; readonly y: number }): readonly [number, number] => [x, y];
+function turnsWithin(curve: Cubic, from: number, to: number): boolean {
+  const u = tangentAt(curve, from),
+    v = tangentAt(curve, (2 * from + to) / 3),
+    w = tangentAt(curve, to);
+  return dot(u, v) < Math.SQRT1_2 || dot(v, w) < Math.SQRT1_2 || dot(u, w) < Math.SQRT1_2;
+}
+
+/** Of the speed at the ends; below this a place is looked at more closely. */
+const slow = 1e-2;
 /** Parameters this near are one. */
 const narrowest = 1e-12;

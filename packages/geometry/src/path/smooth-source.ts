@@ -1,7 +1,7 @@
 import { parameterAtLength, segmentLength } from '../curve/arc-length.js';
 import type { Station } from '../curve/hermite-fit.js';
 import { pointAt, tangentAt } from '../curve/segment.js';
-import type { Path } from './path.js';
+import { endTangent, type Path, pathEnd } from './path.js';
 
 /** A chain seen as a function of a share from 0 to 1 of its length, for fitting. */
 export interface SmoothSource {
@@ -15,6 +15,7 @@ export function smoothSource(path: Path): SmoothSource {
   for (const segment of path.segments) starts.push(starts.at(-1)! + segmentLength(segment));
   const length = starts.at(-1)!;
   const stationAt = (along: number): Station => {
+    if (along >= length) return { point: pathEnd(path), direction: endTangent(path) };
     let low = 0,
       high = path.segments.length - 1;
     while (low < high) {
