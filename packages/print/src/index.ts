@@ -26,6 +26,10 @@ export { arrange } from './place/arrange.js';
 export type { Cell, Field } from './place/field.js';
 export type { Printed, PrintOptions } from './print-pattern.js';
 export { printPattern } from './print-pattern.js';
+// projector: one sheet of thick lines
+export type { Ground } from './projector/look.js';
+export type { ProjectorOptions, ProjectorSheet } from './projector/projector-sheet.js';
+export { projectorSheet } from './projector/projector-sheet.js';
 export { reportHtml } from './report/html.js';
 // report: the record in writing
 export type { RecordFigures, ReportSource } from './report/source.js';

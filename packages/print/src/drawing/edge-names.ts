@@ -51,7 +51,9 @@ export function edgeNames(
   const short = width.replace(/ \(.*/, '');
   const figures = edge.kind === 'hem' && width ? [`hem ${width}`, `hem ${short}`, short] : [width, short];
   const inBand =
-    allowance >= narrowestBand ? labelAlong(along, figures, room, () => -allowance / 2) : undefined;
+    allowance >= narrowestBand * (measure.enlarged ?? 1)
+      ? labelAlong(along, figures, room, () => -allowance / 2)
+      : undefined;
 
   const partner = partnerWords(piece, name, pattern);
   const own = plainLine(name);
@@ -79,7 +81,8 @@ function labelAlong(
 ): Lettering | undefined {
   const length = pathLength(path);
   for (const text of texts)
-    for (const size of sizes) {
+    for (const plain of sizes) {
+      const size = plain * (measure.enlarged ?? 1);
       const width = measure.width(text, size, 'regular');
       if (width > length * 0.9) continue;
       for (const share of shares) {

@@ -39,8 +39,9 @@ export function foldBracket(fold: Path, frame: Frame, measure: TypeMeasure, room
     arrowhead('bracket', on(b, 0.6), outwards, head),
   ];
   const direction = readable(frame, along);
-  for (const size of [3.4, 2.8, 2.2, 1.8])
+  for (const plain of [3.4, 2.8, 2.2, 1.8])
     for (const place of [0.5, 0.42, 0.58]) {
+      const size = plain * (measure.enlarged ?? 1);
       const words = setCentred(
         measure,
         'place on fold',

@@ -84,6 +84,8 @@ export interface Drawing {
 
 /** How wide a text runs, in mm, at an em size in mm. The fonts know; layout asks. */
 export interface TypeMeasure {
+  /** How much larger than on paper words on pieces are set; 1 if not given. */
+  readonly enlarged?: number;
   width(text: string, size: number, weight: Weight): number;
 }
 

@@ -16,6 +16,7 @@ import { isFree, type Room } from './room.js';
 
 const shares = [0.2, 0.8, 0.12, 0.88, 0.35, 0.65, 0.5];
 const sizes = [3, 2.5, 2.1];
+const enlarged = (measure: TypeMeasure): readonly number[] => sizes.map(s => s * (measure.enlarged ?? 1));
 
 /** The name of a line, just above it (or below), where nothing else is. Grain and dart lines need none. */
 export function lineName(
@@ -39,7 +40,7 @@ function alongLine(
   room: Room,
 ): Lettering | undefined {
   const length = pathLength(path);
-  for (const size of sizes)
+  for (const size of enlarged(measure))
     for (const side of [1, -1])
       for (const share of shares) {
         const direction = readable(frame, tangentAlong(path, share * length));
@@ -56,7 +57,7 @@ export function markName(mark: Mark, frame: Frame, measure: TypeMeasure, room: R
   const text = plainLine(mark.name);
   if (text === '') return undefined;
   const { right, down } = frame;
-  for (const size of sizes) {
+  for (const size of enlarged(measure)) {
     const width = measure.width(text, size, 'regular');
     for (const [x, y] of [
       [4.4, size * 0.3],

@@ -16,7 +16,8 @@ export type Layer =
   | 'Grain, levels and marks'
   | 'Names and notes'
   | 'Before the alteration'
-  | 'Joining the pages';
+  | 'Joining the pages'
+  | 'Calibration grid';
 
 export const layers: readonly Layer[] = [
   'Cutting lines',
@@ -25,6 +26,7 @@ export const layers: readonly Layer[] = [
   'Names and notes',
   'Before the alteration',
   'Joining the pages',
+  'Calibration grid',
 ];
 
 /**
@@ -62,5 +64,14 @@ const pens: Readonly<Record<Role, Pen>> = {
   text: { width: 0, grey: 0, layer: 'Names and notes' },
   before: { width: 0.25, dash: [0.8, 1], grey: 0.55, layer: 'Before the alteration' },
 };
+
+/** Another look than that of paper: for a projector, which shows thin lines badly and dark ground best. */
+export interface Look {
+  pen(role: Role): Pen;
+  /** Grey of words and filled shapes. */
+  readonly solid: number;
+  /** Grey of the whole page under the drawing. */
+  readonly ground: number;
+}
 
 export const penOf = (role: Role): Pen => pens[role];

@@ -66,7 +66,7 @@ export function titleBlock(
   grid: BlockGrid,
   measure: TypeMeasure,
 ): readonly Ink[] | undefined {
-  const short = Math.min(grid.columns, grid.rows) * grid.cell;
+  const short = (Math.min(grid.columns, grid.rows) * grid.cell) / (measure.enlarged ?? 1);
   for (const [content, size, reading] of attempts) {
     if (size > 1 && short < size * roomForLarge) continue;
     const block = blockOf(linesFor(piece, pattern, content, size, measure), measure);
@@ -93,9 +93,10 @@ function linesFor(
   measure: TypeMeasure,
 ): readonly BlockLine[] {
   const title = plainLine(piece.title) || plainLine(piece.name);
-  const big = titleSize * size,
-    small = detailSize * size;
-  const room = 110 * size;
+  const scale = size * (measure.enlarged ?? 1);
+  const big = titleSize * scale,
+    small = detailSize * scale;
+  const room = 110 * scale;
   const heading = wrapped(measure, title, big, 'bold', room, content === 'title' ? 2 : 3).map(
     (text): BlockLine => ({ text, size: big, weight: 'bold' }),
   );

@@ -1,6 +1,6 @@
 import { type Affine, isLine, type Path, type Point } from '@paperhinge/geometry';
-import type { Drawing, Fill, Ink, Lettering, Stroke } from '../drawing/ink.js';
-import { type Layer, type Pen, penOf } from '../drawing/pens.js';
+import type { Drawing, Fill, Ink, Lettering, Role, Stroke } from '../drawing/ink.js';
+import { type Layer, type Look, type Pen, penOf } from '../drawing/pens.js';
 import type { FontEmbedder } from './embed-fonts.js';
 import { runWidth, type Typefaces } from './typefaces.js';
 
@@ -12,13 +12,15 @@ export interface ContentContext {
   readonly fonts: FontEmbedder;
   /** The resource name of a layer's optional-content group; without it layers are not marked. */
   readonly layerResource?: (layer: Layer) => string;
+  /** The look of paper if not given. */
+  readonly look?: Look;
 }
 
 /** The operators that draw a drawing (y down, hundredths of a mm), layer by layer, each pen set once. */
 export function contentOf(drawing: Drawing, context: ContentContext): string {
   const byLayer = new Map<Layer, Ink[]>();
   for (const ink of drawing.inks) {
-    const { layer } = penOf(ink.role);
+    const { layer } = penIn(context.look)(ink.role);
     const list = byLayer.get(layer);
     if (list) list.push(ink);
     else byLayer.set(layer, [ink]);
@@ -38,12 +40,18 @@ function layerContent(inks: readonly Ink[], context: ContentContext): string {
   const roles = [...new Set(strokes.map(s => s.role))];
   const parts = roles.map(role => {
     const own = strokes.filter(s => s.role === role);
-    return `${penOperators(penOf(role))}${own.map(s => pathOperators(s.path, s.closed ?? false)).join('')}S\n`;
+    return `${penOperators(penIn(context.look)(role))}${own.map(s => pathOperators(s.path, s.closed ?? false)).join('')}S\n`;
   });
-  if (fills.length > 0) parts.push(`0 g\n${fills.map(f => pathOperators(f.path, true)).join('')}f\n`);
-  if (texts.length > 0) parts.push(`0 g\nBT\n${texts.map(t => textOperators(t, context)).join('')}ET\n`);
+  const solid = grey(context.look?.solid ?? 0);
+  if (fills.length > 0) parts.push(`${solid} g\n${fills.map(f => pathOperators(f.path, true)).join('')}f\n`);
+  if (texts.length > 0)
+    parts.push(`${solid} g\nBT\n${texts.map(t => textOperators(t, context)).join('')}ET\n`);
   return parts.join('');
 }
+
+/** What a look's lines are drawn with. */
+export const penIn = (look: Look | undefined): ((role: Role) => Pen) =>
+  look ? role => look.pen(role) : penOf;
 
 export function penOperators(pen: Pen): string {
   const dash = (pen.dash ?? []).map(d => coordinate(d)).join(' ');

@@ -1,8 +1,8 @@
 import { type PDFContext, PDFDocument, PDFHexString, PDFName, type PDFRef, PrintScaling } from 'pdf-lib';
 import type { Drawing } from '../drawing/ink.js';
-import { type Layer, layers, penOf } from '../drawing/pens.js';
+import { type Layer, type Look, layers } from '../drawing/pens.js';
 import type { PageFormat } from '../pages/format.js';
-import { type ContentContext, contentOf, matrixOperands, unitsPerMm } from './content.js';
+import { type ContentContext, contentOf, matrixOperands, penIn, unitsPerMm } from './content.js';
 import { fontEmbedder } from './embed-fonts.js';
 import type { Typefaces } from './typefaces.js';
 
@@ -25,6 +25,8 @@ export interface PdfInput {
   /** Drawn once, shown through each page's window. */
   readonly sheet: Drawing;
   readonly pages: readonly PdfPage[];
+  /** The look of paper if not given. */
+  readonly look?: Look;
 }
 
 /**
@@ -35,9 +37,14 @@ export interface PdfInput {
 export async function pdfDocument(input: PdfInput, typefaces: Typefaces): Promise<Uint8Array> {
   const doc = await PDFDocument.create({ updateMetadata: false });
   const { context } = doc;
-  const groups = layerGroups(context, [input.sheet, ...input.pages.map(p => p.own)]);
+  const groups = layerGroups(context, [input.sheet, ...input.pages.map(p => p.own)], input.look);
   const fonts = fontEmbedder(context, typefaces);
-  const content: ContentContext = { typefaces, fonts, layerResource: layer => `L${layers.indexOf(layer)}` };
+  const content: ContentContext = {
+    typefaces,
+    fonts,
+    layerResource: layer => `L${layers.indexOf(layer)}`,
+    ...(input.look ? { look: input.look } : {}),
+  };
   const resources = context.nextRef();
   const tiles = input.pages.filter(p => p.window);
   const strips = chunks(tiles, pagesInStrip).map(strip =>
@@ -80,8 +87,13 @@ const chunks = <T>(list: readonly T[], size: number): readonly (readonly T[])[] 
   Array.from({ length: Math.ceil(list.length / size) }, (_, i) => list.slice(i * size, (i + 1) * size));
 
 /** An optional-content group for each layer that has something on it, in the order of the layers. */
-function layerGroups(context: PDFContext, drawings: readonly Drawing[]): ReadonlyMap<Layer, PDFRef> {
-  const used = new Set(drawings.flatMap(d => d.inks.map(i => layerOf(i.role))));
+function layerGroups(
+  context: PDFContext,
+  drawings: readonly Drawing[],
+  look: Look | undefined,
+): ReadonlyMap<Layer, PDFRef> {
+  const pen = penIn(look);
+  const used = new Set(drawings.flatMap(d => d.inks.map(i => pen(i.role).layer)));
   return new Map(
     layers
       .filter(l => used.has(l))
@@ -128,6 +140,7 @@ function addPage(
       f: top + y * unitsPerMm * sy,
     });
   let out = '';
+  if (content.look) out += `${exact(content.look.ground)} g 0 0 ${exact(w)} ${exact(h)} re f\n`;
   if (page.window) {
     const [x, y, width, height] = page.window;
     const [cw, ch] = [width * stretch.across * k, height * stretch.down * k];
@@ -167,4 +180,3 @@ function describe(doc: PDFDocument, input: PdfInput, groups: readonly PDFRef[]):
 }
 
 const text = (value: string): PDFHexString => PDFHexString.fromText(value);
-const layerOf = (role: Parameters<typeof penOf>[0]): Layer => penOf(role).layer;
