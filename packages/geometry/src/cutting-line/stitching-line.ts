@@ -1,11 +1,13 @@
+import { apply, mirror } from '../affine.js';
 import { boundsOf, boxesMeet } from '../curve/bounds.js';
 import { intersectSegments } from '../curve/intersect.js';
 import { endOf, startOf, tangentAt } from '../curve/segment.js';
 import { type Finding, PatternError } from '../errors.js';
+import { nearestOnPath } from '../path/nearest.js';
 import type { Path } from '../path/path.js';
 import type { Dart, Edge, OutlinePart } from '../pattern/types.js';
-import { coincidenceTolerance, joiningGap } from '../tolerance.js';
-import { add, distance, dot, type Point, scale, subtract } from '../vector.js';
+import { coincidenceTolerance, joinedCorner, joiningGap } from '../tolerance.js';
+import { add, angleBetween, cross, distance, dot, type Point, scale, subtract } from '../vector.js';
 import { stretched } from './assemble.js';
 import { type Flank, flankLength, flanksOf } from './flank.js';
 import { type Place, type Strand, strandsBetween } from './strand.js';
@@ -89,7 +91,14 @@ function withoutTails(nodes: readonly Node[], reach: number, findings: Finding[]
       const widest = Math.max(node.flank.allowance, neighbour.flank.allowance);
       if (widest === 0 || flankLength(node.flank) > longestTail * widest) continue;
       const order = side === 'end' ? [main, node, neighbour] : [neighbour, node, main];
-      if (hasPlace(order[0]!.flank, node.flank, order[2]!.flank, reach)) continue;
+      // Next to a dart nothing short and bent off belongs to the stitching line: it is the tip of a folded mouth.
+      const isTip = neighbour.part.type === 'dart';
+      if (
+        !isTip &&
+        hasPlace(order[0]!.flank, node.flank, order[2]!.flank, reach) &&
+        !isShapedEnd(node.flank, main.flank, neighbour.flank, side, reach)
+      )
+        continue;
       ring = ring.filter(r => r !== node);
       findings.push(dropped(node, neighbour));
     }
@@ -107,6 +116,42 @@ function hasPlace(before: Flank, middle: Flank, after: Flank, reach: number): bo
   const along = dot(subtract(second.point, first.point), tangent);
   return along > 0 && along <= flankLength(middle) + joiningGap;
 }
+
+/**
+ * Whether a last stretch is the end of a pressed-open or turned-up allowance: the mirror image of the line it leaves,
+ * in the stitching line that its neighbour or its own edge has at the corner. Or the step by which a wider allowance
+ * ends square to its edge.
+ */
+function isShapedEnd(
+  tail: Flank,
+  main: Flank,
+  neighbour: Flank,
+  side: 'start' | 'end',
+  reach: number,
+): boolean {
+  const corner = side === 'end' ? crossingOf(main, neighbour, reach) : crossingOf(neighbour, main, reach);
+  if (!corner) return false;
+  const first = startOf(tail.drawn[0]!),
+    last = endOf(tail.drawn.at(-1)!);
+  const [inner, outer] = side === 'end' ? [first, last] : [last, first];
+  const on = ({ strands }: Flank, place: Place): Point =>
+    tangentAt(extendedStrand(strands, place).segment, place.t);
+  const [mainPlace, neighbourPlace] =
+    side === 'end' ? [corner.before, corner.after] : [corner.after, corner.before];
+  const folds = (axis: Point, pivot: Point, tip: Point, source: Flank): boolean =>
+    Math.abs(cross(axis, subtract(pivot, corner.point))) <= joiningGap &&
+    nearestOnPath({ segments: source.drawn }, apply(mirror(corner.point, axis), tip)).distance <= joiningGap;
+  const isStep = Math.abs(distance(inner, corner.point) - main.allowance) <= joiningGap;
+  return (
+    isStep ||
+    folds(on(neighbour, neighbourPlace), inner, outer, main) ||
+    folds(on(main, mainPlace), outer, inner, neighbour)
+  );
+}
+
+/** The strand of a run-on flank at a place: beyond its ends, the one that is run on. */
+const extendedStrand = (strands: readonly Strand[], { index }: Place): Strand =>
+  strands[Math.min(strands.length - 1, Math.max(0, index - 1))]!;
 
 function dropped({ part, flank }: Node, neighbour: Node): Finding {
   const lengthMm = flankLength(flank);
@@ -187,7 +232,13 @@ function crossingOf(first: Flank, second: Flank, reach: number): Crossing | unde
     b = extended(second, reach).strands;
   const end = endOf(first.strands.at(-1)!.segment),
     start = startOf(second.strands[0]!.segment);
-  if (distance(end, start) <= joiningGap)
+  const turn = angleBetween(
+    tangentAt(first.strands.at(-1)!.segment, 1),
+    tangentAt(second.strands[0]!.segment, 0),
+  );
+  const gap = distance(end, start);
+  // Ends all but together are one point, unless a real corner there says just where.
+  if (gap <= coincidenceTolerance || (gap <= joiningGap && Math.abs(turn) <= joinedCorner))
     return {
       before: { index: a.length - 2, t: 1 },
       after: { index: 1, t: 0 },
