@@ -122,6 +122,46 @@ describe('a facing', () => {
     expect(walkSeam(pattern, pattern.seams.at(-1)!)).toMatchObject({ matches: true, findings: [] });
   });
 
+  // Hand sum, width 30 about the box's square neck and level shoulder: 90 × 30 below the neck, 30 × 40 beside it up to
+  // the shoulder's own strip, 140 × 30 under the shoulder, 30 × 30 in the mitre of the inner corner.
+  test('is the same round an inner and an outer corner, whichever comes first', () => {
+    const flipped = definePiece({
+      name: 'front',
+      outline: [
+        { name: 'shoulder', path: polyline(at(-200, 0), at(-60, 0)) },
+        { name: 'neck', path: polyline(at(-60, 0), at(-60, 100), at(0, 100)) },
+        { name: 'centre-front', kind: 'fold', path: polyline(at(0, 100), at(0, 500)) },
+        { name: 'hem', kind: 'hem', path: polyline(at(0, 500), at(-200, 500)) },
+        { name: 'side', path: polyline(at(-200, 500), at(-200, 0)) },
+      ],
+      lines: [{ kind: 'grain', name: 'grain', path: polyline(at(-100, 400), at(-100, 200)) }],
+    });
+    const along = [ref('front.neck'), ref('front.shoulder')];
+    for (const piece of [box(), flipped]) {
+      const { pattern } = draftFacing(patternOf(piece), { ...facing, along, width: 30 });
+      validatePattern(pattern);
+      expect(areaOf(pieceNamed(pattern, 'neck facing'))).toBeCloseTo(90 * 30 + 70 * 30 + 140 * 30, 6);
+    }
+  });
+
+  // The parallel of a side 60 long loses 50 at the outer corner: 10 are left, and the facing is still exact.
+  test('keeps the little that a corner leaves of a short side', () => {
+    const along = [ref('front.neck'), ref('front.shoulder')];
+    const short = box({
+      outline: [
+        { name: 'neck', path: polyline(at(0, 60), at(60, 60), at(60, 0)) },
+        { name: 'shoulder', path: polyline(at(60, 0), at(200, 0)) },
+        { name: 'side', path: polyline(at(200, 0), at(200, 500)) },
+        { name: 'hem', kind: 'hem', path: polyline(at(200, 500), at(0, 500)) },
+        { name: 'centre-front', kind: 'fold', path: polyline(at(0, 500), at(0, 60)) },
+      ],
+      notches: [],
+    });
+    const { pattern } = draftFacing(patternOf(short), { ...facing, along, width: 50 });
+    validatePattern(pattern);
+    expect(areaOf(pieceNamed(pattern, 'neck facing'))).toBeCloseTo(110 * 50 + 60 * 50 + 90 * 50, 6);
+  });
+
   test('of a mirrored pair is a mirrored pair', () => {
     const pair = box({
       outline: [

@@ -19,7 +19,7 @@ import {
   subpath,
   tolerances,
 } from '@paperhinge/geometry';
-import { joinedOn, parallelPieces } from '../edit/inward-parallel.js';
+import { joinedInOne, parallelPieces } from '../edit/inward-parallel.js';
 import { endingIn, reachOf, runOn, startingIn } from '../edit/meet.js';
 
 /** What a facing or stay is cut from its source as, clockwise: outer edges, one end, the inner line, the other end. */
@@ -116,8 +116,7 @@ function partedRing(piece: Piece, edges: readonly string[]) {
 
 /** The parallel at `width` to the right of travel, corners mitred. */
 function parallel(outer: Path, width: number): Path {
-  const pieces = parallelPieces(outer, width);
-  return pieces.slice(1).reduce(joinedOn, pieces[0]!);
+  return joinedInOne(parallelPieces(outer, width), width);
 }
 
 function cutOrRunOn(

@@ -1,6 +1,8 @@
 import {
   add,
+  cross,
   distance,
+  endTangent,
   fitCurve,
   isLine,
   joined,
@@ -15,6 +17,7 @@ import {
   pointAlong,
   rightOf,
   scale,
+  startTangent,
   subpath,
   subtract,
   tangentAlong,
@@ -51,7 +54,7 @@ export function movedInwards(
     if (ends.every(e => e === 1)) return parallelPieces(stretch, depth);
     return taperedPieces(stretch, part => depth * within(part), isEven(taper));
   });
-  return pieces.slice(1).reduce(joinedOn, pieces[0]!);
+  return joinedInOne(pieces, depth);
 }
 
 /** The parallels of a path's segments at `depth` mm to the right, in order; a segment that is a point has none. */
@@ -87,12 +90,28 @@ const samples = 96;
 /** Share of a segment over which the direction at its end is taken. */
 const nearEnd = 1 / 100_000;
 
-/** Two neighbouring stretches in one chain: where a corner between them opened or overlaps, they meet again. */
-export function joinedOn(before: Path, after: Path): Path {
+/**
+ * Neighbouring stretches, moved by `depth` mm to the right of travel, in one chain: where a corner between them
+ * opened or overlaps, they meet again. Corners that opened go first: what they add to a stretch may be where the
+ * next corner cuts it.
+ */
+export function joinedInOne(pieces: readonly Path[], depth: number): Path {
+  const opened = (before: Path, after: Path): boolean =>
+    depth * cross(endTangent(before), startTangent(after)) < 0;
+  const runs: Path[] = [];
+  for (const next of pieces) {
+    const last = runs.at(-1);
+    if (last && opened(last, next)) runs[runs.length - 1] = joinedOn(last, next);
+    else runs.push(next);
+  }
+  return runs.slice(1).reduce(joinedOn, runs[0]!);
+}
+
+function joinedOn(before: Path, after: Path): Path {
   const end = pathEnd(before);
   if (distance(end, pathStart(after)) <= tolerances.fitTolerance)
     return joined(before, startingIn(after, end));
-  const meeting = meet(before, after, 'leaving', reachOf(joined(before, after)));
+  const meeting = meet(before, after, 'both', reachOf(joined(before, after)));
   if (meeting) return joined(meeting.arriving, meeting.leaving);
   return joined(before, pathOf(line(end, pathStart(after))), after);
 }

@@ -31,7 +31,8 @@ export interface Meeting {
 
 /**
  * Closes a corner that an edit has opened: both chains run on straight along their end tangents as far as needed
- * and are cut at their first crossing, counted outwards from the middle of the chain that `moved`.
+ * and are cut at their first crossing, counted outwards from the middle of the chain that `moved`, or where both
+ * did, at the crossing nearest to the ends.
  *
  * @param reach mm that a chain may run on at most
  * @returns nothing where they do not cross
@@ -39,7 +40,7 @@ export interface Meeting {
 export function meet(
   arriving: Path,
   leaving: Path,
-  moved: 'arriving' | 'leaving',
+  moved: 'arriving' | 'leaving' | 'both',
   reach: number,
 ): Meeting | undefined {
   if (distance(pathEnd(arriving), pathStart(leaving)) === 0)
@@ -48,10 +49,11 @@ export function meet(
     b = pathLength(leaving);
   const crossings = intersectPaths(runOn(arriving, reach), reversedPath(runOn(reversedPath(leaving), reach)))
     .map(c => ({ point: c.point, arrivingBy: c.alongA - a, leavingBy: reach - c.alongB }))
-    .filter(c => (moved === 'arriving' ? c.arrivingBy > -a / 2 : c.leavingBy > -b / 2));
-  const outwards = moved === 'arriving' ? ('arrivingBy' as const) : ('leavingBy' as const);
+    .filter(c => moved === 'both' || (moved === 'arriving' ? c.arrivingBy > -a / 2 : c.leavingBy > -b / 2));
+  const far = (c: (typeof crossings)[number]): number =>
+    moved === 'both' ? Math.abs(c.arrivingBy) + Math.abs(c.leavingBy) : c[`${moved}By`];
   const first = crossings.reduce<(typeof crossings)[number] | undefined>(
-    (best, c) => (best === undefined || c[outwards] < best[outwards] ? c : best),
+    (best, c) => (best === undefined || far(c) < far(best) ? c : best),
     undefined,
   );
   if (first === undefined) return undefined;
