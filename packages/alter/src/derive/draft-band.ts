@@ -18,6 +18,7 @@ import { freePlace } from './free-place.js';
 import { gapAcross } from './gap.js';
 import { distinctEdges, garmentChains, requireJoined, runsAlong } from './garment-chain.js';
 import { endEdges, longPiece, sewnEdge } from './long-piece.js';
+import { narrowFindings, stitchedIn } from './stitched-in.js';
 import { takePlace } from './take-place.js';
 
 export interface DraftBand {
@@ -41,8 +42,8 @@ export interface DraftBand {
  * sewn part is by E / (length − 2 join − G) − 1. Marked in halves and quarters, at the gap's ends and where seams and
  * folds meet it; the edges are marked where the quarters fall.
  *
- * @throws PatternError `edges-do-not-join`, `gap-not-beside`, `band-too-short`, `band-too-narrow`, `band-size`,
- *   `drafted-along-itself`; `unknown-piece`, `unknown-edge`
+ * @throws PatternError `edges-do-not-join`, `gap-not-beside`, `band-too-short`, `band-size`, `drafted-along-itself`;
+ *   `unknown-piece`, `unknown-edge`
  */
 export function draftBand(pattern: Pattern, parameters: DraftBand): Alteration {
   const { name, gap, ratio, width, join } = parameters;
@@ -57,8 +58,8 @@ export function draftBand(pattern: Pattern, parameters: DraftBand): Alteration {
   const sewnMm = stretched - gapMm;
   if (!(sewnMm > 0)) throw tooShort(name, lengthMm, join, gapMm);
   const first = edgeNamed(pieceNamed(pattern, along[0]!.piece), along[0]!.edge);
-  const finishedWidth = width - 2 * first.allowance;
-  if (!(finishedWidth > tolerances.joiningGap)) throw tooNarrow(name, width, first.allowance);
+  const allowance = stitchedIn(width, first.allowance);
+  const finishedWidth = width - 2 * allowance;
   const fabric = parameters.fabric ?? pieceNamed(pattern, along[0]!.piece).cutting.fabric;
   const marks = bandMarks(chains, edgeMm, gapMm, stretched);
   const piece = longPiece({
@@ -69,7 +70,7 @@ export function draftBand(pattern: Pattern, parameters: DraftBand): Alteration {
     finishedLength: stretched,
     finishedWidth,
     join,
-    allowance: first.allowance,
+    allowance,
     grain: 'across',
     notches: marks.map(({ at, label }): Omit<Notch, 'edge'> => ({ at, style: 'single', name: label })),
   });
@@ -119,6 +120,7 @@ export function draftBand(pattern: Pattern, parameters: DraftBand): Alteration {
     findings: [
       ...bandStretchFindings(band, stretchOf(pattern, fabric)),
       ...allowanceFinding(pattern, along, first.allowance, name),
+      ...narrowFindings(name, width, first.allowance, pattern.unit),
       ...ringsFinding(name, rings, edgeMm, ratio, join),
       ...placed.findings,
     ],
@@ -154,12 +156,6 @@ const tooShort = (name: string, lengthMm: number, join: number, gapMm: number): 
       `"${name}" would be ${(lengthMm - 2 * join).toFixed(1)} mm long between its joins, ` +
       `which the gap of ${gapMm.toFixed(1)} mm uses up.`,
     remedy: 'Make the ratio larger or the gap narrower.',
-  });
-
-const tooNarrow = (name: string, width: number, allowance: number): PatternError =>
-  new PatternError('band-too-narrow', {
-    message: `"${name}", cut ${width.toFixed(1)} mm wide, has nothing left between two allowances of ${allowance.toFixed(1)} mm.`,
-    remedy: 'Make it wider, or set a smaller allowance on its edge first.',
   });
 
 function allowanceFinding(

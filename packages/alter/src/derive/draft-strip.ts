@@ -12,6 +12,7 @@ import { cutLength } from './cut-size.js';
 import { freePlace } from './free-place.js';
 import { distinctEdges, garmentChains, runsAlong } from './garment-chain.js';
 import { endEdges, longPiece, sewnEdge } from './long-piece.js';
+import { narrowFindings, stitchedIn } from './stitched-in.js';
 import { takePlace } from './take-place.js';
 
 /** A strip (cut width given) or a binding (finished width given, cut four times as wide). Lengths in mm. */
@@ -45,8 +46,7 @@ export function draftStrip(
   const source = pieceNamed(pattern, along[0]!.piece);
   const cutWidth = kind === 'binding' ? 4 * width : width;
   const given = edgeNamed(source, along[0]!.edge).allowance;
-  // A strip as narrow as its edge's allowances is stitched a quarter of its width in, like a binding.
-  const allowance = kind === 'binding' || 2 * given >= cutWidth ? cutWidth / 4 : given;
+  const allowance = kind === 'binding' ? width : stitchedIn(cutWidth, given);
   const cloth = fabric ?? source.cutting.fabric;
   const piece = longPiece({
     name,
@@ -95,7 +95,11 @@ export function draftStrip(
       `drafted ${kind} ${name} for ${formatLength(edgeMm, pattern.unit)} of edge: cut ${cut(lengthMm)} × ${cut(cutWidth)}` +
       (kind === 'binding' ? ' on the bias' : '') +
       (placed.replaced ? '; it takes the place of the old piece of that name' : ''),
-    findings: [...severalFinding(name, chains.length, edgeMm, join), ...placed.findings],
+    findings: [
+      ...severalFinding(name, chains.length, edgeMm, join),
+      ...(kind === 'strip' ? narrowFindings(name, cutWidth, given, pattern.unit) : []),
+      ...placed.findings,
+    ],
     derived: [derived],
   };
 }
