@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { faultsIn } from '@paperhinge/alter';
 import { PatternError } from '@paperhinge/geometry';
-import { Command, CommanderError } from 'commander';
+import { Command, CommanderError, Option } from 'commander';
 import { alterCommand } from './alter-command.js';
 import { checkCommand } from './check-command.js';
 import { done, ourFailure, unusable } from './exit-codes.js';
@@ -96,10 +96,18 @@ function commandLine(io: Io, exit: (code: number) => void): Command {
     .action(async (path, options) => exit(await measureCommand(path, options, io)));
   program
     .command('print')
-    .description('lay a pattern out on pages at true scale')
+    .description('lay a pattern out at true scale: on pages, for a projector, or as DXF for another program')
     .argument('<pattern>', 'pattern SVG')
-    .requiredOption('-o, --output <file>', 'the PDF to write')
-    .option('--paper <paper>', 'a4, letter ...', 'a4')
+    .requiredOption('-o, --output <file>', 'the file to write: .pdf, or .dxf for pattern interchange')
+    .option('--paper <paper>', 'a4, letter ... (default: a4)')
+    .addOption(
+      new Option(
+        '--projector <ground>',
+        'one sheet of thick lines on a dark or a light ground, with a grid to set a projector by',
+      )
+        .choices(['dark', 'light'])
+        .conflicts('paper'),
+    )
     .option(...sheet)
     .option(...json)
     .action(async (path, options) => exit(await printCommand(path, options, io)));

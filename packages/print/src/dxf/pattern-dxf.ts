@@ -41,6 +41,15 @@ export function patternDxf(pattern: Pattern): string {
   ]);
 }
 
+/** Which block holds which piece. */
+export const patternBlocks = (
+  pattern: Pattern,
+): readonly { readonly piece: string; readonly block: string }[] => {
+  const pieces = pattern.pieces.map(p => p.name);
+  const blocks = blockNames(pieces);
+  return pieces.map((piece, i) => ({ piece, block: blocks[i]! }));
+};
+
 const section = (name: string, groups: readonly Group[]): readonly Group[] => [
   [0, 'SECTION'],
   [2, name],

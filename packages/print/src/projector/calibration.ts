@@ -63,13 +63,16 @@ export function calibrationSquare(
   const sheet = size.map(s => tidy(s, 0)).join(' × ');
   const lines = [
     { text: fitted(measure, title, 24, 'bold', textWidth), size: 24, weight: 'bold' as const },
-    ...wrapped(
-      measure,
-      `Set the projector so that this square measures ${scale.squareWords} on every side and ${scale.diagonalWords} along both diagonals. Then the grid's squares are ${scale.stepWords}: lay a ruler on them in all corners. Show the page at actual size; cut along the middle of the heavy line. Sheet ${sheet} mm.`,
-      12,
-      'regular',
-      textWidth,
-    ).map(text => ({ text, size: 12, weight: 'regular' as const })),
+    ...[
+      ...wrapped(
+        measure,
+        `Set the projector so that this square measures ${scale.squareWords} on every side and ${scale.diagonalWords} along both diagonals. Then the grid's squares are ${scale.stepWords}: lay a ruler on them in all corners. Show the page at actual size; cut along the middle of the heavy line.`,
+        12,
+        'regular',
+        textWidth,
+      ),
+      `This sheet: ${sheet} mm`,
+    ].map(text => ({ text, size: 12, weight: 'regular' as const })),
   ];
   let down = 0;
   const words = lines.map(({ text, size: em, weight }) => {
