@@ -47,6 +47,15 @@ describe('writing outputs', () => {
     expect(readFileSync(join(out, 'one.txt'), 'utf8')).toBe('new');
   });
 
+  test.skipIf(!existsSync('/proc/self'))(
+    'a file system that takes no folders is refused, and soon',
+    async () => {
+      await expect(writeOutputs('/proc/out', [{ name: 'one.txt', content: 'one' }])).rejects.toMatchObject({
+        code: 'output-not-written',
+      });
+    },
+  );
+
   test.skipIf(process.getuid?.() === 0)('a folder that may not be written to is refused', async () => {
     const out = folder();
     chmodSync(out, 0o500);

@@ -81,7 +81,7 @@ export async function writeOutputs(folder: string, outputs: readonly Output[]): 
     void clear().finally(() => process.exit(signal === 'SIGINT' ? 130 : 143));
   process.once('SIGINT', interrupted).once('SIGTERM', interrupted);
   try {
-    await mkdir(folder, { recursive: true });
+    await makeFolder(resolve(folder));
     // A run that was killed may have left some under the same number.
     await clear();
     for (const [i, { content }] of outputs.entries()) {
@@ -105,5 +105,16 @@ export async function writeOutputs(folder: string, outputs: readonly Output[]): 
   } finally {
     await clear();
     process.off('SIGINT', interrupted).off('SIGTERM', interrupted);
+  }
+}
+
+/** Folder by folder: node's own recursive `mkdir` never ends where a file system refuses, as /proc does. */
+async function makeFolder(path: string): Promise<void> {
+  if (await statusOf(path)) return;
+  await makeFolder(dirname(path));
+  try {
+    await mkdir(path);
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
   }
 }
