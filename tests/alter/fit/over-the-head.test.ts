@@ -92,6 +92,35 @@ test('a gap that the band bridges belongs to the neck', () => {
   expect(opening.neckMm).toBeCloseTo((400 + 90) * 1.1, 9);
 });
 
+test('an inset that no band bridges opens with the neck, one that a band bridges does not', () => {
+  // A half front: 150 of neck beside an inset from (0, 120) to (50, 0), 130 long.
+  const part = (name: string, a: [number, number], b: [number, number], kind?: 'fold' | 'hem') =>
+    side(name, [a, b], kind ? { kind } : {});
+  const front = pieceOf('front', [
+    part('inset', [0, 120], [50, 0]),
+    part('neck', [50, 0], [200, 0]),
+    part('side', [200, 0], [200, 300]),
+    part('hem', [200, 300], [0, 300], 'hem'),
+    part('centre-front', [0, 300], [0, 120], 'fold'),
+  ]);
+  const pattern = patternOf([front]);
+  expect(neckOpening(pattern, [])!.widestMm).toBeCloseTo(2 * (150 + 130), 9);
+  const bridging = { ...band(2000, { gapMm: 100 }), along: [{ piece: 'front', edge: 'neck' }] };
+  expect(neckOpening(pattern, [bridging])!.neckMm).toBeCloseTo(2 * 150 + 100, 9);
+});
+
+test('necks and their bands go by several names', () => {
+  const renamed = (name: string): Pattern => {
+    const pattern = body(420);
+    const parts = pattern.pieces[0]!.outline.parts.map(p => (p.name === 'neck' ? { ...p, name } : p));
+    return { ...pattern, pieces: [{ ...pattern.pieces[0]!, outline: { parts } }] };
+  };
+  for (const name of ['neckline', 'front-neck'])
+    expect(neckOpening(renamed(name), [])!.neckMm).toBeCloseTo(420, 9);
+  const collar = { ...band(314), name: 'collar', along: [{ piece: 'body', edge: 'throat' }] };
+  expect(neckOpening(renamed('throat'), [collar])!.bands[0]!.reachMm).toBeCloseTo(300 * 1.45, 9);
+});
+
 test('an opening in the neck, or one that ends at it, counts twice', () => {
   expect(head(body(420, { opening: 80 }), 577.85).figures!.openingMm).toBeCloseTo(580, 9);
   expect(head(body(420, { centreOpening: 80 }), 577.85).figures!.openingMm).toBeCloseTo(580, 9);

@@ -30,15 +30,15 @@ export interface NeckOpening {
 }
 
 /**
- * How wide the neck of a garment opens: its edges are those that a neck band was drafted for, else the edges named
- * `neck ...` of the body pieces; undefined where there are none. A piece that is sewn to the neck and was not drafted
+ * How wide the neck of a garment opens: its edges are those that a neck band was drafted for, else those of the body
+ * pieces that are named for the neck, with an inset beside them; undefined where there are none. A piece that is sewn to the neck and was not drafted
  * in this run (its own old neckband) holds it in like a band.
  */
 export function neckOpening(pattern: Pattern, derived: readonly Derived[]): NeckOpening | undefined {
   const drafted = derived.filter(
     d =>
       (d.kind === 'band' || d.kind === 'binding') &&
-      (d.along.some(e => isNeckName(e.edge)) || isNeckName(d.name)),
+      (d.along.some(e => isNeckName(e.edge)) || /\b(neck|collar)/i.test(d.name)),
   );
   const found = drafted.length > 0 ? drafted.flatMap(d => d.along) : neckEdges(pattern);
   const edges = found.filter((e, i) => i === found.findIndex(f => f.piece === e.piece && f.edge === e.edge));
@@ -54,7 +54,11 @@ export function neckOpening(pattern: Pattern, derived: readonly Derived[]): Neck
       name: d.name,
       reachMm: grown(d.lengthMm - 2 * (d.figures.joinMm ?? 0), stretchOf(pattern, d.fabric)),
     })),
-    ...oldBands(pattern, edges, drafted),
+    ...oldBands(
+      pattern,
+      edges.filter(e => drafted.length > 0 || isNeckName(e.edge)),
+      drafted,
+    ),
   ];
   const openingMm = openings(pattern, edges);
   const widestMm = Math.min(neckMm, ...bands.map(b => b.reachMm)) + 2 * openingMm;
@@ -119,15 +123,22 @@ export function overTheHead(input: {
   ];
 }
 
-const isNeckName = (name: string): boolean => /^neck/i.test(name);
+const isNeckName = (name: string): boolean => /\bneck/i.test(name);
 
-/** The neck edges of the body: not those of a band, collar or facing, which are sewn to them. */
+/**
+ * The neck edges of the body: not those of a band, collar or facing, which are sewn to them. An inset beside the neck
+ * that no band bridges is a part of it.
+ */
 const neckEdges = (pattern: Pattern): readonly EdgeRef[] =>
   bodyPieces(pattern)
     .filter(piece => !sewnOn.test(piece.name))
     .flatMap(piece =>
       edgeNames(piece)
-        .filter(isNeckName)
+        .filter(
+          edge =>
+            isNeckName(edge) ||
+            (/^inset\b/i.test(edge) && Object.values(neighboursOf(piece, edge)).some(isNeckName)),
+        )
         .map(edge => ({ piece: piece.name, edge })),
     );
 
