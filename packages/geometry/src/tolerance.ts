@@ -46,3 +46,38 @@ export const foldTolerance = 0.25;
  * line makes no tip and no snip, and the weld moves neither by more than half of it.
  */
 export const smoothJoint = 1e-3;
+/** Of a segment's parameter: places nearer than this are one place; 1e-6 mm on a segment of a metre. */
+export const parameterTolerance = 1e-9;
+/**
+ * Shares of 1, for an elliptical arc that is written by its radii. `margin`: half the chord this near to the radius
+ * leaves the centre unsure by a hundred thousand times the last decimal. `half`: this near it is half the ellipse,
+ * apart from rounding. `short`: below the radius's last decimal in any drawing, above rounding.
+ */
+export const wellPlacedArc = { margin: 1e-6, half: 1e-14, short: 1e-6 } as const;
+
+// Of the curve kernel: in parameters, or relative, as each says.
+
+/** Parameter. Stretches of a curve narrower than this are shorter than rounding, even on a curve of 100 m. */
+export const narrowestStretch = 1e-13;
+/** Parameter. Two finds nearer than this on both curves, and at one point, are one; a loop's two passes are farther. */
+export const sameParameter = 1e-4;
+/** Parameter. A crossing where a curve was cut, to rounding, belongs to both pieces. */
+export const cutSlack = 1e-12;
+/** Parameter. Newton's steps square the error: after one below this the place is right to the last digit. */
+export const settledStep = 1e-9;
+/** Parameter. A foot this near is near enough for a bound that takes up what is left. */
+export const footStep = 1e-6;
+/** Share of a stretch. So near to an end where a curve may rest, speed and direction are not asked for. */
+export const restHair = 1e-6;
+/** rad. A curve within this of straight is straight: it moves a parallel at 25 mm by a thousandth of the fit tolerance. */
+export const straightAngle = 1e-7;
+/** Relative. Two zeros of a speed nearer than this are one: the curve halts and goes on. */
+export const doubleZero = 1e-9;
+/** Relative. A cross product below this share of its terms is rounding. */
+export const crossRounding = 1e-12;
+/** mm. What rounding may leave of a step of a curve where it rests; far below any tolerance. */
+export const restRounding = 1e-9;
+/** Relative. Keeps the handles of a straight stretch, on which they have no say, where they are. */
+export const handleDamping = 1e-9;
+/** Of a fitted curve's length: handles are no shorter, so that the curve keeps its end directions. */
+export const shortestHandle = 1e-4;

@@ -32,9 +32,18 @@ const degrees = Math.PI / 180;
  * meet.
  */
 export function cornerPlan(before: Run, after: Run, piece: Piece, pattern: Pattern | undefined): CornerPlan {
+  const plan = ruleFor(before, after, piece, pattern);
+  // Without an allowance there is no end to shape.
+  const shaped = plan.form === 'mirrored' ? (plan.shaped === 'before' ? before : after) : undefined;
+  return shaped?.allowance === 0 ? plain : plan;
+}
+
+function ruleFor(before: Run, after: Run, piece: Piece, pattern: Pattern | undefined): CornerPlan {
   if (!before.edge || !after.edge || !before.isLast || !after.isFirst) return plain;
   const a = before.edge,
     b = after.edge;
+  // Two parts of one edge, left by a dart that was closed between them.
+  if (a.name === b.name) return plain;
   const interior = Math.PI - turnBetween(before, after);
   const asked = askedFor(a, b);
   if (asked) return interior > Math.PI ? plain : asked;

@@ -2,7 +2,7 @@ import { type Box, boundsOf, boxesMeet } from '../curve/bounds.js';
 import { intersectSegments } from '../curve/intersect.js';
 import { isLine, pointAt, type Segment, tangentAt } from '../curve/segment.js';
 import { rootsInUnit } from '../polynomial.js';
-import { angleTolerance, coincidenceTolerance } from '../tolerance.js';
+import { angleTolerance, coincidenceTolerance, parameterTolerance } from '../tolerance.js';
 import { angleBetween, cross, distance, dot, type Point, subtract } from '../vector.js';
 import { type Strand, strandsBetween } from './strand.js';
 
@@ -70,11 +70,7 @@ function walk(chain: readonly Strand[], exits: readonly Exit[], start: Position)
     }
     strands.push(...part(chain, position, next.here, false));
     const here = next.here;
-    const branch = leftmost(
-      chain,
-      here,
-      ahead.filter(e => isSame(e.here, here, n)),
-    );
+    const branch = leftmost(chain, here, ahead);
     if (branch !== undefined) shortcuts.push({ from: here, to: branch, at: next.at });
     position = branch ?? here;
   }
@@ -84,17 +80,18 @@ function walk(chain: readonly Strand[], exits: readonly Exit[], start: Position)
 /** How far ahead one position lies of another, round the chain; `strictly`: the same position is a whole turn away. */
 function forward(from: Position, to: Position, n: number, strictly: boolean): number {
   const d = to - from;
-  if (Math.abs(d) <= samePosition) return strictly ? n : 0;
+  if (Math.abs(d) <= parameterTolerance) return strictly ? n : 0;
   return d > 0 ? d : d + n;
 }
 
-const samePosition = 1e-9;
 const isSame = (a: Position, b: Position, n: number): boolean =>
-  Math.abs(a - b) <= samePosition || n - Math.abs(a - b) <= samePosition;
+  Math.abs(a - b) <= parameterTolerance || n - Math.abs(a - b) <= parameterTolerance;
 
+/** The exits at the first place after a position, round the chain. `exits` are in order. */
 function nextExits(exits: readonly Exit[], position: Position, n: number): readonly Exit[] {
-  const ahead = exits.filter(e => !isSame(e.here, position, n));
-  return [...ahead].sort((p, q) => forward(position, p.here, n, true) - forward(position, q.here, n, true));
+  const isHere = (e: Exit): boolean => isSame(e.here, position, n);
+  const next = exits.find(e => e.here > position && !isHere(e)) ?? exits.find(e => !isHere(e));
+  return next ? exits.filter(e => isSame(e.here, next.here, n)) : [];
 }
 
 /** The branch that turns most to the left; undefined where that is straight on along the chain itself. */
@@ -207,4 +204,10 @@ function turningParameters(segment: Segment, direction: Point): readonly number[
     b = dot(subtract(r, q), direction),
     c = dot(subtract(s, r), direction);
   return rootsInUnit([a, 2 * (b - a), a - 2 * b + c]);
+}
+
+/** Whether a shortcut leaves out the place of a chain of `n` strands. */
+export function isWithin(index: Position, cut: Shortcut, n: number): boolean {
+  const to = cut.to > cut.from ? cut.to : cut.to + n;
+  return (index >= cut.from && index <= to) || (index + n >= cut.from && index + n <= to);
 }

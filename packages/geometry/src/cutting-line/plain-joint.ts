@@ -3,15 +3,17 @@ import { intersectSegments } from '../curve/intersect.js';
 import { endOf, isLine, startOf } from '../curve/segment.js';
 import { angleTolerance, coincidenceTolerance, cornerTurn, smoothJoint } from '../tolerance.js';
 import { add, distance, dot, leftOf, type Point, scale, subtract, unit } from '../vector.js';
+import { armAfter, armBefore, turnedPlace } from './arm.js';
 import { mitreLimit } from './corner-rule.js';
 import type { Joint } from './joint.js';
+import { firstOnRay } from './line-crossings.js';
 import { type Run, squareOut, turnBetween } from './run.js';
 import { type Place, type Strand, straight, strandsBetween, strandsReversed } from './strand.js';
 
 /**
  * The joint of two parallels at an outer or an inner corner (trade-notes §1). Outside, each runs on straight along
  * its end tangent until they cross: the tip lies √(a² + b² + 2ab cos φ) / sin φ from the corner. Inside, both are
- * cut where they cross.
+ * cut where they cross; where only the narrower allowance's parallel gets that far, the wider's runs on to it.
  *
  * The crossing can lie over the wider edge itself, where the corner is flat and the allowances differ: then the
  * wider allowance ends square to its edge, and the narrower runs on to that end, so that neither is cut into.
@@ -112,6 +114,8 @@ function innerJoint(before: Run, after: Run, turn: number): Joint {
     isSnipped ? { snip: { to: corner, after: strandsBefore } } : {};
   const straightCut = crossingOfLines(before, after, turn);
   if (straightCut) return { ...straightCut, bridge: [], ...snip(0) };
+  const runOn = before === after ? undefined : runOnInside(before, after, turn);
+  if (runOn) return { ...runOn, ...snip('after' in runOn ? 1 : 0) };
   const [inwards, outwards] = overCorner(before, after);
   const first = [...before.parallel, ...inwards],
     second = [...outwards, ...after.parallel];
@@ -129,6 +133,29 @@ function innerJoint(before: Run, after: Run, turn: number): Joint {
     bridge: [...ahead, ...beyond],
     ...snip(ahead.length),
   };
+}
+
+/**
+ * At a flat inner corner of unlike allowances the wider's parallel ends short of the narrower's: it runs on straight
+ * along its end tangent until they cross, up to the reach of a mitre.
+ */
+function runOnInside(before: Run, after: Run, turn: number): Omit<Joint, 'snip'> | undefined {
+  const least = Math.min(before.allowance, after.allowance),
+    most = Math.max(before.allowance, after.allowance);
+  if (most * Math.cos(turn) <= least) return undefined;
+  const isBeforeWider = before.allowance > after.allowance;
+  const [wider, narrower] = isBeforeWider
+    ? [armBefore(before), armAfter(after)]
+    : [armAfter(after), armBefore(before)];
+  const crossing = firstOnRay(narrower.parallel, wider.base, scale(wider.away, -1));
+  if (!crossing || distance(crossing.point, wider.corner) > mitreLimit * most) return undefined;
+  const { index, t, point } = crossing;
+  return isBeforeWider
+    ? { after: { index, t }, bridge: straight(wider.base, point, wider.of) }
+    : {
+        before: turnedPlace({ index, t }, narrower.parallel.length),
+        bridge: straight(point, wider.base, wider.of),
+      };
 }
 
 /** In closed form where both parallels are straight as far as the cut. */

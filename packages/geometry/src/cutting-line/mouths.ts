@@ -1,0 +1,114 @@
+import type { Finding } from '../errors.js';
+import type { Path } from '../path/path.js';
+import type { Dart, Piece } from '../pattern/types.js';
+import { type Arm, armAfter, armBefore } from './arm.js';
+import { assembled, type Chain, keptPart, type SnipMark } from './assemble.js';
+import { type FoldedMouth, foldedMouth } from './dart-fold.js';
+import { mouthFindings } from './findings.js';
+import type { Joint } from './joint.js';
+import { type FoldedDart, isRun, type Node } from './ring.js';
+import type { Run } from './run.js';
+import { isBefore, type Strand, straight, strandsBetween, strandsReversed } from './strand.js';
+
+/** The chains between folded darts, each from the node after one to the node before the next; one if there is none. */
+export function chainsBetweenDarts(
+  ring: readonly Node[],
+  joints: readonly (Joint | undefined)[],
+): readonly Chain[] {
+  const n = ring.length;
+  const first = ring.findIndex(node => !isRun(node)) + 1;
+  const chains: Chain[] = [];
+  let parts: (readonly Strand[])[] = [],
+    after: (Joint | undefined)[] = [];
+  for (let step = 0; step < n; step++) {
+    const i = (first + step) % n;
+    const node = ring[i]!;
+    if (isRun(node)) {
+      parts.push(keptPart(node, joints[(i + n - 1) % n], joints[i]) ?? node.parallel);
+      after.push(joints[i]);
+    }
+    if (!isRun(node) || step === n - 1) {
+      chains.push(assembled(parts, after));
+      parts = [];
+      after = [];
+    }
+  }
+  return chains;
+}
+
+export interface Closed extends Chain {
+  readonly folds: readonly Path[];
+}
+
+/** Closes the chains over the mouths of the darts between them. `chains[i]` ends at the i-th dart of the ring. */
+export function overDarts(
+  ring: readonly Node[],
+  chains: readonly Chain[],
+  piece: Piece,
+  findings: Finding[],
+): Closed {
+  const darts = ring.flatMap(node => (isRun(node) ? [] : [node]));
+  if (darts.length === 0) return { ...chains[0]!, folds: [] };
+  // The first chain starts after the first dart.
+  const ordered = [...darts.slice(1), darts[0]!];
+  const mouths = ordered.map((node, i) => {
+    return mouthOf(node, ring, chains[i]!, chains[(i + 1) % chains.length]!);
+  });
+  // Two mouths that want more of the edge between them than there is: the first is cut straight across.
+  for (const [i, chain] of chains.entries())
+    if (!keptBetween(chain, mouths.at(i - 1), mouths[i])) mouths[i] = undefined;
+  for (const [i, { dart }] of ordered.entries()) findings.push(...mouthFindings(piece, dart, mouths[i]));
+  const strands: Strand[] = [];
+  const snips: SnipMark[] = [];
+  for (const [i, chain] of chains.entries()) {
+    const into = mouths.at(i - 1),
+      out = mouths[i];
+    const kept = keptBetween(chain, into, out) ?? chain.strands;
+    for (const mark of chain.snips) {
+      const place = kept.indexOf(chain.strands[mark.index]!);
+      const removed = into?.after?.index ?? 0;
+      snips.push({ ...mark, index: strands.length + (place >= 0 ? place : mark.index - removed) });
+    }
+    strands.push(...kept);
+    if (out) strands.push(...out.bridge);
+    else strands.push(...straightMouth(ordered[i]!.dart, kept, chains[(i + 1) % chains.length]!));
+  }
+  return { strands, snips, folds: mouths.flatMap(m => (m ? [m.fold] : [])) };
+}
+
+/** What two mouths leave of the chain between them; undefined where they overlap. */
+function keptBetween(
+  chain: Chain,
+  into: FoldedMouth | undefined,
+  out: FoldedMouth | undefined,
+): readonly Strand[] | undefined {
+  const last = chain.strands.length - 1;
+  const from = into?.after ?? { index: 0, t: 0 };
+  const to = out?.before ? { index: last - out.before.index, t: 1 - out.before.t } : { index: last, t: 1 };
+  return isBefore(from, to) ? strandsBetween(chain.strands, from, to) : undefined;
+}
+
+function mouthOf(
+  node: FoldedDart,
+  ring: readonly Node[],
+  before: Chain,
+  after: Chain,
+): FoldedMouth | undefined {
+  const i = ring.indexOf(node),
+    n = ring.length;
+  const left = armBefore(ring[(i + n - 1) % n] as Run),
+    right = armAfter(ring[(i + 1) % n] as Run);
+  const whole = (arm: Arm, parallel: readonly Strand[]): Arm => ({ ...arm, parallel });
+  return foldedMouth(
+    node.dart,
+    node.pressed,
+    whole(left, strandsReversed(before.strands)),
+    whole(right, after.strands),
+  );
+}
+
+function straightMouth(dart: Dart, before: readonly Strand[], after: Chain): readonly Strand[] {
+  const last = before.at(-1)!.segment,
+    first = after.strands[0]!.segment;
+  return straight(last[last.length - 1]!, first[0], dart.name, 'dart');
+}

@@ -1,0 +1,98 @@
+import type { Finding } from '../errors.js';
+import { pathEnd, pathStart } from '../path/path.js';
+import type { Dart, Pattern, Piece } from '../pattern/types.js';
+import { coincidenceTolerance } from '../tolerance.js';
+import { distance } from '../vector.js';
+import { armAfter, armBefore } from './arm.js';
+import { keptPart } from './assemble.js';
+import { type CornerPlan, cornerPlan } from './corner-rule.js';
+import { canBeFolded } from './dart-fold.js';
+import { bridgedMouth, notShaped } from './findings.js';
+import { foldJoint } from './fold-joint.js';
+import type { Joint } from './joint.js';
+import { mirroredJoint } from './mirrored-joint.js';
+import { plainJoint, untrimmedJoint } from './plain-joint.js';
+import { pressedTowards } from './pressing.js';
+import { type Run, runOf, runsOf } from './run.js';
+
+/** What a cutting line is made round: the outline as runs and folded darts, clockwise. */
+export type Node = Run | FoldedDart;
+export interface FoldedDart {
+  readonly dart: Dart;
+  readonly pressed: 'start' | 'end' | 'open';
+}
+export const isRun = (node: Node): node is Run => 'parallel' in node;
+
+/** The outline as runs and folded darts; the mouth of a dart that cannot be folded becomes a straight run. */
+export function nodesOf(piece: Piece, findings: Finding[]): readonly Node[] {
+  const { parts } = piece.outline;
+  const edgeRuns = parts.map(part => (part.type === 'edge' ? runsOf(part) : []));
+  return parts.flatMap((part, i): readonly Node[] => {
+    if (part.type === 'edge') return edgeRuns[i]!;
+    const a = pathStart(part.legs[0]),
+      b = pathEnd(part.legs[1]);
+    if (distance(a, b) <= coincidenceTolerance) return [];
+    const before = edgeRuns[(i + parts.length - 1) % parts.length]!.at(-1),
+      after = edgeRuns[(i + 1) % parts.length]![0];
+    const pressed = pressedTowards(part, piece);
+    if (before && after && canBeFolded(part, pressed, armBefore(before), armAfter(after)))
+      return [{ dart: part, pressed }];
+    findings.push(bridgedMouth(piece, part));
+    const allowance = Math.max(before?.allowance ?? 0, after?.allowance ?? 0);
+    return [runOf(part.name, [[a, b]], allowance)];
+  });
+}
+
+/** The joint after each node, where both it and the next are runs. */
+export function plannedJoints(
+  ring: readonly Node[],
+  piece: Piece,
+  pattern: Pattern | undefined,
+  findings: Finding[],
+): readonly (Joint | undefined)[] {
+  const next = (i: number): Node => ring[(i + 1) % ring.length]!;
+  const plans = ring.map((node, i) => {
+    const after = next(i);
+    return isRun(node) && isRun(after) ? cornerPlan(node, after, piece, pattern) : undefined;
+  });
+  const planned = ring.map((node, i) => {
+    const plan = plans[i];
+    if (!plan) return undefined;
+    const before = node as Run,
+      after = next(i) as Run;
+    const shaped = shapedJoint(plan, before, after);
+    if (!shaped && plan.form !== 'plain') findings.push(notShaped(piece, before, after));
+    return shaped ?? plainJoint(before, after);
+  });
+  return withoutOverlaps(ring, planned, i => plans[i]?.form === 'at-fold');
+}
+
+/** Where the two joints of a run want more of its parallel than there is, they are led over their corners instead. */
+function withoutOverlaps(
+  ring: readonly Node[],
+  joints: readonly (Joint | undefined)[],
+  isFirm: (index: number) => boolean,
+): readonly (Joint | undefined)[] {
+  const n = ring.length;
+  const result = [...joints];
+  for (const keepFirm of [true, false])
+    for (const [i, node] of ring.entries()) {
+      const previous = (i + n - 1) % n;
+      if (!isRun(node) || keptPart(node, result[previous], result[i])) continue;
+      for (const k of [previous, i])
+        if (!(keepFirm && isFirm(k)) && result[k])
+          result[k] = untrimmedJoint(ring[k] as Run, ring[(k + 1) % n] as Run);
+    }
+  return result;
+}
+
+function shapedJoint(plan: CornerPlan, before: Run, after: Run): Joint | undefined {
+  switch (plan.form) {
+    case 'plain':
+      return undefined;
+    case 'at-fold':
+      return foldJoint(before, after, plan.fold);
+    case 'mirrored':
+      return mirroredJoint(before, after, plan.shaped);
+  }
+}
