@@ -137,6 +137,10 @@ describe('arguments', () => {
       ['alter', 'x'],
       "paperhinge: required option '-o, --output <folder>' not specified: See paperhinge --help.\n",
     ],
+    [
+      ['alter', 'x', '-o', ''],
+      'paperhinge: the output folder has no name: Name it after -o; "." is this folder.\n',
+    ],
     [['measure'], "paperhinge: missing required argument 'pattern': See paperhinge --help.\n"],
     [
       ['measure', 'a', 'b'],

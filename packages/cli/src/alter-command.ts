@@ -1,5 +1,6 @@
 import { readdir } from 'node:fs/promises';
 import { cautionsFor, runSheet } from '@paperhinge/alter';
+import { PatternError } from '@paperhinge/geometry';
 import { printPattern, reportHtml } from '@paperhinge/print';
 import { codeFor } from './exit-codes.js';
 import { fonts } from './fonts.js';
@@ -15,6 +16,12 @@ export async function alterCommand(
   { output: folder, json = false }: { readonly output: string; readonly json?: boolean },
   io: Io,
 ): Promise<number> {
+  // A name left empty (a variable of a script, say) would be the folder one happens to stand in.
+  if (folder.trim() === '')
+    throw new PatternError('arguments', {
+      message: 'the output folder has no name',
+      remedy: 'Name it after -o; "." is this folder.',
+    });
   const { say, end } = progress(io);
   try {
     say('Reading the sheet');
