@@ -61,7 +61,7 @@ export function edgeNames(
   const said = inBand || !width ? names : [...names.map(n => `${n} · ${short}`), ...names];
   const left = inBand ? { ...room, ink: [...room.ink, ...boxEdges(inBand)] } : room;
   const beside = (off: number) => (size: number, at: number, wide: number) =>
-    size * 0.44 + gap + off + bow(path, at, wide);
+    size * 0.44 + (gap + off) * (measure.enlarged ?? 1) + bow(path, at, wide);
   const inside = labelAlong(along, said, left, beside(0.8)) ?? labelAlong(along, said, left, beside(2.4));
   return [inBand, inside].filter(label => label !== undefined);
 }
@@ -98,7 +98,7 @@ function labelAlong(
           middle,
           readable(frame, tangent),
         );
-        if (isFree(room, letteringBox(label), gap)) return label;
+        if (isFree(room, letteringBox(label), gap * (measure.enlarged ?? 1))) return label;
       }
     }
   return undefined;

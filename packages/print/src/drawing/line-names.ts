@@ -44,7 +44,7 @@ function alongLine(
     for (const side of [1, -1])
       for (const share of shares) {
         const direction = readable(frame, tangentAlong(path, share * length));
-        const away = scale(leftOf(direction), side * (off + size * 0.44 + 0.9));
+        const away = scale(leftOf(direction), side * (off + size * 0.44 + 0.9 * (measure.enlarged ?? 1)));
         const middle = add(pointAlong(path, share * length), away);
         const label = setCentred(measure, text, { role: 'detail', size }, middle, direction);
         if (label.width < length && isFree(room, letteringBox(label), 0.5)) return label;

@@ -1,8 +1,10 @@
 import {
   type Box,
   type CuttingLine,
+  cross,
   cuttingLine,
   distance,
+  dot,
   edgeNames,
   edgeParts,
   edgePath,
@@ -16,6 +18,7 @@ import {
   pathEnd,
   pathStart,
   polyline,
+  subtract,
   tolerances,
 } from '@paperhinge/geometry';
 import { cutWords } from '../drawing/cutting-words.js';
@@ -76,7 +79,25 @@ function flat(layer: DxfLayer, path: Path, closed: boolean): FlatLine {
     else if (vertex.kind === 'turn') vertices[vertices.length - 1] = vertex;
   }
   if (closed && vertices.length > 1 && spot(vertices[0]!.at) === spot(vertices.at(-1)!.at)) vertices.pop();
-  return { layer, vertices, closed };
+  return { layer, vertices: withoutStraightJoints(vertices, closed), closed };
+}
+
+/** Where a line only runs straight on (an allowance's parallel into its corner), there is no point to give. */
+function withoutStraightJoints(vertices: readonly Vertex[], closed: boolean): readonly Vertex[] {
+  const kept: Vertex[] = [];
+  for (const [i, vertex] of vertices.entries()) {
+    const before = kept.at(-1) ?? (closed ? vertices.at(-1) : undefined);
+    const after = vertices[i + 1] ?? (closed ? vertices[0] : undefined);
+    if (!before || !after || !isBetween(vertex.at, before.at, after.at)) kept.push(vertex);
+  }
+  return kept;
+}
+
+function isBetween(p: Point, from: Point, to: Point): boolean {
+  const u = subtract(p, from),
+    v = subtract(to, p);
+  const span = distance(from, to);
+  return dot(u, v) > 0 && Math.abs(cross(u, v)) <= span * tolerances.coincidenceTolerance;
 }
 
 const spot = ({ x, y }: Point): string => `${decimal(x)} ${decimal(y)}`;
