@@ -6,6 +6,7 @@ import {
   type PieceLine,
   type Point,
 } from '@paperhinge/geometry';
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { distanceTo, largestGap, polylineCrossings, sampled } from './independent.js';
 import { arc, at, dart, edge, pieceOf, straightEdge } from './pieces.js';
@@ -294,5 +295,79 @@ describe('degenerate darts', () => {
     );
     expect(foldLines).toHaveLength(2);
     expect(polylineCrossings(path)).toEqual([]);
+  });
+});
+
+describe('darts of any shape', () => {
+  const any = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+  const pressed = fc.constantFrom('start' as const, 'end' as const, 'open' as const);
+  const allowance = fc.constantFrom(0, 6.35, 15.875, 25);
+  const expectSimple = (piece: Piece): void => {
+    const { path, findings } = cuttingLine(piece);
+    expect(findings.filter(f => f.severity === 'fault')).toEqual([]);
+    expect(largestGap(path)).toBeLessThan(1e-6);
+    expect(polylineCrossings(path)).toEqual([]);
+  };
+  test('leave the cutting line closed and simple', () => {
+    fc.assert(
+      fc.property(
+        any(30, 120),
+        any(0.5, 60),
+        any(20, 180),
+        any(-60, 60),
+        any(-40, 40),
+        any(-40, 40),
+        fc.tuple(allowance, allowance, pressed),
+        (start, width, depth, sideways, left, right, [a, b, towards]) => {
+          const from = at(start, 0),
+            to = at(start + width, 0),
+            apex = at(start + width / 2 + sideways, depth);
+          expectSimple(
+            pieceOf([
+              edge('left', [[at(0, left), at(start / 3, left), at((2 * start) / 3, 0), from]], {
+                allowance: a,
+              }),
+              dart('dart', from, apex, to, towards),
+              edge('right', [[to, at(start + width + 30, 0), at(220, right), at(260, right)]], {
+                allowance: b,
+              }),
+              straightEdge('side', at(260, right), at(260, 320)),
+              straightEdge('hem', at(260, 320), at(0, 320), { kind: 'hem', allowance: 25 }),
+              straightEdge('centre', at(0, 320), at(0, left), { kind: 'fold' }),
+            ]),
+          );
+        },
+      ),
+      { numRuns: 200 },
+    );
+  });
+  test('so do two whose mouths all but touch', () => {
+    fc.assert(
+      fc.property(
+        any(0.01, 12),
+        any(5, 40),
+        any(-30, 30),
+        fc.tuple(pressed, pressed, allowance),
+        (gap, width, lean, [p, q, d]) => {
+          const x = 80,
+            y = x + width,
+            z = y + gap,
+            w = z + width;
+          expectSimple(
+            pieceOf([
+              straightEdge('waist', at(0, 0), at(x, 0), { allowance: d }),
+              dart('one', at(x, 0), at((x + y) / 2 + lean, 90), at(y, 0), p),
+              straightEdge('waist', at(y, 0), at(z, 0), { allowance: d }),
+              dart('two', at(z, 0), at((z + w) / 2 + 40 + lean, 90), at(w, 0), q),
+              straightEdge('waist', at(w, 0), at(300, 0), { allowance: d }),
+              straightEdge('side', at(300, 0), at(300, 200)),
+              straightEdge('hem', at(300, 200), at(0, 200)),
+              straightEdge('centre', at(0, 200), at(0, 0), { kind: 'fold' }),
+            ]),
+          );
+        },
+      ),
+      { numRuns: 150 },
+    );
   });
 });
