@@ -1,7 +1,7 @@
 import { bodyGirth, easeFindings, girthsBesideBody, wovenEaseMinima } from '@paperhinge/alter';
 import { type Fabric, levelGirths, type Pattern } from '@paperhinge/geometry';
 import { expect, test } from 'vitest';
-import { level, patternOf, rectangle } from '../../support/polygon-piece.js';
+import { level, patternOf, rectangle, seam } from '../../support/polygon-piece.js';
 
 /** A tube of cloth `girth` mm round at a level, from cloth of the stretch given in per cent. */
 function tube(girth: number, name = 'bust', stretch?: number): Pattern {
@@ -41,6 +41,27 @@ test('a level whose girth on the body is not known has no ease', () => {
 test('a level finds its ISO 8559-1 measurement with or without a hyphen', () => {
   expect(bodyGirth({ 'upper-arm girth': 300 }, 'upper arm')).toBe(300);
   expect(bodyGirth({ 'bust girth': 900 }, 'constructor')).toBeUndefined();
+});
+
+test('a level that only the front has is told, not taken for the girth', () => {
+  const half = (name: string, levels: string[]) =>
+    rectangle(name, 450, 300, { lines: levels.map(l => level(l, [0, 100], [450, 100])) });
+  const seams = [
+    seam('side', ['front.right'], ['back.left']),
+    seam('other side', ['front.left'], ['back.right']),
+  ];
+  const fabrics: Fabric[] = [{ name: 'main', role: 'main' }];
+  const both = patternOf([half('front', ['bust']), half('back', ['bust'])], seams, { fabrics });
+  const one = patternOf([half('front', ['bust']), half('back', [])], seams, { fabrics });
+  expect(codes(both, { 'bust girth': 950 })).toEqual(['girth-too-small']);
+  const [finding] = easeFindings(one, { 'bust girth': 850 });
+  expect(finding).toMatchObject({ severity: 'warning', code: 'level-not-all-round' });
+  expect(finding!.remedy).toBe('Draw the level "bust" on back too.');
+  // A sleeve set in at that height need not have it.
+  const sleeve = rectangle('sleeve', 300, 300);
+  const armhole = seam('armhole', ['front.right'], ['sleeve.top']);
+  const sleeved = patternOf([half('front', ['bust']), sleeve], [armhole], { fabrics });
+  expect(codes(sleeved, { 'bust girth': 400 })).toEqual([]);
 });
 
 // check-values.md §3 [read: S. Robinson, costume text ch. 16]: 38.1 mm is inside 1½-2 in, 38.0 mm is below.

@@ -1,6 +1,8 @@
 import {
   bodyPieces,
+  type EdgeRun,
   type Finding,
+  levelAcross,
   levelGirths,
   levelNames,
   type Pattern,
@@ -32,13 +34,47 @@ export const usableStretch = 0.5;
 /**
  * What of a garment does not fit the wearer at its levels: a fault where the finished girth is under
  * body × (1 − half the cloth's stretch), in woven cloth under the body; a warning where woven cloth has less than the
- * usual ease. Levels without the wearer's measurement are passed over.
+ * usual ease. Levels without the wearer's measurement are passed over, and one that is not drawn all round is a
+ * warning, as its girth says nothing of the fit.
  */
 export const easeFindings = (pattern: Pattern, wearer: Wearer): readonly Finding[] =>
   Object.entries(levelGirths(pattern)).flatMap(([level, garmentMm]) => {
     const bodyMm = bodyGirth(wearer, level);
-    return bodyMm === undefined ? [] : fitAt(pattern, level, bodyMm, garmentMm);
+    if (bodyMm === undefined) return [];
+    const open = notAllRound(pattern, level);
+    return open.length > 0 ? open : fitAt(pattern, level, bodyMm, garmentMm);
   });
+
+/** A level that ends at a seam beyond which no piece has it, an armhole's apart. */
+function notAllRound(pattern: Pattern, level: string): readonly Finding[] {
+  const body = bodyPieces(pattern);
+  const having = body.filter(p => levelNames(p).includes(level));
+  const lacks = (name: string): boolean =>
+    body.some(p => p.name === name) && !having.some(p => p.name === name);
+  const missing = having.flatMap(piece => {
+    const ends = levelAcross(piece, level).ends.flat();
+    const isEnd = (run: EdgeRun): boolean => run.piece === piece.name && ends.includes(run.edge);
+    return pattern.seams
+      .filter(({ a, b }) => ![...a, ...b].some(isOfArmhole))
+      .flatMap(({ a, b }) => [...(a.some(isEnd) ? b : []), ...(b.some(isEnd) ? a : [])]);
+  });
+  const names = [...new Set(missing.map(run => run.piece))].filter(lacks);
+  if (names.length === 0) return [];
+  const drawn = having.map(p => p.name).join(', ');
+  return [
+    {
+      severity: 'warning',
+      code: 'level-not-all-round',
+      where: { piece: having[0]!.name },
+      message: `The level "${level}" is drawn on ${drawn} but not on ${names.join(', ')}: its girth is not that of the whole garment.`,
+      remedy: `Draw the level "${level}" on ${names.join(', ')} too.`,
+    },
+  ];
+}
+
+/** Beyond an armhole no level goes on: the arm comes through it. */
+const isOfArmhole = ({ piece, edge }: EdgeRun): boolean =>
+  /^(armhole|cap|sleeve)/i.test(edge) || /sleeve/i.test(piece);
 
 function fitAt(pattern: Pattern, level: string, bodyMm: number, garmentMm: number): readonly Finding[] {
   const pieces = bodyPieces(pattern).filter(p => levelNames(p).includes(level));
