@@ -221,6 +221,25 @@ test('curved edges come back within twice the fit', () => {
   );
 });
 
+test('a round corner tighter than the allowance comes back as a point', () => {
+  // A rectangle with a corner of radius 6 drawn on the cutting line, 10 included: no bend is left.
+  const { parts, findings } = stitchingLine(
+    [
+      edge('top and right', [
+        [at(0, 0), at(114, 0)],
+        ...arc(at(114, 6), 6, -90, 0),
+        [at(120, 6), at(120, 80)],
+      ]),
+      straightEdge('foot', at(120, 80), at(0, 80)),
+      straightEdge('left', at(0, 80), at(0, 0)),
+    ],
+    () => 10,
+  );
+  expect(findings).toEqual([]);
+  expect(signedArea(outlinePath({ parts }))).toBeCloseTo(100 * 60, 6);
+  expect(largestGap(outlinePath({ parts }))).toBeLessThan(1e-6);
+});
+
 test('any mitred polygon comes back from its own cutting line', () => {
   const sides = fc.array(
     fc.record({

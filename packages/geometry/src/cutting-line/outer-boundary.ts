@@ -140,14 +140,14 @@ function part(chain: readonly Strand[], from: Position, to: Position, wholeTurn:
   );
 }
 
-interface SelfMeeting {
+export interface SelfMeeting {
   readonly a: Position;
   readonly b: Position;
   readonly at: Point;
 }
 
 /** Every two places of the chain that are one point, but for the joints of neighbours. */
-function selfMeetings(chain: readonly Strand[]): readonly SelfMeeting[] {
+export function selfMeetings(chain: readonly Strand[]): readonly SelfMeeting[] {
   const n = chain.length;
   const boxes: readonly Box[] = chain.map(s => boundsOf(s.segment));
   const found: SelfMeeting[] = [];
