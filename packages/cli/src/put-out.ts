@@ -1,11 +1,11 @@
 import { extname } from 'node:path';
 import { type Pattern, PatternError } from '@paperhinge/geometry';
 import {
+  dxfBlocks,
+  dxfLayers,
   type Ground,
-  interchangeBlocks,
-  interchangeDxf,
-  interchangeLayers,
   type PagesJson,
+  patternDxf,
   printPattern,
   projectorSheet,
 } from '@paperhinge/print';
@@ -68,10 +68,10 @@ const sizeWords = ({ paperMm }: PagesJson): string => `${paperMm.map(s => Math.r
 const interchange: WayOut = {
   doing: 'Flattening the lines',
   async put(pattern) {
-    const pieces = interchangeBlocks(pattern);
+    const pieces = dxfBlocks(pattern);
     return {
-      content: interchangeDxf(pattern),
-      json: { interchange: 'dxf', unit: 'mm', layers: interchangeLayers, pieces },
+      content: patternDxf(pattern),
+      json: { interchange: 'dxf', unit: 'mm', layers: dxfLayers, pieces },
       words: `${pieces.length} ${pieces.length === 1 ? 'piece' : 'pieces'}`,
     };
   },

@@ -10,8 +10,8 @@ export { letteringBox, movedDrawing } from './drawing/ink.js';
 export type { Layer, Pen } from './drawing/pens.js';
 export { layers, penOf } from './drawing/pens.js';
 // dxf: the trade's interchange file
-export { layerOf as interchangeLayers } from './dxf/layers.js';
-export { patternBlocks as interchangeBlocks, patternDxf as interchangeDxf } from './dxf/pattern-dxf.js';
+export { layerOf as dxfLayers } from './dxf/layers.js';
+export { dxfBlocks, patternDxf } from './dxf/pattern-dxf.js';
 // pages: papers and what is printed where
 export type { FormatOptions, Margins, Orientation, PrintedSquare } from './pages/format.js';
 export { defaultMargin, defaultOverlap } from './pages/format.js';

@@ -22,7 +22,7 @@ import {
   polyline,
   reversedPath,
 } from '@paperhinge/geometry';
-import { interchangeDxf as patternDxf } from '@paperhinge/print';
+import { patternDxf } from '@paperhinge/print';
 import { describe, expect, test } from 'vitest';
 import { chordError, verticesOf } from '../../../packages/print/src/dxf/vertices.js';
 import { shiftPattern } from '../../support/shift.js';

@@ -17,7 +17,7 @@ export const layerOf = {
 
 export type DxfLayer = (typeof layerOf)[keyof typeof layerOf];
 
-/** Colours by AutoCAD index, so that a plain CAD program shows the layers apart: what is cut stands out. */
+/** Colours by the format's numbers (1 red, 2 yellow, 3 green …), so that a plain CAD program shows the layers apart: what is cut stands out. */
 export const colours: readonly (readonly [layer: DxfLayer, colour: number])[] = [
   [layerOf.boundary, 7],
   [layerOf.turnPoints, 1],

@@ -42,7 +42,7 @@ export function patternDxf(pattern: Pattern): string {
 }
 
 /** Which block holds which piece. */
-export const patternBlocks = (
+export const dxfBlocks = (
   pattern: Pattern,
 ): readonly { readonly piece: string; readonly block: string }[] => {
   const pieces = pattern.pieces.map(p => p.name);
