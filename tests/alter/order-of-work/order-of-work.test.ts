@@ -73,6 +73,14 @@ test('every line has its reason', () => {
   ]);
 });
 
+test('a hem waits for the seams that cross it though its partner is faced', () => {
+  const facing = made('facing', 'hem facing', 'front.hem');
+  const { order } = orderOfWork(shiftPattern(), [facing], []);
+  const because = (job: string) => order.find(o => o.job === job)!.because;
+  expect(because('hem back.hem')).toEqual(['after seam side: it crosses front.hem and back.hem']);
+  expect(because('facing hem facing')).toEqual(['after seam side: it crosses front.hem and back.hem']);
+});
+
 test('a hem waits for the seams that cross it', () => {
   const { order } = orderOfWork(shiftPattern(), [], []);
   expect(order.find(o => o.job === 'hem sleeve.hem')!.because).toEqual([

@@ -1,4 +1,4 @@
-import { neighboursAtEnds, type Pattern } from '@paperhinge/geometry';
+import { type EdgeRef, edgeNamed, neighboursAtEnds, type Pattern, pieceNamed } from '@paperhinge/geometry';
 import { edgesBeside, isShoulder } from './gather-jobs.js';
 import { type Constraint, edgeLabel, holdsEdge, type Job, type JobKind } from './jobs.js';
 import { sleeveSeams } from './sleeve.js';
@@ -75,7 +75,10 @@ const openingBeforeEdgeRound =
     return edge && `${other.edges.map(edgeLabel).join(', ')} is finished before the edge round it`;
   };
 
-/** A seam that ends at an edge on both its sides crosses that edge; what runs along the edge is sewn across it. */
+/**
+ * A seam that ends at an edge on both its sides crosses that edge; what runs along the edge is sewn across it. At a
+ * hem one side is enough: the other may have been faced or bound.
+ */
 const crossingSeamFirst =
   (pattern: Pattern, left: ReadonlySet<string>): Rule =>
   (job, other) => {
@@ -84,8 +87,13 @@ const crossingSeamFirst =
     const across = pattern.seams.find(s => `seam ${s.name}` === job.job);
     if (!seam || (across && left.has(pair(seam.name, across.name)))) return undefined;
     const sides = across ? [across.a, across.b] : [job.edges];
+    const isHem = ({ piece, edge }: EdgeRef): boolean =>
+      edgeNamed(pieceNamed(pattern, piece), edge).kind === 'hem';
     const crossed = neighboursAtEnds(pattern, seam).find(({ first, second }) =>
-      sides.some(side => holdsEdge(side, first) && holdsEdge(side, second)),
+      sides.some(side => {
+        const held = [first, second].filter(end => holdsEdge(side, end));
+        return held.length === 2 || (!across && held.some(isHem));
+      }),
     );
     return (
       crossed &&
