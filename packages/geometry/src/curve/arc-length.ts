@@ -1,5 +1,5 @@
 import { type GaussRule, gauss4, gauss8, gauss12, gauss16, gauss24 } from '../quadrature.js';
-import { quadratureTolerance } from '../tolerance.js';
+import { narrowestStretch, quadratureTolerance } from '../tolerance.js';
 import { distance } from '../vector.js';
 import { type Cubic, isLine, type Segment } from './segment.js';
 
@@ -177,7 +177,7 @@ function integrate(f: Speed, t0: number, t1: number): number {
   if (r32 <= allowed2) return panel(f, t0, t1, gauss8);
   if (r32 * r16 <= allowed2) return panel(f, t0, t1, gauss12);
   if (r32 * r32 <= allowed2) return panel(f, t0, t1, gauss16);
-  if (r32 * r32 * r32 <= allowed2 || !(width > narrowest)) return panel(f, t0, t1, gauss24);
+  if (r32 * r32 * r32 <= allowed2 || !(width > narrowestStretch)) return panel(f, t0, t1, gauss24);
   const cut = sum0 <= sum1 ? cutTowards(f.re0, f.im0, t0, t1) : cutTowards(f.re1, f.im1, t0, t1);
   return integrate(f, t0, cut) + integrate(f, cut, t1);
 }
@@ -186,8 +186,6 @@ const tolerance2 = quadratureTolerance ** 2;
 const trefethen2 = (32 / 15) ** 2;
 /** In panel widths. Where no zero is near the ellipse is bounded all the same: four nodes do. */
 const farthest = 64;
-/** A panel this narrow is shorter than rounding, whatever its curve. */
-const narrowest = 1e-13;
 
 /** At a zero's real part within the panel; beyond an end, four times as far in as the zero is off, at most half way. */
 function cutTowards(re: number, im: number, t0: number, t1: number): number {
@@ -199,8 +197,8 @@ function cutTowards(re: number, im: number, t0: number, t1: number): number {
   return fromStart <= fromEnd ? t0 + width * share : t1 - width * share;
 }
 
-/** A cut nearer to an end would be lost to rounding in a panel near the narrowest. */
-const leastShare = 1e-3;
+/** A cut nearer to an end would be lost to rounding in a panel near the narrowestStretch. */
+const leastShare = 1 / 1024;
 
 function panel(f: Speed, t0: number, t1: number, { nodes, weights }: GaussRule): number {
   const { ax, bx, cx, ay, by, cy } = f;

@@ -1,3 +1,4 @@
+import { angleTolerance } from '../tolerance.js';
 import { add, angleBetween, type Point, scale } from '../vector.js';
 import type { Cubic } from './segment.js';
 
@@ -10,7 +11,7 @@ export function arcBetween(centre: Point, from: Point, to: Point, clockwise: boo
   let sweep = angleBetween(from, to);
   if (clockwise && sweep <= 0) sweep += 2 * Math.PI;
   if (!clockwise && sweep >= 0) sweep -= 2 * Math.PI;
-  const count = Math.max(1, Math.ceil(Math.abs(sweep) / (Math.PI / 6) - 1e-9));
+  const count = Math.max(1, Math.ceil(Math.abs(sweep) / (Math.PI / 6) - angleTolerance));
   const step = sweep / count;
   const handle = (4 / 3) * Math.tan(step / 4);
   const arcs: Cubic[] = [];

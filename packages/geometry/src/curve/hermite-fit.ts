@@ -1,3 +1,4 @@
+import { handleDamping, shortestHandle } from '../tolerance.js';
 import type { Point } from '../vector.js';
 import type { Cubic } from './segment.js';
 
@@ -58,9 +59,9 @@ export function fitHandles(
       y2 = 3 * (sy - b * vy - py) - 2 * y1;
     const x3 = sx - px - x1 - x2,
       y3 = sy - py - y1 - y2;
-    let aa = damping,
+    let aa = handleDamping,
       ab = 0,
-      bb = damping,
+      bb = handleDamping,
       ra = 0,
       rb = 0,
       worst = 0;
@@ -103,8 +104,8 @@ export function fitHandles(
     }
     if ((step > 1 && !gained) || (step > 2 && deviation > hopeless * tolerance)) break;
     const det = aa * bb - ab * ab;
-    a = Math.min(3 * length, Math.max(length * shortest, a - (ra * bb - rb * ab) / det));
-    b = Math.min(3 * length, Math.max(length * shortest, b - (aa * rb - ab * ra) / det));
+    a = Math.min(3 * length, Math.max(length * shortestHandle, a - (ra * bb - rb * ab) / det));
+    b = Math.min(3 * length, Math.max(length * shortestHandle, b - (aa * rb - ab * ra) / det));
   }
   const curve: Cubic = [
     from.point,
@@ -121,9 +122,5 @@ const mostSteps = 7;
 const leastGain = 0.02;
 /** Times the tolerance: from here more steps will not help, only cutting. */
 const hopeless = 30;
-/** Keeps the handles of a straight stretch, on which they have no say, where they are. */
-const damping = 1e-9;
-/** Of the length: handles are no shorter, so that the curve keeps its end directions. */
-const shortest = 1e-4;
 /** Of the length: a foot this far off was not found. */
 const stray = 0.01;

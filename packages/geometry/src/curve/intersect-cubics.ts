@@ -1,4 +1,12 @@
-import { coincidenceTolerance, contactTolerance } from '../tolerance.js';
+import {
+  coincidenceTolerance,
+  contactTolerance,
+  cutSlack,
+  narrowestStretch,
+  sameParameter,
+  settledStep,
+} from '../tolerance.js';
+import { clip } from './clip.js';
 import { type Contact, gap, type ParameterPair, touchesAmong } from './intersect-touches.js';
 import { type PowerForm, powerForm, xAt, yAt } from './power-form.js';
 import type { Cubic } from './segment.js';
@@ -65,12 +73,8 @@ function addHit(search: Search, ta: number, tb: number): void {
   hits.push([ta, tb]);
 }
 
-/** Nearer than this on both curves, and at one point, two finds are one; a loop's two passes are farther apart. */
-const sameParameter = 1e-4;
 /** mm. Longer pieces are halved before a touch is looked for in them. */
 const touchingPiece = 0.01;
-/** Parameter width at which halving ends whatever the curves do: far below what a double can place on a curve. */
-const narrowest = 1e-14;
 const deepest = 60;
 
 /** Looks for meetings of A on [a0, a1] with B on [b0, b1]; false when the limit of steps is passed. */
@@ -196,7 +200,7 @@ function look(search: Search, a0: number, a1: number, b0: number, b1: number, de
       flatA + flatB < contactTolerance / 2 &&
       Math.abs(lx * my - ly * mx) <= contactTolerance * Math.max(chordA, chordB)) ||
     (sizeA < contactTolerance / 4 && sizeB < contactTolerance / 4) ||
-    (widthA < narrowest && widthB < narrowest) ||
+    (widthA < narrowestStretch && widthB < narrowestStretch) ||
     depth > deepest
   ) {
     search.contacts.push({ ta: (na0 + na1) / 2, tb: (nb0 + nb1) / 2, wa: widthA, wb: widthB });
@@ -222,38 +226,6 @@ function look(search: Search, a0: number, a1: number, b0: number, b1: number, de
 
 const legs = (ux: number, uy: number, vx: number, vy: number, wx: number, wy: number): number =>
   Math.hypot(ux, uy) + Math.hypot(vx, vy) + Math.hypot(wx, wy);
-
-/** The range of t in which the hull of the explicit cubic e lies between low and high. */
-function clip(
-  e0: number,
-  e1: number,
-  e2: number,
-  e3: number,
-  low: number,
-  high: number,
-): [number, number] | undefined {
-  if (e0 >= low && e0 <= high && e3 >= low && e3 <= high) return [0, 1];
-  let first = 2,
-    last = -1;
-  const meet = (t: number): void => {
-    if (t < first) first = t;
-    if (t > last) last = t;
-  };
-  if (e0 >= low && e0 <= high) meet(0);
-  if (e3 >= low && e3 <= high) meet(1);
-  const cut = (ta: number, ea: number, tb: number, eb: number): void => {
-    if (ea < low !== eb < low) meet(ta + ((tb - ta) * (low - ea)) / (eb - ea));
-    if (ea > high !== eb > high) meet(ta + ((tb - ta) * (high - ea)) / (eb - ea));
-  };
-  // All six sides and diagonals of the control polygon: the hull's sides are among them.
-  cut(0, e0, 1 / 3, e1);
-  cut(0, e0, 2 / 3, e2);
-  cut(0, e0, 1, e3);
-  cut(1 / 3, e1, 2 / 3, e2);
-  cut(1 / 3, e1, 1, e3);
-  cut(2 / 3, e2, 1, e3);
-  return last < 0 ? undefined : [Math.max(0, first), Math.min(1, last)];
-}
 
 /** Newton's method from the crossing of the chords; true when the one meeting of two crossing pieces was found. */
 function meetsOnce(search: Search, a0: number, a1: number, b0: number, b1: number): boolean {
@@ -285,7 +257,7 @@ function meetsOnce(search: Search, a0: number, a1: number, b0: number, b1: numbe
       sb = (ex * uy - ey * ux) / det;
     ta += sa;
     tb += sb;
-    if (Math.abs(sa) < settled && Math.abs(sb) < settled) break;
+    if (Math.abs(sa) < settledStep && Math.abs(sb) < settledStep) break;
   }
   const ka = withinPiece(ta, a0, a1, search.ranges[0], search.ranges[1]);
   const kb = withinPiece(tb, b0, b1, search.ranges[2], search.ranges[3]);
@@ -300,8 +272,3 @@ function withinPiece(t: number, low: number, high: number, first: number, last: 
   if (t > high) return high === last || t < high + cutSlack ? high : Number.NaN;
   return t;
 }
-
-/** A crossing at a cut, to rounding, belongs to both pieces. */
-const cutSlack = 1e-12;
-/** Newton's steps square the error: after one below this the place is right to the last digit. */
-const settled = 1e-9;

@@ -1,3 +1,4 @@
+import { footStep, restRounding } from '../tolerance.js';
 import { type PowerForm, xAt, yAt } from './power-form.js';
 
 /**
@@ -51,9 +52,6 @@ const mostPairs = 200;
 /** Halvings: two to this is more than the longest curve over the tolerance. */
 const deepest = 26;
 
-/** mm. What rounding may leave of a step of C at a place where it rests; far below any tolerance. */
-const rounding = 1e-9;
-
 /** Newton's method for the parameter of C, within its bounds, at which the way to F(u) is square to C. */
 function foot({ f, c }: Check, u: number, guess: number, low: number, high: number): number {
   const px = xAt(f, u),
@@ -69,13 +67,10 @@ function foot({ f, c }: Check, u: number, guess: number, low: number, high: numb
     const next = Math.min(high, Math.max(low, t - step));
     const moved = Math.abs(next - t);
     t = next;
-    if (!(moved > footTolerance)) break;
+    if (!(moved > footStep)) break;
   }
   return Number.isNaN(t) ? guess : t;
 }
-
-/** The bound takes up what is left of a foot that is a little off. */
-const footTolerance = 1e-6;
 
 function pairHolds(check: Check, u0: number, u1: number, t0: number, t1: number, depth: number): boolean {
   const { f, c, sense } = check;
@@ -191,7 +186,7 @@ function pairHolds(check: Check, u0: number, u1: number, t0: number, t1: number,
     leastAlong(fx2 - fx1, fy2 - fy1),
     leastAlong(fx3 - fx2, fy3 - fy2),
   );
-  if (sound && order >= -sizeF * rounding) return true;
+  if (sound && order >= -sizeF * restRounding) return true;
   if (depth >= deepest) return false;
   const u = (u0 + u1) / 2,
     t = foot(check, u, (t0 + t1) / 2, t0, t1);

@@ -1,4 +1,5 @@
 import { rootsInUnit } from '../polynomial.js';
+import { restHair } from '../tolerance.js';
 import { fitHandles, type HermiteFit, type Station } from './hermite-fit.js';
 import { isParallel } from './offset-certificate.js';
 import { directionAt, type Parallel, stationAt, stretchAt } from './parallel.js';
@@ -191,7 +192,7 @@ function turnedBy(p: Parallel, t0: number, t1: number, angle: number): number | 
     f.x1 * dy - f.y1 * dx,
   );
   // Where the curve comes to rest every direction has a root: not within a hair of the ends.
-  const hair = (t1 - t0) * endHair;
+  const hair = (t1 - t0) * restHair;
   return roots.find(
     t =>
       t > t0 + hair &&
@@ -199,8 +200,6 @@ function turnedBy(p: Parallel, t0: number, t1: number, angle: number): number | 
       ((3 * f.x3 * t + 2 * f.x2) * t + f.x1) * dx + ((3 * f.y3 * t + 2 * f.y2) * t + f.y1) * dy > 0,
   );
 }
-
-const endHair = 1e-6;
 
 function quadraticRoots(a: number, b: number, c: number): readonly number[] {
   const square = b * b - 4 * a * c;

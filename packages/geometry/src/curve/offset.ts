@@ -1,7 +1,15 @@
 import { PatternError } from '../errors.js';
 import { rootsInUnit } from '../polynomial.js';
-import { coincidenceTolerance, contactTolerance, fitTolerance } from '../tolerance.js';
-import { cross, type Point, scale, subtract, unit } from '../vector.js';
+import {
+  coincidenceTolerance,
+  contactTolerance,
+  doubleZero,
+  fitTolerance,
+  narrowestStretch,
+  restHair,
+  straightAngle,
+} from '../tolerance.js';
+import { add, cross, distance, dot, leftOf, norm, type Point, scale, subtract, unit } from '../vector.js';
 import { arcBetween } from './arc.js';
 import { curvatureExtremes } from './curvature.js';
 import { fitParallel } from './offset-fit.js';
@@ -49,31 +57,32 @@ function withoutSpecks([p, q, r, s]: Cubic): Cubic {
 }
 
 /** Whether all control points lie on one line, to within a contact and a slight angle; a single point does. */
-function isStraight([p, q, r, s]: Cubic): boolean {
-  const reach = (c: Point): number => Math.hypot(c.x - p.x, c.y - p.y);
-  const far = [q, r, s].reduce((a, b) => (reach(b) > reach(a) ? b : a));
-  const { x, y } = unit(subtract(far, p));
-  const slack = Math.min(contactTolerance, reach(far) * straightness);
-  return [q, r, s].every(c => Math.abs((c.x - p.x) * y - (c.y - p.y) * x) <= slack);
+function isStraight(curve: Cubic): boolean {
+  const far = subtract(farthestFromStart(curve), curve[0]),
+    axis = unit(far);
+  const slack = Math.min(contactTolerance, norm(far) * straightAngle);
+  return curve.every(c => Math.abs(cross(axis, subtract(c, curve[0]))) <= slack);
 }
-
-/** rad. Moves a parallel at 25 mm by a thousandth of the fit tolerance. */
-const straightness = 1e-7;
 
 /** A cubic that runs on a line, perhaps to and fro; about a turning point from one side to the other, beyond it. */
 function offsetStraight(curve: Cubic, d: number): readonly Segment[] {
-  const stops = [0, ...turningPoints(curve), 1];
-  return stops.slice(1).flatMap((to, i) => {
-    const from = stops[i]!,
-      tip = pointAt(curve, from),
-      next = pointAt(curve, to);
-    const straight = offsetLine(tip, next, d);
-    if (i === 0) return straight;
-    const leaving = unit(subtract(next, tip));
-    const side = { x: -leaving.y * d, y: leaving.x * d };
-    return [...arcBetween(tip, side, scale(side, -1), d > 0), ...straight];
-  });
+  const stops = [0, ...turningPoints(curve), 1].map(t => pointAt(curve, t));
+  const axis = unit(subtract(farthestFromStart(curve), curve[0]));
+  const parts: Segment[] = [];
+  for (let i = 1; i < stops.length; i++) {
+    const from = stops[i - 1]!,
+      to = stops[i]!;
+    const sense = Math.sign(dot(subtract(to, from), axis));
+    if (sense === 0) continue;
+    const side = scale(leftOf(axis), sense * d);
+    if (parts.length > 0) parts.push(...arcBetween(from, scale(side, -1), side, d > 0));
+    parts.push(line(add(from, side), add(to, side)));
+  }
+  return parts;
 }
+
+const farthestFromStart = ([p, q, r, s]: Cubic): Point =>
+  [q, r, s].reduce((a, b) => (distance(b, p) > distance(a, p) ? b : a));
 
 /** Parameters within a cubic on a line at which it turns back: simple zeros of its speed along the line. */
 function turningPoints(curve: Cubic): readonly number[] {
@@ -83,12 +92,9 @@ function turningPoints(curve: Cubic): readonly number[] {
     b = upright ? 2 * y2 : 2 * x2,
     a = upright ? 3 * y3 : 3 * x3;
   const square = b * b - 4 * a * c;
-  if (!(square > simpleZero * (b * b + Math.abs(a * c)))) return [];
-  return rootsInUnit([c, b, a]).filter(t => t > simpleZero && t < 1 - simpleZero);
+  if (!(square > doubleZero * (b * b + Math.abs(a * c)))) return [];
+  return rootsInUnit([c, b, a]).filter(t => t > doubleZero && t < 1 - doubleZero);
 }
-
-/** Below this, relative, two zeros of the speed are one: the curve halts and goes on. */
-const simpleZero = 1e-9;
 
 function offsetBent(curve: Cubic, d: number, tolerance: number): readonly Segment[] {
   const parallel = parallelOf(curve, d, tolerance);
@@ -124,8 +130,8 @@ function roundSpot(parallel: Parallel, from: number, to: number): readonly Segme
 
 function offsetSmooth(curve: Cubic, parallel: Parallel, from: number, to: number): readonly Segment[] {
   // Between extremes of the curvature 1 + κ d is monotonic: each change of sign brackets one cusp of the parallel.
-  const first = from + (to - from) * endInset,
-    last = to - (to - from) * endInset;
+  const first = from + (to - from) * restHair,
+    last = to - (to - from) * restHair;
   const stops = [first, ...curvatureExtremes(curve).filter(t => t > first && t < last), last];
   const cuts = [from];
   let low = stretchAt(parallel, first);
@@ -138,15 +144,10 @@ function offsetSmooth(curve: Cubic, parallel: Parallel, from: number, to: number
   return cuts.slice(1).flatMap((cut, i) => fitParallel(parallel, cuts[i]!, cut));
 }
 
-/** At an end where the curve starts from rest the stretch is zero by its speed, not by its bend. */
-const endInset = 1e-7;
-/** Parameters this near are one. */
-const narrowest = 1e-13;
-
 function signChange(parallel: Parallel, from: number, to: number, rising: boolean): number {
   let low = from,
     high = to;
-  while (high - low > narrowest) {
+  while (high - low > narrowestStretch) {
     const middle = (low + high) / 2;
     if (stretchAt(parallel, middle) < 0 === rising) low = middle;
     else high = middle;

@@ -1,3 +1,4 @@
+import { crossRounding } from '../tolerance.js';
 import type { Point } from '../vector.js';
 import { type Cubic, pointAt } from './segment.js';
 
@@ -24,7 +25,7 @@ export function selfCrossing(cubic: Cubic): SelfCrossing | undefined {
     ay = s.y - p.y - cy - by;
   const ab = ax * by - ay * bx;
   // A cubic on one line, to rounding, only doubles back.
-  if (!(Math.abs(ab) > straight * (Math.abs(ax * by) + Math.abs(ay * bx)))) return undefined;
+  if (!(Math.abs(ab) > crossRounding * (Math.abs(ax * by) + Math.abs(ay * bx)))) return undefined;
   const sum = -(ax * cy - ay * cx) / ab;
   const product = sum * sum - (bx * cy - by * cx) / ab;
   const square = sum * sum - 4 * product;
@@ -52,6 +53,3 @@ export function selfCrossing(cubic: Cubic): SelfCrossing | undefined {
     t1 = sure ? Math.min(1, second + s1) : second;
   return { t0, t1, point: pointAt(cubic, t0) };
 }
-
-/** Relative to its terms: a cross product below this is rounding. */
-const straight = 1e-12;

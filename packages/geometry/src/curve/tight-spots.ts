@@ -1,4 +1,5 @@
 import { rootsInUnit } from '../polynomial.js';
+import { narrowestStretch } from '../tolerance.js';
 import { distance, dot, norm } from '../vector.js';
 import { speedSquared } from './curvature.js';
 import { powerForm } from './power-form.js';
@@ -29,13 +30,13 @@ export function tightSpots(curve: Cubic, tolerance: number): readonly TightSpot[
     const still = (k: number): boolean => distance(pointAt(curve, k), place) <= tolerance / 8;
     let reach = pull > 0 ? Math.min(1 / 4, Math.sqrt(tolerance / 4 / pull)) : 1 / 4;
     while (
-      reach > narrowest &&
+      reach > narrowestStretch &&
       !(still(t - reach) && still(t - reach / 2) && still(t + reach / 2) && still(t + reach))
     )
       reach /= 2;
     const from = Math.max(spots.at(-1)?.to ?? 0, t - reach),
       to = Math.min(1, t + reach);
-    if (to - from > narrowest && turnsWithin(curve, from, to)) spots.push({ from, to });
+    if (to - from > narrowestStretch && turnsWithin(curve, from, to)) spots.push({ from, to });
   }
   return spots;
 }
@@ -48,6 +49,4 @@ function turnsWithin(curve: Cubic, from: number, to: number): boolean {
 }
 
 /** Of the speed at the ends; below this a place is looked at more closely. */
-const slow = 1e-2;
-/** Parameters this near are one. */
-const narrowest = 1e-12;
+const slow = 1 / 100;

@@ -1,0 +1,69 @@
+import { Bezier } from 'bezier-js';
+import { nearestOnSegment, offsetSegment } from '../../packages/geometry/dist/index.js';
+import { median, rate, small, table } from './clock.js';
+import { outlines } from './inputs.js';
+import { pointOf } from './reference.js';
+
+const distances = [6.35, -6.35, 15.875, -15.875, 25, -25];
+
+/** Largest distance of the true parallel, sampled by its definition, from what a peer made of it. */
+function farthest(segment, d, parts) {
+  if (parts.length === 0) return Number.POSITIVE_INFINITY;
+  let worst = 0;
+  for (let i = 1; i < 200; i++) {
+    const t = i / 200,
+      a = pointOf(segment, t - 1e-6),
+      b = pointOf(segment, t + 1e-6),
+      p = pointOf(segment, t);
+    const x = b.x - a.x,
+      y = b.y - a.y,
+      n = Math.hypot(x, y);
+    const q = { x: p.x + (d * y) / n, y: p.y - (d * x) / n };
+    worst = Math.max(worst, Math.min(...parts.map(s => nearestOnSegment(s, q).distance)));
+  }
+  return worst;
+}
+
+/** The curved edges of twelve closed outlines by six distances: untrimmed parallels. */
+export function parallels() {
+  const cases = Object.values(outlines()).flatMap(ring =>
+    distances.map(d => ({ d, curves: ring.filter(s => s.length === 4) })).filter(c => c.curves.length > 0),
+  );
+  const peers = {
+    paperhinge: (c, d) => offsetSegment(c, d),
+    'bezier-js': (c, d) => new Bezier(c).offset(-d).map(b => b.points),
+  };
+  const rows = Object.entries(peers).map(([name, offset]) => {
+    const worst = cases.map(({ d, curves }) => Math.max(...curves.map(c => farthest(c, d, offset(c, d)))));
+    const count = cases.map(({ d, curves }) => curves.reduce((n, c) => n + offset(c, d).length, 0));
+    const speed = rate(cases.length, () => {
+      for (const { d, curves } of cases) for (const c of curves) offset(c, d);
+    });
+    return { name, worst, count, speed };
+  });
+  return table(
+    `Parallels of the curves of ${Object.keys(outlines()).length} outlines at 6.35, 15.875 and 25 mm on both sides, untrimmed: ${cases.length} cases`,
+    [
+      '',
+      'within 0.005',
+      'within 0.1',
+      'median, mm',
+      'worst, mm',
+      'cubics, median',
+      'most',
+      'ms a case',
+      'ours over theirs',
+    ],
+    rows.map(({ name, worst, count, speed }) => [
+      name,
+      worst.filter(w => w <= 0.005).length,
+      worst.filter(w => w <= 0.1).length,
+      small(median(worst)),
+      small(Math.max(...worst)),
+      median(count),
+      Math.max(...count),
+      (1000 / speed).toFixed(3),
+      (rows[0].speed / speed).toFixed(2),
+    ]),
+  );
+}

@@ -1,0 +1,142 @@
+// Path data beside its peers: about 7 MB of icons, parsed, and parsed, carried by a map and written again; how many
+// results are wrong by a reference that is none of them; and what each makes of damaged data.
+import { SVGPathData } from 'svg-pathdata';
+import svgpath from 'svgpath';
+import { parsePathData, toPathData, transformPathData } from '../../packages/geometry/dist/index.js';
+import { icons, pathDataOf } from '../corpus/icons.js';
+import { curvesOf, measureCurves } from '../corpus/path-reference.js';
+
+const matrix = [1.1, 0.13, -0.2, 0.9, 3.7, -1.3];
+const [a, b, c, d, e, f] = matrix;
+const map = { a, b, c, d, e, f };
+
+/** `parse` gives how much it found, `carry` the new data, `refuses` whether it said that data is damaged. */
+const peers = [
+  {
+    name: 'this library, parsePathData and transformPathData',
+    parse: text => parsePathData(text).subpaths.length,
+    carry: text => transformPathData(text, map).data,
+    refuses: text => transformPathData(text, map).fault !== undefined,
+  },
+  {
+    name: 'this library, as lines and cubics (arcs in cubics of 7.5 degrees)',
+    parse: text => parsePathData(text, map).subpaths.length,
+    carry: text => parsePathData(text, map).subpaths.map(closedText).join(' '),
+    refuses: text => parsePathData(text, map).fault !== undefined,
+  },
+  {
+    name: 'svgpath 2.6.0',
+    parse: text => svgpath(text).segments.length,
+    carry: text => svgpath(text).matrix(matrix).toString(),
+    refuses: text => svgpath(text).err !== '',
+  },
+  {
+    name: 'svg-pathdata 7.2.0, normalizeHVZ first',
+    parse: text => new SVGPathData(text).commands.length,
+    carry: text =>
+      new SVGPathData(text)
+        .normalizeHVZ()
+        .matrix(...matrix)
+        .encode(),
+    refuses: () => false,
+  },
+];
+
+/** A stroke drawn shut may end in a line that the model holds and that text leaves to Z. */
+const closedText = stroke => (stroke.segments.length > 0 ? toPathData(stroke) : '');
+
+/** [data, the part before the error, which SVG 2 section 9.5.4 says to draw]. */
+export const damaged = [
+  ['M0,0 L10', 'M0,0'],
+  ['M0 0 C1 1 2 2', 'M0 0'],
+  ['M0 0 L1e400 0', 'M0 0'],
+  ['M0 0 L5 5 L1e999999 3 L9 9', 'M0 0 L5 5'],
+  ['M0 0 L5 5 x', 'M0 0 L5 5'],
+  ['M0 0 L5 5 A4 4 0 2 0 9 9', 'M0 0 L5 5'],
+  ['M0 0 L5 5,', 'M0 0 L5 5'],
+  ['M0 0 L5 5 L 7 NaN', 'M0 0 L5 5'],
+  ['L5 5 M0 0 L1 1', ''],
+  ['M0 0 L5 5 L1..5.', 'M0 0 L5 5'],
+  ['M0 0 L5 5 - 3 4', 'M0 0 L5 5'],
+  ['M0 0 L5 5 A0 0 0 0 1 9 9', 'M0 0 L5 5 L9 9'],
+];
+
+const processorSeconds = work => {
+  const before = process.cpuUsage();
+  work();
+  const { user, system } = process.cpuUsage(before);
+  return (user + system) / 1e6;
+};
+
+/** Best of a few rounds, each peer in turn, so that a busy moment of the machine falls on all alike. */
+function speeds(data, rounds) {
+  const best = peers.map(() => ({ parse: Infinity, carry: Infinity, bytes: 0 }));
+  for (let round = 0; round < rounds; round++)
+    peers.forEach((peer, i) => {
+      let found = 0,
+        bytes = 0;
+      const parse = processorSeconds(() => {
+        for (const text of data) found += peer.parse(text);
+      });
+      const carry = processorSeconds(() => {
+        for (const text of data) {
+          const out = peer.carry(text);
+          // Looking at a character makes the engine put the text together, where it had only noted its parts.
+          bytes += out.length + (out.charCodeAt(out.length >> 1) & 0);
+        }
+      });
+      if (found === 0) throw new Error(`${peer.name} found nothing`);
+      best[i] = { parse: Math.min(best[i].parse, parse), carry: Math.min(best[i].carry, carry), bytes };
+    });
+  return best;
+}
+
+/** Of length and box, to a millionth of the drawing's size. */
+function isWrong(text, out) {
+  let wanted, got;
+  try {
+    wanted = measureCurves(curvesOf(text, matrix), 64);
+    got = measureCurves(curvesOf(out), 64);
+  } catch {
+    return true;
+  }
+  const size = Math.max(1, wanted.length);
+  return !(
+    Math.abs(wanted.length - got.length) <= 1e-6 * size &&
+    wanted.box.every((side, i) => side === got.box[i] || Math.abs(side - got.box[i]) <= 1e-6 * size)
+  );
+}
+
+function faultyAt(peer, [text, before]) {
+  try {
+    if (peer.refuses(text)) return false;
+    const out = peer.carry(text);
+    return /NaN|Infinity/.test(out) || isWrong(before, out);
+  } catch {
+    return false; // it refuses, if without a word on where
+  }
+}
+
+/** A row a peer: MB/s of processor time and ratios to the fastest peer, wrong results, damaged data taken for good. */
+export async function bench({ rounds = 4, every = 14 } = {}) {
+  const data = Array.from(icons(), ({ source }) => pathDataOf(source)).flat();
+  const megabytes = data.reduce((sum, text) => sum + text.length, 0) / 1e6;
+  const best = speeds(data, rounds);
+  const sample = data.filter((_, i) => i % every === 0);
+  const fastest = key => Math.min(...best.slice(2).map(one => one[key]));
+  return {
+    title: `Path data: ${data.length} icon paths, ${megabytes.toFixed(1)} MB; wrong of ${sample.length}, damaged of ${damaged.length}`,
+    rows: peers.map((peer, i) => ({
+      name: peer.name,
+      parseMBs: megabytes / best[i].parse,
+      parseToBestPeer: fastest('parse') / best[i].parse,
+      carryMBs: megabytes / best[i].carry,
+      carryToBestPeer: fastest('carry') / best[i].carry,
+      wrong: sample.filter(text => isWrong(text, peer.carry(text))).length,
+      damagedTakenForGood: damaged.filter(one => faultyAt(peer, one)).length,
+      outToIn: best[i].bytes / 1e6 / megabytes,
+    })),
+  };
+}
+
+if (process.argv[1]?.endsWith('bench/path-data.js')) console.table((await bench()).rows);

@@ -1,0 +1,9 @@
+// Ratios against general-purpose libraries, on the same work, in one run. Processor time, best of three windows:
+// on a shared machine trust the ratios, not the third digit. Run by `npm run bench`, after a build.
+import { arcLength, pointAtLength } from './arc-length.js';
+import { cuttingLines } from './cutting-lines.js';
+import { curveByCurve, selfCrossings, touches } from './intersections.js';
+import { parallels } from './offsets.js';
+
+for (const row of [arcLength, pointAtLength, parallels, cuttingLines, curveByCurve, touches, selfCrossings])
+  console.log(row());
