@@ -74,7 +74,7 @@ describe('paper is saved', () => {
   test('two wedges share a page by a half turn', () => {
     const shapes = [wedge(160, 240), wedge(160, 240)];
     expect(arrange(shapes, field).count).toBe(1);
-    expect(arrange(shapes, field, { halfTurns: false }).count).toBe(2);
+    expect(arrange(shapes, field, { turning: 'none' }).count).toBe(2);
   });
 
   test('what fits one page is not laid across a join', () => {

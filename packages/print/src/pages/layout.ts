@@ -2,9 +2,11 @@ import { type Affine, apply, compose, PatternError, type Point } from '@paperhin
 import type { PieceDrawing } from '../drawing/draw-piece.js';
 import { uprighting } from '../drawing/frame.js';
 import type { Polygon } from '../drawing/room.js';
-import { type Arrangement, arrange, type Shape } from '../place/arrange.js';
+import { type Arrangement, arrange, placed, type Shape } from '../place/arrange.js';
+import { boxOf } from '../place/extent.js';
 import { type Field, windowsFor } from '../place/field.js';
 import { inReadingOrder, onOwnPages } from '../place/in-order.js';
+import type { Turning } from '../place/turning.js';
 import { type FormatOptions, type Orientation, type PageFormat, pageFormat } from './format.js';
 import type { Paper } from './papers.js';
 import { tilesAt } from './plan.js';
@@ -28,10 +30,15 @@ export interface SheetLayout {
   place(covers: number): readonly SheetPiece[];
 }
 
+export type ArrangementKind = 'fewest-pages' | 'reading-order' | 'own-pages';
+export const arrangementKinds: readonly ArrangementKind[] = ['fewest-pages', 'reading-order', 'own-pages'];
+
 export interface LayoutOptions extends FormatOptions {
   readonly orientation?: Orientation | 'auto';
   /** How the pieces are laid: to need few pages (default), in the pattern's order, or each from a page of its own. */
-  readonly arrangement?: 'fewest-pages' | 'reading-order' | 'own-pages';
+  readonly arrangement?: ArrangementKind;
+  /** By how much pieces may be turned where it saves pages: half round (default), also by quarters, or by any angle. */
+  readonly turning?: Turning;
   /** Upright blocks that are laid on the sheet before the pieces: width and height in mm. */
   readonly blocks?: readonly (readonly [number, number])[];
 }
@@ -63,9 +70,11 @@ export function layoutFor(
     const arrangement = arranged(shapes, format.field, options);
     return paper.roll ? cutOff(format, shapes, arrangement) : { format, arrangement };
   });
-  const { format, arrangement } = tried.reduce((best, next) =>
-    next.arrangement.count < best.arrangement.count ? next : best,
-  );
+  const slivers = (a: Arrangement) => a.slivers.reduce((sum, list) => sum + list.length, 0);
+  const { format, arrangement } = tried.reduce((best, next) => {
+    const fewer = slivers(next.arrangement) - slivers(best.arrangement);
+    return fewer < 0 || (fewer === 0 && next.arrangement.count < best.arrangement.count) ? next : best;
+  });
   return {
     format,
     arrangement,
@@ -80,27 +89,27 @@ export function layoutFor(
 function arranged(
   shapes: readonly Shape[],
   field: Field,
-  { arrangement, blocks = [] }: LayoutOptions,
+  { arrangement, turning, blocks = [] }: LayoutOptions,
 ): Arrangement {
   if (arrangement === 'own-pages') return onOwnPages(shapes, field);
   if (arrangement === 'reading-order') return inReadingOrder(shapes, field);
-  return arrange(shapes, field, { ahead: blocks.length });
+  return arrange(shapes, field, { ahead: blocks.length, ...(turning ? { turning } : {}) });
 }
 
 function onSheet(
   drawing: PieceDrawing,
-  { turned, by }: Arrangement['placings'][number],
+  { turn, by }: Arrangement['placings'][number],
   top: number,
 ): SheetPiece {
-  const sign = turned ? -1 : 1;
-  const matrix = compose(uprighting(drawing.frame), { a: sign, b: 0, c: 0, d: sign, e: by.x, f: by.y + top });
+  const { x: c, y: s } = turn;
+  const matrix = compose(uprighting(drawing.frame), { a: c, b: s, c: -s, d: c, e: by.x, f: by.y + top });
   const polygons = drawing.silhouette.map(polygon => polygon.map(p => apply(matrix, p)));
   return { piece: drawing.piece, copy: 1, matrix, polygons };
 }
 
 function checkCount(shapes: readonly Shape[], { field }: PageFormat): void {
   const pages = shapes.reduce((sum, shape) => {
-    const { width, height } = extentOf(shape);
+    const { width, height } = boxOf(shape.polygons);
     return (
       sum + windowsFor(width, field.width, field.overlap) * windowsFor(height, field.height, field.overlap)
     );
@@ -115,22 +124,13 @@ function checkCount(shapes: readonly Shape[], { field }: PageFormat): void {
 /** A roll is cut off below the lowest shape. */
 function cutOff(format: PageFormat, shapes: readonly Shape[], arrangement: Arrangement) {
   const lowest = Math.max(
-    ...shapes.map((shape, i) => {
-      const { turned, by } = arrangement.placings[i]!;
-      return by.y + Math.max(...shape.polygons.flat().map(p => (turned ? -p.y : p.y)));
-    }),
+    ...shapes.map((shape, i) => boxOf(shape.polygons.map(p => placed(p, arrangement.placings[i]!))).y1),
   );
   const height = Math.min(Math.ceil(lowest + 1), format.field.height);
   const { margins, stretch } = format;
   const size = [format.size[0], height * stretch.down + margins.top + margins.bottom] as const;
   return { format: { ...format, size, field: { ...format.field, height } }, arrangement };
 }
-
-const extentOf = ({ polygons }: Shape) => {
-  const xs = polygons.flat().map(p => p.x),
-    ys = polygons.flat().map(p => p.y);
-  return { width: Math.max(...xs) - Math.min(...xs), height: Math.max(...ys) - Math.min(...ys) };
-};
 
 const blockShape = ([width, height]: readonly [number, number]): Shape => ({
   polygons: [

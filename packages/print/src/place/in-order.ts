@@ -1,26 +1,39 @@
-import { type Arrangement, judged, type Placing, type Shape } from './arrange.js';
+import type { Point } from '@paperhinge/geometry';
+import { type Arrangement, judged, type Placing, placed, type Shape } from './arrange.js';
+import { boxOf } from './extent.js';
 import { type Field, stepX, stepY, windowsFor } from './field.js';
+import { sliversOf } from './slivers.js';
 
 /** mm: keeps the cutting line's own width on the page, and paper between neighbours so that scissors pass. */
 const inset = 0.5;
 const gap = 6;
+const upright = { x: 1, y: 0 } as const;
 
 /** Every shape starts on a page of its own, one below the other in the order given: any piece can be printed alone. */
 export function onOwnPages(shapes: readonly Shape[], field: Field): Arrangement {
   let row = 0;
   const placings = shapes.map((shape): Placing => {
-    const { x, y, height } = boxOf(shape);
+    const { x0, y0, width, height } = boxOf(shape.polygons);
     // The band shared with the page above belongs to that page: the shape starts below it.
-    const top = row === 0 ? 0 : row * stepY(field) + field.overlap;
-    row += windowsFor(height + inset + (row === 0 ? 0 : field.overlap), field.height, field.overlap);
-    return { turned: false, by: { x: inset - x, y: top + inset - y } };
+    const shared = row === 0 ? 0 : field.overlap;
+    const top = row * stepY(field) + shared;
+    const start = { turn: upright, by: { x: inset - x0, y: top + inset - y0 } };
+    const across = windowsFor(width + 2 * inset, field.width, field.overlap) * stepX(field) + field.overlap;
+    const rows = windowsFor(height + 2 * inset + shared, field.height, field.overlap);
+    const placing = clearOfSlivers(shape, field, start, {
+      x: across - width - 2 * inset,
+      y: rows * stepY(field) + field.overlap - shared - height - 2 * inset,
+    });
+    const low = placing.by.y + y0 + height + inset - row * stepY(field);
+    row += windowsFor(low, field.height, field.overlap);
+    return placing;
   });
   return judged(shapes, placings, field);
 }
 
 /** Shapes from left to right and from top to bottom in the order given, on a sheet about as wide as it is high. */
 export function inReadingOrder(shapes: readonly Shape[], field: Field): Arrangement {
-  const boxes = shapes.map(boxOf);
+  const boxes = shapes.map(s => boxOf(s.polygons));
   const area = boxes.reduce((sum, b) => sum + (b.width + gap) * (b.height + gap), 0);
   const widest = Math.max(...boxes.map(b => b.width)) + 2 * inset;
   const columns = windowsFor(Math.max(widest, Math.sqrt(area)), field.width, field.overlap);
@@ -28,23 +41,39 @@ export function inReadingOrder(shapes: readonly Shape[], field: Field): Arrangem
   let left = 0,
     top = 0,
     below = 0;
-  const placings = boxes.map(({ x, y, width, height }): Placing => {
+  const placings = boxes.map(({ x0, y0, width, height }, i): Placing => {
     if (left > 0 && left + width + 2 * inset > room) {
       left = 0;
       top = below;
     }
-    const by = { x: left + inset - x, y: top + inset - y };
-    left += width + gap;
-    below = Math.max(below, top + height + gap);
-    return { turned: false, by };
+    const start = { turn: upright, by: { x: left + inset - x0, y: top + inset - y0 } };
+    const placing = clearOfSlivers(shapes[i]!, field, start, {
+      x: room - left - width - 2 * inset,
+      y: 0,
+    });
+    left = placing.by.x + x0 - inset + width + gap;
+    below = Math.max(below, placing.by.y + y0 - inset + height + gap);
+    return placing;
   });
   return judged(shapes, placings, field);
 }
 
-function boxOf({ polygons }: Shape) {
-  const xs = polygons.flat().map(p => p.x),
-    ys = polygons.flat().map(p => p.y);
-  const x = Math.min(...xs),
-    y = Math.min(...ys);
-  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
+/** mm by which a shape is shifted at a time to get it clear, and how far at most. */
+const shift = 2;
+const furthest = 40;
+
+/** The placing moved right and down as little as it takes to leave no sliver; first within the room there is for it. */
+function clearOfSlivers(shape: Shape, field: Field, start: Placing, room: Point): Placing {
+  const steps = Array.from({ length: furthest / shift + 1 }, (_, i) => i * shift);
+  const beyond = (v: Point) => Math.max(v.x - room.x, 0) + Math.max(v.y - room.y, 0);
+  const moves = steps
+    .flatMap(y => steps.map(x => ({ x, y })))
+    .sort((a, b) => Math.sign(beyond(a)) - Math.sign(beyond(b)) || a.x + a.y - b.x - b.y || a.y - b.y);
+  for (const v of moves) {
+    // A shape that would leave the sheet on its right cannot be shown.
+    if (v.x > Math.max(room.x, 0) && v.x > 0 && room.y === 0) continue;
+    const moved = { ...start, by: { x: start.by.x + v.x, y: start.by.y + v.y } };
+    if (sliversOf(field, placed(shape.polygons[0]!, moved)).length === 0) return moved;
+  }
+  return start;
 }
