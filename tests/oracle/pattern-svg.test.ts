@@ -68,3 +68,34 @@ describe('a seam that another line runs on across is pressed open at its end', (
     expect(cuttingLine.areaMm2 - areaMm2 - 6000).toBeCloseTo(2 * mitred + pressedOpen, 6);
   });
 });
+
+describe('at a flat inner corner the wider parallel runs on until it crosses the narrower', () => {
+  // The sides leave (150, 100) at 210° of cloth; the other three are raw and square to their neighbours.
+  const dent = (first: number, second: number): PatternMeasures['pieces'][string] => {
+    const [x, y] = [150 + 150 * Math.cos(30 * radians), 100 - 150 * Math.sin(30 * radians)];
+    return measured(`<g data-piece="dent">
+      <path data-edge="first" data-allowance="${first}" d="M0 100H150"/>
+      <path data-edge="second" data-allowance="${second}" d="M150 100L${x} ${y}"/>
+      <path data-edge="rest" data-kind="raw" d="M${x} ${y}l100 ${200 * Math.sin(60 * radians)}L0 400V100"/></g>`)
+      .pieces.dent!;
+  };
+  // The overlap of the two bands is a kite; where one runs on instead, the same sum gives less than nothing.
+  const kite = (a: number, b: number): number =>
+    (a * b - ((a * a + b * b) / 2) * Math.cos(30 * radians)) / Math.sin(30 * radians);
+  test.each([
+    [10, 10],
+    [7, 10],
+    [10, 7],
+    [15, 10],
+  ])('allowances of %d and %d mm', (first, second) => {
+    const { areaMm2, cuttingLine } = dent(first, second);
+    expect(cuttingLine.areaMm2 - areaMm2).toBeCloseTo(150 * (first + second) - kite(first, second), 6);
+  });
+  test('as far as a mitre reaches', () => {
+    const over = ({ areaMm2, cuttingLine }: PatternMeasures['pieces'][string]) =>
+      cuttingLine.areaMm2 - areaMm2;
+    // 3 and 20 mm would cross 34 mm along the narrower side, within 2.5 × 20; none and 20 mm cross at 40 mm.
+    expect(over(dent(3, 20))).toBeCloseTo(150 * 23 - kite(3, 20), 6);
+    expect(over(dent(0, 20))).toBeCloseTo(150 * 20 - kite(0, 20), 6);
+  });
+});
