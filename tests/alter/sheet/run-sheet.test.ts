@@ -162,6 +162,31 @@ describe('findings', () => {
     expect(codes(runSteps(facing, recut, facing).record.findings)).not.toContain('made-for-edge-changed');
   });
 
+  test('a facing or stay whose edge was bent without a change of length is found; a strip follows it', () => {
+    const swing =
+      'spread: { piece: front, from: { edge: hem, at: 1/2 }, to: { edge: neck, at: 1/2 }, by: 60, hinge: to }';
+    const found = (verb: string) =>
+      runSteps(`draft ${verb}: { name: made, along: front.neck, width: 20 }`, swing).findings.filter(f =>
+        f.code.startsWith('made-for'),
+      );
+    for (const verb of ['facing', 'stay'])
+      expect(found(verb)).toMatchObject([{ code: 'made-for-edge-reshaped', severity: 'warning' }]);
+    expect(found('strip')).toEqual([]);
+    const unfolded = runSteps(
+      'draft stay: { name: s, along: front.neck, width: 20 }',
+      'unfold: { piece: front }',
+    );
+    expect(codes(unfolded.findings).filter(c => c.startsWith('made-for'))).toEqual([]);
+  });
+
+  test('a band whose edge is gone is found, and the run goes on', () => {
+    const { findings } = runSteps(
+      'draft band: { name: ring, along: [front.neck, back.neck], ratio: 90 %, width: 50, join: 7 }',
+      'remove piece: { piece: front }',
+    );
+    expect(codes(findings)).toContain('made-for-edge-gone');
+  });
+
   test('a facing whose edge is gone is found', () => {
     const { findings } = runSteps(
       'draft facing: { name: facing, along: front.neck, width: 60 }',

@@ -1,6 +1,7 @@
 import { type Finding, lengthInGarment, type Pattern, tolerances } from '@paperhinge/geometry';
 import type { Derived } from '../alteration.js';
 import { stretchOf } from './cloth.js';
+import { stillThere } from './still-there.js';
 
 /** What a band is sewn to, and how much of it there is to sew; lengths in mm. */
 export interface BandLengths {
@@ -23,7 +24,7 @@ export const stretchOfBand = ({ edgeMm, lengthMm, joinMm, gapMm }: BandLengths):
 
 /** What is found of the drafted bands of a pattern, each against its own cloth and its edges as they are now. */
 export const bandStretch = (pattern: Pattern, derived: readonly Derived[]): readonly Finding[] =>
-  derived
+  stillThere(pattern, derived)
     .filter(d => d.kind === 'band')
     .flatMap(({ name, lengthMm, fabric, along, figures: { joinMm = 0, gapMm = 0 } }) => {
       const edgeMm = along.reduce((sum, ref) => sum + lengthInGarment(pattern, ref), 0);

@@ -13,6 +13,7 @@ import {
 } from '@paperhinge/geometry';
 import type { Derived } from '../alteration.js';
 import { stretchOf } from './cloth.js';
+import { stillThere } from './still-there.js';
 import { unknownHeadGirth, type Wearer } from './wearer.js';
 
 /** How wide a neck opens, stretched as far as its cloth and its band go; lengths in mm. */
@@ -35,7 +36,7 @@ export interface NeckOpening {
  * in this run (its own old neckband) holds it in like a band.
  */
 export function neckOpening(pattern: Pattern, derived: readonly Derived[]): NeckOpening | undefined {
-  const drafted = derived.filter(
+  const drafted = stillThere(pattern, derived).filter(
     d =>
       (d.kind === 'band' || d.kind === 'binding') &&
       (d.along.some(e => isNeckName(e.edge)) || /\b(neck|collar)/i.test(d.name)),

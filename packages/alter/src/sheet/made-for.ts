@@ -1,17 +1,33 @@
 import {
+  distance,
   type EdgeRef,
   edgeNames,
+  edgePath,
   type Finding,
   lengthInGarment,
   type Pattern,
+  pathLength,
+  pieceNamed,
+  pointAlong,
   tolerances,
 } from '@paperhinge/geometry';
+import { hasEdge } from '../fit/still-there.js';
 
-/** What a band, facing, lining or stay was made for: its edges and how long they were in the garment, in mm. */
+/**
+ * What a band, facing, lining or stay was made for: its edges, how long they were in the garment, in mm, and of each
+ * its shape.
+ */
 export interface MadeFor {
   readonly piece: string;
   readonly edges: readonly EdgeRef[];
   readonly lengthMm: number;
+  readonly shapes: readonly EdgeShape[];
+}
+
+/** mm: the length of an edge as drawn, and how far places spread evenly along it lie from its two ends. */
+interface EdgeShape {
+  readonly lengthMm: number;
+  readonly chordsMm: readonly number[];
 }
 
 /** What every piece made for edges was made for, as those edges are now. */
@@ -23,6 +39,7 @@ export const madeForNow = (pattern: Pattern): readonly MadeFor[] =>
             piece: piece.name,
             edges: piece.madeFor,
             lengthMm: lengthOf(pattern, piece.madeFor) ?? Number.NaN,
+            shapes: piece.madeFor.filter(ref => hasEdge(pattern, ref)).map(ref => shapeOf(pattern, ref)),
           },
         ]
       : [],
@@ -39,13 +56,19 @@ export function madeForAfter(
 ): readonly MadeFor[] {
   return madeForNow(pattern).map(now => {
     const before = made.find(m => m.piece === now.piece);
-    return before && !drafted.includes(now.piece) ? { ...now, lengthMm: before.lengthMm } : now;
+    return before && !drafted.includes(now.piece)
+      ? { ...now, lengthMm: before.lengthMm, shapes: before.shapes }
+      : now;
   });
 }
 
-/** Pieces whose edges are no longer as long as those they were made for: they will not fit. */
+/**
+ * Pieces whose edges are no longer as long as those they were made for, which will not fit; and those cut to the shape
+ * of their edges, where that alone changed.
+ */
 export function outgrown(pattern: Pattern, made: readonly MadeFor[]): readonly Finding[] {
-  return made.flatMap(({ piece, edges, lengthMm }): readonly Finding[] => {
+  return made.flatMap((madeFor): readonly Finding[] => {
+    const { piece, edges, lengthMm } = madeFor;
     const now = lengthOf(pattern, edges);
     const along = edges.map(ref => `${ref.piece}.${ref.edge}`).join(', ');
     const remedy = `Draft ${piece} again after the step that changed its edge.`;
@@ -61,7 +84,21 @@ export function outgrown(pattern: Pattern, made: readonly MadeFor[]): readonly F
         },
       ];
     const differenceMm = now - lengthMm;
-    if (Number.isNaN(differenceMm) || Math.abs(differenceMm) <= tolerances.seamTolerance) return [];
+    if (Number.isNaN(differenceMm)) return [];
+    if (Math.abs(differenceMm) <= tolerances.seamTolerance) {
+      const offMm = offShape(pattern, madeFor);
+      if (offMm <= tolerances.seamTolerance) return [];
+      return [
+        {
+          severity: 'warning',
+          code: 'made-for-edge-reshaped',
+          where,
+          message: `Piece "${piece}" was cut to the shape of ${along}, which is another now, by up to ${offMm.toFixed(1)} mm.`,
+          figures: { offMm },
+          remedy,
+        },
+      ];
+    }
     const change = `${Math.abs(differenceMm).toFixed(1)} mm ${differenceMm > 0 ? 'longer' : 'shorter'}`;
     return [
       {
@@ -78,9 +115,36 @@ export function outgrown(pattern: Pattern, made: readonly MadeFor[]): readonly F
 
 /** Whole-garment length in mm of edges that are all there. */
 function lengthOf(pattern: Pattern, edges: readonly EdgeRef[]): number | undefined {
-  const there = edges.every(({ piece, edge }) => {
-    const owner = pattern.pieces.find(p => p.name === piece);
-    return owner !== undefined && edgeNames(owner).includes(edge);
-  });
+  const there = edges.every(ref => hasEdge(pattern, ref));
   return there ? edges.reduce((sum, ref) => sum + lengthInGarment(pattern, ref), 0) : undefined;
+}
+
+/** Eight stretches show a bend at one place as well as a new curve. */
+const stretches = 8;
+
+function shapeOf(pattern: Pattern, { piece, edge }: EdgeRef): EdgeShape {
+  const path = edgePath(pieceNamed(pattern, piece), edge);
+  const lengthMm = pathLength(path);
+  const places = Array.from({ length: stretches + 1 }, (_, i) =>
+    pointAlong(path, (lengthMm * i) / stretches),
+  );
+  return {
+    lengthMm,
+    chordsMm: [places[0]!, places[stretches]!].flatMap(end => places.map(place => distance(end, place))),
+  };
+}
+
+/** mm by which chords of the edges that a piece was cut to the shape of changed; 0 for a straight piece. */
+function offShape(pattern: Pattern, { piece, edges, shapes }: MadeFor): number {
+  const own = edgeNames(pieceNamed(pattern, piece));
+  // A facing has its edges' names, a stay has them as its outer line.
+  if (!own.includes('outer') && !edges.some(ref => own.includes(ref.edge))) return 0;
+  const off = edges.flatMap((ref, i): readonly number[] => {
+    const now = shapeOf(pattern, ref),
+      then = shapes[i];
+    // Twice as long as drawn: the piece was unfolded, and the half is as it was.
+    if (!then || Math.abs(now.lengthMm - then.lengthMm) > tolerances.seamTolerance) return [];
+    return now.chordsMm.map((chord, k) => Math.abs(chord - then.chordsMm[k]!));
+  });
+  return Math.max(0, ...off);
 }
