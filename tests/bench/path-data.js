@@ -2,7 +2,12 @@
 // results are wrong by a reference that is none of them; and what each makes of damaged data.
 import { SVGPathData } from 'svg-pathdata';
 import svgpath from 'svgpath';
-import { parsePathData, toPathData, transformPathData } from '../../packages/geometry/dist/index.js';
+import {
+  drawPathData,
+  parsePathData,
+  toPathData,
+  transformPathData,
+} from '../../packages/geometry/dist/index.js';
 import { icons, pathDataOf } from '../corpus/icons.js';
 import { curvesOf, measureCurves } from '../corpus/path-reference.js';
 
@@ -13,13 +18,13 @@ const map = { a, b, c, d, e, f };
 /** `parse` gives how much it found, `carry` the new data, `refuses` whether it said that data is damaged. */
 const peers = [
   {
-    name: 'this library, parsePathData and transformPathData',
-    parse: text => parsePathData(text).subpaths.length,
+    name: 'this library, as commands (drawPathData, transformPathData)',
+    parse: text => commandsOf(text).length,
     carry: text => transformPathData(text, map).data,
     refuses: text => transformPathData(text, map).fault !== undefined,
   },
   {
-    name: 'this library, as lines and cubics (arcs in cubics of 7.5 degrees)',
+    name: 'this library, as lines and cubics in mm (parsePathData, toPathData)',
     parse: text => parsePathData(text, map).subpaths.length,
     carry: text => parsePathData(text, map).subpaths.map(closedText).join(' '),
     refuses: text => parsePathData(text, map).fault !== undefined,
@@ -41,6 +46,20 @@ const peers = [
     refuses: () => false,
   },
 ];
+
+/** What the peers parse to: a list of commands, arcs as arcs; ours are absolute already. */
+function commandsOf(text) {
+  const list = [];
+  drawPathData(text, {
+    moveTo: (x, y) => list.push({ type: 'M', x, y }),
+    lineTo: (x, y) => list.push({ type: 'L', x, y }),
+    cubicTo: (x1, y1, x2, y2, x, y) => list.push({ type: 'C', x1, y1, x2, y2, x, y }),
+    quadraticTo: (x1, y1, x, y) => list.push({ type: 'Q', x1, y1, x, y }),
+    arcTo: (rx, ry, turn, large, sweep, x, y) => list.push({ type: 'A', rx, ry, turn, large, sweep, x, y }),
+    close: () => list.push({ type: 'Z' }),
+  });
+  return list;
+}
 
 /** A stroke drawn shut may end in a line that the model holds and that text leaves to Z. */
 const closedText = stroke => (stroke.segments.length > 0 ? toPathData(stroke) : '');

@@ -144,12 +144,17 @@ export { containsPoint } from './region/contains.js';
 export type { PathSelfCrossing } from './region/self-crossings.js';
 export { selfCrossings } from './region/self-crossings.js';
 // svg: drawings in and out
+export type { PathData, PathDataFault } from './svg/path-data.js';
+export { drawPathData, parsePathData } from './svg/path-data.js';
 export { toPathData } from './svg/path-text.js';
+export type { Pen, Subpath } from './svg/pen.js';
 export type { PatternReading, PatternReadOptions } from './svg/read-pattern.js';
 export { isPatternDrawing, readPattern } from './svg/read-pattern.js';
 export type { ForeignShape, ReadOptions } from './svg/read-shapes.js';
 export { readShapes } from './svg/read-shapes.js';
 export type { SheetPiece, SheetPieces } from './svg/sheet-pieces.js';
+export type { TransformedPathData } from './svg/transform-path-data.js';
+export { transformPathData } from './svg/transform-path-data.js';
 export { writePattern } from './svg/write-pattern.js';
 export * as tolerances from './tolerance.js';
 export type { LengthUnit } from './units.js';

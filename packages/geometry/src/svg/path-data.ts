@@ -1,21 +1,43 @@
 import { type Affine, identity } from '../affine.js';
-import { penThrough, type Subpath } from './pen.js';
+import { type Pen, penThrough, type Subpath } from './pen.js';
 import { scanner } from './scan.js';
 
+/** Where the grammar of path data was broken; all before it has been drawn, as the specification asks. */
+export interface PathDataFault {
+  /** Characters of the text before the fault. */
+  readonly index: number;
+  /** What was expected there; quotes nothing. */
+  readonly reason: string;
+}
+
+/** The strokes that path data draws. */
 export interface PathData {
   readonly subpaths: readonly Subpath[];
-  /** Where the grammar was broken (index into the text); all before it has been drawn, as the specification asks. */
-  readonly fault?: { readonly index: number; readonly reason: string };
+  readonly fault?: PathDataFault;
 }
 
 /**
- * Path data by the SVG 2 grammar (section 9.3.9), longest match, arc flags of one digit, in one pass over the text.
- * After an error everything before the faulty segment stands (section 9.5.4).
+ * Path data (the `d` of an SVG path) as strokes of lines and cubics: quadratics exactly, arcs as cubics of at most
+ * 7.5 degrees that keep within 1e-10 of the radius. Never throws: damaged data is drawn up to the fault, which is
+ * named. The grammar is that of {@link drawPathData}.
  *
- * @param map carries the element's coordinates to millimetres
+ * @param map carries the data's coordinates to millimetres; left out, one unit is one millimetre
  */
 export function parsePathData(text: string, map: Affine = identity): PathData {
   const pen = penThrough(map);
+  const fault = drawPathData(text, pen);
+  return fault ? { subpaths: pen.strokes(), fault } : { subpaths: pen.strokes() };
+}
+
+/**
+ * Draws path data with a pen of one's own, in absolute coordinates of the data: shorthands (H, V, S, T) come as what
+ * they stand for, arcs as arcs. By the SVG 2 grammar (section 9.3.9), longest match, arc flags of one digit, in one
+ * pass over the text; numbers beyond 2.6e120 are faults. After an error everything before the faulty segment stands
+ * (section 9.5.4).
+ *
+ * @returns where the grammar was broken, if it was
+ */
+export function drawPathData(text: string, pen: Pen): PathDataFault | undefined {
   const read = scanner(text);
   // The current point, the start of the subpath and the last control point, in the element's own coordinates.
   let x = 0,
@@ -31,8 +53,8 @@ export function parsePathData(text: string, map: Affine = identity): PathData {
     const at = read.index();
     const command = read.letter();
     const kind = command | 0x20;
-    if (!(kind in argumentsOf)) return broken(at, 'a command letter was expected');
-    if (last === 0 && kind !== M) return broken(at, 'a path begins with M');
+    if (!(kind in argumentsOf)) return { index: at, reason: 'a command letter was expected' };
+    if (last === 0 && kind !== M) return { index: at, reason: 'a path begins with M' };
     if (kind === Z) {
       pen.close();
       x = startX;
@@ -48,7 +70,7 @@ export function parsePathData(text: string, map: Affine = identity): PathData {
       const dx = isRelative ? x : 0,
         dy = isRelative ? y : 0;
       const n = numbers(kind);
-      if (n === undefined) return broken(read.index(), read.reason());
+      if (n === undefined) return { index: read.index(), reason: read.reason() };
       const isSmooth = last === kind || last === (kind === S ? C : Q);
       const x1 = isSmooth ? 2 * x - controlX : x,
         y1 = isSmooth ? 2 * y - controlY : y;
@@ -92,9 +114,9 @@ export function parsePathData(text: string, map: Affine = identity): PathData {
       }
       last = kind;
     }
-    if (read.danglingComma()) return broken(read.index(), read.reason());
+    if (read.danglingComma()) return { index: read.index(), reason: read.reason() };
   }
-  return { subpaths: pen.strokes() };
+  return undefined;
 
   function numbers(kind: number): readonly number[] | undefined {
     const wanted = argumentsOf[kind]!;
@@ -105,9 +127,6 @@ export function parsePathData(text: string, map: Affine = identity): PathData {
       values[i] = read.value();
     }
     return values;
-  }
-  function broken(index: number, reason: string): PathData {
-    return { subpaths: pen.strokes(), fault: { index, reason } };
   }
 }
 

@@ -2,65 +2,60 @@ import { endOf, isLine, startOf } from '../curve/segment.js';
 import type { Path } from '../path/path.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { distance, type Point } from '../vector.js';
-
-/** Decimals of a millimetre that are written: what moved rigidly reads back as long as it was, to 1e-9 mm. */
-const writtenDecimals = 10;
-const perUnit = 10 ** writtenDecimals;
-/** Beyond it, ten decimals and the digits before them no longer fit a number exactly. */
-const largestExact = Number.MAX_SAFE_INTEGER / perUnit;
+import { type AsciiWriter, asciiWriter } from './ascii-writer.js';
 
 /** A number as SVG takes it: at most ten decimals, none of them idle, never an exponent. */
 export function toSvgNumber(value: number): string {
-  if (!(Math.abs(value) < largestExact)) return value.toFixed(writtenDecimals).replace(/\.?0+$/, '');
-  const scaled = Math.round(Math.abs(value) * perUnit);
-  if (scaled === 0) return '0';
-  // `| 0` keeps the groups small integers for the engine, too: they turn to text fastest.
-  const whole = (scaled / perUnit) | 0;
-  const decimals = scaled - whole * perUnit;
-  const sign = value < 0 ? '-' : '';
-  if (decimals === 0) return sign + whole;
-  const first = (decimals / 1e8) | 0;
-  const rest = (decimals - first * 1e8) | 0;
-  const second = (rest / 1e4) | 0;
-  const third = rest - second * 1e4;
-  if (rest === 0) return `${sign}${whole}.${two.trimmed[first]}`;
-  return third === 0
-    ? `${sign}${whole}.${two.whole[first]}${four.trimmed[second]}`
-    : `${sign}${whole}.${two.whole[first]}${four.whole[second]}${four.trimmed[third]}`;
+  writer.begin();
+  writer.number(value);
+  return writer.text();
 }
-
-/** Every group of so many digits as text, whole and less its last zeros: looking them up doubles the speed of writing. */
-function groupsOf(digits: number) {
-  const whole: readonly string[] = Array.from({ length: 10 ** digits }, (_, n) =>
-    String(n).padStart(digits, '0'),
-  );
-  return { whole, trimmed: whole.map(text => text.replace(/0+$/, '')) };
-}
-const two = groupsOf(2),
-  four = groupsOf(4);
 
 /**
- * A path as SVG path data in absolute coordinates, mm. A chain that leaps (an edge interrupted by a dart) is
- * lifted there; a single chain that comes back to its start is closed with Z.
+ * A path as SVG path data in absolute coordinates, mm, to ten decimals. A chain that leaps (an edge interrupted by
+ * a dart) is lifted there; a single chain that comes back to its start is closed with Z. A path of no segments is ''.
  */
-export function toPathData(path: Path): string {
-  let data = '';
+export function toPathData({ segments }: Path): string {
+  writer.begin();
   let here: Point | undefined;
   let strokes = 0;
-  for (const segment of path.segments) {
+  for (const segment of segments) {
     const start = startOf(segment);
     if (here === undefined || (here !== start && distance(here, start) > coincidenceTolerance)) {
-      data += `${strokes > 0 ? ' ' : ''}M${pair(start)}`;
+      if (strokes > 0) writer.character(space);
+      writer.character(letterM);
+      writePoint(writer, start);
       strokes++;
     }
-    data += isLine(segment)
-      ? ` L${pair(segment[1])}`
-      : ` C${pair(segment[1])} ${pair(segment[2])} ${pair(segment[3])}`;
+    writer.character(space);
+    if (isLine(segment)) {
+      writer.character(letterL);
+      writePoint(writer, segment[1]);
+    } else {
+      writer.character(letterC);
+      writePoint(writer, segment[1]);
+      writer.character(space);
+      writePoint(writer, segment[2]);
+      writer.character(space);
+      writePoint(writer, segment[3]);
+    }
     here = endOf(segment);
   }
-  const isClosed =
-    strokes === 1 && here && distance(here, startOf(path.segments[0]!)) <= coincidenceTolerance;
-  return isClosed ? `${data} Z` : data;
+  const isClosed = strokes === 1 && here && distance(here, startOf(segments[0]!)) <= coincidenceTolerance;
+  if (isClosed) {
+    writer.character(space);
+    writer.character(letterZ);
+  }
+  return writer.text();
 }
 
-const pair = (p: Point): string => `${toSvgNumber(p.x)} ${toSvgNumber(p.y)}`;
+/** One for all calls: each begins anew. */
+const writer = asciiWriter();
+
+function writePoint(to: AsciiWriter, p: Point): void {
+  to.number(p.x);
+  to.character(space);
+  to.number(p.y);
+}
+
+const [space, letterM, letterL, letterC, letterZ] = [0x20, 0x4d, 0x4c, 0x43, 0x5a];

@@ -11,8 +11,9 @@ export interface Subpath {
   readonly closed: boolean;
 }
 
-/** Draws in the coordinates of an element and leaves its strokes mapped to millimetres. */
+/** What a path is drawn with, stroke by stroke, in the coordinates of the element or data that it comes from. */
 export interface Pen {
+  /** Lifts the pen and sets it down there. */
   moveTo(x: number, y: number): void;
   lineTo(x: number, y: number): void;
   cubicTo(x1: number, y1: number, x2: number, y2: number, x: number, y: number): void;
@@ -20,6 +21,10 @@ export interface Pen {
   /** SVG's elliptical arc; `turn` in degrees. */
   arcTo(rx: number, ry: number, turn: number, large: boolean, sweep: boolean, x: number, y: number): void;
   close(): void;
+}
+
+/** Leaves its strokes mapped to millimetres. */
+export interface StrokePen extends Pen {
   /** All strokes so far. */
   strokes(): Subpath[];
 }
@@ -28,7 +33,7 @@ export interface Pen {
  * A pen whose strokes come out mapped by `map`. Points are mapped as they are drawn, so that a path of a million
  * segments is held once. Quadratics become cubics exactly, arcs as `arc.ts` says; lines stay lines.
  */
-export function penThrough({ a, b, c, d, e, f }: Affine): Pen {
+export function penThrough({ a, b, c, d, e, f }: Affine): StrokePen {
   const done: Subpath[] = [];
   let segments: Segment[] = [];
   let start: Point = { x: e, y: f };

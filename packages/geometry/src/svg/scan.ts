@@ -11,7 +11,7 @@ export interface Scanner {
   separatorBeforeNumber(): boolean;
   /** The last `separatorBeforeNumber` stepped over a comma and found no number behind it. */
   danglingComma(): boolean;
-  /** Reads a number by longest match; false where there is none or it is beyond what a number can hold. */
+  /** Reads a number by longest match; false where there is none or it is beyond all drawing (1e120). */
   number(): boolean;
   /** A single 0 or 1. */
   flag(): boolean;
@@ -101,7 +101,7 @@ export function scanner(text: string): Scanner {
         hasExponent || digits > 15 || decimals > 22
           ? Number(text.slice(from, i))
           : (isNegative ? -mantissa : mantissa) / powersOfTen[decimals]!;
-      return Number.isFinite(value) || fail('a number is too large');
+      return Math.abs(value) < tooLarge || fail('a number is too large');
     },
     value: () => value,
     reason: () => reason,
@@ -118,6 +118,8 @@ export function scanner(text: string): Scanner {
   }
 }
 
+/** 2.6e120: its square, and sums of such squares, are still finite. */
+const tooLarge = 2 ** 400;
 const [zero, nine, dot, comma, minus, plus, letterE] = [0x30, 0x39, 0x2e, 0x2c, 0x2d, 0x2b, 0x65];
 const powersOfTen: readonly number[] = Array.from({ length: 23 }, (_, n) => Number(`1e${n}`));
 const isDigit = (code: number): boolean => code >= zero && code <= nine;

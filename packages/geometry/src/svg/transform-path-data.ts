@@ -1,0 +1,133 @@
+import type { Affine } from '../affine.js';
+import { forEachArcCubic } from './arc.js';
+import { asciiWriter, lastDecimal } from './ascii-writer.js';
+import { mappedEllipse, principalAxes } from './ellipse.js';
+import { drawPathData, type PathDataFault } from './path-data.js';
+import type { Pen } from './pen.js';
+
+/** Path data carried by a map. */
+export interface TransformedPathData {
+  /** Absolute `M L C Q A Z` with numbers of at most ten decimals. */
+  readonly data: string;
+  readonly fault?: PathDataFault;
+}
+
+/**
+ * Path data carried by an affine map, written as path data again: quadratics stay quadratics and arcs stay arcs, so
+ * that the drawing does not grow. The curve drawn lies within 1e-8 of the true image, in the units of the map (half
+ * an ellipse: within 2e-7 of its radius, the rounding of its own ends). An arc that the map squeezes flat, or that
+ * ten decimals do not fix so well, is written as cubics. Never throws: damaged data is written up to the fault,
+ * which is named. The grammar is that of SVG 2, section 9.3.9.
+ *
+ * Source of an ellipse's image: its matrix times the map, taken apart by singular values (see `principalAxes`).
+ */
+export function transformPathData(text: string, map: Affine): TransformedPathData {
+  const pen = penWriting(map);
+  const fault = drawPathData(text, pen);
+  return fault ? { data: pen.text(), fault } : { data: pen.text() };
+}
+
+/** Writes what it draws, carried by a map; each pen begins anew, so that only one is in use at a time. */
+function penWriting(map: Affine): Pen & { text(): string } {
+  const { a, b, c, d, e, f } = map;
+  const circle = principalAxes(a, b, c, d);
+  const isMirrored = a * d - b * c < 0;
+  let x0 = 0,
+    y0 = 0,
+    startX = 0,
+    startY = 0;
+  writer.begin();
+  const put = (x: number, y: number): void => {
+    writer.number(a * x + c * y + e);
+    writer.character(space);
+    writer.number(b * x + d * y + f);
+  };
+  const lineTo = (x: number, y: number): void => {
+    writer.character(letterL);
+    put(x, y);
+    x0 = x;
+    y0 = y;
+  };
+  const cubicTo: Pen['cubicTo'] = (x1, y1, x2, y2, x, y) => {
+    writer.character(letterC);
+    put(x1, y1);
+    writer.character(space);
+    put(x2, y2);
+    writer.character(space);
+    put(x, y);
+    x0 = x;
+    y0 = y;
+  };
+
+  return {
+    lineTo,
+    cubicTo,
+    moveTo(x, y) {
+      writer.character(letterM);
+      put(x, y);
+      x0 = startX = x;
+      y0 = startY = y;
+    },
+    quadraticTo(x1, y1, x, y) {
+      writer.character(letterQ);
+      put(x1, y1);
+      writer.character(space);
+      put(x, y);
+      x0 = x;
+      y0 = y;
+    },
+    arcTo(rx, ry, turn, large, sweep, x, y) {
+      if (x === x0 && y === y0) return;
+      if (rx === 0 || ry === 0) return lineTo(x, y);
+      const image = mappedEllipse(map, circle, Math.abs(rx), Math.abs(ry), turn);
+      const reach = reachOf(rx, ry, turn, x0 - x, y0 - y);
+      const isHalf = reach > 1 - rounding;
+      // How far the last decimal of a radius, or of an end, moves the centre.
+      const leverage = image.rx / image.ry / (isHalf ? 1 : Math.sqrt(1 - reach * reach));
+      if (!(leverage < largestLeverage && image.ry > smallestRadius)) {
+        forEachArcCubic({ x0, y0, rx, ry, turn, large, sweep, x, y }, cubicTo);
+        return;
+      }
+      // Half an ellipse follows from its ends and its shape; radii a little short make sure it is read as one.
+      const size = isHalf ? reach * (1 - (2 * lastDecimal) / image.ry) : 1;
+      writer.character(letterA);
+      writer.number(image.rx * size);
+      writer.character(space);
+      writer.number(image.ry * size);
+      writer.character(space);
+      writer.number(image.turn);
+      writer.character(space);
+      writer.character(large ? one : zero);
+      writer.character(space);
+      writer.character(sweep === isMirrored ? zero : one);
+      writer.character(space);
+      put(x, y);
+      x0 = x;
+      y0 = y;
+    },
+    close() {
+      writer.character(letterZ);
+      x0 = startX;
+      y0 = startY;
+    },
+    text: () => writer.text(),
+  };
+}
+
+/** Half the chord, in radii of the ellipse: at 1 the arc is half of it, beyond 1 the radii are too small and grow. */
+function reachOf(rx: number, ry: number, turn: number, dx: number, dy: number): number {
+  const phi = (turn * Math.PI) / 180;
+  const c = Math.cos(phi),
+    s = Math.sin(phi);
+  return Math.hypot((c * dx + s * dy) / rx, (c * dy - s * dx) / ry) / 2;
+}
+
+const writer = asciiWriter();
+/** Of a share near 1 that was worked out from two points. */
+const rounding = 64 * Number.EPSILON;
+/** Half a last decimal times this is within the promise of 1e-8. */
+const largestLeverage = 100;
+/** Its last decimal must be a small share of it. */
+const smallestRadius = 10_000 * lastDecimal;
+const [space, zero, one] = [0x20, 0x30, 0x31];
+const [letterM, letterL, letterC, letterQ, letterA, letterZ] = [0x4d, 0x4c, 0x43, 0x51, 0x41, 0x5a];
