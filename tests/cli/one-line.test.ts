@@ -1,6 +1,6 @@
 import { PatternError } from '@paperhinge/geometry';
 import { expect, test } from 'vitest';
-import { errorLine } from '../../packages/cli/src/one-line.js';
+import { errorLine, named } from '../../packages/cli/src/one-line.js';
 
 const line = (where: object, message = 'Piece "front" has no edge "hemm".') =>
   errorLine(new PatternError('unknown-edge', { message, remedy: 'Did you mean "hem"?', where }));
@@ -21,4 +21,17 @@ test('names with line breaks and terminal codes cannot break the line', () => {
   expect(line({ file: 'a\nb.yaml', piece: '\u001b[31mred\u202e' }, 'x')).toBe(
     'a b.yaml:1:1: x (piece  [31mred ): Did you mean "hem"?',
   );
+});
+
+test('no more than 40 characters of a name are told, in the line or in JSON', () => {
+  const name = `secret ${'x'.repeat(90)}`;
+  const error = new PatternError('slash-leaves-piece', {
+    message: `The slash would cross the edge "${name}" and leave the piece.`,
+    remedy: 'Give other places.',
+    where: { file: 'top.yaml', piece: name, edge: name },
+  });
+  for (const told of [errorLine(error), JSON.stringify(named(error))]) {
+    expect(told).toContain('secret xxx');
+    expect(told).not.toContain('x'.repeat(40));
+  }
 });

@@ -4,11 +4,28 @@ import type { Finding, PatternError, Where } from '@paperhinge/geometry';
  * `file:line:column: what (where): remedy`, always one line whatever the file and its names hold. An error of a whole
  * file points to its beginning; one of no file is of the command itself.
  */
-export function errorLine({ message, remedy, where }: PatternError): string {
+export function errorLine(error: PatternError): string {
+  const { message, remedy, where } = named(error);
   const { file, line = 1, column = 1 } = where;
   const place = file === undefined ? 'paperhinge' : `${file}:${line}:${column}`;
   return oneLine(`${place}: ${unstopped(message)}${inBrackets(where)}: ${remedy}`);
 }
+
+/** What an error says, its names cut as in a line: a file is told by its names alone, and by no more of them than that. */
+export function named({ code, message, remedy, where }: PatternError): ToldError {
+  const { piece, edge } = where;
+  const short = {
+    ...(piece === undefined ? {} : { piece: shortened(piece) }),
+    ...(edge === undefined ? {} : { edge: shortened(edge) }),
+  };
+  return {
+    code,
+    where: { ...where, ...short },
+    message: namesShortened(message),
+    remedy: namesShortened(remedy),
+  };
+}
+type ToldError = Pick<PatternError, 'code' | 'where' | 'message' | 'remedy'>;
 
 /** `fault: what (where). Remedy`: a finding as one line. */
 export const findingLine = ({ severity, message, where, remedy }: Finding): string =>
@@ -26,6 +43,9 @@ function inBrackets({ step, piece, edge }: Where): string {
 
 const unstopped = (sentence: string) => sentence.replace(/\.$/, '');
 const shortened = (name: string) => (name.length > longestName ? `${name.slice(0, longestName - 1)}…` : name);
+/** What stands in quotation marks is a name. */
+const namesShortened = (sentence: string) =>
+  sentence.replace(/"([^"]{42,})"/g, (_, name: string) => `"${shortened(name)}"`);
 const longestName = 40;
 
 /** Control characters and line breaks would break the line, or the terminal. */

@@ -7,7 +7,7 @@ import { checkCommand } from './check-command.js';
 import { done, ourFailure, unusable } from './exit-codes.js';
 import type { Io } from './io.js';
 import { measureCommand } from './measure-command.js';
-import { errorLine, oneLine } from './one-line.js';
+import { errorLine, named, oneLine } from './one-line.js';
 import { printCommand } from './print-command.js';
 
 /**
@@ -51,7 +51,7 @@ function told(error: unknown, args: readonly string[], io: Io): number {
 function refused(faults: readonly PatternError[], args: readonly string[], io: Io): number {
   for (const fault of faults) io.stderr(`${errorLine(fault)}\n`);
   if (args.includes('--json')) {
-    const errors = faults.map(({ code, where, message, remedy }) => ({ code, where, message, remedy }));
+    const errors = faults.map(named);
     io.stdout(`${JSON.stringify({ errors }, null, 2)}\n`);
   }
   return unusable;

@@ -1,4 +1,5 @@
 import {
+  listed,
   type Path,
   PatternError,
   type Piece,
@@ -69,6 +70,8 @@ export function courseOf(piece: Piece, cut: Cut): Path {
 
 /** "hem at 210.0 mm", "dart bust", "(95.0, 271.0)": an end of a cut in words. */
 export function nameOfEnd(end: CutEnd): string {
-  if ('edge' in end) return `${end.edge} at ${end.along.toFixed(1)} mm`;
-  return 'dart' in end ? `dart ${end.dart}` : `(${end.pivot.x.toFixed(1)}, ${end.pivot.y.toFixed(1)})`;
+  if ('edge' in end) return `${listed([end.edge])} at ${end.along.toFixed(1)} mm`;
+  return 'dart' in end
+    ? `dart ${listed([end.dart])}`
+    : `(${end.pivot.x.toFixed(1)}, ${end.pivot.y.toFixed(1)})`;
 }

@@ -1,4 +1,5 @@
 import { PatternError } from '../errors.js';
+import { listed, quoted } from '../naming.js';
 import { joined, type Path } from '../path/path.js';
 import type { Cutting, Dart, Edge, EdgeRun, Outline, OutlinePart, Pattern, Piece } from './types.js';
 
@@ -23,8 +24,8 @@ export function partsOfEdge(piece: Piece, name: string): readonly Edge[] {
   const indices = parts.flatMap((part, i) => (part.type === 'edge' && part.name === name ? [i] : []));
   if (indices.length === 0)
     throw new PatternError('unknown-edge', {
-      message: `Piece "${piece.name}" has no edge "${name}".`,
-      remedy: `Use one of its edges: ${edgeNames(piece).join(', ')}.`,
+      message: `Piece ${quoted(piece.name)} has no edge ${quoted(name)}.`,
+      remedy: `Use one of its edges: ${listed(edgeNames(piece))}.`,
       where: { piece: piece.name, edge: name },
     });
   // More than an interruption between two parts of one edge is where the list wraps round.
@@ -53,8 +54,8 @@ export function pieceNamed(pattern: Pattern, name: string): Piece {
   const piece = pattern.pieces.find(p => p.name === name);
   if (piece) return piece;
   throw new PatternError('unknown-piece', {
-    message: `The pattern has no piece "${name}".`,
-    remedy: `Use one of its pieces: ${pattern.pieces.map(p => p.name).join(', ')}.`,
+    message: `The pattern has no piece ${quoted(name)}.`,
+    remedy: `Use one of its pieces: ${listed(pattern.pieces.map(p => p.name))}.`,
     where: { piece: name },
   });
 }
