@@ -76,3 +76,105 @@ describe('what only moved', () => {
       expect(Math.abs(now[edge]!.lengthMm - was[edge]!.lengthMm)).toBeLessThan(1e-9);
   });
 });
+
+/** 300 × 600 on the fold, nothing else on it. */
+const plain = drawing(
+  '<path data-edge="top" d="M300 0H0"/>',
+  '<line data-edge="side" x1="300" y1="600" x2="300" y2="0"/>',
+  '<polyline data-edge="hem" data-kind="hem" points="0,600 300,600"/>',
+  '<path data-edge="centre" data-kind="fold" d="M0 0v600"/>',
+);
+
+describe('a rectangle slashed from hem to top', () => {
+  const spread = (more: object) =>
+    altered(plain, { spread: { piece: 'panel', from: { edge: 'hem' }, to: { edge: 'top' }, ...more } });
+  const wedge = (by: number) => (600 * 600 * Math.sin(2 * Math.asin(by / 1200))) / 2;
+
+  test.each([1, 2, 5])('in %i strips opens by the whole amount at the hem', slashes => {
+    const { edges, areaMm2 } = spread({ by: 30, slashes });
+    expect(edges.hem!.lengthMm).toBeCloseTo(330, 7);
+    expect(edges.top!.lengthMm).toBeCloseTo(300, 7);
+    expect(areaMm2).toBeCloseTo(300 * 600 + slashes * wedge(30 / slashes), 4);
+  });
+  test('overlapped loses the kite between its crossing sides', () => {
+    const { edges, areaMm2 } = spread({ by: -30 });
+    const half = Math.tan(Math.asin(30 / 1200));
+    expect(edges.hem!.lengthMm).toBeCloseTo(300 - 2 * 600 * half, 7);
+    expect(areaMm2).toBeCloseTo(300 * 600 - 600 * 600 * half, 4);
+  });
+  test('by an angle opens 2 R sin of half of each share', () => {
+    const { edges } = spread({ angle: 6, slashes: 2 });
+    expect(edges.hem!.lengthMm).toBeCloseTo(300 + 2 * 2 * 600 * Math.sin(Math.PI / 120), 7);
+  });
+  test('unhinged gains or loses a strip of the whole height', () => {
+    expect(spread({ by: 30, hinge: 'none', slashes: 3 }).areaMm2).toBeCloseTo(330 * 600, 4);
+    expect(spread({ by: -30, hinge: 'none', slashes: 2 }).areaMm2).toBeCloseTo(270 * 600, 4);
+  });
+  test('in inches takes bare numbers as inches', () => {
+    const { pattern } = readPattern(plain, { file: 'panel.svg' });
+    const steps = [{ spread: { piece: 'panel', from: { edge: 'hem' }, to: { edge: 'top' }, by: '1 3/8' } }];
+    const sheet = readSheet(JSON.stringify({ pattern: 'panel.svg', unit: 'in', steps }), { file: 'a.json' });
+    const { after } = runSheet(sheet, pattern).record;
+    expect(after.pieces.panel!.edges.hem!.lengthMm).toBeCloseTo(300 + 1.375 * 25.4, 7);
+  });
+});
+
+/** A bodice block on the fold; the dart's point 120 mm in, its mouth 30 wide. */
+const bodice = drawing(
+  '<path data-edge="top" d="M0 0H250"/>',
+  '<path data-edge="side-upper" d="M250 0V200"/>',
+  '<path data-dart="bust" d="M250 230L130 215L250 200"/>',
+  '<path data-edge="side-lower" d="M250 630V230"/>',
+  '<path data-edge="hem" data-kind="hem" d="M0 630H250"/>',
+  '<path data-edge="centre" data-kind="fold" d="M0 0V630"/>',
+  '<path data-line="grain" d="M40 600V200"/>',
+  '<circle data-mark="point" data-name="bust point" cx="110" cy="215" r="3"/>',
+);
+const angle = 2 * Math.atan2(15, 120);
+const open = 250 * 630 - (30 * 120) / 2;
+
+describe('a dart closed into the hem', () => {
+  test.each([
+    ['by default straight along the grain', {}, 120],
+    ['from a corner', { at: '60 mm from side-lower' }, 60],
+    ['from the other corner', { at: '1/5 from centre' }, 200],
+    ['at a share of the hem', { at: '40 %' }, 100],
+    ['at the very corner', { at: '0 %' }, 0],
+    ['at a place in inches', { at: '2 3/8 in from side-lower' }, 60.325],
+  ])('%s opens it by 2 R sin(θ/2)', (_, where, along) => {
+    const { edges, areaMm2, darts } = altered(bodice, {
+      'close dart': { piece: 'panel', dart: 'bust', into: 'hem', ...where },
+    });
+    const r = Math.hypot(120 - along, 415);
+    expect(edges.hem!.lengthMm).toBeCloseTo(250 + 2 * r * Math.sin(angle / 2), 7);
+    expect(areaMm2).toBeCloseTo(open + (r * r * Math.sin(angle)) / 2, 4);
+    expect(edges['side-upper']!.lengthMm).toBeCloseTo(200, 7);
+    expect(edges['side-lower']!.lengthMm).toBeCloseTo(400, 7);
+    expect(darts).toEqual({});
+  });
+  test('by a share leaves the rest of its angle', () => {
+    const { edges, darts } = altered(bodice, {
+      'close dart': { piece: 'panel', dart: 'bust', into: 'hem', share: '37.5%' },
+    });
+    expect(edges.hem!.lengthMm).toBeCloseTo(250 + 2 * 415 * Math.sin((0.375 * angle) / 2), 7);
+    expect(darts.bust!.angleDeg).toBeCloseTo((0.625 * angle * 180) / Math.PI, 7);
+  });
+  test('that is moved keeps its angle at the bust point, its own point set back', () => {
+    const { darts, edges } = altered(bodice, {
+      'move dart': {
+        piece: 'panel',
+        dart: 'bust',
+        to: { edge: 'hem', at: '3/5 from centre' },
+        pivot: 'bust point',
+        'point back': '2 cm',
+      },
+    });
+    const r = Math.hypot(150 - 110, 630 - 215);
+    const atPivot = Math.atan2(15, 140);
+    const half = r * Math.sin(atPivot),
+      deep = r * Math.cos(atPivot) - 20;
+    expect(darts.bust!.angleDeg).toBeCloseTo((2 * Math.atan2(half, deep) * 180) / Math.PI, 7);
+    expect(darts.bust!.legMm[0]).toBeCloseTo(Math.hypot(half, deep), 7);
+    expect(edges.hem!.lengthMm).toBeCloseTo(250, 7);
+  });
+});

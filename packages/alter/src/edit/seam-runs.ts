@@ -10,7 +10,7 @@ export function withoutLostRuns(pattern: Pattern): {
   const findings: Finding[] = [];
   const seams = pattern.seams.flatMap((seam): readonly Seam[] => {
     if (seam.a.every(there) && seam.b.every(there)) return [seam];
-    const lost = [...seam.a, ...seam.b].filter(r => !there(r)).map(r => `${r.piece}.${r.edge}`);
+    const lost = [...new Set([...seam.a, ...seam.b].filter(r => !there(r)).map(r => `${r.piece}.${r.edge}`))];
     const left = { ...seam, a: seam.a.filter(there), b: seam.b.filter(there) };
     const gone = left.a.length === 0 || left.b.length === 0;
     findings.push({
