@@ -17,6 +17,13 @@ test('a seam it shared with others keeps their runs', () => {
   expect(pattern.seams.map(s => s.name)).toEqual(['underarm', 'armhole', 'neck']);
   expect(findings).toHaveLength(4);
 });
+test('an edge that stood twice in a seam is told once', () => {
+  const shift = shiftPattern();
+  const twice = shift.seams.map(s => (s.name === 'neck' ? { ...s, a: [...s.a, ...s.a] } : s));
+  const { findings } = removePiece({ ...shift, seams: twice }, { piece: 'neckband' });
+  const gone = findings.find(f => f.code === 'seam-gone')!.message;
+  expect(gone.match(/neckband\.\w+/g)).toHaveLength(1);
+});
 test('a piece made for an edge of it is named', () => {
   const shift = shiftPattern();
   const facing = {
