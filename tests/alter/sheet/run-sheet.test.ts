@@ -179,6 +179,17 @@ describe('findings', () => {
     expect(codes(unfolded.findings).filter(c => c.startsWith('made-for'))).toEqual([]);
   });
 
+  test('a band is still made for its edges when the piece between them is unfolded', () => {
+    const { findings, record } = runSteps(
+      'recut neckline: { piece: front, shape: inset V, depth: 85, half width: 45 }',
+      'draft band: { name: ring, along: [front.neck, back.neck], gap: front.inset, ratio: 95 %, width: 50 }',
+      'unfold: { piece: front }',
+    );
+    expect(codes(findings).filter(c => c.startsWith('made-for'))).toEqual([]);
+    expect(record.derived.ring!.along).toEqual(['front.neck', 'back.neck', 'front.neck-other']);
+    expect(record.after.seams.ring!.matches).toBe(true);
+  });
+
   test('a band whose edge is gone is found, and the run goes on', () => {
     const { findings } = runSteps(
       'draft band: { name: ring, along: [front.neck, back.neck], ratio: 90 %, width: 50, join: 7 }',

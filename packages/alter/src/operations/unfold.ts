@@ -1,8 +1,17 @@
-import { edgeNames, locating, outlinePath, type Pattern, pieceNamed, signedArea } from '@paperhinge/geometry';
+import {
+  type EdgeRef,
+  edgeNames,
+  locating,
+  outlinePath,
+  type Pattern,
+  type Piece,
+  pieceNamed,
+  signedArea,
+} from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
 import { withoutLostRuns } from '../edit/seam-runs.js';
 import { openedLines, openedMarks, openedNotches } from '../unfold/lying-on.js';
-import { openedOutline } from '../unfold/mirrored-outline.js';
+import { type Fate, openedOutline } from '../unfold/mirrored-outline.js';
 import { openedSeams } from '../unfold/opened-seams.js';
 
 export interface Unfold {
@@ -30,7 +39,7 @@ export function unfold(pattern: Pattern, { piece: name }: Unfold): Alteration {
       cutting: { ...piece.cutting, mirrored: false },
     };
     const followed = openedSeams(name, pattern.seams, opened.fates);
-    const pieces = pattern.pieces.map(p => (p === piece ? whole : p));
+    const pieces = pattern.pieces.map(p => (p === piece ? whole : madeForBothHalves(p, name, opened.fates)));
     const kept = withoutLostRuns({ ...pattern, pieces, seams: followed.seams });
     const area = signedArea(outlinePath(whole.outline));
     const copies = edgeNames(whole).length - edgeNames(piece).length + 1;
@@ -40,4 +49,13 @@ export function unfold(pattern: Pattern, { piece: name }: Unfold): Alteration {
       findings: [...findings, ...followed.findings, ...kept.findings],
     };
   });
+}
+
+/** What was made for an edge that stood on both halves is made for its mirrored copy as well. */
+function madeForBothHalves(piece: Piece, opened: string, fates: ReadonlyMap<string, Fate>): Piece {
+  const others = (piece.madeFor ?? []).flatMap((ref): readonly EdgeRef[] => {
+    const fate = ref.piece === opened ? fates.get(ref.edge) : undefined;
+    return fate && 'other' in fate ? [{ piece: opened, edge: fate.other }] : [];
+  });
+  return others.length === 0 ? piece : { ...piece, madeFor: [...piece.madeFor!, ...others] };
 }

@@ -66,7 +66,10 @@ export function runSheet(sheet: Sheet, pattern: Pattern, readFindings: readonly 
 /** What stands at the end: the checks of the finished pattern, the order of work, the figures. */
 function concluded(sheet: Sheet, before: Pattern, last: State, readFindings: readonly Finding[]): Run {
   const altered = withLateOpenings(before, last.pattern, sheet);
-  const derived = last.derived.filter(d => altered.pieces.some(p => p.name === d.name));
+  // A piece may have come to be made for more edges than it was drafted along: those of a half that was unfolded.
+  const derived = last.derived.flatMap(d =>
+    altered.pieces.filter(p => p.name === d.name).map(p => ({ ...d, along: p.madeFor ?? d.along })),
+  );
 
   const { order, findings: orderFindings } = orderOfWork(altered, derived, last.making);
   const atTheEnd = [
