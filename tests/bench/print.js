@@ -45,7 +45,7 @@ const outline = [
 
 export async function tiledByForm(typefaces) {
   const pages = planPages(format, 0, [{ polygons: [outline] }]);
-  const joins = joinsOf(pages);
+  const joins = joinsOf(pages, format);
   return pdfDocument(
     {
       title: 'Bench',

@@ -3,18 +3,23 @@
 export { drawingSvg } from './drawing/as-svg.js';
 export { drawPattern } from './drawing/draw-pattern.js';
 // drawing: what a piece looks like, for any exporter
-export type { DrawOptions, PieceDrawing } from './drawing/draw-piece.js';
+export type { DrawOptions, PieceDrawing, PiecePlace } from './drawing/draw-piece.js';
 export { drawPiece } from './drawing/draw-piece.js';
 export type { Drawing, Fill, Ink, Lettering, Role, Stroke, TypeMeasure, Weight } from './drawing/ink.js';
 export { letteringBox, movedDrawing } from './drawing/ink.js';
+export type { NotchStyle } from './drawing/notches.js';
+export { notchStyles } from './drawing/notches.js';
 export type { Layer, Pen } from './drawing/pens.js';
 export { layers, penOf } from './drawing/pens.js';
+export type { LookOptions } from './drawing/piece-shape.js';
 // dxf: the trade's interchange file
 export { layerOf as dxfLayers } from './dxf/layers.js';
 export { dxfBlocks, patternDxf } from './dxf/pattern-dxf.js';
 // pages: papers and what is printed where
 export type { FormatOptions, Margins, Orientation, PrintedSquare } from './pages/format.js';
 export { defaultMargin, defaultOverlap } from './pages/format.js';
+export type { ArrangementKind } from './pages/layout.js';
+export { arrangementKinds } from './pages/layout.js';
 export type { PageJson, PagesJson, PlacedPieceJson } from './pages/pages-json.js';
 export type { Paper } from './pages/papers.js';
 export { paperOf, papers } from './pages/papers.js';
@@ -25,6 +30,8 @@ export { loadTypefaces } from './pdf/typefaces.js';
 export type { Arrangement, ArrangeOptions, Placing, Shape } from './place/arrange.js';
 export { arrange } from './place/arrange.js';
 export type { Cell, Field } from './place/field.js';
+export type { Turning } from './place/turning.js';
+export { turnings } from './place/turning.js';
 export type { Printed, PrintOptions } from './print-pattern.js';
 export { printPattern } from './print-pattern.js';
 // projector: one sheet of thick lines

@@ -1,34 +1,49 @@
-import { type Box, type Pattern, translation } from '@paperhinge/geometry';
+import { type Box, type Finding, type Pattern, translation } from '@paperhinge/geometry';
 import { withCovers } from './cover/with-covers.js';
 import { drawingSvg } from './drawing/as-svg.js';
-import { drawPattern } from './drawing/draw-pattern.js';
+import { pieceShapes } from './drawing/draw-pattern.js';
 import { type Drawing, type Ink, movedDrawing } from './drawing/ink.js';
 import { fitted, plainLine } from './drawing/lettering.js';
+import type { Layer } from './drawing/pens.js';
+import { inkChords, type LookOptions } from './drawing/piece-shape.js';
 import { tidy } from './drawing/widths.js';
+import { pageFindings } from './pages/findings.js';
+import { fineGrid } from './pages/fine-grid.js';
 import type { PageFormat } from './pages/format.js';
 import { footSize, pageFurniture } from './pages/furniture.js';
-import { joinsOf } from './pages/joins.js';
+import { joinStrips, joinsOf } from './pages/joins.js';
 import type { LayoutOptions } from './pages/layout.js';
+import { linesOnPages } from './pages/lines-on-pages.js';
 import { type PagesJson, pagesJson } from './pages/pages-json.js';
 import { paperName, paperOf } from './pages/papers.js';
 import { labelsOf, type Page } from './pages/plan.js';
+import { wordedForSheet } from './pages/words-off-joins.js';
 import { pdfDocument } from './pdf/document.js';
 import { type FontFiles, loadTypefaces, type Typefaces } from './pdf/typefaces.js';
 import type { ReportSource } from './report/source.js';
 import { titleOf, writtenReport } from './report/written.js';
 
 /** What the cover tells beside the pattern (record, cautions …) is given as for the report. */
-export interface PrintOptions extends Omit<LayoutOptions, 'blocks'>, Omit<ReportSource, 'pattern'> {
+export interface PrintOptions
+  extends Omit<LayoutOptions, 'blocks'>,
+    Omit<ReportSource, 'pattern'>,
+    LookOptions {
   /** "a4", "letter" …, or a size in mm. */
   readonly paper: string | { readonly width: number; readonly height: number };
   readonly fonts: FontFiles | Typefaces;
   /** Ghosts each piece as it was under the piece as it is; needs `before`. */
   readonly showBefore?: boolean;
+  /** A fine grid over all pages. Default no. */
+  readonly grid?: boolean;
+  /** Layers that are off when the file is opened; a reader can switch them on. */
+  readonly hidden?: readonly Layer[];
 }
 
 export interface Printed {
   readonly pdf: Uint8Array;
   readonly pages: PagesJson;
+  /** What the pages cannot show as a maker needs it. */
+  readonly findings: readonly Finding[];
   /** The large sheet itself as an SVG drawing, for a copy shop or an editor. */
   readonly sheetSvg: () => string;
 }
@@ -47,13 +62,27 @@ export async function printPattern(pattern: Pattern, options: PrintOptions): Pro
   const source = sourceOf(pattern, options);
   const typefaces =
     'programs' in options.fonts ? options.fonts : await loadTypefaces(options.fonts, textsOf(source));
-  const drawings = drawPattern(pattern, typefaces, options.showBefore ? source.before : undefined);
-  const { layout, pieces, pages, covers, onSheet } = withCovers(source, drawings, paper, options, typefaces);
+  const shapes = pieceShapes(pattern, typefaces, options);
+  const { layout, pieces, pages, covers, onSheet } = withCovers(source, shapes, paper, options, typefaces);
   const { format } = layout;
-  const joins = joinsOf(pages);
-  const drawn = pieces.flatMap((p, i) => movedDrawing(drawings[i]!.drawing, p.matrix).inks);
-  const sheet: Drawing = { inks: [...onSheet.inks, ...drawn] };
   const title = plainLine(titleOf(source));
+
+  // Marks clear of lines, words clear of marks and joins, and what is said about joining clear of both.
+  const lines = shapes.flatMap((shape, i) => {
+    const inks = shape.lines.filter(ink => ink.role !== 'tint');
+    return movedDrawing({ inks }, pieces[i]!.matrix).inks.flatMap(inkChords);
+  });
+  const joins = joinsOf(pages, format, linesOnPages(pages, lines));
+  const strips = joinStrips(pages, format, joins);
+  const before = (name: string) =>
+    options.showBefore ? source.before?.pieces.find(p => p.name === name) : undefined;
+  const drawings = wordedForSheet(shapes, pieces, pages, format, strips, before, typefaces);
+  const drawn = pieces.flatMap((p, i) => movedDrawing(drawings[i]!.drawing, p.matrix).inks);
+  const taken = linesOnPages(pages, drawn.filter(ink => ink.role !== 'tint').flatMap(inkChords));
+
+  const whole = boxOf(pages.map(p => p.window));
+  const tiles = boxOf(pages.filter(p => p.kind === 'tile').map(p => p.window));
+  const sheet: Drawing = { inks: [...(options.grid ? fineGrid(tiles) : []), ...onSheet.inks, ...drawn] };
   const labels = pieces.map(p => labelsOf(format, covers.length, p));
   const footer = (page: Page) => {
     const shown = pattern.pieces
@@ -72,24 +101,21 @@ export async function printPattern(pattern: Pattern, options: PrintOptions): Pro
       language: 'en',
       format,
       sheet,
+      hidden: options.hidden ?? [],
       pages: pages.map((page, i) =>
         page.kind === 'cover'
           ? { own: covers[i]! }
           : {
               window: page.window,
-              own: pageFurniture(page, format, joins, footer(page), typefaces),
+              own: pageFurniture(page, format, joins, footer(page), typefaces, taken),
             },
       ),
     },
     typefaces,
   );
-  const sheetSvg = () =>
-    drawingSvg(
-      { inks: [...coverInks(covers, pages), ...sheet.inks] },
-      boxOf(pages.map(p => p.window)),
-      title,
-    );
-  return { pdf, pages: pagesJson(format, pages, pieces), sheetSvg };
+  const sheetSvg = () => drawingSvg({ inks: [...coverInks(covers, pages), ...sheet.inks] }, whole, title);
+  const findings = pageFindings(pattern, layout.arrangement, paperName(paper.name));
+  return { pdf, pages: pagesJson(format, pages, pieces), findings, sheetSvg };
 }
 
 /** The cover pages where they lie on the large sheet. */

@@ -53,7 +53,7 @@ describe('joins', () => {
     { x: 0, y: 800 },
   ].map(p => ({ ...p, y: p.y + format.field.height }));
   const pages = planPages(format, 1, [{ polygons: [square] }]);
-  const joins = joinsOf(pages);
+  const joins = joinsOf(pages, format);
 
   test('both pages at a join know it by one name, and no two joins share one', () => {
     const names: string[] = [];

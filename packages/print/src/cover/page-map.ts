@@ -8,9 +8,9 @@ import {
   transformedPath,
 } from '@paperhinge/geometry';
 import { blockGrid, placeForBlock } from '../drawing/block-place.js';
-import { inkChords } from '../drawing/draw-piece.js';
 import type { Ink, TypeMeasure } from '../drawing/ink.js';
 import { fitted, setCentred, setLine } from '../drawing/lettering.js';
+import { inkChords } from '../drawing/piece-shape.js';
 import type { Polygon, Room } from '../drawing/room.js';
 import { closedStroke, stroke } from '../drawing/shapes.js';
 import type { Page } from '../pages/plan.js';

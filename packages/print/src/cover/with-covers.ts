@@ -1,5 +1,5 @@
 import { translation } from '@paperhinge/geometry';
-import type { PieceDrawing } from '../drawing/draw-piece.js';
+import type { PiecePlace } from '../drawing/draw-piece.js';
 import { type Drawing, movedDrawing } from '../drawing/ink.js';
 import { type LayoutOptions, layoutFor, type SheetLayout, type SheetPiece } from '../pages/layout.js';
 import type { Paper } from '../pages/papers.js';
@@ -31,7 +31,7 @@ const largeSheet = 500;
  */
 export function withCovers(
   source: ReportSource,
-  drawings: readonly PieceDrawing[],
+  drawings: readonly PiecePlace[],
   paper: Paper,
   options: LayoutOptions,
   typefaces: Typefaces,
@@ -59,7 +59,7 @@ export function withCovers(
 
 function coverSet(
   source: ReportSource,
-  drawings: readonly PieceDrawing[],
+  drawings: readonly PiecePlace[],
   { format }: SheetLayout,
   pieces: readonly SheetPiece[],
   pages: readonly Page[],

@@ -23,7 +23,10 @@ ${groups}</svg>
 
 function element(ink: Ink): string {
   const pen = penOf(ink.role);
-  if (ink.kind === 'fill') return `<path class="${ink.role}" d="${toPathData(ink.path)} Z"/>`;
+  if (ink.kind === 'fill') {
+    const tint = ink.role === 'tint' ? ` fill="${grey(pen.grey)}"` : '';
+    return `<path class="${ink.role}"${tint} d="${toPathData(ink.path)} Z"/>`;
+  }
   if (ink.kind === 'stroke') {
     const dash = pen.dash ? ` stroke-dasharray="${pen.dash.join(' ')}"` : '';
     const caps = pen.roundCaps ? ' stroke-linecap="round"' : '';

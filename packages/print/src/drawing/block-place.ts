@@ -58,9 +58,27 @@ export function blockGrid(room: Room, along: Point, gap: number): BlockGrid {
   return { cell, columns, rows, along, across, origin: min, sums, middle };
 }
 
-/** The middle (in piece coordinates) of the free place for a block of `width` × `height` nearest to the grid's middle. */
-export function placeForBlock(grid: BlockGrid, width: number, height: number): Point | undefined {
-  const { cell, columns, rows, sums, origin, middle } = grid;
+export interface BlockWish {
+  /** What the block should be nearest to, in piece coordinates; else the middle of all that is free. */
+  readonly near?: Point;
+  /** Whether a place will do, by its middle in piece coordinates. */
+  readonly accept?: (middle: Point) => boolean;
+}
+
+/** The middle (in piece coordinates) of the free place for a block of `width` × `height` that best meets the wish. */
+export function placeForBlock(
+  grid: BlockGrid,
+  width: number,
+  height: number,
+  { near, accept }: BlockWish = {},
+): Point | undefined {
+  const { cell, columns, rows, sums, origin } = grid;
+  const middle = near ? { x: dot(near, grid.along), y: dot(near, grid.across) } : grid.middle;
+  const inPiece = (c: number, r: number): Point => {
+    const x = origin.x + (c + w / 2) * cell,
+      y = origin.y + (r + h / 2) * cell;
+    return { x: x * grid.along.x + y * grid.across.x, y: x * grid.along.y + y * grid.across.y };
+  };
   const w = Math.ceil(width / cell) + 1,
     h = Math.ceil(height / cell) + 1,
     stride = columns + 1;
@@ -76,14 +94,12 @@ export function placeForBlock(grid: BlockGrid, width: number, height: number): P
       const a = r * stride + c,
         b = (r + h) * stride + c;
       if (sums[b + w]! - sums[b]! - sums[a + w]! + sums[a]! !== 0) continue;
+      if (accept && !accept(inPiece(c, r))) continue;
       nearest = away;
       best = { c, r };
     }
   }
-  if (!best) return undefined;
-  const x = origin.x + (best.c + w / 2) * cell,
-    y = origin.y + (best.r + h / 2) * cell;
-  return { x: x * grid.along.x + y * grid.across.x, y: x * grid.along.y + y * grid.across.y };
+  return best && inPiece(best.c, best.r);
 }
 
 /** Marks the cells whose middle lies inside (even-odd along each row of cells). */

@@ -1,6 +1,17 @@
 import { locating, type Pattern } from '@paperhinge/geometry';
 import { drawPiece, type PieceDrawing } from './draw-piece.js';
 import type { TypeMeasure } from './ink.js';
+import { type LookOptions, type PieceShape, pieceShape } from './piece-shape.js';
+
+/** The lines of every piece and the paper they take, in pattern order. @throws PatternError as `drawPattern` */
+export const pieceShapes = (
+  pattern: Pattern,
+  measure: TypeMeasure,
+  options: LookOptions = {},
+): readonly PieceShape[] =>
+  pattern.pieces.map(piece =>
+    locating({ piece: piece.name }, () => pieceShape(piece, pattern, measure, options)),
+  );
 
 /**
  * Every piece of a pattern as it is drawn, in pattern order.

@@ -33,6 +33,7 @@ const narrowestBand = 4;
  * The small words along one edge: its allowance between stitching and cutting line, its name and what it is sewn to
  * just inside. A label that finds no free place (a tight curve, a crowded corner) shrinks, moves along the edge, says
  * less, or is left out: it never lies on a line.
+ * @param joins strips in which pages join: a label lies there only if it has no other place
  */
 export function edgeNames(
   piece: Piece,
@@ -41,11 +42,12 @@ export function edgeNames(
   frame: Frame,
   measure: TypeMeasure,
   room: Room,
+  joins: Room['ink'] = [],
 ): readonly Lettering[] {
   const edge = partsOfEdge(piece, name)[0]!;
   if (edge.kind === 'fold') return [];
   const path = edgePath(piece, name);
-  const along = { path, frame, measure };
+  const along = { path, frame, measure, joins };
   const { allowance } = edge;
   const width = allowance > 0 ? widthText(allowance, pattern.unit) : '';
   const short = width.replace(/ \(.*/, '');
@@ -67,17 +69,28 @@ export function edgeNames(
 }
 
 interface Along {
+  readonly joins: Room['ink'];
   readonly path: Path;
   readonly frame: Frame;
   readonly measure: TypeMeasure;
 }
 
+type Inset = (size: number, along: number, width: number) => number;
+
 /** The first of the texts, at the largest size and nearest the edge's middle, that is free at `inset` mm inside. */
-function labelAlong(
+function labelAlong(along: Along, texts: readonly string[], room: Room, inset: Inset): Lettering | undefined {
+  const offJoins = { ...room, ink: [...room.ink, ...along.joins] };
+  return (
+    (along.joins.length > 0 ? freeAlong(along, texts, offJoins, inset) : undefined) ??
+    freeAlong(along, texts, room, inset)
+  );
+}
+
+function freeAlong(
   { path, frame, measure }: Along,
   texts: readonly string[],
   room: Room,
-  inset: (size: number, along: number, width: number) => number,
+  inset: Inset,
 ): Lettering | undefined {
   const length = pathLength(path);
   for (const text of texts)

@@ -28,6 +28,7 @@ export type Role =
   | 'snip'
   | 'mark'
   | 'before'
+  | 'tint'
   | 'leader'
   | 'title'
   | 'detail'
@@ -39,6 +40,7 @@ export type Role =
   | 'rule'
   | 'test-square'
   | 'guide'
+  | 'guide-bold'
   | 'map-page'
   | 'map-piece'
   | 'text';

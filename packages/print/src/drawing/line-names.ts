@@ -1,18 +1,24 @@
 import {
   add,
+  edgeParts,
   leftOf,
   type Mark,
+  nearestEighth,
   type Path,
+  type Piece,
   type PieceLine,
   pathLength,
   pointAlong,
   scale,
+  subtract,
   tangentAlong,
 } from '@paperhinge/geometry';
-import { type Frame, readable } from './frame.js';
+import { flattened } from './flatten.js';
+import { type Frame, frameOf, readable } from './frame.js';
 import { type Lettering, letteringBox, type TypeMeasure } from './ink.js';
 import { plainLine, setCentred, setLine } from './lettering.js';
-import { isFree, type Room } from './room.js';
+import { chords, isFree, type Room } from './room.js';
+import { tidy } from './widths.js';
 
 const shares = [0.2, 0.8, 0.12, 0.88, 0.35, 0.65, 0.5];
 const sizes = [3, 2.5, 2.1];
@@ -21,14 +27,49 @@ const enlarged = (measure: TypeMeasure): readonly number[] => sizes.map(s => s *
 /** The name of a line, just above it (or below), where nothing else is. Grain and dart lines need none. */
 export function lineName(
   line: PieceLine,
+  piece: Piece,
   frame: Frame,
   measure: TypeMeasure,
   room: Room,
 ): Lettering | undefined {
   if (line.kind === 'grain' || line.kind === 'dart') return undefined;
-  const text =
-    line.kind === 'lengthen-shorten' ? 'lengthen or shorten here' : plainLine(line.name || line.kind);
-  return alongLine(text, line.path, line.kind === 'lengthen-shorten' ? 1.2 : 0, frame, measure, room);
+  if (line.kind !== 'lengthen-shorten')
+    return alongLine(plainLine(line.name || line.kind), line.path, 0, frame, measure, room);
+  for (const text of lengthenWords(line, piece)) {
+    const label = alongLine(text, line.path, 1.2, frame, measure, room);
+    if (label) return label;
+  }
+  return undefined;
+}
+
+/** What is said at a lengthen/shorten line, with how far it lies from the hem (or the piece's end) along the grain. */
+function lengthenWords({ path }: PieceLine, piece: Piece): readonly string[] {
+  const plain = 'lengthen or shorten here';
+  const found = belowLine(path, piece);
+  if (!found) return [plain, 'lengthen, shorten'];
+  const figures = `${tidy(found.distance, 1)} mm (${nearestEighth(found.distance).text})`;
+  return [`${plain} · ${figures} to the ${found.hem ? 'hem' : 'lower edge'}`, `${plain} · ${figures}`, plain];
+}
+
+/** From the line's middle down the grain to the stitching line. */
+function belowLine(
+  path: Path,
+  piece: Piece,
+): { readonly distance: number; readonly hem: boolean } | undefined {
+  const { down } = frameOf(piece);
+  const from = pointAlong(path, pathLength(path) / 2);
+  const reached = edgeParts(piece).flatMap(edge =>
+    chords(flattened(edge.path)).flatMap(([a, b]) => {
+      const u = subtract(b, a),
+        w = subtract(a, from);
+      const det = u.x * down.y - u.y * down.x;
+      if (det === 0) return [];
+      const share = (down.x * w.y - down.y * w.x) / det,
+        distance = (u.x * w.y - u.y * w.x) / det;
+      return share >= 0 && share <= 1 && distance > 1 ? [{ distance, hem: edge.kind === 'hem' }] : [];
+    }),
+  );
+  return reached.sort((a, b) => a.distance - b.distance)[0];
 }
 
 function alongLine(

@@ -54,19 +54,42 @@ export function notchPlaces(piece: Piece, notch: Notch, cutting: Polygon): reado
 }
 
 /**
- * A notch as the maker cuts it: a solid triangle from the cutting line inwards, and from its point a fine tick to the
- * stitching line, where the notch is measured. An edge without allowance gets a short triangle into the piece.
+ * How a notch is cut: a triangle into the allowance, a triangle outwards for cloth that frays or a narrow allowance, or
+ * one short snip.
  */
-export const notchInks = (piece: Piece, notch: Notch, cutting: Polygon): readonly Ink[] =>
-  notchPlaces(piece, notch, cutting).flatMap(oneNotch);
+export type NotchStyle = 'inwards' | 'outwards' | 'snips';
+export const notchStyles: readonly NotchStyle[] = ['inwards', 'outwards', 'snips'];
 
-function oneNotch({ sewn, cut, tangent, width }: NotchPlace): readonly Ink[] {
+/**
+ * A notch as the maker cuts it: a solid triangle at the cutting line (or a snip from it), and a fine tick to the
+ * stitching line, where the notch is measured. An edge without allowance gets a short one into the piece.
+ */
+export const notchInks = (
+  piece: Piece,
+  notch: Notch,
+  cutting: Polygon,
+  style: NotchStyle = 'inwards',
+): readonly Ink[] => notchPlaces(piece, notch, cutting).flatMap(place => oneNotch(place, style));
+
+/** mm: how far a notch outwards stands beyond the cutting line; less than the paper kept between pieces. */
+const outwardDepth = 4;
+
+function oneNotch({ sewn, cut, tangent, width }: NotchPlace, style: NotchStyle): readonly Ink[] {
   const depth = width > 0 ? Math.min(width * 0.6, deepest) : 3;
-  const tip = add(cut, scale(rightOf(tangent), depth));
+  const into = rightOf(tangent);
+  const tip = add(cut, scale(into, style === 'outwards' ? -outwardDepth : depth));
+  if (style === 'snips')
+    return [stroke('snip', pathOf(line(cut, tip))), ...(width > depth ? [tick(tip, sewn)] : [])];
   const base = scale(tangent, Math.min(halfBase, depth * 0.6));
-  const triangle = fill('notch', add(cut, base), tip, subtract(cut, base));
-  return width > depth ? [triangle, stroke('notch', pathOf(line(tip, sewn)))] : [triangle];
+  const triangle =
+    style === 'outwards'
+      ? fill('notch', subtract(cut, base), tip, add(cut, base))
+      : fill('notch', add(cut, base), tip, subtract(cut, base));
+  const from = style === 'outwards' ? cut : tip;
+  return width > (style === 'outwards' ? 0 : depth) ? [triangle, tick(from, sewn)] : [triangle];
 }
+
+const tick = (from: Point, to: Point): Ink => stroke('notch', pathOf(line(from, to)));
 
 /** mm from the stitching line straight out to the cutting line; the allowance where the ray finds none near it. */
 function reachTo(from: Point, out: Point, cutting: Polygon, allowance: number): number {

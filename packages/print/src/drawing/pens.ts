@@ -17,6 +17,8 @@ export type Layer =
   | 'Names and notes'
   | 'Before the alteration'
   | 'Joining the pages'
+  | 'Fine grid'
+  | 'Tint'
   | 'Calibration grid';
 
 export const layers: readonly Layer[] = [
@@ -26,6 +28,8 @@ export const layers: readonly Layer[] = [
   'Names and notes',
   'Before the alteration',
   'Joining the pages',
+  'Fine grid',
+  'Tint',
   'Calibration grid',
 ];
 
@@ -56,12 +60,14 @@ const pens: Readonly<Record<Role, Pen>> = {
   'join-line': { width: 0.15, dash: [1.2, 1.2], grey: 0, layer: 'Joining the pages' },
   'match-mark': { width: 0.15, grey: 0, layer: 'Joining the pages' },
   'page-text': { width: 0, grey: 0, layer: 'Joining the pages' },
-  guide: { width: 0.12, dash: [2, 48], grey: 0.45, layer: 'Joining the pages' },
+  guide: { width: 0.1, grey: 0.62, layer: 'Fine grid' },
+  'guide-bold': { width: 0.12, grey: 0.5, layer: 'Fine grid' },
   'test-square': { width: 0.25, grey: 0, layer: 'Names and notes' },
   rule: { width: 0.2, grey: 0, layer: 'Names and notes' },
   'map-page': { width: 0.1, grey: 0, layer: 'Names and notes' },
   'map-piece': { width: 0.35, grey: 0, layer: 'Names and notes' },
   text: { width: 0, grey: 0, layer: 'Names and notes' },
+  tint: { width: 0, grey: 0.93, layer: 'Tint' },
   before: { width: 0.25, dash: [0.8, 1], grey: 0.55, layer: 'Before the alteration' },
 };
 

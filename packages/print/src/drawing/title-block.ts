@@ -2,7 +2,7 @@ import { add, type Pattern, type Piece, type Point, scale } from '@paperhinge/ge
 import type { BlockGrid } from './block-place.js';
 import { placeForBlock } from './block-place.js';
 import { cutWords, fabricWords } from './cutting-words.js';
-import type { Frame } from './frame.js';
+import { type Frame, readable } from './frame.js';
 import { capShare, type Ink, type TypeMeasure, type Weight } from './ink.js';
 import { fitted, plainLine, setLine, wrapped } from './lettering.js';
 
@@ -73,7 +73,7 @@ export function titleBlock(
     const [width, height] = reading === 'along' ? [block.width, block.height] : [block.height, block.width];
     const middle = placeForBlock(grid, width, height);
     if (!middle) continue;
-    const direction = reading === 'along' ? scale(frame.down, -1) : frame.right;
+    const direction = readable(frame, reading === 'along' ? grid.along : grid.across);
     return setBlock(block, middle, direction, measure);
   }
   return undefined;

@@ -1,9 +1,18 @@
 import { at, type Point, polyline } from '@paperhinge/geometry';
-import type { Drawing, Fill, Ink, TypeMeasure } from '../drawing/ink.js';
+import {
+  type Drawing,
+  type Fill,
+  type Ink,
+  type Lettering,
+  letteringBox,
+  type TypeMeasure,
+} from '../drawing/ink.js';
 import { setCentred, setLine } from '../drawing/lettering.js';
 import { fill, straight, stroke } from '../drawing/shapes.js';
+import type { Rectangle } from '../place/parts.js';
 import type { PageFormat } from './format.js';
 import type { Join, Joins } from './joins.js';
+import type { LinesOnPages } from './lines-on-pages.js';
 import type { Page } from './plan.js';
 
 const right = at(1, 0),
@@ -26,6 +35,7 @@ export function pageFurniture(
   joins: Joins,
   footer: string,
   measure: TypeMeasure,
+  lines?: LinesOnPages,
 ): Drawing {
   const { width: w, height: h, overlap: o } = format.field;
   const { left, right: next, above, below } = page.neighbours;
@@ -34,39 +44,33 @@ export function pageFurniture(
     setCentred(measure, text, { role: 'page-text', size }, middle, direction);
   const edge = stroke('page-edge', polyline(at(0, 0), at(w, 0), at(w, h), at(0, h), at(0, 0)));
   const inks: Ink[] = [edge];
+  const clear = (word: Lettering) => lines?.isClear(page, roundWord(word, page)) ?? true;
+  const firstClear = (tried: readonly Lettering[]) => tried.find(clear) ?? tried[0]!;
   // The strips cross in the bottom right corner, which is covered once the page is joined: the label's place.
   const labelSize = Math.min(Math.max(o, 6) * 0.62, 6);
   const corner = Math.max(o, 8) / 2;
+  const label = (x: number, y: number) =>
+    setCentred(measure, page.label, { role: 'page-text', size: labelSize, weight: 'bold' }, at(x, y), right);
+  const along = [0, 14, 26, 40, 56];
   inks.push(
-    setCentred(
-      measure,
-      page.label,
-      { role: 'page-text', size: labelSize, weight: 'bold' },
-      at(w - corner, h - corner),
-      right,
-    ),
+    firstClear([
+      ...along.map(d => label(w - corner - d, h - corner)),
+      ...along.map(d => label(w - corner, h - corner - d)),
+    ]),
   );
   inks.push(setLine(measure, footer, { role: 'page-text', size: footSize }, at(0, h + outside + 0.6), right));
   if (next && own.right) {
     if (o > 0) inks.push(straight('join-line', at(w - o, 0), at(w - o, h)));
-    inks.push(
-      word(
-        o > 0 ? `glue ${next} here, its edge on the line` : `${next} →`,
-        at(o > 0 ? w - o / 2 : w + outside, h / 2),
-        up,
-      ),
-    );
+    const middle = (share: number) => at(o > 0 ? w - o / 2 : w + outside, h * share);
+    const said = o > 0 ? stripWords(next) : [`${next} →`];
+    inks.push(firstClear(said.flatMap(text => shares.map(share => word(text, middle(share), up)))));
     inks.push(...marks(own.right, at(w - o, 0), down, h, -1, measure));
   }
   if (below && own.below) {
     if (o > 0) inks.push(straight('join-line', at(0, h - o), at(w, h - o)));
-    inks.push(
-      word(
-        o > 0 ? `glue ${below} here, its edge on the line` : `${below} ↓`,
-        at(w / 2, o > 0 ? h - o / 2 : h + outside),
-        right,
-      ),
-    );
+    const middle = (share: number) => at(w * share, o > 0 ? h - o / 2 : h + outside);
+    const said = o > 0 ? stripWords(below) : [`${below} ↓`];
+    inks.push(firstClear(said.flatMap(text => shares.map(share => word(text, middle(share), right)))));
     inks.push(...marks(own.below, at(0, h - o), right, w, -1, measure));
   }
   if (left && own.left) {
@@ -80,6 +84,21 @@ export function pageFurniture(
     inks.push(...marks(own.above, at(0, 0), right, w, 1, measure));
   }
   return { inks };
+}
+
+/** Where along a strip its words are tried. */
+const shares = [0.5, 0.36, 0.64, 0.24, 0.76, 0.42, 0.58, 0.86];
+const stripWords = (page: string): readonly string[] => [
+  `glue ${page} here, its edge on the line`,
+  `glue ${page} here`,
+  page,
+];
+
+/** The box round a word of the page, on the sheet. */
+function roundWord(word: Lettering, { window: [x, y] }: Page): Rectangle {
+  const box = letteringBox(word);
+  const [xs, ys] = [box.map(p => p.x), box.map(p => p.y)];
+  return [x + Math.min(...xs), y + Math.min(...ys), x + Math.max(...xs), y + Math.max(...ys)];
 }
 
 /**

@@ -1,5 +1,5 @@
 import { type Affine, apply, compose, PatternError, type Point } from '@paperhinge/geometry';
-import type { PieceDrawing } from '../drawing/draw-piece.js';
+import type { PiecePlace } from '../drawing/draw-piece.js';
 import { uprighting } from '../drawing/frame.js';
 import type { Polygon } from '../drawing/room.js';
 import { type Arrangement, arrange, placed, type Shape } from '../place/arrange.js';
@@ -51,7 +51,7 @@ const mostPages = 1500;
  * @throws PatternError `nothing-to-print`, `too-many-pages`; what `pageFormat` refuses
  */
 export function layoutFor(
-  drawings: readonly PieceDrawing[],
+  drawings: readonly PiecePlace[],
   paper: Paper,
   options: LayoutOptions,
 ): SheetLayout {
@@ -97,7 +97,7 @@ function arranged(
 }
 
 function onSheet(
-  drawing: PieceDrawing,
+  drawing: PiecePlace,
   { turn, by }: Arrangement['placings'][number],
   top: number,
 ): SheetPiece {
@@ -143,7 +143,7 @@ const blockShape = ([width, height]: readonly [number, number]): Shape => ({
   ],
 });
 
-function uprightShape(drawing: PieceDrawing): Shape {
+function uprightShape(drawing: PiecePlace): Shape {
   const turn = uprighting(drawing.frame);
   return { polygons: drawing.silhouette.map(polygon => polygon.map(p => apply(turn, p))) };
 }

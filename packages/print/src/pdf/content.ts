@@ -43,7 +43,12 @@ function layerContent(inks: readonly Ink[], context: ContentContext): string {
     return `${penOperators(penIn(context.look)(role))}${own.map(s => pathOperators(s.path, s.closed ?? false)).join('')}S\n`;
   });
   const solid = grey(context.look?.solid ?? 0);
-  if (fills.length > 0) parts.push(`${solid} g\n${fills.map(f => pathOperators(f.path, true)).join('')}f\n`);
+  const tints = fills.filter(f => f.role === 'tint');
+  if (tints.length > 0)
+    parts.push(`${grey(penOf('tint').grey)} g\n${tints.map(f => pathOperators(f.path, true)).join('')}f\n`);
+  const solids = fills.filter(f => f.role !== 'tint');
+  if (solids.length > 0)
+    parts.push(`${solid} g\n${solids.map(f => pathOperators(f.path, true)).join('')}f\n`);
   if (texts.length > 0)
     parts.push(`${solid} g\nBT\n${texts.map(t => textOperators(t, context)).join('')}ET\n`);
   return parts.join('');

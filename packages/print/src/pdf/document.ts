@@ -25,6 +25,8 @@ export interface PdfInput {
   /** Drawn once, shown through each page's window. */
   readonly sheet: Drawing;
   readonly pages: readonly PdfPage[];
+  /** Layers that are off when the file is opened. */
+  readonly hidden?: readonly Layer[];
   /** The look of paper if not given. */
   readonly look?: Look;
 }
@@ -64,7 +66,7 @@ export async function pdfDocument(input: PdfInput, typefaces: Typefaces): Promis
     }),
   );
   fonts.write();
-  describe(doc, input, [...groups.values()]);
+  describe(doc, input, groups);
   return doc.save({
     useObjectStreams: true,
     addDefaultPage: false,
@@ -157,7 +159,7 @@ function addPage(
 /** Points to six decimals, a ten-thousandth of what any renderer resolves. */
 const exact = (points: number): number => Number(points.toFixed(6));
 
-function describe(doc: PDFDocument, input: PdfInput, groups: readonly PDFRef[]): void {
+function describe(doc: PDFDocument, input: PdfInput, groups: ReadonlyMap<Layer, PDFRef>): void {
   const { context, catalog } = doc;
   doc.setTitle(input.title, { showInWindowTitleBar: true });
   doc.setSubject(input.subject);
@@ -169,12 +171,21 @@ function describe(doc: PDFDocument, input: PdfInput, groups: readonly PDFRef[]):
     doc.setModificationDate(input.date);
   }
   catalog.getOrCreateViewerPreferences().setPrintScaling(PrintScaling.None);
-  if (groups.length > 0)
+  const refs = [...groups.values()];
+  const isOff = (layer: Layer) => input.hidden?.includes(layer) ?? false;
+  const off = [...groups].filter(([layer]) => isOff(layer)).map(([, ref]) => ref);
+  if (refs.length > 0)
     catalog.set(
       PDFName.of('OCProperties'),
       context.obj({
-        OCGs: [...groups],
-        D: { Name: text('As printed'), Order: [...groups], ON: [...groups], BaseState: 'ON' },
+        OCGs: refs,
+        D: {
+          Name: text('As printed'),
+          Order: refs,
+          BaseState: 'ON',
+          ON: refs.filter(ref => !off.includes(ref)),
+          ...(off.length > 0 ? { OFF: off } : {}),
+        },
       }),
     );
 }

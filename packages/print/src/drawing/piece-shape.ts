@@ -1,0 +1,155 @@
+import {
+  add,
+  type CuttingLine,
+  cuttingLine,
+  dartsOf,
+  dot,
+  edgeParts,
+  edgePath,
+  foldEdgeOf,
+  joined,
+  type Path,
+  type Pattern,
+  type Piece,
+  type Point,
+  scale,
+} from '@paperhinge/geometry';
+import { type BlockGrid, blockGrid } from './block-place.js';
+import { boxEdges } from './edge-names.js';
+import { flattened } from './flatten.js';
+import { foldBracket } from './fold-bracket.js';
+import { type Frame, frameOf } from './frame.js';
+import { type Ink, letteringBox, type TypeMeasure } from './ink.js';
+import { type NotchStyle, notchInks } from './notches.js';
+import { lineInks, markInks } from './piece-lines.js';
+import { chords, type Polygon, type Room } from './room.js';
+import { circle, closedStroke, stroke } from './shapes.js';
+import { titleBlock, titleTag } from './title-block.js';
+
+/** What a maker may choose of a piece's look. */
+export interface LookOptions {
+  /** Triangles into the allowance (default), triangles outwards from the cutting line, or snips: one short line. */
+  readonly notches?: NotchStyle;
+  /** A pale tint over each piece, off by default: it costs ink. */
+  readonly tint?: boolean;
+}
+
+/** A piece's lines and what it takes of the paper, before any words but those of its fold are placed. */
+export interface PieceShape {
+  readonly piece: string;
+  readonly source: Piece;
+  readonly pattern: Pattern;
+  /** How it stands on the page. */
+  readonly frame: Frame;
+  readonly cutting: Path;
+  readonly lines: readonly Ink[];
+  readonly bracket: readonly Ink[];
+  /** The cutting line as a polygon, and the stitching line. */
+  readonly cutPolygon: Polygon;
+  readonly netPolygon: Polygon;
+  /** Where a title may stand inside. */
+  readonly grid: BlockGrid;
+  /** The title of a piece that no place inside holds, beside it. */
+  readonly tag?: readonly Ink[];
+  /** Polygons that all of its ink stays within: the cutting line first. */
+  readonly silhouette: readonly Polygon[];
+}
+
+/** mm kept between the title and any line. */
+export const titleGap = 2;
+
+/** @throws PatternError whatever the cutting line refuses */
+export function pieceShape(
+  piece: Piece,
+  pattern: Pattern,
+  measure: TypeMeasure,
+  options: LookOptions = {},
+): PieceShape {
+  const frame = frameOf(piece);
+  const cut = cuttingLine(piece, pattern);
+  const cutPolygon = flattened(cut.path);
+  const netPolygon = flattened(netLine(piece));
+  const notches = piece.notches.map(n => notchInks(piece, n, cutPolygon, options.notches ?? 'inwards'));
+  const lines = [
+    ...(options.tint ? [{ kind: 'fill', role: 'tint', path: cut.path } as const] : []),
+    ...lineWork(piece, cut),
+    ...notches.flat(),
+  ];
+  const ink = lines.filter(l => l.role !== 'tint').flatMap(inkChords);
+  const fold = foldEdgeOf(piece);
+  const room: Room = { inside: cutPolygon, ink };
+  const bracket = fold ? foldBracket(edgePath(piece, fold.name), frame, measure, room) : [];
+  ink.push(...bracket.flatMap(inkChords));
+  const grid = blockGrid({ inside: netPolygon, ink }, scale(frame.down, -1), titleGap);
+  const tag = titleBlock(piece, pattern, frame, grid, measure)
+    ? undefined
+    : titleTag(piece, besideOf(cutPolygon, frame), frame, measure);
+  const outside = (tag ?? []).flatMap(t => (t.kind === 'text' ? [letteringBox(t)] : []));
+  const outwards = options.notches === 'outwards' ? notches.flat() : [];
+  return {
+    piece: piece.name,
+    source: piece,
+    pattern,
+    frame,
+    cutting: cut.path,
+    lines,
+    bracket,
+    cutPolygon,
+    netPolygon,
+    grid,
+    ...(tag ? { tag } : {}),
+    silhouette: [
+      cutPolygon,
+      ...outside,
+      ...outwards.flatMap(n => (n.kind === 'fill' ? [flattened(n.path)] : [])),
+    ],
+  };
+}
+
+export const netLine = (piece: Piece): Path =>
+  joined(...piece.outline.parts.flatMap(p => (p.type === 'edge' ? [p.path] : p.legs)));
+
+/** What an ink blocks for labels: the chords of its path, or the sides of its box. */
+export function inkChords(ink: Ink): readonly (readonly [Point, Point])[] {
+  return ink.kind === 'text' ? boxEdges(ink) : chords(flattened(ink.path), ink.kind === 'fill');
+}
+
+/** The outline and all that is drawn on the piece, without notches and words. */
+function* lineWork(piece: Piece, cut: CuttingLine): Generator<Ink> {
+  yield* cutInks(piece, cut);
+  for (const edge of edgeParts(piece))
+    if (edge.allowance > 0 && edge.kind !== 'hem') yield stroke('stitch', edge.path);
+  for (const dart of dartsOf(piece)) {
+    yield stroke('stitch', joined(...dart.legs));
+    yield closedStroke('mark', circle(dart.apex, 1));
+  }
+  // Turned-up hems and the folds of darts: where cloth is pressed, not sewn.
+  for (const path of cut.foldLines) yield stroke('fold-line', path);
+  for (const path of cut.snips) yield stroke('snip', path);
+  for (const line of piece.lines) yield* lineInks(line);
+  for (const mark of piece.marks) yield* markInks(mark);
+}
+
+/** The cutting line in bold; the stretch along a fold, which is not cut, as a fold. */
+function cutInks(piece: Piece, cut: CuttingLine): readonly Ink[] {
+  const fold = foldEdgeOf(piece)?.name;
+  const stretches = cut.stretches;
+  const covered = stretches.reduce((n, s) => n + s.path.segments.length, 0) === cut.path.segments.length;
+  const first = stretches.findIndex(s => s.of === fold);
+  if (fold === undefined || first < 0 || !covered) return [closedStroke('cut', cut.path)];
+  const turned = [...stretches.slice(first), ...stretches.slice(0, first)];
+  const folded = turned.filter(s => s.of === fold).map(s => s.path);
+  const rest = turned.filter(s => s.of !== fold).map(s => s.path);
+  // The hairline under the dashes shows the edge without a gap, wherever it is measured.
+  const edge = joined(...folded);
+  return [stroke('cut', joined(...rest)), stroke('fold-hairline', edge), stroke('fold-edge', edge)];
+}
+
+/** Where a title beside the piece starts: right of it, level with its middle. */
+function besideOf(polygon: Polygon, frame: Frame): Point {
+  const rights = polygon.map(p => dot(p, frame.right)),
+    downs = polygon.map(p => dot(p, frame.down));
+  const right = Math.max(...rights) + 4,
+    down = (Math.min(...downs) + Math.max(...downs)) / 2;
+  return add(scale(frame.right, right), scale(frame.down, down));
+}
