@@ -43,11 +43,13 @@ export {
 export type { SelfCrossing } from './curve/self-crossing.js';
 export { selfCrossing } from './curve/self-crossing.js';
 // cutting-line: from the stitching line to where the cloth is cut
-export type { CuttingLine, Stretch } from './cutting-line/cutting-line.js';
+export type { CuttingLine } from './cutting-line/cutting-line.js';
 export { cuttingLine } from './cutting-line/cutting-line.js';
+export type { NamedPath, OffsetLoop, OutlineOffset } from './cutting-line/offset-outline.js';
+export { offsetOutline } from './cutting-line/offset-outline.js';
 export type { StitchingLine } from './cutting-line/stitching-line.js';
 export { stitchingLine } from './cutting-line/stitching-line.js';
-export type { StretchShape } from './cutting-line/strand.js';
+export type { Stretch, StretchShape } from './cutting-line/strand.js';
 export type { Fault, Finding, Severity, Where } from './errors.js';
 export { locating, PatternError } from './errors.js';
 export { bodyPieces } from './measure/body-pieces.js';

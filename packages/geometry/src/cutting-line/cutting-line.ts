@@ -10,7 +10,7 @@ import { chainsBetweenDarts, overDarts } from './mouths.js';
 import { isWithin, outerBoundary, type Shortcut } from './outer-boundary.js';
 import { isRun, nodesOf, plannedJoints } from './ring.js';
 import type { Run } from './run.js';
-import type { Strand, StretchShape } from './strand.js';
+import { type Strand, type Stretch, stretchesOf } from './strand.js';
 
 /** Where a piece is cut: the stitching line moved out by each edge's allowance, its corners and darts shaped to sew. */
 export interface CuttingLine {
@@ -23,13 +23,6 @@ export interface CuttingLine {
   /** Where cloth is folded: the stitching lines of turned-up hems, and the folds of darts' intakes. */
   readonly foldLines: readonly Path[];
   readonly findings: readonly Finding[];
-}
-
-/** A part of a cutting line that belongs to one edge or dart. */
-export interface Stretch {
-  readonly of: string;
-  readonly shape: StretchShape;
-  readonly path: Path;
 }
 
 /**
@@ -72,20 +65,6 @@ function snipOf(mark: SnipMark, raw: readonly Strand[], shortcuts: readonly Shor
   const cut = shortcuts.find(c => isWithin(mark.index, c, raw.length));
   const from = cut ? cut.at : raw[mark.index % raw.length]!.segment[0];
   return distance(from, mark.to) <= coincidenceTolerance ? [] : [pathOf([from, mark.to])];
-}
-
-function stretchesOf(strands: readonly Strand[]): readonly Stretch[] {
-  const groups: Strand[][] = [];
-  for (const strand of strands) {
-    const group = groups.at(-1);
-    if (group && group[0]!.of === strand.of && group[0]!.shape === strand.shape) group.push(strand);
-    else groups.push([strand]);
-  }
-  return groups.map(group => ({
-    of: group[0]!.of,
-    shape: group[0]!.shape,
-    path: { segments: group.map(s => s.segment) },
-  }));
 }
 
 const foldOfHem = (run: Run): Path => ({ segments: run.stitching });

@@ -7,7 +7,7 @@ import { angleBetween, cross, distance, dot, type Point, subtract } from '../vec
 import { type Strand, strandsBetween } from './strand.js';
 
 /** A place on a closed chain: index of the strand plus the parameter on it. */
-type Position = number;
+export type Position = number;
 
 /** What was left out between two places of a chain that are one point. */
 export interface Shortcut {
@@ -35,11 +35,7 @@ export interface OuterBoundary {
 export function outerBoundary(chain: readonly Strand[]): OuterBoundary | undefined {
   const crossings = selfMeetings(chain);
   if (crossings.length === 0) return { strands: chain, shortcuts: [] };
-  const exits = crossings.flatMap(({ a, b, at }) => [
-    { here: a, there: b, at },
-    { here: b, there: a, at },
-  ]);
-  exits.sort((p, q) => p.here - q.here);
+  const exits = exitsOf(crossings);
   for (const direction of hullDirections) {
     const start = furthest(chain, direction);
     if (exits.some(e => isSame(e.here, start.position, chain.length)) || !start.isClockwise) continue;
@@ -49,13 +45,27 @@ export function outerBoundary(chain: readonly Strand[]): OuterBoundary | undefin
   return undefined;
 }
 
-interface Exit {
+/** From each meeting, both ways to go on. In the order of the chain. */
+export const exitsOf = (meetings: readonly SelfMeeting[]): readonly Exit[] =>
+  meetings
+    .flatMap(({ a, b, at }) => [
+      { here: a, there: b, at },
+      { here: b, there: a, at },
+    ])
+    .sort((p, q) => p.here - q.here);
+
+export interface Exit {
   readonly here: Position;
   readonly there: Position;
   readonly at: Point;
 }
 
-function walk(chain: readonly Strand[], exits: readonly Exit[], start: Position): OuterBoundary | undefined {
+/** Along the chain from a place between exits, at each on along the branch furthest left, until it is reached again. */
+export function walk(
+  chain: readonly Strand[],
+  exits: readonly Exit[],
+  start: Position,
+): OuterBoundary | undefined {
   const n = chain.length;
   const strands: Strand[] = [];
   const shortcuts: Shortcut[] = [];

@@ -68,10 +68,10 @@ export function plannedJoints(
 }
 
 /** Where the two joints of a run want more of its parallel than there is, they are led over their corners instead. */
-function withoutOverlaps(
+export function withoutOverlaps(
   ring: readonly Node[],
   joints: readonly (Joint | undefined)[],
-  isFirm: (index: number) => boolean,
+  isFirm: (index: number) => boolean = () => false,
 ): readonly (Joint | undefined)[] {
   const n = ring.length;
   const result = [...joints];

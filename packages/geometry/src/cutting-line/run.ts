@@ -35,17 +35,29 @@ export interface Run {
 }
 
 /** The runs of one part of the outline: cut where its direction turns by more than its allowance hides. */
-export function runsOf(edge: Edge): readonly Run[] {
-  const segments = edge.path.segments.filter(s => !isPoint(s));
-  const allowance = edgeAllowance(edge);
+export const runsOf = (edge: Edge): readonly Run[] =>
+  runsAlong(edge.name, edge.path.segments, edgeAllowance(edge), edge);
+
+/** The runs of a chain moved `allowance` mm to the left of its travel. */
+export function runsAlong(
+  of: string,
+  chain: readonly Segment[],
+  allowance: number,
+  edge?: Edge,
+): readonly Run[] {
   const groups: Segment[][] = [];
-  for (const segment of segments) {
+  for (const segment of chain) {
+    if (isPoint(segment)) continue;
     const group = groups.at(-1);
     if (group && isSmooth(tangentAt(group.at(-1)!, 1), tangentAt(segment, 0), allowance)) group.push(segment);
     else groups.push([segment]);
   }
   return groups.map((group, i) =>
-    runOf(edge.name, group, allowance, { edge, isFirst: i === 0, isLast: i === groups.length - 1 }),
+    runOf(of, group, allowance, {
+      ...(edge ? { edge } : {}),
+      isFirst: i === 0,
+      isLast: i === groups.length - 1,
+    }),
   );
 }
 

@@ -1,5 +1,6 @@
 import type { Affine } from '../affine.js';
 import { between, endOf, type Line, reversed, type Segment, startOf, transformed } from '../curve/segment.js';
+import type { Path } from '../path/path.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { distance, type Point } from '../vector.js';
 
@@ -14,6 +15,28 @@ export interface Strand {
   readonly segment: Segment;
   readonly of: string;
   readonly shape: StretchShape;
+}
+
+/** A part of a cutting line, or of an outline's parallel, that belongs to one edge or dart. */
+export interface Stretch {
+  readonly of: string;
+  readonly shape: StretchShape;
+  readonly path: Path;
+}
+
+/** Neighbouring strands of one name and shape as one stretch. */
+export function stretchesOf(strands: readonly Strand[]): readonly Stretch[] {
+  const groups: Strand[][] = [];
+  for (const strand of strands) {
+    const group = groups.at(-1);
+    if (group && group[0]!.of === strand.of && group[0]!.shape === strand.shape) group.push(strand);
+    else groups.push([strand]);
+  }
+  return groups.map(group => ({
+    of: group[0]!.of,
+    shape: group[0]!.shape,
+    path: { segments: group.map(s => s.segment) },
+  }));
 }
 
 /** A place on a chain of segments. */

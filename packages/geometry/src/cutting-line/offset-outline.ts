@@ -1,0 +1,167 @@
+import { segmentLength } from '../curve/arc-length.js';
+import { type Segment, startOf } from '../curve/segment.js';
+import { type Finding, PatternError } from '../errors.js';
+import { nearestOnPath } from '../path/nearest.js';
+import { type Path, reversedPath } from '../path/path.js';
+import { signedArea } from '../region/area.js';
+import { coincidenceTolerance, fitTolerance } from '../tolerance.js';
+import { assembled, closedUp, keptPart } from './assemble.js';
+import { plainJoint } from './plain-joint.js';
+import { withoutOverlaps } from './ring.js';
+import { type Run, runsAlong } from './run.js';
+import { type Strand, type Stretch, strandsReversed, stretchesOf } from './strand.js';
+import { freeBoundaries } from './uncovered.js';
+
+/** A part of a closed outline: an edge, or the legs of a dart in one path. */
+export interface NamedPath {
+  readonly name: string;
+  readonly path: Path;
+}
+
+/** One closed curve of an outline's parallel: simple, in the outline's own sense (a gap left inside it, the other). */
+export interface OffsetLoop {
+  readonly path: Path;
+  /** The same curve part by part, each with the name of what it is parallel to. */
+  readonly stretches: readonly Stretch[];
+}
+
+/** An outline moved to one side. */
+export interface OutlineOffset {
+  /** The longest first. None where nothing is left of the outline. */
+  readonly loops: readonly OffsetLoop[];
+  readonly findings: readonly Finding[];
+}
+
+/**
+ * A closed outline moved outwards (`by` > 0) or inwards (`by` < 0), in mm, each part by its own distance: a facing's
+ * inner line, a stitching line from a cutting line, a hem's fold. Parts keep their names.
+ *
+ * Away from corners it lies on the true parallels within `fitTolerance`, and nowhere nearer to any part than that
+ * part's distance. Corners that open are mitred up to the mitre's limit (trade-notes §1), corners that close are cut
+ * where the parallels meet. Where a bend or a slot is too tight the curve is trimmed, with the finding
+ * `parallel-trimmed`; where a narrow place parts it, there are several loops (`parallel-in-parts`); where nothing is
+ * left, none (`parallel-vanished`).
+ *
+ * @param outline closed: parts in order of travel, or a path, whose parts are its segments, named "1", "2" …
+ * @throws PatternError `offset-both-ways`: some parts outwards and others inwards; `edge-without-length`: no outline
+ */
+export function offsetOutline(
+  outline: Path | readonly NamedPath[],
+  by: number | ((name: string) => number),
+): OutlineOffset {
+  const parts = 'segments' in outline ? segmentsNamed(outline) : outline;
+  const distances = parts.map(({ name }) => (typeof by === 'number' ? by : by(name)));
+  const whole: Path = { segments: parts.flatMap(p => p.path.segments) };
+  const isInward = distances.some(d => d < 0);
+  if (isInward && distances.some(d => d > 0)) throw bothWays();
+  const isReversed = isInward === signedArea(whole) > 0;
+  const runs = parts.map((part, i) => runsOfPart(part, Math.abs(distances[i]!), isReversed));
+  const ring = (isReversed ? runs.reverse() : runs).flat();
+  if (ring.length === 0) throw withoutLength();
+  const raw = rawParallel(ring);
+  const kept = freeBoundaries(raw, isInward ? -1 : 0).filter(
+    ({ strands }, _, all) => all.length === 1 || isClear(strands, parts, distances),
+  );
+  const loops = kept
+    .map(({ strands }) => closedUp(isReversed ? strandsReversed(strands) : strands))
+    .map(strands => ({ path: { segments: strands.map(s => s.segment) }, stretches: stretchesOf(strands) }))
+    .map(loop => ({ loop, size: Math.abs(signedArea(loop.path)) }))
+    .filter(({ size }) => size > coincidenceTolerance)
+    .sort((a, b) => b.size - a.size)
+    .map(({ loop }) => loop);
+  return { loops, findings: [...trimmed(raw, ring, loops), ...partings(loops, isInward)] };
+}
+
+const segmentsNamed = (path: Path): readonly NamedPath[] =>
+  path.segments.map((segment, i) => ({ name: `${i + 1}`, path: { segments: [segment] } }));
+
+function runsOfPart({ name, path }: NamedPath, distance: number, isReversed: boolean): readonly Run[] {
+  return runsAlong(name, (isReversed ? reversedPath(path) : path).segments, distance);
+}
+
+/** The parallels joined at every corner, before loops are removed. */
+function rawParallel(ring: readonly Run[]): readonly Strand[] {
+  const n = ring.length;
+  const joints = withoutOverlaps(
+    ring,
+    ring.map((run, i) => plainJoint(run, ring[(i + 1) % n]!)),
+  );
+  const kept = ring.map((run, i) => keptPart(run, joints[(i + n - 1) % n], joints[i]) ?? run.parallel);
+  return closedUp(assembled(kept, joints).strands);
+}
+
+/** Of several loops, one that rounding left beside a crossing lies nearer to the outline than it may. */
+function isClear(strands: readonly Strand[], parts: readonly NamedPath[], distances: readonly number[]) {
+  return strands.every(({ segment }) =>
+    parts.every(
+      ({ path }, i) =>
+        nearestOnPath(path, startOf(segment)).distance >= Math.abs(distances[i]!) - 2 * fitTolerance,
+    ),
+  );
+}
+
+/** What each part lost of its parallel, other than at corners, which close as they should. */
+function trimmed(
+  raw: readonly Strand[],
+  ring: readonly Run[],
+  loops: readonly OffsetLoop[],
+): readonly Finding[] {
+  if (loops.length === 0) return [];
+  const total = (segments: readonly Segment[]): number =>
+    segments.reduce((sum, s) => sum + segmentLength(s), 0);
+  const lengths = new Map<string, number>();
+  for (const { of, shape, segment } of raw)
+    if (shape === 'parallel') lengths.set(of, (lengths.get(of) ?? 0) + segmentLength(segment));
+  for (const { stretches } of loops)
+    for (const { of, shape, path } of stretches)
+      if (shape === 'parallel') lengths.set(of, (lengths.get(of) ?? 0) - total(path.segments));
+  return [...lengths].flatMap(([name, lostMm]) => {
+    if (lostMm <= fitTolerance || ring.every(run => run.of !== name || run.allowance === 0)) return [];
+    return [
+      {
+        severity: 'note' as const,
+        code: 'parallel-trimmed',
+        where: { edge: name },
+        message: `The parallel of "${name}" is cut where a bend, a slot or its neighbours leave no room for it.`,
+        figures: { lostMm },
+        remedy: 'Nothing to do, unless its whole length is wanted: then take a smaller distance.',
+      },
+    ];
+  });
+}
+
+function partings(loops: readonly OffsetLoop[], isInward: boolean): readonly Finding[] {
+  if (loops.length === 1) return [];
+  const distance = isInward ? 'moved inwards' : 'moved outwards';
+  if (loops.length === 0)
+    return [
+      {
+        severity: 'warning',
+        code: 'parallel-vanished',
+        where: {},
+        message: `Nothing is left of the outline, ${distance} so far.`,
+        remedy: 'Take a smaller distance.',
+      },
+    ];
+  return [
+    {
+      severity: 'warning',
+      code: 'parallel-in-parts',
+      where: {},
+      message: `The outline, ${distance} so far, falls into ${loops.length} closed curves.`,
+      figures: { loops: loops.length },
+      remedy: 'Take a smaller distance to keep it in one.',
+    },
+  ];
+}
+
+const bothWays = (): PatternError =>
+  new PatternError('offset-both-ways', {
+    message: 'An outline cannot be moved outwards along some of its parts and inwards along others.',
+    remedy: 'Give distances of one sign, or move it in two steps.',
+  });
+const withoutLength = (): PatternError =>
+  new PatternError('edge-without-length', {
+    message: 'The outline is a single point.',
+    remedy: 'Draw the outline, or leave it out.',
+  });
