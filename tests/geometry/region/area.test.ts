@@ -138,6 +138,32 @@ describe('self-crossings', () => {
     const spike = selfCrossings(polyline(at(0, 0), at(10, 0), at(20, 0), at(10, 0), at(10, 10), at(0, 0)));
     expect(spike.length).toBeGreaterThan(0);
   });
+  test('every crossing of a scribble is found, as holding each segment against each finds them', () => {
+    const corner = fc.record({ x: fc.integer({ min: 0, max: 40 }), y: fc.integer({ min: 0, max: 40 }) });
+    fc.assert(
+      fc.property(fc.array(corner, { minLength: 4, maxLength: 30 }), corners => {
+        const scribble = polyline(...corners, corners[0]!);
+        const places = new Set<string>();
+        const { segments } = scribble;
+        segments.forEach((a, i) => {
+          segments.slice(0, i).forEach((b, k) => {
+            if (i - k === 1 || i - k === segments.length - 1) return;
+            const [p, q] = [a[0], a[1]!],
+              [r, s] = [b[0], b[1]!];
+            const turn = (q.x - p.x) * (s.y - r.y) - (q.y - p.y) * (s.x - r.x);
+            const t = ((r.x - p.x) * (s.y - r.y) - (r.y - p.y) * (s.x - r.x)) / turn;
+            const u = ((r.x - p.x) * (q.y - p.y) - (r.y - p.y) * (q.x - p.x)) / turn;
+            if (turn !== 0 && t > 1e-6 && t < 1 - 1e-6 && u > 1e-6 && u < 1 - 1e-6)
+              places.add(`${(p.x + t * (q.x - p.x)).toFixed(6)} ${(p.y + t * (q.y - p.y)).toFixed(6)}`);
+          });
+        });
+        const found = new Set(
+          selfCrossings(scribble).map(({ point }) => `${point.x.toFixed(6)} ${point.y.toFixed(6)}`),
+        );
+        for (const place of places) expect(found).toContain(place);
+      }),
+    );
+  });
   test('two thousand segments take no longer than they should', () => {
     const n = 2000;
     const ring = polyline(

@@ -140,6 +140,24 @@ describe('masses', () => {
     ).toBe('read');
   });
 
+  test('a pattern whose outline crosses or touches itself by the million', () => {
+    const edges = (points: readonly string[]): string =>
+      `<path data-edge="a" d="M${points.join('L')}"/><path data-edge="b" d="M${points.at(-1)}L-300 -300L${points[0]}"/>`;
+    const list = (n: number, one: (i: number) => string) => Array.from({ length: n }, (_, i) => one(i));
+    // Each second corner of a star: every side crosses nearly every other.
+    const star = list(4_900, i => {
+      const angle = (2 * Math.PI * ((i * 2_450) % 4_901)) / 4_901;
+      return `${(100 * Math.cos(angle)).toFixed(4)} ${(100 * Math.sin(angle)).toFixed(4)}`;
+    });
+    expect(patternCode(edges(star))).toBe('self-crossing');
+    // Thousands of leaves that all begin and end in one point.
+    const fan = list(4_800, i => (i % 3 === 0 ? '0 0' : `${100 + i / 1000} ${i / 30}`));
+    expect(patternCode(edges(fan))).toBe('self-crossing');
+    // Slanting rows, close together: their boxes overlap, they do not.
+    const slanting = list(4_900, i => `${(i % 2) * 90 + i / 100} ${(i % 2) * 90 - i / 100}`);
+    expect(['read', 'self-crossing']).toContain(patternCode(edges(slanting)));
+  });
+
   test('a pattern with notches and segments by the thousand', () => {
     const edge = times(4_000, i => `L${i / 40} ${i % 2}`);
     const outline = `<path data-edge="a" d="M0 0${edge}"/><path data-edge="b" d="M99.975 1L-50 90L0 0"/>`;

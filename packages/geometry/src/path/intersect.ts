@@ -1,8 +1,8 @@
 import { lengthBetween, segmentLength } from '../curve/arc-length.js';
-import { boundsOf, boxesMeet } from '../curve/bounds.js';
 import { intersectSegments } from '../curve/intersect.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { distance, type Point } from '../vector.js';
+import { forEachNearPair } from './near-segments.js';
 import { type Path, pathEnd, pathStart } from './path.js';
 
 /** A place where two paths meet, with its length in mm along each; `overlap` marks an end of a stretch they share. */
@@ -15,22 +15,21 @@ export interface PathMeeting {
 
 /**
  * Every place where two paths meet, ascending along `a`, as {@link intersectSegments} finds them; a place at a joint
- * is given once, and one at the closing joint of a closed path at length 0. Boxes sorted from left to right keep
- * the work near the number of segments.
+ * is given once, and one at the closing joint of a closed path at length 0. The work is near the number of segments
+ * and of those whose boxes meet.
  */
 export function intersectPaths(a: Path, b: Path): readonly PathMeeting[] {
   const startsA = startLengths(a),
     startsB = startLengths(b);
   const found: PathMeeting[] = [];
-  for (const [i, k] of nearPairs(a, b)) {
-    const sa = a.segments[i]!,
-      sb = b.segments[k]!;
-    for (const { ta, tb, ...rest } of intersectSegments(sa, sb)) {
+  forEachNearPair(a, b, (i, k) => {
+    for (const { ta, tb, ...rest } of intersectSegments(a.segments[i]!, b.segments[k]!)) {
       const alongA = lengthTo(a, startsA, i, ta),
         alongB = lengthTo(b, startsB, k, tb);
       found.push({ ...rest, alongA, alongB });
     }
-  }
+    return false;
+  });
   return once(found, a, b, startsA.at(-1)!, startsB.at(-1)!);
 }
 
@@ -46,26 +45,6 @@ export function lengthTo(path: Path, starts: readonly number[], index: number, t
   if (t <= 0) return starts[index]!;
   if (t >= 1) return starts[index + 1]!;
   return starts[index]! + lengthBetween(path.segments[index]!, 0, t);
-}
-
-/** Pairs of segments whose boxes come within a coincidence of each other. */
-function nearPairs(a: Path, b: Path): readonly (readonly [number, number])[] {
-  const boxed = (path: Path) =>
-    path.segments
-      .map((segment, index) => ({ index, box: boundsOf(segment) }))
-      .sort((p, q) => p.box.min.x - q.box.min.x);
-  const left = boxed(a),
-    right = boxed(b);
-  const pairs: (readonly [number, number])[] = [];
-  const margin = coincidenceTolerance;
-  let open: typeof right = [];
-  let next = 0;
-  for (const { index, box } of left) {
-    while (next < right.length && right[next]!.box.min.x <= box.max.x + margin) open.push(right[next++]!);
-    open = open.filter(o => o.box.max.x + margin >= box.min.x);
-    for (const o of open) if (boxesMeet(box, o.box, margin)) pairs.push([index, o.index]);
-  }
-  return pairs;
 }
 
 function once(found: readonly PathMeeting[], a: Path, b: Path, lengthA: number, lengthB: number) {

@@ -1,8 +1,8 @@
-import { boundsOf, boxesMeet } from '../curve/bounds.js';
 import { intersectSegments } from '../curve/intersect.js';
 import { isLine, type Segment } from '../curve/segment.js';
 import { selfCrossing } from '../curve/self-crossing.js';
 import { lengthTo, startLengths } from '../path/intersect.js';
+import { forEachNearPairWithin } from '../path/near-segments.js';
 import type { Path } from '../path/path.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { distance, type Point } from '../vector.js';
@@ -17,48 +17,58 @@ export interface PathSelfCrossing {
 
 /**
  * Where a closed path meets itself other than at the joints of neighbouring segments, ascending; a simple outline
- * gives none. Each place once, with alongA < alongB. Boxes sorted from left to right keep the work near the number
- * of segments.
+ * gives none. Each place once, with alongA < alongB; error as of {@link intersectSegments}. The work is near the
+ * number of segments and of those whose boxes meet.
  */
 export function selfCrossings(path: Path): readonly PathSelfCrossing[] {
+  const found: PathSelfCrossing[] = [];
+  forEachSelfMeeting(path, meeting => {
+    found.push(meeting);
+    return false;
+  });
+  found.sort((p, q) => p.alongA - q.alongA || p.alongB - q.alongB);
+  const kept: PathSelfCrossing[] = [];
+  for (const meeting of found) {
+    let i = kept.length - 1;
+    while (
+      i >= 0 &&
+      meeting.alongA - kept[i]!.alongA <= joint &&
+      Math.abs(meeting.alongB - kept[i]!.alongB) > joint
+    )
+      i--;
+    if (i < 0 || meeting.alongA - kept[i]!.alongA > joint) kept.push(meeting);
+  }
+  return kept;
+}
+
+/** The meetings of {@link selfCrossings} as they are found, some of them twice, until `visit` answers true. */
+export function forEachSelfMeeting(path: Path, visit: (meeting: PathSelfCrossing) => boolean): void {
+  const { segments } = path;
   const starts = startLengths(path);
   const whole = starts.at(-1)!;
-  const found: PathSelfCrossing[] = [];
-  const add = (one: number, other: number, point: Point, overlap: boolean): void => {
+  const tell = (one: number, other: number, point: Point, overlap: boolean): boolean => {
     const alongA = Math.min(one, other),
       alongB = Math.max(one, other);
     const apart = Math.min(alongB - alongA, whole - (alongB - alongA));
     // A joint is where the path meets itself by nature; so is a place that several short segments share.
-    if (apart <= joint) return;
-    const known = found.some(
-      f => Math.abs(f.alongA - alongA) <= joint && Math.abs(f.alongB - alongB) <= joint,
-    );
-    if (!known) found.push({ alongA, alongB, point, ...(overlap ? { overlap: true as const } : {}) });
+    if (apart <= joint) return false;
+    return visit({ alongA, alongB, point, ...(overlap ? { overlap: true as const } : {}) });
   };
-  const boxed = path.segments
-    .map((segment, index) => ({ segment, index, box: boundsOf(segment) }))
-    .filter(({ segment }) => !isPoint(segment))
-    .sort((p, q) => p.box.min.x - q.box.min.x);
-  let open: typeof boxed = [];
-  for (const current of boxed) {
-    const { segment, index, box } = current;
+  for (const [index, segment] of segments.entries()) {
     const own = isLine(segment) ? undefined : selfCrossing(segment);
-    if (own)
-      add(lengthTo(path, starts, index, own.t0), lengthTo(path, starts, index, own.t1), own.point, false);
-    open = open.filter(o => o.box.max.x + coincidenceTolerance >= box.min.x);
-    for (const other of open) {
-      if (!boxesMeet(box, other.box, coincidenceTolerance)) continue;
-      for (const { ta, tb, point, overlap } of intersectSegments(segment, other.segment))
-        add(
-          lengthTo(path, starts, index, ta),
-          lengthTo(path, starts, other.index, tb),
-          point,
-          overlap === true,
-        );
-    }
-    open.push(current);
+    if (
+      own &&
+      tell(lengthTo(path, starts, index, own.t0), lengthTo(path, starts, index, own.t1), own.point, false)
+    )
+      return;
   }
-  return found.sort((p, q) => p.alongA - q.alongA);
+  const points = segments.map(isPoint);
+  forEachNearPairWithin(path, (i, k) => {
+    if (points[i] || points[k]) return false;
+    return intersectSegments(segments[i]!, segments[k]!).some(({ ta, tb, point, overlap }) =>
+      tell(lengthTo(path, starts, i, ta), lengthTo(path, starts, k, tb), point, overlap === true),
+    );
+  });
 }
 
 const isPoint = (segment: Segment): boolean => segment.every(p => distance(p, segment[0]) === 0);
