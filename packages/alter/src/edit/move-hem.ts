@@ -10,6 +10,7 @@ import {
   pathLength,
   pointAlong,
   scale,
+  tolerances,
   transformedPath,
   translation,
 } from '@paperhinge/geometry';
@@ -36,7 +37,9 @@ export function moveHem(piece: Piece, by: number): Reshaped {
       leaving = chains[j]!;
     if (moved(arriving) === moved(leaving)) continue;
     const closed = closeCorner(chains, i, moved(arriving) ? 'arriving' : 'leaving', reach);
-    if (closed === undefined) throw beyond(piece, by, moved(arriving) ? leaving : arriving);
+    const left = closed?.[moved(arriving) ? j : i];
+    if (closed === undefined || pathLength(left!.path) <= tolerances.joiningGap)
+      throw beyond(piece, by, moved(arriving) ? leaving : arriving);
     chains = [...closed];
   }
   const done = tidied(piece, pieceOfChains(piece, chains));
