@@ -113,7 +113,7 @@ describe('paperhinge print', () => {
     copyFileSync(pattern, copy);
     const paper = await command('print', copy, '--paper', 'a99', '-o', join(home, 'p.pdf'));
     expect(paper.code).toBe(2);
-    expect(paper.stderr).toMatch(/^[^\n]*There is no paper "a99"[^\n]*\n$/);
+    expect(paper.stderr).toMatch(/^[^\n]*"paper" is none of its choices[^\n]*a4[^\n]*\n$/);
     const over = await command('print', copy, '-o', copy);
     expect(over.code).toBe(2);
     expect(over.stderr).toContain('This output would overwrite an input');

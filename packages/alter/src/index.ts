@@ -56,6 +56,8 @@ export { orderOfWork } from './order-of-work/order-of-work.js';
 export type { Place } from './sheet/document.js';
 export { faultsIn, SheetFaults } from './sheet/faults.js';
 export { sheetJsonSchema } from './sheet/json-schema.js';
+export type { Hideable, PrintArguments, PrintWishes, SheetPaper } from './sheet/print-wishes.js';
+export { hideable, papers, readPrintWishes } from './sheet/print-wishes.js';
 export { readSheet } from './sheet/read-sheet.js';
 export type { DerivedJson, RecordJson, StepRecord } from './sheet/record.js';
 export type { Run } from './sheet/run-sheet.js';

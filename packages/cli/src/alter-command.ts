@@ -1,11 +1,12 @@
 import { readdir } from 'node:fs/promises';
 import { cautionsFor, runSheet } from '@paperhinge/alter';
-import { PatternError } from '@paperhinge/geometry';
+import { type Finding, PatternError } from '@paperhinge/geometry';
 import { printPattern, reportHtml } from '@paperhinge/print';
 import { codeFor } from './exit-codes.js';
 import { fonts } from './fonts.js';
 import type { Io } from './io.js';
-import { loadPatternOf, loadSheet, patternPath } from './load.js';
+import { inFile, loadPatternOf, loadSheet, patternPath } from './load.js';
+import { pageOptions, paperWord } from './page-options.js';
 import { progress } from './progress.js';
 import { summary } from './summary.js';
 import { checkOutputs, type Output, writeOutputs } from './write-outputs.js';
@@ -26,26 +27,43 @@ export async function alterCommand(
   try {
     say('Reading the sheet');
     const sheet = await loadSheet(sheetPath);
-    const pages = sheet.print.paper.map(paper => `pages-${paper}.pdf`);
-    const names = ['altered.svg', ...pages, 'report.html', 'record.json'];
+    const { print } = sheet;
+    const words = print.paper.map(paperWord);
+    const pages = words.map(word => `pages-${word}.pdf`);
+    const drawn = print['large sheet'] ? words.map(word => `sheet-${word}.svg`) : [];
+    const names = ['altered.svg', ...pages, ...drawn, 'report.html', 'record.json'];
     await checkOutputs(folder, names, [sheetPath, patternPath(sheet)]);
     say('Reading the pattern');
-    const { pattern, findings } = await loadPatternOf(sheet);
+    const { pattern, findings: onReading } = await loadPatternOf(sheet);
     say('Altering');
-    const run = runSheet(sheet, pattern, findings);
+    const run = runSheet(sheet, pattern, onReading);
     const { altered, before, derived, record } = run;
     const cautions = cautionsFor({ pattern: altered, wearer: sheet.wearer, derived }).map(c => c.text);
     const printed = [];
-    for (const paper of sheet.print.paper) {
-      say(`Laying out the pages on ${paper}`);
-      printed.push(await printPattern(altered, { paper, fonts, before, record, cautions }));
+    for (const paper of print.paper) {
+      say(`Laying out the pages on ${paperWord(paper)}`);
+      const options = { ...pageOptions(print, paper), fonts, before, record, cautions };
+      printed.push(await inFile(sheetPath, () => printPattern(altered, options)));
     }
+    const findings = withPages(
+      run.findings,
+      printed.flatMap(p => p.findings),
+    );
+    const told = { ...record, findings: withPages(record.findings, findings) };
     say('Writing');
-    const recordText = `${JSON.stringify({ ...record, pages: printed.map(p => p.pages) }, null, 2)}\n`;
+    const recordText = `${JSON.stringify({ ...told, pages: printed.map(p => p.pages) }, null, 2)}\n`;
     const contents: readonly Output['content'][] = [
       run.svg,
       ...printed.map(p => p.pdf),
-      reportHtml({ pattern: altered, before, record, cautions }),
+      ...(print['large sheet'] ? printed.map(p => p.sheetSvg()) : []),
+      reportHtml({
+        pattern: altered,
+        before,
+        record: told,
+        cautions,
+        ...(print.initials === undefined ? {} : { wearer: print.initials }),
+        ...(print.date === undefined ? {} : { date: print.date }),
+      }),
       recordText,
     ];
     await writeOutputs(
@@ -53,11 +71,21 @@ export async function alterCommand(
       names.map((name, i) => ({ name, content: contents[i]! })),
     );
     end();
-    io.stdout(json ? recordText : summary(run, folder, names, await otherPages(folder, pages)));
-    return codeFor(run.findings);
+    io.stdout(
+      json ? recordText : summary({ ...run, findings }, folder, names, await otherPages(folder, pages)),
+    );
+    return codeFor(findings);
   } finally {
     end();
   }
+}
+
+/** What the pages found beside what is known; the same about the same piece once. */
+function withPages(known: readonly Finding[], pages: readonly Finding[]): readonly Finding[] {
+  const said = (f: Finding) => `${f.code} ${f.where.piece} ${f.where.edge} ${f.message}`;
+  const have = new Set(known.map(said));
+  const fresh = pages.filter((f, i) => !have.has(said(f)) && pages.findIndex(g => said(g) === said(f)) === i);
+  return [...known, ...fresh];
 }
 
 /** Pages that stand in the folder and were not written now: an earlier run's, not to be cut from by mistake. */

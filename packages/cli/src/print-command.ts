@@ -1,4 +1,4 @@
-import { basename, dirname } from 'node:path';
+import { dirname, join } from 'node:path';
 import { codeFor } from './exit-codes.js';
 import type { Io } from './io.js';
 import { loadPattern, loadSheet } from './load.js';
@@ -18,20 +18,29 @@ export async function printCommand(file: string, options: PrintOptions, io: Io):
   const way = wayOut(options);
   const { say, end } = progress(io);
   try {
-    const folder = dirname(output),
-      name = basename(output);
+    const folder = dirname(output);
     const sheet = sheetPath === undefined ? undefined : await loadSheet(sheetPath);
-    await checkOutputs(folder, [name], [file, ...(sheetPath === undefined ? [] : [sheetPath])]);
+    await checkOutputs(
+      folder,
+      way.names,
+      [file, sheetPath, options.before].filter(path => path !== undefined),
+    );
     say('Reading the pattern');
     const { pattern, findings } = await loadPattern(file, sheet);
+    const before = options.before === undefined ? undefined : (await loadPattern(options.before)).pattern;
     say(way.doing);
-    const { content, json: told, words } = await way.put(pattern);
+    const { files, json: told, words, findings: ofPages = [] } = await way.put(pattern, before);
     say('Writing');
-    await writeOutputs(folder, [{ name, content }]);
+    await writeOutputs(folder, files);
     end();
-    for (const finding of findings) io.stderr(`${findingLine(finding)}\n`);
-    io.stdout(json ? `${JSON.stringify(told, null, 2)}\n` : `${words} in ${output}\n`);
-    return codeFor(findings);
+    const all = [...findings, ...ofPages];
+    for (const finding of all) io.stderr(`${findingLine(finding)}\n`);
+    io.stdout(
+      json
+        ? `${JSON.stringify(told, null, 2)}\n`
+        : `${words} in ${way.names.map(name => join(folder, name)).join(', ')}\n`,
+    );
+    return codeFor(all);
   } finally {
     end();
   }

@@ -99,7 +99,37 @@ function commandLine(io: Io, exit: (code: number) => void): Command {
     .description('lay a pattern out at true scale: on pages, for a projector, or as DXF for another program')
     .argument('<pattern>', 'pattern SVG')
     .requiredOption('-o, --output <file>', 'the file to write: .pdf, or .dxf for pattern interchange')
-    .option('--paper <paper>', 'a4, letter ... (default: a4)')
+    .option(
+      '--paper <paper>',
+      'a4, letter ..., or sizes such as "600 x 900 mm"; several by commas (default: a4)',
+    )
+    .option(
+      '--orientation <way>',
+      'portrait, landscape, or auto: whichever needs fewer pages (default: auto)',
+    )
+    .option(
+      '--margins <lengths>',
+      'left blank round each page: one length, or top,right,bottom,left (default: 10)',
+    )
+    .option('--overlap <length>', 'by which pages are glued over one another (default: 10)')
+    .option('--edge-to-edge', 'pages are cut to the line and laid edge to edge')
+    .option(
+      '--arrange <how>',
+      'fewest-pages, reading-order, or own-pages for each piece (default: fewest-pages)',
+    )
+    .option('--turn <pieces>', 'none, half, quarter or any: how far pieces may be turned (default: half)')
+    .option('--measured <across,down>', 'what the printed 50 mm square measured (in inches: the 2 in square)')
+    .option('--before <pattern>', 'ghost the outlines of this pattern under the pieces of the same names')
+    .option('--grid', 'a fine grid in centimetres over all pages')
+    .option('--tint', 'a pale tint over each piece')
+    .option('--notches <kind>', 'inwards, outwards or snips (default: inwards)')
+    .option(
+      '--hide <layers>',
+      'off when the file is opened: cutting-lines, stitching-lines, marks, names, before, joining, grid, tint',
+    )
+    .option('--large-sheet', 'write the sheet as one SVG drawing, too')
+    .option('--date <text>', 'printed on the cover')
+    .option('--initials <text>', 'whom it is for, printed on the cover')
     .addOption(
       new Option(
         '--projector <ground>',

@@ -3,15 +3,11 @@ import { z } from 'zod';
 import * as field from './fields.js';
 import { largestBody, mostSteps, smallestBody } from './limits.js';
 import { oncePerUnit } from './once-per-unit.js';
+import { printFields, usualPrint } from './print-wishes.js';
 import { type MeasurementName, measurementNames } from './wearer-names.js';
 
 const { code, mapping } = field;
 export const lengthUnits = ['mm', 'cm', 'in'] as const satisfies readonly LengthUnit[];
-/** Sizes that can be printed on; the first two unless the sheet says otherwise. */
-export const papers = ['a4', 'letter', 'a3', 'a2', 'a1', 'a0', 'legal', 'tabloid', 'arch-e'] as const;
-export type SheetPaper = (typeof papers)[number];
-const usualPapers: SheetPaper[] = ['a4', 'letter'];
-
 /** Every field of a sheet but what its steps hold, which is read verb by verb. */
 export const sheetSchema = oncePerUnit(unit => {
   const body = field.length(unit, { least: smallestBody, most: largestBody }).exactOptional();
@@ -31,14 +27,7 @@ export const sheetSchema = oncePerUnit(unit => {
       .nullable()
       .transform(steps => steps ?? [])
       .default([]),
-    print: mapping({
-      paper: field
-        .oneOrMore(z.enum(papers))
-        .transform(list => [...new Set(list)])
-        .default(usualPapers),
-    }).default({
-      paper: usualPapers,
-    }),
+    print: printFields(unit).default({ ...usualPrint }),
   });
 });
 

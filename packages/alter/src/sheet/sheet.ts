@@ -1,7 +1,7 @@
 import type { EdgeRef, Fabric, LengthUnit, SheetPieces } from '@paperhinge/geometry';
 import type { Wearer } from '../fit/wearer.js';
 import type { Place } from './document.js';
-import type { SheetPaper } from './schema.js';
+import type { PrintWishes } from './print-wishes.js';
 import type { ParametersOf, Verb } from './verbs.js';
 
 /** An alteration sheet as read: lengths in mm, shares from 0 to 1, angles in rad, every step with its place. */
@@ -19,7 +19,7 @@ export interface Sheet {
   readonly pieces: SheetPieces;
   readonly openings: readonly SheetOpening[];
   readonly steps: readonly SheetStep[];
-  readonly print: { readonly paper: readonly SheetPaper[] };
+  readonly print: PrintWishes;
   /** Where each value stands, by its dotted path: `pattern`, `opening.back.centre-back`. */
   readonly places: Readonly<Record<string, Place>>;
 }

@@ -41,6 +41,18 @@ export const wording = {
   'list-empty': { what: 'names nothing', remedy: 'Name at least one.' },
   'missing-field': { what: 'lacks a field', remedy: 'Add it.' },
   'fields-conflict': { what: 'has fields that exclude each other', remedy: 'Keep one of them.' },
+  'paper-not-understood': {
+    what: 'is not a size of paper',
+    remedy: 'Write a4, letter … or a size such as 600 x 900 mm.',
+  },
+  'margins-not-understood': {
+    what: 'is neither one length nor four',
+    remedy: 'Write one length, or four: [top, right, bottom, left].',
+  },
+  'square-not-understood': {
+    what: 'is not what a square measured both ways',
+    remedy: 'Write two lengths, across and down, such as [49.5, 50.2].',
+  },
   'mapping-expected': { what: 'has no fields', remedy: 'Write its fields as "name: value".' },
   'too-many-steps': { what: 'has over 500 steps', remedy: 'Divide the work among several sheets.' },
   'list-expected': { what: 'is not a list', remedy: 'Write each item on its own line after "- ".' },
