@@ -522,3 +522,21 @@ test('a notch keeps its place to a millionth on a curve', () => {
   const [notch] = piece.notches;
   expect(pointAlong(edgePath(piece, 'top'), notch!.at).x).toBeCloseTo(50, 7);
 });
+
+describe('the size of a drawing', () => {
+  const sized = (width: string) =>
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${width}" viewBox="0 0 400 400"><g data-piece="front" data-allowance="0">` +
+    '<path data-edge="top" d="M0,0 H300"/><path data-edge="side" d="M300,0 V300"/><path data-edge="hem" d="M300,300 L0,0"/></g></svg>';
+
+  test('in a unit that SVG does not have is refused, not guessed', () => {
+    expect(() => readPattern(sized('400m'))).toThrow(
+      expect.objectContaining({ code: 'unit-not-known', remedy: expect.stringContaining('mm, cm, in') }),
+    );
+  });
+
+  test('that makes a piece of many metres is told as a likely wrong unit', () => {
+    const { findings } = readPattern(sized('400in'));
+    expect(findings.map(f => f.code)).toContain('piece-very-large');
+    expect(readPattern(sized('400mm')).findings.map(f => f.code)).not.toContain('piece-very-large');
+  });
+});

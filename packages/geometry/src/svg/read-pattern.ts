@@ -1,7 +1,10 @@
 import type { Finding, Where } from '../errors.js';
 import { quoted, suggestion } from '../naming.js';
+import { boundsOfPath } from '../path/bounds.js';
+import { outlinePath } from '../pattern/outline.js';
 import type { Pattern, Piece } from '../pattern/types.js';
 import { validateTogether } from '../pattern/validate.js';
+import { largestLikelyPiece } from '../tolerance.js';
 import { wordOf } from './attribute-values.js';
 import { checkVocabulary } from './check-vocabulary.js';
 import { describeFault, faultFinding } from './fault-finding.js';
@@ -9,6 +12,7 @@ import { gatherer, meaningOf } from './gather.js';
 import { readMetadata } from './read-metadata.js';
 import { type PieceReading, placed, readPiece } from './read-piece.js';
 import { type Report, reportOn } from './report.js';
+import { strangeSizes } from './root.js';
 import { type ShapeFault, shapeNames } from './shapes.js';
 import type { SheetPieces } from './sheet-pieces.js';
 import { styleSheetOf } from './style-sheet.js';
@@ -43,6 +47,7 @@ export function readPattern(source: Uint8Array | string, options: PatternReadOpt
   const document = parseXml(source, file);
   const report = reportOn(document, file);
   const unit = wordOf(document.root, 'data-unit', units, report, {}) ?? 'mm';
+  refuseStrangeSize(document.root, report);
   const gathered = gatherer(report, sheet);
   walk(
     document,
@@ -74,7 +79,32 @@ export function readPattern(source: Uint8Array | string, options: PatternReadOpt
     edge => placeOf(readings, edge, report, document.root),
     () => validateTogether(pattern),
   );
+  tellLargePieces(readings, report, document.root);
   return { pattern, findings: report.findings() };
+}
+
+/** A foreign drawing may be of any size; a pattern read in the wrong unit would be cut in the wrong size. */
+function refuseStrangeSize(root: Element, report: Report): void {
+  const [name] = strangeSizes(root);
+  if (name)
+    throw report.error('unit-not-known', root.offset, {
+      message: `The drawing's ${name} is not a size in a unit that SVG has.`,
+      remedy: 'Give width and height in mm, cm, in, pt, pc, q or px.',
+    });
+}
+
+function tellLargePieces(readings: readonly PieceReading[], report: Report, root: Element): void {
+  for (const { piece } of readings) {
+    const { min, max } = boundsOfPath(outlinePath(piece.outline));
+    const reach = Math.max(max.x - min.x, max.y - min.y);
+    if (reach > largestLikelyPiece)
+      report.add('warning', 'piece-very-large', root.offset, {
+        piece: piece.name,
+        message: `The piece "${piece.name}" is ${(reach / 1000).toFixed(1)} m long.`,
+        figures: { reachMm: reach },
+        remedy: 'Check the unit the drawing was saved in.',
+      });
+  }
 }
 
 /** Whether a drawing carries any attribute that only our patterns have. @throws PatternError where it is not XML */

@@ -59,6 +59,18 @@ export function outerViewport(
   return { map: viewBoxMap(box, wide, high, attributeOf(root, 'preserveAspectRatio')), basis };
 }
 
+/** A width or height of the root that says a size in no unit that SVG has; read as if it said nothing. */
+export const strangeSizes = (root: Element): readonly ('width' | 'height')[] =>
+  (['width', 'height'] as const).filter(name => {
+    const text = attributeOf(root, name)?.trim() ?? '';
+    return (
+      text !== '' &&
+      text !== 'auto' &&
+      !/^[+-]?\d*\.?\d+(e[+-]?\d+)?\s*(%|ex|ch|vw|vh|vmin|vmax)$/i.test(text) &&
+      sizeOf(root, name) === undefined
+    );
+  });
+
 /** mm; `undefined` where nothing absolute is said. Font-relative sizes are of 16 pixels. */
 function sizeOf(root: Element, name: 'width' | 'height'): number | undefined {
   const match = /^\s*\+?(\d*\.?\d+(?:e[+-]?\d+)?)\s*([a-z]*)\s*$/i.exec(attributeOf(root, name) ?? '');
