@@ -10,7 +10,7 @@ import { tidy } from './drawing/widths.js';
 import { pageFindings } from './pages/findings.js';
 import { fineGrid } from './pages/fine-grid.js';
 import type { PageFormat } from './pages/format.js';
-import { footSize, pageFurniture } from './pages/furniture.js';
+import { footInk, footSize, pageFurniture } from './pages/furniture.js';
 import { joinStrips, joinsOf } from './pages/joins.js';
 import type { LayoutOptions } from './pages/layout.js';
 import { linesOnPages } from './pages/lines-on-pages.js';
@@ -82,13 +82,22 @@ export async function printPattern(pattern: Pattern, options: PrintOptions): Pro
 
   const whole = boxOf(pages.map(p => p.window));
   const tiles = boxOf(pages.filter(p => p.kind === 'tile').map(p => p.window));
-  const sheet: Drawing = { inks: [...(options.grid ? fineGrid(tiles) : []), ...onSheet.inks, ...drawn] };
+  const tints = drawn.filter(ink => ink.role === 'tint');
+  const grid = options.grid ? fineGrid(tiles) : [];
+  const sheet: Drawing = {
+    inks: [...tints, ...grid, ...onSheet.inks, ...drawn.filter(ink => ink.role !== 'tint')],
+  };
   const labels = pieces.map(p => labelsOf(format, covers.length, p));
   const footer = (page: Page) => {
     const shown = pattern.pieces
       .filter((_, i) => labels[i]!.includes(page.label))
       .map(p => p.title || p.name);
-    return footLine([title, `page ${page.number} of ${pages.length}`, shown.join(', ')], format, typefaces);
+    const said = [
+      title,
+      `page ${page.number} of ${pages.length}`,
+      ...(shown.length > 0 ? [shown.join(', ')] : []),
+    ];
+    return footLine(said, format, typefaces);
   };
   const pdf = await pdfDocument(
     {
@@ -104,7 +113,7 @@ export async function printPattern(pattern: Pattern, options: PrintOptions): Pro
       hidden: options.hidden ?? [],
       pages: pages.map((page, i) =>
         page.kind === 'cover'
-          ? { own: covers[i]! }
+          ? { own: { inks: [...covers[i]!.inks, footInk(footer(page), format, typefaces)] } }
           : {
               window: page.window,
               own: pageFurniture(page, format, joins, footer(page), typefaces, taken),

@@ -33,9 +33,10 @@ test('layers are named as a maker would ask for them, and all are on', async () 
     'Grain, levels and marks',
     'Names and notes',
     'Joining the pages',
+    'Cover',
   ]);
   const config = properties.lookup(PDFName.of('D'), PDFDict);
-  expect(config.lookup(PDFName.of('ON'), PDFArray).size()).toBe(5);
+  expect(config.lookup(PDFName.of('ON'), PDFArray).size()).toBe(6);
 });
 
 test('the outline before the alteration is a layer of its own, when it is asked for', async () => {

@@ -51,6 +51,25 @@ const variants: readonly (readonly [string, Partial<PrintOptions>, number, numbe
   ['letter', { paper: 'letter' }, 1, 1],
   ['A4 on its side, edge to edge', { orientation: 'landscape', overlap: 0 }, 1, 1],
   ['A3 with wide margins', { paper: 'a3', margins: { top: 20, right: 8, bottom: 25, left: 14 } }, 1, 1],
+  [
+    'legal on its side, pieces turned any way',
+    { paper: 'legal', orientation: 'landscape', turning: 'any' },
+    1,
+    1,
+  ],
+  [
+    'tabloid upright, in reading order',
+    { paper: 'tabloid', orientation: 'portrait', arrangement: 'reading-order' },
+    1,
+    1,
+  ],
+  [
+    'a size of one’s own, edge to edge, corrected',
+    { paper: { width: 500, height: 400 }, overlap: 0, printed: { across: 51, down: 49 } },
+    50 / 51,
+    50 / 49,
+  ],
+  ['A0 as one sheet', { paper: 'a0' }, 1, 1],
   ['A4, the printer corrected', { printed: { across: 49.5, down: 50.4 } }, 50 / 49.5, 50 / 50.4],
 ];
 

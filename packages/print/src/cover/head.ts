@@ -39,20 +39,26 @@ export function headSlabs(
     textSlab(measure, facts, { width, size: body.size }),
     space(4),
     ...(width >= roomForTwo
-      ? [beside([0, squares], [squaresWidth + 6, advice(format, tiles, side, measure)])]
-      : [squares, space(2), advice(format, tiles, width, measure)]),
+      ? [beside([0, squares], [squaresWidth + 6, advice(format, pages.length, tiles, side, measure)])]
+      : [squares, space(2), advice(format, pages.length, tiles, width, measure)]),
     space(3),
     { height: 10, draw: (x, y) => rulerInks(measure, at(x + 0.2, y + 5), at(1, 0), width - 2) },
   ];
 }
 
-function advice({ field, stretch }: PageFormat, tiles: number, width: number, measure: TypeMeasure): Slab {
+function advice(
+  { field, stretch }: PageFormat,
+  pages: number,
+  tiles: number,
+  width: number,
+  measure: TypeMeasure,
+): Slab {
   const corrected = stretch.across !== 1 || stretch.down !== 1;
   const said = [
-    tiles > 1
-      ? 'Print this page alone, at 100 % (“actual size”): no fitting to the page.'
+    pages > 1
+      ? 'Print page 1, this one, alone first, at 100 % (“actual size”): no fitting to the page.'
       : 'Have it printed at 100 % (“actual size”): no fitting to the page.',
-    tiles > 1
+    pages > 1
       ? 'Measure both sides of a square. Only if they are right, print the rest; else no piece will fit.'
       : 'Measure both sides of a square before you cut. If they are not right, no piece will fit.',
     corrected

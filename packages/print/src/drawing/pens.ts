@@ -17,6 +17,7 @@ export type Layer =
   | 'Names and notes'
   | 'Before the alteration'
   | 'Joining the pages'
+  | 'Cover'
   | 'Fine grid'
   | 'Tint'
   | 'Calibration grid';
@@ -28,6 +29,7 @@ export const layers: readonly Layer[] = [
   'Names and notes',
   'Before the alteration',
   'Joining the pages',
+  'Cover',
   'Fine grid',
   'Tint',
   'Calibration grid',
@@ -60,13 +62,13 @@ const pens: Readonly<Record<Role, Pen>> = {
   'join-line': { width: 0.15, dash: [1.2, 1.2], grey: 0, layer: 'Joining the pages' },
   'match-mark': { width: 0.15, grey: 0, layer: 'Joining the pages' },
   'page-text': { width: 0, grey: 0, layer: 'Joining the pages' },
-  guide: { width: 0.1, grey: 0.62, layer: 'Fine grid' },
-  'guide-bold': { width: 0.12, grey: 0.5, layer: 'Fine grid' },
-  'test-square': { width: 0.25, grey: 0, layer: 'Names and notes' },
-  rule: { width: 0.2, grey: 0, layer: 'Names and notes' },
-  'map-page': { width: 0.1, grey: 0, layer: 'Names and notes' },
-  'map-piece': { width: 0.35, grey: 0, layer: 'Names and notes' },
-  text: { width: 0, grey: 0, layer: 'Names and notes' },
+  guide: { width: 0.1, grey: 0.74, layer: 'Fine grid' },
+  'guide-bold': { width: 0.12, grey: 0.58, layer: 'Fine grid' },
+  'test-square': { width: 0.25, grey: 0, layer: 'Cover' },
+  rule: { width: 0.2, grey: 0, layer: 'Cover' },
+  'map-page': { width: 0.1, grey: 0, layer: 'Cover' },
+  'map-piece': { width: 0.35, grey: 0, layer: 'Cover' },
+  text: { width: 0, grey: 0, layer: 'Cover' },
   tint: { width: 0, grey: 0.93, layer: 'Tint' },
   before: { width: 0.25, dash: [0.8, 1], grey: 0.55, layer: 'Before the alteration' },
 };

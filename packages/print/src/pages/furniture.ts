@@ -50,7 +50,7 @@ export function pageFurniture(
   const labelSize = Math.min(Math.max(o, 6) * 0.62, 6);
   const corner = Math.max(o, 8) / 2;
   const label = (x: number, y: number) =>
-    setCentred(measure, page.label, { role: 'page-text', size: labelSize, weight: 'bold' }, at(x, y), right);
+    setCentred(measure, page.label, { role: 'page-text', size: labelSize }, at(x, y), right);
   const along = [0, 14, 26, 40, 56];
   inks.push(
     firstClear([
@@ -58,7 +58,7 @@ export function pageFurniture(
       ...along.map(d => label(w - corner, h - corner - d)),
     ]),
   );
-  inks.push(setLine(measure, footer, { role: 'page-text', size: footSize }, at(0, h + outside + 0.6), right));
+  inks.push(footInk(footer, format, measure));
   if (next && own.right) {
     if (o > 0) inks.push(straight('join-line', at(w - o, 0), at(w - o, h)));
     const middle = (share: number) => at(o > 0 ? w - o / 2 : w + outside, h * share);
@@ -85,6 +85,10 @@ export function pageFurniture(
   }
   return { inks };
 }
+
+/** The line under a page's window. */
+export const footInk = (footer: string, { field }: PageFormat, measure: TypeMeasure): Ink =>
+  setLine(measure, footer, { role: 'page-text', size: footSize }, at(0, field.height + outside + 0.6), right);
 
 /** Where along a strip its words are tried. */
 const shares = [0.5, 0.36, 0.64, 0.24, 0.76, 0.42, 0.58, 0.86];
@@ -120,15 +124,6 @@ function marks(
     const step = (a: number, i: number) =>
       at(middle.x + along.x * a + into.x * i, middle.y + along.y * a + into.y * i);
     const mark: Fill = fill('match-mark', step(-half, 0), step(0, half), step(half, 0));
-    return [
-      mark,
-      setCentred(
-        measure,
-        join.name,
-        { role: 'page-text', size: 3, weight: 'bold' },
-        step(0, half + 2),
-        right,
-      ),
-    ];
+    return [mark, setCentred(measure, join.name, { role: 'page-text', size: 3.2 }, step(0, half + 2), right)];
   });
 }

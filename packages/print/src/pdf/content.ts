@@ -111,4 +111,7 @@ export const short = (value: number): string => {
 
 /** Operands of `cm` that carry sheet units onto the page, in points. */
 export const matrixOperands = (m: Affine): string =>
-  [m.a, m.b, m.c, m.d, m.e, m.f].map(v => String(Number(v.toFixed(9)))).join(' ');
+  [m.a, m.b, m.c, m.d, m.e, m.f].map(matrixNumber).join(' ');
+
+/** Nine decimals: 10 m of hundredths of a mm times the last is a thousandth of a point. */
+export const matrixNumber = (value: number): string => String(Number(value.toFixed(9)) || 0);

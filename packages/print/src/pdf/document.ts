@@ -2,7 +2,14 @@ import { type PDFContext, PDFDocument, PDFHexString, PDFName, type PDFRef, Print
 import type { Drawing } from '../drawing/ink.js';
 import { type Layer, type Look, layers } from '../drawing/pens.js';
 import type { PageFormat } from '../pages/format.js';
-import { type ContentContext, contentOf, matrixOperands, penIn, unitsPerMm } from './content.js';
+import {
+  type ContentContext,
+  contentOf,
+  matrixNumber,
+  matrixOperands,
+  penIn,
+  unitsPerMm,
+} from './content.js';
 import { fontEmbedder } from './embed-fonts.js';
 import type { Typefaces } from './typefaces.js';
 
@@ -56,7 +63,15 @@ export async function pdfDocument(input: PdfInput, typefaces: Typefaces): Promis
     ['S', form(context, contentOf(input.sheet, content), resources)],
     ...strips.map((ref, i) => [`J${i}`, ref] as const),
   ]);
-  for (const page of input.pages) addPage(doc, input.format, page, tiles.indexOf(page), resources, content);
+  const shared = new Map<string, PDFRef>();
+  /** What every page's content begins with is stored once. */
+  const begin = (operators: string): PDFRef => {
+    const ref = shared.get(operators) ?? context.register(context.stream(operators));
+    shared.set(operators, ref);
+    return ref;
+  };
+  for (const page of input.pages)
+    addPage(doc, input.format, page, tiles.indexOf(page), resources, content, begin);
   context.assign(
     resources,
     context.obj({
@@ -123,6 +138,7 @@ function addPage(
   tile: number,
   resources: PDFRef,
   content: ContentContext,
+  begin: (operators: string) => PDFRef,
 ): void {
   const { size, margins, stretch } = format;
   const userUnit = Math.max(Math.ceil((Math.max(...size) * pointsPerMm) / largestSide), 1);
@@ -131,27 +147,28 @@ function addPage(
   const [sx, sy] = [(stretch.across * k) / unitsPerMm, (stretch.down * k) / unitsPerMm];
   const left = margins.left * k,
     top = h - margins.top * k;
-  // Sheet units, y down, to points, y up: the window's corner comes to lie at the margins.
-  const onto = (x: number, y: number) =>
-    matrixOperands({
-      a: sx,
-      b: 0,
-      c: 0,
-      d: -sy,
-      e: left - x * unitsPerMm * sx,
-      f: top + y * unitsPerMm * sy,
-    });
+  // Sheet units, y down, to points, y up: the window's corner comes to lie at the margins. The same on every page.
+  const onto = matrixOperands({ a: sx, b: 0, c: 0, d: -sy, e: left, f: top });
+  const put = (x: number, y: number) =>
+    `1 0 0 1 ${matrixNumber(-x * unitsPerMm)} ${matrixNumber(-y * unitsPerMm)} cm`;
+  const { look } = content;
+  const ground = look ? `${exact(look.ground)} g 0 0 ${exact(w)} ${exact(h)} re f\n` : '';
   let out = '';
-  if (content.look) out += `${exact(content.look.ground)} g 0 0 ${exact(w)} ${exact(h)} re f\n`;
   if (page.window) {
     const [x, y, width, height] = page.window;
-    const [cw, ch] = [width * stretch.across * k, height * stretch.down * k];
     const slot = (tile % pagesInStrip) * slotOf(format);
-    out += `q ${[left, top - ch, cw, ch].map(v => String(exact(v))).join(' ')} re W n ${onto(x, y)} cm /S Do Q\n`;
-    out += `q ${onto(slot, 0)} cm /J${Math.floor(tile / pagesInStrip)} Do Q\n`;
-  } else out += `q ${onto(0, 0)} cm\n${contentOf(page.own, content)}Q\n`;
+    // What joins the pages first, since it reaches beyond the window that the sheet is clipped to.
+    out += `q ${put(slot, 0)}/J${Math.floor(tile / pagesInStrip)} Do Q\n`;
+    out += `0 0 ${matrixNumber(width * unitsPerMm)} ${matrixNumber(height * unitsPerMm)} re W n ${put(x, y)}/S Do\n`;
+  } else out = contentOf(page.own, content);
   const added = doc.addPage([exact(w), exact(h)]);
-  added.node.set(PDFName.of('Contents'), doc.context.register(doc.context.flateStream(out)));
+  const { context } = doc;
+  // A line or two is shorter as it is than packed.
+  const stream = page.window ? context.stream(out) : context.flateStream(out);
+  added.node.set(
+    PDFName.of('Contents'),
+    context.obj([begin(`${ground}${onto} cm\n`), context.register(stream)]),
+  );
   added.node.set(PDFName.of('Resources'), resources);
   if (userUnit > 1) added.node.set(PDFName.of('UserUnit'), doc.context.obj(userUnit));
 }
