@@ -114,7 +114,7 @@ function sweeps({ before, altered }: Run, unit: LengthUnit): readonly string[] {
       e.edges.some(r => edges.some(s => s.piece === r.piece && s.edge === r.edge)),
     );
     const names = edges.map(r => `${r.piece}.${r.edge}`).join(' + ');
-    return `Hem sweep of the whole garment (${names}): ${was ? `${shownLength(was.sweepMm, unit)}, now ` : ''}${shownLength(sweepMm, unit)}`;
+    return `Hem sweep all round (${names}): ${was ? `${shownLength(was.sweepMm, unit)}, now ` : ''}${shownLength(sweepMm, unit)}`;
   });
 }
 

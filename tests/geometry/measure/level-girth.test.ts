@@ -2,12 +2,15 @@ import {
   apply,
   at,
   compose,
+  edgePath,
   hemSweep,
   levelAcross,
   levelGirths,
   type Path,
   type Pattern,
+  pathLength,
   pathOf,
+  pieceNamed,
   polyline,
   rotation,
   transformedPath,
@@ -301,6 +304,14 @@ test('hems that run on across seams are one sweep', () => {
       sweepMm: 940,
     },
   ]);
+});
+
+test('the sweep of a sleeve hem is that of one sleeve, that of the body goes all round', () => {
+  const pattern = shiftPattern();
+  const [body, sleeve] = hemSweep(pattern);
+  const drawn = (piece: string) => pathLength(edgePath(pieceNamed(pattern, piece), 'hem'));
+  expect(body!.sweepMm).toBeCloseTo(2 * (drawn('front') + drawn('back')), 9);
+  expect(sleeve!.sweepMm).toBeCloseTo(drawn('sleeve'), 9);
 });
 
 test('moving and turning a piece does not change a girth', () => {

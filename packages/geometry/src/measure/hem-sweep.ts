@@ -1,13 +1,21 @@
 import { pathLength } from '../path/length.js';
-import { edgeNamed, edgeNames, edgePath, pieceNamed, timesInGarment } from '../pattern/outline.js';
+import {
+  edgeNamed,
+  edgeNames,
+  edgePath,
+  neighboursOf,
+  pieceNamed,
+  timesInGarment,
+} from '../pattern/outline.js';
 import type { EdgeRef, Pattern } from '../pattern/types.js';
 import { bodyPieces } from './body-pieces.js';
 import { neighboursAtEnds } from './joined-lines.js';
+import { closesIntoTube } from './tube.js';
 
 /** Hem edges that run on into each other across seams: one hem of the garment (its bottom, or a sleeve's). */
 export interface HemSweep {
   readonly edges: readonly EdgeRef[];
-  /** Stitching length all round the garment, in mm: each edge as often as its piece stands in it. */
+  /** Stitching length all round, in mm: of a hem that closes into a tube (a sleeve's), of one of the pair. */
   readonly sweepMm: number;
 }
 
@@ -31,9 +39,17 @@ export function hemSweep(pattern: Pattern): readonly HemSweep[] {
   }
   return [...new Set(group)].map(g => {
     const edges = hems.filter((_, i) => group[i] === g);
-    return { edges, sweepMm: edges.reduce((sum, ref) => sum + lengthInGarment(pattern, ref), 0) };
+    const ends = edges.flatMap(({ piece, edge }) => {
+      const { start, end } = neighboursOf(pieceNamed(pattern, piece), edge);
+      return [start, end].map(name => ({ piece, edges: [name] }));
+    });
+    const length = closesIntoTube(pattern, ends) ? lengthAsDrawn : lengthInGarment;
+    return { edges, sweepMm: edges.reduce((sum, ref) => sum + length(pattern, ref), 0) };
   });
 }
+
+const lengthAsDrawn = (pattern: Pattern, { piece, edge }: EdgeRef): number =>
+  pathLength(edgePath(pieceNamed(pattern, piece), edge));
 
 /** Stitching length of an edge over the whole garment, in mm. @throws PatternError `unknown-piece`, `unknown-edge` */
 export function lengthInGarment(pattern: Pattern, ref: EdgeRef): number {

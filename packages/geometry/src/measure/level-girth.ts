@@ -5,13 +5,14 @@ import { pathLength } from '../path/length.js';
 import { nearestOnPath } from '../path/nearest.js';
 import { type Path, pathOf } from '../path/path.js';
 import { outlinePath, timesInGarment } from '../pattern/outline.js';
-import type { Dart, EdgeRef, OutlinePart, Pattern, Piece } from '../pattern/types.js';
+import type { Dart, OutlinePart, Pattern, Piece } from '../pattern/types.js';
 import { containsPoint } from '../region/contains.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { add, distance, dot, type Point, scale, subtract, unit } from '../vector.js';
 import { bodyPieces } from './body-pieces.js';
 import { centreOf } from './centre.js';
 import { besides } from './corner.js';
+import { closesIntoTube } from './tube.js';
 
 /**
  * The girth of the whole garment at each level, in mm, by the name of its level lines: what `levelAcross` gives, as
@@ -27,21 +28,10 @@ export function levelGirths(pattern: Pattern): Readonly<Record<string, number>> 
       const across = pieces
         .filter(piece => levelNames(piece).includes(level))
         .map(piece => ({ piece, ...levelAcross(piece, level) }));
-      const tube = isTube(pattern, across);
+      const ends = across.flatMap(({ piece, ends }) => ends.map(edges => ({ piece: piece.name, edges })));
+      const tube = closesIntoTube(pattern, ends);
       return [level, across.reduce((sum, a) => sum + (tube ? 1 : timesInGarment(a.piece)) * a.lengthMm, 0)];
     }),
-  );
-}
-
-/** Every end of the level in each of these pieces lies on an edge that is sewn to another end of it. */
-function isTube(pattern: Pattern, across: readonly (LevelAcross & { readonly piece: Piece })[]): boolean {
-  const ends = across.flatMap(({ piece, ends }) => ends.map(edges => ({ piece: piece.name, edges })));
-  const holds = (runs: readonly EdgeRef[], end: (typeof ends)[number]) =>
-    runs.some(r => r.piece === end.piece && end.edges.includes(r.edge));
-  return ends.every(end =>
-    pattern.seams.some(({ a, b }) =>
-      ends.some(e => e !== end && ((holds(a, end) && holds(b, e)) || (holds(b, end) && holds(a, e)))),
-    ),
   );
 }
 
