@@ -1,9 +1,12 @@
+import { execFileSync } from 'node:child_process';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { printPattern } from '@paperhinge/print';
 import { PDFArray, PDFDict, PDFDocument, PDFHexString, PDFName } from 'pdf-lib';
 import { describe, expect, test } from 'vitest';
 import { fonts } from '../../../packages/cli/src/fonts.js';
 import { shiftPattern } from '../../support/shift.js';
-import { has, type Pixels, rendered } from '../rendered.js';
+import { has, inFolder, type Pixels, rendered } from '../rendered.js';
 
 const print = async (showBefore = false) =>
   (
@@ -43,9 +46,9 @@ test('the outline before the alteration is a layer of its own, when it is asked 
   expect((await layersOf(await print(true))).names).toContain('Before the alteration');
 });
 
-describe.skipIf(!has('pdftoppm'))('a layer switched off (needs pdftoppm)', () => {
-  const ink = ({ grey }: Pixels) => grey.reduce((sum, g) => sum + (g < 128 ? 1 : 0), 0);
+const ink = ({ grey }: Pixels) => grey.reduce((sum, g) => sum + (g < 128 ? 1 : 0), 0);
 
+describe.skipIf(!has('pdftoppm'))('a layer switched off (needs pdftoppm)', () => {
   test('is not shown, and the others are', async () => {
     const pdf = await print();
     const { doc, properties, refs, names } = await layersOf(pdf);
@@ -58,3 +61,31 @@ describe.skipIf(!has('pdftoppm'))('a layer switched off (needs pdftoppm)', () =>
     expect(ink(after!)).toBeGreaterThan(100);
   });
 });
+
+describe.skipIf(!['qpdf', 'fix-qdf', 'pdftoppm', 'mutool'].every(has))(
+  'all layers switched off by an outside tool (needs qpdf, pdftoppm and mutool)',
+  () => {
+    test('leave a blank page in two readers, and a sound file', async () => {
+      const off = inFolder(await print(true), (folder, file) => {
+        const plain = join(folder, 'plain.pdf');
+        execFileSync('qpdf', ['--qdf', '--object-streams=disable', file, plain]);
+        const text = readFileSync(plain, 'latin1')
+          .replace('/BaseState /ON', '/BaseState /OFF')
+          .replace(/\/ON \[[^\]]*\]/, '/ON [ ]');
+        writeFileSync(plain, text, 'latin1');
+        return new Uint8Array(execFileSync('fix-qdf', [plain], { maxBuffer: 1e8 }));
+      });
+      const [page] = rendered(off, 4, 4, 50);
+      expect(ink(page!)).toBe(0);
+      inFolder(off, (folder, file) => {
+        execFileSync('qpdf', ['--check', file], { stdio: 'pipe' });
+        const out = join(folder, 'm.pgm');
+        execFileSync('mutool', ['draw', '-q', '-c', 'gray', '-r', '50', '-o', out, file, '4'], {
+          stdio: 'pipe',
+        });
+        const bytes = readFileSync(out);
+        expect(bytes.subarray(60).every(g => g === 255)).toBe(true);
+      });
+    });
+  },
+);

@@ -4,6 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { placed } from '../../../packages/print/src/place/arrange.js';
 import { ownerOf, ownPart, pagesOf } from '../../../packages/print/src/place/field.js';
 import { inReadingOrder, onOwnPages } from '../../../packages/print/src/place/in-order.js';
+import { partsIn } from '../../../packages/print/src/place/parts.js';
+import { sliversOf } from '../../../packages/print/src/place/slivers.js';
 
 const field: Field = { width: 190, height: 277, overlap: 10 };
 const box = (w: number, h: number): Shape => ({
@@ -89,6 +91,69 @@ describe('paper is saved', () => {
     const right = x + 192 - 190;
     expect(right).toBeGreaterThanOrEqual(8);
   });
+});
+
+describe('slivers', () => {
+  const square = [
+    { x: 0, y: 0 },
+    { x: 100, y: 0 },
+    { x: 100, y: 100 },
+    { x: 0, y: 100 },
+  ];
+
+  test('a part that reaches 7 mm over a join is one, 9 mm is none', () => {
+    const at = (x: number) => square.map(p => ({ x: p.x + x, y: p.y }));
+    expect(sliversOf(field, at(190 - 93))).toEqual([{ row: 0, column: 1 }]);
+    expect(sliversOf(field, at(190 - 91))).toEqual([]);
+    expect(sliversOf(field, at(190 - 7))).toEqual([{ row: 0, column: 0 }]);
+  });
+
+  test('each part of a shape is judged by itself: two legs, one of them too short', () => {
+    const legs = [
+      [0, 0],
+      [250, 0],
+      [250, 30],
+      [100, 30],
+      [100, 60],
+      [195, 60],
+      [195, 90],
+      [0, 90],
+    ].map(([x, y]) => ({ x: x!, y: y! }));
+    expect(partsIn(legs, ownPart(field, { row: 0, column: 1 }))).toHaveLength(2);
+    expect(sliversOf(field, legs)).toEqual([{ row: 0, column: 1 }]);
+  });
+
+  test('a narrow tail that a join crosses is none', () => {
+    const tail = [
+      { x: 0, y: 0 },
+      { x: 400, y: 0 },
+      { x: 400, y: 2 },
+      { x: 0, y: 2 },
+    ];
+    expect(sliversOf(field, tail)).toEqual([]);
+  });
+
+  test('there are none among boxes of any size, however they are laid', () => {
+    const anyBox = fc
+      .tuple(fc.integer({ min: 5, max: 600 }), fc.integer({ min: 5, max: 600 }))
+      .map(([w, h]) => box(w, h));
+    fc.assert(
+      fc.property(fc.array(anyBox, { minLength: 1, maxLength: 5 }), shapes => {
+        for (const lay of [arrange, inReadingOrder, onOwnPages])
+          expect(lay(shapes, field).slivers.flat()).toEqual([]);
+      }),
+      { numRuns: 25 },
+    );
+  });
+});
+
+test('a shape may lie by a quarter turn or leaning where that saves pages', () => {
+  const wide = [box(270, 180)];
+  expect(arrange(wide, field, { turning: 'half' }).count).toBe(2);
+  expect(arrange(wide, field, { turning: 'quarter' }).count).toBe(1);
+  const strip = [box(310, 12)];
+  expect(arrange(strip, field, { turning: 'quarter' }).count).toBe(2);
+  expect(arrange(strip, field, { turning: 'any' }).count).toBe(1);
 });
 
 describe('in the order of the pattern', () => {

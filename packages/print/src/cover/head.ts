@@ -64,7 +64,9 @@ function advice(
     corrected
       ? `The printer is corrected: ${tidy(stretch.across * 100, 2)} % across, ${tidy(stretch.down * 100, 2)} % down. The squares must now be right.`
       : 'Off by a little, and the printer has no setting for it? Print again with what the square measured, across and down, and the pages come out true.',
-    ...(tiles > 1 ? [howToJoin(field.overlap)] : []),
+    ...(tiles > 1
+      ? [howToJoin(field.overlap), 'One piece only? Print the pages named beside it below.']
+      : []),
   ];
   return stacked(
     textSlab(measure, 'Check the scale first', { width, size: 4.3, weight: 'bold' }),

@@ -11,7 +11,7 @@ import { blockGrid, placeForBlock } from '../drawing/block-place.js';
 import type { Ink, TypeMeasure } from '../drawing/ink.js';
 import { fitted, setCentred, setLine } from '../drawing/lettering.js';
 import { inkChords } from '../drawing/piece-shape.js';
-import type { Polygon, Room } from '../drawing/room.js';
+import { chords, meetsRectangle, type Polygon, type Room } from '../drawing/room.js';
 import { closedStroke, stroke } from '../drawing/shapes.js';
 import type { Page } from '../pages/plan.js';
 import type { Slab } from './stack.js';
@@ -43,7 +43,11 @@ export function mapSlab(
     draw: (x, y) => {
       const shrink: Affine = { a: k, b: 0, c: 0, d: k, e: x - x0 * k, f: y - y0 * k };
       const to = (p: { x: number; y: number }) => at(p.x * k + shrink.e, p.y * k + shrink.f);
-      const grid = tiles.flatMap(p => pageInks(measure, p, overlap, to));
+      const outlines = pieces.flatMap(({ polygons }) => chords(polygons[0]!.map(to), true));
+      const grid = tiles.flatMap(p => [
+        ...pageInks(p, overlap, to),
+        ...labelInks(measure, p, overlap, to, outlines),
+      ]);
       return [...grid, ...pieces.flatMap(p => pieceInks(measure, p, shrink, to, grid))];
     },
   };
@@ -58,24 +62,36 @@ function cornersOf({ window: [x, y, w, h], neighbours }: Page, overlap: number):
   return [at(x, y), at(right, y), at(right, below), at(x, below)];
 }
 
-function pageInks(measure: TypeMeasure, page: Page, overlap: number, to: To): readonly Ink[] {
+function pageInks(page: Page, overlap: number, to: To): readonly Ink[] {
   const corners = cornersOf(page, overlap).map(to);
-  const [first, second] = corners as [Point, Point];
-  const size = Math.min(2.6, (second.x - first.x) * 0.2);
+  return [stroke('map-page', polyline(...corners, corners[0]!))];
+}
+
+/** A page's label and number, in a corner of it or its middle that no outline runs through. */
+function labelInks(
+  measure: TypeMeasure,
+  page: Page,
+  overlap: number,
+  to: To,
+  outlines: Room['ink'],
+): readonly Ink[] {
+  const [first, , last] = cornersOf(page, overlap).map(to) as [Point, Point, Point];
+  const size = Math.min(2.6, (last.x - first.x) * 0.2);
+  const small = size * 0.75;
+  const wide = Math.max(
+    measure.width(page.label, size, 'bold'),
+    measure.width(`p ${page.number}`, small, 'regular'),
+  );
+  const [high, edge] = [size * 1.95, size * 0.35];
+  const lefts = [first.x + edge, last.x - wide - edge, (first.x + last.x - wide) / 2];
+  const tops = [first.y + edge * 0.6, last.y - high - edge * 0.4, (first.y + last.y - high) / 2];
+  const places = tops.flatMap(y => lefts.map(x => at(x, y)));
+  const isClear = ({ x, y }: Point) =>
+    !outlines.some(([a, b]) => meetsRectangle(a.x, a.y, b.x, b.y, x - 0.2, y, x + wide + 0.2, y + high));
+  const { x, y } = places.find(isClear) ?? places[0]!;
   return [
-    stroke('map-page', polyline(...corners, first)),
-    setLine(
-      measure,
-      page.label,
-      { role: 'text', size, weight: 'bold' },
-      at(first.x + size * 0.35, first.y + size),
-    ),
-    setLine(
-      measure,
-      `p ${page.number}`,
-      { role: 'text', size: size * 0.75 },
-      at(first.x + size * 0.35, first.y + size * 1.8),
-    ),
+    setLine(measure, page.label, { role: 'text', size, weight: 'bold' }, at(x, y + size * 0.85)),
+    setLine(measure, `p ${page.number}`, { role: 'text', size: small }, at(x, y + size * 1.65)),
   ];
 }
 

@@ -41,8 +41,10 @@ export interface ArrangeOptions {
 
 /** Cells of paper kept between neighbours so that scissors pass. */
 const gapCells = 1;
-/** Shapes beyond this many are laid out in fewer ways, so that a coat of sixty pages is still quick. */
+/** Shapes beyond this many are laid out in fewer ways, each but once, so that a coat of sixty pages is still quick. */
 const manyShapes = 16;
+/** The same for pages that the shapes' boxes would fill. */
+const manyPages = 36;
 /** Orders beyond the first that are tried over all widths of sheet, times the ways in which all shapes may lie. */
 const mostTries = 300;
 /** Times that each shape is taken up and laid down again, at most. */
@@ -61,7 +63,7 @@ export function arrange(shapes: readonly Shape[], field: Field, options: Arrange
   const area = shapes.reduce((sum, s) => sum + boxArea(s), 0);
   const likely = Math.ceil(Math.sqrt(area / (stepX(field) * stepY(field)))) + 1;
   // Few shapes are tried on every width of sheet from the narrowest; many on sheets about as wide as high.
-  const many = shapes.length > manyShapes;
+  const many = shapes.length > manyShapes || area > manyPages * stepX(field) * stepY(field);
   const from = many ? Math.max(fewest, likely - 1) : fewest;
   const widths = Array.from({ length: Math.max(likely - from + 2, 2) }, (_, i) => from + i);
   let best: Arrangement | undefined;
