@@ -1,6 +1,7 @@
 import { draftFacing, recutNeckline, unfold } from '@paperhinge/alter';
 import {
   at,
+  boundsOfPath,
   cuttingLine,
   definePattern,
   definePiece,
@@ -13,7 +14,9 @@ import {
   outlinePath,
   type Pattern,
   type Piece,
+  pathEnd,
   pathLength,
+  pathOf,
   pathStart,
   pieceNamed,
   pointAlong,
@@ -97,8 +100,10 @@ describe('a facing', () => {
     validatePattern(pattern);
     expect(derived!.map(d => d.name)).toEqual(['neck facing front', 'neck facing back']);
     for (const source of ['front', 'back']) {
-      const inner = edgePath(pieceNamed(pattern, `neck facing ${source}`), 'inner');
-      const neck = edgePath(pieceNamed(before, source), 'neck');
+      const made = pieceNamed(pattern, `neck facing ${source}`);
+      const inner = edgePath(made, 'inner'),
+        neck = edgePath(made, 'neck');
+      expect(pathLength(neck)).toBeCloseTo(pathLength(edgePath(pieceNamed(before, source), 'neck')), 9);
       for (const share of [0.1, 0.3, 0.5, 0.7, 0.9]) {
         const gap = nearestOnPath(neck, pointAlong(inner, share * pathLength(inner))).distance;
         expect(Math.abs(gap - 60)).toBeLessThan(0.01);
@@ -106,6 +111,13 @@ describe('a facing', () => {
     }
     expect(did).toContain('neck facing back');
     expect(walkSeams(pattern).flatMap(w => w.findings)).toEqual([]);
+  });
+
+  test('lies clear of its source in the drawing', () => {
+    const { pattern } = draftFacing(shiftPattern(), { ...facing, along: [ref('front.neck')] });
+    const boxOf = (name: string) => boundsOfPath(outlinePath(pieceNamed(pattern, name).outline));
+    const lowest = Math.max(...['front', 'back', 'sleeve', 'neckband'].map(name => boxOf(name).max.y));
+    expect(boxOf('neck facing').min.y).toBeGreaterThan(lowest);
   });
 
   test('crosses from one edge to the next with a mitre', () => {
@@ -227,8 +239,9 @@ describe('a stay', () => {
     const { pattern } = draftFacing(patternOf(v), { ...stay, along: [ref('front.neck')] });
     const inner = edgePath(pieceNamed(pattern, 'inset stay'), 'inner');
     const point = pointAlong(inner, pathLength(inner) / 2);
-    expect(point.x).toBeCloseTo(0, 9);
-    expect(point.y).toBeCloseTo(80 + 18 / 0.6, 9);
+    const tip = pathEnd(pathOf(edgePath(pieceNamed(pattern, 'inset stay'), 'outer').segments[0]!));
+    expect(point.x).toBeCloseTo(tip.x, 9);
+    expect(point.y).toBeCloseTo(tip.y + 18 / 0.6, 9);
     expect(edgeNamed(pieceNamed(pattern, 'inset stay'), 'outer').path.segments).toHaveLength(2);
   });
 });

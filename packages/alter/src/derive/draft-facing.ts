@@ -14,6 +14,7 @@ import type { Alteration, Derived, MakingNote } from '../alteration.js';
 import { cutLength } from './cut-size.js';
 import { facingPiece, stayPiece } from './facing-piece.js';
 import { facingShape } from './facing-shape.js';
+import { laidAside } from './free-place.js';
 import { distinctEdges } from './garment-chain.js';
 import { takePlace } from './take-place.js';
 
@@ -84,7 +85,7 @@ function oneFacing(
   );
   const fabric = asked ?? source.cutting.fabric;
   const wanted = { name, shape, source, along, fabric, join };
-  const piece = kind === 'facing' ? facingPiece(wanted) : stayPiece(wanted);
+  const piece = laidAside(pattern, kind === 'facing' ? facingPiece(wanted) : stayPiece(wanted));
   // A stay is fused or basted on, not sewn by a seam of its own.
   const sewn = kind === 'facing' ? { ...sewnAlong(piece, along), easeMm: 0 } : undefined;
   const placed = takePlace(pattern, piece, sewn);
