@@ -7,7 +7,9 @@ import type { Piece } from './types.js';
  * A place on an edge: a share of its stitching length in [0, 1] or a length in mm, counted from the edge's start
  * in clockwise order or from the end that touches the edge or dart `from`.
  */
-export type EdgePosition = ({ readonly share: number } | { readonly mm: number }) & { readonly from?: string };
+export type EdgePosition = ({ readonly share: number } | { readonly mm: number }) & {
+  readonly from?: string;
+};
 
 /**
  * Arc length in mm from the edge's start of a position on it.
@@ -27,7 +29,8 @@ export function resolvePosition(piece: Piece, edge: string, position: EdgePositi
   if (position.from === undefined || position.from === 'start') return Math.min(along, length);
   if (position.from === 'end') return Math.max(0, length - along);
   const { start, end } = neighboursOf(piece, edge);
-  const touchesStart = start === position.from, touchesEnd = end === position.from;
+  const touchesStart = start === position.from,
+    touchesEnd = end === position.from;
   if (touchesStart && touchesEnd)
     throw new PatternError('ambiguous-end', {
       message: `"${position.from}" touches both ends of "${edge}".`,
