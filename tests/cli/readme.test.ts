@@ -1,0 +1,42 @@
+import { execFileSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { readSheet } from '@paperhinge/alter';
+import { expect, test } from 'vitest';
+
+const root = new URL('../../', import.meta.url);
+const readme = readFileSync(new URL('README.md', root), 'utf8');
+const blocks = (language: string): readonly string[] =>
+  [...readme.matchAll(new RegExp(`\`\`\`${language}\n([\\s\\S]*?)\`\`\``, 'g'))].map(m => m[1]!);
+
+test('the library example of the README runs as it stands and sews', () => {
+  const [example] = blocks('ts');
+  const folder = mkdtempSync(join(tmpdir(), 'readme-'));
+  try {
+    const file = join(folder, 'example.mjs');
+    const built = example!.replace(
+      /'@paperhinge\/(\w+)'/g,
+      (_, name) => `'${new URL(`packages/${name}/dist/index.js`, root).href}'`,
+    );
+    writeFileSync(file, built);
+    const said = execFileSync('node', [file], { cwd: fileURLToPath(root), encoding: 'utf8' });
+    expect(said).toMatch(/^closed dart bust of front/);
+    expect(said).toMatch(/shoulder 0\.00 sews/);
+    expect(said).not.toContain('undefined');
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+});
+
+test('the sheet shown in the README is a sound sheet', () => {
+  const [sheet] = blocks('yaml');
+  expect(readSheet(sheet!, { file: 'readme.yaml' }).steps.length).toBeGreaterThan(3);
+});
+
+test('every file the README points to is there', () => {
+  const links = [...readme.matchAll(/\]\(((?!https?:)[^)#]+)\)/g)].map(m => m[1]!);
+  expect(links.length).toBeGreaterThan(4);
+  expect(links.filter(link => !existsSync(new URL(link, root)))).toEqual([]);
+});
