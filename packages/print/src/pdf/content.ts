@@ -71,12 +71,19 @@ const pair = (p: Point): string => `${coordinate(p.x)} ${coordinate(p.y)}`;
 export function pathOperators(path: Path, closed: boolean): string {
   let out = '';
   let end: Point | undefined;
+  let chains = 0;
   for (const segment of path.segments) {
     const [start] = segment;
-    if (!end || pair(end) !== pair(start)) out += `${pair(start)} m\n`;
+    if (!end || pair(end) !== pair(start)) {
+      out += `${pair(start)} m\n`;
+      chains++;
+    }
     if (isLine(segment)) {
       const [, to] = segment;
-      if (pair(start) !== pair(to)) out += `${pair(to)} l\n`;
+      // Closing draws the last straight side by itself.
+      const closes =
+        closed && chains === 1 && segment === path.segments.at(-1) && pair(to) === pair(path.segments[0]![0]);
+      if (pair(start) !== pair(to) && !closes) out += `${pair(to)} l\n`;
       end = to;
     } else {
       const [, c1, c2, to] = segment;

@@ -153,22 +153,20 @@ function addPage(
     `1 0 0 1 ${matrixNumber(-x * unitsPerMm)} ${matrixNumber(-y * unitsPerMm)} cm`;
   const { look } = content;
   const ground = look ? `${exact(look.ground)} g 0 0 ${exact(w)} ${exact(h)} re f\n` : '';
-  let out = '';
+  let head = `${ground}${onto} cm\n`;
+  let out: string;
   if (page.window) {
     const [x, y, width, height] = page.window;
+    head += `q 0 0 ${matrixNumber(width * unitsPerMm)} ${matrixNumber(height * unitsPerMm)} re W n\n`;
     const slot = (tile % pagesInStrip) * slotOf(format);
-    // What joins the pages first, since it reaches beyond the window that the sheet is clipped to.
-    out += `q ${put(slot, 0)}/J${Math.floor(tile / pagesInStrip)} Do Q\n`;
-    out += `0 0 ${matrixNumber(width * unitsPerMm)} ${matrixNumber(height * unitsPerMm)} re W n ${put(x, y)}/S Do\n`;
+    // The sheet is clipped to the window; what joins the pages reaches beyond it.
+    out = `${put(x, y)}/S Do Q ${put(slot, 0)}/J${Math.floor(tile / pagesInStrip)} Do\n`;
   } else out = contentOf(page.own, content);
   const added = doc.addPage([exact(w), exact(h)]);
   const { context } = doc;
   // A line or two is shorter as it is than packed.
   const stream = page.window ? context.stream(out) : context.flateStream(out);
-  added.node.set(
-    PDFName.of('Contents'),
-    context.obj([begin(`${ground}${onto} cm\n`), context.register(stream)]),
-  );
+  added.node.set(PDFName.of('Contents'), context.obj([begin(head), context.register(stream)]));
   added.node.set(PDFName.of('Resources'), resources);
   if (userUnit > 1) added.node.set(PDFName.of('UserUnit'), doc.context.obj(userUnit));
 }
