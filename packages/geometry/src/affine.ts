@@ -1,4 +1,4 @@
-import { type Point, dot, subtract, unit } from './vector.js';
+import { dot, type Point, subtract, unit } from './vector.js';
 
 /** An affine map in SVG order: x′ = a x + c y + e, y′ = b x + d y + f; e and f in mm. */
 export interface Affine {
@@ -15,14 +15,23 @@ export const translation = ({ x, y }: Point): Affine => ({ ...identity, e: x, f:
 
 /** Turn about a point by an angle in rad, positive clockwise as seen. */
 export function rotation(angle: number, about: Point = { x: 0, y: 0 }): Affine {
-  const c = Math.cos(angle), s = Math.sin(angle);
-  return { a: c, b: s, c: -s, d: c, e: about.x - c * about.x + s * about.y, f: about.y - s * about.x - c * about.y };
+  const c = Math.cos(angle),
+    s = Math.sin(angle);
+  return {
+    a: c,
+    b: s,
+    c: -s,
+    d: c,
+    e: about.x - c * about.x + s * about.y,
+    f: about.y - s * about.x - c * about.y,
+  };
 }
 
 /** Mirror image in the line through `on` with the given direction. */
 export function mirror(on: Point, direction: Point): Affine {
   const { x, y } = unit(direction);
-  const a = x * x - y * y, b = 2 * x * y;
+  const a = x * x - y * y,
+    b = 2 * x * y;
   return { a, b, c: b, d: -a, e: on.x - a * on.x - b * on.y, f: on.y - b * on.x + a * on.y };
 }
 
@@ -36,15 +45,23 @@ export const compose = (first: Affine, then: Affine): Affine => ({
   f: then.b * first.e + then.d * first.f + then.f,
 });
 
-export const apply = (m: Affine, p: Point): Point => ({ x: m.a * p.x + m.c * p.y + m.e, y: m.b * p.x + m.d * p.y + m.f });
+export const apply = (m: Affine, p: Point): Point => ({
+  x: m.a * p.x + m.c * p.y + m.e,
+  y: m.b * p.x + m.d * p.y + m.f,
+});
 /** Carries a direction: the map without its translation. */
-export const applyToVector = (m: Affine, v: Point): Point => ({ x: m.a * v.x + m.c * v.y, y: m.b * v.x + m.d * v.y });
+export const applyToVector = (m: Affine, v: Point): Point => ({
+  x: m.a * v.x + m.c * v.y,
+  y: m.b * v.x + m.d * v.y,
+});
 export const determinant = (m: Affine): number => m.a * m.d - m.b * m.c;
 
 /** The rigid motion that carries point `from` with direction `fromDirection` onto `to` with `toDirection`. */
 export function carrying(from: Point, fromDirection: Point, to: Point, toDirection: Point): Affine {
-  const u = unit(fromDirection), v = unit(toDirection);
-  const c = dot(u, v), s = u.x * v.y - u.y * v.x;
+  const u = unit(fromDirection),
+    v = unit(toDirection);
+  const c = dot(u, v),
+    s = u.x * v.y - u.y * v.x;
   const turned = { x: c * from.x - s * from.y, y: s * from.x + c * from.y };
   const shift = subtract(to, turned);
   return { a: c, b: s, c: -s, d: c, e: shift.x, f: shift.y };

@@ -14,7 +14,10 @@ export const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y;
 export const cross = (a: Point, b: Point): number => a.x * b.y - a.y * b.x;
 export const norm = (a: Point): number => Math.hypot(a.x, a.y);
 export const distance = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
-export const lerp = (a: Point, b: Point, t: number): Point => ({ x: a.x + (b.x - a.x) * t, y: a.y + (b.y - a.y) * t });
+export const lerp = (a: Point, b: Point, t: number): Point => ({
+  x: a.x + (b.x - a.x) * t,
+  y: a.y + (b.y - a.y) * t,
+});
 /** Same direction, length 1; the zero vector stays zero. */
 export function unit(a: Point): Point {
   const n = norm(a);
