@@ -83,3 +83,7 @@ export const restRounding = 1e-9;
 export const handleDamping = 1e-9;
 /** Of a fitted curve's length: handles are no shorter, so that the curve keeps its end directions. */
 export const shortestHandle = 1e-4;
+/** Relative to the longest control leg: below this a leg's direction is rounding noise. */
+export const legRounding = 1e-12;
+/** Relative. A share of 100 % may come out an ulp beyond the length it is taken of. */
+export const shareRounding = 1e-12;

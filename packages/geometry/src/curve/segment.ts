@@ -1,4 +1,5 @@
 import { type Affine, apply } from '../affine.js';
+import { legRounding } from '../tolerance.js';
 import { add, lerp, norm, type Point, scale, subtract, unit } from '../vector.js';
 
 /** A straight segment from its first point to its second, in mm. */
@@ -78,7 +79,7 @@ export function tangentAt(segment: Segment, t: number): Point {
   if (isLine(segment)) return unit(subtract(segment[1], segment[0]));
   const [p, q, r, s] = segment;
   const size = Math.max(norm(subtract(q, p)), norm(subtract(r, q)), norm(subtract(s, r)));
-  const tiny = size * vanishing;
+  const tiny = size * legRounding;
   if (t <= 0) return firstDirection([subtract(q, p), subtract(r, p), subtract(s, p)], tiny);
   if (t >= 1) return firstDirection([subtract(s, r), subtract(s, q), subtract(s, p)], tiny);
   const d = derivativeAt(segment, t);
@@ -86,9 +87,6 @@ export function tangentAt(segment: Segment, t: number): Point {
   // A cusp: the direction it arrives in is against its second derivative, the one it leaves in along it.
   return unit(secondDerivativeAt(segment, t));
 }
-
-/** Relative to the longest control leg: below this a leg's direction is rounding noise. */
-const vanishing = 1e-12;
 
 function firstDirection(candidates: readonly Point[], tiny: number): Point {
   const found = candidates.find(v => norm(v) > tiny);

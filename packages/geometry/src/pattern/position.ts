@@ -1,5 +1,6 @@
 import { PatternError } from '../errors.js';
 import { pathLength } from '../path/length.js';
+import { shareRounding } from '../tolerance.js';
 import { edgePath, neighboursOf } from './outline.js';
 import type { Piece } from './types.js';
 
@@ -20,7 +21,7 @@ export function resolvePosition(piece: Piece, edge: string, position: EdgePositi
   const length = pathLength(edgePath(piece, edge));
   const along = 'share' in position ? position.share * length : position.mm;
   const where = { piece: piece.name, edge };
-  if (!(along >= 0 && along <= length * (1 + relativeRounding)))
+  if (!(along >= 0 && along <= length * (1 + shareRounding)))
     throw new PatternError('position-off-edge', {
       message: `The place lies ${along.toFixed(1)} mm along an edge that is ${length.toFixed(1)} mm long.`,
       remedy: 'Give a share from 0 to 100 % or a length within the edge.',
@@ -45,6 +46,3 @@ export function resolvePosition(piece: Piece, edge: string, position: EdgePositi
     });
   return touchesStart ? Math.min(along, length) : Math.max(0, length - along);
 }
-
-/** A share of 100 % may come out an ulp beyond the length it is taken of. */
-const relativeRounding = 1e-12;

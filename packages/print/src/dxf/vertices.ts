@@ -1,17 +1,16 @@
 import {
   angleBetween,
   isLine,
-  norm,
   type Path,
   type Point,
   pathEnd,
   pointAt,
   type Segment,
-  secondDerivativeAt,
   startOf,
   tangentAt,
   tolerances,
 } from '@paperhinge/geometry';
+import { chordSteps } from '../drawing/chord-steps.js';
 
 /** mm. Chords this near the curve: a tenth of what a blade or a needle keeps, and few enough points for old readers. */
 export const chordError = 0.01;
@@ -30,7 +29,7 @@ export function verticesOf(path: Path, closed: boolean): readonly Vertex[] {
   const { segments } = path;
   const inside = segments.flatMap((segment, i): readonly Vertex[] => {
     const before = i > 0 || closed ? segments.at(i - 1) : undefined;
-    const steps = stepsFor(segment);
+    const steps = chordSteps(segment, chordError);
     const first: Vertex = {
       at: startOf(segment),
       kind: before && runsOn(before, segment) ? 'curve' : 'turn',
@@ -48,10 +47,3 @@ const runsOn = (before: Segment, after: Segment): boolean =>
   !isLine(before) &&
   !isLine(after) &&
   Math.abs(angleBetween(tangentAt(before, 1), tangentAt(after, 0))) <= tolerances.kinkTurn;
-
-/** A chord over a parameter step h strays by at most h² |B″| / 8; |B″| of a cubic is largest at an end. */
-function stepsFor(segment: Segment): number {
-  if (isLine(segment)) return 1;
-  const bend = Math.max(norm(secondDerivativeAt(segment, 0)), norm(secondDerivativeAt(segment, 1)));
-  return Math.max(Math.ceil(Math.sqrt(bend / (8 * chordError))), 1);
-}
