@@ -1,4 +1,4 @@
-import { distance, dot, type Path, type Point, pointAt, subtract } from '@paperhinge/geometry';
+import { type Path, type Point, pointAt } from '@paperhinge/geometry';
 
 /**
  * mm: the farthest that either of two lines between the same ends lies from the other. Both are seen as polygons of
@@ -31,21 +31,26 @@ function farthestFrom(points: readonly Point[], polygon: readonly Point[]): numb
     const first = Math.max(0, from - lookAhead),
       last = Math.min(polygon.length - 2, from + lookAhead);
     for (let i = first; i <= last; i++) {
-      const d = distanceToSide(p, polygon[i]!, polygon[i + 1]!);
-      if (d < nearest) {
-        nearest = d;
+      const square = squareToSide(p, polygon[i]!, polygon[i + 1]!);
+      if (square < nearest) {
+        nearest = square;
         from = i;
       }
     }
     farthest = Math.max(farthest, nearest);
   }
-  return farthest;
+  return Math.sqrt(farthest);
 }
 
-function distanceToSide(p: Point, a: Point, b: Point): number {
-  const side = subtract(b, a),
-    way = subtract(p, a);
-  const square = dot(side, side);
-  const t = square === 0 ? 0 : Math.min(1, Math.max(0, dot(way, side) / square));
-  return distance(p, { x: a.x + side.x * t, y: a.y + side.y * t });
+/** The square of the distance, without points in between: it is asked for some thousand times a line. */
+function squareToSide(p: Point, a: Point, b: Point): number {
+  const sx = b.x - a.x,
+    sy = b.y - a.y,
+    wx = p.x - a.x,
+    wy = p.y - a.y;
+  const square = sx * sx + sy * sy;
+  const t = square === 0 ? 0 : Math.min(1, Math.max(0, (wx * sx + wy * sy) / square));
+  const dx = wx - sx * t,
+    dy = wy - sy * t;
+  return dx * dx + dy * dy;
 }

@@ -4,7 +4,7 @@ import { cross, distance, dot, leftOf, type Point, subtract } from '../vector.js
 import { meetingParameters } from './intersect-cubics.js';
 import type { ParameterPair } from './intersect-touches.js';
 import { nearestOnSegment } from './nearest.js';
-import { type Cubic, isLine, type Line, pointAt, type Segment } from './segment.js';
+import { type Cubic, endOf, isLine, type Line, pointAt, type Segment, startOf } from './segment.js';
 
 /** A place where two segments meet, with the parameter on each; `overlap` marks an end of a stretch they share. */
 export interface SegmentMeeting {
@@ -34,13 +34,13 @@ const inUnit = (t: number): number => Math.min(1, Math.max(0, t));
 
 /** Meetings at which an end of one lies on an end of the other. */
 function sharedEnds(a: Segment, b: Segment): readonly SegmentMeeting[] {
-  return [0, 1].flatMap(ta =>
-    [0, 1].flatMap(tb =>
-      distance(pointAt(a, ta), pointAt(b, tb)) <= coincidenceTolerance
-        ? [{ ta, tb, point: pointAt(a, ta) }]
-        : [],
-    ),
-  );
+  const found: SegmentMeeting[] = [];
+  for (let ta = 0; ta <= 1; ta++) {
+    const point = ta === 0 ? startOf(a) : endOf(a);
+    if (distance(point, startOf(b)) <= coincidenceTolerance) found.push({ ta, tb: 0, point });
+    if (distance(point, endOf(b)) <= coincidenceTolerance) found.push({ ta, tb: 1, point });
+  }
+  return found;
 }
 
 function meetLines(a: Line, b: Line): readonly SegmentMeeting[] {

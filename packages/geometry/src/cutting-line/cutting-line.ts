@@ -1,4 +1,5 @@
 import type { Finding } from '../errors.js';
+import { oncePerAll } from '../once-per.js';
 import { type Path, pathOf } from '../path/path.js';
 import type { Pattern, Piece } from '../pattern/types.js';
 import { coincidenceTolerance } from '../tolerance.js';
@@ -36,7 +37,16 @@ export interface CuttingLine {
  * @param pattern whose seams say which neighbours run on across a seam, for corners that are pressed open by default;
  *   without it those corners are mitred
  */
-export function cuttingLine(piece: Piece, pattern?: Pattern): CuttingLine {
+export const cuttingLine = (piece: Piece, pattern?: Pattern): CuttingLine =>
+  pattern ? cutInPattern(piece, pattern) : cut(piece);
+
+/** Checking, measuring and drawing a pattern all ask for it. Of the pattern only pieces and seams matter. */
+const cutInPattern = oncePerAll(
+  (piece: Piece, { pieces, seams }: Pattern) => [pieces, seams, piece],
+  (piece, pattern): CuttingLine => cut(piece, pattern),
+);
+
+function cut(piece: Piece, pattern?: Pattern): CuttingLine {
   const findings: Finding[] = [];
   const ring = nodesOf(piece, findings);
   const runs = ring.filter(isRun);

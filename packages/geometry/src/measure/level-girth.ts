@@ -1,4 +1,5 @@
 import { line, pointAt, type Segment } from '../curve/segment.js';
+import { oncePer } from '../once-per.js';
 import { boundsOfPath } from '../path/bounds.js';
 import { intersectPaths } from '../path/intersect.js';
 import { pathLength } from '../path/length.js';
@@ -51,7 +52,15 @@ export interface LevelAcross {
  * the centre, run on to the far sides of the outline. Intakes of darts are left out: where the line runs through a
  * dart it is taken up again beyond it; where it runs out of a dart's mouth it follows the dart's seam to its end.
  */
-export function levelAcross(piece: Piece, level: string): LevelAcross {
+export const levelAcross = (piece: Piece, level: string): LevelAcross =>
+  levelsAcross(piece).get(level) ?? nowhere;
+
+const levelsAcross = oncePer(
+  (piece: Piece): ReadonlyMap<string, LevelAcross> =>
+    new Map(levelNames(piece).map(level => [level, runAcross(piece, level)])),
+);
+
+function runAcross(piece: Piece, level: string): LevelAcross {
   const segment = segmentAtCentre(piece, level);
   if (!segment) return nowhere;
   const from = pointAt(segment, 0),

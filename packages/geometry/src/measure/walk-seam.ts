@@ -1,5 +1,6 @@
 import type { Finding } from '../errors.js';
-import type { Pattern, Seam } from '../pattern/types.js';
+import { oncePerAll } from '../once-per.js';
+import type { Pattern, Piece, Seam } from '../pattern/types.js';
 import { coincidenceTolerance, seamTolerance } from '../tolerance.js';
 import { type JoinedLine, joinedLineFinding, joinedLinesOf } from './joined-lines.js';
 import { checkNotches, type SeamStretch } from './notch-check.js';
@@ -29,7 +30,16 @@ export interface SeamWalk {
  * lines that must run on at its two ends held together (trade-notes §4 and §5).
  * @throws PatternError `unknown-piece`, `unknown-edge`, `empty-seam`
  */
-export function walkSeam(pattern: Pattern, seam: Seam): SeamWalk {
+export const walkSeam: (pattern: Pattern, seam: Seam) => SeamWalk = oncePerAll(
+  // Only the seam's own pieces and the list of seams decide what is found.
+  (pattern, seam) => [pattern.seams, seam, ...piecesOf(pattern, seam)],
+  walked,
+);
+
+const piecesOf = ({ pieces }: Pattern, { a, b }: Seam): readonly Piece[] =>
+  pieces.filter(({ name }) => a.some(r => r.piece === name) || b.some(r => r.piece === name));
+
+function walked(pattern: Pattern, seam: Seam): SeamWalk {
   const { aMm, bMm, differenceMm, easeWantedMm, matches, a, b } = measureSeam(pattern, seam);
   const remainder = differenceMm - easeWantedMm;
   const notches = checkNotches(pattern, seam, a, b, easeWantedMm);

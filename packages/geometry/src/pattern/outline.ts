@@ -1,33 +1,56 @@
 import { PatternError } from '../errors.js';
 import { listed, quoted } from '../naming.js';
+import { oncePer } from '../once-per.js';
 import { joined, type Path } from '../path/path.js';
 import type { Cutting, Dart, Edge, EdgeRun, Outline, OutlinePart, Pattern, Piece } from './types.js';
 
+/** The parts of an outline sorted, as they are asked for again and again. */
+const sorted = oncePer(({ parts }: Outline) => {
+  const edges = parts.filter((part): part is Edge => part.type === 'edge');
+  const darts = parts.filter((part): part is Dart => part.type === 'dart');
+  const places = new Map<string, number[]>();
+  for (const [i, { type, name }] of parts.entries())
+    if (type === 'edge') {
+      const own = places.get(name);
+      if (own) own.push(i);
+      else places.set(name, [i]);
+    }
+  const byName = new Map(
+    [...places].map(([name, indices]) => {
+      const own = inOrderOfTravel(parts, indices);
+      return [name, { parts: own, path: own.length === 1 ? own[0]!.path : joined(...own.map(e => e.path)) }];
+    }),
+  );
+  return { edges, darts, byName, names: [...byName.keys()] };
+});
+
 /** Every edge part in clockwise order; an edge interrupted by a dart is listed once for each part. */
-export const edgeParts = (piece: Piece): readonly Edge[] =>
-  piece.outline.parts.filter((part): part is Edge => part.type === 'edge');
+export const edgeParts = (piece: Piece): readonly Edge[] => sorted(piece.outline).edges;
 
 /** The names of a piece's edges, clockwise, each once. */
-export const edgeNames = (piece: Piece): readonly string[] => [...new Set(edgeParts(piece).map(e => e.name))];
+export const edgeNames = (piece: Piece): readonly string[] => sorted(piece.outline).names;
 
 /** The darts that open into the outline, clockwise. */
-export const dartsOf = (piece: Piece): readonly Dart[] =>
-  piece.outline.parts.filter((part): part is Dart => part.type === 'dart');
+export const dartsOf = (piece: Piece): readonly Dart[] => sorted(piece.outline).darts;
 
 /**
  * The parts of one edge in the order of travel: one, or more where a dart or an inset interrupts it. Where the outline's list
  * starts within an edge, its parts are given from the edge's true start.
  * @throws PatternError `unknown-edge`: the remedy lists the edges there are
  */
-export function partsOfEdge(piece: Piece, name: string): readonly Edge[] {
-  const parts = piece.outline.parts;
-  const indices = parts.flatMap((part, i) => (part.type === 'edge' && part.name === name ? [i] : []));
-  if (indices.length === 0)
-    throw new PatternError('unknown-edge', {
-      message: `Piece ${quoted(piece.name)} has no edge ${quoted(name)}.`,
-      remedy: `Use one of its edges: ${listed(edgeNames(piece))}.`,
-      where: { piece: piece.name, edge: name },
-    });
+export const partsOfEdge = (piece: Piece, name: string): readonly Edge[] => sortedEdge(piece, name).parts;
+
+function sortedEdge(piece: Piece, name: string) {
+  const edge = sorted(piece.outline).byName.get(name);
+  if (edge) return edge;
+  throw new PatternError('unknown-edge', {
+    message: `Piece ${quoted(piece.name)} has no edge ${quoted(name)}.`,
+    remedy: `Use one of its edges: ${listed(edgeNames(piece))}.`,
+    where: { piece: piece.name, edge: name },
+  });
+}
+
+function inOrderOfTravel(parts: readonly OutlinePart[], indices: readonly number[]): readonly Edge[] {
   // More than an interruption between two parts of one edge is where the list wraps round.
   const wrap = indices.findIndex((at, i) => i > 0 && !interrupts(parts.slice(indices[i - 1]! + 1, at)));
   const ordered = wrap > 0 ? [...indices.slice(wrap), ...indices.slice(0, wrap)] : indices;
@@ -42,12 +65,13 @@ export const interrupts = (between: readonly OutlinePart[]): boolean =>
 export const edgeNamed = (piece: Piece, name: string): Edge => partsOfEdge(piece, name)[0]!;
 
 /** The whole stitching line of an edge, clockwise; it leaps over the mouth of a dart that interrupts it. */
-export const edgePath = (piece: Piece, name: string): Path =>
-  joined(...partsOfEdge(piece, name).map(e => e.path));
+export const edgePath = (piece: Piece, name: string): Path => sortedEdge(piece, name).path;
 
 /** What the outline does in clockwise order, legs of darts included: one closed chain of segments. */
-export const outlinePath = (outline: Outline): Path =>
-  joined(...outline.parts.flatMap(part => (part.type === 'edge' ? [part.path] : part.legs)));
+export const outlinePath = oncePer(
+  (outline: Outline): Path =>
+    joined(...outline.parts.flatMap(part => (part.type === 'edge' ? [part.path] : part.legs))),
+);
 
 /** @throws PatternError `unknown-piece`: the remedy lists the pieces there are */
 export function pieceNamed(pattern: Pattern, name: string): Piece {

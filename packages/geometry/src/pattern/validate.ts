@@ -1,6 +1,7 @@
 import { endOf, startOf } from '../curve/segment.js';
 import { locating, PatternError } from '../errors.js';
 import { quoted, suggestion } from '../naming.js';
+import { oncePer } from '../once-per.js';
 import { pathLength } from '../path/length.js';
 import { type Path, pathEnd, pathStart } from '../path/path.js';
 import { signedArea } from '../region/area.js';
@@ -37,7 +38,7 @@ export function validateTogether(pattern: Pattern): void {
  *   `allowance-out-of-range`, `allowance-on-fold`, `notch-off-edge`, `opening-out-of-range`, `cut-count`,
  *   `coordinate-out-of-range`
  */
-export function validatePiece(piece: Piece): void {
+export const validatePiece: (piece: Piece) => void = oncePer((piece: Piece): void => {
   locating({ piece: piece.name }, () => {
     const { parts } = piece.outline;
     if (parts.length === 0) throw withoutEdges();
@@ -64,7 +65,7 @@ export function validatePiece(piece: Piece): void {
         remedy: 'Write 1, or 2 for a pair.',
       });
   });
-}
+});
 const mostCopies = 1000;
 
 function refuseDuplicates(what: 'piece' | 'seam' | 'fabric', names: readonly string[]): void {

@@ -1,7 +1,7 @@
-import { boundsOf, boxesMeet } from '../curve/bounds.js';
+import { type Box, boundsOf, boxesMeet } from '../curve/bounds.js';
+import { intersectSegments } from '../curve/intersect.js';
+import { line, type Segment } from '../curve/segment.js';
 import { boundsOfPath } from '../path/bounds.js';
-import { intersectPaths } from '../path/intersect.js';
-import { type Path, pathOf, polyline } from '../path/path.js';
 import { outlinePath } from '../pattern/outline.js';
 import type { Piece } from '../pattern/types.js';
 import { centroid } from '../region/area.js';
@@ -24,17 +24,17 @@ export interface TitlePlace extends Point {
 export function titlePlace(piece: Piece): TitlePlace {
   const outline = outlinePath(piece.outline);
   const middle = centroid(outline);
-  const lines = [outline, ...piece.lines.map(line => line.path)]
+  const room = boundsOfPath(outline);
+  const lines = [outline, ...piece.lines.map(l => l.path)]
     .flatMap(path => path.segments)
     .map(segment => ({ segment, box: boundsOf(segment) }));
   const isClear = (place: TitlePlace): boolean => {
-    const frame = frameOf(place, letterWidth * place.size * piece.title.length);
-    const frameBox = boundsOfPath(frame);
-    const near = lines.filter(({ box }) => boxesMeet(box, frameBox));
-    return (
-      near.every(({ segment }) => intersectPaths(pathOf(segment), frame).length === 0) &&
-      containsPoint(outline, place)
-    );
+    const box = frameOf(place, letterWidth * place.size * piece.title.length);
+    if (!isWithin(box, room)) return false;
+    const frame = sidesOf(box);
+    const crosses = (segment: Segment): boolean =>
+      frame.some(side => intersectSegments(segment, side).length > 0);
+    return !lines.some(l => boxesMeet(l.box, box) && crosses(l.segment)) && containsPoint(outline, place);
   };
   for (const size of sizes)
     for (const dy of steps)
@@ -45,13 +45,15 @@ export function titlePlace(piece: Piece): TitlePlace {
   return { ...middle, size: sizes.at(-1)! };
 }
 
-const frameOf = ({ x, y, size }: TitlePlace, width: number): Path => {
-  const [left, right, top, bottom] = [x - width / 2, x + width / 2, y - size, y + size / 4];
-  return polyline(
-    { x: left, y: top },
-    { x: right, y: top },
-    { x: right, y: bottom },
-    { x: left, y: bottom },
-    { x: left, y: top },
-  );
+const frameOf = ({ x, y, size }: TitlePlace, width: number): Box => ({
+  min: { x: x - width / 2, y: y - size },
+  max: { x: x + width / 2, y: y + size / 4 },
+});
+
+const isWithin = (inner: Box, { min, max }: Box): boolean =>
+  inner.min.x >= min.x && inner.max.x <= max.x && inner.min.y >= min.y && inner.max.y <= max.y;
+
+const sidesOf = ({ min, max }: Box): readonly Segment[] => {
+  const corners = [min, { x: max.x, y: min.y }, max, { x: min.x, y: max.y }];
+  return corners.map((corner, i) => line(corner, corners[(i + 1) % 4]!));
 };
