@@ -4,6 +4,16 @@ import { arcLength, pointAtLength } from './arc-length.js';
 import { cuttingLines } from './cutting-lines.js';
 import { curveByCurve, selfCrossings, touches } from './intersections.js';
 import { parallels } from './offsets.js';
+import { bench as wholeSheet } from './whole-sheet.js';
 
-for (const row of [arcLength, pointAtLength, parallels, cuttingLines, curveByCurve, touches, selfCrossings])
+for (const row of [
+  arcLength,
+  pointAtLength,
+  parallels,
+  cuttingLines,
+  curveByCurve,
+  touches,
+  selfCrossings,
+  wholeSheet,
+])
   console.log(row());
