@@ -44,11 +44,9 @@ function layerContent(inks: readonly Ink[], context: ContentContext): string {
   });
   const solid = grey(context.look?.solid ?? 0);
   const tints = fills.filter(f => f.role === 'tint');
-  if (tints.length > 0)
-    parts.push(`${grey(penOf('tint').grey)} g\n${tints.map(f => pathOperators(f.path, true)).join('')}f\n`);
+  if (tints.length > 0) parts.push(`${grey(penOf('tint').grey)} g\n${tints.map(fillOperators).join('')}`);
   const solids = fills.filter(f => f.role !== 'tint');
-  if (solids.length > 0)
-    parts.push(`${solid} g\n${solids.map(f => pathOperators(f.path, true)).join('')}f\n`);
+  if (solids.length > 0) parts.push(`${solid} g\n${solids.map(fillOperators).join('')}`);
   if (texts.length > 0)
     parts.push(`${solid} g\nBT\n${texts.map(t => textOperators(t, context)).join('')}ET\n`);
   return parts.join('');
@@ -67,8 +65,23 @@ const grey = (value: number): string => String(Math.round(value * 100) / 100);
 const coordinate = (mm: number): string => String(Math.round(mm * unitsPerMm));
 const pair = (p: Point): string => `${coordinate(p.x)} ${coordinate(p.y)}`;
 
-/** A path's operators; a gap in the chain (an edge over a dart's mouth) starts a new subpath. */
-export function pathOperators(path: Path, closed: boolean): string {
+/**
+ * A filled shape from an origin of its own, its first point: the same mark elsewhere differs in nothing but its place,
+ * which packs far smaller. Filling closes the shape.
+ */
+function fillOperators({ path }: Fill): string {
+  const [first] = path.segments;
+  if (!first) return '';
+  const start = { x: Math.round(first[0].x * unitsPerMm), y: Math.round(first[0].y * unitsPerMm) };
+  return `q 1 0 0 1 ${start.x} ${start.y} cm\n${pathOperators(path, true, start)}f Q\n`;
+}
+
+/**
+ * A path's operators, from an origin in whole units; a gap in the chain (an edge over a dart's mouth) starts a new subpath.
+ */
+export function pathOperators(path: Path, closed: boolean, origin: Point = { x: 0, y: 0 }): string {
+  const pair = (p: Point) =>
+    `${Math.round(p.x * unitsPerMm) - origin.x} ${Math.round(p.y * unitsPerMm) - origin.y}`;
   let out = '';
   let end: Point | undefined;
   let chains = 0;

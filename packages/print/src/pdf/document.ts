@@ -55,23 +55,29 @@ export async function pdfDocument(input: PdfInput, typefaces: Typefaces): Promis
     ...(input.look ? { look: input.look } : {}),
   };
   const resources = context.nextRef();
-  const tiles = input.pages.filter(p => p.window);
+  const tiles = input.pages.filter(isTile);
+  const spread = spreadOf(tiles, input.format);
   const strips = chunks(tiles, pagesInStrip).map(strip =>
-    form(context, stripContent(strip, input.format, content), resources),
+    form(context, stripContent(strip, spread, content), resources),
   );
   const forms = Object.fromEntries([
     ['S', form(context, contentOf(input.sheet, content), resources)],
     ...strips.map((ref, i) => [`J${i}`, ref] as const),
   ]);
   const shared = new Map<string, PDFRef>();
-  /** What every page's content begins with is stored once. */
-  const begin = (operators: string): PDFRef => {
+  /** A part of pages' contents that is alike on many is stored once. */
+  const part = (operators: string): PDFRef => {
     const ref = shared.get(operators) ?? context.register(context.stream(operators));
     shared.set(operators, ref);
     return ref;
   };
-  for (const page of input.pages)
-    addPage(doc, input.format, page, tiles.indexOf(page), resources, content, begin);
+  for (const page of input.pages) {
+    const contents = isTile(page)
+      ? tileContents(page.window, Math.floor(tiles.indexOf(page) / pagesInStrip), spread, part)
+      : [context.register(context.flateStream(contentOf(page.own, content)))];
+    addPage(doc, input.format, input.look, contents, part);
+  }
+  doc.catalog.Pages().set(PDFName.of('Resources'), resources);
   context.assign(
     resources,
     context.obj({
@@ -92,13 +98,62 @@ export async function pdfDocument(input: PdfInput, typefaces: Typefaces): Promis
 /** Tiles whose own drawings lie side by side in one form: readers that count in 32 bits still place them exactly. */
 const pagesInStrip = 48;
 
-/** mm from one page's drawing to the next in a strip: papers of any width lie clear of one another. */
-const slotOf = (format: PageFormat): number => Math.ceil(format.size[0]) + 20;
+type Tile = PdfPage & { readonly window: NonNullable<PdfPage['window']> };
+const isTile = (page: PdfPage): page is Tile => page.window !== undefined;
 
-const stripContent = (strip: readonly PdfPage[], format: PageFormat, content: ContentContext): string =>
+/**
+ * Tiles' own drawings lie so many times as far apart as their windows: enough that papers of any margins lie clear of
+ * one another. So what moves the sheet to a window moves the drawings to that page as well, done so many times.
+ */
+function spreadOf(tiles: readonly Tile[], { size, stretch }: PageFormat): number {
+  const times = (places: readonly number[], paper: number) => {
+    const sorted = [...new Set(places)].sort((a, b) => a - b);
+    const gap = Math.min(...sorted.slice(1).map((p, i) => p - sorted[i]!));
+    return Math.ceil((paper + 2 * beyondPaper) / gap);
+  };
+  return Math.max(
+    1,
+    times(
+      tiles.map(t => t.window[0]),
+      size[0] / stretch.across,
+    ),
+    times(
+      tiles.map(t => t.window[1]),
+      size[1] / stretch.down,
+    ),
+  );
+}
+
+/** mm beyond its paper that a page's own drawing may reach. */
+const beyondPaper = 20;
+
+const stripContent = (strip: readonly Tile[], spread: number, content: ContentContext): string =>
   strip
-    .map((page, i) => `q 1 0 0 1 ${i * slotOf(format) * unitsPerMm} 0 cm\n${contentOf(page.own, content)}Q\n`)
+    .map(({ window: [x, y], own }) => {
+      const at = [x, y].map(mm => matrixNumber(mm * spread * unitsPerMm)).join(' ');
+      return `q 1 0 0 1 ${at} cm\n${contentOf(own, content)}Q\n`;
+    })
     .join('');
+
+/** The sheet through its window, then what joins the pages, which reaches beyond it. Moves are shared by rows and columns. */
+function tileContents(
+  [x, y, width, height]: Tile['window'],
+  strip: number,
+  spread: number,
+  part: (operators: string) => PDFRef,
+): readonly PDFRef[] {
+  const shift = [
+    ...(x === 0 ? [] : [part(`1 0 0 1 ${matrixNumber(-x * unitsPerMm)} 0 cm\n`)]),
+    ...(y === 0 ? [] : [part(`1 0 0 1 0 ${matrixNumber(-y * unitsPerMm)} cm\n`)]),
+  ];
+  return [
+    part(`q 0 0 ${matrixNumber(width * unitsPerMm)} ${matrixNumber(height * unitsPerMm)} re W n\n`),
+    ...shift,
+    part('/S Do Q\n'),
+    ...Array.from({ length: spread }, () => shift).flat(),
+    part(`/J${strip} Do\n`),
+  ];
+}
 
 const chunks = <T>(list: readonly T[], size: number): readonly (readonly T[])[] =>
   Array.from({ length: Math.ceil(list.length / size) }, (_, i) => list.slice(i * size, (i + 1) * size));
@@ -131,43 +186,26 @@ function form(context: PDFContext, content: string, resources: PDFRef): PDFRef {
   );
 }
 
+/** What a page shows, put onto its paper: sheet units, y down, to points, y up, the window's corner at the margins. */
 function addPage(
   doc: PDFDocument,
   format: PageFormat,
-  page: PdfPage,
-  tile: number,
-  resources: PDFRef,
-  content: ContentContext,
-  begin: (operators: string) => PDFRef,
+  look: Look | undefined,
+  contents: readonly PDFRef[],
+  part: (operators: string) => PDFRef,
 ): void {
   const { size, margins, stretch } = format;
   const userUnit = Math.max(Math.ceil((Math.max(...size) * pointsPerMm) / largestSide), 1);
   const k = pointsPerMm / userUnit;
   const [w, h] = [size[0] * k, size[1] * k];
   const [sx, sy] = [(stretch.across * k) / unitsPerMm, (stretch.down * k) / unitsPerMm];
-  const left = margins.left * k,
-    top = h - margins.top * k;
-  // Sheet units, y down, to points, y up: the window's corner comes to lie at the margins. The same on every page.
-  const onto = matrixOperands({ a: sx, b: 0, c: 0, d: -sy, e: left, f: top });
-  const put = (x: number, y: number) =>
-    `1 0 0 1 ${matrixNumber(-x * unitsPerMm)} ${matrixNumber(-y * unitsPerMm)} cm`;
-  const { look } = content;
+  const onto = { a: sx, b: 0, c: 0, d: -sy, e: margins.left * k, f: h - margins.top * k };
   const ground = look ? `${exact(look.ground)} g 0 0 ${exact(w)} ${exact(h)} re f\n` : '';
-  let head = `${ground}${onto} cm\n`;
-  let out: string;
-  if (page.window) {
-    const [x, y, width, height] = page.window;
-    head += `q 0 0 ${matrixNumber(width * unitsPerMm)} ${matrixNumber(height * unitsPerMm)} re W n\n`;
-    const slot = (tile % pagesInStrip) * slotOf(format);
-    // The sheet is clipped to the window; what joins the pages reaches beyond it.
-    out = `${put(x, y)}/S Do Q ${put(slot, 0)}/J${Math.floor(tile / pagesInStrip)} Do\n`;
-  } else out = contentOf(page.own, content);
   const added = doc.addPage([exact(w), exact(h)]);
-  const { context } = doc;
-  // A line or two is shorter as it is than packed.
-  const stream = page.window ? context.stream(out) : context.flateStream(out);
-  added.node.set(PDFName.of('Contents'), context.obj([begin(head), context.register(stream)]));
-  added.node.set(PDFName.of('Resources'), resources);
+  const head = part(`${ground}${matrixOperands(onto)} cm\n`);
+  added.node.set(PDFName.of('Contents'), doc.context.obj([head, ...contents]));
+  // Every page has the resources of the page tree.
+  added.node.delete(PDFName.of('Resources'));
   if (userUnit > 1) added.node.set(PDFName.of('UserUnit'), doc.context.obj(userUnit));
 }
 

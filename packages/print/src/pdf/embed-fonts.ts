@@ -110,13 +110,27 @@ function toUnicode(glyphs: readonly Glyph[]): string {
     [...String.fromCodePoint(...codes)]
       .flatMap(c => Array.from({ length: c.length }, (_, i) => hex(c.charCodeAt(i))))
       .join('');
-  const lines = glyphs.flatMap((g, i) =>
-    g.codePoints.length > 0 ? [`<${hex(i + 1)}><${utf16(g.codePoints)}>`] : [],
+  // Each range of codes, alike but for their last byte, lists what its codes stand for one by one.
+  const ranges: string[][] = [];
+  let starts: number[] = [];
+  for (const [i, { codePoints }] of glyphs.entries()) {
+    if (codePoints.length === 0) continue;
+    const code = i + 1;
+    const open = ranges.at(-1);
+    if (open && code === starts.at(-1)! + open.length && code % 256 !== 0)
+      open.push(`<${utf16(codePoints)}>`);
+    else {
+      ranges.push([`<${utf16(codePoints)}>`]);
+      starts = [...starts, code];
+    }
+  }
+  const lines = ranges.map(
+    (r, i) => `<${hex(starts[i]!)}><${hex(starts[i]! + r.length - 1)}>[${r.join('')}]`,
   );
   const blocks: string[] = [];
   for (let i = 0; i < lines.length; i += 100) {
     const block = lines.slice(i, i + 100);
-    blocks.push(`${block.length} beginbfchar\n${block.join('\n')}\nendbfchar`);
+    blocks.push(`${block.length} beginbfrange\n${block.join('\n')}\nendbfrange`);
   }
   return [
     '/CIDInit /ProcSet findresource begin 12 dict begin begincmap',

@@ -18,12 +18,12 @@ export function subsetFont(tables: FontTables, glyphs: readonly number[]): Uint8
   const glyphAt = glyphReader(tables);
   const outlines: Uint8Array[] = [];
   for (let i = 0; i < ids.length; i++) outlines.push(withoutHints(glyphAt(ids[i]!), renumber));
-  const { glyf, loca } = stored(outlines);
+  const { glyf, loca, long } = stored(outlines);
   const head = tables.get('head')!.slice(0, 54),
     maxp = tables.get('maxp')!.slice(),
     hhea = tables.get('hhea')!.slice();
   viewOf(head).setUint32(8, 0); // the whole file's checksum, which no PDF reader looks at
-  viewOf(head).setInt16(50, 1); // long offsets
+  viewOf(head).setInt16(50, long ? 1 : 0);
   viewOf(maxp).setUint16(4, ids.length);
   // No programs: storage, functions, stack and instructions are none.
   if (maxp.length >= 32) for (const at of [18, 20, 22, 24, 26]) viewOf(maxp).setUint16(at, 0);
@@ -90,18 +90,25 @@ function composedWithoutHints(glyph: Uint8Array, renumber: (id: number) => numbe
   }
 }
 
-function stored(outlines: readonly Uint8Array[]): { readonly glyf: Uint8Array; readonly loca: Uint8Array } {
-  const padded = (n: number) => (n + 3) & ~3;
+function stored(outlines: readonly Uint8Array[]): {
+  readonly glyf: Uint8Array;
+  readonly loca: Uint8Array;
+  readonly long: boolean;
+} {
+  // Short offsets count in pairs of bytes and reach 131 kB.
+  const padded = (n: number) => (n + 1) & ~1;
   const glyf = new Uint8Array(outlines.reduce((n, o) => n + padded(o.length), 0));
-  const loca = new Uint8Array(4 * (outlines.length + 1)),
+  const long = glyf.length >= 2 * 0x10000;
+  const loca = new Uint8Array((long ? 4 : 2) * (outlines.length + 1)),
     view = viewOf(loca);
   let offset = 0;
   for (const [i, outline] of outlines.entries()) {
     glyf.set(outline, offset);
     offset += padded(outline.length);
-    view.setUint32(4 * (i + 1), offset);
+    if (long) view.setUint32(4 * (i + 1), offset);
+    else view.setUint16(2 * (i + 1), offset / 2);
   }
-  return { glyf, loca };
+  return { glyf, loca, long };
 }
 
 function metrics(tables: FontTables, ids: readonly number[]): Uint8Array {
