@@ -1,4 +1,5 @@
 import { Bezier } from 'bezier-js';
+import * as flo from 'flo-bezier3';
 import paper from 'paper/dist/paper-core.js';
 import { parameterAtLength, pointAt, segmentLength } from '../../packages/geometry/dist/index.js';
 import { median, per, rate, small, table } from './clock.js';
@@ -10,10 +11,13 @@ const curves = [...garment, ...nastyCubics];
 const asPaper = ([p, q, r, s]) =>
   new paper.Curve([p.x, p.y], [q.x - p.x, q.y - p.y], [r.x - s.x, r.y - s.y], [s.x, s.y]);
 
+const asPairs = curve => curve.map(p => [p.x, p.y]);
+
 export function arcLength() {
   const truth = curves.map(c => referenceLength(c));
   const papers = curves.map(asPaper),
-    beziers = curves.map(c => new Bezier(c));
+    beziers = curves.map(c => new Bezier(c)),
+    pairs = curves.map(asPairs);
   const peers = {
     paperhinge: { length: i => segmentLength(curves[i]) },
     // A paper curve keeps its length; it is made to forget it, so that the work is the same.
@@ -24,6 +28,7 @@ export function arcLength() {
       },
     },
     'bezier-js': { length: i => beziers[i].length() },
+    'flo-bezier3': { length: i => flo.length([0, 1], pairs[i]) },
   };
   const rows = Object.entries(peers).map(([name, { length }]) => {
     const errors = curves.map((_, i) => Math.abs(length(i) - truth[i]));
@@ -51,11 +56,16 @@ export function pointAtLength() {
   const whole = curves.map(c => referenceLength(c));
   const truth = curves.map(c => shares.map(k => referencePoint(c, k)));
   const papers = curves.map(asPaper);
+  const pairs = curves.map(asPairs);
   const look = curves.map(c => new Bezier(c).getLUT(1000));
   const peers = {
     paperhinge: (i, length) => pointAt(curves[i], parameterAtLength(curves[i], length)),
     paper: (i, length) => papers[i].getPointAt(length),
     'bezier-js, table of 1000': (i, length) => alongTable(look[i], length),
+    'flo-bezier3': (i, length) => {
+      const [x, y] = flo.evaluate(pairs[i], flo.getTAtLength(pairs[i], length));
+      return { x, y };
+    },
   };
   const rows = Object.entries(peers).map(([name, point]) => {
     const errors = curves.map((_, i) =>

@@ -1,4 +1,5 @@
 import { Bezier } from 'bezier-js';
+import * as flo from 'flo-bezier3';
 import paper from 'paper/dist/paper-core.js';
 import { intersectSegments, selfCrossing } from '../../packages/geometry/dist/index.js';
 import { per, rate, small, table } from './clock.js';
@@ -7,6 +8,7 @@ import { pointOf, referenceCrossings } from './reference.js';
 
 const asPaper = ([p, q, r, s]) =>
   new paper.Curve([p.x, p.y], [q.x - p.x, q.y - p.y], [r.x - s.x, r.y - s.y], [s.x, s.y]);
+const asPairs = curve => curve.map(p => [p.x, p.y]);
 const distance = (p, q) => Math.hypot(p.x - q.x, p.y - q.y);
 
 /** Counts what a peer missed, doubled and invented, and its worst distance from a true crossing. */
@@ -63,6 +65,8 @@ export function curveByCurve() {
     beziers = all.map(([a, b]) => [new Bezier(a), new Bezier(b)]);
   const ours = i => intersectSegments(all[i][0], all[i][1]);
   const theirs = i => papers[i][0].getIntersections(papers[i][1]);
+  const pairsOf = all.map(([a, b]) => [asPairs(a), asPairs(b)]);
+  const exact = i => flo.bezierBezierIntersection(pairsOf[i][0], pairsOf[i][1]);
   const js = i => beziers[i][0].intersects(beziers[i][1], 0.01);
   const rows = rowsOf(
     {
@@ -73,6 +77,7 @@ export function curveByCurve() {
         run: js,
         window: 20,
       },
+      'flo-bezier3': { find: i => exact(i).map(x => ({ x: x.p[0], y: x.p[1] })), run: exact },
     },
     all.length,
     truth,
@@ -87,10 +92,16 @@ export function selfCrossings() {
   const papers = all.map(asPaper);
   const ours = i => selfCrossing(all[i]);
   const theirs = i => papers[i].getIntersections(null);
+  const pairsOf = all.map(asPairs);
+  const exact = i => flo.bezierSelfIntersection(pairsOf[i]);
   const rows = rowsOf(
     {
       paperhinge: { find: i => (ours(i) ? [ours(i).point] : []), run: ours },
       paper: { find: i => theirs(i).map(l => l.point), run: theirs },
+      'flo-bezier3': {
+        find: i => (exact(i).length > 0 ? [pointOf(all[i], exact(i)[0])] : []),
+        run: exact,
+      },
     },
     all.length,
     truth,
@@ -122,6 +133,7 @@ export function touches() {
   const count = {
     paperhinge: (a, b) => intersectSegments(a, b).length,
     paper: (a, b) => asPaper(a).getIntersections(asPaper(b)).length,
+    'flo-bezier3': (a, b) => flo.bezierBezierIntersection(asPairs(a), asPairs(b)).length,
   };
   return table(
     'Touches, ends and near misses: meetings found',

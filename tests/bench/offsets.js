@@ -1,7 +1,9 @@
 import { Bezier } from 'bezier-js';
-import { nearestOnSegment, offsetSegment } from '../../packages/geometry/dist/index.js';
+import { nearestOnSegment, offsetOutline, offsetSegment } from '../../packages/geometry/dist/index.js';
 import { median, rate, small, table } from './clock.js';
 import { outlines } from './inputs.js';
+import { judgeOf } from './offset-judge.js';
+import { clipperPeer, paperPeer } from './offset-peers.js';
 import { pointOf } from './reference.js';
 
 const distances = [6.35, -6.35, 15.875, -15.875, 25, -25];
@@ -64,6 +66,68 @@ export function parallels() {
       Math.max(...count),
       (1000 / speed).toFixed(3),
       (rows[0].speed / speed).toFixed(2),
+    ]),
+  );
+}
+
+/** Twelve whole outlines by six distances, trimmed: how true, how complete, how many pieces, how fast. */
+export function outlineOffsets() {
+  const rings = Object.entries(outlines());
+  const judges = rings.map(([, ring]) => judgeOf(ring));
+  const ours = ring => ({
+    offset: d => offsetOutline({ segments: ring }, d),
+    loops: made => made.loops.map(l => l.path.segments),
+  });
+  const peers = {
+    'paperhinge, names kept': ours,
+    'paperjs-offset': paperPeer,
+    'js-angusj-clipper on 0.01 mm chords': clipperPeer,
+  };
+  const rows = Object.entries(peers).map(([name, peerOf]) => {
+    const cases = rings.flatMap(([, ring], i) => {
+      const { offset, loops } = peerOf(ring);
+      return distances.map(d => ({ d, offset, loops, judge: judges[i] }));
+    });
+    const figures = cases.map(({ d, offset, loops, judge }) => {
+      const made = loops(offset(d));
+      return {
+        ...judge.judged(made, d),
+        count: made.flat().length,
+        ms: 1000 / rate(1, () => offset(d), 20),
+      };
+    });
+    const worst = figures.map(f => Math.max(f.off, f.uncovered));
+    return { name, figures, worst, ms: median(figures.map(f => f.ms)) };
+  });
+  return table(
+    `Whole outlines, trimmed, by 6.35, 15.875 and 25 mm to both sides: ${rows[0].figures.length} cases; true within, by distance and by coverage`,
+    [
+      '',
+      '0.005 mm',
+      '0.02 mm',
+      '0.1 mm',
+      'off, median',
+      'off, worst',
+      'uncovered, worst',
+      'pieces, median',
+      'most',
+      'ms, median',
+      'ms, worst',
+      'ours over theirs',
+    ],
+    rows.map(({ name, figures, worst, ms }) => [
+      name,
+      worst.filter(w => w <= 0.005).length,
+      worst.filter(w => w <= 0.02).length,
+      worst.filter(w => w <= 0.1).length,
+      small(median(figures.map(f => f.off))),
+      small(Math.max(...figures.map(f => f.off))),
+      small(Math.max(...figures.map(f => f.uncovered))),
+      median(figures.map(f => f.count)),
+      Math.max(...figures.map(f => f.count)),
+      ms.toFixed(3),
+      Math.max(...figures.map(f => f.ms)).toFixed(2),
+      (ms / rows[0].ms).toFixed(2),
     ]),
   );
 }

@@ -3,13 +3,14 @@
 import { arcLength, pointAtLength } from './arc-length.js';
 import { cuttingLines } from './cutting-lines.js';
 import { curveByCurve, selfCrossings, touches } from './intersections.js';
-import { parallels } from './offsets.js';
+import { outlineOffsets, parallels } from './offsets.js';
 import { bench as wholeSheet } from './whole-sheet.js';
 
 for (const row of [
   arcLength,
   pointAtLength,
   parallels,
+  outlineOffsets,
   cuttingLines,
   curveByCurve,
   touches,
