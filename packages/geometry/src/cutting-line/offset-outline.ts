@@ -59,8 +59,9 @@ export function offsetOutline(
   const ring = (isReversed ? runs.reverse() : runs).flat();
   if (ring.length === 0) throw withoutLength();
   const raw = rawParallel(ring);
-  const kept = freeBoundaries(raw, isInward ? -1 : 0).filter(
-    ({ strands }, _, all) => all.length === 1 || isClear(strands, parts, distances),
+  const found = freeBoundaries(raw, isInward ? -1 : 0);
+  const kept = found.filter(({ strands }) =>
+    isClear(found.length === 1 ? strands.slice(0, 1) : strands, parts, distances),
   );
   const loops = kept
     .map(({ strands }) => closedUp(isReversed ? strandsReversed(strands) : strands))
@@ -90,7 +91,10 @@ function rawParallel(ring: readonly Run[]): readonly Strand[] {
   return closedUp(assembled(kept, joints).strands);
 }
 
-/** Of several loops, one that rounding left beside a crossing lies nearer to the outline than it may. */
+/**
+ * Two kinds of loop lie nearer to the outline than they may: of several, one that rounding left beside a crossing;
+ * and one that turned inside out, where the whole outline lies within reach: that is so at any place of it.
+ */
 function isClear(strands: readonly Strand[], parts: readonly NamedPath[], distances: readonly number[]) {
   return strands.every(({ segment }) =>
     parts.every(

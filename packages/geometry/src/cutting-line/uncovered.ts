@@ -25,7 +25,8 @@ export type FreeBoundary = OuterBoundary;
  *
  * Free ground is told by its winding number alone: each point within reach of the outline adds one to it, so that
  * ground out of reach has the lowest. That is 0 outside a clockwise outline, and −1 inside one that is travelled
- * anticlockwise, as for a parallel to its inside.
+ * anticlockwise, as for a parallel to its inside. One thing deceives it: inside, where the whole outline is within
+ * reach of a place (the number is an Euler characteristic, and the reach has a hole there); the caller looks.
  * Source: Chen, McMains, Polygon offsetting by computing winding numbers, 2005; for the convolution of curves
  * Guibas, Ramshaw, Stolfi, A kinetic framework for computational geometry, 1983.
  */

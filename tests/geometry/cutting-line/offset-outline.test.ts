@@ -1,0 +1,190 @@
+import {
+  type OffsetLoop,
+  offsetOutline,
+  outlinePath,
+  type Path,
+  pathLength,
+  polyline,
+  reversedPath,
+  signedArea,
+} from '@paperhinge/geometry';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { anyPiece } from './any-piece.js';
+import { distanceTo, edgesOf, largestGap, polylineCrossings, sampled, sampledWithin } from './independent.js';
+import { arc, at, cornersOf, rectangle } from './pieces.js';
+
+const ringOf = (...points: readonly { x: number; y: number }[]): Path => polyline(...points, points[0]!);
+const areas = (loops: readonly OffsetLoop[]): readonly number[] => loops.map(l => signedArea(l.path));
+const codes = (findings: readonly { code: string }[]): readonly string[] => findings.map(f => f.code);
+
+describe('a rectangle', () => {
+  const outline = ringOf(...rectangle(100, 60));
+  test('grows and shrinks by the distance, its corners square', () => {
+    expect(areas(offsetOutline(outline, 10).loops)).toEqual([120 * 80]);
+    const { loops, findings } = offsetOutline(outline, -10);
+    expect(cornersOf(loops[0]!.path)).toHaveLength(4);
+    expect(areas(loops)).toEqual([80 * 40]);
+    expect(findings).toEqual([]);
+  });
+  test('keeps the names of its sides, in their order', () => {
+    for (const by of [10, -10]) {
+      const names = offsetOutline(outline, by).loops[0]!.stretches.map(s => s.of);
+      const distinct = names.filter((name, i) => name !== names[i - 1]);
+      expect(distinct.slice(0, 4)).toEqual(['1', '2', '3', '4']);
+    }
+  });
+  test('drawn the other way round comes back the other way round', () => {
+    expect(areas(offsetOutline(reversedPath(outline), 10).loops)).toEqual([-120 * 80]);
+    expect(areas(offsetOutline(reversedPath(outline), -10).loops)).toEqual([-80 * 40]);
+  });
+  test('moved in by more than half its height there is nothing left of it', () => {
+    const { loops, findings } = offsetOutline(outline, -31);
+    expect(loops).toEqual([]);
+    expect(codes(findings)).toEqual(['parallel-vanished']);
+  });
+  test('each side moves by its own distance, those of none not at all', () => {
+    const { loops } = offsetOutline(outline, name => (name === '1' ? -20 : name === '2' ? -5 : 0));
+    expect(areas(loops)).toEqual([95 * 40]);
+  });
+  test('moved by nothing it is itself', () => {
+    expect(offsetOutline(outline, 0).loops[0]!.path).toEqual(outline);
+  });
+  test('is not moved both ways at once', () => {
+    expect(() => offsetOutline(outline, name => (name === '1' ? 5 : -5))).toThrow(
+      expect.objectContaining({ code: 'offset-both-ways' }),
+    );
+  });
+});
+
+// check-values §10 [derived]: closed and convex, A − P d + π d² for a circle.
+test('a circle shrinks to a circle, and past its centre to nothing', () => {
+  const circle: Path = { segments: arc(at(0, 0), 80, 0, 360) };
+  const { loops, findings } = offsetOutline([{ name: 'rim', path: circle }], -15);
+  expect(findings).toEqual([]);
+  expect(loops[0]!.stretches.map(s => s.of)).toEqual(['rim']);
+  for (const { point } of sampled(loops[0]!.path, 20))
+    expect(Math.abs(Math.hypot(point.x, point.y) - 65)).toBeLessThan(0.005);
+  expect(offsetOutline([{ name: 'rim', path: circle }], -81).loops).toEqual([]);
+});
+
+test('an inner corner is mitred when moved in, and past the limit cut square, never nearer than the distance', () => {
+  const notched = (half: number): Path =>
+    ringOf(at(0, 0), at(150 - half, 0), at(150, 75), at(150 + half, 0), at(300, 0), at(300, 300), at(0, 300));
+  const tip = (half: number) =>
+    Math.max(
+      ...cornersOf(offsetOutline(notched(half), -20).loops[0]!.path)
+        .filter(p => p.y < 250)
+        .map(p => p.y),
+    );
+  // d / sin of half the angle between the sides, below the corner.
+  expect(tip(75)).toBeCloseTo(75 + 20 * Math.SQRT2, 9);
+  expect(tip(10)).toBeCloseTo(75 + 2.5 * 20, 9);
+});
+
+test('a narrow waist parts the inside in two, each closed and clockwise', () => {
+  const bow = ringOf(at(0, 0), at(100, 0), at(110, 60), at(120, 0), at(220, 0), at(220, 80), at(0, 80));
+  const { loops, findings } = offsetOutline(bow, -15);
+  expect(loops).toHaveLength(2);
+  for (const area of areas(loops)) expect(area).toBeGreaterThan(1000);
+  expect(codes(findings)).toContain('parallel-in-parts');
+  expect(codes(findings)).toContain('parallel-trimmed');
+});
+
+test('a gap that closes at its mouth stays as a hole, the other way round', () => {
+  const ring = ringOf(
+    at(0, 0),
+    at(95, 0),
+    at(95, 20),
+    at(50, 20),
+    at(50, 150),
+    at(150, 150),
+    at(150, 20),
+    at(105, 20),
+    at(105, 0),
+    at(200, 0),
+    at(200, 200),
+    at(0, 200),
+  );
+  const { loops } = offsetOutline(ring, 10);
+  expect(areas(loops).map(a => Math.round(a))).toEqual([220 * 220, -80 * 110]);
+});
+
+test('a bend tighter than the distance comes to a point where its sides cross, and is said so', () => {
+  const outline = [
+    { name: 'top', path: { segments: [[at(0, 0), at(100, 0)] as const] } },
+    { name: 'right', path: { segments: arc(at(100, 20), 20, -90, 90) } },
+    { name: 'foot', path: { segments: [[at(100, 40), at(0, 90)] as const] } },
+    { name: 'left', path: { segments: [[at(0, 90), at(0, 0)] as const] } },
+  ];
+  const { loops, findings } = offsetOutline(outline, -24);
+  expect(polylineCrossings(loops[0]!.path)).toEqual([]);
+  expect(findings.filter(f => f.code === 'parallel-trimmed').map(f => f.where.edge)).toContain('right');
+  for (const { point } of sampled(loops[0]!.path, 20))
+    for (const { path } of outline) expect(distanceTo(path, point).distance).toBeGreaterThan(23.994);
+});
+
+describe('over random plausible pieces', () => {
+  const by = fc.constantFrom(3, 7, 15.875, 25, 40);
+  test('every loop is closed and simple, on the true parallels, and nowhere nearer', () => {
+    fc.assert(
+      fc.property(anyPiece(), by, fc.boolean(), (piece, distance, isInward) => {
+        const whole = outlinePath(piece.outline);
+        const { loops } = offsetOutline(edgesOf(piece), isInward ? -distance : distance);
+        for (const { path, stretches } of loops) {
+          expect(largestGap(path)).toBeLessThan(1e-6);
+          expect(polylineCrossings(path, 20)).toEqual([]);
+          expect(stretches.flatMap(s => s.path.segments)).toEqual(path.segments);
+          for (const stretch of stretches)
+            for (const { point } of sampled(stretch.path, 5)) {
+              const far = distanceTo(whole, point).distance;
+              expect(far).toBeGreaterThan(distance - 0.01);
+              if (stretch.shape === 'parallel') expect(far).toBeLessThan(distance + 0.01);
+            }
+        }
+      }),
+      { numRuns: 80 },
+    );
+  });
+  test('every place at the distance, square to the outline and clear of the rest of it, is on a loop', () => {
+    fc.assert(
+      fc.property(anyPiece(), by, (piece, distance) => {
+        const whole = outlinePath(piece.outline);
+        const { loops } = offsetOutline(edgesOf(piece), -distance);
+        const found: Path = { segments: loops.flatMap(l => l.path.segments) };
+        for (const { point, tangent } of sampledWithin(whole, 15)) {
+          const p = at(point.x - distance * tangent.y, point.y + distance * tangent.x);
+          if (distanceTo(whole, p).distance < distance - 1e-4) continue;
+          expect(found.segments.length).toBeGreaterThan(0);
+          // A mitre may reach over it; then no loop is nearer to the outline than it.
+          const mitred = isPastACorner(piece, p, distance);
+          if (!mitred) expect(distanceTo(found, p).distance).toBeLessThan(0.01);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+  test('outwards it is the whole outline that grows', () => {
+    fc.assert(
+      fc.property(anyPiece(), by, (piece, distance) => {
+        const outline = outlinePath(piece.outline);
+        const { loops } = offsetOutline(edgesOf(piece), distance);
+        const grown = signedArea(loops[0]!.path) - signedArea(outline);
+        expect(grown).toBeGreaterThan(0);
+        expect(pathLength(loops[0]!.path)).toBeGreaterThan(0);
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
+
+/** Whether a place lies within a mitre's reach of a corner of the outline. */
+const isPastACorner = (
+  piece: Parameters<typeof edgesOf>[0],
+  p: { x: number; y: number },
+  by: number,
+): boolean =>
+  edgesOf(piece).some(e => {
+    const [c] = e.path.segments[0]!;
+    return Math.hypot(p.x - c.x, p.y - c.y) < 2.7 * by && Math.hypot(p.x - c.x, p.y - c.y) > by + 1e-3;
+  });
