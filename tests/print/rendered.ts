@@ -17,13 +17,22 @@ export interface Pixels {
 export const perMm = 10;
 
 /** The pages of a PDF rendered by poppler at 254 dpi, ten dots to a mm. */
-export function rendered(pdf: Uint8Array, first = 1, last = 999, dpi = 254): readonly Pixels[] {
+export const rendered = (pdf: Uint8Array, first = 1, last = 999, dpi = 254): readonly Pixels[] =>
+  pictures(pdf, ['-r', String(dpi), '-f', String(first), '-l', String(last)]);
+
+/** The same part of each page: its corner and size in dots at 254 dpi. */
+export const renderedPart = (
+  pdf: Uint8Array,
+  x: number,
+  y: number,
+  w: number,
+  h: number,
+): readonly Pixels[] =>
+  pictures(pdf, ['-r', '254', ...[x, y, w, h].flatMap((n, i) => [['-x', '-y', '-W', '-H'][i]!, String(n)])]);
+
+function pictures(pdf: Uint8Array, how: readonly string[]): readonly Pixels[] {
   return inFolder(pdf, (folder, file) => {
-    execFileSync(
-      'pdftoppm',
-      ['-gray', '-r', String(dpi), '-f', String(first), '-l', String(last), file, join(folder, 'p')],
-      { stdio: 'pipe' },
-    );
+    execFileSync('pdftoppm', ['-gray', ...how, file, join(folder, 'p')], { stdio: 'pipe' });
     const files = readdirSync(folder)
       .filter(f => f.endsWith('.pgm'))
       .sort();

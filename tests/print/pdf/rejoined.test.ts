@@ -3,47 +3,11 @@ import { type PagesJson, type PrintOptions, printPattern } from '@paperhinge/pri
 import { beforeAll, describe, expect, test } from 'vitest';
 import { fonts } from '../../../packages/cli/src/fonts.js';
 import { shiftPattern } from '../../support/shift.js';
+import { holds, near, onPage, runAcross } from '../rejoining.js';
 import { darkAt, has, type Pixels, perMm, rendered } from '../rendered.js';
 
 const pattern = shiftPattern();
 const affine = ([a, b, c, d, e, f]: PagesJson['pieces'][number]['matrix']): Affine => ({ a, b, c, d, e, f });
-
-/** Where a point of the sheet is on a page, in pixels; undefined if the page does not show it well inside its window. */
-function onPage(
-  page: PagesJson['pages'][number],
-  x: number,
-  y: number,
-  margin: number,
-  across = 1,
-  down = 1,
-) {
-  const [wx, wy, w, h] = page.windowMm;
-  if (x < wx + margin || y < wy + margin || x > wx + w - margin || y > wy + h - margin) return undefined;
-  return {
-    x: (page.contentAtMm[0] + (x - wx) * across) * perMm,
-    y: (page.contentAtMm[1] + (y - wy) * down) * perMm,
-  };
-}
-
-/** The dark run across a line: how far its middle lies from where the line should be, and how wide it is, in mm. */
-function runAcross(page: Pixels, x: number, y: number, normal: { x: number; y: number }) {
-  const darkness = (d: number) => {
-    const px = Math.floor(x + normal.x * d),
-      py = Math.floor(y + normal.y * d);
-    const inside = px >= 0 && py >= 0 && px < page.width && py < page.height;
-    return inside ? 1 - page.grey[py * page.width + px]! / 255 : 0;
-  };
-  const step = 0.1;
-  let ink = 0,
-    moment = 0;
-  // Outwards both ways until the paper is white: edges of the line are grey, and weigh as much as they are dark.
-  for (const side of [1, -1])
-    for (let d = side === 1 ? 0 : step; d < 15 && darkness(side * d) > 0; d += step) {
-      ink += darkness(side * d) * step;
-      moment += darkness(side * d) * step * side * d;
-    }
-  return ink < 1 ? undefined : { offset: Math.abs(moment / ink) / perMm, width: ink / perMm };
-}
 
 /** Each way of printing, and by how much the paper is stretched against the sheet, across and down. */
 const variants: readonly (readonly [string, Partial<PrintOptions>, number, number])[] = [
@@ -166,15 +130,3 @@ describe.skipIf(!has('pdftoppm'))(
       });
   },
 );
-
-const near = (points: readonly { x: number; y: number }[], x: number, y: number, reach: number) =>
-  points.some(p => Math.hypot(p.x - x, p.y - y) < reach);
-function holds(points: readonly { x: number; y: number }[], x: number, y: number): boolean {
-  let within = false;
-  for (let i = 0, j = points.length - 1; i < points.length; j = i++) {
-    const a = points[i]!,
-      b = points[j]!;
-    if (a.y > y !== b.y > y && x < ((b.x - a.x) * (y - a.y)) / (b.y - a.y) + a.x) within = !within;
-  }
-  return within;
-}
