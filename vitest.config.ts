@@ -11,5 +11,10 @@ export default defineConfig({
       '@paperhinge/print': source('print'),
     },
   },
-  test: { setupFiles: ['tests/support/seeded.ts'], include: ['tests/**/*.test.ts'], testTimeout: 60_000 },
+  test: {
+    setupFiles: ['tests/support/seeded.ts'],
+    include: ['tests/**/*.test.ts'],
+    testTimeout: 60_000,
+    maxWorkers: 2,
+  },
 });
