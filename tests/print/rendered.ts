@@ -68,6 +68,8 @@ export function pixelsOf(bytes: Uint8Array): Pixels {
 export const darkAt = (page: Pixels, x: number, y: number): boolean =>
   x >= 0 && y >= 0 && x < page.width && y < page.height && page.grey[y * page.width + x]! < 128;
 
-/** The words of a PDF as poppler finds them. */
-export const wordsOf = (pdf: Uint8Array): string =>
-  inFolder(pdf, (_, file) => execFileSync('pdftotext', ['-raw', file, '-'], { encoding: 'utf8' }));
+/** The words of a PDF, or of its first pages, as poppler finds them. */
+export const wordsOf = (pdf: Uint8Array, last = 9999): string =>
+  inFolder(pdf, (_, file) =>
+    execFileSync('pdftotext', ['-raw', '-l', String(last), file, '-'], { encoding: 'utf8' }),
+  );

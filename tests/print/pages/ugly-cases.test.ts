@@ -108,6 +108,16 @@ describe('what a maker may choose', () => {
     expect(words.replace(/\s+/g, ' ')).toContain('Print page 1, this one, alone first');
   });
 
+  test('the page map names every piece, also one far too small to hold its name', async () => {
+    const names = ['loop', ...Array.from({ length: 12 }, (_, i) => `panel-${i + 1}`)];
+    const pieces = names.map(n => (n === 'loop' ? rectangle(n, 22, 12) : rectangle(n, 150, 600, 10)));
+    const { pdf, pages } = await print(pieces);
+    const covers = pages.pages.filter(p => p.row === 0).length;
+    const words = wordsOf(pdf, covers).split(/\s+/);
+    // Once on the map and once in the cutting list.
+    for (const name of names) expect(words.filter(w => w === name)).toHaveLength(2);
+  });
+
   test('the correction is printed on every page', async () => {
     const { pdf, pages } = await print([rectangle('p', 400, 400, 10)], {
       printed: { across: 49.5, down: 50.4 },

@@ -27,17 +27,25 @@ export function coverPages(input: CoverInput, measure: TypeMeasure): readonly Dr
   const mapWidth = first * 0.46,
     listWidth = first * 0.5;
   const list = cutting ? stacked(...sectionSlabs(measure, cutting, listWidth)) : space(0);
-  const map = stacked(
-    space(3.4),
-    headed(measure, 'Page map', mapWidth),
-    mapSlab(measure, input.pages, format.field.overlap, input.pieces, mapWidth, mapHeight(room.height)),
-  );
-  const sideBySide = first >= roomForTwo && list.height <= mapHeight(room.height) + 12;
+  const head = stacked(...headSlabs(input, first, measure));
+  const mapIn = (width: number) =>
+    stacked(
+      space(3.4),
+      headed(measure, 'Page map', width),
+      mapSlab(measure, input.pages, format.field.overlap, input.pieces, width, [
+        mapHeight(room.height),
+        Math.max(room.height - head.height - headingRoom, mapHeight(room.height)),
+        room.height - headingRoom,
+      ]),
+    );
+  const narrow = mapIn(mapWidth);
+  const sideBySide =
+    first >= roomForTwo && list.height <= Math.max(mapHeight(room.height) + 12, narrow.height);
   const slabs: readonly Slab[] = [
-    ...headSlabs(input, first, measure),
+    head,
     ...(sideBySide
-      ? [beside([0, map], [first - listWidth, list])]
-      : [map, ...(cutting ? sectionSlabs(measure, cutting, first) : [])]),
+      ? [beside([0, narrow], [first - listWidth, list])]
+      : [mapIn(first), ...(cutting ? sectionSlabs(measure, cutting, first) : [])]),
     ...rest.flatMap(s => sectionSlabs(measure, s, first)),
   ];
   return dealt(slabs, room.height).map((page, i): Drawing => {
@@ -46,6 +54,9 @@ export function coverPages(input: CoverInput, measure: TypeMeasure): readonly Dr
     return { inks: [...stack.draw(0, 0), ...ruler] };
   });
 }
+
+/** mm above a map that fills a page: its heading. */
+const headingRoom = 14;
 
 const mapHeight = (height: number): number => Math.min(height * 0.36, 100);
 

@@ -65,7 +65,7 @@ function advice(
       ? `The printer is corrected: ${tidy(stretch.across * 100, 2)} % across, ${tidy(stretch.down * 100, 2)} % down. The squares must now be right.`
       : 'Off by a little, and the printer has no setting for it? Print again with what the square measured, across and down, and the pages come out true.',
     ...(tiles > 1
-      ? [howToJoin(field.overlap), 'One piece only? Print the pages named beside it below.']
+      ? [howToJoin(field.overlap), 'One piece only? Print the pages that the cutting list names beside it.']
       : []),
   ];
   return stacked(

@@ -99,5 +99,7 @@ function tableHtml(columns: readonly Column[], rows: readonly (readonly string[]
   const body = rows
     .map((r, i) => `<tr${rows[i + 1]?.[0] === '' ? ' class="same"' : ''}>${r.map(cell('td')).join('')}</tr>`)
     .join('');
-  return `<table><thead><tr>${head}</tr></thead><tbody>${body}</tbody></table>`;
+  // A short table stays on one page in print.
+  const short = rows.length <= 12 ? ' class="short"' : '';
+  return `<table${short}><thead><tr>${head}</tr></thead><tbody>${body}</tbody></table>`;
 }

@@ -45,5 +45,6 @@ footer { margin-top: 2.5rem; border-top: 1px solid var(--line); padding-top: .8r
   @page { margin: 15mm; }
   html { background: none; font-size: 10.5pt; } main { margin: 0; padding: 0; border: 0; box-shadow: none; max-width: none; background: none; }
   nav { display: none; } h2, h3 { break-after: avoid; } tr, li { break-inside: avoid; } thead { display: table-header-group; }
+  .pieces { zoom: .72; } th, td { padding-top: .15rem; padding-bottom: .15rem; } section { margin-top: 1.6rem; } table.short { break-inside: avoid; }
 }
 `;
