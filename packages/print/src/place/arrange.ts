@@ -202,8 +202,10 @@ function laidAgain(
       if (i < sheet.ahead) continue;
       const placings: (Placing | undefined)[] = [...best.placings];
       placings[i] = undefined;
-      placings[i] = boardWith(candidates, sheet, placings).lay(i);
-      const found = judged(shapes, placings as Placing[], sheet.field);
+      const again = boardWith(candidates, sheet, placings).lay(i);
+      if (isSame(again, best.placings[i]!)) continue;
+      placings[i] = again;
+      const found = judged(shapes, placings as Placing[], sheet.field, best);
       if (isBetter(found, best)) best = found;
     }
     if (best === before) break;
@@ -211,11 +213,27 @@ function laidAgain(
   return best;
 }
 
-/** The arrangement's true page counts, from the polygons themselves. */
-export function judged(shapes: readonly Shape[], placings: readonly Placing[], field: Field): Arrangement {
-  const laid = shapes.map(({ polygons }, i) => polygons.map(p => placed(p, placings[i]!)));
-  const pages = laid.map(polygons => pagesOf(field, polygons));
-  const slivers = laid.map(([piece]) => sliversOf(field, piece!));
+const isSame = (p: Placing, q: Placing): boolean =>
+  p.turn === q.turn && p.by.x === q.by.x && p.by.y === q.by.y;
+
+/**
+ * The arrangement's true page counts, from the polygons themselves.
+ * @param before one on the same field, in which shapes that kept their placing are judged already
+ */
+export function judged(
+  shapes: readonly Shape[],
+  placings: readonly Placing[],
+  field: Field,
+  before?: Arrangement,
+): Arrangement {
+  const each = shapes.map(({ polygons }, i) => {
+    if (before && before.placings[i] === placings[i])
+      return { pages: before.pages[i]!, slivers: before.slivers[i]! };
+    const laid = polygons.map(p => placed(p, placings[i]!));
+    return { pages: pagesOf(field, laid), slivers: sliversOf(field, laid[0]!) };
+  });
+  const pages = each.map(e => e.pages),
+    slivers = each.map(e => e.slivers);
   const count = new Set(pages.flat().map(c => `${c.row} ${c.column}`)).size;
   const crossings = pages.reduce((sum, p) => sum + p.length - 1, 0);
   return { placings, pages, slivers, count, crossings };

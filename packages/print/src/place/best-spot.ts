@@ -116,9 +116,10 @@ export function touchedPages(shape: Raster, column: number, row: number, tally: 
     // Once every page of a row of pages is known to be touched, its other cells tell nothing new.
     if (inBand === most) continue;
     const base = own * pageColumns;
-    for (const [from, to] of shape.rows[r]!) {
-      const end = column + to;
-      for (let start = column + from; start < end; ) {
+    const runs = shape.rows[r]!;
+    for (let i = 0; i < runs.length; i++) {
+      const end = column + runs[i]![1];
+      for (let start = column + runs[i]![0]; start < end; ) {
         const owner = columnOf[start]!;
         if (!pages.includes(base + owner)) {
           pages.push(base + owner);

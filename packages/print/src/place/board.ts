@@ -20,17 +20,16 @@ export const emptyBoard = (columns: number, rows: number): Board => ({
 export function liesFree(board: Board, shape: Raster, column: number, row: number): boolean {
   if (column < 0 || row < 0 || column + shape.columns > board.columns || row + shape.rows.length > board.rows)
     return false;
-  const { sums, columns } = board;
-  const count = shape.rows.length;
-  // Rows far apart first: what is taken shows soonest so.
-  for (let first = 0; first < stride && first < count; first++)
-    for (let r = first; r < count; r += stride) {
-      const line = (row + r) * (columns + 1) + column;
-      for (const [from, to] of shape.rows[r]!) if (sums[line + to] !== sums[line + from]) return false;
-    }
+  const { sums } = board,
+    { probes } = shape;
+  const width = board.columns + 1,
+    first = row * width + column;
+  for (let i = 0; i < probes.length; i += 3) {
+    const line = first + probes[i]! * width;
+    if (sums[line + probes[i + 2]!] !== sums[line + probes[i + 1]!]) return false;
+  }
   return true;
 }
-const stride = 8;
 
 /** Takes the cells of a shape and `gap` cells round them. Changes the board. */
 export function takeCells(board: Board, shape: Raster, column: number, row: number, gap: number): void {

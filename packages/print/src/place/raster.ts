@@ -4,7 +4,15 @@ import type { Point } from '@paperhinge/geometry';
 export interface Raster {
   readonly columns: number;
   readonly rows: readonly (readonly (readonly [number, number])[])[];
+  /**
+   * The same runs one after the other as row, from, to, rows far apart first: in that order what is taken of a board
+   * shows soonest. It is asked a million times a layout.
+   */
+  readonly probes: Int32Array;
 }
+
+/** Rows between one and the next in `probes`. */
+const stride = 8;
 
 /** Sub-rows sampled in each row of cells, so that no part wider than a quarter cell slips between them. */
 const samples = 4;
@@ -25,7 +33,15 @@ export function rasterOf(polygons: readonly (readonly Point[])[], cell: number):
   const rows = Array.from({ length: rowCount }, (_, r) =>
     runsOf(taken.subarray(r * columns, (r + 1) * columns)),
   );
-  return { columns, rows };
+  return { columns, rows, probes: probesOf(rows) };
+}
+
+function probesOf(rows: Raster['rows']): Int32Array {
+  const probes: number[] = [];
+  for (let first = 0; first < stride; first++)
+    for (let r = first; r < rows.length; r += stride)
+      for (const [from, to] of rows[r]!) probes.push(r, from, to);
+  return Int32Array.from(probes);
 }
 
 function fillEvenOdd(
