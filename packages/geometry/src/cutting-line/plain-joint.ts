@@ -2,7 +2,7 @@ import { boundsOf, boxesMeet } from '../curve/bounds.js';
 import { intersectSegments } from '../curve/intersect.js';
 import { endOf, isLine, startOf } from '../curve/segment.js';
 import { angleTolerance, coincidenceTolerance, cornerTurn, smoothJoint } from '../tolerance.js';
-import { add, distance, dot, leftOf, type Point, scale, subtract, unit } from '../vector.js';
+import { add, angleBetween, distance, dot, leftOf, type Point, scale, subtract, unit } from '../vector.js';
 import { armAfter, armBefore, turnedPlace } from './arm.js';
 import { mitreLimit } from './corner-rule.js';
 import type { Joint } from './joint.js';
@@ -45,14 +45,13 @@ const overCorner = (before: Run, after: Run): readonly [readonly Strand[], reado
   spoke(after, after.start, 'start'),
 ];
 
-/** From a point square to an end of a run out to where its parallel is kept; round the focus of a tight bend. */
-function spoke(run: Run, from: Point, end: 'start' | 'end'): readonly Strand[] {
-  const to = end === 'start' ? startOf(run.parallel[0]!.segment) : endOf(run.parallel.at(-1)!.segment);
-  const focus = end === 'start' ? run.startFocus : run.endFocus;
-  return focus
-    ? [...straight(from, focus, run.of), ...straight(focus, to, run.of)]
-    : straight(from, to, run.of);
-}
+/** From a point beside an end of a run out to where its parallel is kept. */
+const spoke = (run: Run, from: Point, end: 'start' | 'end'): readonly Strand[] =>
+  straight(
+    from,
+    end === 'start' ? startOf(run.parallel[0]!.segment) : endOf(run.parallel.at(-1)!.segment),
+    run.of,
+  );
 
 function outerBridge(before: Run, after: Run, from: Point, to: Point, turn: number): readonly Strand[] {
   const a = before.allowance,
@@ -63,30 +62,36 @@ function outerBridge(before: Run, after: Run, from: Point, to: Point, turn: numb
   const arriving = before.endTangent,
     leaving = after.startTangent;
   const limit = mitreLimit * Math.max(a, b);
-  if (sin <= angleTolerance && cos < 0) return cutTip(before, after, from, to, limit, limit);
+  if (sin <= angleTolerance && cos < 0) return cutTip(before, after, limit, limit);
   const beyond = b - a * cos,
     ahead = a - b * cos;
+  // A cut parallel that does not come down to the neighbour's: by way of the corner's own circle.
+  const isAbove = (p: Point, tangent: Point, by: number): boolean =>
+    dot(subtract(p, corner), leftOf(tangent)) > by;
+  if (before.isEndCut && (beyond < 0 || isAbove(from, leaving, b)))
+    return [...overCutEnd(from, corner, b, leaving, 1, after.of), ...legFrom(after)];
+  if (after.isStartCut && (ahead < 0 || isAbove(to, arriving, a)))
+    return [...legTo(before), ...strandsReversed(overCutEnd(to, corner, a, arriving, -1, before.of))];
   if (beyond < 0) {
     const knee = add(corner, scale(leftOf(arriving), b / cos));
-    return [...strandsReversed(spoke(before, knee, 'end')), ...straight(knee, to, after.of)];
+    return [...straight(from, knee, before.of), ...legFrom(after, knee)];
   }
   if (ahead < 0) {
     const knee = add(corner, scale(leftOf(leaving), a / cos));
-    return [...straight(from, knee, before.of), ...spoke(after, knee, 'start')];
+    return [...legTo(before, knee), ...straight(knee, to, after.of)];
   }
-  if (sin <= angleTolerance) return straight(from, to, after.of);
+  if (sin <= angleTolerance) return [...legTo(before), ...legFrom(after)];
   const tip = add(squareOut(corner, arriving, a), scale(arriving, beyond / sin));
   const bisector = unit(subtract(arriving, leaving));
-  if (dot(subtract(tip, corner), bisector) <= limit)
-    return [...straight(from, tip, before.of), ...straight(tip, to, after.of)];
+  if (dot(subtract(tip, corner), bisector) <= limit) return [...legTo(before, tip), ...legFrom(after, tip)];
   const pace = dot(arriving, bisector);
   const reach = (p: Point): number => (limit - dot(subtract(p, corner), bisector)) / pace;
   const reachBefore = reach(squareOut(corner, arriving, a)),
     reachAfter = reach(squareOut(corner, leaving, b));
-  return cutTip(before, after, from, to, reachBefore, reachAfter);
+  return cutTip(before, after, reachBefore, reachAfter);
 }
 
-function cutTip(before: Run, after: Run, from: Point, to: Point, reachBefore: number, reachAfter: number) {
+function cutTip(before: Run, after: Run, reachBefore: number, reachAfter: number): readonly Strand[] {
   const first = add(
     squareOut(before.end, before.endTangent, before.allowance),
     scale(before.endTangent, reachBefore),
@@ -96,11 +101,69 @@ function cutTip(before: Run, after: Run, from: Point, to: Point, reachBefore: nu
     scale(after.startTangent, reachAfter),
   );
   return [
-    ...straight(from, first, before.of),
+    ...legTo(before, first),
     ...straight(first, second, before.allowance >= after.allowance ? before.of : after.of),
-    ...straight(second, to, after.of),
+    ...legFrom(after, second),
   ];
 }
+
+/**
+ * From the end of a run's parallel by way of square to its end to a point ahead, and from a point behind by way of
+ * square to its start to its parallel. Where the parallel is cut, it crosses its leg, and what lies between, within
+ * the allowance, goes as a loop. It does cross: the circle of curvature at the cusp passes round the end, as circles
+ * of curvature lie within one another.
+ * Source: Kneser, Bemerkungen über die Anzahl der Extreme der Krümmung auf geschlossenen Kurven, 1912.
+ */
+function legTo(run: Run, to?: Point): readonly Strand[] {
+  const square = squareOut(run.end, run.endTangent, run.allowance);
+  return [
+    ...straight(endOf(run.parallel.at(-1)!.segment), square, run.of),
+    ...(to ? straight(square, to, run.of) : []),
+  ];
+}
+function legFrom(run: Run, from?: Point): readonly Strand[] {
+  const square = squareOut(run.start, run.startTangent, run.allowance);
+  return [
+    ...(from ? straight(from, square, run.of) : []),
+    ...straight(square, startOf(run.parallel[0]!.segment), run.of),
+  ];
+}
+
+/**
+ * From where a wider allowance's parallel is cut, on its circle about the corner, straight towards the corner, to
+ * which all of that way is nearest, as far as the neighbour's allowance `by`; then about the corner at that distance
+ * to square to the neighbour. `sense` 1: the neighbour comes after.
+ */
+function overCutEnd(
+  from: Point,
+  corner: Point,
+  by: number,
+  tangent: Point,
+  sense: 1 | -1,
+  of: string,
+): readonly Strand[] {
+  const outward = unit(subtract(from, corner)),
+    square = leftOf(tangent);
+  const near = add(corner, scale(outward, by)),
+    last = add(corner, scale(square, by));
+  const turn = sense * angleBetween(outward, square);
+  const way = [from, near];
+  // A tangent polygon about the circle, of no more than a right angle a corner.
+  if (by > 0 && turn > angleTolerance)
+    for (const share of turn > Math.PI / 2 ? [1 / 4, 3 / 4] : [1 / 2]) {
+      const half = turn > Math.PI / 2 ? turn / 4 : turn / 2;
+      const angle = sense * turn * share;
+      const d = rotated(outward, angle);
+      way.push(add(corner, scale(d, by / Math.cos(half))));
+    }
+  way.push(last);
+  return way.slice(1).flatMap((p, i) => straight(way[i]!, p, of));
+}
+
+const rotated = ({ x, y }: Point, angle: number): Point => ({
+  x: x * Math.cos(angle) - y * Math.sin(angle),
+  y: x * Math.sin(angle) + y * Math.cos(angle),
+});
 
 /**
  * Cut where the parallels cross. Where that is not plain to see (they cross more than once, or not at all, as in a
@@ -144,6 +207,7 @@ function runOnInside(before: Run, after: Run, turn: number): Omit<Joint, 'snip'>
     most = Math.max(before.allowance, after.allowance);
   if (most * Math.cos(turn) <= least) return undefined;
   const isBeforeWider = before.allowance > after.allowance;
+  if (isBeforeWider ? before.isEndCut : after.isStartCut) return undefined;
   const [wider, narrower] = isBeforeWider
     ? [armBefore(before), armAfter(after)]
     : [armAfter(after), armBefore(before)];
@@ -162,7 +226,7 @@ function runOnInside(before: Run, after: Run, turn: number): Omit<Joint, 'snip'>
 function crossingOfLines(before: Run, after: Run, turn: number): Pick<Joint, 'before' | 'after'> | undefined {
   const last = before.parallel.at(-1)!.segment,
     first = after.parallel[0]!.segment;
-  if (!isLine(last) || !isLine(first)) return undefined;
+  if (!isLine(last) || !isLine(first) || before.isEndCut || after.isStartCut) return undefined;
   const sin = Math.sin(turn),
     cos = Math.cos(turn),
     a = before.allowance,

@@ -1,11 +1,12 @@
 import { curvatureAt } from '../curve/curvature.js';
 import { offsetSegment } from '../curve/offset.js';
-import { endOf, type Segment, startOf, tangentAt } from '../curve/segment.js';
+import { endOf, pointAt, type Segment, startOf, tangentAt } from '../curve/segment.js';
 import type { Edge } from '../pattern/types.js';
 import { angleTolerance, coincidenceTolerance, fitTolerance, smoothJoint } from '../tolerance.js';
-import { add, angleBetween, distance, dot, leftOf, type Point, scale } from '../vector.js';
+import { add, angleBetween, distance, dot, leftOf, type Point, scale, subtract } from '../vector.js';
+import { leavingCircle } from './circle-crossings.js';
 import { edgeAllowance } from './corner-rule.js';
-import { type Strand, startingAt } from './strand.js';
+import { isBefore, type Place, type Strand, startingAt, strandsBetween, strandsReversed } from './strand.js';
 
 /**
  * A stretch of the stitching line without a corner, and its parallel at its allowance: a whole edge, or the part of
@@ -26,12 +27,13 @@ export interface Run {
   readonly endTangent: Point;
   /**
    * From square to the start to square to the end. With no allowance the stitching line itself. Where an end of the
-   * run bends in more tightly than its allowance, the parallel begins at the cusp where it turns to run forwards.
+   * run bends in more tightly than its allowance, the parallel begins where it leaves the circle about that end, with
+   * the allowance as radius: nearer, the end itself is the nearest of the run, and its corner's rule decides.
    */
   readonly parallel: readonly Strand[];
-  /** There, the centre of the bend at the run's start and end: the run's own cloth covers nothing beyond it. */
-  readonly startFocus?: Point;
-  readonly endFocus?: Point;
+  /** Whether the parallel is so cut at its start or end. */
+  readonly isStartCut: boolean;
+  readonly isEndCut: boolean;
 }
 
 /** The runs of one part of the outline: cut where its direction turns by more than its allowance hides. */
@@ -72,21 +74,27 @@ export function runOf(
     last = segments.at(-1)!;
   const startTangent = tangentAt(first, 0),
     endTangent = tangentAt(last, 1);
+  const start = startOf(first),
+    end = endOf(last);
   const whole = parallelOf(of, segments, allowance);
-  const parallel = forwards(whole, startTangent, endTangent);
-  const isCut = (at: 0 | -1): boolean => parallel.at(at) !== whole.at(at);
+  const from = cutAtStart(whole, start, startTangent, allowance);
+  const back = cutAtStart(strandsReversed(whole), end, scale(endTangent, -1), allowance);
+  const lastIndex = whole.length - 1;
+  const cutFrom = from ?? { index: 0, t: 0 },
+    cutTo = back ? { index: lastIndex - back.index, t: 1 - back.t } : { index: lastIndex, t: 1 };
+  const isCut = (from || back) && isBefore(cutFrom, cutTo);
   return {
     of,
     ...place,
     allowance,
     stitching: segments,
-    start: startOf(first),
-    end: endOf(last),
+    start,
+    end,
     startTangent,
     endTangent,
-    parallel,
-    ...(isCut(0) ? { startFocus: squareOut(startOf(first), startTangent, -1 / curvatureAt(first, 0)) } : {}),
-    ...(isCut(-1) ? { endFocus: squareOut(endOf(last), endTangent, -1 / curvatureAt(last, 1)) } : {}),
+    parallel: isCut ? strandsBetween(whole, cutFrom, cutTo) : whole,
+    isStartCut: !!isCut && from !== undefined,
+    isEndCut: !!isCut && back !== undefined,
   };
 }
 
@@ -138,17 +146,34 @@ function parallelOf(of: string, segments: readonly Segment[], allowance: number)
 }
 
 /**
- * Leaves out what runs backwards at either end of a parallel, up to its first and from its last cusp: it lies within
- * the allowance, but without a neighbour's parallel to cross it would stay as a spur.
+ * Where a parallel begins, if not at its start: it runs backwards there, or does so soon between two cusps, and the
+ * second lies within the circle about the run's end. What comes before lies within the allowance, but where no
+ * neighbour's parallel crosses it, it would stay. It begins anew where it leaves that circle on the corner's side; a
+ * first part that runs backwards goes in any case.
  */
-function forwards(strands: readonly Strand[], startTangent: Point, endTangent: Point): readonly Strand[] {
+function cutAtStart(
+  strands: readonly Strand[],
+  end: Point,
+  tangent: Point,
+  allowance: number,
+): Place | undefined {
   const cusps = strands.flatMap(({ segment }, i) =>
     i > 0 && dot(tangentAt(strands[i - 1]!.segment, 1), tangentAt(segment, 0)) < 0 ? [i] : [],
   );
-  if (cusps.length === 0) return strands;
-  const from = dot(tangentAt(strands[0]!.segment, 0), startTangent) < 0 ? cusps[0]! : 0;
-  const to = dot(tangentAt(strands.at(-1)!.segment, 1), endTangent) < 0 ? cusps.at(-1)! : strands.length;
-  return from < to ? strands.slice(from, to) : strands;
+  const isBackwards = dot(tangentAt(strands[0]!.segment, 0), tangent) < 0;
+  const cusp = isBackwards ? cusps[0] : cusps[1];
+  if (cusp === undefined) return undefined;
+  const begin: Place = { index: cusp, t: 0 };
+  const found =
+    distance(startOf(strands[cusp]!.segment), end) < allowance
+      ? leavingCircle(strands.slice(cusp), end, allowance)
+      : undefined;
+  if (found) {
+    const { segment } = strands[cusp + found.index]!;
+    if (dot(subtract(pointAt(segment, found.t), end), tangent) <= 0)
+      return { index: cusp + found.index, t: found.t };
+  }
+  return isBackwards ? begin : undefined;
 }
 
 const isPoint = (segment: Segment): boolean =>
