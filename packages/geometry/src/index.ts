@@ -50,6 +50,7 @@ export { offsetOutline } from './cutting-line/offset-outline.js';
 export type { StitchingLine } from './cutting-line/stitching-line.js';
 export { stitchingLine } from './cutting-line/stitching-line.js';
 export type { Stretch, StretchShape } from './cutting-line/strand.js';
+export { pathWithoutLoops } from './cutting-line/without-loops.js';
 export type { Fault, Finding, Severity, Where } from './errors.js';
 export { locating, PatternError } from './errors.js';
 export { bodyPieces } from './measure/body-pieces.js';

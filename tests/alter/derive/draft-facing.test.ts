@@ -246,6 +246,43 @@ describe('a stay', () => {
   });
 });
 
+// Hand sum: 30 wide along a hem 200 long with a corner rounded to 20: inside, the two straight parallels meet square.
+test('a bend tighter than the width is faced too, its inner line cut to a corner, and said so', () => {
+  const k = 20 * 0.5523;
+  const rounded = box({
+    outline: [
+      { name: 'neck', path: polyline(at(0, 100), at(60, 100), at(60, 0)) },
+      { name: 'shoulder', path: polyline(at(60, 0), at(200, 0)) },
+      { name: 'side', path: polyline(at(200, 0), at(200, 300)) },
+      {
+        name: 'hem',
+        path: {
+          segments: [
+            [at(200, 300), at(200, 480)],
+            [at(200, 480), at(200, 480 + k), at(180 + k, 500), at(180, 500)],
+            [at(180, 500), at(0, 500)],
+          ],
+        },
+      },
+      { name: 'centre-front', kind: 'fold', path: polyline(at(0, 500), at(0, 100)) },
+    ],
+    notches: [],
+  });
+  const { pattern, findings } = draftFacing(patternOf(rounded), {
+    ...facing,
+    name: 'hem facing',
+    along: [ref('front.hem')],
+    width: 30,
+  });
+  expect(findings.map(f => f.code)).toContain('inner-line-trimmed');
+  const piece = pieceNamed(pattern, 'hem facing');
+  validatePattern(pattern);
+  expect(lengthOf(piece, 'inner')).toBeCloseTo(170 + 170, 2);
+  const corner = areaOf(piece);
+  // 30 × 200 and 30 × 170, less what the round takes off the corner: (1 − π / 4) 20².
+  expect(Math.abs(corner - (6000 + 5100 - (1 - Math.PI / 4) * 400))).toBeLessThan(0.5);
+});
+
 describe('what cannot be drafted is refused', () => {
   test.each([
     ['facing-size', { width: 0 }],

@@ -9,6 +9,7 @@ import {
   type Piece,
   pathLength,
   pieceNamed,
+  tolerances,
 } from '@paperhinge/geometry';
 import type { Alteration, Derived, MakingNote } from '../alteration.js';
 import { cutLength } from './cut-size.js';
@@ -107,7 +108,25 @@ function oneFacing(
       ...(join > 0 ? { joinMm: join } : {}),
     },
   };
-  return { ...placed, derived };
+  return {
+    ...placed,
+    findings: [...placed.findings, ...trimmedFinding(name, shape.trimmedMm, width)],
+    derived,
+  };
+}
+
+function trimmedFinding(name: string, trimmedMm: number, width: number): readonly Finding[] {
+  if (trimmedMm <= tolerances.fitTolerance) return [];
+  return [
+    {
+      severity: 'note',
+      code: 'inner-line-trimmed',
+      where: { piece: name },
+      message: `"${name}" follows a bend tighter than its width; its inner line is cut to a point there.`,
+      figures: { trimmedMm, widthMm: width },
+      remedy: 'Nothing to do; make it narrower for an inner line that follows the whole bend.',
+    },
+  ];
 }
 
 const outerNames = (kind: DraftFacing['kind'], along: readonly EdgeRef[]): readonly string[] =>

@@ -13,6 +13,7 @@ import {
   pathLength,
   pathOf,
   pathStart,
+  pathWithoutLoops,
   pointAlong,
   reversedPath,
   selfCrossings,
@@ -30,6 +31,8 @@ export interface FacingShape {
   /** From its meeting with `afterOuter` back to that with `beforeOuter`. */
   readonly inner: Path;
   readonly beforeOuter: readonly FacingEnd[];
+  /** mm of the inner line left out where an edge bends more tightly than the width. */
+  readonly trimmedMm: number;
 }
 
 export interface FacingEnd {
@@ -41,7 +44,8 @@ export interface FacingEnd {
 /** @throws PatternError `edges-do-not-join`, `dart-in-facing`, `facing-too-wide`, `unknown-edge` */
 export function facingShape(piece: Piece, edges: readonly string[], width: number): FacingShape {
   const { outer, rest } = partedRing(piece, edges);
-  const inside = parallel(joined(...outer.map(e => e.path)), width);
+  const parallel = joinedInOne(parallelPieces(joined(...outer.map(e => e.path)), width), width);
+  const inside = pathWithoutLoops(parallel);
   const others = joined(...rest.map(part => (part.type === 'edge' ? part.path : joined(...part.legs))));
   const reach = reachOf(outlinePath(piece.outline)) + width;
   const widest = longestEnd * width;
@@ -80,6 +84,7 @@ export function facingShape(piece: Piece, edges: readonly string[], width: numbe
     afterOuter: snappedEnd(afterOuter, pathEnd(inner)),
     inner: reversedPath(inner),
     beforeOuter: snappedStart(beforeOuter, pathStart(inner)),
+    trimmedMm: pathLength(parallel) - pathLength(inside),
   };
   requireSound(piece, shape, width);
   return shape;
@@ -112,11 +117,6 @@ function partedRing(piece: Piece, edges: readonly string[]) {
   const turned = [...ring.slice(starts[0]!), ...ring.slice(0, starts[0]!)];
   const rest: readonly OutlinePart[] = turned.filter(part => !(part.type === 'edge' && isOuter(part)));
   return { outer: turned.filter(isOuter), rest };
-}
-
-/** The parallel at `width` to the right of travel, corners mitred. */
-function parallel(outer: Path, width: number): Path {
-  return joinedInOne(parallelPieces(outer, width), width);
 }
 
 function cutOrRunOn(

@@ -5,9 +5,9 @@ import { PatternError } from '../errors.js';
 import type { Edge } from '../pattern/types.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { distance } from '../vector.js';
-import { selfMeetings } from './outer-boundary.js';
 import { isSmooth } from './run.js';
-import { isBefore, type Place, type Strand, startingAt, strandsBetween } from './strand.js';
+import { type Strand, startingAt } from './strand.js';
+import { withoutLoops } from './without-loops.js';
 
 /** A stretch of a drawn outline without a corner, and what it becomes moved inwards, untrimmed. */
 export interface Flank {
@@ -54,25 +54,6 @@ function movedIn(of: string, segments: readonly Segment[], allowance: number): r
     }
   return strands;
 }
-
-/** An open chain with the loops left out that a bend tighter than the allowance makes of its parallel. */
-function withoutLoops(strands: readonly Strand[]): readonly Strand[] {
-  const meetings = [...selfMeetings(strands)].sort((p, q) => p.a - q.a || q.b - p.b);
-  const end: Place = { index: strands.length - 1, t: 1 };
-  const kept: Strand[] = [];
-  let from: Place = { index: 0, t: 0 };
-  for (const { a, b } of meetings) {
-    const leave = placeOf(a);
-    if (b <= a || !isBefore(from, leave)) continue;
-    kept.push(...strandsBetween(strands, from, leave));
-    from = placeOf(b);
-  }
-  return kept.length === 0 && from.index === 0 && from.t === 0
-    ? strands
-    : [...kept, ...strandsBetween(strands, from, end)];
-}
-
-const placeOf = (position: number): Place => ({ index: Math.floor(position), t: position % 1 });
 
 /** mm of the stretch as it was drawn. */
 export const flankLength = (flank: Flank): number =>
