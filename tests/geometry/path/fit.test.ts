@@ -146,3 +146,45 @@ describe('simplifying', () => {
     expect(time(10_000)).toBeLessThan(60 * Math.max(5, time(1000)));
   });
 });
+
+describe('what is fitted is near all along, not at stations only', () => {
+  const both = (a: Path, b: Path): number => {
+    const far = (from: Path, to: Path): number =>
+      Math.max(
+        ...Array.from(
+          { length: 801 },
+          (_, i) => nearestOnPath(to, pointAlong(from, (pathLength(from) * i) / 800)).distance,
+        ),
+      );
+    return Math.max(far(a, b), far(b, a));
+  };
+  // A bump of 0.3 mm on 10 mm of a line of 400: any sixteen even stations would step over it.
+  test('a bump too short for any sampling stays in a simplified path', () => {
+    const bump = (x: number): number =>
+      x > 203 && x < 213 ? 0.15 * (1 - Math.cos((2 * Math.PI * (x - 203)) / 10)) : 0;
+    const path = polyline(...Array.from({ length: 401 }, (_, x) => at(x, bump(x))));
+    const simpler = simplifyPath(path, 0.02);
+    expect(simpler.segments.length).toBeLessThan(20);
+    expect(both(path, simpler)).toBeLessThan(0.0201);
+  });
+  test('any rows of short lines, simplified, and the same within the tolerance', () => {
+    const step = fc.double({ min: -0.12, max: 0.12, noNaN: true });
+    fc.assert(
+      fc.property(fc.array(step, { minLength: 4, maxLength: 60 }), turns => {
+        let heading = 0,
+          p = at(0, 0);
+        const points = [p];
+        for (const turn of turns) {
+          heading += turn;
+          p = at(p.x + 4 * Math.cos(heading), p.y + 4 * Math.sin(heading));
+          points.push(p);
+        }
+        const path = polyline(...points);
+        const simpler = simplifyPath(path, 0.1);
+        expect(simpler.segments.length).toBeLessThanOrEqual(path.segments.length);
+        expect(both(path, simpler)).toBeLessThan(0.1001);
+      }),
+      { numRuns: 60 },
+    );
+  });
+});

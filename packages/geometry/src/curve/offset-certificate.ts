@@ -9,7 +9,8 @@ import { type PowerForm, xAt, yAt } from './power-form.js';
  * D(v) = F − C is a cubic, so |D|² is bounded by its seven Bernstein coefficients. |D| is the distance to a point
  * near the foot, not to the foot; with g(t) = |F(u) − C(t)|² and g″ ≥ 2m the two differ in square by no more than
  * (D · C′)² / m, and both factors are again bounded by Bernstein coefficients. As feet follow each other in order,
- * every point of the parallel is near F too. Where a bound is not sharp enough, the pair is halved.
+ * every point of the parallel is near F too. Where a bound is not sharp enough, the pair is halved. With d = 0 it
+ * is C itself that F is held against.
  * Source: derived; the convex hull property, and strong convexity of g (1 + κ d ≠ 0).
  */
 export function isParallel(
@@ -21,9 +22,11 @@ export function isParallel(
   sense: number,
   tolerance: number,
 ): boolean {
-  const low = Math.max(0, Math.abs(d) - tolerance),
+  const low = Math.abs(d) - tolerance,
     high = Math.abs(d) + tolerance;
-  const check: Check = { f, c, low: low * low, high: high * high, reach: tolerance, sense, left: mostPairs };
+  // Within the tolerance of the curve itself nothing is too near.
+  const least = low > 0 ? low * low : Number.NEGATIVE_INFINITY;
+  const check: Check = { f, c, low: least, high: high * high, reach: tolerance, sense, left: mostPairs };
   let u = 0,
     t = t0;
   for (let i = 1; i <= firstPairs; i++) {

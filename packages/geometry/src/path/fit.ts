@@ -1,6 +1,9 @@
 import { fitHandles, type HermiteFit, type Station } from '../curve/hermite-fit.js';
 import { hobbyCubic, hobbyDirections } from '../curve/hobby.js';
-import { line, type Segment } from '../curve/segment.js';
+import { nearestOnSegment } from '../curve/nearest.js';
+import { isParallel } from '../curve/offset-certificate.js';
+import { powerForm } from '../curve/power-form.js';
+import { asCubic, between, type Cubic, endOf, line, type Segment } from '../curve/segment.js';
 import { PatternError } from '../errors.js';
 import { coincidenceTolerance, fitTolerance } from '../tolerance.js';
 import { cross, distance, dot, type Point, subtract, unit } from '../vector.js';
@@ -84,7 +87,10 @@ function circleDirection(a: Point, b: Point, c: Point): Point {
   return dot(tangent, u) < 0 ? { x: -tangent.x, y: -tangent.y } : tangent;
 }
 
-/** Covers a smooth source from its start, each cubic as long as the tolerance lets it be. */
+/**
+ * Covers a smooth source from its start, each cubic as long as the tolerance lets it be, and proven to lie within
+ * it of the source, all along, in both directions.
+ */
 export function fewestCubics(source: SmoothSource, tolerance: number): Path {
   const segments: Segment[] = [];
   let done = 0,
@@ -133,7 +139,21 @@ function fitStretch(source: SmoothSource, from: number, to: number, tolerance: n
     end = source.stationAt(to);
   const inner: Station[] = [];
   for (let i = 1; i < stations; i++) inner.push(source.stationAt(from + ((to - from) * i) / stations));
-  return fitHandles(start, end, inner, tolerance);
+  const fit = fitHandles(start, end, inner, tolerance);
+  if (fit.deviation > tolerance || isNear(fit.curve, source.stretch(from, to), tolerance)) return fit;
+  return { ...fit, deviation: Number.POSITIVE_INFINITY };
+}
+
+/** Proven, not sampled: each segment against the part of the curve between the feet of its ends ({@link isParallel}). */
+function isNear(curve: Cubic, stretch: readonly Segment[], tolerance: number): boolean {
+  let u = 0;
+  return stretch.every((segment, i) => {
+    const next = i === stretch.length - 1 ? 1 : nearestOnSegment(curve, endOf(segment)).t;
+    if (next < u) return false;
+    const part = powerForm(asCubic(between(curve, u, next)));
+    u = next;
+    return isParallel(part, powerForm(asCubic(segment)), 0, 1, 0, 1, tolerance);
+  });
 }
 
 const stations = 16;
