@@ -95,6 +95,7 @@ export {
   transformedPath,
 } from './path/path.js';
 export { simplifyPath } from './path/simplify.js';
+export { smoothJoin } from './path/smooth-join.js';
 export type { EdgeSpec, PatternSpec, PieceSpec } from './pattern/build.js';
 export { definePattern, definePiece } from './pattern/build.js';
 // pattern: what a pattern is
