@@ -93,7 +93,7 @@ export function outlineOffsets() {
       return {
         ...judge.judged(made, d),
         count: made.flat().length,
-        ms: 1000 / rate(1, () => offset(d), 20),
+        ms: 1000 / rate(1, () => offset(d), 8),
       };
     });
     const worst = figures.map(f => Math.max(f.off, f.uncovered));

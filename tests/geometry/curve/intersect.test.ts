@@ -104,6 +104,34 @@ describe('overlaps', () => {
 });
 
 // Every curve meets a line where its height over the line changes sign: counted by sampling.
+// Derived: b − a is (0, g (u³ + 3u²t − 3ut² − t³)), which changes sign at t = 1/2 and nowhere else.
+test.each([2e-6, 1e-5, 1e-4, 1e-3, 0.1])(
+  'two curves that cross as flatly as %d mm in 300 meet once, in the middle',
+  gap => {
+    const wave: Cubic = [at(0, 0), at(100, 120), at(200, -60), at(300, 50)];
+    const other = wave.map((p, i) => at(p.x, p.y + (i < 2 ? gap : -gap))) as unknown as Cubic;
+    const found = intersectSegments(wave, other);
+    expect(found).toHaveLength(1);
+    expect(found[0]!.ta).toBeCloseTo(0.5, 6);
+    expect(intersectSegments(other, wave)).toHaveLength(1);
+    expect(count(wave, down(wave, gap))).toBe(0);
+  },
+);
+
+// Derived: b − a is (0, g (u³ + 3u²t − 3ut² − t³)), which changes sign at t = 1/2 and nowhere else.
+test.each([2e-6, 1e-5, 1e-4, 1e-3, 0.1])(
+  'two curves that cross as flatly as %d mm in 300 meet once, in the middle',
+  gap => {
+    const wave: Cubic = [at(0, 0), at(100, 120), at(200, -60), at(300, 50)];
+    const other = wave.map((p, i) => at(p.x, p.y + (i < 2 ? gap : -gap))) as unknown as Cubic;
+    const found = intersectSegments(wave, other);
+    expect(found).toHaveLength(1);
+    expect(found[0]!.ta).toBeCloseTo(0.5, 6);
+    expect(intersectSegments(other, wave)).toHaveLength(1);
+    expect(count(wave, down(wave, gap))).toBe(0);
+  },
+);
+
 test('no crossing with a line is missed', () => {
   fc.assert(
     fc.property(anyCubic, fc.double({ min: -200, max: 200, noNaN: true }), (curve, y) => {

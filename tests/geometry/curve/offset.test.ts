@@ -167,3 +167,26 @@ function hasSpeck([p, q, r, s]: Cubic): boolean {
   const slight = (d: number): boolean => d > 0 && d < 10 * tolerances.coincidenceTolerance;
   return [distance(p, q), distance(p, r), distance(r, s), distance(q, s)].some(slight);
 }
+
+// Curves of a few micrometres that turn both ways once lost the part of their parallel that they turn back over.
+test('a curve no larger than the tolerance still has its whole parallel', () => {
+  const coordinate = fc.integer({ min: -20, max: 20 }).map(n => n / 20);
+  const point = fc.tuple(coordinate, coordinate);
+  fc.assert(
+    fc.property(
+      fc.tuple(point, point, point, point),
+      fc.constantFrom(1e-4, 5e-4, 2e-3, 1e-2),
+      distances,
+      (points, size, d) => {
+        const curve = points.map(([x, y]) => at(size * x, size * y)) as unknown as Cubic;
+        fc.pre(curve.every((p, i) => curve.every((q, k) => k <= i || distance(p, q) > 2e-6)));
+        const parts = offsetSegment(curve, d);
+        for (let i = 0; i <= 40; i++) {
+          const p = parallelPoint(curve, i / 40, d);
+          expect(Math.min(...parts.map(s => nearestOnSegment(s, p).distance))).toBeLessThan(0.01);
+        }
+      },
+    ),
+    { numRuns: 150 },
+  );
+});

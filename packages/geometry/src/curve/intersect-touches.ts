@@ -21,7 +21,10 @@ interface Curves {
 export const gap = ({ a, b }: Curves, ta: number, tb: number): number =>
   Math.hypot(xAt(a, ta) - xAt(b, tb), yAt(a, ta) - yAt(b, tb));
 
-/** Of each run of neighbouring contacts that holds no crossing, the place where the curves come nearest, if they touch. */
+/**
+ * Of each run of neighbouring contacts that holds no crossing yet: the places where one curve passes from one side of
+ * the other to the other side, however flatly; else where they come nearest, if they touch.
+ */
 export function touchesAmong(
   search: Curves & { readonly hits: readonly ParameterPair[]; readonly contacts: readonly Contact[] },
 ): readonly ParameterPair[] {
@@ -33,11 +36,76 @@ export function touchesAmong(
       )
     )
       continue;
+    const crossings = crossingsAlong(search, run);
+    touches.push(...crossings);
+    if (crossings.length > 0) continue;
     const start = run.reduce((p, q) => (gap(search, q.ta, q.tb) < gap(search, p.ta, p.tb) ? q : p));
     const best = nearestApproach(search, start.ta, start.tb);
     if (best.gap <= contactTolerance) touches.push([best.ta, best.tb]);
   }
   return touches;
+}
+
+/**
+ * Crossings too flat for a piece to show them: along a run of contacts the side of A on which B lies is followed, and
+ * halved for wherever it changes. A distance below `sideNoise` has no side.
+ */
+function crossingsAlong(search: Curves, run: readonly Contact[]): readonly ParameterPair[] {
+  const found: ParameterPair[] = [];
+  const inOrder = [...run].sort((p, q) => p.ta - q.ta);
+  let last: Beside | undefined;
+  for (const { ta, tb, wa } of inOrder)
+    for (const t of [ta - wa / 2, ta + wa / 2]) {
+      const place = beside(search, Math.min(1, Math.max(0, t)), tb);
+      if (!(Math.abs(place.side) > sideNoise)) continue;
+      if (last && last.side < 0 !== place.side < 0 && last.ta < place.ta) {
+        const between = crossingBetween(search, last, place);
+        if (gap(search, ...between) <= contactTolerance) found.push(between);
+      }
+      if (!last || place.ta >= last.ta) last = place;
+    }
+  return found;
+}
+
+interface Beside {
+  readonly ta: number;
+  readonly tb: number;
+  /** mm. Signed distance from A to B, square to A. */
+  readonly side: number;
+}
+
+/** mm. Rounding at 100 m, twice over: flatter than this two curves do not show which side they are on. */
+const sideNoise = contactTolerance / 100;
+
+/** The place of B square to A at `ta`, from nearby. */
+function beside({ a, b }: Curves, ta: number, near: number): Beside {
+  const px = xAt(a, ta),
+    py = yAt(a, ta);
+  const ux = (3 * a.x3 * ta + 2 * a.x2) * ta + a.x1,
+    uy = (3 * a.y3 * ta + 2 * a.y2) * ta + a.y1;
+  let tb = near;
+  for (let i = 0; i < 4; i++) {
+    const vx = (3 * b.x3 * tb + 2 * b.x2) * tb + b.x1,
+      vy = (3 * b.y3 * tb + 2 * b.y2) * tb + b.y1;
+    const step = ((xAt(b, tb) - px) * ux + (yAt(b, tb) - py) * uy) / (vx * ux + vy * uy);
+    const next = Math.min(1, Math.max(0, tb - step));
+    if (!(Math.abs(next - near) < touchingReach)) break;
+    tb = next;
+  }
+  const side = (ux * (yAt(b, tb) - py) - uy * (xAt(b, tb) - px)) / Math.hypot(ux, uy);
+  return { ta, tb, side };
+}
+
+function crossingBetween(search: Curves, from: Beside, to: Beside): ParameterPair {
+  let low = from,
+    high = to;
+  while (true) {
+    const ta = (low.ta + high.ta) / 2;
+    if (ta <= low.ta || ta >= high.ta) return [ta, high.tb];
+    const place = beside(search, ta, (low.tb + high.tb) / 2);
+    if (place.side < 0 === low.side < 0) low = place;
+    else high = place;
+  }
 }
 
 /** Contacts that adjoin on both curves, in order along A; only those whose widths still reach are compared. */

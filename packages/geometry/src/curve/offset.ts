@@ -109,13 +109,25 @@ function offsetBent(curve: Cubic, d: number, tolerance: number): readonly Segmen
   return parts;
 }
 
-/** About a place where the curve turns on the spot: the way the curve turns, the short way if it turns both ways. */
+/** About a place where the curve turns on the spot: the way the curve turns, to and fro where it turns both ways. */
 function roundSpot(parallel: Parallel, from: number, to: number): readonly Segment[] {
-  const { form, d, turn } = parallel;
+  const bendAt = (t: number): number => (parallel.turn[2] * t + parallel.turn[1]) * t + parallel.turn[0];
+  const stops = [from, ...rootsInUnit(parallel.turn).filter(t => t > from && t < to), to];
+  const parts: { from: number; to: number; clockwise: boolean }[] = [];
+  for (let i = 1; i < stops.length; i++) {
+    const clockwise = bendAt((stops[i - 1]! + stops[i]!) / 2) >= 0;
+    const last = parts.at(-1);
+    // At a cusp the bend is zero, and of one sign on both sides of it.
+    if (last?.clockwise === clockwise) last.to = stops[i]!;
+    else parts.push({ from: stops[i - 1]!, to: stops[i]!, clockwise });
+  }
+  return parts.flatMap(part => roundTurn(parallel, part.from, part.to, part.clockwise));
+}
+
+function roundTurn(parallel: Parallel, from: number, to: number, clockwise: boolean): readonly Segment[] {
+  const { form, d } = parallel;
   const u = directionAt(parallel, from),
     v = directionAt(parallel, to);
-  const bends = [from, to].map(t => (turn[2] * t + turn[1]) * t + turn[0]);
-  const clockwise = bends.every(w => w >= 0) || (!bends.every(w => w <= 0) && cross(u, v) >= 0);
   const a = { x: xAt(form, from), y: yAt(form, from) },
     b = { x: xAt(form, to), y: yAt(form, to) };
   const arcs = arcBetween(a, { x: d * u.y, y: -d * u.x }, { x: d * v.y, y: -d * v.x }, clockwise);
