@@ -122,9 +122,9 @@ test.each(steps)('%s comes out the same wherever the pattern lies, and turned ov
       const wanted = figures(expected.pattern),
         got = figures(found.pattern);
       expect(Object.keys(got).sort()).toEqual(Object.keys(wanted).sort());
-      // Fitted and parallel curves are the same within their tolerance only.
+      // Fitted and parallel curves are the same within their tolerance only: 0.005 mm, here on 400 mm of side.
       for (const [name, value] of Object.entries(wanted))
-        expect(Math.abs(got[name]! - value), name).toBeLessThan(Math.max(1e-7 * Math.abs(value), 0.01));
+        expect(Math.abs(got[name]! - value), name).toBeLessThan(name.endsWith(' area') ? 0.1 : 0.01);
     }),
     { numRuns: 12 },
   );
