@@ -12,6 +12,7 @@ export interface Alteration {
   readonly making?: readonly MakingNote[];
 }
 
+/** The kinds of piece that are made from an edge. */
 export type DerivedKind = 'band' | 'strip' | 'binding' | 'facing' | 'stay';
 
 /** A piece made from an edge, with the figures a maker cuts and marks it by. Lengths in mm. */

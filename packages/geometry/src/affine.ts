@@ -10,7 +10,9 @@ export interface Affine {
   readonly f: number;
 }
 
+/** The map that leaves everything where it is. */
 export const identity: Affine = { a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 };
+/** The map that moves everything by a vector, in mm. */
 export const translation = ({ x, y }: Point): Affine => ({ ...identity, e: x, f: y });
 
 /** Turn about a point by an angle in rad, positive clockwise as seen. */
@@ -45,6 +47,7 @@ export const compose = (first: Affine, then: Affine): Affine => ({
   f: then.b * first.e + then.d * first.f + then.f,
 });
 
+/** Where a map carries a point, in mm. */
 export const apply = (m: Affine, p: Point): Point => ({
   x: m.a * p.x + m.c * p.y + m.e,
   y: m.b * p.x + m.d * p.y + m.f,
@@ -54,6 +57,7 @@ export const applyToVector = (m: Affine, v: Point): Point => ({
   x: m.a * v.x + m.c * v.y,
   y: m.b * v.x + m.d * v.y,
 });
+/** By how much a map scales areas; negative where it turns pieces over. */
 export const determinant = (m: Affine): number => m.a * m.d - m.b * m.c;
 
 /** The rigid motion that carries point `from` with direction `fromDirection` onto `to` with `toDirection`. */

@@ -47,6 +47,7 @@ export function locating<T>(where: Where, work: () => T): T {
   }
 }
 
+/** How a finding weighs: to know, to look at, or it will not sew or fit. */
 export type Severity = 'note' | 'warning' | 'fault';
 
 /** Something a maker can live with or must decide about: data, not an exception. A `fault` will not sew or fit. */

@@ -1,6 +1,7 @@
 import { PatternError } from './errors.js';
 import { largestCoordinate } from './tolerance.js';
 
+/** The units a pattern or a sheet may be in. */
 export type LengthUnit = 'mm' | 'cm' | 'in';
 /** Millimetres in one of each unit; all exact. */
 export const millimetresPer: Readonly<Record<LengthUnit, number>> = { mm: 1, cm: 10, in: 25.4 };

@@ -4,16 +4,23 @@ export interface Point {
   readonly y: number;
 }
 
+/** The point at x, y, in mm. */
 export const at = (x: number, y: number): Point => ({ x, y });
+/** The sum of two vectors. */
 export const add = (a: Point, b: Point): Point => ({ x: a.x + b.x, y: a.y + b.y });
 /** From `b` to `a`: a − b. */
 export const subtract = (a: Point, b: Point): Point => ({ x: a.x - b.x, y: a.y - b.y });
+/** A vector k times as long. */
 export const scale = (a: Point, k: number): Point => ({ x: a.x * k, y: a.y * k });
+/** Scalar product, in mm²; 0 where two vectors are square to each other. */
 export const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y;
 /** Positive where `b` lies clockwise of `a` as seen on the page (y down). */
 export const cross = (a: Point, b: Point): number => a.x * b.y - a.y * b.x;
+/** Length of a vector, in mm. */
 export const norm = (a: Point): number => Math.hypot(a.x, a.y);
+/** Straight distance between two points, in mm. */
 export const distance = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
+/** The point a share t of the way from a to b. */
 export const lerp = (a: Point, b: Point, t: number): Point => ({
   x: a.x + (b.x - a.x) * t,
   y: a.y + (b.y - a.y) * t,

@@ -39,6 +39,7 @@ export interface PrintOptions
   readonly hidden?: readonly Layer[];
 }
 
+/** The pages as a file, and what stands on them. */
 export interface Printed {
   readonly pdf: Uint8Array;
   readonly pages: PagesJson;

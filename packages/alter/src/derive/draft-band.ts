@@ -21,6 +21,7 @@ import { endEdges, longPiece, sewnEdge } from './long-piece.js';
 import { narrowFindings, stitchedIn } from './stitched-in.js';
 import { takePlace } from './take-place.js';
 
+/** A stretched band along edges, over a gap if there is one. Lengths in mm. */
 export interface DraftBand {
   readonly name: string;
   readonly along: readonly EdgeRef[];

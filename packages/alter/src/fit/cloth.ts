@@ -14,4 +14,5 @@ export const stretchOf = (pattern: Pattern, fabric: string): number =>
 export const leastStretch = (pattern: Pattern, pieces: readonly Piece[]): number =>
   Math.min(...pieces.map(p => stretchOf(pattern, p.cutting.fabric)));
 
+/** Whether a cloth is sewn as a knit: its stretch is over what a woven cloth has. */
 export const isKnit = (stretchPercent: number): boolean => stretchPercent > wovenStretch;

@@ -19,6 +19,7 @@ export interface NewDart extends CutAt {
   readonly apex: Point;
 }
 
+/** What a swing is asked to keep or to open beside its cuts and motions. */
 export interface SwingWishes {
   readonly darts?: readonly NewDart[];
   /** Darts to weld although their legs are not quite equal: the step becomes part of the edge before it. */

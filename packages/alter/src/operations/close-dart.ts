@@ -26,6 +26,7 @@ import { cutApart } from '../hinge/sections.js';
 import { swing } from '../hinge/swing.js';
 import { degrees, millimetres, percent } from '../hinge/wording.js';
 
+/** Close a dart, wholly or a share of it, by opening another edge. */
 export interface CloseDart {
   readonly piece: string;
   readonly dart: string;

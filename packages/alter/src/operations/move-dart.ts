@@ -30,6 +30,7 @@ import { cutApart } from '../hinge/sections.js';
 import { swing } from '../hinge/swing.js';
 import { degrees, millimetres } from '../hinge/wording.js';
 
+/** Close a dart and open it at another place, by the same angle about the pivot. */
 export interface MoveDart {
   readonly piece: string;
   readonly dart: string;

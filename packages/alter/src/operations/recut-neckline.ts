@@ -21,6 +21,7 @@ import { neckOf } from '../neckline/neck-edge.js';
 import { reassembled } from '../neckline/reassemble.js';
 import { recutHalf } from '../neckline/shapes.js';
 
+/** Draw a new neckline of a shape, by depth and half width in mm. */
 export interface RecutNeckline {
   readonly piece: string;
   readonly shape: 'inset V' | 'V' | 'round' | 'square' | 'drawn';

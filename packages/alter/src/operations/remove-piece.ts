@@ -2,6 +2,7 @@ import { type Finding, type Pattern, PatternError, pieceNamed } from '@paperhing
 import type { Alteration } from '../alteration.js';
 import { withoutLostRuns } from '../edit/seam-runs.js';
 
+/** Take a piece out of the pattern. */
 export interface RemovePiece {
   readonly piece: string;
 }

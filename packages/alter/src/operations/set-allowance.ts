@@ -10,6 +10,7 @@ import {
 } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
 
+/** Give edges another allowance, in mm. */
 export interface SetAllowance {
   readonly edges: 'all seams' | 'all hems' | readonly EdgeRef[];
   /** mm. */

@@ -29,11 +29,13 @@ import { type CutPiece, cutApart } from '../hinge/sections.js';
 import { swing } from '../hinge/swing.js';
 import { degrees, millimetres } from '../hinge/wording.js';
 
+/** The edge where slashes begin or end, and where on it. */
 export interface SpreadEnd {
   readonly edge: string;
   /** One place (one slash) or a range [a, b] (several); absent = the middle, or the whole edge. */
   readonly at?: EdgePosition | readonly [EdgePosition, EdgePosition];
 }
+/** Slash a piece from one edge to another and spread, or overlap, it. */
 export interface Spread {
   readonly piece: string;
   readonly from: SpreadEnd;

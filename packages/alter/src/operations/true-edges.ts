@@ -16,6 +16,7 @@ import { requireSimple } from '../edit/tidy.js';
 import { wantedEnds } from '../truing/ends.js';
 import { type Trued, trueLine } from '../truing/true-line.js';
 
+/** Redraw edges fair that an alteration left stepped or bent. */
 export interface TrueEdges {
   readonly edges: readonly EdgeRef[];
   /** mm the new line may lie from what it replaces; default 2. */

@@ -14,6 +14,7 @@ import { openedLines, openedMarks, openedNotches } from '../unfold/lying-on.js';
 import { type Fate, openedOutline } from '../unfold/mirrored-outline.js';
 import { openedSeams } from '../unfold/opened-seams.js';
 
+/** Open a piece about its fold into a whole one. */
 export interface Unfold {
   readonly piece: string;
 }

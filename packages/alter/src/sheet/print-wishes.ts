@@ -37,6 +37,7 @@ export const hideable = [
   'grid',
   'tint',
 ] as const;
+/** A layer that may be off when the pages are opened. */
 export type Hideable = (typeof hideable)[number];
 
 /** The fields of a sheet's `print` mapping. */
@@ -64,6 +65,7 @@ export const printFields = (unit: LengthUnit) =>
     date: field.name.exactOptional(),
     initials: field.name.exactOptional(),
   });
+/** What a sheet asks of its pages. Lengths in mm. */
 export type PrintWishes = z.output<ReturnType<typeof printFields>>;
 export const usualPrint: { readonly paper: SheetPaper[] } = { paper: usualPapers };
 

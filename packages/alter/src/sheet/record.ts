@@ -20,6 +20,7 @@ export interface RecordJson {
   readonly orderOfWork: readonly OrderedJob[];
 }
 
+/** One step of a sheet: what it did, and what was found after it. */
 export interface StepRecord {
   /** From 1. */
   readonly step: number;

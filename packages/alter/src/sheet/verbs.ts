@@ -136,6 +136,7 @@ export const verbSchemas = oncePerUnit(unit => {
 /** mm. Design §5, `true`. */
 const usualTruing = 2;
 
+/** A trade verb that a step of a sheet begins with. */
 export type Verb = keyof ReturnType<typeof verbSchemas>;
 export const verbs = Object.keys(verbSchemas('mm')) as Verb[];
 /** What each verb's operation is given. */

@@ -9,12 +9,18 @@ export type Cubic = readonly [Point, Point, Point, Point];
 /** One piece of an edge. A line has two points, a cubic four. */
 export type Segment = Line | Cubic;
 
+/** Whether a segment is straight by its kind: two points, not four. */
 export const isLine = (segment: Segment): segment is Line => segment.length === 2;
+/** The straight segment between two points. */
 export const line = (from: Point, to: Point): Line => [from, to];
+/** Where a segment starts. */
 export const startOf = (segment: Segment): Point => segment[0];
+/** Where a segment ends. */
 export const endOf = (segment: Segment): Point => (isLine(segment) ? segment[1] : segment[3]);
+/** The same segment travelled the other way. */
 export const reversed = (segment: Segment): Segment =>
   isLine(segment) ? [segment[1], segment[0]] : [segment[3], segment[2], segment[1], segment[0]];
+/** A segment carried by an affine map; exact, as Béziers are affinely invariant. */
 export const transformed = (segment: Segment, map: Affine): Segment =>
   isLine(segment)
     ? [apply(map, segment[0]), apply(map, segment[1])]

@@ -15,6 +15,7 @@ export interface PatternMeasures {
   readonly seams: Readonly<Record<string, SeamMeasures>>;
 }
 
+/** One piece as drawn: area with its darts open in mm², edges and darts by name, and its cutting line. */
 export interface PieceMeasures {
   /** Within the stitching line, darts open: their intake lies outside. */
   readonly areaMm2: number;
@@ -23,6 +24,7 @@ export interface PieceMeasures {
   readonly cuttingLine: { readonly lengthMm: number; readonly areaMm2: number };
 }
 
+/** A dart: the angle between the chords of its legs in degrees, the legs along the curve in mm, clockwise. */
 export interface DartMeasures {
   /** Between the straight lines from the apex to the two ends of the mouth. */
   readonly angleDeg: number;
@@ -30,6 +32,7 @@ export interface DartMeasures {
   readonly legMm: readonly [number, number];
 }
 
+/** One seam as drawn: both sides in mm, a − b, the ease wanted of that, and whether it matches within 0.8 mm. */
 export interface SeamMeasures {
   readonly aMm: number;
   readonly bMm: number;

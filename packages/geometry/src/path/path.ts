@@ -10,17 +10,23 @@ export interface Path {
   readonly segments: readonly Segment[];
 }
 
+/** A chain of the segments given. */
 export const pathOf = (...segments: readonly Segment[]): Path => ({ segments });
 /** Straight lines through the points in order. */
 export const polyline = (...points: readonly Point[]): Path => ({
   segments: points.slice(1).map((p, i) => line(points[i]!, p)),
 });
+/** Where a chain starts. */
 export const pathStart = (path: Path): Point => startOf(path.segments[0]!);
+/** Where a chain ends. */
 export const pathEnd = (path: Path): Point => endOf(path.segments.at(-1)!);
+/** The same chain travelled the other way. */
 export const reversedPath = (path: Path): Path => ({ segments: path.segments.map(reversed).reverse() });
+/** A chain carried by an affine map; exact. */
 export const transformedPath = (path: Path, map: Affine): Path => ({
   segments: path.segments.map(s => transformed(s, map)),
 });
+/** Chains one after another as one; where they do not meet the chain leaps. */
 export const joined = (...paths: readonly Path[]): Path => ({ segments: paths.flatMap(p => p.segments) });
 /** Unit direction of travel where the path starts. */
 export const startTangent = (path: Path): Point => tangentAt(path.segments[0]!, 0);

@@ -17,6 +17,7 @@ import type {
 } from './types.js';
 import { validatePattern, validatePiece } from './validate.js';
 
+/** An edge as one writes it down: what is left out takes its usual value. Lengths in mm. */
 export interface EdgeSpec {
   readonly name: string;
   readonly path: Path;
@@ -27,6 +28,7 @@ export interface EdgeSpec {
   readonly opening?: number;
 }
 
+/** A piece as one writes it down: what is left out takes its usual value. Lengths in mm. */
 export interface PieceSpec {
   readonly name: string;
   readonly title?: string;
@@ -76,6 +78,7 @@ const edgeOf = ({ name, path, kind = 'seam', allowance = 0, corners = {}, openin
   ...(opening === undefined ? {} : { opening }),
 });
 
+/** A pattern as one writes it down: what is left out takes its usual value. */
 export interface PatternSpec {
   readonly name: string;
   readonly unit?: LengthUnit;

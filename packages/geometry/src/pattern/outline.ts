@@ -90,6 +90,7 @@ export const withPiece = (pattern: Pattern, piece: Piece): Pattern => ({
   pieces: pattern.pieces.map(p => (p.name === piece.name ? piece : p)),
 });
 
+/** The edge a piece is cut on the fold by, if there is one. */
 export const foldEdgeOf = (piece: Piece): Edge | undefined => edgeParts(piece).find(e => e.kind === 'fold');
 
 /** How often an edge of this piece stands in the garment: twice on a fold or as a mirrored pair, else once. */
@@ -111,4 +112,5 @@ export function neighboursOf(piece: Piece, name: string): { readonly start: stri
   };
 }
 
+/** A run in words: `piece.edge`. */
 export const runLabel = (run: EdgeRun): string => `${run.piece}.${run.edge}`;

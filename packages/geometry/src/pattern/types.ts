@@ -12,6 +12,7 @@ export interface Pattern {
   readonly fabrics: readonly Fabric[];
 }
 
+/** One piece of a pattern, on its stitching line. */
 export interface Piece {
   readonly name: string;
   readonly title: string;
@@ -31,11 +32,15 @@ export interface Piece {
 export interface Outline {
   readonly parts: readonly OutlinePart[];
 }
+/** One part of an outline: a stretch of an edge, or a dart. */
 export type OutlinePart = Edge | Dart;
 
+/** What becomes of an edge: sewn, turned up, laid on a fold, or left raw. */
 export type EdgeKind = 'seam' | 'hem' | 'fold' | 'raw';
+/** How the allowances of two edges meet: run on to their crossing, or shaped to lie under a seam pressed open or a hem turned up. */
 export type CornerRule = 'mitre' | 'pressed-open' | 'turned-up';
 
+/** A named stretch of the stitching line between two corners. */
 export interface Edge {
   readonly type: 'edge';
   readonly name: string;
@@ -60,6 +65,7 @@ export interface Dart {
   readonly pressed?: 'start' | 'end' | 'open';
 }
 
+/** A mark at the edge that is matched with one of the partner edge. */
 export interface Notch {
   readonly edge: string;
   /** mm of arc length from the start of the edge (clockwise), darts' mouths not counted. */
@@ -67,8 +73,10 @@ export interface Notch {
   readonly style: NotchStyle;
   readonly name?: string;
 }
+/** One, two or three snips; two stand for the back by custom. */
 export type NotchStyle = 'single' | 'double' | 'triple';
 
+/** What a line drawn within a piece means. */
 export type LineKind = 'grain' | 'level' | 'lengthen-shorten' | 'fold' | 'placement' | 'style' | 'dart';
 
 /** A line drawn within a piece. `dart` holds the closed stitching lines of a double-pointed dart. */
@@ -85,6 +93,7 @@ export interface Mark {
   readonly at: Point;
 }
 
+/** How a piece is cut: how many, as mirrored pairs or all alike, and of which cloth. */
 export interface Cutting {
   readonly count: number;
   readonly mirrored: boolean;
@@ -92,6 +101,7 @@ export interface Cutting {
   readonly note?: string;
 }
 
+/** An edge by the names of its piece and itself. */
 export interface EdgeRef {
   readonly piece: string;
   readonly edge: string;
@@ -105,6 +115,7 @@ export interface EdgeRun extends EdgeRef {
 /** Ease wanted between the sides, a − b: in mm, or as a percentage of b. */
 export type SeamEase = { readonly mm: number } | { readonly percent: number };
 
+/** Which runs of edges are sewn to which, in the direction of the sewing, with the ease wanted, a − b. */
 export interface Seam {
   readonly name: string;
   readonly a: readonly EdgeRun[];
@@ -112,6 +123,7 @@ export interface Seam {
   readonly ease: SeamEase;
 }
 
+/** A cloth: usable width in mm, stretch and recovery in per cent, repeat in mm. */
 export interface Fabric {
   readonly name: string;
   /** mm. */
@@ -123,4 +135,5 @@ export interface Fabric {
   readonly repeat?: number;
   readonly role: FabricRole;
 }
+/** What a cloth is for. */
 export type FabricRole = 'main' | 'contrast' | 'lining' | 'interfacing' | 'stabiliser';

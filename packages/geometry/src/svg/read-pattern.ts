@@ -20,6 +20,7 @@ import { telling, units } from './vocabulary.js';
 import { type Shown, walk } from './walk.js';
 import { attributeOf, type Element, parseXml, type XmlDocument } from './xml.js';
 
+/** What a reader may be told beside the drawing. */
 export interface PatternReadOptions {
   /** Named in findings and errors; its last part is the pattern's name where the drawing gives none. */
   readonly file?: string;
@@ -27,6 +28,7 @@ export interface PatternReadOptions {
   readonly pieces?: SheetPieces;
 }
 
+/** A pattern as read, and what was found on reading. */
 export interface PatternReading {
   readonly pattern: Pattern;
   readonly findings: readonly Finding[];

@@ -24,6 +24,7 @@ export interface ForeignShape {
   readonly boxMm: readonly [number, number, number, number];
 }
 
+/** What a reader may be told beside the drawing. */
 export interface ReadOptions {
   /** Named in findings and errors. */
   readonly file?: string;

@@ -32,6 +32,7 @@ export interface PieceDrawing extends PiecePlace {
   readonly drawing: Drawing;
 }
 
+/** What a maker may choose of how a piece is drawn. */
 export interface DrawOptions extends LookOptions {
   /** The piece as it was before an alteration, ghosted under it. */
   readonly before?: Piece;

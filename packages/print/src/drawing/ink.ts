@@ -45,6 +45,7 @@ export type Role =
   | 'map-piece'
   | 'text';
 
+/** A line drawn by its meaning; the pen is chosen by the exporter. */
 export interface Stroke {
   readonly kind: 'stroke';
   readonly role: Role;
@@ -59,6 +60,7 @@ export interface Fill {
   readonly path: Path;
 }
 
+/** How heavy words are set. */
 export type Weight = 'regular' | 'bold';
 
 /** One line of text; lengths in mm. The box is measured when the text is set, so that layout can keep it clear. */
@@ -77,6 +79,7 @@ export interface Lettering {
   readonly width: number;
 }
 
+/** One thing that is drawn: a stroke, a filled shape, or words. Lengths in mm. */
 export type Ink = Stroke | Fill | Lettering;
 
 /** A device-independent drawing in mm, y down: what there is to see, not how an exporter shows it. */

@@ -58,6 +58,7 @@ export function notchPlaces(piece: Piece, notch: Notch, cutting: Polygon): reado
  * one short snip.
  */
 export type NotchStyle = 'inwards' | 'outwards' | 'snips';
+/** The ways a notch may be drawn. */
 export const notchStyles: readonly NotchStyle[] = ['inwards', 'outwards', 'snips'];
 
 /**

@@ -22,6 +22,7 @@ export type Layer =
   | 'Tint'
   | 'Calibration grid';
 
+/** The layers a drawing is sorted into, as a reader of the PDF lists them. */
 export const layers: readonly Layer[] = [
   'Cutting lines',
   'Stitching lines and darts',
@@ -82,4 +83,5 @@ export interface Look {
   readonly ground: number;
 }
 
+/** The pen that a line of this meaning is drawn with: width and dashes in mm. */
 export const penOf = (role: Role): Pen => pens[role];

@@ -21,6 +21,7 @@ export const defaultOverlap = 10;
 /** The printer's error that may be corrected; beyond 5 % the page is being fitted or the printer is not sound. */
 export const largestCorrection = 0.05;
 
+/** Which way up a page stands. */
 export type Orientation = 'portrait' | 'landscape';
 
 /** What the maker measured of the 50 mm test square, across and down, in mm. */
@@ -41,6 +42,7 @@ export interface PageFormat {
   readonly stretch: { readonly across: number; readonly down: number };
 }
 
+/** What a maker may choose of a page: lengths in mm. */
 export interface FormatOptions {
   readonly margins?: number | Margins;
   readonly overlap?: number;

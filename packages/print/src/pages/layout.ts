@@ -30,7 +30,9 @@ export interface SheetLayout {
   place(covers: number): readonly SheetPiece[];
 }
 
+/** How pieces are laid on the pages. */
 export type ArrangementKind = 'fewest-pages' | 'reading-order' | 'own-pages';
+/** The ways pieces may be laid on the pages. */
 export const arrangementKinds: readonly ArrangementKind[] = ['fewest-pages', 'reading-order', 'own-pages'];
 
 export interface LayoutOptions extends FormatOptions {

@@ -11,6 +11,7 @@ export interface PagesJson {
   readonly pages: readonly PageJson[];
   readonly pieces: readonly PlacedPieceJson[];
 }
+/** One page: which part of the large sheet it shows, and where on the paper. Lengths in mm. */
 export interface PageJson {
   /** The page of the file, from 1. */
   readonly number: number;
@@ -21,6 +22,7 @@ export interface PageJson {
   /** Where that part's top left corner lies on the paper. */
   readonly contentAtMm: readonly [number, number];
 }
+/** One piece on the large sheet: the map that carries it there from its own mm, in SVG order. */
 export interface PlacedPieceJson {
   readonly piece: string;
   readonly copy: number;

@@ -19,6 +19,7 @@ export interface Placing {
   readonly by: Point;
 }
 
+/** Where every shape was laid, and how large the field is. */
 export interface Arrangement {
   /** In the order of the shapes. */
   readonly placings: readonly Placing[];
@@ -32,6 +33,7 @@ export interface Arrangement {
   readonly crossings: number;
 }
 
+/** What is kept between shapes and round them, in mm, and how they may be turned. */
 export interface ArrangeOptions {
   /** By how much shapes may be turned where it saves pages. Default: half round. */
   readonly turning?: Turning;

@@ -20,6 +20,7 @@ export const windowsFor = (length: number, window: number, overlap: number): num
 export const ownerOf = (at: number, window: number, overlap: number): number =>
   Math.max(Math.ceil((at - overlap) / (window - overlap)) - 1, 0);
 
+/** One cell of the raster that shapes are laid on. */
 export interface Cell {
   readonly row: number;
   readonly column: number;

@@ -4,6 +4,7 @@ import { boxOf } from './extent.js';
 
 /** By how much a piece may be turned on the paper to save pages; it is never turned over. */
 export type Turning = 'none' | 'half' | 'quarter' | 'any';
+/** How far pieces may be turned on paper. */
 export const turnings: readonly Turning[] = ['none', 'half', 'quarter', 'any'];
 
 /** A turn by where it carries the way to the right: (cos, sin). Quarter turns are exact. */

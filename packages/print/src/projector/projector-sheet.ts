@@ -12,11 +12,13 @@ import { titleOf } from '../report/written.js';
 import { calibrationBlock, calibrationSquare, grid, scaleIn } from './calibration.js';
 import { type Ground, projectorLook } from './look.js';
 
+/** What a maker may choose of a projector sheet. */
 export interface ProjectorOptions {
   readonly ground: Ground;
   readonly fonts: FontFiles | Typefaces;
 }
 
+/** The sheet as a file, and its size in mm. */
 export interface ProjectorSheet {
   readonly pdf: Uint8Array;
   /** As for paper: one page, which shows the whole sheet. */

@@ -1,0 +1,30 @@
+// `npm run docs`: a page a package from the docstrings of its public names, into out/docs. Names without a docstring
+// are listed and make the command fail: an interface that is not explained is not finished.
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { publicNames } from './declarations.js';
+import { linker, overview, packagePage } from './page.js';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const folder = `${root}out/docs`;
+
+const packages = ['geometry', 'alter', 'print'].map(short => {
+  const { name, description } = JSON.parse(readFileSync(`${root}packages/${short}/package.json`, 'utf8'));
+  return {
+    name,
+    description,
+    file: `${short}.html`,
+    names: publicNames(`${root}packages/${short}/dist/index.d.ts`),
+  };
+});
+const linkFrom = linker(packages);
+mkdirSync(folder, { recursive: true });
+for (const one of packages) writeFileSync(`${folder}/${one.file}`, packagePage(one, linkFrom(one)));
+writeFileSync(`${folder}/index.html`, overview(packages));
+
+const silent = packages.flatMap(({ name, names }) =>
+  names.filter(n => n.doc === '').map(n => `${name}: ${n.name} (${n.module}) has no docstring`),
+);
+console.log(`out/docs/index.html: ${packages.reduce((sum, p) => sum + p.names.length, 0)} names`);
+for (const line of silent) console.error(line);
+if (silent.length > 0) process.exitCode = 1;
