@@ -81,6 +81,29 @@ describe('masses', () => {
     expect(readOrRefused(source)).toEqual({ code: 'read', shapes: 1 });
   });
 
+  test.each([
+    ['arcs, each of which makes 45 cubics', `<path d="M0 0${'a9 9 0 111 1a9 9 0 11-1-1'.repeat(400_000)}"/>`],
+    ['smooth quadratics', `<path d="M0 0${'t1 1t-1-1'.repeat(1_100_000)}"/>`],
+    ['strokes of nothing', `<path d="${'M0 0z'.repeat(2_000_000)}"/>`],
+    ['corners', `<polygon points="${'0 1 '.repeat(4_500_000)}"/>`],
+    ['many paths of many arcs', `<path d="M0 0${'a9 9 0 111 1a9 9 0 11-1-1'.repeat(14_000)}"/>`.repeat(6)],
+    ['circles by the hundred thousand', '<circle r="1"/>'.repeat(110_000)],
+  ])('masses of %s are refused with the place', (_, content) => {
+    const start = spent();
+    expect(() => readShapes(`${svgOpen}${content}</svg>`, { file: 'hostile.svg' })).toThrow(
+      expect.objectContaining({
+        code: 'too-many-segments',
+        where: expect.objectContaining({ file: 'hostile.svg', line: 1 }),
+      }),
+    );
+    expect(spent() - start).toBeLessThan(seconds);
+  });
+
+  test('half a million elements are refused', () => {
+    expect(readOrRefused(`${svgOpen}${'<g/>'.repeat(500_000)}</svg>`).code).toBe('too-many-elements');
+    expect(readOrRefused(`${svgOpen}${'<g>'.repeat(500_000)}`).code).toBe('too-many-elements');
+  });
+
   test('a million cubic segments', () => {
     const source = `${svgOpen}<path d="M0 0c${'1 2 3 4 5-6 -1-2-3-4-5 6 '.repeat(500_000)}"/></svg>`;
     expect(readOrRefused(source)).toMatchObject({ shapes: 1 });

@@ -2,6 +2,17 @@
 
 /** Characters. Ten times the largest pattern file we know of kin; read in about a second. */
 export const largestFile = 32_000_000;
+/** Elements: with five attributes each they take half a gigabyte and three seconds. */
+export const mostElements = 300_000;
+/**
+ * Points of all large shapes together: a line has one, a cubic three, a stroke's beginning three. Lines take about
+ * 200 bytes each, cubics 450. Short arcs are the bomb: thirteen characters make 45 cubics.
+ */
+export const mostShapePoints = 4_000_000;
+/** Points of a shape that is not large: its memory is free again before long. */
+export const smallShapePoints = 100_000;
+/** Segments of all shapes together: each is measured, about a second a million. As many as 50,000 circles. */
+export const mostDrawnSegments = 2_500_000;
 /** Elements shown through `use`, beyond those in the file itself: far above any drawing, far below a second's work. */
 export const mostInstances = 100_000;
 /** Segments made through `use`: a million take about a quarter of a gigabyte. */

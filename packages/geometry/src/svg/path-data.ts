@@ -18,10 +18,11 @@ export interface PathData {
 
 /**
  * Path data (the `d` of an SVG path) as strokes of lines and cubics: quadratics exactly, arcs as cubics of at most
- * 7.5 degrees that keep within 1e-10 of the radius. Never throws: damaged data is drawn up to the fault, which is
+ * 7.5 degrees that keep within 1e-10 of the radius. Damaged data is no error: it is drawn up to the fault, which is
  * named. The grammar is that of {@link drawPathData}.
  *
  * @param map carries the data's coordinates to millimetres; left out, one unit is one millimetre
+ * @throws PatternError `too-many-segments` beyond a million cubics or so, which take half a gigabyte
  */
 export function parsePathData(text: string, map: Affine = identity): PathData {
   const pen = penThrough(map);

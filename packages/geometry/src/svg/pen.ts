@@ -1,7 +1,9 @@
 import type { Affine } from '../affine.js';
 import type { Segment } from '../curve/segment.js';
+import { PatternError } from '../errors.js';
 import type { Point } from '../vector.js';
 import { forEachArcCubic } from './arc.js';
+import { mostShapePoints } from './limits.js';
 
 /** One stroke of a shape: from where the pen was set down to where it was lifted or closed. */
 export interface Subpath {
@@ -32,8 +34,11 @@ export interface StrokePen extends Pen {
 /**
  * A pen whose strokes come out mapped by `map`. Points are mapped as they are drawn, so that a path of a million
  * segments is held once. Quadratics become cubics exactly, arcs as `arc.ts` says; lines stay lines.
+ *
+ * @param points how many it may draw, as `mostShapePoints` counts them
+ * @throws PatternError `too-many-segments` from its strokes, beyond that
  */
-export function penThrough({ a, b, c, d, e, f }: Affine): StrokePen {
+export function penThrough({ a, b, c, d, e, f }: Affine, points = mostShapePoints): StrokePen {
   const done: Subpath[] = [];
   let segments: Segment[] = [];
   let start: Point = { x: e, y: f };
@@ -45,17 +50,26 @@ export function penThrough({ a, b, c, d, e, f }: Affine): StrokePen {
     startX = 0,
     startY = 0;
 
+  let room = points;
+  const take = (count: number): void => {
+    room -= count;
+    if (room < 0) throw tooManySegments();
+  };
+
   const lift = (closed: boolean): void => {
     if (isDown) done.push({ start, segments, closed });
     segments = [];
     isDown = false;
   };
   const setDown = (): void => {
-    if (!isDown) start = here;
+    if (isDown) return;
+    take(3);
+    start = here;
     isDown = true;
   };
   const lineTo = (x: number, y: number): void => {
     if (!isDown) setDown();
+    take(1);
     const to = { x: a * x + c * y + e, y: b * x + d * y + f };
     segments.push([here, to]);
     here = to;
@@ -64,6 +78,7 @@ export function penThrough({ a, b, c, d, e, f }: Affine): StrokePen {
   };
   const cubicTo: Pen['cubicTo'] = (x1, y1, x2, y2, x, y) => {
     if (!isDown) setDown();
+    take(3);
     const to = { x: a * x + c * y + e, y: b * x + d * y + f };
     segments.push([
       here,
@@ -108,3 +123,13 @@ export function penThrough({ a, b, c, d, e, f }: Affine): StrokePen {
     },
   };
 }
+
+/** Points as `mostShapePoints` counts them. */
+export const pointsOf = (strokes: readonly Subpath[]): number =>
+  strokes.reduce((sum, { segments }) => segments.reduce((n, s) => n + s.length - 1, sum + 3), 0);
+
+const tooManySegments = (): PatternError =>
+  new PatternError('too-many-segments', {
+    message: 'A shape, or all large ones together, have millions of segments.',
+    remedy: 'Simplify the drawing, or split it into several files.',
+  });

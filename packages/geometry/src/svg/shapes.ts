@@ -1,6 +1,6 @@
 import type { Affine } from '../affine.js';
-import { type PathData, parsePathData } from './path-data.js';
-import { penThrough, type Subpath } from './pen.js';
+import { drawPathData } from './path-data.js';
+import { penThrough, type StrokePen, type Subpath } from './pen.js';
 import { scanner } from './scan.js';
 import { type LengthBasis, svgLength } from './transform.js';
 
@@ -33,12 +33,21 @@ export type Read = (name: string) => string | undefined;
 /**
  * The strokes of a shape element, mapped to millimetres: each shape begins and runs as SVG 2 chapter 10 lays down.
  * A shape of no size (a side or radius of zero, no path data) has none.
+ *
+ * @param points how many the shape may have
+ * @throws PatternError `too-many-segments` beyond that
  */
-export function drawShape(name: string, read: Read, basis: LengthBasis, map: Affine): DrawnShape {
+export function drawShape(
+  name: string,
+  read: Read,
+  basis: LengthBasis,
+  map: Affine,
+  points: number,
+): DrawnShape {
   const lengths = lengthsOf(read, basis);
   switch (name) {
     case 'path':
-      return drawPath(read('d'), map);
+      return drawPath(read('d'), penThrough(map, points));
     case 'rect':
       return drawRect(lengths, map);
     case 'circle':
@@ -51,13 +60,14 @@ export function drawShape(name: string, read: Read, basis: LengthBasis, map: Aff
       return lengths.with(pen.strokes());
     }
     default:
-      return drawPoints(read('points'), name === 'polygon', map);
+      return drawPoints(read('points'), name === 'polygon', penThrough(map, points));
   }
 }
 
-function drawPath(d: string | undefined, map: Affine): DrawnShape {
+function drawPath(d: string | undefined, pen: StrokePen): DrawnShape {
   if (d === undefined || d.trim() === 'none') return { subpaths: [] };
-  const { subpaths, fault }: PathData = parsePathData(d, map);
+  const fault = drawPathData(d, pen);
+  const subpaths = pen.strokes();
   return fault ? { subpaths, fault: { attribute: 'd', ...fault } } : { subpaths };
 }
 
@@ -114,8 +124,7 @@ function drawEllipse(name: 'circle' | 'ellipse', lengths: Lengths, map: Affine):
 }
 
 /** An odd number at the end, or anything that is not a number, ends the line and is a fault. */
-function drawPoints(points: string | undefined, closed: boolean, map: Affine): DrawnShape {
-  const pen = penThrough(map);
+function drawPoints(points: string | undefined, closed: boolean, pen: StrokePen): DrawnShape {
   const text = points ?? '';
   const read = scanner(text);
   let count = 0;

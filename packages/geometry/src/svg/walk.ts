@@ -1,8 +1,7 @@
 import { type Affine, compose, translation } from '../affine.js';
-import type { Segment } from '../curve/segment.js';
-import type { PatternError } from '../errors.js';
-import { largestCoordinate } from '../tolerance.js';
-import { deepestUse, mostInstancedSegments, mostInstances } from './limits.js';
+import { locating } from '../errors.js';
+import { budget } from './budget.js';
+import { deepestUse } from './limits.js';
 import type { Subpath } from './pen.js';
 import type { Report } from './report.js';
 import { outerViewport } from './root.js';
@@ -59,7 +58,7 @@ const containers: ReadonlySet<string> = new Set(['g', 'a', 'svg', 'switch', 'use
  * viewport. What is in `defs`, not displayed or not visible is passed over. A loop of its own, not recursion: files
  * nest as deep as they like.
  *
- * @throws PatternError `too-many-instances`, `coordinate-out-of-range`; what `onFault` throws
+ * @throws PatternError `too-many-instances`, `too-many-segments`, `coordinate-out-of-range`; what `onFault` throws
  */
 export function walk(
   document: XmlDocument,
@@ -70,8 +69,7 @@ export function walk(
   const { sheet } = options;
   const texts: Element[] = [],
     hidden: Element[] = [];
-  let instances = 0,
-    instancedSegments = 0;
+  const left = budget(report);
   let ids: ReadonlyMap<string, Element> | undefined;
   const { map, basis } = outerViewport(document.root, report);
   const stack: Visit[] = [
@@ -86,7 +84,7 @@ export function walk(
         texts.push(element);
       continue;
     }
-    if (within && ++instances > mostInstances) throw tooMany(report, element);
+    if (within) left.instance(element);
     if (propertyOf(element, 'display', sheet) === 'none') {
       hidden.push(element);
       continue;
@@ -97,16 +95,11 @@ export function walk(
         hidden.push(element);
         continue;
       }
-      const { subpaths: strokes, fault } = drawShape(
-        element.name,
-        n => geometryOf(element, n, sheet),
-        inside.basis,
-        inside.map,
+      const { subpaths: strokes, fault } = locating(report.where(element.offset), () =>
+        drawShape(element.name, n => geometryOf(element, n, sheet), inside.basis, inside.map, left.points()),
       );
       if (fault) options.onFault(element, fault, here.outer);
-      checkRange(strokes, element, report);
-      if (within) instancedSegments += strokes.reduce((n, s) => n + s.segments.length, 0);
-      if (instancedSegments > mostInstancedSegments) throw tooMany(report, element);
+      left.shape(strokes, element, within !== undefined);
       visit({ element, outer: here.outer, map: inside.map, strokes });
       continue;
     }
@@ -273,19 +266,3 @@ function geometryOf(element: Element, name: string, sheet: StyleSheet): string |
   const value = propertyOf(element, name, sheet);
   return name === 'd' ? (/^path\(\s*["'](.*)["']\s*\)$/s.exec(value ?? '')?.[1] ?? value) : value;
 }
-
-function checkRange(strokes: readonly Subpath[], element: Element, report: Report): void {
-  const fits = (segment: Segment): boolean =>
-    segment.every(p => Math.abs(p.x) <= largestCoordinate && Math.abs(p.y) <= largestCoordinate);
-  if (strokes.every(stroke => stroke.segments.every(fits))) return;
-  throw report.error('coordinate-out-of-range', element.offset, {
-    message: `A point of ${elementLabel(element)} lies more than 100 m away.`,
-    remedy: 'Check the unit the drawing was saved in: width, height and viewBox set how many mm one unit is.',
-  });
-}
-
-const tooMany = (report: Report, element: Element): PatternError =>
-  report.error('too-many-instances', element.offset, {
-    message: 'The drawing shows too many copies of its parts.',
-    remedy: 'Replace its use elements by what they show.',
-  });

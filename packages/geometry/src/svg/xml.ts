@@ -2,6 +2,7 @@ import { SaxesParser } from 'saxes';
 import { type Finding, locating, PatternError, type Where } from '../errors.js';
 import { quoted } from '../naming.js';
 import { decodeXml } from './decode.js';
+import { mostElements } from './limits.js';
 
 /** One attribute: its value and where in the file's text that value starts. */
 export interface Attribute {
@@ -50,7 +51,7 @@ const svgNamespace = 'http://www.w3.org/2000/svg';
  * Reads XML into a tree, however deep. Entities that the file declares are never expanded: a reference to one stays
  * as it is written and becomes a finding. No document type, no outside file is read.
  *
- * @throws PatternError `not-xml` with line and column, never quoting the file; and those of {@link decodeXml}
+ * @throws PatternError `not-xml` with line and column, never quoting the file; `too-many-elements`; and those of {@link decodeXml}
  */
 export function parseXml(source: Uint8Array | string, file?: string): XmlDocument {
   const named = file === undefined ? {} : { file };
@@ -87,6 +88,12 @@ export function parseXml(source: Uint8Array | string, file?: string): XmlDocumen
     attributes.set(name, { value, offset: text.lastIndexOf(text[end]!, end - 1) + 1 });
   });
   parser.on('opentag', tag => {
+    if (count >= mostElements)
+      throw new PatternError('too-many-elements', {
+        message: `The drawing has over ${mostElements} elements.`,
+        remedy: 'Save the pattern pieces alone, or split the drawing into several files.',
+        where: { ...named, ...place(start) },
+      });
     const parent = open.at(-1);
     const prefixes = namespaces(parent?.prefixes ?? noPrefixes, attributes);
     const colon = tag.name.indexOf(':');
