@@ -16,18 +16,18 @@ export const identity: Affine = { a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 };
 export const translation = ({ x, y }: Point): Affine => ({ ...identity, e: x, f: y });
 
 /** Turn about a point by an angle in rad, positive clockwise as seen. */
-export function rotation(angle: number, about: Point = { x: 0, y: 0 }): Affine {
-  const c = Math.cos(angle),
-    s = Math.sin(angle);
-  return {
-    a: c,
-    b: s,
-    c: -s,
-    d: c,
-    e: about.x - c * about.x + s * about.y,
-    f: about.y - s * about.x - c * about.y,
-  };
-}
+export const rotation = (angle: number, about: Point = { x: 0, y: 0 }): Affine =>
+  rotationTo(Math.cos(angle), Math.sin(angle), about);
+
+/** Turn about a point by the angle of which cosine and sine are given: exact where those are. */
+export const rotationTo = (c: number, s: number, about: Point): Affine => ({
+  a: c,
+  b: s,
+  c: -s,
+  d: c,
+  e: about.x - c * about.x + s * about.y,
+  f: about.y - s * about.x - c * about.y,
+});
 
 /** Mirror image in the line through `on` with the given direction. */
 export function mirror(on: Point, direction: Point): Affine {

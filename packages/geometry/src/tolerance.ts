@@ -50,13 +50,6 @@ export const foldTolerance = 0.25;
 export const smoothJoint = 1e-3;
 /** Of a segment's parameter: places nearer than this are one place; 1e-6 mm on a segment of a metre. */
 export const parameterTolerance = 1e-9;
-/**
- * Shares of 1, for an elliptical arc that is written by its radii. `margin`: half the chord this near to the radius
- * leaves the centre unsure by a hundred thousand times the last decimal. `half`: this near it is half the ellipse,
- * apart from rounding. `short`: below the radius's last decimal in any drawing, above rounding.
- */
-export const wellPlacedArc = { margin: 1e-6, half: 1e-14, short: 1e-6 } as const;
-
 // Of the curve kernel: in parameters, or relative, as each says.
 
 /** Parameter. Stretches of a curve narrower than this are shorter than rounding, even on a curve of 100 m. */

@@ -1,5 +1,4 @@
 import {
-  type Edge,
   type Finding,
   type Notch,
   type OutlinePart,
@@ -160,7 +159,3 @@ function requireEqualLegs(piece: Piece, dart: string, first: Path, second: Path)
     where: { piece: piece.name },
   });
 }
-
-/** The edge parts of a ring that carry one name, in the ring's order. */
-export const isPartOf = (part: OutlinePart, edge: string): part is Edge =>
-  part.type === 'edge' && part.name === edge;

@@ -1,7 +1,6 @@
 import {
   type Affine,
   apply,
-  distance,
   type Finding,
   joined,
   type Mark,
@@ -10,13 +9,11 @@ import {
   type Path,
   type PieceLine,
   type Point,
-  pathEnd,
   pathLength,
-  pathOf,
-  pathStart,
   tolerances,
   transformedPath,
 } from '@paperhinge/geometry';
+import { bridged } from '../edit/bridged.js';
 import type { Place } from './assemble.js';
 import { linePartsOf, sectionHolding } from './line-parts.js';
 import type { CutPiece } from './sections.js';
@@ -108,15 +105,6 @@ function carriedLine(
   }
   if (runs.length > 1) parted.push(line.name);
   return { ...line, path: runs.map(moved).reduce(bridged) };
-}
-
-/** Two runs of a line as one chain, with a straight segment across what opened between them. */
-function bridged(first: Path, second: Path): Path {
-  const from = pathEnd(first),
-    to = pathStart(second);
-  return distance(from, to) <= tolerances.coincidenceTolerance
-    ? joined(first, second)
-    : joined(first, pathOf([from, to]), second);
 }
 
 const linesParted = (piece: string, names: readonly string[]): Finding => ({

@@ -4,21 +4,19 @@ import {
   edgePath,
   type Finding,
   isCentreName,
-  joined,
   type Mark,
   type Notch,
   nearestOnPath,
-  type Path,
   type Piece,
   type PieceLine,
   pathEnd,
   pathLength,
-  pathOf,
   pathStart,
   reversedPath,
   tolerances,
   transformedPath,
 } from '@paperhinge/geometry';
+import { bridged } from '../edit/bridged.js';
 import { type OpenedOutline, unusedOther } from './mirrored-outline.js';
 
 /** Points this near the fold line are on it: what a drawing joins, it also means. */
@@ -75,21 +73,13 @@ export function openedLines(piece: Piece, { map, fold }: OpenedOutline): readonl
     const across = line.kind === 'level' || line.kind === 'lengthen-shorten';
     if (!closes && (touches || across)) {
       const outward = off(start) <= off(end) ? line.path : reversedPath(line.path);
-      return [{ ...line, path: runOn(reversedPath(transformedPath(outward, map)), outward) }];
+      return [{ ...line, path: bridged(reversedPath(transformedPath(outward, map)), outward) }];
     }
     return [line, { ...line, name: unusedOther(line.name, taken), path: transformedPath(line.path, map) }];
   });
   const name = isCentreName(fold.name) ? fold.name : 'centre';
   const centre = taken.has(name) ? [] : [{ kind: 'placement' as const, name, path: fold.path }];
   return [...lines, ...centre];
-}
-
-function runOn(first: Path, second: Path): Path {
-  const from = pathEnd(first),
-    to = pathStart(second);
-  return distance(from, to) <= tolerances.coincidenceTolerance
-    ? joined(first, second)
-    : joined(first, pathOf([from, to]), second);
 }
 
 /** Marks of the opened piece, those off the fold twice. */

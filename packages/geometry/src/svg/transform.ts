@@ -1,4 +1,4 @@
-import { type Affine, compose, identity, rotation, translation } from '../affine.js';
+import { type Affine, compose, identity, rotation, rotationTo, translation } from '../affine.js';
 import type { Point } from '../vector.js';
 import { scanner } from './scan.js';
 
@@ -42,14 +42,7 @@ function turned(deg: number, about: Point): Affine {
       [0, -1],
     ] as const
   )[((quarters % 4) + 4) % 4]!;
-  return {
-    a: c,
-    b: s,
-    c: -s,
-    d: c,
-    e: about.x - c * about.x + s * about.y,
-    f: about.y - s * about.x - c * about.y,
-  };
+  return rotationTo(c, s, about);
 }
 
 function attributeStep(name: string, written: string): Affine | undefined {

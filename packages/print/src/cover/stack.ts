@@ -1,7 +1,6 @@
 import { at } from '@paperhinge/geometry';
 import type { Ink, TypeMeasure, Weight } from '../drawing/ink.js';
 import { setLine, wrapped } from '../drawing/lettering.js';
-import { straight } from '../drawing/shapes.js';
 
 /** A part of a page set to a width: it knows its height and draws itself with its top at y. mm. */
 export interface Slab {
@@ -15,10 +14,6 @@ export interface Slab {
 export const body = { size: 3.1, line: 4.25 } as const;
 
 export const space = (height: number): Slab => ({ height, draw: () => [] });
-export const ruleSlab = (width: number): Slab => ({
-  height: 0.6,
-  draw: (x, y) => [straight('rule', at(x, y + 0.3), at(x + width, y + 0.3))],
-});
 
 export interface TextSetting {
   readonly width: number;
