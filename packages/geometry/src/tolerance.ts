@@ -21,6 +21,8 @@ export const seamTolerance = 0.8;
 export const dartLegTolerance = 1;
 /** mm. 100 m: longer than a roll of cloth, and rounding stays far below `lengthTolerance`. */
 export const largestCoordinate = 1e5;
+/** mm. Twice `largestCoordinate`: what is turned, moved or run on from a sound drawing may lie a little beyond it. */
+export const farthestCoordinate = 2 * largestCoordinate;
 /** mm. A 3 m train and its hem, twice over: a piece longer than this was most likely read in the wrong unit. */
 export const largestLikelyPiece = 6000;
 /** rad (20 degrees). A tangent turn above this on a piece drawn as one closed path is a corner. */

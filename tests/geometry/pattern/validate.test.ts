@@ -124,13 +124,13 @@ describe('a piece is refused, naming piece and edge, for', () => {
     ],
     [
       'a coordinate that is no number',
-      withEdge(0, edge('top', polyline(at(0, 0), at(Number.NaN, 0), at(100, 0)))),
+      withEdge(0, edge('top', pathOf([at(0, 0), at(Number.NaN, 0)], [at(Number.NaN, 0), at(100, 0)]))),
       'coordinate-out-of-range',
       'top',
     ],
     [
       'a coordinate 200 m away',
-      withEdge(0, edge('top', polyline(at(0, 0), at(2e5, 0), at(100, 0)))),
+      withEdge(0, edge('top', pathOf([at(0, 0), at(2e5, 0)], [at(2e5, 0), at(100, 0)]))),
       'coordinate-out-of-range',
       'top',
     ],

@@ -2,6 +2,7 @@ import { type GaussRule, gauss4, gauss8, gauss12, gauss16, gauss24 } from '../qu
 import { narrowestStretch, quadratureTolerance } from '../tolerance.js';
 import { distance } from '../vector.js';
 import { type Cubic, isLine, type Segment } from './segment.js';
+import { requireNumber, requireParameter, requirePlace, requireSegment } from './sound.js';
 
 /**
  * Length of a segment along the curve, in mm.
@@ -15,13 +16,23 @@ import { type Cubic, isLine, type Segment } from './segment.js';
  * Source: L. N. Trefethen, Approximation Theory and Approximation Practice, 2013, theorem 19.3.
  */
 export function segmentLength(segment: Segment): number {
+  requireSegment(segment);
   return isLine(segment) ? distance(segment[0], segment[1]) : integrate(speedOf(segment), 0, 1);
 }
 
-/** Length in mm of the part of a segment between two parameters in [0, 1], t0 <= t1; error as {@link segmentLength}. */
+/**
+ * Length in mm of the part of a segment between two parameters, t0 <= t1, each clamped to [0, 1]; error as
+ * {@link segmentLength}.
+ */
 export function lengthBetween(segment: Segment, t0: number, t1: number): number {
-  if (!(t1 > t0)) return 0;
-  return isLine(segment) ? distance(segment[0], segment[1]) * (t1 - t0) : integrate(speedOf(segment), t0, t1);
+  requireParameter(t0);
+  requirePlace(segment, t1);
+  const from = Math.max(0, t0),
+    to = Math.min(1, t1);
+  if (!(to > from)) return 0;
+  return isLine(segment)
+    ? distance(segment[0], segment[1]) * (to - from)
+    : integrate(speedOf(segment), from, to);
 }
 
 /**
@@ -30,6 +41,8 @@ export function lengthBetween(segment: Segment, t0: number, t1: number): number 
  * Error: under 1e-9 mm along the curve.
  */
 export function parameterAtLength(segment: Segment, length: number): number {
+  requireNumber(length, 'length');
+  requireSegment(segment);
   if (!(length > 0)) return 0;
   if (isLine(segment)) {
     const whole = distance(segment[0], segment[1]);

@@ -1,6 +1,7 @@
 import { angleTolerance } from '../tolerance.js';
 import { add, angleBetween, type Point, scale } from '../vector.js';
 import type { Cubic } from './segment.js';
+import { requirePoint, requireSegment } from './sound.js';
 
 /**
  * The circular arc about `centre` from centre + `from` to centre + `to` (of equal length, in mm), clockwise as seen or
@@ -8,6 +9,8 @@ import type { Cubic } from './segment.js';
  * Source: S. Mortensen, Approximate a circle with cubic Bézier curves; the error falls with the sixth power.
  */
 export function arcBetween(centre: Point, from: Point, to: Point, clockwise: boolean): readonly Cubic[] {
+  requireSegment([centre, from]);
+  requirePoint(to);
   let sweep = angleBetween(from, to);
   if (clockwise && sweep <= 0) sweep += 2 * Math.PI;
   if (!clockwise && sweep >= 0) sweep -= 2 * Math.PI;

@@ -1,6 +1,7 @@
 import { rootsInUnit } from '../polynomial.js';
 import type { Point } from '../vector.js';
 import { isLine, pointAt, type Segment } from './segment.js';
+import { requireSegment } from './sound.js';
 
 /** The smallest upright rectangle about something, in mm; `min` is its top left corner as seen. */
 export interface Box {
@@ -10,6 +11,7 @@ export interface Box {
 
 /** The exact upright box of a segment: its ends and the places where it runs level or upright. */
 export function boundsOf(segment: Segment): Box {
+  requireSegment(segment);
   if (isLine(segment)) {
     const [a, b] = segment;
     return {

@@ -1,12 +1,14 @@
 import { rootsInUnit } from '../polynomial.js';
 import { type PowerForm, powerForm } from './power-form.js';
 import { derivativeAt, isLine, type Segment, secondDerivativeAt } from './segment.js';
+import { requirePlace } from './sound.js';
 
 /**
  * Curvature in 1/mm at parameter t, positive where the curve turns clockwise as seen (to the right of travel). Where
  * the curve stops (a cusp, coincident control points) it is not finite or not a number.
  */
 export function curvatureAt(segment: Segment, t: number): number {
+  requirePlace(segment, t);
   if (isLine(segment)) return 0;
   const d = derivativeAt(segment, t),
     dd = secondDerivativeAt(segment, t);

@@ -5,6 +5,7 @@ import { meetingParameters } from './intersect-cubics.js';
 import type { ParameterPair } from './intersect-touches.js';
 import { nearestOnSegment } from './nearest.js';
 import { type Cubic, endOf, isLine, type Line, pointAt, type Segment, startOf } from './segment.js';
+import { requireSegment } from './sound.js';
 
 /** A place where two segments meet, with the parameter on each; `overlap` marks an end of a stretch they share. */
 export interface SegmentMeeting {
@@ -21,6 +22,8 @@ export interface SegmentMeeting {
  * Error of a crossing: under 1e-9 mm for a metre of curve; of a touch, its point within `contactTolerance`.
  */
 export function intersectSegments(a: Segment, b: Segment): readonly SegmentMeeting[] {
+  requireSegment(a);
+  requireSegment(b);
   if (isLine(a)) return isLine(b) ? meetLines(a, b) : meetLineAndCubic(a, b);
   if (isLine(b))
     return meetLineAndCubic(b, a)

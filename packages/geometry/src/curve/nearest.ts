@@ -1,6 +1,7 @@
 import { rootsInUnit } from '../polynomial.js';
 import { distance, type Point } from '../vector.js';
 import { isLine, pointAt, type Segment } from './segment.js';
+import { requirePoint, requireSegment } from './sound.js';
 
 /** The point of a segment nearest to another point, and how far it is, in mm. */
 export interface NearestOnSegment {
@@ -15,6 +16,8 @@ export interface NearestOnSegment {
  * minimum is never missed. Of several equally near the first is given. Error: rounding, under 1e-9 mm for a metre.
  */
 export function nearestOnSegment(segment: Segment, p: Point): NearestOnSegment {
+  requireSegment(segment);
+  requirePoint(p);
   let t = 0,
     best = distance(segment[0], p);
   const consider = (candidate: number): void => {

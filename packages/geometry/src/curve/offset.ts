@@ -1,4 +1,3 @@
-import { PatternError } from '../errors.js';
 import { rootsInUnit } from '../polynomial.js';
 import {
   coincidenceTolerance,
@@ -16,6 +15,7 @@ import { fitParallel } from './offset-fit.js';
 import { directionAt, type Parallel, parallelOf, stretchAt } from './parallel.js';
 import { powerForm, xAt, yAt } from './power-form.js';
 import { type Cubic, isLine, line, pointAt, type Segment } from './segment.js';
+import { requireDistance, requireSegment, requireTolerance } from './sound.js';
 import { tightSpots } from './tight-spots.js';
 
 /**
@@ -31,11 +31,9 @@ import { tightSpots } from './tight-spots.js';
  * @throws PatternError `tolerance-not-positive`
  */
 export function offsetSegment(segment: Segment, d: number, tolerance = fitTolerance): readonly Segment[] {
-  if (!(tolerance > 0))
-    throw new PatternError('tolerance-not-positive', {
-      message: `A parallel within ${tolerance} mm cannot be drawn.`,
-      remedy: 'Give a tolerance above 0 mm.',
-    });
+  requireSegment(segment);
+  requireDistance(d, 'distance');
+  requireTolerance(tolerance);
   if (d === 0) return [segment];
   if (isLine(segment)) return offsetLine(segment[0], segment[1], d);
   const curve = withoutSpecks(segment);

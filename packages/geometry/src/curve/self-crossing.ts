@@ -1,6 +1,7 @@
 import { crossRounding } from '../tolerance.js';
 import type { Point } from '../vector.js';
 import { type Cubic, pointAt } from './segment.js';
+import { requireSegment } from './sound.js';
 
 /** Where a cubic crosses itself: twice at one point, in mm, t0 < t1. */
 export interface SelfCrossing {
@@ -16,6 +17,7 @@ export interface SelfCrossing {
  * Curves, 1989. A cusp, a curve that only closes (its ends meet), and one that doubles back on a line do not cross.
  */
 export function selfCrossing(cubic: Cubic): SelfCrossing | undefined {
+  requireSegment(cubic);
   const [p, q, r, s] = cubic;
   const cx = 3 * (q.x - p.x),
     cy = 3 * (q.y - p.y);

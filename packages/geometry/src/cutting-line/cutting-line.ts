@@ -11,6 +11,7 @@ import { chainsBetweenDarts, overDarts } from './mouths.js';
 import { isWithin, outerBoundary, type Shortcut } from './outer-boundary.js';
 import { isRun, nodesOf, plannedJoints } from './ring.js';
 import type { Run } from './run.js';
+import { requirePiece } from './sound.js';
 import { type Strand, type Stretch, stretchesOf } from './strand.js';
 
 /** Where a piece is cut: the stitching line moved out by each edge's allowance, its corners and darts shaped to sew. */
@@ -47,6 +48,7 @@ const cutInPattern = oncePerAll(
 );
 
 function cut(piece: Piece, pattern?: Pattern): CuttingLine {
+  requirePiece(piece);
   const findings: Finding[] = [];
   const ring = nodesOf(piece, findings);
   const runs = ring.filter(isRun);

@@ -1,8 +1,10 @@
 import { segmentLength } from '../curve/arc-length.js';
 import { type Segment, startOf } from '../curve/segment.js';
-import { type Finding, PatternError } from '../errors.js';
+import { requireDistance } from '../curve/sound.js';
+import { type Finding, locating, PatternError } from '../errors.js';
 import { nearestOnPath } from '../path/nearest.js';
 import { type Path, reversedPath } from '../path/path.js';
+import { requirePath } from '../path/sound.js';
 import { signedArea } from '../region/area.js';
 import { coincidenceTolerance, fitTolerance } from '../tolerance.js';
 import { assembled, closedUp, keptPart } from './assemble.js';
@@ -51,6 +53,12 @@ export function offsetOutline(
 ): OutlineOffset {
   const parts = 'segments' in outline ? segmentsNamed(outline) : outline;
   const distances = parts.map(({ name }) => (typeof by === 'number' ? by : by(name)));
+  for (const [i, { name, path }] of parts.entries())
+    locating({ edge: name }, () => {
+      requirePath(path);
+      requireDistance(distances[i]!, 'distance');
+    });
+  if (parts.length === 0) throw withoutLength();
   const whole: Path = { segments: parts.flatMap(p => p.path.segments) };
   const isInward = distances.some(d => d < 0);
   if (isInward && distances.some(d => d > 0)) throw bothWays();

@@ -2,7 +2,7 @@ import { apply, mirror } from '../affine.js';
 import { boundsOf, boxesMeet } from '../curve/bounds.js';
 import { intersectSegments } from '../curve/intersect.js';
 import { endOf, startOf, tangentAt } from '../curve/segment.js';
-import { type Finding, PatternError } from '../errors.js';
+import { type Finding, locating, PatternError } from '../errors.js';
 import { nearestOnPath } from '../path/nearest.js';
 import type { Path } from '../path/path.js';
 import type { Dart, Edge, OutlinePart } from '../pattern/types.js';
@@ -10,6 +10,7 @@ import { coincidenceTolerance, joinedCorner, joiningGap } from '../tolerance.js'
 import { add, angleBetween, cross, distance, dot, type Point, scale, subtract } from '../vector.js';
 import { stretched } from './assemble.js';
 import { type Flank, flankLength, flanksOf } from './flank.js';
+import { requireAllowance, requireParts } from './sound.js';
 import { type Place, type Strand, strandsBetween } from './strand.js';
 
 /** The outline of a piece on its stitching line, found from its cutting line. */
@@ -31,8 +32,11 @@ export function stitchingLine(
   drawn: readonly OutlinePart[],
   included: (edge: Edge) => number,
 ): StitchingLine {
+  requireParts(drawn);
   const allowance = (edge: Edge): number =>
     edge.kind === 'fold' || edge.kind === 'raw' ? 0 : included(edge);
+  for (const part of drawn)
+    if (part.type === 'edge') locating({ edge: part.name }, () => requireAllowance(allowance(part)));
   const findings: Finding[] = [];
   const reach = extension * Math.max(1, ...drawn.map(p => (p.type === 'edge' ? allowance(p) : 0)));
   const nodes = drawn.flatMap((part): readonly Node[] =>

@@ -1,4 +1,5 @@
 import type { Path } from '../path/path.js';
+import { requirePath } from '../path/sound.js';
 import { selfMeetings } from './outer-boundary.js';
 import { isBefore, type Place, type Strand, strandsBetween } from './strand.js';
 
@@ -24,6 +25,7 @@ export function withoutLoops(strands: readonly Strand[]): readonly Strand[] {
  * more tightly than its distance, trimmed to what lies clear of the line. The same path where it has no loop.
  */
 export function pathWithoutLoops(path: Path): Path {
+  requirePath(path);
   const strands = path.segments.map((segment): Strand => ({ segment, of: '', shape: 'parallel' }));
   const kept = withoutLoops(strands);
   return kept === strands ? path : { segments: kept.map(s => s.segment) };

@@ -1,5 +1,9 @@
 import { type Box, boundsOf, boxAround } from '../curve/bounds.js';
 import type { Path } from './path.js';
+import { requireSegments } from './sound.js';
 
 /** The exact upright box of a path, in mm. */
-export const boundsOfPath = (path: Path): Box => path.segments.map(boundsOf).reduce(boxAround);
+export function boundsOfPath(path: Path): Box {
+  requireSegments(path);
+  return path.segments.map(boundsOf).reduce(boxAround);
+}

@@ -2,6 +2,7 @@ import { segmentLength } from '../curve/arc-length.js';
 import { hobbyCubic } from '../curve/hobby.js';
 import { type Cubic, line } from '../curve/segment.js';
 import { selfCrossing } from '../curve/self-crossing.js';
+import { requireDistance, requireSegment } from '../curve/sound.js';
 import { PatternError } from '../errors.js';
 import { lengthTolerance } from '../tolerance.js';
 import { distance, lerp, type Point } from '../vector.js';
@@ -20,6 +21,8 @@ export function curveOfLength(
   toDirection: Point,
   length: number,
 ): Path {
+  requireSegment([from, fromDirection, to, toDirection]);
+  requireDistance(length, 'length');
   const chord = distance(from, to);
   if (!(length >= chord - lengthTolerance))
     throw new PatternError('length-too-short', {

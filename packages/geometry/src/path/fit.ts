@@ -4,6 +4,7 @@ import { nearestOnSegment } from '../curve/nearest.js';
 import { isParallel } from '../curve/offset-certificate.js';
 import { powerForm } from '../curve/power-form.js';
 import { asCubic, between, type Cubic, endOf, line, type Segment } from '../curve/segment.js';
+import { requirePoint, requireSegment, requireTolerance } from '../curve/sound.js';
 import { PatternError } from '../errors.js';
 import { coincidenceTolerance, fitTolerance } from '../tolerance.js';
 import { cross, distance, dot, type Point, subtract, unit } from '../vector.js';
@@ -24,6 +25,9 @@ export function fairCurve(
   tolerance = fitTolerance,
   through: readonly Point[] = [],
 ): Path {
+  requireSegment([from, fromDirection, to, toDirection]);
+  through.forEach(requirePoint);
+  requireTolerance(tolerance);
   const first = directed(fromDirection),
     last = directed(toDirection);
   const points = distinct([from, ...through, to]);
@@ -42,6 +46,8 @@ export function fitCurve(
   endDirection?: Point,
   tolerance = fitTolerance,
 ): Path {
+  points.forEach(requirePoint);
+  requireTolerance(tolerance);
   const knots = distinct(points);
   if (knots.length < 2)
     throw new PatternError('too-few-points', {
@@ -59,6 +65,7 @@ export function fitCurve(
 }
 
 function directed(direction: Point): Point {
+  requirePoint(direction);
   const d = unit(direction);
   if (d.x * d.x + d.y * d.y > 0) return d;
   throw new PatternError('no-direction', {

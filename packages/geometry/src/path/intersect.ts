@@ -4,6 +4,7 @@ import { coincidenceTolerance } from '../tolerance.js';
 import { distance, type Point } from '../vector.js';
 import { forEachNearPair } from './near-segments.js';
 import { type Path, pathEnd, pathStart } from './path.js';
+import { requirePath } from './sound.js';
 
 /** A place where two paths meet, with its length in mm along each; `overlap` marks an end of a stretch they share. */
 export interface PathMeeting {
@@ -19,6 +20,8 @@ export interface PathMeeting {
  * and of those whose boxes meet.
  */
 export function intersectPaths(a: Path, b: Path): readonly PathMeeting[] {
+  requirePath(a);
+  requirePath(b);
   const startsA = startLengths(a),
     startsB = startLengths(b);
   const found: PathMeeting[] = [];

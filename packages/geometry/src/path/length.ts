@@ -1,20 +1,26 @@
 import { parameterAtLength, segmentLength } from '../curve/arc-length.js';
 import { between, pointAt, tangentAt } from '../curve/segment.js';
+import { requireNumber } from '../curve/sound.js';
 import { oncePer } from '../once-per.js';
 import type { Point } from '../vector.js';
 import type { Path } from './path.js';
+import { requireSegments } from './sound.js';
 
 /** The lengths in mm of a chain's segments. */
 const segmentLengths = oncePer((path: Path): readonly number[] => path.segments.map(segmentLength));
 
 /** Length along the chain, in mm; leaps over darts' mouths are not counted. */
-export const pathLength = (path: Path): number =>
-  path.segments.length === 1
+export function pathLength(path: Path): number {
+  requireSegments(path);
+  return path.segments.length === 1
     ? segmentLength(path.segments[0]!)
     : segmentLengths(path).reduce((sum, length) => sum + length, 0);
+}
 
 /** Where a length falls: the segment and its parameter. At a joint the segment that starts there; clamped to the ends. */
 export function locate(path: Path, along: number): { readonly index: number; readonly t: number } {
+  requireNumber(along, 'length');
+  requireSegments(path);
   let rest = Math.max(along, 0);
   const last = path.segments.length - 1;
   if (last === 0) return { index: 0, t: parameterAtLength(path.segments[0]!, rest) };
@@ -52,6 +58,7 @@ export function subpath(path: Path, from: number, to: number): Path {
 
 /** Like `locate`, but at a joint the segment that ends there. */
 function locateEnd(path: Path, along: number): { readonly index: number; readonly t: number } {
+  requireNumber(along, 'length');
   let rest = along;
   const lengths = segmentLengths(path);
   for (const [index, segment] of path.segments.entries()) {

@@ -1,8 +1,10 @@
 import { lengthBetween, segmentLength } from '../curve/arc-length.js';
 import { boxOfPoints, distanceToBox } from '../curve/bounds.js';
 import { nearestOnSegment } from '../curve/nearest.js';
+import { requirePoint } from '../curve/sound.js';
 import type { Point } from '../vector.js';
 import type { Path } from './path.js';
+import { requirePath } from './sound.js';
 
 /** The point of a path nearest to another: its segment, its place on it and its length from the path's start, in mm. */
 export interface NearestOnPath {
@@ -15,6 +17,8 @@ export interface NearestOnPath {
 
 /** The nearest point of a path; of several equally near the first. Segments whose hull is farther are passed over. */
 export function nearestOnPath(path: Path, p: Point): NearestOnPath {
+  requirePath(path);
+  requirePoint(p);
   const { segments } = path;
   const reach = segments.map(segment => distanceToBox(boxOfPoints(segment), p));
   let index = 0,

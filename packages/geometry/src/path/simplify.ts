@@ -1,5 +1,6 @@
 import { segmentLength } from '../curve/arc-length.js';
 import { endOf, isLine, line, type Segment, startOf, tangentAt } from '../curve/segment.js';
+import { requireTolerance } from '../curve/sound.js';
 import { coincidenceTolerance, cornerTurn } from '../tolerance.js';
 import { angleBetween, cross, distance, type Point, subtract, unit } from '../vector.js';
 import { fewestCubics } from './fit.js';
@@ -12,6 +13,7 @@ import { smoothSource } from './smooth-source.js';
  * Straight runs become one line. Where fitting would not save a segment the path's own are kept.
  */
 export function simplifyPath(path: Path, tolerance: number): Path {
+  requireTolerance(tolerance);
   const segments = path.segments.filter(s => segmentLength(s) > coincidenceTolerance);
   if (segments.length < 2) return path;
   const runs: Segment[][] = [[segments[0]!]];

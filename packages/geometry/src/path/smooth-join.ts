@@ -6,6 +6,7 @@ import { rootsInUnit } from '../polynomial.js';
 import { angleTolerance, crossRounding } from '../tolerance.js';
 import { add, cross, distance, type Point, scale, subtract } from '../vector.js';
 import { endTangent, type Path, pathEnd, pathOf, pathStart, startTangent } from './path.js';
+import { requirePath } from './sound.js';
 
 /**
  * The curve from the end of one path to the start of another that runs on smoothly at both: in one `tangent`, or
@@ -16,6 +17,9 @@ import { endTangent, type Path, pathEnd, pathOf, pathStart, startTangent } from 
  * @throws PatternError `no-curvature-join`: no cubic without a loop has these ends, directions and curvatures
  */
 export function smoothJoin(before: Path, after: Path, continuity: 'tangent' | 'curvature' = 'tangent'): Path {
+  requirePath(before);
+  requirePath(after);
+  requireContinuity(continuity);
   const from = pathEnd(before),
     to = pathStart(after);
   const u = endTangent(before),
@@ -37,6 +41,15 @@ export function smoothJoin(before: Path, after: Path, continuity: 'tangent' | 'c
     });
   const curve: Cubic = [from, add(from, scale(u, best[0])), subtract(to, scale(v, best[1])), to];
   return pathOf(curve);
+}
+
+/** @throws PatternError `unknown-continuity`: from plain JavaScript, where no type forbids it */
+function requireContinuity(word: string): void {
+  if (word === 'tangent' || word === 'curvature') return;
+  throw new PatternError('unknown-continuity', {
+    message: 'Two lines are joined in one tangent or in one curvature.',
+    remedy: 'Write "tangent" or "curvature".',
+  });
 }
 
 /** Lengths in mm of a cubic's two handles. */

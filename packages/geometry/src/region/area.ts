@@ -1,5 +1,6 @@
 import { isLine } from '../curve/segment.js';
 import type { Path } from '../path/path.js';
+import { requirePath } from '../path/sound.js';
 import type { Point } from '../vector.js';
 
 /**
@@ -8,6 +9,7 @@ import type { Point } from '../vector.js';
  * to the first is closed straight.
  */
 export function signedArea(path: Path): number {
+  requirePath(path);
   const { x: ox, y: oy } = path.segments[0]![0];
   let twice = 0;
   let px = 0,
@@ -42,6 +44,7 @@ export function signedArea(path: Path): number {
 
 /** Centre of gravity of the surface within a closed path. For a path of no area, the middle of its points. */
 export function centroid(path: Path): Point {
+  requirePath(path);
   const o = path.segments[0]![0];
   let area = 0,
     mx = 0,

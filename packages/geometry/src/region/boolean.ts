@@ -1,6 +1,7 @@
 import paperCore from 'paper/dist/paper-core.js';
 import { isLine, reversed, type Segment } from '../curve/segment.js';
 import type { Path } from '../path/path.js';
+import { requirePath } from '../path/sound.js';
 import type { Point } from '../vector.js';
 import { signedArea } from './area.js';
 import { windingNumber } from './contains.js';
@@ -30,6 +31,7 @@ function combined(
   b: readonly Path[],
   operation: 'unite' | 'intersect' | 'subtract',
 ): readonly Path[] {
+  [...a, ...b].forEach(requirePath);
   const scope = new main.PaperScope();
   scope.setup(new scope.Size(1, 1));
   try {

@@ -2,6 +2,7 @@ import { boundsOf } from '../curve/bounds.js';
 import { nearestOnSegment } from '../curve/nearest.js';
 import { asCubic, endOf, isLine, pointAt, type Segment, splitAt, startOf } from '../curve/segment.js';
 import type { Path } from '../path/path.js';
+import { requirePath } from '../path/sound.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { distance, type Point } from '../vector.js';
 
@@ -11,6 +12,8 @@ import { distance, type Point } from '../vector.js';
  * the best found: branch and bound.
  */
 export function clearance(a: Path, b: Path): number {
+  requirePath(a);
+  requirePath(b);
   const pairs = a.segments.flatMap(s => b.segments.map(r => ({ s, r, apart: boxesApart(s, r) })));
   pairs.sort((p, q) => p.apart - q.apart);
   let best = Number.POSITIVE_INFINITY;

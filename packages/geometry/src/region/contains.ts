@@ -1,7 +1,9 @@
 import { boxOfPoints, distanceToBox } from '../curve/bounds.js';
 import { nearestOnSegment } from '../curve/nearest.js';
 import { isLine } from '../curve/segment.js';
+import { requirePoint } from '../curve/sound.js';
 import type { Path } from '../path/path.js';
+import { requirePath } from '../path/sound.js';
 import { rootsInUnit } from '../polynomial.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import type { Point } from '../vector.js';
@@ -11,6 +13,8 @@ import type { Point } from '../vector.js';
  * it, in either sense. A gap from the last point to the first is closed straight.
  */
 export function containsPoint(path: Path, p: Point): boolean {
+  requirePath(path);
+  requirePoint(p);
   const onPath = path.segments.some(
     segment =>
       distanceToBox(boxOfPoints(segment), p) <= coincidenceTolerance &&

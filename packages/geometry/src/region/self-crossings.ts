@@ -4,6 +4,7 @@ import { selfCrossing } from '../curve/self-crossing.js';
 import { lengthTo, startLengths } from '../path/intersect.js';
 import { forEachNearPairWithin } from '../path/near-segments.js';
 import type { Path } from '../path/path.js';
+import { requirePath } from '../path/sound.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { distance, type Point } from '../vector.js';
 
@@ -21,6 +22,7 @@ export interface PathSelfCrossing {
  * number of segments and of those whose boxes meet.
  */
 export function selfCrossings(path: Path): readonly PathSelfCrossing[] {
+  requirePath(path);
   const found: PathSelfCrossing[] = [];
   forEachSelfMeeting(path, meeting => {
     found.push(meeting);

@@ -1,0 +1,87 @@
+import { PatternError } from '../errors.js';
+import { farthestCoordinate } from '../tolerance.js';
+import type { Point } from '../vector.js';
+import type { Segment } from './segment.js';
+
+// What every public door of the kernel asks before it sets to work: no search ends on a number that is none.
+
+/** @throws PatternError `coordinate-out-of-range` */
+export function requirePoint({ x, y }: Point): void {
+  if (!(Math.abs(x) <= farthestCoordinate && Math.abs(y) <= farthestCoordinate)) throw outOfRange();
+}
+
+/** @throws PatternError `coordinate-out-of-range`; `not-a-segment`: neither two points nor four */
+export function requireSegment(segment: Segment): void {
+  if (segment.length === 2) {
+    const p = segment[0],
+      q = segment[1];
+    if (!(Math.abs(p.x) + Math.abs(p.y) + Math.abs(q.x) + Math.abs(q.y) <= farthestCoordinate))
+      segment.forEach(requirePoint);
+    return;
+  }
+  if (segment.length !== 4) throw notASegment();
+  const p = segment[0],
+    q = segment[1],
+    r = segment[2],
+    s = segment[3];
+  // One comparison for the eight that nearly always hold.
+  const sum =
+    Math.abs(p.x) +
+    Math.abs(p.y) +
+    Math.abs(q.x) +
+    Math.abs(q.y) +
+    Math.abs(r.x) +
+    Math.abs(r.y) +
+    Math.abs(s.x) +
+    Math.abs(s.y);
+  if (!(sum <= farthestCoordinate)) segment.forEach(requirePoint);
+}
+
+/** A length that is clamped: "as far as it goes" is a number, too. @throws PatternError `not-a-number` */
+export function requireNumber(value: number, what: string): void {
+  if (typeof value !== 'number' || Number.isNaN(value)) throw notANumber(what);
+}
+
+/** A distance in mm that is not clamped. @throws PatternError `not-a-number`, `coordinate-out-of-range` */
+export function requireDistance(value: number, what: string): void {
+  requireNumber(value, what);
+  if (Math.abs(value) > farthestCoordinate) throw outOfRange();
+}
+
+/** @throws PatternError as {@link requireSegment}; `not-a-number` of the parameter */
+export function requirePlace(segment: Segment, t: number): void {
+  requireParameter(t);
+  requireSegment(segment);
+}
+
+/** @throws PatternError `not-a-number` */
+export function requireParameter(t: number): void {
+  if (!Number.isFinite(t)) throw notANumber('parameter');
+}
+
+/** How near a fitted curve must keep. @throws PatternError `tolerance-not-positive` */
+export function requireTolerance(tolerance: number): void {
+  if (tolerance > 0 && tolerance <= farthestCoordinate) return;
+  throw new PatternError('tolerance-not-positive', {
+    message: `A curve within ${tolerance} mm cannot be drawn.`,
+    remedy: 'Give a tolerance above 0 mm.',
+  });
+}
+
+const outOfRange = (): PatternError =>
+  new PatternError('coordinate-out-of-range', {
+    message: `A coordinate or distance is not a number, or is over ${farthestCoordinate / 1000} m.`,
+    remedy: 'Check the unit the drawing was saved in, and that no number is missing.',
+  });
+
+const notASegment = (): PatternError =>
+  new PatternError('not-a-segment', {
+    message: 'A segment has two points (a line) or four (a curve).',
+    remedy: 'Give the start and the end, with both handles between them for a curve.',
+  });
+
+const notANumber = (what: string): PatternError =>
+  new PatternError('not-a-number', {
+    message: `The ${what} is not a number.`,
+    remedy: `Give the ${what} as a number.`,
+  });

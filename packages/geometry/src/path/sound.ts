@@ -1,0 +1,18 @@
+import { requireSegment } from '../curve/sound.js';
+import { PatternError } from '../errors.js';
+import type { Path } from './path.js';
+
+/** @throws PatternError `path-empty`, and what `requireSegment` throws of any of its segments */
+export function requirePath(path: Path): void {
+  requireSegments(path);
+  for (const segment of path.segments) requireSegment(segment);
+}
+
+/** @throws PatternError `path-empty` */
+export function requireSegments({ segments }: Path): void {
+  if (segments.length === 0)
+    throw new PatternError('path-empty', {
+      message: 'A line was given that has no parts.',
+      remedy: 'Draw the line, or leave it out.',
+    });
+}
