@@ -19,7 +19,7 @@ import { paperName, paperOf } from './pages/papers.js';
 import { labelsOf, type Page } from './pages/plan.js';
 import { wordedForSheet } from './pages/words-off-joins.js';
 import { pdfDocument } from './pdf/document.js';
-import { type FontFiles, loadTypefaces, type Typefaces } from './pdf/typefaces.js';
+import { type FontFiles, type Typefaces, typefacesOf } from './pdf/typefaces.js';
 import type { ReportSource } from './report/source.js';
 import { titleOf, writtenReport } from './report/written.js';
 
@@ -30,7 +30,8 @@ export interface PrintOptions
     LookOptions {
   /** "a4", "letter" …, or a size in mm. */
   readonly paper: string | { readonly width: number; readonly height: number };
-  readonly fonts: FontFiles | Typefaces;
+  /** Without, a carried font that has the Latin letters. */
+  readonly fonts?: FontFiles | Typefaces;
   /** Ghosts each piece as it was under the piece as it is; needs `before`. */
   readonly showBefore?: boolean;
   /** A fine grid over all pages. Default no. */
@@ -61,8 +62,7 @@ export interface Printed {
 export async function printPattern(pattern: Pattern, options: PrintOptions): Promise<Printed> {
   const paper = paperOf(options.paper);
   const source = sourceOf(pattern, options);
-  const typefaces =
-    'programs' in options.fonts ? options.fonts : await loadTypefaces(options.fonts, textsOf(source));
+  const typefaces = await typefacesOf(options.fonts, () => textsOf(source));
   const shapes = pieceShapes(pattern, typefaces, options);
   const { layout, pieces, pages, covers, onSheet } = withCovers(source, shapes, paper, options, typefaces);
   const { format } = layout;

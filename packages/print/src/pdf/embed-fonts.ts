@@ -1,6 +1,8 @@
 import { type PDFContext, PDFName, type PDFRef, PDFString } from 'pdf-lib';
+import type { FontProgram, Glyph } from './font-program.js';
 import { subsetFont } from './subset-font.js';
-import type { FontProgram, Glyph, TextRun, Typefaces } from './typefaces.js';
+import type { TextRun } from './text-runs.js';
+import type { Typefaces } from './typefaces.js';
 
 /** Collects the glyphs that a file sets, then writes each font with those alone. */
 export interface FontEmbedder {
@@ -54,16 +56,12 @@ function codeOf(face: Face, glyph: Glyph): string {
 }
 
 function writeFace(context: PDFContext, face: Face): void {
-  const {
-    program: { shaper, tables },
-    glyphs,
-  } = face;
-  const k = 1000 / shaper.unitsPerEm;
-  const name = PDFName.of(`PHINGE+${(shaper.postscriptName ?? 'Font').replace(/[^A-Za-z0-9-]/g, '')}`);
+  const { program, glyphs } = face;
+  const k = 1000 / program.unitsPerEm;
+  const name = PDFName.of(`PHINGE+${program.name}`);
   // Glyph 0 is what a reader shows for a code it does not find.
-  const bytes = subsetFont(tables, [0, ...glyphs.map(g => g.id)]);
+  const bytes = subsetFont(program.tables, [0, ...glyphs.map(g => g.id)]);
   const file = context.register(context.flateStream(bytes, { Length1: bytes.length }));
-  const { bbox } = shaper;
   const descriptor = context.register(
     context.obj({
       Type: 'FontDescriptor',
@@ -71,10 +69,10 @@ function writeFace(context: PDFContext, face: Face): void {
       Flags: 4,
       ItalicAngle: 0,
       StemV: 80,
-      FontBBox: [bbox.minX, bbox.minY, bbox.maxX, bbox.maxY].map(v => Math.round(v * k)),
-      Ascent: Math.round(shaper.ascent * k),
-      Descent: Math.round(shaper.descent * k),
-      CapHeight: Math.round((shaper.capHeight || shaper.ascent) * k),
+      FontBBox: program.box.map(v => Math.round(v * k)),
+      Ascent: Math.round(program.ascent * k),
+      Descent: Math.round(program.descent * k),
+      CapHeight: Math.round(program.capHeight * k),
       FontFile2: file,
     }),
   );

@@ -7,7 +7,7 @@ import { layoutFor } from '../pages/layout.js';
 import { type PagesJson, pagesJson } from '../pages/pages-json.js';
 import type { Paper } from '../pages/papers.js';
 import { pdfDocument } from '../pdf/document.js';
-import { type FontFiles, loadTypefaces, type Typefaces } from '../pdf/typefaces.js';
+import { type FontFiles, type Typefaces, typefacesOf } from '../pdf/typefaces.js';
 import { titleOf } from '../report/written.js';
 import { calibrationBlock, calibrationSquare, grid, scaleIn } from './calibration.js';
 import { type Ground, projectorLook } from './look.js';
@@ -15,7 +15,8 @@ import { type Ground, projectorLook } from './look.js';
 /** What a maker may choose of a projector sheet. */
 export interface ProjectorOptions {
   readonly ground: Ground;
-  readonly fonts: FontFiles | Typefaces;
+  /** Without, a carried font that has the Latin letters. */
+  readonly fonts?: FontFiles | Typefaces;
 }
 
 /** The sheet as a file, and its size in mm. */
@@ -39,10 +40,7 @@ const longest = 1e5;
  * @throws PatternError `nothing-to-print`, `font-not-usable`; what a piece's cutting line refuses
  */
 export async function projectorSheet(pattern: Pattern, options: ProjectorOptions): Promise<ProjectorSheet> {
-  const typefaces =
-    'programs' in options.fonts
-      ? options.fonts
-      : await loadTypefaces(options.fonts, [`${JSON.stringify(pattern)}×`]);
+  const typefaces = await typefacesOf(options.fonts, () => [JSON.stringify(pattern)]);
   const drawings = drawPattern(pattern, { enlarged, width: typefaces.width });
   const scale = scaleIn(pattern.unit);
   const block = calibrationBlock(scale);
