@@ -9,6 +9,7 @@ export default defineConfig({
       '@paperhinge/geometry': source('geometry'),
       '@paperhinge/alter': source('alter'),
       '@paperhinge/print': source('print'),
+      '@paperhinge/sheet': source('sheet'),
     },
   },
   test: {

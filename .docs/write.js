@@ -8,7 +8,7 @@ import { linker, overview, packagePage } from './page.js';
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = `${root}out/docs`;
 
-const packages = ['geometry', 'alter', 'print'].map(short => {
+const packages = ['geometry', 'alter', 'print', 'sheet'].map(short => {
   const { name, description } = JSON.parse(readFileSync(`${root}packages/${short}/package.json`, 'utf8'));
   return {
     name,

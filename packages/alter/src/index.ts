@@ -18,6 +18,7 @@ export type { Girth } from './fit/girths.js';
 export { girthsBesideBody } from './fit/girths.js';
 export type { NeckOpening } from './fit/over-the-head.js';
 export { neckOpening, overTheHead } from './fit/over-the-head.js';
+export { hasEdge, stillThere } from './fit/still-there.js';
 export type { Wearer } from './fit/wearer.js';
 export { bodyGirth, unknownHeadGirth } from './fit/wearer.js';
 // hinge: the engine under slashes, darts and figure adjustments
@@ -52,15 +53,3 @@ export { unfold } from './operations/unfold.js';
 export type { OrderedJob } from './order-of-work/order-of-work.js';
 // order of work: what is sewn before what, and why
 export { orderOfWork } from './order-of-work/order-of-work.js';
-// sheet: the alteration sheet and its run
-export type { Place } from './sheet/document.js';
-export { faultsIn, SheetFaults } from './sheet/faults.js';
-export { sheetJsonSchema } from './sheet/json-schema.js';
-export type { Hideable, PrintArguments, PrintWishes, SheetPaper } from './sheet/print-wishes.js';
-export { hideable, papers, readPrintWishes } from './sheet/print-wishes.js';
-export { readSheet } from './sheet/read-sheet.js';
-export type { DerivedJson, RecordJson, StepRecord } from './sheet/record.js';
-export type { Run } from './sheet/run-sheet.js';
-export { runSheet } from './sheet/run-sheet.js';
-export type { Sheet, SheetFabric, SheetOpening, SheetStep } from './sheet/sheet.js';
-export type { Verb } from './sheet/verbs.js';

@@ -1,7 +1,8 @@
 import { readdir } from 'node:fs/promises';
-import { cautionsFor, runSheet } from '@paperhinge/alter';
+import { cautionsFor } from '@paperhinge/alter';
 import { type Finding, PatternError } from '@paperhinge/geometry';
 import { printPattern, reportHtml } from '@paperhinge/print';
+import { runSheet } from '@paperhinge/sheet';
 import { codeFor } from './exit-codes.js';
 import { fonts } from './fonts.js';
 import type { Io } from './io.js';

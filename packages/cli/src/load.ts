@@ -1,6 +1,6 @@
 import { dirname, isAbsolute, join } from 'node:path';
-import { readSheet, type Sheet } from '@paperhinge/alter';
 import { type Finding, locating, type Pattern, readPattern } from '@paperhinge/geometry';
+import { readSheet, type Sheet } from '@paperhinge/sheet';
 import { readInput, utf8 } from './read-input.js';
 
 /** @throws PatternError, SheetFaults: what is wrong with the file or the sheet */

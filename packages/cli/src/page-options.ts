@@ -1,5 +1,5 @@
-import type { Hideable, PrintArguments, PrintWishes, SheetPaper } from '@paperhinge/alter';
 import type { Layer, PrintOptions } from '@paperhinge/print';
+import type { Hideable, PrintArguments, PrintWishes, SheetPaper } from '@paperhinge/sheet';
 
 const layerOf: Readonly<Record<Hideable, Layer>> = {
   'cutting lines': 'Cutting lines',

@@ -1,5 +1,4 @@
 import { basename, extname } from 'node:path';
-import { type PrintWishes, readPrintWishes } from '@paperhinge/alter';
 import { type Finding, type Pattern, PatternError } from '@paperhinge/geometry';
 import {
   dxfBlocks,
@@ -10,6 +9,7 @@ import {
   printPattern,
   projectorSheet,
 } from '@paperhinge/print';
+import { type PrintWishes, readPrintWishes } from '@paperhinge/sheet';
 import { fonts } from './fonts.js';
 import { type PageArguments, pageOptions, paperWord, printArguments } from './page-options.js';
 import type { Output } from './write-outputs.js';

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { faultsIn } from '@paperhinge/alter';
 import { PatternError } from '@paperhinge/geometry';
+import { faultsIn } from '@paperhinge/sheet';
 import { Command, CommanderError, Option } from 'commander';
 import { alterCommand } from './alter-command.js';
 import { checkCommand } from './check-command.js';

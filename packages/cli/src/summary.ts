@@ -1,4 +1,4 @@
-import { cautionsFor, type Run } from '@paperhinge/alter';
+import { cautionsFor } from '@paperhinge/alter';
 import {
   type Finding,
   hemSweep,
@@ -6,6 +6,7 @@ import {
   type PatternMeasures,
   tolerances,
 } from '@paperhinge/geometry';
+import type { Run } from '@paperhinge/sheet';
 import { aligned, shownChange, shownLength } from './figures.js';
 import { oneLine } from './one-line.js';
 

@@ -1,7 +1,7 @@
 import { measurePattern, type Pattern, PatternError, readPattern } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
-import { runSheet } from '../../../packages/alter/src/sheet/run-sheet.js';
-import { shiftPattern } from '../../support/shift.js';
+import { runSheet } from '../../packages/sheet/src/run-sheet.js';
+import { shiftPattern } from '../support/shift.js';
 import { faultsOf, read, withSteps } from './sheets.js';
 
 const run = (text: string, pattern: Pattern = shiftPattern()) => runSheet(read(text), pattern);

@@ -1,3 +1,4 @@
+import { hasEdge } from '@paperhinge/alter';
 import {
   distance,
   type EdgeRef,
@@ -11,7 +12,6 @@ import {
   pointAlong,
   tolerances,
 } from '@paperhinge/geometry';
-import { hasEdge } from '../fit/still-there.js';
 
 /**
  * What a band, facing, lining or stay was made for: its edges, how long they were in the garment, in mm, and of each

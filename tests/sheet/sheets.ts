@@ -1,7 +1,7 @@
 import { PatternError } from '@paperhinge/geometry';
-import { faultsIn } from '../../../packages/alter/src/sheet/faults.js';
-import { readSheet } from '../../../packages/alter/src/sheet/read-sheet.js';
-import type { Sheet } from '../../../packages/alter/src/sheet/sheet.js';
+import { faultsIn } from '../../packages/sheet/src/faults.js';
+import { readSheet } from '../../packages/sheet/src/read-sheet.js';
+import type { Sheet } from '../../packages/sheet/src/sheet.js';
 
 export const read = (text: string): Sheet => readSheet(text, { file: 'top.yaml' });
 

@@ -1,18 +1,20 @@
+import type { Alteration } from '@paperhinge/alter';
+import {
+  closeDart,
+  draftBand,
+  draftFacing,
+  draftStrip,
+  moveDart,
+  recutNeckline,
+  removePiece,
+  setAllowance,
+  shorten,
+  spread,
+  takeIn,
+  trueEdges,
+  unfold,
+} from '@paperhinge/alter';
 import type { Pattern } from '@paperhinge/geometry';
-import type { Alteration } from '../alteration.js';
-import { draftBand } from '../derive/draft-band.js';
-import { draftFacing } from '../derive/draft-facing.js';
-import { draftStrip } from '../derive/draft-strip.js';
-import { closeDart } from '../operations/close-dart.js';
-import { moveDart } from '../operations/move-dart.js';
-import { recutNeckline } from '../operations/recut-neckline.js';
-import { removePiece } from '../operations/remove-piece.js';
-import { setAllowance } from '../operations/set-allowance.js';
-import { shorten } from '../operations/shorten.js';
-import { spread } from '../operations/spread.js';
-import { takeIn } from '../operations/take-in.js';
-import { trueEdges } from '../operations/true-edges.js';
-import { unfold } from '../operations/unfold.js';
 import type { SheetStep } from './sheet.js';
 
 /** Does one step to a pattern: the verb's own operation. @throws PatternError whatever the operation refuses */

@@ -1,7 +1,5 @@
+import type { Derived, Girth, OrderedJob } from '@paperhinge/alter';
 import type { Finding, PatternMeasures } from '@paperhinge/geometry';
-import type { Derived } from '../alteration.js';
-import type { Girth } from '../fit/girths.js';
-import type { OrderedJob } from '../order-of-work/order-of-work.js';
 import type { Verb } from './verbs.js';
 
 /** What a run of a sheet did, in numbers: `record.json` but for the pages, which printing adds. Lengths in mm. */

@@ -7,7 +7,7 @@ const parameters = (text: string, unit?: string) => step(text, unit).parameters;
 
 describe('what a sheet may say', () => {
   test('the demo is read whole, each step with its place', () => {
-    const text = readFileSync(new URL('../../../demos/sheets/cellist-top.yaml', import.meta.url), 'utf8');
+    const text = readFileSync(new URL('../../demos/sheets/cellist-top.yaml', import.meta.url), 'utf8');
     const sheet = read(text);
     expect(sheet).toMatchObject({
       pattern: '../patterns/woven-shift.svg',

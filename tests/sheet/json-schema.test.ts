@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { sheetJsonSchema } from '../../../packages/alter/src/sheet/json-schema.js';
-import { verbs } from '../../../packages/alter/src/sheet/verbs.js';
+import { sheetJsonSchema } from '../../packages/sheet/src/json-schema.js';
+import { verbs } from '../../packages/sheet/src/verbs.js';
 
 interface Schema {
   readonly properties: Readonly<Record<string, Schema>>;
@@ -35,6 +35,6 @@ test('the JSON Schema knows the fields of a verb and which of them it needs', ()
 // `vitest -u` writes it anew after a change of the grammar.
 test('the published schema file is that of the code', async () => {
   await expect(`${JSON.stringify(schema, null, 1)}\n`).toMatchFileSnapshot(
-    '../../../packages/alter/sheet.schema.json',
+    '../../packages/sheet/sheet.schema.json',
   );
 });

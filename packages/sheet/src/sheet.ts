@@ -1,5 +1,5 @@
+import type { Wearer } from '@paperhinge/alter';
 import type { EdgeRef, Fabric, LengthUnit, SheetPieces } from '@paperhinge/geometry';
-import type { Wearer } from '../fit/wearer.js';
 import type { Place } from './document.js';
 import type { PrintWishes } from './print-wishes.js';
 import type { ParametersOf, Verb } from './verbs.js';

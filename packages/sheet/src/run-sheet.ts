@@ -1,3 +1,5 @@
+import type { Derived, MakingNote } from '@paperhinge/alter';
+import { bandStretch, easeFindings, girthsBesideBody, orderOfWork, overTheHead } from '@paperhinge/alter';
 import {
   checkPattern,
   type Finding,
@@ -10,12 +12,6 @@ import {
   walkSeams,
   writePattern,
 } from '@paperhinge/geometry';
-import type { Derived, MakingNote } from '../alteration.js';
-import { bandStretch } from '../fit/band-stretch.js';
-import { easeFindings } from '../fit/ease.js';
-import { girthsBesideBody } from '../fit/girths.js';
-import { overTheHead } from '../fit/over-the-head.js';
-import { orderOfWork } from '../order-of-work/order-of-work.js';
 import { applyStep } from './apply-step.js';
 import { caused, told } from './caused.js';
 import { refuse } from './faults.js';

@@ -1,0 +1,14 @@
+// The public surface. Every name is listed; nothing is exported by star.
+
+// sheet: the alteration sheet and its run
+export type { Place } from './document.js';
+export { faultsIn, SheetFaults } from './faults.js';
+export { sheetJsonSchema } from './json-schema.js';
+export type { Hideable, PrintArguments, PrintWishes, SheetPaper } from './print-wishes.js';
+export { hideable, papers, readPrintWishes } from './print-wishes.js';
+export { readSheet } from './read-sheet.js';
+export type { DerivedJson, RecordJson, StepRecord } from './record.js';
+export type { Run } from './run-sheet.js';
+export { runSheet } from './run-sheet.js';
+export type { Sheet, SheetFabric, SheetOpening, SheetStep } from './sheet.js';
+export type { Verb } from './verbs.js';
