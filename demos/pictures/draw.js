@@ -1,6 +1,6 @@
 // Draws before-after.svg from the demo's own pattern and sheet. After a build: node demos/pictures/draw.js
 import { readFileSync, writeFileSync } from 'node:fs';
-import { readSheet, runSheet } from '../../packages/alter/dist/index.js';
+import { readSheet, runSheet } from '../../packages/sheet/dist/index.js';
 import {
   boundsOfPath,
   cuttingLine,

@@ -3,7 +3,7 @@ import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'no
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { readSheet } from '@paperhinge/alter';
+import { readSheet } from '@paperhinge/sheet';
 import { expect, test } from 'vitest';
 
 const root = new URL('../../', import.meta.url);

@@ -1,4 +1,4 @@
-import { readSheet, runSheet } from '@paperhinge/alter';
+import { readSheet, runSheet } from '@paperhinge/sheet';
 import { readPattern } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
 
