@@ -1,6 +1,5 @@
 // Draws before-after.svg from the demo's own pattern and sheet. After a build: node demos/pictures/draw.js
 import { readFileSync, writeFileSync } from 'node:fs';
-import { readSheet, runSheet } from '../../packages/sheet/dist/index.js';
 import {
   boundsOfPath,
   cuttingLine,
@@ -10,6 +9,7 @@ import {
   readPattern,
   toPathData,
 } from '../../packages/geometry/dist/index.js';
+import { readSheet, runSheet } from '../../packages/sheet/dist/index.js';
 
 const here = name => new URL(`../${name}`, import.meta.url);
 const file = 'sheets/cellist-top.yaml';

@@ -2,8 +2,8 @@
 // be busy, which counts the engine's own threads (collecting garbage, compiling) too; and time by the clock. Everything is made anew in each round, so that nothing known of the
 // last one helps, but for the live run: there the pattern is read once and one parameter differs each time.
 import { readFileSync } from 'node:fs';
-import { readSheet, runSheet } from '../../packages/sheet/dist/index.js';
 import { readPattern } from '../../packages/geometry/dist/index.js';
+import { readSheet, runSheet } from '../../packages/sheet/dist/index.js';
 import { median, table } from './clock.js';
 
 const demos = new URL('../../demos/', import.meta.url);

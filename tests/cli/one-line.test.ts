@@ -1,9 +1,12 @@
 import { PatternError } from '@paperhinge/geometry';
 import { expect, test } from 'vitest';
 import { errorLine, named } from '../../packages/cli/src/one-line.js';
+import { wordsIn } from '../../packages/cli/src/words.js';
+
+const words = wordsIn('mm');
 
 const line = (where: object, message = 'Piece "front" has no edge "hemm".') =>
-  errorLine(new PatternError('unknown-edge', { message, remedy: 'Did you mean "hem"?', where }));
+  errorLine(new PatternError('unknown-edge', { message, remedy: 'Did you mean "hem"?', where }), words);
 
 test('an error is file, line, column, what, where and remedy on one line', () => {
   expect(line({ file: 'top.yaml', line: 12, column: 5, step: 2, piece: 'front', edge: 'hemm' })).toBe(
@@ -30,7 +33,7 @@ test('no more than 40 characters of a name are told, in the line or in JSON', ()
     remedy: 'Give other places.',
     where: { file: 'top.yaml', piece: name, edge: name },
   });
-  for (const told of [errorLine(error), JSON.stringify(named(error))]) {
+  for (const told of [errorLine(error, words), JSON.stringify(named(error, words))]) {
     expect(told).toContain('secret xxx');
     expect(told).not.toContain('x'.repeat(40));
   }

@@ -1,5 +1,5 @@
-import { readSheet, runSheet } from '@paperhinge/sheet';
 import { readPattern } from '@paperhinge/geometry';
+import { readSheet, runSheet } from '@paperhinge/sheet';
 import { describe, expect, test } from 'vitest';
 
 // Patterns and sheets as a maker writes them, against figures worked out by hand: design §5, trade-notes §6 and §7.

@@ -1,5 +1,5 @@
-import { readSheet, runSheet } from '@paperhinge/sheet';
 import { measurePattern, readPattern } from '@paperhinge/geometry';
+import { readSheet, runSheet } from '@paperhinge/sheet';
 import { describe, expect, test } from 'vitest';
 
 // Patterns and sheets as a maker writes them, against figures worked out by hand: design §3 and §5.

@@ -1,10 +1,10 @@
-import type { EdgeRef, Finding, Pattern } from '@paperhinge/geometry';
+import type { EdgeRef, Finding, Pattern, Saying } from '@paperhinge/geometry';
 
 /** What one step did to a pattern. The pattern given is never changed; every operation returns one of these. */
 export interface Alteration {
   readonly pattern: Pattern;
-  /** What was done, in plain words with figures: "closed dart bust of front (13.2°) into hem; hem grew by 92.4 mm". */
-  readonly did: string;
+  /** What was done, with its figures: "The bust dart of the front (13.2°) was closed into the hem, which opened by …". */
+  readonly did: Saying | string;
   readonly findings: readonly Finding[];
   /** Pieces made from an edge by this step. */
   readonly derived?: readonly Derived[];

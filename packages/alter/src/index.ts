@@ -6,6 +6,8 @@ export type { DraftFacing } from './derive/draft-facing.js';
 export { draftFacing } from './derive/draft-facing.js';
 export type { DraftStrip } from './derive/draft-strip.js';
 export { draftStrip } from './derive/draft-strip.js';
+// tellings: what this package tells, as codes with their facts
+export type { DeriveTellings } from './derive/tellings.js';
 export type { BandLengths } from './fit/band-stretch.js';
 // fit: the wearer beside the garment
 export { bandStretch, bandStretchFindings, stretchOfBand } from './fit/band-stretch.js';
@@ -19,6 +21,7 @@ export { girthsBesideBody } from './fit/girths.js';
 export type { NeckOpening } from './fit/over-the-head.js';
 export { neckOpening, overTheHead } from './fit/over-the-head.js';
 export { hasEdge, stillThere } from './fit/still-there.js';
+export type { FitTellings } from './fit/tellings.js';
 export type { Wearer } from './fit/wearer.js';
 export { bodyGirth, unknownHeadGirth } from './fit/wearer.js';
 // hinge: the engine under slashes, darts and figure adjustments
@@ -29,6 +32,7 @@ export type { CutPiece, Section } from './hinge/sections.js';
 export { cutApart, sectionAt } from './hinge/sections.js';
 export type { NewDart, SwingWishes, Swung } from './hinge/swing.js';
 export { swing } from './hinge/swing.js';
+export type { HingeTellings } from './hinge/tellings.js';
 // operations: one trade verb a file
 export type { CloseDart } from './operations/close-dart.js';
 export { closeDart } from './operations/close-dart.js';
@@ -46,6 +50,7 @@ export type { Spread, SpreadEnd } from './operations/spread.js';
 export { spread } from './operations/spread.js';
 export type { TakeIn } from './operations/take-in.js';
 export { takeIn } from './operations/take-in.js';
+export type { OperationTellings } from './operations/tellings.js';
 export type { TrueEdges } from './operations/true-edges.js';
 export { trueEdges } from './operations/true-edges.js';
 export type { Unfold } from './operations/unfold.js';
@@ -53,3 +58,6 @@ export { unfold } from './operations/unfold.js';
 export type { OrderedJob } from './order-of-work/order-of-work.js';
 // order of work: what is sewn before what, and why
 export { orderOfWork } from './order-of-work/order-of-work.js';
+export type { OrderTellings } from './order-of-work/tellings.js';
+export type { AlterSentences, AlterTellings } from './tellings.js';
+export { inWords } from './tellings.js';

@@ -1,6 +1,6 @@
 import { readdir } from 'node:fs/promises';
 import { cautionsFor } from '@paperhinge/alter';
-import { type Finding, PatternError } from '@paperhinge/geometry';
+import { PatternError, type ToldFinding } from '@paperhinge/geometry';
 import { printPattern, reportHtml } from '@paperhinge/print';
 import { runSheet } from '@paperhinge/sheet';
 import { codeFor } from './exit-codes.js';
@@ -10,6 +10,7 @@ import { inFile, loadPatternOf, loadSheet, patternPath } from './load.js';
 import { pageOptions, paperWord } from './page-options.js';
 import { progress } from './progress.js';
 import { summary } from './summary.js';
+import { wordsIn } from './words.js';
 import { checkOutputs, type Output, writeOutputs } from './write-outputs.js';
 
 /** `paperhinge alter SHEET -o DIR`. @returns the exit code @throws PatternError, SheetFaults */
@@ -47,10 +48,10 @@ export async function alterCommand(
       printed.push(await inFile(sheetPath, () => printPattern(altered, options)));
     }
     const findings = withPages(
-      run.findings,
-      printed.flatMap(p => p.findings),
+      record.findings,
+      printed.flatMap(p => p.findings.map(wordsIn(altered.unit).finding)),
     );
-    const told = { ...record, findings: withPages(record.findings, findings) };
+    const told = { ...record, findings };
     say('Writing');
     const recordText = `${JSON.stringify({ ...told, pages: printed.map(p => p.pages) }, null, 2)}\n`;
     const contents: readonly Output['content'][] = [
@@ -73,7 +74,7 @@ export async function alterCommand(
     );
     end();
     io.stdout(
-      json ? recordText : summary({ ...run, findings }, folder, names, await otherPages(folder, pages)),
+      json ? recordText : summary({ ...run, record: told }, folder, names, await otherPages(folder, pages)),
     );
     return codeFor(findings);
   } finally {
@@ -82,8 +83,8 @@ export async function alterCommand(
 }
 
 /** What the pages found beside what is known; the same about the same piece once. */
-function withPages(known: readonly Finding[], pages: readonly Finding[]): readonly Finding[] {
-  const said = (f: Finding) => `${f.code} ${f.where.piece} ${f.where.edge} ${f.message}`;
+function withPages(known: readonly ToldFinding[], pages: readonly ToldFinding[]): readonly ToldFinding[] {
+  const said = (f: ToldFinding) => `${f.code} ${f.where.piece} ${f.where.edge} ${f.message}`;
   const have = new Set(known.map(said));
   const fresh = pages.filter((f, i) => !have.has(said(f)) && pages.findIndex(g => said(g) === said(f)) === i);
   return [...known, ...fresh];

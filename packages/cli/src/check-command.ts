@@ -4,6 +4,7 @@ import { aligned, shownChange, shownLength } from './figures.js';
 import type { Io } from './io.js';
 import { inFile, loadPattern, loadSheet } from './load.js';
 import { findingLine, oneLine } from './one-line.js';
+import { wordsIn } from './words.js';
 
 /** `paperhinge check PATTERN`: walks every seam and says what will not sew. @returns the exit code */
 export async function checkCommand(
@@ -15,7 +16,7 @@ export async function checkCommand(
   const { pattern, findings: onReading } = await loadPattern(file, sheet);
   const found = await inFile(file, () => checkPattern(pattern));
   const { seams } = await inFile(file, () => measurePattern(pattern));
-  const findings = [...onReading, ...found];
+  const findings = [...onReading, ...found].map(wordsIn(pattern.unit).finding);
   io.stdout(
     json
       ? `${JSON.stringify({ pattern: pattern.name, seams, findings }, null, 2)}\n`

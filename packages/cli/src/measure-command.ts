@@ -11,6 +11,7 @@ import type { Io } from './io.js';
 import { inFile, loadSheet } from './load.js';
 import { findingLine, oneLine } from './one-line.js';
 import { readInput } from './read-input.js';
+import { wordsIn } from './words.js';
 
 /** `paperhinge measure PATTERN`: a pattern, or the shapes of any other drawing. @returns the exit code */
 export async function measureCommand(
@@ -22,12 +23,12 @@ export async function measureCommand(
   const bytes = await readInput(file, 'pattern', { file });
   if (!sheet && !isPatternDrawing(bytes, { file })) {
     const { shapes, findings } = readShapes(bytes, { file });
-    for (const finding of findings) io.stderr(`${findingLine(finding)}\n`);
+    for (const finding of findings.map(wordsIn('mm').finding)) io.stderr(`${findingLine(finding)}\n`);
     io.stdout(json ? `${JSON.stringify({ shapes }, null, 2)}\n` : shapeList(shapes));
     return codeFor(findings);
   }
   const { pattern, findings } = readPattern(bytes, { file, ...(sheet ? { pieces: sheet.pieces } : {}) });
-  for (const finding of findings) io.stderr(`${findingLine(finding)}\n`);
+  for (const finding of findings.map(wordsIn(pattern.unit).finding)) io.stderr(`${findingLine(finding)}\n`);
   const measures = await inFile(file, () => measurePattern(pattern));
   io.stdout(json ? `${JSON.stringify(measures, null, 2)}\n` : measureList(measures, pattern.unit));
   return codeFor(findings);

@@ -1,18 +1,21 @@
-import type { Finding, PatternError, Where } from '@paperhinge/geometry';
+import type { PatternError, ToldFinding, Where } from '@paperhinge/geometry';
+import type { Words } from '@paperhinge/sheet';
 
 /**
  * `file:line:column: what (where): remedy`, always one line whatever the file and its names hold. An error of a whole
  * file points to its beginning; one of no file is of the command itself.
  */
-export function errorLine(error: PatternError): string {
-  const { message, remedy, where } = named(error);
+export function errorLine(error: PatternError, words: Words): string {
+  const { message, remedy, where } = named(error, words);
   const { file, line = 1, column = 1 } = where;
   const place = file === undefined ? 'paperhinge' : `${file}:${line}:${column}`;
   return oneLine(`${place}: ${unstopped(message)}${inBrackets(where)}: ${remedy}`);
 }
 
 /** What an error says, its names cut as in a line: a file is told by its names alone, and by no more of them than that. */
-export function named({ code, message, remedy, where }: PatternError): ToldError {
+export function named(error: PatternError, words: Words): ToldError {
+  const { code, where } = error;
+  const { message, remedy } = words.error(error);
   const { piece, edge } = where;
   const short = {
     ...(piece === undefined ? {} : { piece: shortened(piece) }),
@@ -28,7 +31,7 @@ export function named({ code, message, remedy, where }: PatternError): ToldError
 type ToldError = Pick<PatternError, 'code' | 'where' | 'message' | 'remedy'>;
 
 /** `fault: what (where). Remedy`: a finding as one line. */
-export const findingLine = ({ severity, message, where, remedy }: Finding): string =>
+export const findingLine = ({ severity, message, where, remedy }: ToldFinding): string =>
   oneLine(`${severity}: ${unstopped(message)}${inBrackets(where)}. ${remedy}`);
 
 /** ` (step 3, piece front, edge hem)`, as far as it is known. */

@@ -5,6 +5,7 @@ import { loadPattern, loadSheet } from './load.js';
 import { findingLine } from './one-line.js';
 import { progress } from './progress.js';
 import { type Asked, wayOut } from './put-out.js';
+import { wordsIn } from './words.js';
 import { checkOutputs, writeOutputs } from './write-outputs.js';
 
 interface PrintOptions extends Asked {
@@ -33,7 +34,7 @@ export async function printCommand(file: string, options: PrintOptions, io: Io):
     say('Writing');
     await writeOutputs(folder, files);
     end();
-    const all = [...findings, ...ofPages];
+    const all = [...findings, ...ofPages].map(wordsIn(pattern.unit).finding);
     for (const finding of all) io.stderr(`${findingLine(finding)}\n`);
     io.stdout(
       json

@@ -91,10 +91,7 @@ function onPaper(wishes: PrintWishes, name: string, showBefore: boolean): WayOut
           .join(', '),
         findings: printed
           .flatMap(p => p.findings)
-          .filter(
-            (f, i, all) =>
-              all.findIndex(g => g.where.piece === f.where.piece && g.message === f.message) === i,
-          ),
+          .filter((f, i, all) => all.findIndex(g => JSON.stringify(g) === JSON.stringify(f)) === i),
       };
     },
   };

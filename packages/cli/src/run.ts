@@ -9,6 +9,7 @@ import type { Io } from './io.js';
 import { measureCommand } from './measure-command.js';
 import { errorLine, named, oneLine } from './one-line.js';
 import { printCommand } from './print-command.js';
+import { wordsIn } from './words.js';
 
 /**
  * The command `paperhinge`: runs what the arguments ask for.
@@ -49,9 +50,10 @@ function told(error: unknown, args: readonly string[], io: Io): number {
 }
 
 function refused(faults: readonly PatternError[], args: readonly string[], io: Io): number {
-  for (const fault of faults) io.stderr(`${errorLine(fault)}\n`);
+  const words = wordsIn('mm');
+  for (const fault of faults) io.stderr(`${errorLine(fault, words)}\n`);
   if (args.includes('--json')) {
-    const errors = faults.map(named);
+    const errors = faults.map(fault => named(fault, words));
     io.stdout(`${JSON.stringify({ errors }, null, 2)}\n`);
   }
   return unusable;

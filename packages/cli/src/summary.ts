@@ -1,9 +1,9 @@
 import { cautionsFor } from '@paperhinge/alter';
 import {
-  type Finding,
   hemSweep,
   type LengthUnit,
   type PatternMeasures,
+  type ToldFinding,
   tolerances,
 } from '@paperhinge/geometry';
 import type { Run } from '@paperhinge/sheet';
@@ -131,7 +131,7 @@ function girth({ bodyMm, beforeMm, afterMm, easeMm }: Girth, unit: LengthUnit): 
 }
 
 /** Faults and warnings first; notes are only counted. */
-function told(findings: readonly Finding[]): readonly string[] {
+function told(findings: readonly ToldFinding[]): readonly string[] {
   const serious = [
     ...findings.filter(f => f.severity === 'fault'),
     ...findings.filter(f => f.severity === 'warning'),

@@ -1,3 +1,5 @@
+import type { Facts, Tellable } from './sayings.js';
+
 /** The place a fault or finding speaks of; each part is given where it is known. */
 export interface Where {
   readonly file?: string;
@@ -5,6 +7,8 @@ export interface Where {
   readonly column?: number;
   readonly piece?: string;
   readonly edge?: string;
+  readonly dart?: string;
+  readonly seam?: string;
   readonly step?: number;
 }
 
@@ -16,21 +20,32 @@ export interface Fault {
 }
 
 /**
- * Input that cannot be used. `code` is stable and meant for programs; `message` and `remedy` are for people.
- * Inner geometry throws without `where`; the caller that knows the place adds it with {@link locating}.
+ * Input that cannot be used: a code with the figures and references behind it, stable and meant for programs. The
+ * words for people are found for it at the outer edge (`@paperhinge/sheet`), in the reader's language and unit; its
+ * own `message` is the code with its facts. Inner geometry throws without `where`; the caller that knows the place
+ * adds it with {@link locating}. Made by the `refusal` of {@link sayingsOf}.
  */
-export class PatternError extends Error {
+export class PatternError extends Error implements Tellable {
   readonly code: string;
   readonly where: Where;
+  readonly facts: Facts;
   readonly remedy: string;
 
-  constructor(code: string, { message, remedy, where = {} }: Fault) {
-    super(message);
+  constructor(code: string, told: Fault | { readonly facts: Facts; readonly where?: Where }) {
+    super('message' in told ? told.message : plainly(code, told.facts));
     this.name = 'PatternError';
     this.code = code;
-    this.where = where;
-    this.remedy = remedy;
+    this.where = told.where ?? {};
+    this.facts = 'facts' in told ? told.facts : {};
+    this.remedy = 'remedy' in told ? told.remedy : '';
   }
+}
+
+/** A code with its facts on one line, for a programmer's eye: `spread-too-wide { byMm: 90 }`. */
+function plainly(code: string, facts: Facts): string {
+  const known = Object.entries(facts).filter(([, fact]) => fact !== undefined);
+  if (known.length === 0) return code;
+  return `${code} { ${known.map(([name, fact]) => `${name}: ${JSON.stringify(fact)}`).join(', ')} }`;
 }
 
 /**
@@ -42,22 +57,14 @@ export function locating<T>(where: Where, work: () => T): T {
     return work();
   } catch (error) {
     if (!(error instanceof PatternError)) throw error;
-    const { code, message, remedy } = error;
-    throw new PatternError(code, { message, remedy, where: { ...where, ...error.where } });
+    throw located(error, where);
   }
 }
 
-/** How a finding weighs: to know, to look at, or it will not sew or fit. */
-export type Severity = 'note' | 'warning' | 'fault';
-
-/** Something a maker can live with or must decide about: data, not an exception. A `fault` will not sew or fit. */
-export interface Finding {
-  readonly severity: Severity;
-  /** Stable, lower case with hyphens, for programs. */
-  readonly code: string;
-  readonly where: Where;
-  readonly message: string;
-  /** Named figures behind the message, in mm, degrees or percent as the name says (`differenceMm`, `angleDeg`). */
-  readonly figures?: Readonly<Record<string, number>>;
-  readonly remedy: string;
+function located(error: PatternError, where: Where): PatternError {
+  const { code, message, remedy, facts } = error;
+  const place = { ...where, ...error.where };
+  return new PatternError(code, remedy === '' ? { facts, where: place } : { message, remedy, where: place });
 }
+
+export type { Finding, Severity } from './sayings.js';

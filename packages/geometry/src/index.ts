@@ -42,6 +42,7 @@ export {
 } from './curve/segment.js';
 export type { SelfCrossing } from './curve/self-crossing.js';
 export { selfCrossing } from './curve/self-crossing.js';
+export type { CurveTellings } from './curve/tellings.js';
 // cutting-line: from the stitching line to where the cloth is cut
 export type { CuttingLine } from './cutting-line/cutting-line.js';
 export { cuttingLine } from './cutting-line/cutting-line.js';
@@ -50,8 +51,9 @@ export { offsetOutline } from './cutting-line/offset-outline.js';
 export type { StitchingLine } from './cutting-line/stitching-line.js';
 export { stitchingLine } from './cutting-line/stitching-line.js';
 export type { Stretch, StretchShape } from './cutting-line/strand.js';
+export type { CuttingLineTellings } from './cutting-line/tellings.js';
 export { pathWithoutLoops } from './cutting-line/without-loops.js';
-export type { Fault, Finding, Severity, Where } from './errors.js';
+export type { Fault, Where } from './errors.js';
 export { locating, PatternError } from './errors.js';
 export { bodyPieces } from './measure/body-pieces.js';
 export { centreOf, isCentreName } from './measure/centre.js';
@@ -65,6 +67,7 @@ export { levelAcross, levelGirths, levelNames } from './measure/level-girth.js';
 export type { DartMeasures, PatternMeasures, PieceMeasures, SeamMeasures } from './measure/measures.js';
 export { measurePattern } from './measure/measures.js';
 export type { SeamStretch } from './measure/notch-check.js';
+export type { MeasureTellings } from './measure/tellings.js';
 export type { EdgeTruing, Kink } from './measure/truing-check.js';
 export { edgeTruing } from './measure/truing-check.js';
 export type { SeamWalk } from './measure/walk-seam.js';
@@ -109,7 +112,9 @@ export {
   neighboursOf,
   outlinePath,
   partsOfEdge,
+  pathsOfPart,
   pieceNamed,
+  pleatsOf,
   runLabel,
   timesInGarment,
   withPiece,
@@ -117,6 +122,7 @@ export {
 export type { EdgePosition } from './pattern/position.js';
 export { resolvePosition } from './pattern/position.js';
 export { parsePercent, parsePosition } from './pattern/position-text.js';
+export type { PatternTellings } from './pattern/tellings.js';
 export type {
   CornerRule,
   Cutting,
@@ -124,9 +130,13 @@ export type {
   Edge,
   EdgeKind,
   EdgeRef,
+  EdgeRole,
   EdgeRun,
   Fabric,
   FabricRole,
+  Fastening,
+  FasteningKind,
+  Finish,
   LineKind,
   Mark,
   Notch,
@@ -136,8 +146,12 @@ export type {
   Pattern,
   Piece,
   PieceLine,
+  PieceRole,
+  Pleat,
+  PleatKind,
   Seam,
   SeamEase,
+  TakenUp,
 } from './pattern/types.js';
 export { validatePattern, validatePiece } from './pattern/validate.js';
 // region: what a closed path surrounds
@@ -147,6 +161,20 @@ export { clearance } from './region/clearance.js';
 export { containsPoint } from './region/contains.js';
 export type { PathSelfCrossing } from './region/self-crossings.js';
 export { selfCrossings } from './region/self-crossings.js';
+// sayings: codes, figures and references that are put into words at the outer edge
+export type {
+  Fact,
+  Facts,
+  Finding,
+  NoFacts,
+  Saying,
+  SayingTable,
+  Severity,
+  Tellable,
+  Thing,
+  ToldFinding,
+} from './sayings.js';
+export { factsOf, sayingsOf } from './sayings.js';
 // svg: drawings in and out
 export type { PathData, PathDataFault } from './svg/path-data.js';
 export { drawPathData, parsePathData } from './svg/path-data.js';
@@ -157,9 +185,11 @@ export { isPatternDrawing, readPattern } from './svg/read-pattern.js';
 export type { ForeignShape, ReadOptions } from './svg/read-shapes.js';
 export { readShapes } from './svg/read-shapes.js';
 export type { SheetPiece, SheetPieces } from './svg/sheet-pieces.js';
+export type { SvgTellings } from './svg/tellings.js';
 export type { TransformedPathData } from './svg/transform-path-data.js';
 export { transformPathData } from './svg/transform-path-data.js';
 export { writePattern } from './svg/write-pattern.js';
+export type { GeometryTellings } from './tellings.js';
 export * as tolerances from './tolerance.js';
 export type { LengthUnit } from './units.js';
 export { formatLength, millimetresPer, nearestEighth, parseLength } from './units.js';

@@ -1,4 +1,4 @@
-import { PatternError } from './errors.js';
+import { refusal } from './pattern/tellings.js';
 import { largestCoordinate } from './tolerance.js';
 
 /** The units a pattern or a sheet may be in. */
@@ -14,16 +14,8 @@ export const millimetresPer: Readonly<Record<LengthUnit, number>> = { mm: 1, cm:
  */
 export function parseLength(text: string | number, unit: LengthUnit): number {
   const mm = typeof text === 'number' ? inMillimetres(text, unit) : lengthOfText(text, unit);
-  if (mm === undefined || Number.isNaN(mm))
-    throw new PatternError('length-not-understood', {
-      message: 'A length was not understood.',
-      remedy: 'Write it as 12 mm, 1.2 cm, 3/8 in or 2 7/8".',
-    });
-  if (Math.abs(mm) > largestCoordinate)
-    throw new PatternError('length-out-of-range', {
-      message: 'A length is over 100 m.',
-      remedy: 'Check its unit.',
-    });
+  if (mm === undefined || Number.isNaN(mm)) throw refusal('length-not-understood', {});
+  if (Math.abs(mm) > largestCoordinate) throw refusal('length-out-of-range', {});
   return mm;
 }
 

@@ -41,3 +41,4 @@ export { projectorSheet } from './projector/projector-sheet.js';
 export { reportHtml } from './report/html.js';
 // report: the record in writing
 export type { RecordFigures, ReportSource } from './report/source.js';
+export type { PrintTellings } from './tellings.js';

@@ -11,4 +11,11 @@ export type { DerivedJson, RecordJson, StepRecord } from './record.js';
 export type { Run } from './run-sheet.js';
 export { runSheet } from './run-sheet.js';
 export type { Sheet, SheetFabric, SheetOpening, SheetStep } from './sheet.js';
+export type { SheetTellings } from './tellings.js';
 export type { Verb } from './verbs.js';
+// words: what is said to a maker, by language and unit
+export type { Catalogue, Sentences, Tellings, Told } from './words/catalogue.js';
+export { english } from './words/english/index.js';
+export type { Grammar, Say } from './words/say.js';
+export type { Entries, Words } from './words/words.js';
+export { wordsOf } from './words/words.js';

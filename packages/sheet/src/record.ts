@@ -1,5 +1,5 @@
 import type { Derived, Girth, OrderedJob } from '@paperhinge/alter';
-import type { Finding, PatternMeasures } from '@paperhinge/geometry';
+import type { PatternMeasures, ToldFinding } from '@paperhinge/geometry';
 import type { Verb } from './verbs.js';
 
 /** What a run of a sheet did, in numbers: `record.json` but for the pages, which printing adds. Lengths in mm. */
@@ -13,7 +13,7 @@ export interface RecordJson {
   readonly after: PatternMeasures;
   readonly derived: Readonly<Record<string, DerivedJson>>;
   /** All that was found, first on reading, then by the steps, then of the pattern as it is now. */
-  readonly findings: readonly Finding[];
+  readonly findings: readonly ToldFinding[];
   readonly girths: Readonly<Record<string, Girth>>;
   readonly orderOfWork: readonly OrderedJob[];
 }
@@ -25,7 +25,7 @@ export interface StepRecord {
   readonly verb: Verb;
   readonly did: string;
   /** What the operation found, and what walking the seams found that it had not found before this step. */
-  readonly findings: readonly Finding[];
+  readonly findings: readonly ToldFinding[];
 }
 
 /** Figures of a piece made from an edge; further ones by name, as the operation gives them. */

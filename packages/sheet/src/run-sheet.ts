@@ -8,6 +8,7 @@ import {
   measurePattern,
   type Pattern,
   readPattern,
+  type Saying,
   validatePattern,
   walkSeams,
   writePattern,
@@ -20,6 +21,9 @@ import { type MadeFor, madeForAfter, madeForNow, outgrown } from './made-for.js'
 import { namesAfter, namesIn, unknownNames } from './names.js';
 import { derivedJson, fileName, type RecordJson, type StepRecord } from './record.js';
 import type { Sheet, SheetStep } from './sheet.js';
+import type { Verb } from './verbs.js';
+import { english } from './words/english/index.js';
+import { type Words, wordsOf } from './words/words.js';
 
 /** What came of a sheet. */
 export interface Run {
@@ -29,7 +33,7 @@ export interface Run {
   readonly altered: Pattern;
   /** The altered pattern as SVG; `record.after` measures what is read back from it. */
   readonly svg: string;
-  readonly steps: readonly StepRecord[];
+  readonly steps: readonly StepDone[];
   readonly derived: readonly Derived[];
   readonly findings: readonly Finding[];
   readonly record: RecordJson;
@@ -42,7 +46,12 @@ export interface Run {
  * @throws SheetFaults names that the pattern does not have, all that can be told before the first step
  * @throws PatternError what a step refuses, with its number and its line in the sheet
  */
-export function runSheet(sheet: Sheet, pattern: Pattern, readFindings: readonly Finding[] = []): Run {
+export function runSheet(
+  sheet: Sheet,
+  pattern: Pattern,
+  readFindings: readonly Finding[] = [],
+  words: Words = wordsOf(english, pattern.unit),
+): Run {
   const before = laidOver(pattern, sheet);
   refuse(unknownBeforehand(sheet, before));
 
@@ -56,11 +65,17 @@ export function runSheet(sheet: Sheet, pattern: Pattern, readFindings: readonly 
   };
   const last = sheet.steps.reduce((state, step, i) => afterStep(state, step, i + 1, sheet), first);
   const end = sheet.steps.at(-1)?.place;
-  return locating({ file: sheet.file, ...end }, () => concluded(sheet, before, last, readFindings));
+  return locating({ file: sheet.file, ...end }, () => concluded(sheet, before, last, readFindings, words));
 }
 
 /** What stands at the end: the checks of the finished pattern, the order of work, the figures. */
-function concluded(sheet: Sheet, before: Pattern, last: State, readFindings: readonly Finding[]): Run {
+function concluded(
+  sheet: Sheet,
+  before: Pattern,
+  last: State,
+  readFindings: readonly Finding[],
+  words: Words,
+): Run {
   const altered = withLateOpenings(before, last.pattern, sheet);
   // A piece may have come to be made for more edges than it was drafted along: those of a half that was unfolded.
   const derived = last.derived.flatMap(d =>
@@ -82,21 +97,36 @@ function concluded(sheet: Sheet, before: Pattern, last: State, readFindings: rea
     sheet: fileName(sheet.file),
     ...(sheet.title === undefined ? {} : { title: sheet.title }),
     pattern: before.name,
-    steps: last.steps,
+    steps: last.steps.map(
+      ({ did, findings, ...step }): StepRecord => ({
+        ...step,
+        did: words.sentence(did),
+        findings: findings.map(words.finding),
+      }),
+    ),
     before: measurePattern(before),
     // Measured as read back, so that it equals to the last digit what `measure` says of the file.
     after: measurePattern(readPattern(svg).pattern),
     derived: derivedJson(derived),
-    findings,
+    findings: findings.map(words.finding),
     girths: girthsBesideBody(sheet.wearer, levelGirths(before), levelGirths(altered)),
     orderOfWork: order,
   };
   return { sheet, before, altered, svg, steps: last.steps, derived, findings, record };
 }
 
+/** A step that was done: what came of it, not yet in words. */
+export interface StepDone {
+  /** From 1. */
+  readonly step: number;
+  readonly verb: Verb;
+  readonly did: Saying | string;
+  readonly findings: readonly Finding[];
+}
+
 interface State {
   readonly pattern: Pattern;
-  readonly steps: readonly StepRecord[];
+  readonly steps: readonly StepDone[];
   readonly derived: readonly Derived[];
   readonly making: readonly MakingNote[];
   readonly made: readonly MadeFor[];
@@ -162,7 +192,7 @@ function unknownBeforehand(sheet: Sheet, pattern: Pattern) {
  */
 function gathered(
   onReading: readonly Finding[],
-  steps: readonly StepRecord[],
+  steps: readonly StepDone[],
   atTheEnd: readonly Finding[],
 ): readonly Finding[] {
   const ofSteps = new Map(steps.flatMap(({ findings }) => findings).map(f => [told(f), f]));

@@ -19,6 +19,7 @@ import {
   pathLength,
   pathOf,
   pathStart,
+  pathsOfPart,
   pieceNamed,
   reversedPath,
   type Segment,
@@ -165,8 +166,8 @@ export function expectUntouched(before: Piece, after: Piece, ...touched: string[
 /** Each part starts exactly where the last ended, and every edge stands in one run or round darts. */
 export function expectClosed(piece: Piece): void {
   const { parts } = piece.outline;
-  const first = (p: OutlinePart): Path => (p.type === 'edge' ? p.path : p.legs[0]);
-  const last = (p: OutlinePart): Path => (p.type === 'edge' ? p.path : p.legs[1]);
+  const first = (p: OutlinePart): Path => pathsOfPart(p)[0]!;
+  const last = (p: OutlinePart): Path => pathsOfPart(p).at(-1)!;
   for (const [i, part] of parts.entries()) {
     const next = parts[(i + 1) % parts.length]!;
     expect(pathStart(first(next))).toEqual(pathEnd(last(part)));
@@ -184,7 +185,9 @@ export function mirrorImage(piece: Piece): Piece {
       (p): OutlinePart =>
         p.type === 'edge'
           ? { ...p, path: turned(p.path) }
-          : { ...p, legs: [turned(p.legs[1]), turned(p.legs[0])], apex: at(-p.apex.x, p.apex.y) },
+          : p.type === 'pleat'
+            ? { ...p, mouth: turned(p.mouth) }
+            : { ...p, legs: [turned(p.legs[1]), turned(p.legs[0])], apex: at(-p.apex.x, p.apex.y) },
     );
   return {
     ...piece,

@@ -78,11 +78,13 @@ const moved = (piece: Piece, map: Affine): Piece => ({
     parts: piece.outline.parts.map(p =>
       p.type === 'edge'
         ? { ...p, path: transformedPath(p.path, map) }
-        : {
-            ...p,
-            legs: [transformedPath(p.legs[0], map), transformedPath(p.legs[1], map)] as const,
-            apex: apply(map, p.apex),
-          },
+        : p.type === 'pleat'
+          ? p
+          : {
+              ...p,
+              legs: [transformedPath(p.legs[0], map), transformedPath(p.legs[1], map)] as const,
+              apex: apply(map, p.apex),
+            },
     ),
   },
   lines: piece.lines.map(l => ({ ...l, path: transformedPath(l.path, map) })),

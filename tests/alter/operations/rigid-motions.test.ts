@@ -37,6 +37,10 @@ function laid(pattern: Pattern, map: Affine, over: boolean): Pattern {
         const path = transformedPath(part.path, map);
         return { ...part, path: over ? reversedPath(path) : path };
       }
+      if (part.type === 'pleat') {
+        const mouth = transformedPath(part.mouth, map);
+        return { ...part, mouth: over ? reversedPath(mouth) : mouth };
+      }
       const [a, b] = part.legs.map(leg => transformedPath(leg, map)) as [
         (typeof part.legs)[0],
         (typeof part.legs)[1],

@@ -121,11 +121,13 @@ function moved(pattern: Pattern, name: string, map: Affine): Pattern {
               parts: piece.outline.parts.map(part =>
                 part.type === 'edge'
                   ? { ...part, path: path(part.path) }
-                  : {
-                      ...part,
-                      legs: [path(part.legs[0]), path(part.legs[1])] as const,
-                      apex: apply(map, part.apex),
-                    },
+                  : part.type === 'pleat'
+                    ? part
+                    : {
+                        ...part,
+                        legs: [path(part.legs[0]), path(part.legs[1])] as const,
+                        apex: apply(map, part.apex),
+                      },
               ),
             },
           },

@@ -1,4 +1,4 @@
-import { type Finding, measurePattern, type Pattern } from '@paperhinge/geometry';
+import { measurePattern, type Pattern, type ToldFinding } from '@paperhinge/geometry';
 import { type RecordFigures, reportHtml } from '@paperhinge/print';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
@@ -6,7 +6,7 @@ import { patternOf, rectangle } from '../simple-pieces.js';
 
 const before = shiftPattern();
 const after = shiftPattern({ length: 700 });
-const finding: Finding = {
+const finding: ToldFinding = {
   severity: 'warning',
   code: 'kink',
   where: { piece: 'back', edge: 'hem', step: 3 },

@@ -13,6 +13,7 @@ import {
   pathLength,
   pathOf,
   pathStart,
+  pathsOfPart,
   pathWithoutLoops,
   pointAlong,
   reversedPath,
@@ -46,7 +47,7 @@ export function facingShape(piece: Piece, edges: readonly string[], width: numbe
   const { outer, rest } = partedRing(piece, edges);
   const parallel = joinedInOne(parallelPieces(joined(...outer.map(e => e.path)), width), width);
   const inside = pathWithoutLoops(parallel);
-  const others = joined(...rest.map(part => (part.type === 'edge' ? part.path : joined(...part.legs))));
+  const others = joined(...rest.flatMap(pathsOfPart));
   const reach = reachOf(outlinePath(piece.outline)) + width;
   const widest = longestEnd * width;
   // Run on past its end, the inner line is cut off where the outline first comes across it, seen from the corner.
@@ -138,13 +139,13 @@ function stretches(
 ): readonly FacingEnd[] {
   let along = 0;
   return rest.flatMap((part): readonly FacingEnd[] => {
-    const path = part.type === 'edge' ? part.path : joined(...part.legs);
+    const path = joined(...pathsOfPart(part));
     const length = pathLength(path);
     const start = Math.max(0, from - along),
       end = Math.min(length, to - along);
     along += length;
     if (end - start <= 0) return [];
-    if (part.type === 'dart')
+    if (part.type !== 'edge')
       throw new PatternError('dart-in-facing', {
         message: `Dart "${part.name}" of "${piece.name}" opens at the end of the facing.`,
         remedy: 'Close or move the dart first.',

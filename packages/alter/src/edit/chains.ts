@@ -8,6 +8,7 @@ import {
   partsOfEdge,
   pathEnd,
   pathLength,
+  pathsOfPart,
   tolerances,
 } from '@paperhinge/geometry';
 import { meet } from './meet.js';
@@ -32,10 +33,12 @@ export const chainsOf = (piece: Piece): readonly Chain[] =>
   piece.outline.parts.flatMap((part): readonly Chain[] =>
     part.type === 'edge'
       ? [{ part, path: part.path, carry: staying }]
-      : [
-          { part, leg: 0, path: part.legs[0], carry: staying },
-          { part, leg: 1, path: part.legs[1], carry: staying },
-        ],
+      : pathsOfPart(part).map((path, leg) => ({
+          part,
+          ...(part.type === 'dart' ? { leg: leg as 0 | 1 } : {}),
+          path,
+          carry: staying,
+        })),
   );
 
 export const chainLabel = (chain: Chain): string =>
@@ -89,6 +92,7 @@ export function pieceOfChains(piece: Piece, chains: readonly Chain[]): Reshaped 
   const parts = piece.outline.parts.map((part): OutlinePart => {
     const own = chains.filter(chain => chain.part === part);
     if (part.type === 'edge') return own[0]!.path === part.path ? part : { ...part, path: own[0]!.path };
+    if (part.type === 'pleat') return own[0]!.path === part.mouth ? part : { ...part, mouth: own[0]!.path };
     const [first, second] = own;
     if (first!.path === part.legs[0] && second!.path === part.legs[1]) return part;
     requireEqualLegs(piece, part.name, first!.path, second!.path);

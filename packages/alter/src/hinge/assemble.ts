@@ -9,6 +9,7 @@ import {
   type Path,
   PatternError,
   type Piece,
+  type Pleat,
   type Point,
   pathEnd,
   pathLength,
@@ -57,7 +58,11 @@ interface DartItem {
   readonly type: 'dart';
   dart: Dart;
 }
-type Item = EdgeItem | DartItem;
+interface PleatItem {
+  readonly type: 'pleat';
+  pleat: Pleat;
+}
+type Item = EdgeItem | DartItem | PleatItem;
 
 export interface Assembled {
   readonly piece: Piece;
@@ -84,6 +89,8 @@ export function assemble(
   for (const [i, stretch] of cutPiece.stretches.entries()) {
     if (stretch.type === 'edge')
       items.push({ type: 'edge', edge: stretch.edge, path: joins.moved[i]!, stretch: i });
+    else if (stretch.type === 'mouth')
+      items.push({ type: 'pleat', pleat: { ...stretch.pleat, mouth: joins.moved[i]! } });
     else if (stretch.leg === 0) {
       const rejoined = rejoinedDart(cutPiece, stretch, joins.moved[i]!, joins.moved[i + 1]!, wishes.closing);
       if ('legs' in rejoined) items.push({ type: 'dart', dart: rejoined });
@@ -177,16 +184,20 @@ function weld(cutPiece: CutPiece, items: Item[], stays: (stretch: number | undef
   }
 }
 
-const startOfItem = (item: Item): Point => pathStart(item.type === 'edge' ? item.path : item.dart.legs[0]);
-const endOfItem = (item: Item): Point => pathEnd(item.type === 'edge' ? item.path : item.dart.legs[1]);
+const pathsOfItem = (item: Item): readonly Path[] =>
+  item.type === 'edge' ? [item.path] : item.type === 'dart' ? item.dart.legs : [item.pleat.mouth];
+const startOfItem = (item: Item): Point => pathStart(pathsOfItem(item)[0]!);
+const endOfItem = (item: Item): Point => pathEnd(pathsOfItem(item).at(-1)!);
 
 function setStart(item: Item, p: Point): void {
   if (item.type === 'edge') item.path = startingAt(item.path, p);
+  else if (item.type === 'pleat') item.pleat = { ...item.pleat, mouth: startingAt(item.pleat.mouth, p) };
   else item.dart = { ...item.dart, legs: [startingAt(item.dart.legs[0], p), item.dart.legs[1]] };
 }
 
 function setEnd(item: Item, p: Point): void {
   if (item.type === 'edge') item.path = endingAt(item.path, p);
+  else if (item.type === 'pleat') item.pleat = { ...item.pleat, mouth: endingAt(item.pleat.mouth, p) };
   else item.dart = { ...item.dart, legs: [item.dart.legs[0], endingAt(item.dart.legs[1], p)] };
 }
 
@@ -211,7 +222,9 @@ const continues = (a: Item, b: Item): boolean =>
 function partOf(group: readonly Item[]): OutlinePart {
   const first = group[0]!,
     last = group.at(-1)!;
-  if (first.type === 'dart' || last.type === 'dart') return (first as DartItem).dart;
+  if (first.type === 'dart') return first.dart;
+  if (first.type === 'pleat') return first.pleat;
+  if (last.type !== 'edge') throw new Error('Only runs of one edge are grouped.');
   const { start } = first.edge.corners,
     { end } = last.edge.corners;
   const corners = { ...(start ? { start } : {}), ...(end ? { end } : {}) };
@@ -231,10 +244,10 @@ function placesOf(
   const places: Place[] = [];
   for (const [g, group] of groups.entries()) {
     const part = parts[g]!;
-    if (part.type === 'dart') continue;
+    if (part.type !== 'edge') continue;
     let along = offsets.get(part)!;
     for (const item of group) {
-      if (item.type === 'dart') continue;
+      if (item.type !== 'edge') continue;
       const length = pathLength(item.path);
       if (item.stretch !== undefined) {
         const stretch = cutPiece.stretches[item.stretch]!;

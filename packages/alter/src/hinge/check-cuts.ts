@@ -6,6 +6,7 @@ import {
   PatternError,
   type Piece,
   pathLength,
+  pathsOfPart,
   pointAlong,
   tolerances,
 } from '@paperhinge/geometry';
@@ -37,8 +38,7 @@ export function checkCuts(piece: Piece, cuts: readonly Cut[], courses: readonly 
 
 function checkInside(piece: Piece, outline: Path, cut: Cut, course: Path): void {
   for (const part of piece.outline.parts) {
-    const paths = part.type === 'edge' ? [part.path] : part.legs;
-    for (const path of paths) {
+    for (const path of pathsOfPart(part)) {
       const crossing = intersectPaths(course, path).find(m => m.overlap || !isOwnEnd(m.alongA, cut, course));
       if (!crossing) continue;
       if (part.type === 'dart')

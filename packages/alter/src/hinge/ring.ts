@@ -3,6 +3,7 @@ import {
   type Edge,
   type Path,
   type Piece,
+  type Pleat,
   partsOfEdge,
   pathLength,
   subpath,
@@ -28,7 +29,14 @@ export interface LegStretch {
   readonly path: Path;
 }
 
-export type Stretch = EdgeStretch | LegStretch;
+/** The mouth of a pleat: no cut ends on it. */
+export interface MouthStretch {
+  readonly type: 'mouth';
+  readonly pleat: Pleat;
+  readonly path: Path;
+}
+
+export type Stretch = EdgeStretch | LegStretch | MouthStretch;
 
 /** The outline as a ring of stretches, and after which of them each end of a cut on the outline stands. */
 export interface Ring {
@@ -49,6 +57,10 @@ export function ringOf(piece: Piece, ends: readonly CutEnd[]): Ring {
       stretches.push({ type: 'leg', dart: part, leg: 0, path: part.legs[0] });
       for (const end of ends) if ('dart' in end && end.dart === part.name) gapOf.set(end, here());
       stretches.push({ type: 'leg', dart: part, leg: 1, path: part.legs[1] });
+      continue;
+    }
+    if (part.type === 'pleat') {
+      stretches.push({ type: 'mouth', pleat: part, path: part.mouth });
       continue;
     }
     const offset = offsets.get(part)!;

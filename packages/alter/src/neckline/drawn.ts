@@ -145,7 +145,7 @@ function remainders(
     .slice(1)
     .flatMap((stop, i) => (stays((stops[i]! + stop) / 2) ? [[stops[i]!, stop] as const] : []));
   const { part, leg } = chain;
-  if (part.type === 'dart') {
+  if (part.type !== 'edge') {
     if (stops.length > 2)
       throw new PatternError('line-crosses-dart', {
         message: `The new neckline of "${piece.name}" crosses dart "${part.name}".`,

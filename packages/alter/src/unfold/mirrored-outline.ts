@@ -59,7 +59,7 @@ export function openedOutline(piece: Piece): OpenedOutline {
   if (crosses(last)) fates.set(last.name, { crossing: 'end' });
   if (crosses(first)) fates.set(first.name, { crossing: 'start' });
   for (const part of half) {
-    if (part.type === 'dart') darts.set(part.name, unusedOther(part.name, taken));
+    if (part.type !== 'edge') darts.set(part.name, unusedOther(part.name, taken));
     else if (!fates.has(part.name)) fates.set(part.name, { other: unusedOther(part.name, taken) });
   }
   const copies = half.map(part => mirrored(part, map, fates, darts)).reverse();
@@ -117,6 +117,13 @@ function mirrored(
     const dart: Dart = { ...part, name: darts.get(part.name)!, legs, apex: pathEnd(legs[0]) };
     return part.pressed ? { ...dart, pressed: opposite[part.pressed] } : dart;
   }
+  if (part.type === 'pleat')
+    return {
+      ...part,
+      name: darts.get(part.name)!,
+      mouth: turnedOver(part.mouth, map),
+      towards: part.towards === 'start' ? 'end' : 'start',
+    };
   const fate = fates.get(part.name)!;
   const { start, end } = part.corners;
   const corners = { ...(end ? { start: end } : {}), ...(start ? { end: start } : {}) };

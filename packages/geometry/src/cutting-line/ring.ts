@@ -29,17 +29,21 @@ export function nodesOf(piece: Piece, findings: Finding[]): readonly Node[] {
   const edgeRuns = parts.map(part => (part.type === 'edge' ? runsOf(part) : []));
   return parts.flatMap((part, i): readonly Node[] => {
     if (part.type === 'edge') return edgeRuns[i]!;
+    const neighbours = [
+      edgeRuns[(i + parts.length - 1) % parts.length]!.at(-1),
+      edgeRuns[(i + 1) % parts.length]![0],
+    ];
+    const widest = Math.max(...neighbours.map(run => run?.allowance ?? 0));
+    if (part.type === 'pleat') return [runOf(part.name, part.mouth.segments, widest)];
     const a = pathStart(part.legs[0]),
       b = pathEnd(part.legs[1]);
     if (distance(a, b) <= coincidenceTolerance) return [];
-    const before = edgeRuns[(i + parts.length - 1) % parts.length]!.at(-1),
-      after = edgeRuns[(i + 1) % parts.length]![0];
+    const [before, after] = neighbours;
     const pressed = pressedTowards(part, piece);
     if (before && after && canBeFolded(part, pressed, armBefore(before), armAfter(after)))
       return [{ dart: part, pressed }];
     findings.push(bridgedMouth(piece, part));
-    const allowance = Math.max(before?.allowance ?? 0, after?.allowance ?? 0);
-    return [runOf(part.name, [[a, b]], allowance)];
+    return [runOf(part.name, [[a, b]], widest)];
   });
 }
 

@@ -5,7 +5,7 @@ import { endOf, startOf, tangentAt } from '../curve/segment.js';
 import { type Finding, locating, PatternError } from '../errors.js';
 import { nearestOnPath } from '../path/nearest.js';
 import type { Path } from '../path/path.js';
-import type { Dart, Edge, OutlinePart } from '../pattern/types.js';
+import type { Dart, Edge, OutlinePart, Pleat } from '../pattern/types.js';
 import { coincidenceTolerance, joinedCorner, joiningGap } from '../tolerance.js';
 import { add, angleBetween, cross, distance, dot, type Point, scale, subtract } from '../vector.js';
 import { stretched } from './assemble.js';
@@ -42,7 +42,9 @@ export function stitchingLine(
   const nodes = drawn.flatMap((part): readonly Node[] =>
     part.type === 'dart'
       ? [legNode(part, 0), legNode(part, 1)]
-      : flanksOf(part, allowance(part)).map(flank => ({ flank, part })),
+      : part.type === 'pleat'
+        ? [mouthNode(part)]
+        : flanksOf(part, allowance(part)).map(flank => ({ flank, part })),
   );
   const ring = withoutTails(nodes, reach, findings);
   const kept = cutToMeet(ring, reach, findings);
@@ -55,7 +57,9 @@ export function stitchingLine(
     (part): OutlinePart =>
       part.type === 'edge'
         ? { ...part, path: pathOf(part) }
-        : { ...part, legs: [pathOf(part, 0), pathOf(part, 1)] },
+        : part.type === 'pleat'
+          ? { ...part, mouth: pathOf(part) }
+          : { ...part, legs: [pathOf(part, 0), pathOf(part, 1)] },
   );
   return { parts, findings };
 }
@@ -75,6 +79,13 @@ function legNode(dart: Dart, leg: 0 | 1): Node {
   const path = dart.legs[leg];
   const strands = path.segments.map(segment => ({ segment, of: dart.name, shape: 'dart' as const }));
   return { part: dart, leg, flank: { of: dart.name, allowance: 0, drawn: path.segments, strands } };
+}
+
+/** A pleat's mouth, where it was drawn. */
+function mouthNode(pleat: Pleat): Node {
+  const { name, mouth } = pleat;
+  const strands = mouth.segments.map(segment => ({ segment, of: name, shape: 'parallel' as const }));
+  return { part: pleat, flank: { of: name, allowance: 0, drawn: mouth.segments, strands } };
 }
 
 /**

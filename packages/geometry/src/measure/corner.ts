@@ -1,5 +1,5 @@
 import { endTangent, pathEnd, pathStart, startTangent } from '../path/path.js';
-import { partsOfEdge } from '../pattern/outline.js';
+import { partsOfEdge, pathsOfPart } from '../pattern/outline.js';
 import type { EdgeRun, Outline, OutlinePart, Piece } from '../pattern/types.js';
 import { angleBetween, type Point } from '../vector.js';
 
@@ -45,8 +45,8 @@ export function besides(outline: Outline, part: OutlinePart, end: EdgeEnd): Outl
 export const interiorAngle = (arriving: Point, departing: Point): number =>
   Math.PI - angleBetween(arriving, departing);
 
-const entering = (part: OutlinePart): Point => startTangent(part.type === 'edge' ? part.path : part.legs[0]);
-const leaving = (part: OutlinePart): Point => endTangent(part.type === 'edge' ? part.path : part.legs[1]);
+const entering = (part: OutlinePart): Point => startTangent(pathsOfPart(part)[0]!);
+const leaving = (part: OutlinePart): Point => endTangent(pathsOfPart(part).at(-1)!);
 
 /** Which clockwise end of an edge a run starts or ends at. */
 export const endOfTravel = (run: EdgeRun, at: EdgeEnd): EdgeEnd =>

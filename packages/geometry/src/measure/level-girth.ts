@@ -5,7 +5,7 @@ import { intersectPaths } from '../path/intersect.js';
 import { pathLength } from '../path/length.js';
 import { nearestOnPath } from '../path/nearest.js';
 import { type Path, pathOf } from '../path/path.js';
-import { outlinePath, timesInGarment } from '../pattern/outline.js';
+import { outlinePath, pathsOfPart, timesInGarment } from '../pattern/outline.js';
 import type { Dart, OutlinePart, Pattern, Piece } from '../pattern/types.js';
 import { containsPoint } from '../region/contains.js';
 import { coincidenceTolerance } from '../tolerance.js';
@@ -118,7 +118,7 @@ function crossings(piece: Piece, across: Path, outline: Path): readonly Stop[] {
         if (along < start - coincidenceTolerance || along > end + coincidenceTolerance) continue;
         const fromApex = Math.max(0, leg === 0 ? end - along : along - start);
         if (part.type === 'edge') stop.edges.push(part.name);
-        else stop.darts.push({ dart: part, legMm: end - start, fromApex });
+        else if (part.type === 'dart') stop.darts.push({ dart: part, legMm: end - start, fromApex });
       }
   }
   return stops;
@@ -129,7 +129,7 @@ function partRanges(piece: Piece) {
   const ranges: { part: OutlinePart; leg?: number; start: number; end: number }[] = [];
   let along = 0;
   for (const part of piece.outline.parts)
-    for (const [leg, path] of (part.type === 'edge' ? [part.path] : part.legs).entries()) {
+    for (const [leg, path] of pathsOfPart(part).entries()) {
       const end = along + pathLength(path);
       ranges.push({ part, leg, start: along, end });
       along = end;

@@ -1,13 +1,13 @@
-import { PatternError } from '../errors.js';
-import { listed, quoted } from '../naming.js';
 import { oncePer } from '../once-per.js';
 import { joined, type Path } from '../path/path.js';
-import type { Cutting, Dart, Edge, EdgeRun, Outline, OutlinePart, Pattern, Piece } from './types.js';
+import { refusal } from './tellings.js';
+import type { Cutting, Dart, Edge, EdgeRun, Outline, OutlinePart, Pattern, Piece, Pleat } from './types.js';
 
 /** The parts of an outline sorted, as they are asked for again and again. */
 const sorted = oncePer(({ parts }: Outline) => {
   const edges = parts.filter((part): part is Edge => part.type === 'edge');
   const darts = parts.filter((part): part is Dart => part.type === 'dart');
+  const pleats = parts.filter((part): part is Pleat => part.type === 'pleat');
   const places = new Map<string, number[]>();
   for (const [i, { type, name }] of parts.entries())
     if (type === 'edge') {
@@ -21,7 +21,7 @@ const sorted = oncePer(({ parts }: Outline) => {
       return [name, { parts: own, path: own.length === 1 ? own[0]!.path : joined(...own.map(e => e.path)) }];
     }),
   );
-  return { edges, darts, byName, names: [...byName.keys()] };
+  return { edges, darts, pleats, byName, names: [...byName.keys()] };
 });
 
 /** Every edge part in clockwise order; an edge interrupted by a dart is listed once for each part. */
@@ -33,6 +33,13 @@ export const edgeNames = (piece: Piece): readonly string[] => sorted(piece.outli
 /** The darts that open into the outline, clockwise. */
 export const dartsOf = (piece: Piece): readonly Dart[] => sorted(piece.outline).darts;
 
+/** The pleats that open into the outline, clockwise. */
+export const pleatsOf = (piece: Piece): readonly Pleat[] => sorted(piece.outline).pleats;
+
+/** What a part of an outline is drawn of, in its direction: an edge's path, a dart's legs, a pleat's mouth. */
+export const pathsOfPart = (part: OutlinePart): readonly Path[] =>
+  part.type === 'edge' ? [part.path] : part.type === 'dart' ? part.legs : [part.mouth];
+
 /**
  * The parts of one edge in the order of travel: one, or more where a dart or an inset interrupts it. Where the outline's list
  * starts within an edge, its parts are given from the edge's true start.
@@ -43,11 +50,11 @@ export const partsOfEdge = (piece: Piece, name: string): readonly Edge[] => sort
 function sortedEdge(piece: Piece, name: string) {
   const edge = sorted(piece.outline).byName.get(name);
   if (edge) return edge;
-  throw new PatternError('unknown-edge', {
-    message: `Piece ${quoted(piece.name)} has no edge ${quoted(name)}.`,
-    remedy: `Use one of its edges: ${listed(edgeNames(piece))}.`,
-    where: { piece: piece.name, edge: name },
-  });
+  throw refusal(
+    'unknown-edge',
+    { piece: piece.name, name, names: edgeNames(piece) },
+    { piece: piece.name, edge: name },
+  );
 }
 
 function inOrderOfTravel(parts: readonly OutlinePart[], indices: readonly number[]): readonly Edge[] {
@@ -57,9 +64,9 @@ function inOrderOfTravel(parts: readonly OutlinePart[], indices: readonly number
   return ordered.map(i => parts[i] as Edge);
 }
 
-/** Whether what stands between two parts of one edge leaves it one edge: darts, or a single other edge (an inset). */
+/** Whether what stands between two parts of one edge leaves it one edge: darts and pleats, or a single other edge (an inset). */
 export const interrupts = (between: readonly OutlinePart[]): boolean =>
-  between.length === 1 || (between.length > 1 && between.every(part => part.type === 'dart'));
+  between.length === 1 || (between.length > 1 && between.every(part => part.type !== 'edge'));
 
 /** The attributes of an edge (those of its first part). @throws PatternError `unknown-edge` */
 export const edgeNamed = (piece: Piece, name: string): Edge => partsOfEdge(piece, name)[0]!;
@@ -68,20 +75,13 @@ export const edgeNamed = (piece: Piece, name: string): Edge => partsOfEdge(piece
 export const edgePath = (piece: Piece, name: string): Path => sortedEdge(piece, name).path;
 
 /** What the outline does in clockwise order, legs of darts included: one closed chain of segments. */
-export const outlinePath = oncePer(
-  (outline: Outline): Path =>
-    joined(...outline.parts.flatMap(part => (part.type === 'edge' ? [part.path] : part.legs))),
-);
+export const outlinePath = oncePer((outline: Outline): Path => joined(...outline.parts.flatMap(pathsOfPart)));
 
 /** @throws PatternError `unknown-piece`: the remedy lists the pieces there are */
 export function pieceNamed(pattern: Pattern, name: string): Piece {
   const piece = pattern.pieces.find(p => p.name === name);
   if (piece) return piece;
-  throw new PatternError('unknown-piece', {
-    message: `The pattern has no piece ${quoted(name)}.`,
-    remedy: `Use one of its pieces: ${listed(pattern.pieces.map(p => p.name))}.`,
-    where: { piece: name },
-  });
+  throw refusal('unknown-piece', { name, names: pattern.pieces.map(p => p.name) }, { piece: name });
 }
 
 /** The same pattern with one piece replaced by another of the same name. */

@@ -1,6 +1,7 @@
 import { PatternError } from '../errors.js';
 import { type LengthUnit, numberOfText, parseLength } from '../units.js';
 import type { EdgePosition } from './position.js';
+import { type PatternTellings, refusal } from './tellings.js';
 
 /**
  * A place on an edge as a sheet writes it: `1/3`, `40 %`, `60 mm`, each alone or with `from EDGE`. A fraction
@@ -14,7 +15,7 @@ export function parsePosition(text: string | number, unit: LengthUnit): EdgePosi
   const split = /^(.*?)\s+from\s+(.*)$/su.exec(text.trim());
   if (!split) return placeOfText(text.trim(), text, unit);
   const from = split[2]!.trim();
-  if (from === '') throw notUnderstood('Name the edge after "from".');
+  if (from === '') throw notUnderstood('from-nothing');
   return { ...placeOfText(split[1]!.trim(), split[1]!, unit), from };
 }
 
@@ -26,20 +27,12 @@ function placeOfText(
   const share = shareOfText(text);
   if (share !== undefined) {
     if (share >= 0 && share <= 1) return { share };
-    throw new PatternError('position-off-edge', {
-      message: 'A place lies beyond its edge.',
-      remedy: 'Give a share from 0 to 100 %.',
-    });
+    throw refusal('position-off-edge', {});
   }
   const bare = Number(text);
-  if (text !== '' && bare > 0 && bare <= 1)
-    throw notUnderstood('Write 50 % or 1/2 for a share, or 0.5 mm for a length.');
+  if (text !== '' && bare > 0 && bare <= 1) throw notUnderstood('share-or-length');
   const mm = lengthOr(length, unit);
-  if (mm < 0)
-    throw new PatternError('position-off-edge', {
-      message: 'A place lies before the start of its edge.',
-      remedy: 'Give a length of 0 or more.',
-    });
+  if (mm < 0) throw refusal('position-off-edge', {});
   return { mm };
 }
 
@@ -47,14 +40,13 @@ function lengthOr(text: string | number, unit: LengthUnit): number {
   try {
     return parseLength(text, unit);
   } catch (error) {
-    if (error instanceof PatternError && error.code === 'length-not-understood')
-      throw notUnderstood('Write it as 1/3, 40 %, 1/3 from EDGE or 60 mm from EDGE.');
+    if (error instanceof PatternError && error.code === 'length-not-understood') throw notUnderstood('any');
     throw error;
   }
 }
 
-const notUnderstood = (remedy: string): PatternError =>
-  new PatternError('position-not-understood', { message: 'A place on an edge was not understood.', remedy });
+const notUnderstood = (form: PatternTellings['position-not-understood']['form']): PatternError =>
+  refusal('position-not-understood', { form });
 
 /** `1/3` or `40 %`; anything else may still be a length. */
 function shareOfText(text: string): number | undefined {
@@ -78,8 +70,9 @@ export function parsePercent(text: string | number): number {
   const share = typeof text === 'string' ? percentOfText(text.trim()) : undefined;
   if (share !== undefined) return share;
   const bare = typeof text === 'number' ? text : numberOfText(text.trim().slice(0, 40));
-  throw new PatternError('percent-not-understood', {
-    message: bare === undefined ? 'A percentage was not understood.' : 'A percentage lacks its sign.',
-    remedy: `Write ${bare === undefined || !Number.isFinite(bare) ? '80' : Number(bare.toPrecision(6))} %.`,
-  });
+  if (bare === undefined || !Number.isFinite(bare))
+    throw refusal('percent-not-understood', { lacksSign: bare !== undefined });
+  // 0.8 is a share that lacks its sign: what is meant by it is 80 %.
+  const meant = bare > 0 && bare <= 1 ? bare * 100 : bare;
+  throw refusal('percent-not-understood', { lacksSign: true, write: `${Number(meant.toPrecision(6))} %` });
 }

@@ -1,7 +1,7 @@
-import { PatternError } from '../errors.js';
 import { pathLength } from '../path/length.js';
 import { shareRounding } from '../tolerance.js';
 import { edgePath, neighboursOf } from './outline.js';
+import { refusal } from './tellings.js';
 import type { Piece } from './types.js';
 
 /**
@@ -22,27 +22,14 @@ export function resolvePosition(piece: Piece, edge: string, position: EdgePositi
   const along = 'share' in position ? position.share * length : position.mm;
   const where = { piece: piece.name, edge };
   if (!(along >= 0 && along <= length * (1 + shareRounding)))
-    throw new PatternError('position-off-edge', {
-      message: `The place lies ${along.toFixed(1)} mm along an edge that is ${length.toFixed(1)} mm long.`,
-      remedy: 'Give a share from 0 to 100 % or a length within the edge.',
-      where,
-    });
+    throw refusal('position-off-edge', { edge: where, alongMm: along, edgeMm: length }, where);
   if (position.from === undefined || position.from === 'start') return Math.min(along, length);
   if (position.from === 'end') return Math.max(0, length - along);
   const { start, end } = neighboursOf(piece, edge);
   const touchesStart = start === position.from,
     touchesEnd = end === position.from;
-  if (touchesStart && touchesEnd)
-    throw new PatternError('ambiguous-end', {
-      message: `"${position.from}" touches both ends of "${edge}".`,
-      remedy: 'Say "from start" or "from end" (clockwise).',
-      where,
-    });
+  if (touchesStart && touchesEnd) throw refusal('ambiguous-end', { edge: where, from: position.from }, where);
   if (!touchesStart && !touchesEnd)
-    throw new PatternError('not-a-neighbour', {
-      message: `"${position.from}" shares no corner with "${edge}".`,
-      remedy: `Say from ${start} or from ${end}.`,
-      where,
-    });
+    throw refusal('not-a-neighbour', { edge: where, from: position.from, neighbours: [start, end] }, where);
   return touchesStart ? Math.min(along, length) : Math.max(0, length - along);
 }

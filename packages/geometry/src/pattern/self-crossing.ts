@@ -8,7 +8,7 @@ import type { Path } from '../path/path.js';
 import { forEachSelfMeeting, type PathSelfCrossing } from '../region/self-crossings.js';
 import { joiningGap } from '../tolerance.js';
 import { angleBetween, type Point, subtract } from '../vector.js';
-import { outlinePath } from './outline.js';
+import { outlinePath, pathsOfPart } from './outline.js';
 import type { OutlinePart, Piece } from './types.js';
 
 /** Of these the first along the outline is named; a scribble crosses itself by the million. */
@@ -79,7 +79,7 @@ function placesAlong(outline: Path): (length: number) => Point {
 function partAt(piece: Piece, along: number): string {
   let rest = along;
   const lengthOf = (part: OutlinePart): number =>
-    part.type === 'edge' ? pathLength(part.path) : part.legs.reduce((sum, leg) => sum + pathLength(leg), 0);
+    pathsOfPart(part).reduce((sum, path) => sum + pathLength(path), 0);
   for (const part of piece.outline.parts) {
     rest -= lengthOf(part);
     if (rest < 0) return part.name;

@@ -10,17 +10,30 @@ export interface Pattern {
   readonly pieces: readonly Piece[];
   readonly seams: readonly Seam[];
   readonly fabrics: readonly Fabric[];
+  /** Absent = none. */
+  readonly fastenings?: readonly Fastening[];
+  /** mm by which the two sides of a seam may differ and still match; absent = `seamTolerance`. */
+  readonly tolerance?: number;
+  /** Which of several sizes of one drawing this is. */
+  readonly size?: string;
 }
 
 /** One piece of a pattern, on its stitching line. */
 export interface Piece {
   readonly name: string;
   readonly title: string;
+  /** What the piece is; absent = not known. Given, or guessed once on reading. */
+  readonly role?: PieceRole;
   readonly outline: Outline;
   readonly notches: readonly Notch[];
   readonly lines: readonly PieceLine[];
   readonly marks: readonly Mark[];
+  /** How the piece is cut for the garment itself; this is what counts in girths, seams and bands. */
   readonly cutting: Cutting;
+  /** What it is cut from besides (lining, interfacing): it does not count in the garment's own measures. */
+  readonly alsoCut?: readonly Cutting[];
+  /** Which way of the cloth must stretch most round the body, from the grain; absent = across the grain. */
+  readonly greatestStretch?: 'across' | 'along';
   /** The edges this piece was drafted for (a band, facing, stay), so that it can be said when they change. */
   readonly madeFor?: readonly EdgeRef[];
 }
@@ -32,8 +45,49 @@ export interface Piece {
 export interface Outline {
   readonly parts: readonly OutlinePart[];
 }
-/** One part of an outline: a stretch of an edge, or a dart. */
-export type OutlinePart = Edge | Dart;
+/** One part of an outline: a stretch of an edge, a dart, or the mouth of a pleat. */
+export type OutlinePart = Edge | Dart | Pleat;
+
+/** What a piece is in a garment. */
+export type PieceRole =
+  | 'bodice'
+  | 'yoke'
+  | 'sleeve'
+  | 'trouser'
+  | 'skirt'
+  | 'collar'
+  | 'cuff'
+  | 'band'
+  | 'strip'
+  | 'facing'
+  | 'stay'
+  | 'binding'
+  | 'lining'
+  | 'interfacing'
+  | 'pocket'
+  | 'placket'
+  | 'hood'
+  | 'gusset';
+
+/** What an edge is on the body or in the making. */
+export type EdgeRole =
+  | 'neck'
+  | 'shoulder'
+  | 'armhole'
+  | 'cap'
+  | 'side'
+  | 'underarm'
+  | 'inseam'
+  | 'outseam'
+  | 'crotch'
+  | 'waist'
+  | 'hem'
+  | 'wrist'
+  | 'centre'
+  | 'panel'
+  | 'yoke'
+  | 'inset'
+  | 'opening';
 
 /** What becomes of an edge: sewn, turned up, laid on a fold, or left raw. */
 export type EdgeKind = 'seam' | 'hem' | 'fold' | 'raw';
@@ -44,6 +98,8 @@ export type CornerRule = 'mitre' | 'pressed-open' | 'turned-up';
 export interface Edge {
   readonly type: 'edge';
   readonly name: string;
+  /** What the edge is; absent = not known. Given, or guessed once on reading. */
+  readonly role?: EdgeRole;
   readonly path: Path;
   readonly kind: EdgeKind;
   /** mm, zero or more; always 0 on fold and raw edges. */
@@ -52,7 +108,15 @@ export interface Edge {
   readonly corners: { readonly start?: CornerRule; readonly end?: CornerRule };
   /** mm of placket, zip or slit that lets this edge open. */
   readonly opening?: number;
+  readonly finish?: Finish;
+  /** mm from the edge at which it is topstitched. */
+  readonly topstitch?: number;
+  /** mm of interfacing along the edge. */
+  readonly interfacing?: number;
 }
+
+/** How an edge is finished. */
+export type Finish = 'turned once' | 'turned twice' | 'rolled' | 'faced' | 'bound' | 'banded';
 
 /** An open wedge in the outline: legs A to apex, apex to B, A met first clockwise. */
 export interface Dart {
@@ -63,6 +127,22 @@ export interface Dart {
   readonly apex: Point;
   /** Towards the leg met first (`start`) or last (`end`) clockwise, or pressed open; absent = the default rule. */
   readonly pressed?: 'start' | 'end' | 'open';
+}
+
+/** How the cloth of a pleat is folded. */
+export type PleatKind = 'knife' | 'box' | 'inverted' | 'tuck';
+
+/** A fold that takes up length at an edge as a dart's mouth does: closed, the mouth's two ends lie on one another. */
+export interface Pleat {
+  readonly type: 'pleat';
+  readonly name: string;
+  readonly kind: PleatKind;
+  /** Along the stitching line, clockwise; its length is what the fold takes up. */
+  readonly mouth: Path;
+  /** Which way a knife pleat or tuck is laid: towards the mouth's end met first or last clockwise. */
+  readonly towards: 'start' | 'end';
+  /** mm down from the edge that the fold is stitched; 0: laid only. */
+  readonly stitched: number;
 }
 
 /** A mark at the edge that is matched with one of the partner edge. */
@@ -97,6 +177,10 @@ export interface Mark {
 export interface Cutting {
   readonly count: number;
   readonly mirrored: boolean;
+  /** How many of them lie on one another in the garment, as a collar cut four times in two layers; absent = 1. */
+  readonly layers?: number;
+  /** Cut singly, the pattern's right side up: never turned over on the cloth. */
+  readonly rightSideUp?: boolean;
   readonly fabric: string;
   readonly note?: string;
 }
@@ -107,9 +191,11 @@ export interface EdgeRef {
   readonly edge: string;
 }
 
-/** One edge of one side of a seam; `reversed`: travelled against the outline's clockwise order. */
+/** One edge of one side of a seam, or a part of it; `reversed`: travelled against the outline's clockwise order. */
 export interface EdgeRun extends EdgeRef {
   readonly reversed: boolean;
+  /** mm of arc length from the edge's start (clockwise) between which it is sewn; absent = the whole edge. */
+  readonly part?: { readonly from: number; readonly to: number };
 }
 
 /** Ease wanted between the sides, a − b: in mm, or as a percentage of b. */
@@ -121,7 +207,36 @@ export interface Seam {
   readonly a: readonly EdgeRun[];
   readonly b: readonly EdgeRun[];
   readonly ease: SeamEase;
+  /** How the longer side is made to fit; absent = eased in. */
+  readonly takenUp?: TakenUp;
+  /** mm; absent = the pattern's. */
+  readonly tolerance?: number;
 }
+
+/** How a difference between the sides of a seam is taken up. */
+export type TakenUp = 'eased' | 'gathered' | 'stretched' | 'pleated';
+
+/** What closes an opening, or draws an edge in. Lengths in mm. */
+export interface Fastening {
+  readonly name: string;
+  readonly kind: FasteningKind;
+  readonly along: EdgeRun;
+  /** Of the opening it closes, from where `along` begins; absent = the whole edge. */
+  readonly length?: number;
+  /** How many buttons, hooks or snaps, or from one to the next. */
+  readonly count?: number;
+  readonly spacing?: number;
+  /** Width of a button, elastic or cord. */
+  readonly size?: number;
+  /** Relaxed length of an elastic or cord. */
+  readonly relaxed?: number;
+  /** The maker's word for its sort, such as `invisible`. */
+  readonly sort?: string;
+  readonly overlap?: number;
+  readonly underlap?: number;
+}
+/** What a fastening is. */
+export type FasteningKind = 'zip' | 'buttons' | 'hooks' | 'snaps' | 'elastic' | 'drawcord';
 
 /** A cloth: usable width in mm, stretch and recovery in per cent, repeat in mm. */
 export interface Fabric {

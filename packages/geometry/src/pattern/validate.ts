@@ -1,14 +1,24 @@
 import { endOf, startOf } from '../curve/segment.js';
-import { locating, PatternError } from '../errors.js';
-import { quoted, suggestion } from '../naming.js';
+import { locating, type PatternError } from '../errors.js';
 import { oncePer } from '../once-per.js';
 import { pathLength } from '../path/length.js';
 import { type Path, pathEnd, pathStart } from '../path/path.js';
 import { signedArea } from '../region/area.js';
 import { coincidenceTolerance, dartLegTolerance, largestAllowance, largestCoordinate } from '../tolerance.js';
 import { distance, type Point } from '../vector.js';
-import { dartsOf, edgeNames, edgeParts, edgePath, interrupts, outlinePath, partsOfEdge } from './outline.js';
+import {
+  dartsOf,
+  edgeNames,
+  edgeParts,
+  edgePath,
+  interrupts,
+  outlinePath,
+  partsOfEdge,
+  pathsOfPart,
+  pleatsOf,
+} from './outline.js';
 import { refuseSelfCrossing } from './self-crossing.js';
+import { refusal } from './tellings.js';
 import type { Dart, Edge, Pattern, Piece, Seam } from './types.js';
 
 /**
@@ -43,8 +53,7 @@ export const validatePiece: (piece: Piece) => void = oncePer((piece: Piece): voi
     const { parts } = piece.outline;
     if (parts.length === 0) throw withoutEdges();
     for (const part of parts) {
-      const paths = part.type === 'edge' ? [part.path] : part.legs;
-      locating({ edge: part.name }, () => paths.forEach(refuseBadPath));
+      locating({ edge: part.name }, () => pathsOfPart(part).forEach(refuseBadPath));
     }
     refuseGaps(piece);
     refuseNames(piece);
@@ -60,10 +69,7 @@ export const validatePiece: (piece: Piece) => void = oncePer((piece: Piece): voi
         piece.cutting.count <= mostCopies
       )
     )
-      throw new PatternError('cut-count', {
-        message: 'How often a piece is cut must be a whole number from 1 to 1000.',
-        remedy: 'Write 1, or 2 for a pair.',
-      });
+      throw refusal('cut-count', { most: mostCopies });
   });
 });
 const mostCopies = 1000;
@@ -71,40 +77,20 @@ const mostCopies = 1000;
 function refuseDuplicates(what: 'piece' | 'seam' | 'fabric', names: readonly string[]): void {
   const seen = new Set<string>();
   for (const name of names) {
-    if (name.trim() === '')
-      throw new PatternError('name-missing', {
-        message: `A ${what} has no name.`,
-        remedy: `Give every ${what} a name.`,
-      });
-    if (seen.has(name))
-      throw new PatternError(`duplicate-${what}`, {
-        message: `There are two ${what}s called ${quoted(name)}.`,
-        remedy: 'Give each a name of its own.',
-        where: what === 'piece' ? { piece: name } : {},
-      });
+    if (name.trim() === '') throw refusal('name-missing', { what });
+    if (seen.has(name)) throw refusal(`duplicate-${what}`, { name }, what === 'piece' ? { piece: name } : {});
     seen.add(name);
   }
 }
 
-const withoutEdges = (): PatternError =>
-  new PatternError('piece-without-outline', {
-    message: 'A piece has no edges.',
-    remedy: 'Mark its edges with data-edge, or one closed path with data-outline.',
-  });
+const withoutEdges = (): PatternError => refusal('piece-without-outline', {});
 
 function refuseBadPath(path: Path): void {
   const inRange = ({ x, y }: Point): boolean =>
     Math.abs(x) <= largestCoordinate && Math.abs(y) <= largestCoordinate;
-  if (!path.segments.every(s => s.every(inRange)))
-    throw new PatternError('coordinate-out-of-range', {
-      message: 'A point is not a number, or lies more than 100 m away.',
-      remedy: 'Check the unit the drawing was saved in.',
-    });
+  if (!path.segments.every(s => s.every(inRange))) throw refusal('coordinate-out-of-range', {});
   if (path.segments.length === 0 || pathLength(path) <= coincidenceTolerance)
-    throw new PatternError('edge-without-length', {
-      message: 'An edge or dart leg has no length.',
-      remedy: 'Remove it, or draw it.',
-    });
+    throw refusal('edge-without-length', {});
   path.segments.forEach((segment, i) => {
     const next = path.segments[i + 1];
     if (next) refuseGap(endOf(segment), startOf(next));
@@ -116,52 +102,31 @@ function refuseGaps(piece: Piece): void {
   parts.forEach((part, i) => {
     const next = parts[(i + 1) % parts.length]!;
     if (part.type === 'dart') refuseGap(pathEnd(part.legs[0]), pathStart(part.legs[1]), part.name);
-    const end = part.type === 'edge' ? pathEnd(part.path) : pathEnd(part.legs[1]);
-    const start = next.type === 'edge' ? pathStart(next.path) : pathStart(next.legs[0]);
-    refuseGap(end, start, part.name, next.name);
+    refuseGap(pathEnd(pathsOfPart(part).at(-1)!), pathStart(pathsOfPart(next)[0]!), part.name, next.name);
   });
 }
 
 function refuseGap(end: Point, start: Point, edge?: string, next?: string): void {
   const gap = distance(end, start);
   if (gap <= coincidenceTolerance) return;
-  const between =
-    edge === undefined || next === undefined ? '' : ` between ${quoted(edge)} and ${quoted(next)}`;
-  throw new PatternError('open-outline', {
-    message: `The outline is open${between}: a gap of ${gap.toFixed(2)} mm.`,
-    remedy: 'Let each edge start where the last one ends.',
-    ...(edge === undefined ? {} : { where: { edge } }),
-  });
+  const between = edge === undefined || next === undefined ? {} : { between: [edge, next] };
+  throw refusal('open-outline', { gapMm: gap, ...between }, edge === undefined ? {} : { edge });
 }
 
 /** An edge stands once, or in parts with darts (or one edge, as an inset in a neck) between each and the next. */
 function refuseNames(piece: Piece): void {
   const { parts } = piece.outline;
-  const names = [...edgeNames(piece), ...dartsOf(piece).map(d => d.name)];
-  if (names.some(name => name.trim() === ''))
-    throw new PatternError('name-missing', {
-      message: 'An edge has no name.',
-      remedy: 'Give every edge and dart a name.',
-    });
+  const names = [...edgeNames(piece), ...[...dartsOf(piece), ...pleatsOf(piece)].map(d => d.name)];
+  if (names.some(name => name.trim() === '')) throw refusal('name-missing', { what: 'edge' });
   const twice = names.find((name, i) => names.indexOf(name) !== i);
-  if (twice !== undefined)
-    throw new PatternError('duplicate-edge', {
-      message: `Two edges or darts are called ${quoted(twice)}.`,
-      remedy: 'Give each a name of its own.',
-      where: { edge: twice },
-    });
+  if (twice !== undefined) throw refusal('duplicate-edge', { name: twice }, { edge: twice });
   for (const name of edgeNames(piece)) {
     const own = partsOfEdge(piece, name);
     for (let i = 1; i < own.length; i++) {
       const from = parts.indexOf(own[i - 1]!) + 1;
       const count = (parts.indexOf(own[i]!) - from + parts.length) % parts.length;
       const between = Array.from({ length: count }, (_, k) => parts[(from + k) % parts.length]!);
-      if (!interrupts(between))
-        throw new PatternError('edge-in-parts', {
-          message: `The edge ${quoted(name)} lies in separate places.`,
-          remedy: 'Give each part a name of its own; only darts or one other edge may interrupt an edge.',
-          where: { edge: name },
-        });
+      if (!interrupts(between)) throw refusal('edge-in-parts', { name }, { edge: name });
     }
   }
 }
@@ -169,87 +134,59 @@ function refuseNames(piece: Piece): void {
 function refuseBadEdge(edge: Edge): void {
   const { allowance, kind, opening } = edge;
   if (!(allowance >= 0 && allowance <= largestAllowance))
-    throw new PatternError('allowance-out-of-range', {
-      message: `An allowance must be from 0 to ${largestAllowance} mm.`,
-      remedy: 'Check its sign and its unit.',
-    });
-  if (allowance > 0 && (kind === 'fold' || kind === 'raw'))
-    throw new PatternError('allowance-on-fold', {
-      message: 'A fold or raw edge has no allowance.',
-      remedy: 'Set its allowance to 0, or make it a seam.',
-    });
+    throw refusal('allowance-out-of-range', { mostMm: largestAllowance });
+  if (allowance > 0 && (kind === 'fold' || kind === 'raw')) throw refusal('allowance-on-fold', {});
   if (opening !== undefined && !(opening > 0 && opening <= largestCoordinate))
-    throw new PatternError('opening-out-of-range', {
-      message: 'An opening must be longer than 0.',
-      remedy: 'Give its length, or leave it out.',
-    });
+    throw refusal('opening-out-of-range', {});
 }
 
-function refuseUnlikeLegs({ legs }: Dart): void {
+function refuseUnlikeLegs({ name, legs }: Dart): void {
   const [a, b] = legs.map(pathLength) as [number, number];
   if (Math.abs(a - b) <= dartLegTolerance) return;
-  throw new PatternError('dart-legs-differ', {
-    message: `The legs of the dart differ by ${Math.abs(a - b).toFixed(1)} mm (${a.toFixed(1)} and ${b.toFixed(1)} mm).`,
-    remedy: `Draw them equally long, within ${dartLegTolerance} mm.`,
+  throw refusal('dart-legs-differ', {
+    dart: { dart: name },
+    firstMm: a,
+    secondMm: b,
+    limitMm: dartLegTolerance,
   });
 }
 
 function refuseBadArea(outline: Path): void {
   const area = signedArea(outline);
-  if (Math.abs(area) <= coincidenceTolerance)
-    throw new PatternError('outline-without-area', {
-      message: 'The outline encloses nothing.',
-      remedy: 'Check that its edges are not drawn on top of each other.',
-    });
-  if (area < 0)
-    throw new PatternError('outline-anticlockwise', {
-      message: 'The outline runs anticlockwise.',
-      remedy: 'List its edges clockwise as seen on the page.',
-    });
+  if (Math.abs(area) <= coincidenceTolerance) throw refusal('outline-without-area', {});
+  if (area < 0) throw refusal('outline-anticlockwise', {});
 }
 
 function refuseBadNotches(piece: Piece): void {
   const names = edgeNames(piece);
   for (const notch of piece.notches) {
-    if (!names.includes(notch.edge)) throw unknownEdge(piece.name, notch.edge, names, 'A notch');
+    if (!names.includes(notch.edge)) throw unknownEdge(piece.name, notch.edge, names, { notch: true });
     const length = pathLength(edgePath(piece, notch.edge));
     if (!(notch.at >= -coincidenceTolerance && notch.at <= length + coincidenceTolerance))
-      throw new PatternError('notch-off-edge', {
-        message: `A notch lies ${notch.at.toFixed(1)} mm along an edge that is ${length.toFixed(1)} mm long.`,
-        remedy: 'Move it onto the edge.',
-        where: { edge: notch.edge },
-      });
+      throw refusal('notch-off-edge', { alongMm: notch.at, edgeMm: length }, { edge: notch.edge });
   }
 }
 
 function validateSeam(seam: Seam, pattern: Pattern): void {
   for (const side of [seam.a, seam.b]) {
-    if (side.length === 0)
-      throw new PatternError('empty-seam', {
-        message: `One side of the seam ${quoted(seam.name)} has no edge.`,
-        remedy: 'Give both sides, a and b.',
-      });
+    if (side.length === 0) throw refusal('empty-seam', { name: seam.name });
     for (const run of side) {
       const piece = pattern.pieces.find(p => p.name === run.piece);
       if (!piece)
-        throw new PatternError('unknown-piece', {
-          message: `The seam ${quoted(seam.name)} names the piece ${quoted(run.piece)}, which is not there.`,
-          remedy: suggestion(
-            run.piece,
-            pattern.pieces.map(p => p.name),
-            'pieces',
-          ),
-          where: { piece: run.piece },
-        });
+        throw refusal(
+          'unknown-piece',
+          { name: run.piece, names: pattern.pieces.map(p => p.name), seam: seam.name },
+          { piece: run.piece },
+        );
       if (!edgeNames(piece).includes(run.edge))
-        throw unknownEdge(piece.name, run.edge, edgeNames(piece), `The seam ${quoted(seam.name)}`);
+        throw unknownEdge(piece.name, run.edge, edgeNames(piece), { seam: seam.name });
     }
   }
 }
 
-const unknownEdge = (piece: string, edge: string, names: readonly string[], what: string): PatternError =>
-  new PatternError('unknown-edge', {
-    message: `${what} names the edge ${quoted(edge)}, which the piece ${quoted(piece)} does not have.`,
-    remedy: suggestion(edge, names, 'edges'),
-    where: { piece, edge },
-  });
+const unknownEdge = (
+  piece: string,
+  edge: string,
+  names: readonly string[],
+  by: { readonly seam?: string; readonly notch?: boolean },
+): PatternError => refusal('unknown-edge', { piece, name: edge, names, ...by }, { piece, edge });

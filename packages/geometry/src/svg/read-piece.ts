@@ -104,8 +104,8 @@ function onStitchingLine(outline: OutlineReading, context: PieceContext): readon
   const { parts: stitched, findings } = placed(where, () =>
     stitchingLine(parts, edge => included.get(edge.name) ?? 0),
   );
-  for (const { severity, code, where: place, ...said } of findings)
-    context.report.addAt(severity, code, { ...where(place.edge), ...place }, said);
+  for (const found of findings)
+    context.report.take({ ...found, where: { ...where(found.where.edge), ...found.where } });
   return stitched;
 }
 

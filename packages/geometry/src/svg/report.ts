@@ -14,6 +14,8 @@ export interface Said {
 export interface Report {
   add(severity: Severity, code: string, at: number, said: Said): void;
   addAt(severity: Severity, code: string, where: Where, said: Said): void;
+  /** A finding made elsewhere, its place in the file already known. */
+  take(finding: Finding): void;
   /** An error to throw, placed in the file. */
   error(code: string, at: number, said: Said): PatternError;
   where(at: number): Where;
@@ -32,15 +34,17 @@ export function reportOn(document: XmlDocument, file: string | undefined): Repor
     ...(piece === undefined ? {} : { piece }),
     ...(edge === undefined ? {} : { edge }),
   });
-  const addAt: Report['addAt'] = (severity, code, place, { message, remedy, figures }) => {
-    const count = (counts.get(code) ?? 0) + 1;
-    counts.set(code, count);
-    if (count > mostFindingsOfAKind) return;
-    found.push({ severity, code, where: place, message, remedy, ...(figures ? { figures } : {}) });
+  const take = (finding: Finding): void => {
+    const count = (counts.get(finding.code) ?? 0) + 1;
+    counts.set(finding.code, count);
+    if (count <= mostFindingsOfAKind) found.push(finding);
   };
+  const addAt: Report['addAt'] = (severity, code, place, { message, remedy, figures }) =>
+    take({ severity, code, where: place, message, remedy, ...(figures ? { figures } : {}) });
   return {
     add: (severity, code, at, said) => addAt(severity, code, placed(at, said), said),
     addAt,
+    take,
     error: (code, at, said) =>
       new PatternError(code, { message: said.message, remedy: said.remedy, where: placed(at, said) }),
     where,

@@ -12,6 +12,7 @@ import {
   type Pattern,
   type Piece,
   type Point,
+  pathsOfPart,
   scale,
 } from '@paperhinge/geometry';
 import { type BlockGrid, blockGrid } from './block-place.js';
@@ -106,8 +107,7 @@ export function pieceShape(
   };
 }
 
-export const netLine = (piece: Piece): Path =>
-  joined(...piece.outline.parts.flatMap(p => (p.type === 'edge' ? [p.path] : p.legs)));
+export const netLine = (piece: Piece): Path => joined(...piece.outline.parts.flatMap(pathsOfPart));
 
 /** What an ink blocks for labels: the chords of its path, or the sides of its box. */
 export function inkChords(ink: Ink): readonly (readonly [Point, Point])[] {

@@ -1,4 +1,4 @@
-import { joined, type OutlinePart, type Path, type Piece } from '@paperhinge/geometry';
+import { joined, type OutlinePart, type Path, type Piece, pathsOfPart } from '@paperhinge/geometry';
 
 /** A stitching line as one stroke; `closed` if it runs all round. */
 export interface SewLine {
@@ -12,7 +12,7 @@ export interface SewLine {
  */
 export function sewLinesOf({ outline: { parts } }: Piece): readonly SewLine[] {
   const rest = parts.findIndex(part => !isSewn(part));
-  if (rest < 0) return [{ path: joined(...parts.flatMap(pathsOf)), closed: true }];
+  if (rest < 0) return [{ path: joined(...parts.flatMap(pathsOfPart)), closed: true }];
   const runs: OutlinePart[][] = [];
   let open = false;
   for (const part of [...parts.slice(rest), ...parts.slice(0, rest)]) {
@@ -22,9 +22,8 @@ export function sewLinesOf({ outline: { parts } }: Piece): readonly SewLine[] {
     }
     open = isSewn(part);
   }
-  return runs.map(run => ({ path: joined(...run.flatMap(pathsOf)), closed: false }));
+  return runs.map(run => ({ path: joined(...run.flatMap(pathsOfPart)), closed: false }));
 }
 
 const isSewn = (part: OutlinePart): boolean =>
-  part.type === 'dart' || part.kind === 'seam' || part.kind === 'hem';
-const pathsOf = (part: OutlinePart): readonly Path[] => (part.type === 'edge' ? [part.path] : part.legs);
+  part.type !== 'edge' || part.kind === 'seam' || part.kind === 'hem';

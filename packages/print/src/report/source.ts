@@ -1,4 +1,4 @@
-import type { Finding, Pattern } from '@paperhinge/geometry';
+import type { Pattern, ToldFinding } from '@paperhinge/geometry';
 
 /** What is written up: a pattern alone, or what became of it with the record of the alteration. */
 export interface ReportSource {
@@ -21,12 +21,12 @@ export interface RecordFigures {
   readonly steps: readonly {
     readonly step: number;
     readonly did: string;
-    readonly findings: readonly Finding[];
+    readonly findings: readonly ToldFinding[];
   }[];
   readonly before: MeasuredPattern;
   readonly after: MeasuredPattern;
   readonly derived: Readonly<Record<string, DerivedFigures>>;
-  readonly findings: readonly Finding[];
+  readonly findings: readonly ToldFinding[];
   readonly girths?: Readonly<Record<string, GirthFigures>>;
   readonly orderOfWork: readonly OrderedJob[];
 }

@@ -1,4 +1,4 @@
-import type { Finding, Piece } from '@paperhinge/geometry';
+import type { Piece, ToldFinding } from '@paperhinge/geometry';
 import { cutWords } from '../drawing/cutting-words.js';
 import { inEighths } from '../drawing/widths.js';
 import type { Block, Column, FindingItem, Section, WrittenDocument } from './document.js';
@@ -134,7 +134,7 @@ function bandTable(record: RecordFigures | undefined): Block | undefined {
 const weight = { fault: 0, warning: 1, note: 2 } as const;
 
 /** Findings with the gravest first; the same words about the same place are said once. */
-function findingsBlock(findings: readonly Finding[]): Block {
+function findingsBlock(findings: readonly ToldFinding[]): Block {
   const items = findings
     .map(
       (f): FindingItem => ({
@@ -150,7 +150,7 @@ function findingsBlock(findings: readonly Finding[]): Block {
   return { kind: 'findings', items };
 }
 
-const whereWords = ({ where }: Finding): string =>
+const whereWords = ({ where }: ToldFinding): string =>
   [where.step === undefined ? '' : `step ${where.step}`, [where.piece, where.edge].filter(Boolean).join('.')]
     .filter(Boolean)
     .join(', ');

@@ -1,0 +1,26 @@
+import type { Saying } from '@paperhinge/geometry';
+import { sayingsOf } from '@paperhinge/geometry';
+import type { DeriveTellings } from './derive/tellings.js';
+import type { FitTellings } from './fit/tellings.js';
+import type { HingeTellings } from './hinge/tellings.js';
+import type { OperationTellings } from './operations/tellings.js';
+import type { OrderTellings } from './order-of-work/tellings.js';
+
+/** Every code that this package tells, with its facts. Each folder lists its own. */
+export interface AlterTellings
+  extends HingeTellings,
+    OperationTellings,
+    DeriveTellings,
+    FitTellings,
+    OrderTellings {}
+
+/** Sentences without a remedy: what a step did, the jobs of the order of work and their reasons, cautions. */
+export interface AlterSentences {
+  /** A sentence that is already in words. */
+  said: { readonly text: string };
+}
+
+export const { saying } = sayingsOf<AlterSentences>();
+
+/** A sentence in words of its own, for operations written outside the project. */
+export const inWords = (text: string): Saying => saying('said', { text });

@@ -1,0 +1,106 @@
+import { PatternError, type Where } from './errors.js';
+
+/** A thing of a pattern that is spoken of, by its names. */
+export interface Thing {
+  readonly piece?: string;
+  readonly edge?: string;
+  readonly dart?: string;
+  readonly pleat?: string;
+  readonly line?: string;
+  readonly mark?: string;
+  readonly notch?: string;
+  readonly seam?: string;
+  readonly fabric?: string;
+  readonly fastening?: string;
+}
+
+/**
+ * A figure or a reference behind a saying. A number's name ends in its unit (`differenceMm`, `angleDeg`,
+ * `ratioPercent`); one without is a count.
+ */
+export type Fact = number | string | boolean | Thing | Saying | readonly (number | string | Thing | Saying)[];
+/** The facts of a saying, by name. */
+export type Facts = Readonly<Record<string, Fact | undefined>>;
+
+/** Something to be said, not yet in words: a stable code and the facts that its sentence is made of. */
+export interface Saying {
+  readonly code: string;
+  readonly facts: Facts;
+}
+
+/** Something to be told of a place: words for it are found by its code. */
+export interface Tellable extends Saying {
+  readonly where: Where;
+}
+
+/** How a finding weighs: to know, to look at, or it will not sew or fit. */
+export type Severity = 'note' | 'warning' | 'fault';
+
+/** Something a maker can live with or must decide about: data, not an exception. A `fault` will not sew or fit. */
+export interface Finding {
+  readonly severity: Severity;
+  /** Stable, lower case with hyphens, for programs. */
+  readonly code: string;
+  readonly where: Where;
+  /** Named figures behind the finding, in mm, degrees or percent as the name says (`differenceMm`, `angleDeg`). */
+  readonly figures?: Readonly<Record<string, number>>;
+  /** What else its sentence speaks of: edges, seams, names. */
+  readonly about?: Facts;
+  // The words themselves, until every finding has its entry in the catalogue.
+  readonly message?: string;
+  readonly remedy?: string;
+}
+
+/** A finding in words, as it is shown and recorded. */
+export interface ToldFinding extends Omit<Finding, 'about' | 'message' | 'remedy'> {
+  readonly message: string;
+  readonly remedy: string;
+}
+
+/** The sayings of a package: which facts belong to which code. */
+export type SayingTable<S> = { readonly [C in keyof S]: object };
+/** The facts of a code that says all by itself. */
+export type NoFacts = Readonly<Record<string, never>>;
+
+/**
+ * The makers of sayings for a table of codes and their facts, so that the compiler holds what is said and its words
+ * to one another:
+ *
+ * ```ts
+ * interface HingeTellings { 'spread-too-wide': { readonly slashMm: number; readonly byMm: number } }
+ * const { refusal, finding } = sayingsOf<HingeTellings>();
+ * throw refusal('spread-too-wide', { slashMm: 40, byMm: 90 });
+ * ```
+ */
+export function sayingsOf<S extends SayingTable<S>>() {
+  return {
+    /** An error to throw. */
+    refusal: <C extends keyof S & string>(code: C, facts: S[C], where: Where = {}): PatternError =>
+      new PatternError(code, { facts: facts as Facts, where }),
+    /** A finding: numbers become its figures, all else what it speaks of. */
+    finding: <C extends keyof S & string>(
+      severity: Severity,
+      code: C,
+      where: Where,
+      facts: S[C],
+    ): Finding => ({ severity, code, where, ...partedFacts(facts as Facts) }),
+    /** A sentence to be worded later. */
+    saying: <C extends keyof S & string>(code: C, facts: S[C]): Saying => ({
+      code,
+      facts: facts as Facts,
+    }),
+  };
+}
+
+function partedFacts(facts: Facts): Pick<Finding, 'figures' | 'about'> {
+  const known = Object.entries(facts).filter(([, fact]) => fact !== undefined);
+  const figures = known.filter((entry): entry is [string, number] => typeof entry[1] === 'number');
+  const about = known.filter(([, fact]) => typeof fact !== 'number');
+  return {
+    ...(figures.length > 0 ? { figures: Object.fromEntries(figures) } : {}),
+    ...(about.length > 0 ? { about: Object.fromEntries(about) } : {}),
+  };
+}
+
+/** All facts of a finding together again, for its words. */
+export const factsOf = ({ figures, about }: Finding): Facts => ({ ...figures, ...about });

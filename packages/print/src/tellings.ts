@@ -1,0 +1,6 @@
+import { sayingsOf } from '@paperhinge/geometry';
+
+/** What is told of pages and what stands on them. */
+export type PrintTellings = Record<never, never>;
+
+export const { refusal, finding } = sayingsOf<PrintTellings>();

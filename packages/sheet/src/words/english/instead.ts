@@ -1,0 +1,14 @@
+import { nearestName } from '@paperhinge/geometry';
+import type { Say } from '../say.js';
+
+/** How many names a remedy lists. */
+const mostListed = 12;
+
+/** A remedy that points to the nearest of the names there are, or lists them. */
+export function instead(name: string, names: readonly string[], what: string, say: Say): string {
+  const near = nearestName(name, names);
+  if (near !== undefined) return `Did you mean ${say.written(near)}?`;
+  if (names.length === 0) return `There are no ${what} to choose from.`;
+  const shown = names.slice(0, mostListed).map(say.name);
+  return `Choose from its ${what}: ${[...shown, ...(names.length > mostListed ? ['…'] : [])].join(', ')}.`;
+}

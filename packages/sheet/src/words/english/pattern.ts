@@ -1,0 +1,135 @@
+import type { PatternTellings } from '@paperhinge/geometry';
+import { capital } from '../capital.js';
+import type { Say, Tellings } from '../catalogue.js';
+import { instead } from './instead.js';
+
+export const pattern: Tellings<PatternTellings> = {
+  'length-not-understood': () => ({
+    message: 'A length was not understood.',
+    remedy: 'Write it as 12 mm, 1.2 cm, 3/8 in or 2 7/8".',
+  }),
+  'length-out-of-range': () => ({ message: 'A length is over 100 m.', remedy: 'Check its unit.' }),
+  'percent-not-understood': ({ write, lacksSign }) => ({
+    message: lacksSign ? 'A percentage lacks its sign.' : 'A percentage was not understood.',
+    remedy:
+      write === undefined ? 'Write a percentage such as 80 %.' : `Write ${write}, if that is what you mean.`,
+  }),
+  'position-not-understood': ({ form }) => ({
+    message: 'A place on an edge was not understood.',
+    remedy: {
+      'from-nothing': 'Name the edge after "from".',
+      'share-or-length': 'Write 50 % or 1/2 for a share, or 0.5 mm for a length.',
+      any: 'Write it as 1/3, 40 %, 1/3 from EDGE or 60 mm from EDGE.',
+    }[form],
+  }),
+  'position-off-edge': ({ edge, alongMm, edgeMm }, say) => ({
+    message:
+      edge === undefined || alongMm === undefined || edgeMm === undefined
+        ? 'A place lies beyond its edge.'
+        : `The place lies ${say.length(alongMm)} along ${say.thing(edge)}, which is ${say.length(edgeMm)} long.`,
+    remedy: 'Give a share from 0 to 100 %, or a length within the edge.',
+  }),
+  'ambiguous-end': ({ edge, from }, say) => ({
+    message: `The ${say.name(from)} touches both ends of ${say.thing(edge)}.`,
+    remedy:
+      'Write "from start" or "from end": its start is the end that is met first going clockwise round the piece.',
+  }),
+  'not-a-neighbour': ({ edge, from, neighbours }, say) => ({
+    message: `The ${say.name(from)} does not touch ${say.thing(edge)}.`,
+    remedy: `Write ${neighbours.map(name => `"from ${name}"`).join(' or ')}.`,
+  }),
+  'unknown-piece': ({ name, names, seam }, say) => ({
+    message:
+      seam === undefined
+        ? `The pattern has no piece ${say.written(name)}.`
+        : `The ${say.name(seam)} seam is sewn to a piece that is not there: ${say.written(name)}.`,
+    remedy: instead(name, names, 'pieces', say),
+  }),
+  'unknown-edge': ({ name, names, piece, seam, notch }, say) => ({
+    message: capital(`${who(seam, notch, say)}${say.thing({ piece })} has no edge ${say.written(name)}.`),
+    remedy: instead(name, names, 'edges', say),
+  }),
+  'name-missing': ({ what }) => ({ message: `A ${what} has no name.`, remedy: `Give every ${what} a name.` }),
+  'duplicate-piece': ({ name }, say) => ({
+    message: `There are two pieces called ${say.written(name)}.`,
+    remedy: 'Give each a name of its own.',
+  }),
+  'duplicate-seam': ({ name }, say) => ({
+    message: `There are two seams called ${say.written(name)}.`,
+    remedy: 'Give each a name of its own.',
+  }),
+  'duplicate-fabric': ({ name }, say) => ({
+    message: `There are two cloths called ${say.written(name)}.`,
+    remedy: 'Give each a name of its own.',
+  }),
+  'duplicate-edge': ({ name }, say) => ({
+    message: `Two edges, darts or pleats are called ${say.written(name)}.`,
+    remedy: 'Give each a name of its own.',
+  }),
+  'cut-count': ({ most }) => ({
+    message: `How often a piece is cut must be a whole number from 1 to ${most}.`,
+    remedy: 'Write 1, or 2 for a pair.',
+  }),
+  'piece-without-outline': () => ({
+    message: 'A piece has no edges.',
+    remedy: 'Mark its edges with data-edge, or one closed path with data-outline.',
+  }),
+  'coordinate-out-of-range': () => ({
+    message: 'A point is not a number, or lies more than 100 m away.',
+    remedy: 'Check the unit the drawing was saved in.',
+  }),
+  'edge-without-length': () => ({
+    message: 'An edge or dart leg has no length.',
+    remedy: 'Remove it, or draw it.',
+  }),
+  'open-outline': ({ gapMm, between }, say) => ({
+    message: `The outline is open${
+      between === undefined ? '' : ` between ${say.list(between.map(say.written))}`
+    }: a gap of ${say.slight(gapMm)}.`,
+    remedy: 'Let each edge start where the last one ends.',
+  }),
+  'edge-in-parts': ({ name }, say) => ({
+    message: `The edge ${say.written(name)} lies in separate places.`,
+    remedy: 'Give each part a name of its own; only darts, pleats or one other edge may interrupt an edge.',
+  }),
+  'allowance-out-of-range': ({ mostMm }, say) => ({
+    message: `An allowance must be from 0 to ${say.length(mostMm)}.`,
+    remedy: 'Check its sign and its unit.',
+  }),
+  'allowance-on-fold': () => ({
+    message: 'A fold or raw edge has no allowance.',
+    remedy: 'Set its allowance to 0, or make it a seam.',
+  }),
+  'opening-out-of-range': () => ({
+    message: 'An opening must be longer than 0.',
+    remedy: 'Give its length, or leave it out.',
+  }),
+  'dart-legs-differ': ({ dart, firstMm, secondMm, limitMm }, say) => ({
+    message: `The legs of ${say.thing(dart)} differ by ${say.slight(Math.abs(firstMm - secondMm))}: ${say.length(firstMm)} and ${say.length(secondMm)}.`,
+    remedy: `Draw them equally long, within ${say.allowance(limitMm)}.`,
+  }),
+  'outline-without-area': () => ({
+    message: 'The outline encloses nothing.',
+    remedy: 'Check that its edges are not drawn on top of each other.',
+  }),
+  'outline-anticlockwise': () => ({
+    message: 'The outline runs anticlockwise.',
+    remedy: 'List its edges clockwise as seen on the page.',
+  }),
+  'notch-off-edge': ({ alongMm, edgeMm }, say) => ({
+    message: `A notch lies ${say.length(alongMm)} along an edge that is ${say.length(edgeMm)} long.`,
+    remedy: 'Move it onto the edge.',
+  }),
+  'empty-seam': ({ name }, say) => ({
+    message: `One side of the ${say.name(name)} seam has no edge.`,
+    remedy: 'Give both sides, a and b.',
+  }),
+};
+
+/** Who speaks of an edge that is not there. */
+const who = (seam: string | undefined, notch: boolean | undefined, say: Say): string =>
+  seam !== undefined
+    ? `The ${say.name(seam)} seam names an edge that is not there: `
+    : notch
+      ? 'A notch lies on an edge that is not there: '
+      : '';
