@@ -4,6 +4,7 @@ import {
   draftBand,
   draftFacing,
   draftStrip,
+  lengthen,
   moveDart,
   recutNeckline,
   removePiece,
@@ -21,8 +22,9 @@ import type { SheetStep } from './sheet.js';
 export function applyStep(pattern: Pattern, step: SheetStep): Alteration {
   switch (step.verb) {
     case 'shorten':
-    case 'lengthen':
       return shorten(pattern, step.parameters);
+    case 'lengthen':
+      return lengthen(pattern, step.parameters);
     case 'close dart':
       return closeDart(pattern, step.parameters);
     case 'move dart':

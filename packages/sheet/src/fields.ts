@@ -10,6 +10,8 @@ import {
 import { z } from 'zod';
 import { longestLength, mostSlashes } from './limits.js';
 import { type WordingCode, type Words, wording } from './wording.js';
+import { english } from './words/english/index.js';
+import { wordsOf } from './words/words.js';
 
 // The kinds of value a sheet's fields take. Each reads what the maker wrote into mm, shares, rad, places and names.
 // The message of an issue is a code of `wording`; its params may say it better.
@@ -193,6 +195,8 @@ export function code<const C extends WordingCode>(of: C): C {
   return of;
 }
 
+const inEnglish = wordsOf(english, 'mm');
+
 type Context = z.core.$RefinementCtx;
 
 /** Adds an issue, in words of its own where given. */
@@ -210,7 +214,7 @@ function attempt<T>(context: Context, read: () => T, { ownRemedy = false } = {})
     return read();
   } catch (error) {
     if (!(error instanceof PatternError) || !(error.code in wording)) throw error;
-    tell(context, error.code as WordingCode, ownRemedy ? { remedy: error.remedy } : {});
+    tell(context, error.code as WordingCode, ownRemedy ? { remedy: inEnglish.error(error).remedy } : {});
     return undefined;
   }
 }

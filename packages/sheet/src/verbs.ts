@@ -43,7 +43,7 @@ export const verbSchemas = oncePerUnit(unit => {
 
   return {
     shorten: shortened('lengthen'),
-    lengthen: shortened('shorten').transform(({ by, ...rest }) => ({ ...rest, by: 0 - by })),
+    lengthen: shortened('shorten'),
     'close dart': mapping({
       piece: name,
       dart: name,

@@ -8,6 +8,7 @@ import {
   edgeNamed,
   edgePath,
   type Pattern,
+  type PatternError,
   type Piece,
   pathLength,
   pieceNamed,
@@ -22,6 +23,7 @@ import {
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
+import { told } from '../../support/told.js';
 
 const lengthOf = (pattern: Pattern, piece: string, edge: string): number =>
   pathLength(edgePath(pieceNamed(pattern, piece), edge));
@@ -55,7 +57,7 @@ function refusal(work: () => unknown): { code: string; remedy: string; message: 
   try {
     work();
   } catch (error) {
-    return error as never;
+    return told(error as PatternError);
   }
   throw new Error('nothing was refused');
 }

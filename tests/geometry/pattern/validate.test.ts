@@ -16,6 +16,7 @@ import {
 } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
+import { told } from '../../support/told.js';
 
 const at = (x: number, y: number) => ({ x, y });
 const edge = (name: string, path: Path, rest: Partial<EdgeSpec> = {}): EdgeSpec => ({ name, path, ...rest });
@@ -26,11 +27,11 @@ const outline = names.map((name, i) => edge(name, side(i)));
 const box = (changes: Partial<PieceSpec> = {}): PieceSpec => ({ name: 'box', outline, ...changes });
 const withEdge = (i: number, changed: EdgeSpec | Dart): PieceSpec =>
   box({ outline: outline.map((e, j) => (j === i ? changed : e)) });
-const refusal = (work: () => unknown): PatternError => {
+const refusal = (work: () => unknown): ReturnType<typeof told> => {
   try {
     work();
   } catch (error) {
-    if (error instanceof PatternError) return error;
+    if (error instanceof PatternError) return told(error);
     throw error;
   }
   throw new Error('it was accepted');

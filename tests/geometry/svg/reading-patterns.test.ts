@@ -14,6 +14,7 @@ import {
   signedArea,
 } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
+import { told } from '../../support/told.js';
 import { inMillimetres } from './in-millimetres.js';
 
 const read = (content: string, options = {}) => readPattern(inMillimetres(content), options);
@@ -21,11 +22,11 @@ const pieceIn = (content: string) =>
   read(`<g data-piece="p" data-allowance="10">${content}</g>`).pattern.pieces[0]!;
 const findingsIn = (content: string) => read(`<g data-piece="p" data-allowance="10">${content}</g>`).findings;
 const codes = (content: string) => findingsIn(content).map(f => f.code);
-const refusal = (content: string, options = {}): PatternError => {
+const refusal = (content: string, options = {}): ReturnType<typeof told> => {
   try {
     read(content, { file: 'p.svg', ...options });
   } catch (error) {
-    if (error instanceof PatternError) return error;
+    if (error instanceof PatternError) return told(error);
     throw error;
   }
   throw new Error('it was read');

@@ -1,5 +1,6 @@
 import { type EdgeRun, PatternError, readPattern } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
+import { told } from '../../support/told.js';
 
 /** Front and back on the fold, each with neck, shoulder, armhole and a side; the front's side has a dart. */
 const front =
@@ -12,11 +13,11 @@ const collar =
 const drawing = (metadata: string) =>
   `<svg xmlns="http://www.w3.org/2000/svg" width="600mm" height="200mm" viewBox="0 0 600 200" data-unit="in">\n<metadata>\n${metadata}\n</metadata>${front}${back}${collar}</svg>`;
 const read = (seams: string) => readPattern(drawing(`{ "seams": {\n${seams}\n} }`), { file: 's.svg' });
-const refusal = (metadata: string): PatternError => {
+const refusal = (metadata: string): ReturnType<typeof told> => {
   try {
     readPattern(drawing(metadata), { file: 's.svg' });
   } catch (error) {
-    if (error instanceof PatternError) return error;
+    if (error instanceof PatternError) return told(error);
     throw error;
   }
   throw new Error('it was read');

@@ -5,7 +5,6 @@ import {
   identity,
   locating,
   type Pattern,
-  PatternError,
   type Piece,
   pathEnd,
   pathLength,
@@ -24,7 +23,10 @@ import { holdingSection } from '../hinge/holding.js';
 import { openingFindings } from '../hinge/opening-findings.js';
 import { cutApart } from '../hinge/sections.js';
 import { swing } from '../hinge/swing.js';
-import { degrees, millimetres, percent } from '../hinge/wording.js';
+import { saying } from '../tellings.js';
+import * as field from '../verb/fields.js';
+import { perform, verbOf } from '../verb/verb.js';
+import { refusal } from './tellings.js';
 
 /** Close a dart, wholly or a share of it, by opening another edge. */
 export interface CloseDart {
@@ -32,8 +34,8 @@ export interface CloseDart {
   readonly dart: string;
   readonly into: string;
   readonly at?: EdgePosition;
-  /** 0 to 1. */
-  readonly share: number;
+  /** 0 to 1; default 1, the whole dart. */
+  readonly share?: number;
 }
 
 /**
@@ -42,44 +44,59 @@ export interface CloseDart {
  * apex-B. The edge opens by 2 R sin(θ/2), R being the slash's length. Default place of the slash: where the grain
  * line through the apex first meets the edge, else the edge's middle. The two edges at the dart keep their names.
  *
- * @throws PatternError `unknown-piece`, `unknown-dart`, `unknown-edge`, `share-out-of-range`, `dart-legs-differ`
- *   (closing wholly, legs more than 1 mm apart), `slash-leaves-piece`, `slash-crosses-dart`, `slash-too-short`,
- *   `outline-tangled`, and those of `resolvePosition`
+ * @throws PatternError `unknown-piece`, `unknown-dart`, `unknown-edge`, `dart-legs-differ` (closing wholly, legs more
+ *   than 1 mm apart), `slash-leaves-piece`, `slash-crosses-dart`, `slash-too-short`, `outline-tangled`, and those of
+ *   `perform` and `resolvePosition`
  */
-export function closeDart(pattern: Pattern, parameters: CloseDart): Alteration {
-  const { share } = parameters;
-  const piece = pieceNamed(pattern, parameters.piece);
-  return locating({ piece: piece.name, edge: parameters.into }, () => {
-    if (!(share >= 0 && share <= 1))
-      throw new PatternError('share-out-of-range', {
-        message: `A dart cannot be closed by ${percent(share)}.`,
-        remedy: 'Give a share from 0 to 100 %.',
-      });
-    const dart = dartNamed(piece, parameters.dart);
-    if (share === 1) checkLegs(piece, parameters.dart);
-    const along = slashPlace(piece, parameters);
-    const cutPiece = cutApart(piece, [{ from: { edge: parameters.into, along }, to: { dart: dart.name } }]);
-    const holding = holdingSection(cutPiece);
-    // To the left of the slash lies the outline that leads on to mouth end A, to the right the one from B.
-    const angle = share * dartAngle(dart);
-    const turned = rotation(cutPiece.beside[0]!.left === holding ? -angle : angle, dart.apex);
-    const motions = cutPiece.sections.map((_, i) => (i === holding ? identity : turned));
-    const swung = swing(cutPiece, motions, holding, share === 1 ? { closing: [dart.name] } : {});
-    const opened = swung.openings[0]?.openedMm ?? 0;
-    const whole = degrees(Math.abs(dartAngle(dart)));
-    const what =
-      share === 1
-        ? `closed dart ${dart.name} of ${piece.name} (${whole})`
-        : `closed ${percent(share)} of dart ${dart.name} of ${piece.name} (${degrees(Math.abs(angle))} of ${whole})`;
-    return {
-      pattern: withPiece(pattern, swung.piece),
-      did: `${what} into ${parameters.into}, ${millimetres(along)} from its start; ${parameters.into} opened by ${millimetres(opened)}`,
-      findings: openingFindings(piece.name, swung),
-    };
-  });
-}
+export const closeDart = (pattern: Pattern, parameters: CloseDart): Alteration =>
+  perform(closeDartVerb, pattern, parameters);
 
-function slashPlace(piece: Piece, { dart, into, at }: CloseDart): number {
+export const closeDartVerb = verbOf<CloseDart>()({
+  verb: 'close dart',
+  does: 'Slashes from an edge to the point of a dart, leaves a hinge of paper there, and swings the side until the dart has closed and the edge has opened.',
+  fields: {
+    piece: field.piece(),
+    dart: field.dart(),
+    into: field.edge(),
+    at: field.optional(field.place('into')),
+    share: field.usually(field.share(), 1),
+  },
+  sentence: 'Close the {dart} dart of the {piece} into the {into}[ at {at}][, {share} of it]',
+  startsAt: { dart: ['piece', 'dart'], edge: ['piece', 'into'] },
+  example: { pattern: 'woven-shift', step: { piece: 'front', dart: 'bust', into: 'hem' } },
+  alter: (pattern, { share, ...parameters }) => {
+    const piece = pieceNamed(pattern, parameters.piece);
+    return locating({ piece: piece.name, edge: parameters.into }, () => {
+      const dart = dartNamed(piece, parameters.dart);
+      if (share === 1) checkLegs(piece, parameters.dart);
+      const along = slashPlace(piece, parameters);
+      const cutPiece = cutApart(piece, [{ from: { edge: parameters.into, along }, to: { dart: dart.name } }]);
+      const holding = holdingSection(cutPiece);
+      // To the left of the slash lies the outline that leads on to mouth end A, to the right the one from B.
+      const angle = share * dartAngle(dart);
+      const turned = rotation(cutPiece.beside[0]!.left === holding ? -angle : angle, dart.apex);
+      const motions = cutPiece.sections.map((_, i) => (i === holding ? identity : turned));
+      const swung = swing(cutPiece, motions, holding, share === 1 ? { closing: [dart.name] } : {});
+      return {
+        pattern: withPiece(pattern, swung.piece),
+        did: saying('closed-dart', {
+          dart: { piece: piece.name, dart: dart.name },
+          into: { edge: parameters.into },
+          wholeDeg: inDegrees(dartAngle(dart)),
+          closedDeg: inDegrees(angle),
+          sharePercent: share * 100,
+          alongMm: along,
+          openedMm: swung.openings[0]?.openedMm ?? 0,
+        }),
+        findings: openingFindings(piece.name, swung),
+      };
+    });
+  },
+});
+
+const inDegrees = (rad: number): number => (Math.abs(rad) * 180) / Math.PI;
+
+function slashPlace(piece: Piece, { dart, into, at }: Pick<CloseDart, 'dart' | 'into' | 'at'>): number {
   if (at) return resolvePosition(piece, into, at);
   return grainCrossing(piece, dartNamed(piece, dart).apex, into) ?? pathLength(edgePath(piece, into)) / 2;
 }
@@ -89,8 +106,5 @@ function checkLegs(piece: Piece, name: string): void {
   const a = distance(pathStart(legs[0]), apex),
     b = distance(pathEnd(legs[1]), apex);
   if (Math.abs(a - b) <= tolerances.dartLegTolerance + tolerances.coincidenceTolerance) return;
-  throw new PatternError('dart-legs-differ', {
-    message: `The legs of dart "${name}" are ${a.toFixed(2)} and ${b.toFixed(2)} mm long.`,
-    remedy: 'Redraw the dart so that its legs differ by no more than 1 mm.',
-  });
+  throw refusal('dart-legs-unlike', { dart: { piece: piece.name, dart: name }, firstMm: a, secondMm: b });
 }

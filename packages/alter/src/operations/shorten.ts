@@ -1,9 +1,12 @@
-import { type Finding, formatLength, type Pattern, pieceNamed, withPiece } from '@paperhinge/geometry';
+import { type Finding, type Pattern, pieceNamed, withPiece } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
 import { moveHem } from '../edit/move-hem.js';
 import { shortenAtLine } from '../edit/shorten-at-line.js';
+import { saying } from '../tellings.js';
+import * as field from '../verb/fields.js';
+import { perform, verbOf } from '../verb/verb.js';
 
-/** Shorten (or, with a negative amount, lengthen) pieces at the hem or at a drawn line. Amount in mm. */
+/** Shorten or lengthen pieces at the hem or at a drawn line. Amount in mm, 0 or more. */
 export interface Shorten {
   readonly pieces: readonly string[];
   /** `hem`, or the name of a line of each piece. */
@@ -12,29 +15,57 @@ export interface Shorten {
 }
 
 /**
- * Shortens pieces by `by` mm along the grain; a negative amount lengthens.
+ * Shortens pieces by `by` mm along the grain.
  *
  * At the hem: it moves, and it and its neighbours run on straight or are cut at their crossing. At a line: the part
  * away from the neck (or cap) moves, and each edge the line crosses is sheared square to the grain so that its two
  * parts meet.
  *
  * @throws PatternError `unknown-piece`; `no-hem`, `several-hems`; `unknown-line`; `shorten-beyond-piece`;
- *   `line-off-piece`, `line-through-corner`, `line-crosses-edge-twice`; `grain-across`; `dart-legs-differ`
+ *   `line-off-piece`, `line-through-corner`, `line-crosses-edge-twice`; `grain-across`; `dart-legs-differ`; those of
+ *   `perform`
  */
-export function shorten(pattern: Pattern, { pieces, at, by }: Shorten): Alteration {
+export const shorten = (pattern: Pattern, parameters: Shorten): Alteration =>
+  perform(shortenVerb, pattern, parameters);
+
+/** Lengthens pieces, see {@link shorten}. */
+export const lengthen = (pattern: Pattern, parameters: Shorten): Alteration =>
+  perform(lengthenVerb, pattern, parameters);
+
+const fields = { pieces: field.pieces(), at: field.drawnLine('pieces', ['hem']), by: field.length() };
+const startsAt = { piece: ['pieces'], edge: ['pieces', 'at'], line: ['pieces', 'at'], table: [] };
+
+export const shortenVerb = verbOf<Shorten>()({
+  verb: 'shorten',
+  does: 'Cuts length off at the hem, or folds it out at a line.',
+  fields,
+  sentence: 'Shorten the {pieces} at the {at} by {by}',
+  startsAt,
+  example: { pattern: 'woven-shift', step: { pieces: ['front', 'back'], at: 'hem', by: 210 } },
+  alter: (pattern, parameters) => changeLength(pattern, parameters, parameters.by),
+});
+
+export const lengthenVerb = verbOf<Shorten>()({
+  verb: 'lengthen',
+  does: 'Adds length at the hem, or spreads the pattern at a line.',
+  fields,
+  sentence: 'Lengthen the {pieces} at the {at} by {by}',
+  startsAt,
+  example: { pattern: 'woven-shift', step: { pieces: ['sleeve'], at: 'hem', by: 40 } },
+  alter: (pattern, parameters) => changeLength(pattern, parameters, -parameters.by),
+});
+
+/** @param by mm taken off; negative: added */
+function changeLength(pattern: Pattern, { pieces, at }: Shorten, by: number): Alteration {
+  const names = [...new Set(pieces)];
   const findings: Finding[] = [];
   let altered = pattern;
-  for (const name of new Set(pieces)) {
+  for (const name of names) {
     const piece = pieceNamed(altered, name);
     const done = at === 'hem' ? moveHem(piece, by) : shortenAtLine(piece, at, by);
     findings.push(...done.findings);
     altered = withPiece(altered, done.piece);
   }
-  const verb = by < 0 ? 'lengthened' : 'shortened';
-  const where = at === 'hem' ? 'at the hem' : `at the line "${at}"`;
-  return {
-    pattern: altered,
-    did: `${verb} ${[...new Set(pieces)].join(', ')} ${where} by ${formatLength(Math.abs(by), pattern.unit)}`,
-    findings,
-  };
+  const did = saying('shortened', { pieces: names.map(piece => ({ piece })), at, byMm: by });
+  return { pattern: altered, did, findings };
 }

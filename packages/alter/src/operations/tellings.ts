@@ -1,6 +1,8 @@
-import { sayingsOf } from '@paperhinge/geometry';
+import { sayingsOf, type Thing } from '@paperhinge/geometry';
 
 /** What is told of the alterations and what they draw anew. */
-export type OperationTellings = Record<never, never>;
+export interface OperationTellings {
+  'dart-legs-unlike': { readonly dart: Thing; readonly firstMm: number; readonly secondMm: number };
+}
 
 export const { refusal, finding } = sayingsOf<OperationTellings>();

@@ -1,10 +1,13 @@
 import type { Catalogue } from '../catalogue.js';
+import { did } from './did.js';
 import { grammar } from './grammar.js';
+import { operations } from './operations.js';
 import { pattern } from './pattern.js';
+import { verb } from './verb.js';
 
 /** What the project says, in English. */
 export const english: Catalogue = {
   grammar,
-  tellings: { ...pattern },
-  sentences: { said: ({ text }) => text },
+  tellings: { ...pattern, ...verb, ...operations },
+  sentences: { ...did },
 };

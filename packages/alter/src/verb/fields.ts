@@ -1,0 +1,134 @@
+import type { EdgePosition, EdgeRef } from '@paperhinge/geometry';
+
+/** What a field of a verb holds. */
+export type FieldKind =
+  | 'piece'
+  | 'pieces'
+  | 'edge'
+  | 'edge-of-piece'
+  | 'edges-of-pieces'
+  | 'dart'
+  | 'pleat'
+  | 'line'
+  | 'mark'
+  | 'notch'
+  | 'seam'
+  | 'place'
+  | 'places'
+  | 'length'
+  | 'lengths'
+  | 'angle'
+  | 'share'
+  | 'count'
+  | 'choice'
+  | 'yes-or-no'
+  | 'cloth'
+  | 'new-name'
+  | 'text'
+  | 'group';
+
+/** Whether a field must be given, may be left out, or has a usual value. */
+export type Giving = 'needed' | 'optional' | 'usual';
+
+/**
+ * One field of a verb, from which its form in a sheet, its schema, the list to pick from, its handle on a drawing and
+ * its check at the library's door are all derived. Lengths in mm, angles in rad, shares from 0 to 1.
+ */
+export interface Field<T = unknown, G extends Giving = Giving> {
+  readonly kind: FieldKind;
+  readonly giving: G;
+  readonly usual?: T;
+  /** The field that names the piece (of an edge, dart, line, mark) or the edge (of a place) that this one belongs to. */
+  readonly of?: string;
+  /** Bounds of a number; `over`: more than the least. */
+  readonly least?: number;
+  readonly most?: number;
+  readonly over?: boolean;
+  /** The words of a choice, or those that may stand instead of a name: `all seams`, `hem`. */
+  readonly words?: readonly string[];
+  /** The fields of a group. */
+  readonly fields?: Fields;
+}
+/** Fields by their name in the library (`halfWidth`); a sheet writes it in words (`half width`). */
+export type Fields = { readonly [name: string]: Field };
+
+type Needed<T> = Field<T, 'needed'>;
+const needed = <T>(kind: FieldKind, more: Omit<Field<T>, 'kind' | 'giving'> = {}): Needed<T> => ({
+  kind,
+  giving: 'needed',
+  ...more,
+});
+
+/** mm: longer than any garment needs, so that a wrong unit is told and not sewn. */
+const longestLength = 5000;
+
+export const piece = (): Needed<string> => needed('piece');
+export const pieces = (): Needed<readonly string[]> => needed('pieces');
+/** An edge of the piece that the field `of` names. */
+export const edge = (of = 'piece'): Needed<string> => needed('edge', { of });
+/** An edge with its piece: `front.neck`. */
+export const edgeOfPiece = (): Needed<EdgeRef> => needed('edge-of-piece');
+export const edgesOfPieces = <const W extends string = never>(
+  words: readonly W[] = [],
+): Needed<readonly EdgeRef[] | W> => needed('edges-of-pieces', { words });
+export const dart = (of = 'piece'): Needed<string> => needed('dart', { of });
+export const pleat = (of = 'piece'): Needed<string> => needed('pleat', { of });
+/** A line of the piece, or of each piece; `words` may stand instead. */
+export const drawnLine = (of = 'piece', words: readonly string[] = []): Needed<string> =>
+  needed('line', { of, words });
+export const mark = (of = 'piece'): Needed<string> => needed('mark', { of });
+export const seam = (): Needed<string> => needed('seam');
+/** A place on the edge (or seam) that the field `of` names. */
+export const place = (of: string): Needed<EdgePosition> => needed('place', { of });
+/** One place, or a range of them. */
+export const places = (of: string): Needed<EdgePosition | readonly [EdgePosition, EdgePosition]> =>
+  needed('places', { of });
+
+interface Bounds {
+  readonly least?: number;
+  readonly most?: number;
+  /** More than the least, not equal to it. */
+  readonly over?: boolean;
+}
+/** mm, from 0 unless the bounds say otherwise. */
+export const length = ({ least = 0, most = longestLength, over }: Bounds = {}): Needed<number> =>
+  needed('length', { least, most, ...(over ? { over } : {}) });
+/** mm, more than 0. */
+export const size = (): Needed<number> => length({ over: true });
+/** mm, either way. */
+export const signedLength = (): Needed<number> => length({ least: -longestLength });
+/** rad, less than half a turn either way. */
+export const angle = (): Needed<number> => needed('angle', { least: -Math.PI, most: Math.PI });
+/** 0 to 1 unless the bounds say otherwise. */
+export const share = ({ least = 0, most = 1, over }: Bounds = {}): Needed<number> =>
+  needed('share', { least, most, ...(over ? { over } : {}) });
+export const count = (most: number): Needed<number> => needed('count', { least: 1, most });
+export const choice = <const W extends string>(...words: readonly W[]): Needed<W> =>
+  needed('choice', { words });
+export const yesOrNo = (): Needed<boolean> => needed('yes-or-no');
+export const cloth = (): Needed<string> => needed('cloth');
+/** A name that the step gives. */
+export const newName = (): Needed<string> => needed('new-name');
+export const group = <T>(fields: FieldsOf<T>): Needed<T> => needed('group', { fields: fields as Fields });
+
+/** May be left out. */
+export const optional = <T>(field: Field<T>): Field<T, 'optional'> => ({ ...field, giving: 'optional' });
+/** Takes this value where it is left out. */
+export const usually = <T>(field: Field<T>, usual: T): Field<T, 'usual'> => ({
+  ...field,
+  giving: 'usual',
+  usual,
+});
+
+/** A field for each parameter of an operation. */
+export type FieldsOf<P> = { readonly [K in keyof P]-?: Field<NonNullable<P[K]>> };
+
+/** Parameters with every usual value filled in. */
+export type Filled<P, F> = Omit<P, UsualIn<F>> & {
+  readonly [K in keyof P as K extends UsualIn<F> ? K : never]-?: NonNullable<P[K]>;
+};
+type UsualIn<F> = { [K in keyof F]: F[K] extends Field<infer _, 'usual'> ? K : never }[keyof F];
+
+/** How a sheet writes a field's name: `halfWidth` is `half width`. */
+export const inSheet = (name: string): string =>
+  name.replace(/[A-Z]/g, capital => ` ${capital.toLowerCase()}`);

@@ -1,0 +1,83 @@
+import type { Pattern } from '@paperhinge/geometry';
+import type { Alteration } from '../alteration.js';
+import { checkFields } from './check-fields.js';
+import type { Fields, FieldsOf, Filled } from './fields.js';
+
+/** A thing on the table that a sentence can begin at. */
+export type Start =
+  | 'edge'
+  | 'corner'
+  | 'dart'
+  | 'pleat'
+  | 'notch'
+  | 'line'
+  | 'mark'
+  | 'seam'
+  | 'piece'
+  | 'table';
+
+/** Names that a step makes and unmakes, as far as they can be told without running it. */
+export interface Leaves {
+  /** Pieces that are there afterwards, with names of edges that only a run can tell. */
+  readonly pieces?: readonly string[];
+  /** Pieces there before that may have other names on them afterwards. */
+  readonly changed?: readonly string[];
+  readonly removed?: readonly string[];
+  /** Seams that are there afterwards; `unknown` where only a run can tell. */
+  readonly seams?: readonly string[] | 'unknown';
+}
+
+/**
+ * All there is to know of a trade verb: schema, pick-lists, sentences, handles, reference and errors are derived from
+ * it. It stands beside its operation; `verbs.ts` lists them.
+ */
+export interface Verb<P = never, F extends FieldsOf<P> = FieldsOf<P>> {
+  /** As a sheet writes it: `close dart`. */
+  readonly verb: string;
+  /** What the maker does on paper, in one or two sentences of plain words. */
+  readonly does: string;
+  readonly fields: F;
+  /** Of each list exactly one is given. */
+  readonly oneOf?: readonly (readonly (keyof P & string)[])[];
+  /** The field that is missing beside those that are there. */
+  readonly lacks?: (parameters: P) => (keyof P & string) | undefined;
+  readonly leaves?: (parameters: P) => Leaves;
+  /**
+   * What it says in plain words, its fields in braces: `Close the {dart} of the {piece} into the {into}[ at {at}]`.
+   * What stands in brackets is said only where its field is given.
+   */
+  readonly sentence: string;
+  /** Where it can begin, and which fields the thing touched fills, in the order piece, then the thing. */
+  readonly startsAt: { readonly [S in Start]?: readonly string[] };
+  /** One step as a sheet writes it, on one of the demo patterns. */
+  readonly example: { readonly pattern: string; readonly step: Readonly<Record<string, unknown>> };
+  readonly alter: (pattern: Pattern, parameters: Filled<P, F>) => Alteration;
+}
+
+/** A verb of any parameters, as lists of them hold it. */
+export interface AnyVerb extends Omit<Verb<never>, 'fields' | 'oneOf' | 'lacks' | 'leaves' | 'alter'> {
+  readonly fields: Fields;
+  readonly oneOf?: readonly (readonly string[])[];
+  readonly lacks?: (parameters: never) => string | undefined;
+  readonly leaves?: (parameters: never) => Leaves;
+  readonly alter: (pattern: Pattern, parameters: never) => Alteration;
+}
+
+/**
+ * Declares a verb whose parameters are `P`, each with its field:
+ * `export const shortenVerb = verbOf<Shorten>()({ verb: 'shorten', fields: { … }, … })`.
+ */
+export const verbOf =
+  <P>() =>
+  <const F extends FieldsOf<P>>(declaration: Verb<P, F>): Verb<P, F> =>
+    declaration;
+
+/**
+ * Does a verb to a pattern: what is left out takes its usual value, and what is no value of its field's kind is
+ * refused before any work is done. A step of a sheet and a call of the library both come this way.
+ * @throws PatternError `field-missing`, `field-not-usable`, `field-out-of-range`, `fields-exclude`, `field-unknown`;
+ *   what the operation refuses
+ */
+export function perform<P, F extends FieldsOf<P>>(verb: Verb<P, F>, pattern: Pattern, given: P): Alteration {
+  return verb.alter(pattern, checkFields(verb as object as AnyVerb, given as object) as Filled<P, F>);
+}

@@ -1,0 +1,57 @@
+import { inSheet, type VerbTellings } from '@paperhinge/alter';
+import type { Say, Tellings } from '../catalogue.js';
+import { list } from './grammar.js';
+import { instead } from './instead.js';
+
+/** What each kind of field holds. */
+const kinds: Readonly<Record<string, string>> = {
+  piece: 'the name of a piece',
+  pieces: 'names of pieces',
+  edge: 'the name of an edge',
+  'edge-of-piece': 'an edge with its piece, such as front.neck',
+  'edges-of-pieces': 'edges with their pieces, such as front.neck',
+  place: 'a place on an edge, such as 1/3 or 60 mm from shoulder',
+  places: 'a place on an edge, or two of them',
+  length: 'a length',
+  lengths: 'lengths',
+  angle: 'an angle in degrees',
+  share: 'a percentage with its sign, such as 80 %',
+  count: 'a whole number',
+  'yes-or-no': 'yes or no',
+  group: 'fields of its own',
+};
+
+export const verb: Tellings<VerbTellings> = {
+  'field-missing': ({ verb, fields }) => ({
+    message: `"${verb}" does not say ${list(fields.map(f => `"${inSheet(f)}"`))}${fields.length > 1 ? ', one of the two' : ''}.`,
+    remedy: `Add ${fields.map(f => `"${inSheet(f)}"`).join(' or ')}.`,
+  }),
+  'field-unknown': ({ verb, field, fields }, say) => ({
+    message: `"${verb}" has no field ${say.written(field)}.`,
+    remedy: instead(field, fields.map(inSheet), 'fields', say),
+  }),
+  'field-not-usable': ({ verb, field, kind }) => ({
+    message: `What "${inSheet(field)}" of "${verb}" holds cannot be used.`,
+    remedy: `Give ${kinds[kind] ?? 'a name'}.`,
+  }),
+  'field-out-of-range': ({ verb, field, kind, value, least, most, over }, say) => ({
+    message: `"${inSheet(field)}" of "${verb}" is ${figure(value, kind, say)}.`,
+    remedy: over
+      ? `Give more than ${figure(least, kind, say)}, up to ${figure(most, kind, say)}.`
+      : `Give ${figure(least, kind, say)} to ${figure(most, kind, say)}.`,
+  }),
+  'fields-exclude': ({ verb, fields }) => ({
+    message: `"${verb}" has both ${list(fields.map(f => `"${inSheet(f)}"`))}.`,
+    remedy: 'Keep one of the two.',
+  }),
+  'choice-unknown': ({ field, given, words }, say) => ({
+    message: `"${inSheet(field)}" cannot be ${say.written(given)}.`,
+    remedy: instead(given, words, 'words', say),
+  }),
+};
+
+function figure(value: number, kind: string, say: Say): string {
+  if (kind === 'share') return say.percent(value * 100);
+  if (kind === 'angle') return say.angle((value * 180) / Math.PI);
+  return kind === 'length' ? say.length(value) : say.number(value, 0);
+}

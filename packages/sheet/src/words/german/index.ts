@@ -1,0 +1,13 @@
+import type { Catalogue } from '../catalogue.js';
+import { did } from './did.js';
+import { grammar } from './grammar.js';
+import { operations } from './operations.js';
+import { pattern } from './pattern.js';
+import { verb } from './verb.js';
+
+/** What the project says, in German. */
+export const german: Catalogue = {
+  grammar,
+  tellings: { ...pattern, ...verb, ...operations },
+  sentences: { ...did },
+};

@@ -1,0 +1,13 @@
+import { nearestName } from '@paperhinge/geometry';
+import type { Say } from '../say.js';
+
+const mostListed = 12;
+
+/** A remedy that points to the nearest of the names there are, or lists them. */
+export function instead(name: string, names: readonly string[], what: string, say: Say): string {
+  const near = nearestName(name, names);
+  if (near !== undefined) return `Meinten Sie ${say.written(near)}?`;
+  if (names.length === 0) return `Es gibt keine ${what} zur Auswahl.`;
+  const shown = names.slice(0, mostListed).map(say.name);
+  return `Zur Auswahl stehen die ${what} ${[...shown, ...(names.length > mostListed ? ['…'] : [])].join(', ')}.`;
+}

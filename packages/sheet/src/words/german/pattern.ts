@@ -1,0 +1,133 @@
+import type { PatternTellings } from '@paperhinge/geometry';
+import type { Tellings } from '../catalogue.js';
+import { instead } from './instead.js';
+
+const ownName = 'Geben Sie jedem einen eigenen Namen.';
+const nouns = { piece: 'Ein Teil', seam: 'Eine Naht', fabric: 'Ein Stoff', edge: 'Eine Kante' } as const;
+
+export const pattern: Tellings<PatternTellings> = {
+  'length-not-understood': () => ({
+    message: 'Eine Länge wurde nicht verstanden.',
+    remedy: 'Schreiben Sie sie als 12 mm, 1.2 cm, 3/8 in oder 2 7/8".',
+  }),
+  'length-out-of-range': () => ({
+    message: 'Eine Länge ist größer als 100 m.',
+    remedy: 'Prüfen Sie ihre Einheit.',
+  }),
+  'percent-not-understood': ({ write, lacksSign }) => ({
+    message: lacksSign ? 'Einem Prozentwert fehlt das Zeichen.' : 'Ein Prozentwert wurde nicht verstanden.',
+    remedy:
+      write === undefined
+        ? 'Schreiben Sie einen Prozentwert wie 80 %.'
+        : `Schreiben Sie ${write}, wenn Sie das meinen.`,
+  }),
+  'position-not-understood': ({ form }) => ({
+    message: 'Eine Stelle auf einer Kante wurde nicht verstanden.',
+    remedy: {
+      'from-nothing': 'Nennen Sie nach „from“ die Kante.',
+      'share-or-length': 'Schreiben Sie 50 % oder 1/2 für einen Anteil, 0.5 mm für eine Länge.',
+      any: 'Schreiben Sie sie als 1/3, 40 %, 1/3 from KANTE oder 60 mm from KANTE.',
+    }[form],
+  }),
+  'position-off-edge': ({ edge, alongMm, edgeMm }, say) => ({
+    message:
+      edge === undefined || alongMm === undefined || edgeMm === undefined
+        ? 'Eine Stelle liegt jenseits ihrer Kante.'
+        : `${say.thing(edge)}: Die Stelle liegt bei ${say.length(alongMm)}, die Kante ist ${say.length(edgeMm)} lang.`,
+    remedy: 'Geben Sie einen Anteil von 0 bis 100 % oder eine Länge innerhalb der Kante an.',
+  }),
+  'ambiguous-end': ({ edge, from }, say) => ({
+    message: `${say.thing(edge)}: ${say.written(from)} berührt beide Enden.`,
+    remedy:
+      'Schreiben Sie „from start“ oder „from end“: Der Anfang ist das Ende, das im Uhrzeigersinn zuerst kommt.',
+  }),
+  'not-a-neighbour': ({ edge, from, neighbours }, say) => ({
+    message: `${say.thing(edge)}: ${say.written(from)} berührt kein Ende.`,
+    remedy: `Schreiben Sie ${neighbours.map(name => `„from ${name}“`).join(' oder ')}.`,
+  }),
+  'unknown-piece': ({ name, names, seam }, say) => ({
+    message:
+      seam === undefined
+        ? `Der Schnitt hat kein Teil ${say.written(name)}.`
+        : `${say.thing({ seam })} nennt ein Teil, das es nicht gibt: ${say.written(name)}.`,
+    remedy: instead(name, names, 'Teile', say),
+  }),
+  'unknown-edge': ({ name, names, piece, seam, notch }, say) => ({
+    message: `${seam !== undefined ? `${say.thing({ seam })}: ` : notch ? 'Ein Passzeichen: ' : ''}${say.thing({ piece })} hat keine Kante ${say.written(name)}.`,
+    remedy: instead(name, names, 'Kanten', say),
+  }),
+  'name-missing': ({ what }) => ({ message: `${nouns[what]} hat keinen Namen.`, remedy: ownName }),
+  'duplicate-piece': ({ name }, say) => ({
+    message: `Zwei Teile heißen ${say.written(name)}.`,
+    remedy: ownName,
+  }),
+  'duplicate-seam': ({ name }, say) => ({
+    message: `Zwei Nähte heißen ${say.written(name)}.`,
+    remedy: ownName,
+  }),
+  'duplicate-fabric': ({ name }, say) => ({
+    message: `Zwei Stoffe heißen ${say.written(name)}.`,
+    remedy: ownName,
+  }),
+  'duplicate-edge': ({ name }, say) => ({
+    message: `Zwei Kanten, Abnäher oder Falten heißen ${say.written(name)}.`,
+    remedy: ownName,
+  }),
+  'cut-count': ({ most }) => ({
+    message: `Wie oft ein Teil zugeschnitten wird, muss eine ganze Zahl von 1 bis ${most} sein.`,
+    remedy: 'Schreiben Sie 1, oder 2 für ein Paar.',
+  }),
+  'piece-without-outline': () => ({
+    message: 'Ein Teil hat keine Kanten.',
+    remedy: 'Kennzeichnen Sie seine Kanten mit data-edge oder einen geschlossenen Pfad mit data-outline.',
+  }),
+  'coordinate-out-of-range': () => ({
+    message: 'Ein Punkt ist keine Zahl oder liegt mehr als 100 m entfernt.',
+    remedy: 'Prüfen Sie, in welcher Einheit die Zeichnung gespeichert wurde.',
+  }),
+  'edge-without-length': () => ({
+    message: 'Eine Kante oder ein Abnäherschenkel hat keine Länge.',
+    remedy: 'Entfernen oder zeichnen Sie sie.',
+  }),
+  'open-outline': ({ gapMm, between }, say) => ({
+    message: `Der Umriss ist offen${between === undefined ? '' : ` zwischen ${say.list(between.map(say.written))}`}: eine Lücke von ${say.slight(gapMm)}.`,
+    remedy: 'Lassen Sie jede Kante dort beginnen, wo die vorige endet.',
+  }),
+  'edge-in-parts': ({ name }, say) => ({
+    message: `Die Kante ${say.written(name)} liegt an getrennten Stellen.`,
+    remedy:
+      'Geben Sie jedem Stück einen eigenen Namen; nur Abnäher, Falten oder eine andere Kante dürfen eine Kante unterbrechen.',
+  }),
+  'allowance-out-of-range': ({ mostMm }, say) => ({
+    message: `Eine Nahtzugabe muss zwischen 0 und ${say.length(mostMm)} liegen.`,
+    remedy: 'Prüfen Sie Vorzeichen und Einheit.',
+  }),
+  'allowance-on-fold': () => ({
+    message: 'Eine Bruch- oder Schnittkante hat keine Zugabe.',
+    remedy: 'Setzen Sie ihre Zugabe auf 0 oder machen Sie eine Naht daraus.',
+  }),
+  'opening-out-of-range': () => ({
+    message: 'Ein Schlitz muss länger als 0 sein.',
+    remedy: 'Geben Sie seine Länge an oder lassen Sie ihn weg.',
+  }),
+  'dart-legs-differ': ({ dart, firstMm, secondMm, limitMm }, say) => ({
+    message: `${say.thing(dart)}: Die Schenkel sind ${say.length(firstMm)} und ${say.length(secondMm)} lang, Unterschied ${say.slight(Math.abs(firstMm - secondMm))}.`,
+    remedy: `Zeichnen Sie sie gleich lang, auf ${say.allowance(limitMm)} genau.`,
+  }),
+  'outline-without-area': () => ({
+    message: 'Der Umriss umschließt nichts.',
+    remedy: 'Prüfen Sie, ob seine Kanten übereinander gezeichnet sind.',
+  }),
+  'outline-anticlockwise': () => ({
+    message: 'Der Umriss läuft gegen den Uhrzeigersinn.',
+    remedy: 'Führen Sie seine Kanten im Uhrzeigersinn auf.',
+  }),
+  'notch-off-edge': ({ alongMm, edgeMm }, say) => ({
+    message: `Ein Passzeichen liegt bei ${say.length(alongMm)}, seine Kante ist ${say.length(edgeMm)} lang.`,
+    remedy: 'Verschieben Sie es auf die Kante.',
+  }),
+  'empty-seam': ({ name }, say) => ({
+    message: `${say.thing({ seam: name })} hat auf einer Seite keine Kante.`,
+    remedy: 'Geben Sie beide Seiten an, a und b.',
+  }),
+};
