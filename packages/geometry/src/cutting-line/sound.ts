@@ -1,6 +1,7 @@
 import { requireDistance, requirePoint } from '../curve/sound.js';
 import { locating, PatternError } from '../errors.js';
 import { requirePath } from '../path/sound.js';
+import { pathsOfPart } from '../pattern/outline.js';
 import type { OutlinePart, Piece } from '../pattern/types.js';
 
 /** @throws PatternError `piece-without-outline`; what is wrong with a number or a path, with the piece and the part */
@@ -27,8 +28,8 @@ function requirePart(part: OutlinePart): void {
     requireAllowance(part.allowance);
     return;
   }
-  part.legs.forEach(requirePath);
-  requirePoint(part.apex);
+  pathsOfPart(part).forEach(requirePath);
+  if (part.type === 'dart') requirePoint(part.apex);
 }
 
 /** mm outside or inside a line. @throws PatternError `allowance-out-of-range`, `not-a-number` */
