@@ -1,21 +1,14 @@
 import { rootsInUnit } from '../polynomial.js';
-import {
-  coincidenceTolerance,
-  contactTolerance,
-  doubleZero,
-  fitTolerance,
-  narrowestStretch,
-  restHair,
-  straightAngle,
-} from '../tolerance.js';
-import { add, cross, distance, dot, leftOf, norm, type Point, scale, subtract, unit } from '../vector.js';
+import { coincidenceTolerance, fitTolerance, narrowestStretch, restHair } from '../tolerance.js';
+import { add, dot, leftOf, type Point, scale, subtract, unit } from '../vector.js';
 import { arcBetween } from './arc.js';
 import { curvatureExtremes } from './curvature.js';
 import { fitParallel } from './offset-fit.js';
 import { directionAt, type Parallel, parallelOf, stretchAt } from './parallel.js';
-import { powerForm, xAt, yAt } from './power-form.js';
+import { xAt, yAt } from './power-form.js';
 import { type Cubic, isLine, line, pointAt, type Segment } from './segment.js';
 import { requireDistance, requireSegment, requireTolerance } from './sound.js';
+import { farthestFromStart, isStraight, turningPoints } from './straight.js';
 import { tightSpots } from './tight-spots.js';
 
 /**
@@ -54,14 +47,6 @@ function withoutSpecks([p, q, r, s]: Cubic): Cubic {
   return [p, start, near(r, s) ? s : near(p, r) ? p : r, s];
 }
 
-/** Whether all control points lie on one line, to within a contact and a slight angle; a single point does. */
-function isStraight(curve: Cubic): boolean {
-  const far = subtract(farthestFromStart(curve), curve[0]),
-    axis = unit(far);
-  const slack = Math.min(contactTolerance, norm(far) * straightAngle);
-  return curve.every(c => Math.abs(cross(axis, subtract(c, curve[0]))) <= slack);
-}
-
 /** A cubic that runs on a line, perhaps to and fro; about a turning point from one side to the other, beyond it. */
 function offsetStraight(curve: Cubic, d: number): readonly Segment[] {
   const stops = [0, ...turningPoints(curve), 1].map(t => pointAt(curve, t));
@@ -77,21 +62,6 @@ function offsetStraight(curve: Cubic, d: number): readonly Segment[] {
     parts.push(line(add(from, side), add(to, side)));
   }
   return parts;
-}
-
-const farthestFromStart = ([p, q, r, s]: Cubic): Point =>
-  [q, r, s].reduce((a, b) => (distance(b, p) > distance(a, p) ? b : a));
-
-/** Parameters within a cubic on a line at which it turns back: simple zeros of its speed along the line. */
-function turningPoints(curve: Cubic): readonly number[] {
-  const { x1, x2, x3, y1, y2, y3 } = powerForm(curve);
-  const upright = Math.abs(x1) + Math.abs(x2) + Math.abs(x3) < Math.abs(y1) + Math.abs(y2) + Math.abs(y3);
-  const c = upright ? y1 : x1,
-    b = upright ? 2 * y2 : 2 * x2,
-    a = upright ? 3 * y3 : 3 * x3;
-  const square = b * b - 4 * a * c;
-  if (!(square > doubleZero * (b * b + Math.abs(a * c)))) return [];
-  return rootsInUnit([c, b, a]).filter(t => t > doubleZero && t < 1 - doubleZero);
 }
 
 function offsetBent(curve: Cubic, d: number, tolerance: number): readonly Segment[] {

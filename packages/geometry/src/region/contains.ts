@@ -1,6 +1,6 @@
 import { boxOfPoints, distanceToBox } from '../curve/bounds.js';
 import { nearestOnSegment } from '../curve/nearest.js';
-import { isLine } from '../curve/segment.js';
+import { isLine, type Segment } from '../curve/segment.js';
 import { requirePoint } from '../curve/sound.js';
 import type { Path } from '../path/path.js';
 import { requirePath } from '../path/sound.js';
@@ -34,12 +34,21 @@ export function windingNumber(path: Path, p: Point): number {
   for (const segment of path.segments) {
     winding += crossed(last.x - p.x, last.y - p.y, segment[0].x - p.x, segment[0].y - p.y);
     last = segment.at(-1)!;
-    if (isLine(segment))
-      winding += crossed(segment[0].x - p.x, segment[0].y - p.y, last.x - p.x, last.y - p.y);
-    else if (segment.some(c => c.x >= p.x) && segment.some(c => c.y >= p.y) && segment.some(c => c.y <= p.y))
-      winding += crossedByCubic(segment, p);
+    winding += crossingsToTheRight(segment, p);
   }
   return winding;
+}
+
+/** How often a segment crosses the ray from a point to the right: downwards counts 1, upwards −1. */
+export function crossingsToTheRight(segment: Segment, p: Point): number {
+  if (isLine(segment)) {
+    const [a, b] = segment;
+    return crossed(a.x - p.x, a.y - p.y, b.x - p.x, b.y - p.y);
+  }
+  const [a, b, c, d] = segment;
+  if (Math.max(a.x, b.x, c.x, d.x) < p.x) return 0;
+  if (Math.max(a.y, b.y, c.y, d.y) < p.y || Math.min(a.y, b.y, c.y, d.y) > p.y) return 0;
+  return crossedByCubic(segment, p);
 }
 
 /** +1 where a straight step relative to the point crosses the ray to the right downwards, −1 upwards, else 0. */

@@ -1,0 +1,146 @@
+import {
+  at,
+  difference,
+  distance,
+  intersection,
+  type Path,
+  type Point,
+  polyline,
+  reversedPath,
+  selfCrossings,
+  signedArea,
+  union,
+} from '@paperhinge/geometry';
+
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { areaByClipper, chordsOf, type Operation, perimeter, windingRound } from './judge.js';
+import { anyCase, type Case, disc, rectangle } from './shapes.js';
+
+const operations = { union, intersection, difference };
+const covers: Readonly<Record<Operation, (inA: boolean, inB: boolean) => boolean>> = {
+  union: (inA, inB) => inA || inB,
+  intersection: (inA, inB) => inA && inB,
+  difference: (inA, inB) => inA && !inB,
+};
+
+/** Cases in a run of the tests; `PAPERHINGE_RUNS=5000` judges as many. */
+const runs = Number(process.env.PAPERHINGE_RUNS ?? 300);
+const places = 40;
+
+/** What the judge has against an answer; nothing if it is right. */
+function faultIn({ a, b }: Case, operation: Operation, seed: number): string | undefined {
+  const result = operations[operation](a, b);
+  const ringsA = a.map(chordsOf),
+    ringsB = b.map(chordsOf),
+    rings = result.map(chordsOf);
+  const round = [...ringsA, ...ringsB].reduce((sum, ring) => sum + perimeter(ring), 0);
+  const area = result.reduce((sum, path) => sum + signedArea(path), 0),
+    wanted = areaByClipper(ringsA, ringsB, operation);
+  if (!(Math.abs(area - wanted) <= 0.001 * round + 1e-6)) return `area ${area}, not ${wanted}`;
+  const all = [...ringsA, ...ringsB].flat();
+  const low = { x: Math.min(...all.map(p => p.x)), y: Math.min(...all.map(p => p.y)) },
+    high = { x: Math.max(...all.map(p => p.x)), y: Math.max(...all.map(p => p.y)) };
+  let state = seed;
+  const random = (): number => {
+    state = (state * 48271) % 2147483647;
+    return state / 2147483647;
+  };
+  for (let i = 0; i < places; i++) {
+    const p = { x: low.x + (high.x - low.x) * random(), y: low.y + (high.y - low.y) * random() };
+    const inA = windingRound(ringsA, p, 0.01),
+      inB = windingRound(ringsB, p, 0.01),
+      found = windingRound(rings, p, 0.01);
+    if (inA === undefined || inB === undefined || found === undefined) continue;
+    const covered = covers[operation](inA !== 0, inB !== 0);
+    // Outer paths clockwise, holes anticlockwise: covered ground is wound round once, other ground not at all.
+    if (found !== (covered ? 1 : 0)) return `(${p.x}, ${p.y}) is wound round ${found} times`;
+  }
+  return undefined;
+}
+
+const areaOf = (paths: readonly Path[]): number => paths.reduce((sum, path) => sum + signedArea(path), 0);
+const square = rectangle(0, 0, 10, 10);
+
+describe('region booleans', () => {
+  test('are right by area and at sampled places, whatever the shapes', () => {
+    fc.assert(
+      fc.property(anyCase, fc.integer({ min: 1, max: 1e6 }), (shapes, seed) => {
+        for (const operation of ['union', 'intersection', 'difference'] as const)
+          expect(faultIn(shapes, operation, seed), `${shapes.kind}, ${operation}`).toBeUndefined();
+      }),
+      { numRuns: runs },
+    );
+  });
+
+  test('every path of an answer is simple', () => {
+    fc.assert(
+      fc.property(anyCase, ({ a, b }) => {
+        for (const path of union(a, b))
+          expect(selfCrossings(path).filter(({ point }) => !isCornerOf(path, point))).toEqual([]);
+      }),
+      { numRuns: runs / 3 },
+    );
+  });
+
+  test('squares that touch at a corner stay two', () => {
+    const other = rectangle(10, 10, 10, 10);
+    const both = union([square], [other]);
+    expect(both).toHaveLength(2);
+    expect(areaOf(both)).toBeCloseTo(200, 9);
+    expect(intersection([square], [other])).toEqual([]);
+    expect(areaOf(difference([square], [other]))).toBeCloseTo(100, 9);
+  });
+
+  test('squares that touch along an edge become one', () => {
+    const other = rectangle(10, 0, 10, 10);
+    const [whole, ...more] = union([square], [other]);
+    expect(more).toEqual([]);
+    expect(signedArea(whole!)).toBeCloseTo(200, 9);
+    expect(intersection([square], [other])).toEqual([]);
+  });
+
+  test('a hole that touches the outline is cut out of it', () => {
+    const rest = difference([square], [rectangle(0, 3, 4, 4)]);
+    expect(areaOf(rest)).toBeCloseTo(84, 9);
+    expect(rest).toHaveLength(1);
+    const corner = difference([square], [polyline(at(0, 5), at(5, 2), at(5, 8), at(0, 5))]);
+    expect(areaOf(corner)).toBeCloseTo(85, 9);
+  });
+
+  test('with itself a shape is itself, and nothing of it is left', () => {
+    const shape = disc(3, 4, 20);
+    expect(areaOf(union([shape], [shape]))).toBeCloseTo(signedArea(shape), 6);
+    expect(areaOf(intersection([shape], [reversedPath(shape)]))).toBeCloseTo(signedArea(shape), 6);
+    expect(difference([shape], [shape])).toEqual([]);
+  });
+
+  test('what does not meet comes back bit for bit', () => {
+    const far = disc(100, 0, 5);
+    expect(union([square], [far])).toEqual([square, far]);
+    expect(difference([square], [far])).toEqual([square]);
+  });
+
+  test('halves cut along a curve, put together, are the whole', () => {
+    const cut = { segments: [[at(5, -5), at(9, 3), at(1, 7), at(5, 15)] as const] };
+    const left = {
+      segments: [...cut.segments, [at(5, 15), at(-5, 15)], [at(-5, 15), at(-5, -5)], [at(-5, -5), at(5, -5)]],
+    } as Path;
+    const one = intersection([square], [left]),
+      other = difference([square], [left]);
+    expect(areaOf(one) + areaOf(other)).toBeCloseTo(100, 6);
+    const whole = union(one, other);
+    expect(whole).toHaveLength(1);
+    expect(areaOf(whole)).toBeCloseTo(100, 6);
+  });
+
+  test('nothing and a spur surround nothing', () => {
+    expect(union([], [])).toEqual([]);
+    expect(union([polyline(at(0, 0), at(9, 9), at(0, 0))], [])).toEqual([]);
+    expect(areaOf(difference([square], [polyline(at(5, 5), at(20, 5), at(5, 5))]))).toBeCloseTo(100, 9);
+  });
+});
+
+/** Two loops of one path may touch where it has a corner. */
+const isCornerOf = (path: Path, point: Point): boolean =>
+  path.segments.some(([start]) => distance(start, point) <= 1e-5);
