@@ -3,6 +3,7 @@ import * as geometry from '@paperhinge/geometry';
 import { at, identity, PatternError, pathOf, polyline, type Segment } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
 import { deepFinite, hostile, replacedNumbers } from '../support/hostile-values.js';
+import { told } from '../support/told.js';
 
 const source = new URL('../../packages/geometry/src/', import.meta.url);
 const files = ['curve', 'path', 'region', 'cutting-line'].flatMap(folder =>
@@ -140,7 +141,7 @@ describe('every public door of curve, path, region and cutting line', () => {
     test.each(hostile)('is shut to %d wherever a number stands', value => {
       for (const given of replacedNumbers(sound, value)) {
         const answer = answerTo(given);
-        const isRefused = answer instanceof PatternError && answer.code !== '' && answer.remedy !== '';
+        const isRefused = answer instanceof PatternError && told(answer).remedy !== '';
         const mayAnswer = !Number.isNaN(value) || readAtOneEnd.includes(name);
         const isSound = mayAnswer && deepFinite(answer);
         expect(isRefused || isSound, `${JSON.stringify(given)} gave ${String(answer)}`).toBe(true);
@@ -156,7 +157,7 @@ describe('every public door of curve, path, region and cutting line', () => {
 
   test('a path without segments and a segment of three points are refused', () => {
     const three = [at(0, 0), at(1, 1), at(2, 0)] as unknown as Segment;
-    const refusal = (code: string) => expect.objectContaining({ code, remedy: expect.any(String) });
+    const refusal = (code: string) => expect.objectContaining({ code });
     expect(() => geometry.segmentLength(three)).toThrow(refusal('not-a-segment'));
     expect(() => geometry.signedArea(pathOf(three))).toThrow(refusal('not-a-segment'));
     for (const door of [geometry.pathLength, geometry.signedArea, geometry.boundsOfPath, geometry.pathStart])

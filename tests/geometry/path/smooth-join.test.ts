@@ -54,6 +54,6 @@ describe('joining two lines', () => {
     // Two straight lines turned the same way: zero curvature at both ends needs both handles to reach their crossing.
     expect(() =>
       smoothJoin(polyline(at(0, 0), at(10, 0)), polyline(at(60, 30), at(90, 30)), 'curvature'),
-    ).toThrow(expect.objectContaining({ code: 'no-curvature-join', remedy: expect.any(String) }));
+    ).toThrow(expect.objectContaining({ code: 'no-curvature-join' }));
   });
 });

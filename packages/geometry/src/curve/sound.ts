@@ -1,7 +1,8 @@
-import { PatternError } from '../errors.js';
+import type { PatternError } from '../errors.js';
 import { farthestCoordinate } from '../tolerance.js';
 import type { Point } from '../vector.js';
 import type { Segment } from './segment.js';
+import { type CurveTellings, refusal } from './tellings.js';
 
 // What every public door of the kernel asks before it sets to work: no search ends on a number that is none.
 
@@ -19,7 +20,7 @@ export function requireSegment(segment: Segment): void {
       segment.forEach(requirePoint);
     return;
   }
-  if (segment.length !== 4) throw notASegment();
+  if (segment.length !== 4) throw refusal('not-a-segment', {});
   const p = segment[0],
     q = segment[1],
     r = segment[2],
@@ -38,12 +39,12 @@ export function requireSegment(segment: Segment): void {
 }
 
 /** A length that is clamped: "as far as it goes" is a number, too. @throws PatternError `not-a-number` */
-export function requireNumber(value: number, what: string): void {
+export function requireNumber(value: number, what: Numbered): void {
   if (typeof value !== 'number' || Number.isNaN(value)) throw notANumber(what);
 }
 
 /** A distance in mm that is not clamped. @throws PatternError `not-a-number`, `coordinate-out-of-range` */
-export function requireDistance(value: number, what: string): void {
+export function requireDistance(value: number, what: Numbered): void {
   requireNumber(value, what);
   if (Math.abs(value) > farthestCoordinate) throw outOfRange();
 }
@@ -61,27 +62,10 @@ export function requireParameter(t: number): void {
 
 /** How near a fitted curve must keep. @throws PatternError `tolerance-not-positive` */
 export function requireTolerance(tolerance: number): void {
-  if (tolerance > 0 && tolerance <= farthestCoordinate) return;
-  throw new PatternError('tolerance-not-positive', {
-    message: `A curve within ${tolerance} mm cannot be drawn.`,
-    remedy: 'Give a tolerance above 0 mm.',
-  });
+  if (!(tolerance > 0 && tolerance <= farthestCoordinate)) throw refusal('tolerance-not-positive', {});
 }
 
-const outOfRange = (): PatternError =>
-  new PatternError('coordinate-out-of-range', {
-    message: `A coordinate or distance is not a number, or is over ${farthestCoordinate / 1000} m.`,
-    remedy: 'Check the unit the drawing was saved in, and that no number is missing.',
-  });
+export const outOfRange = (): PatternError => refusal('coordinate-out-of-range', {});
 
-const notASegment = (): PatternError =>
-  new PatternError('not-a-segment', {
-    message: 'A segment has two points (a line) or four (a curve).',
-    remedy: 'Give the start and the end, with both handles between them for a curve.',
-  });
-
-const notANumber = (what: string): PatternError =>
-  new PatternError('not-a-number', {
-    message: `The ${what} is not a number.`,
-    remedy: `Give the ${what} as a number.`,
-  });
+type Numbered = CurveTellings['not-a-number']['what'];
+const notANumber = (what: Numbered): PatternError => refusal('not-a-number', { what });

@@ -1,6 +1,19 @@
-import { sayingsOf } from '../sayings.js';
+import { type NoFacts, sayingsOf } from '../sayings.js';
 
 /** What is told of curves, paths and regions. */
-export type CurveTellings = Record<never, never>;
+export interface CurveTellings {
+  'coordinate-out-of-range': NoFacts;
+  'not-a-number': { readonly what: 'parameter' | 'length' | 'distance' | 'allowance' };
+  'not-a-segment': NoFacts;
+  'path-empty': NoFacts;
+  'tolerance-not-positive': NoFacts;
+  'length-too-short': { readonly lengthMm: number; readonly straightMm: number };
+  'length-too-long': { readonly lengthMm: number; readonly straightMm: number };
+  'too-few-points': NoFacts;
+  'no-direction': NoFacts;
+  'no-curvature-join': NoFacts;
+  'unknown-continuity': NoFacts;
+  'region-not-closed': NoFacts;
+}
 
 export const { refusal, finding } = sayingsOf<CurveTellings>();

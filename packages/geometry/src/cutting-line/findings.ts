@@ -7,47 +7,39 @@ import type { FoldedMouth } from './dart-fold.js';
 import { isWithin, type Shortcut } from './outer-boundary.js';
 import type { Run } from './run.js';
 import type { Strand } from './strand.js';
+import { finding } from './tellings.js';
 
 export function mouthFindings(piece: Piece, dart: Dart, mouth: FoldedMouth | undefined): readonly Finding[] {
   if (!mouth) return [bridgedMouth(piece, dart)];
   if (mouth.step <= seamTolerance) return [];
   return [
-    {
-      severity: 'note',
-      code: 'dart-fold-step',
-      where: { piece: piece.name, edge: dart.name },
-      message: `With the dart "${dart.name}" folded, the cutting lines at its mouth do not meet: a step of ${mouth.step.toFixed(1)} mm along its leg.`,
-      figures: { stepMm: mouth.step },
-      remedy: 'True the edge with the dart folded shut, or trim the step once it is sewn.',
-    },
+    finding(
+      'note',
+      'dart-fold-step',
+      { piece: piece.name, edge: dart.name },
+      { dart: { piece: piece.name, dart: dart.name }, stepMm: mouth.step },
+    ),
   ];
 }
 
-export const bridgedMouth = (piece: Piece, dart: Dart): Finding => ({
-  severity: 'warning',
-  code: 'dart-mouth-bridged',
-  where: { piece: piece.name, edge: dart.name },
-  message: `The intake of dart "${dart.name}" cannot be folded onto the edge beside it; its mouth is cut straight across.`,
-  remedy:
-    'Cut wide there, fold the dart as it will be pressed, and cut along the edge; or press it the other way.',
-});
+export const bridgedMouth = ({ name }: Piece, dart: Dart): Finding =>
+  finding(
+    'warning',
+    'dart-mouth-bridged',
+    { piece: name, edge: dart.name },
+    { dart: { piece: name, dart: dart.name } },
+  );
 
-export const notSimple = (piece: Piece): Finding => ({
-  severity: 'fault',
-  code: 'cutting-line-not-simple',
-  where: { piece: piece.name },
-  message: 'The cutting line crosses itself, and its loops could not be removed.',
-  remedy:
-    'Check that the stitching line does not cross itself, and that the allowances suit the size of the piece.',
-});
+export const notSimple = (piece: Piece): Finding =>
+  finding('fault', 'cutting-line-not-simple', { piece: piece.name }, {});
 
-export const notShaped = (piece: Piece, before: Run, after: Run): Finding => ({
-  severity: 'note',
-  code: 'corner-not-shaped',
-  where: { piece: piece.name, edge: before.of },
-  message: `The corner of "${before.of}" and "${after.of}" is too sharp or too flat to be pressed open, turned up or run to the fold; it is mitred.`,
-  remedy: 'Check the angle there, or ask for a mitre.',
-});
+export const notShaped = ({ name }: Piece, before: Run, after: Run): Finding =>
+  finding(
+    'note',
+    'corner-not-shaped',
+    { piece: name, edge: before.of },
+    { edges: [before, after].map(run => ({ piece: name, edge: run.of })) },
+  );
 
 /** Parts of parallels that were dropped with a loop, other than the ends at an inner corner; `lostMm` of parallel. */
 export function narrowFindings(
@@ -67,12 +59,8 @@ export function narrowFindings(
         lost.set(strand.of, (lost.get(strand.of) ?? 0) + segmentLength(strand.segment));
     }
   }
-  return [...lost].map(([edge, lostMm]) => ({
-    severity: 'warning' as const,
-    code: 'allowance-too-wide',
-    where: { piece: piece.name, edge },
-    message: `The allowance of "${edge}" is wider than a bend or slot there has room for; it is cut where the two sides meet.`,
-    figures: { lostMm },
-    remedy: 'Set a narrower allowance on this edge, or face it.',
-  }));
+  return [...lost].map(([edge, lostMm]) => {
+    const where = { piece: piece.name, edge };
+    return finding('warning', 'allowance-too-wide', where, { edge: where, lostMm });
+  });
 }

@@ -1,7 +1,7 @@
 import { segmentLength } from '../curve/arc-length.js';
 import { offsetSegment } from '../curve/offset.js';
 import { endOf, type Segment, tangentAt } from '../curve/segment.js';
-import { PatternError } from '../errors.js';
+import { refusal } from '../pattern/tellings.js';
 import type { Edge } from '../pattern/types.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { distance } from '../vector.js';
@@ -27,12 +27,7 @@ export function flanksOf(edge: Edge, allowance: number): readonly Flank[] {
     if (group && isSmooth(tangentAt(group.at(-1)!, 1), tangentAt(segment, 0), allowance)) group.push(segment);
     else groups.push([segment]);
   }
-  if (groups.length === 0)
-    throw new PatternError('edge-without-length', {
-      message: `Edge "${edge.name}" has no length.`,
-      remedy: 'Draw the edge, or leave it out.',
-      where: { edge: edge.name },
-    });
+  if (groups.length === 0) throw refusal('edge-without-length', {}, { edge: edge.name });
   return groups.map(drawn => ({
     of: edge.name,
     allowance,

@@ -5,6 +5,7 @@ import { edgePath } from '../pattern/outline.js';
 import type { Piece } from '../pattern/types.js';
 import { seamTolerance } from '../tolerance.js';
 import type { Run } from './run.js';
+import { finding } from './tellings.js';
 
 /** mm. A curved hem no deeper than this eases itself flat under the iron. Common practice, no source. */
 export const deepestEasedHem = 15;
@@ -26,19 +27,7 @@ export function hemFindings(piece: Piece, runs: readonly Run[]): readonly Findin
     const excessMm = edge - pathLength(edgePath(piece, name));
     if (Math.abs(excessMm) <= seamTolerance) return [];
     const depthMm = own[0]!.allowance,
-      amount = Math.abs(excessMm).toFixed(1);
-    return [
-      {
-        severity: 'note' as const,
-        code: 'curved-hem',
-        where: { piece: piece.name, edge: name },
-        message: `The hem "${name}" curves: ${depthMm.toFixed(1)} mm deep, its edge is ${amount} mm ${excessMm > 0 ? 'longer' : 'shorter'} than the line it is turned up on.`,
-        figures: { excessMm, depthMm },
-        remedy:
-          excessMm > 0
-            ? `Ease the ${amount} mm in, or face the hem, or make it ${deepestEasedHem} mm deep at most.`
-            : `Snip or stretch the edge, or face the hem, or make it ${deepestEasedHem} mm deep at most.`,
-      },
-    ];
+      hem = { piece: piece.name, edge: name };
+    return [finding('note', 'curved-hem', hem, { hem, excessMm, depthMm, deepestMm: deepestEasedHem })];
   });
 }

@@ -1,10 +1,11 @@
 import { segmentLength } from '../curve/arc-length.js';
 import { type Segment, startOf } from '../curve/segment.js';
 import { requireDistance } from '../curve/sound.js';
-import { type Finding, locating, PatternError } from '../errors.js';
+import { type Finding, locating } from '../errors.js';
 import { nearestOnPath } from '../path/nearest.js';
 import { type Path, reversedPath } from '../path/path.js';
 import { requirePath } from '../path/sound.js';
+import { refusal as withoutLength } from '../pattern/tellings.js';
 import { signedArea } from '../region/area.js';
 import { coincidenceTolerance, fitTolerance } from '../tolerance.js';
 import { assembled, closedUp, keptPart } from './assemble.js';
@@ -12,6 +13,7 @@ import { plainJoint } from './plain-joint.js';
 import { withoutOverlaps } from './ring.js';
 import { type Run, runsAlong } from './run.js';
 import { type Strand, type Stretch, strandsReversed, stretchesOf } from './strand.js';
+import { finding, refusal } from './tellings.js';
 import { freeBoundaries } from './uncovered.js';
 
 /** A part of a closed outline: an edge, or the legs of a dart in one path. */
@@ -58,14 +60,14 @@ export function offsetOutline(
       requirePath(path);
       requireDistance(distances[i]!, 'distance');
     });
-  if (parts.length === 0) throw withoutLength();
+  if (parts.length === 0) throw withoutLength('edge-without-length', {});
   const whole: Path = { segments: parts.flatMap(p => p.path.segments) };
   const isInward = distances.some(d => d < 0);
-  if (isInward && distances.some(d => d > 0)) throw bothWays();
+  if (isInward && distances.some(d => d > 0)) throw refusal('offset-both-ways', {});
   const isReversed = isInward === signedArea(whole) > 0;
   const runs = parts.map((part, i) => runsOfPart(part, Math.abs(distances[i]!), isReversed));
   const ring = (isReversed ? runs.reverse() : runs).flat();
-  if (ring.length === 0) throw withoutLength();
+  if (ring.length === 0) throw withoutLength('edge-without-length', {});
   const raw = rawParallel(ring);
   const found = freeBoundaries(raw, isInward ? -1 : 0);
   const kept = found.filter(({ strands }) =>
@@ -129,51 +131,12 @@ function trimmed(
       if (shape === 'parallel') lengths.set(of, (lengths.get(of) ?? 0) - total(path.segments));
   return [...lengths].flatMap(([name, lostMm]) => {
     if (lostMm <= fitTolerance || ring.every(run => run.of !== name || run.allowance === 0)) return [];
-    return [
-      {
-        severity: 'note' as const,
-        code: 'parallel-trimmed',
-        where: { edge: name },
-        message: `The parallel of "${name}" is cut where a bend, a slot or its neighbours leave no room for it.`,
-        figures: { lostMm },
-        remedy: 'Nothing to do, unless its whole length is wanted: then take a smaller distance.',
-      },
-    ];
+    return [finding('note', 'parallel-trimmed', { edge: name }, { part: name, lostMm })];
   });
 }
 
-function partings(loops: readonly OffsetLoop[], isInward: boolean): readonly Finding[] {
-  if (loops.length === 1) return [];
-  const distance = isInward ? 'moved inwards' : 'moved outwards';
-  if (loops.length === 0)
-    return [
-      {
-        severity: 'warning',
-        code: 'parallel-vanished',
-        where: {},
-        message: `Nothing is left of the outline, ${distance} so far.`,
-        remedy: 'Take a smaller distance.',
-      },
-    ];
-  return [
-    {
-      severity: 'warning',
-      code: 'parallel-in-parts',
-      where: {},
-      message: `The outline, ${distance} so far, falls into ${loops.length} closed curves.`,
-      figures: { loops: loops.length },
-      remedy: 'Take a smaller distance to keep it in one.',
-    },
-  ];
+function partings({ length: count }: readonly OffsetLoop[], inwards: boolean): readonly Finding[] {
+  if (count === 1) return [];
+  if (count === 0) return [finding('warning', 'parallel-vanished', {}, { inwards })];
+  return [finding('warning', 'parallel-in-parts', {}, { inwards, loops: count })];
 }
-
-const bothWays = (): PatternError =>
-  new PatternError('offset-both-ways', {
-    message: 'An outline cannot be moved outwards along some of its parts and inwards along others.',
-    remedy: 'Give distances of one sign, or move it in two steps.',
-  });
-const withoutLength = (): PatternError =>
-  new PatternError('edge-without-length', {
-    message: 'The outline is a single point.',
-    remedy: 'Draw the outline, or leave it out.',
-  });

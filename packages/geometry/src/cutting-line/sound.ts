@@ -1,8 +1,10 @@
-import { requireDistance, requirePoint } from '../curve/sound.js';
-import { locating, PatternError } from '../errors.js';
+import { requirePoint } from '../curve/sound.js';
+import { locating } from '../errors.js';
 import { requirePath } from '../path/sound.js';
 import { pathsOfPart } from '../pattern/outline.js';
+import { refusal } from '../pattern/tellings.js';
 import type { OutlinePart, Piece } from '../pattern/types.js';
+import { largestAllowance } from '../tolerance.js';
 
 /** @throws PatternError `piece-without-outline`; what is wrong with a number or a path, with the piece and the part */
 export function requirePiece({ name, outline, lines }: Piece): void {
@@ -14,11 +16,7 @@ export function requirePiece({ name, outline, lines }: Piece): void {
 
 /** @throws PatternError `piece-without-outline`; what is wrong with a number or a path, with the part */
 export function requireParts(parts: readonly OutlinePart[]): void {
-  if (parts.length === 0)
-    throw new PatternError('piece-without-outline', {
-      message: 'A piece has no edges.',
-      remedy: 'Draw its outline: at least one edge.',
-    });
+  if (parts.length === 0) throw refusal('piece-without-outline', {});
   for (const part of parts) locating({ edge: part.name }, () => requirePart(part));
 }
 
@@ -32,12 +30,8 @@ function requirePart(part: OutlinePart): void {
   if (part.type === 'dart') requirePoint(part.apex);
 }
 
-/** mm outside or inside a line. @throws PatternError `allowance-out-of-range`, `not-a-number` */
+/** mm outside or inside a line. @throws PatternError `allowance-out-of-range` */
 export function requireAllowance(allowance: number): void {
-  requireDistance(allowance, 'allowance');
-  if (allowance >= 0) return;
-  throw new PatternError('allowance-out-of-range', {
-    message: `An allowance of ${allowance} mm lies within the piece.`,
-    remedy: 'Give an allowance of 0 or more.',
-  });
+  if (!(allowance >= 0 && allowance <= largestAllowance))
+    throw refusal('allowance-out-of-range', { mostMm: largestAllowance });
 }

@@ -2,7 +2,7 @@ import { apply, mirror } from '../affine.js';
 import { boundsOf, boxesMeet } from '../curve/bounds.js';
 import { intersectSegments } from '../curve/intersect.js';
 import { endOf, startOf, tangentAt } from '../curve/segment.js';
-import { type Finding, locating, PatternError } from '../errors.js';
+import { type Finding, locating } from '../errors.js';
 import { nearestOnPath } from '../path/nearest.js';
 import type { Path } from '../path/path.js';
 import type { Dart, Edge, OutlinePart, Pleat } from '../pattern/types.js';
@@ -12,6 +12,7 @@ import { stretched } from './assemble.js';
 import { type Flank, flankLength, flanksOf } from './flank.js';
 import { requireAllowance, requireParts } from './sound.js';
 import { type Place, type Strand, strandsBetween } from './strand.js';
+import { finding, refusal } from './tellings.js';
 
 /** The outline of a piece on its stitching line, found from its cutting line. */
 export interface StitchingLine {
@@ -169,16 +170,12 @@ const extendedStrand = (strands: readonly Strand[], { index }: Place): Strand =>
   strands[Math.min(strands.length - 1, Math.max(0, index - 1))]!;
 
 function dropped({ part, flank }: Node, neighbour: Node): Finding {
-  const lengthMm = flankLength(flank);
-  const tip = neighbour.part.type === 'dart';
-  return {
-    severity: 'note',
-    code: tip ? 'dart-tip-dropped' : 'corner-tail-dropped',
-    where: { edge: part.name },
-    message: `A ${tip ? 'dart tip' : 'corner tail'} of ${lengthMm.toFixed(1)} mm at the end of "${part.name}", next to "${neighbour.part.name}", lies outside the stitching line and was left out.`,
-    figures: { lengthMm },
-    remedy: 'The cutting line is drawn anew from the allowances; check its corner there.',
-  };
+  const lengthMm = flankLength(flank),
+    edge = { edge: part.name },
+    next = neighbour.part.name;
+  return neighbour.part.type === 'dart'
+    ? finding('note', 'dart-tip-dropped', edge, { edge, dart: { dart: next }, lengthMm })
+    : finding('note', 'corner-tail-dropped', edge, { edges: [edge, { edge: next }], lengthMm });
 }
 
 /** Each node's strands between its crossings with the node before and after. */
@@ -200,12 +197,11 @@ function cutToMeet(
     const from = into?.after ?? { index: 1, t: 0 },
       to = out?.before ?? { index: strands.length - 2, t: 1 };
     if (from.index > to.index || (from.index === to.index && from.t >= to.t))
-      throw new PatternError('included-allowance-too-wide', {
-        message: `"${node.part.name}" has no length left once the included allowance is taken off.`,
-        remedy:
-          'Check the included allowance and its unit, or whether the outline is drawn on the stitching line.',
-        where: { edge: node.part.name },
-      });
+      throw refusal(
+        'included-allowance-too-wide',
+        { edge: { edge: node.part.name } },
+        { edge: node.part.name },
+      );
     const kept = strandsBetween(strands, from, to);
     return drawnTo(kept, into?.point, out?.point);
   });
@@ -226,13 +222,9 @@ function drawnTo(
 }
 
 function notMet(node: Node, next: Node, findings: Finding[]): undefined {
-  findings.push({
-    severity: 'warning',
-    code: 'corner-not-recovered',
-    where: { edge: node.part.name },
-    message: `"${node.part.name}" and "${next.part.name}", moved in by their allowances, do not meet; they are joined straight.`,
-    remedy: 'Check the included allowances at this corner.',
-  });
+  const edges = [node, next].map(({ part }) => ({ edge: part.name }));
+  findings.push(finding('warning', 'corner-not-recovered', { edge: node.part.name }, { edges }));
+  return undefined;
 }
 
 interface Crossing {

@@ -1,6 +1,27 @@
-import { sayingsOf } from '../sayings.js';
+import { type NoFacts, sayingsOf, type Thing } from '../sayings.js';
 
 /** What is told of cutting lines and offsets. */
-export type CuttingLineTellings = Record<never, never>;
+export interface CuttingLineTellings {
+  'dart-fold-step': { readonly dart: Thing; readonly stepMm: number };
+  'dart-mouth-bridged': { readonly dart: Thing };
+  'cutting-line-not-simple': NoFacts;
+  'corner-not-shaped': { readonly edges: readonly Thing[] };
+  'allowance-too-wide': { readonly edge: Thing; readonly lostMm: number };
+  /** `excessMm`: how much longer its edge is than its fold; shorter, if negative. `deepestMm`: eases itself flat. */
+  'curved-hem': {
+    readonly hem: Thing;
+    readonly depthMm: number;
+    readonly excessMm: number;
+    readonly deepestMm: number;
+  };
+  'parallel-trimmed': { readonly part: string; readonly lostMm: number };
+  'parallel-vanished': { readonly inwards: boolean };
+  'parallel-in-parts': { readonly inwards: boolean; readonly loops: number };
+  'offset-both-ways': NoFacts;
+  'corner-tail-dropped': { readonly edges: readonly Thing[]; readonly lengthMm: number };
+  'dart-tip-dropped': { readonly edge: Thing; readonly dart: Thing; readonly lengthMm: number };
+  'corner-not-recovered': { readonly edges: readonly Thing[] };
+  'included-allowance-too-wide': { readonly edge: Thing };
+}
 
 export const { refusal, finding } = sayingsOf<CuttingLineTellings>();

@@ -3,7 +3,7 @@ import { hobbyCubic } from '../curve/hobby.js';
 import { type Cubic, line } from '../curve/segment.js';
 import { selfCrossing } from '../curve/self-crossing.js';
 import { requireDistance, requireSegment } from '../curve/sound.js';
-import { PatternError } from '../errors.js';
+import { refusal } from '../curve/tellings.js';
 import { lengthTolerance } from '../tolerance.js';
 import { distance, lerp, type Point } from '../vector.js';
 import { type Path, pathOf } from './path.js';
@@ -25,10 +25,7 @@ export function curveOfLength(
   requireDistance(length, 'length');
   const chord = distance(from, to);
   if (!(length >= chord - lengthTolerance))
-    throw new PatternError('length-too-short', {
-      message: `A curve of ${length.toFixed(1)} mm does not reach over ${chord.toFixed(1)} mm.`,
-      remedy: 'Give a length of at least the straight distance between the ends.',
-    });
+    throw refusal('length-too-short', { lengthMm: length, straightMm: chord });
   if (length - chord <= lengthTolerance) return pathOf(line(from, to));
   const fair = hobbyCubic(from, fromDirection, to, toDirection);
   const drawn = (k: number): Cubic => [from, lerp(from, fair[1], k), lerp(to, fair[2], k), to];
@@ -50,10 +47,7 @@ export function curveOfLength(
   }
   const curve = drawn(low);
   if (Math.abs(segmentLength(curve) - length) > lengthTolerance || selfCrossing(curve))
-    throw new PatternError('length-too-long', {
-      message: `A curve of ${length.toFixed(1)} mm between ends ${chord.toFixed(1)} mm apart would cross itself.`,
-      remedy: 'Give a shorter length, or move the ends apart.',
-    });
+    throw refusal('length-too-long', { lengthMm: length, straightMm: chord });
   return pathOf(curve);
 }
 

@@ -5,7 +5,7 @@ import { isParallel } from '../curve/offset-certificate.js';
 import { powerForm } from '../curve/power-form.js';
 import { asCubic, between, type Cubic, endOf, line, type Segment } from '../curve/segment.js';
 import { requirePoint, requireSegment, requireTolerance } from '../curve/sound.js';
-import { PatternError } from '../errors.js';
+import { refusal } from '../curve/tellings.js';
 import { coincidenceTolerance, fitTolerance } from '../tolerance.js';
 import { cross, distance, dot, type Point, subtract, unit } from '../vector.js';
 import { type Path, pathOf } from './path.js';
@@ -49,11 +49,7 @@ export function fitCurve(
   points.forEach(requirePoint);
   requireTolerance(tolerance);
   const knots = distinct(points);
-  if (knots.length < 2)
-    throw new PatternError('too-few-points', {
-      message: 'A curve cannot be laid through fewer than two points.',
-      remedy: 'Give at least two points that differ.',
-    });
+  if (knots.length < 2) throw refusal('too-few-points', {});
   if (knots.length === 2 && !startDirection && !endDirection) return pathOf(line(knots[0]!, knots[1]!));
   const first = startDirection
     ? directed(startDirection)
@@ -68,10 +64,7 @@ function directed(direction: Point): Point {
   requirePoint(direction);
   const d = unit(direction);
   if (d.x * d.x + d.y * d.y > 0) return d;
-  throw new PatternError('no-direction', {
-    message: 'A curve was asked for with an end direction of no length.',
-    remedy: 'Give a direction that points somewhere.',
-  });
+  throw refusal('no-direction', {});
 }
 
 const distinct = (points: readonly Point[]): readonly Point[] =>

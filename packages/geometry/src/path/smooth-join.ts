@@ -1,7 +1,7 @@
 import { curvatureAt } from '../curve/curvature.js';
 import { hobbyCubic } from '../curve/hobby.js';
 import type { Cubic } from '../curve/segment.js';
-import { PatternError } from '../errors.js';
+import { refusal } from '../curve/tellings.js';
 import { rootsInUnit } from '../polynomial.js';
 import { angleTolerance, crossRounding } from '../tolerance.js';
 import { add, cross, distance, type Point, scale, subtract } from '../vector.js';
@@ -34,11 +34,7 @@ export function smoothJoin(before: Path, after: Path, continuity: 'tangent' | 'c
     (least, h) => (least && unlike(least) <= unlike(h) ? least : h),
     undefined,
   );
-  if (!best)
-    throw new PatternError('no-curvature-join', {
-      message: 'No single curve runs on from one line into the other in one curvature.',
-      remedy: 'Join them in one tangent, or leave more room between them.',
-    });
+  if (!best) throw refusal('no-curvature-join', {});
   const curve: Cubic = [from, add(from, scale(u, best[0])), subtract(to, scale(v, best[1])), to];
   return pathOf(curve);
 }
@@ -46,10 +42,7 @@ export function smoothJoin(before: Path, after: Path, continuity: 'tangent' | 'c
 /** @throws PatternError `unknown-continuity`: from plain JavaScript, where no type forbids it */
 function requireContinuity(word: string): void {
   if (word === 'tangent' || word === 'curvature') return;
-  throw new PatternError('unknown-continuity', {
-    message: 'Two lines are joined in one tangent or in one curvature.',
-    remedy: 'Write "tangent" or "curvature".',
-  });
+  throw refusal('unknown-continuity', {});
 }
 
 /** Lengths in mm of a cubic's two handles. */

@@ -1,5 +1,5 @@
 import { requireSegment } from '../curve/sound.js';
-import { PatternError } from '../errors.js';
+import { refusal } from '../curve/tellings.js';
 import type { Path } from './path.js';
 
 /** @throws PatternError `path-empty`, and what `requireSegment` throws of any of its segments */
@@ -10,9 +10,5 @@ export function requirePath(path: Path): void {
 
 /** @throws PatternError `path-empty` */
 export function requireSegments({ segments }: Path): void {
-  if (segments.length === 0)
-    throw new PatternError('path-empty', {
-      message: 'A line was given that has no parts.',
-      remedy: 'Draw the line, or leave it out.',
-    });
+  if (segments.length === 0) throw refusal('path-empty', {});
 }

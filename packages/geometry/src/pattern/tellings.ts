@@ -26,7 +26,6 @@ export interface PatternTellings {
   'duplicate-edge': { readonly name: string };
   'cut-count': { readonly most: number };
   'piece-without-outline': NoFacts;
-  'coordinate-out-of-range': NoFacts;
   'edge-without-length': NoFacts;
   'open-outline': { readonly gapMm: number; readonly between?: readonly string[] };
   'edge-in-parts': { readonly name: string };

@@ -1,4 +1,5 @@
 import { endOf, startOf } from '../curve/segment.js';
+import { outOfRange } from '../curve/sound.js';
 import { locating, type PatternError } from '../errors.js';
 import { oncePer } from '../once-per.js';
 import { pathLength } from '../path/length.js';
@@ -88,7 +89,7 @@ const withoutEdges = (): PatternError => refusal('piece-without-outline', {});
 function refuseBadPath(path: Path): void {
   const inRange = ({ x, y }: Point): boolean =>
     Math.abs(x) <= largestCoordinate && Math.abs(y) <= largestCoordinate;
-  if (!path.segments.every(s => s.every(inRange))) throw refusal('coordinate-out-of-range', {});
+  if (!path.segments.every(s => s.every(inRange))) throw outOfRange();
   if (path.segments.length === 0 || pathLength(path) <= coincidenceTolerance)
     throw refusal('edge-without-length', {});
   path.segments.forEach((segment, i) => {

@@ -1,4 +1,4 @@
-import { PatternError } from '../errors.js';
+import { refusal } from '../curve/tellings.js';
 import { pathLength } from '../path/length.js';
 import type { Path } from '../path/path.js';
 import { requirePath } from '../path/sound.js';
@@ -44,10 +44,7 @@ function covered(
     const loops = loopsOf(steps);
     if (loops) return loops.map(loop => pathOfLoop(loop, rings)).filter(path => !isSliver(path, within));
   }
-  throw new PatternError('region-not-closed', {
-    message: 'The boundary of a surface could not be closed: its curves run too near to each other.',
-    remedy: 'Move the two shapes apart, or onto each other, by a hundredth of a millimetre.',
-  });
+  throw refusal('region-not-closed', {});
 }
 
 /** Thinner than what counts as one. */

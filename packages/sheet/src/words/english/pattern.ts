@@ -74,10 +74,6 @@ export const pattern: Tellings<PatternTellings> = {
     message: 'A piece has no edges.',
     remedy: 'Mark its edges with data-edge, or one closed path with data-outline.',
   }),
-  'coordinate-out-of-range': () => ({
-    message: 'A point is not a number, or lies more than 100 m away.',
-    remedy: 'Check the unit the drawing was saved in.',
-  }),
   'edge-without-length': () => ({
     message: 'An edge or dart leg has no length.',
     remedy: 'Remove it, or draw it.',

@@ -1,4 +1,6 @@
 import type { Catalogue } from '../catalogue.js';
+import { curve } from './curve.js';
+import { cuttingLine } from './cutting-line.js';
 import { did } from './did.js';
 import { grammar } from './grammar.js';
 import { operations } from './operations.js';
@@ -8,6 +10,6 @@ import { verb } from './verb.js';
 /** What the project says, in German. */
 export const german: Catalogue = {
   grammar,
-  tellings: { ...pattern, ...verb, ...operations },
+  tellings: { ...curve, ...pattern, ...cuttingLine, ...verb, ...operations },
   sentences: { ...did },
 };

@@ -81,10 +81,6 @@ export const pattern: Tellings<PatternTellings> = {
     message: 'Ein Teil hat keine Kanten.',
     remedy: 'Kennzeichnen Sie seine Kanten mit data-edge oder einen geschlossenen Pfad mit data-outline.',
   }),
-  'coordinate-out-of-range': () => ({
-    message: 'Ein Punkt ist keine Zahl oder liegt mehr als 100 m entfernt.',
-    remedy: 'Prüfen Sie, in welcher Einheit die Zeichnung gespeichert wurde.',
-  }),
   'edge-without-length': () => ({
     message: 'Eine Kante oder ein Abnäherschenkel hat keine Länge.',
     remedy: 'Entfernen oder zeichnen Sie sie.',

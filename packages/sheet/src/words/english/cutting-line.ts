@@ -1,0 +1,76 @@
+import type { CuttingLineTellings } from '@paperhinge/geometry';
+import { capital } from '../capital.js';
+import type { Tellings } from '../catalogue.js';
+
+export const cuttingLine: Tellings<CuttingLineTellings> = {
+  'dart-fold-step': ({ dart, stepMm }, say) => ({
+    message: `With ${say.thing(dart)} folded, the cutting lines at its mouth do not meet: a step of ${say.slight(stepMm)} along its leg.`,
+    remedy: 'True the edge with the dart folded shut, or trim the step once it is sewn.',
+  }),
+  'dart-mouth-bridged': ({ dart }, say) => ({
+    message: `The cloth within ${say.thing(dart)} cannot be folded onto the edge beside it; its mouth is cut straight across.`,
+    remedy:
+      'Cut wide there, fold the dart as it will be pressed, and cut along the edge; or press it the other way.',
+  }),
+  'cutting-line-not-simple': () => ({
+    message: 'The cutting line crosses itself, and its loops could not be removed.',
+    remedy:
+      'Check that the stitching line does not cross itself, and that the allowances suit the size of the piece.',
+  }),
+  'corner-not-shaped': ({ edges }, say) => ({
+    message: `The corner of ${say.things(edges)} is too sharp or too flat to be pressed open, turned up or run to the fold; it is mitred.`,
+    remedy: 'Check the angle there, or ask for a mitre.',
+  }),
+  'allowance-too-wide': ({ edge, lostMm }, say) => ({
+    message: `The allowance of ${say.thing(edge)} is wider than a bend or slot there has room for; it is cut where the two sides meet (${say.slight(lostMm)} of it is lost).`,
+    remedy: 'Set a narrower allowance on this edge, or face it.',
+  }),
+  'curved-hem': ({ hem, depthMm, excessMm, deepestMm }, say) => {
+    const amount = say.slight(Math.abs(excessMm)),
+      shallow = `make it ${say.allowance(deepestMm)} deep at most`;
+    return {
+      message: capital(
+        `${say.thing(hem)} curves: ${say.allowance(depthMm)} deep, its edge is ${amount} ${excessMm > 0 ? 'longer' : 'shorter'} than the line it is turned up on.`,
+      ),
+      remedy:
+        excessMm > 0
+          ? `Ease the ${amount} in, or face the hem, or ${shallow}.`
+          : `Snip or stretch the edge, or face the hem, or ${shallow}.`,
+    };
+  },
+  'parallel-trimmed': ({ part, lostMm }, say) => ({
+    message: `The line beside ${say.written(part)} is cut by ${say.slight(lostMm)} where a bend, a slot or its neighbours leave no room for it.`,
+    remedy: 'Nothing to do, unless its whole length is wanted: then take a smaller distance.',
+  }),
+  'parallel-vanished': ({ inwards }) => ({
+    message: `Nothing is left of the outline, moved ${inwards ? 'inwards' : 'outwards'} so far.`,
+    remedy: 'Take a smaller distance.',
+  }),
+  'parallel-in-parts': ({ inwards, loops }) => ({
+    message: `The outline, moved ${inwards ? 'inwards' : 'outwards'} so far, falls into ${loops} closed curves.`,
+    remedy: 'Take a smaller distance to keep it in one.',
+  }),
+  'offset-both-ways': () => ({
+    message: 'An outline cannot be moved outwards along some of its parts and inwards along others.',
+    remedy: 'Give distances of one sign, or move it in two steps.',
+  }),
+  'corner-tail-dropped': ({ edges, lengthMm }, say) => ({
+    message: `A corner tail of ${say.slight(lengthMm)} between ${say.things(edges)} lies outside the stitching line and was left out.`,
+    remedy: 'The cutting line is drawn anew from the allowances; check its corner there.',
+  }),
+  'dart-tip-dropped': ({ edge, dart, lengthMm }, say) => ({
+    message: `The tip of ${say.slight(lengthMm)} at the end of ${say.thing(edge)}, over ${say.thing(dart)}, lies outside the stitching line and was left out.`,
+    remedy: 'The cutting line is drawn anew from the allowances; check its mouth there.',
+  }),
+  'corner-not-recovered': ({ edges }, say) => ({
+    message: capital(
+      `${say.things(edges)}, moved in by their allowances, do not meet; they are joined straight.`,
+    ),
+    remedy: 'Check the included allowances at this corner.',
+  }),
+  'included-allowance-too-wide': ({ edge }, say) => ({
+    message: `Nothing is left of ${say.thing(edge)} once the included allowance is taken off.`,
+    remedy:
+      'Check the included allowance and its unit, or whether the outline is drawn on the stitching line.',
+  }),
+};

@@ -1,0 +1,72 @@
+import type { CuttingLineTellings } from '@paperhinge/geometry';
+import type { Tellings } from '../catalogue.js';
+
+export const cuttingLine: Tellings<CuttingLineTellings> = {
+  'dart-fold-step': ({ dart, stepMm }, say) => ({
+    message: `${say.thing(dart)}: Zugelegt treffen sich die Schnittkanten an der Öffnung nicht, sie stehen ${say.slight(stepMm)} gegeneinander vor.`,
+    remedy:
+      'Begradigen Sie die Kante bei zugelegtem Abnäher, oder schneiden Sie die Stufe nach dem Nähen ab.',
+  }),
+  'dart-mouth-bridged': ({ dart }, say) => ({
+    message: `${say.thing(dart)}: Der Stoff darin lässt sich nicht auf die Kante daneben falten; die Öffnung wird gerade geschnitten.`,
+    remedy:
+      'Schneiden Sie dort großzügig zu, falten Sie den Abnäher, wie er gebügelt wird, und schneiden Sie entlang der Kante; oder bügeln Sie ihn zur anderen Seite.',
+  }),
+  'cutting-line-not-simple': () => ({
+    message: 'Die Schnittkante kreuzt sich selbst, und ihre Schlingen ließen sich nicht entfernen.',
+    remedy:
+      'Prüfen Sie, dass die Nahtlinie sich nicht selbst kreuzt und die Zugaben zur Größe des Teils passen.',
+  }),
+  'corner-not-shaped': ({ edges }, say) => ({
+    message: `Die Ecke zwischen ${say.list(edges.map(say.shortly))} ist zu spitz oder zu flach, um auseinandergebügelt, umgeschlagen oder bis zum Bruch geführt zu werden; sie wird auf Gehrung geschnitten.`,
+    remedy: 'Prüfen Sie den Winkel dort, oder verlangen Sie eine Gehrung.',
+  }),
+  'allowance-too-wide': ({ edge, lostMm }, say) => ({
+    message: `${say.thing(edge)}: Die Zugabe ist breiter, als eine Biegung oder ein Schlitz dort Platz lässt; sie endet, wo beide Seiten sich treffen (${say.slight(lostMm)} davon entfallen).`,
+    remedy: 'Geben Sie dieser Kante eine schmalere Zugabe, oder besetzen Sie sie mit einem Beleg.',
+  }),
+  'curved-hem': ({ hem, depthMm, excessMm, deepestMm }, say) => {
+    const amount = say.slight(Math.abs(excessMm)),
+      shallow = `machen Sie ihn höchstens ${say.allowance(deepestMm)} tief`;
+    return {
+      message: `${say.thing(hem)} ist gebogen: ${say.allowance(depthMm)} tief, ist seine Kante ${amount} ${excessMm > 0 ? 'länger' : 'kürzer'} als die Linie, an der er umgeschlagen wird.`,
+      remedy:
+        excessMm > 0
+          ? `Halten Sie ${amount} ein, nehmen Sie einen Beleg, oder ${shallow}.`
+          : `Schneiden Sie die Kante ein oder dehnen Sie sie, nehmen Sie einen Beleg, oder ${shallow}.`,
+    };
+  },
+  'parallel-trimmed': ({ part, lostMm }, say) => ({
+    message: `Die Linie neben ${say.written(part)} ist um ${say.slight(lostMm)} gekürzt, wo eine Biegung, ein Schlitz oder ihre Nachbarn keinen Platz lassen.`,
+    remedy: 'Nichts zu tun, außer Sie wollen die ganze Länge: Dann nehmen Sie einen kleineren Abstand.',
+  }),
+  'parallel-vanished': ({ inwards }) => ({
+    message: `So weit nach ${inwards ? 'innen' : 'außen'} versetzt, bleibt vom Umriss nichts übrig.`,
+    remedy: 'Nehmen Sie einen kleineren Abstand.',
+  }),
+  'parallel-in-parts': ({ inwards, loops }) => ({
+    message: `So weit nach ${inwards ? 'innen' : 'außen'} versetzt, zerfällt der Umriss in ${loops} geschlossene Kurven.`,
+    remedy: 'Nehmen Sie einen kleineren Abstand, damit er ganz bleibt.',
+  }),
+  'offset-both-ways': () => ({
+    message: 'Ein Umriss lässt sich nicht teils nach außen und teils nach innen versetzen.',
+    remedy: 'Geben Sie Abstände mit einem Vorzeichen an, oder versetzen Sie ihn in zwei Schritten.',
+  }),
+  'corner-tail-dropped': ({ edges, lengthMm }, say) => ({
+    message: `Ein Eckzipfel von ${say.slight(lengthMm)} zwischen ${say.list(edges.map(say.shortly))} liegt außerhalb der Nahtlinie und entfällt.`,
+    remedy: 'Die Schnittkante wird aus den Zugaben neu gezeichnet; prüfen Sie die Ecke dort.',
+  }),
+  'dart-tip-dropped': ({ edge, dart, lengthMm }, say) => ({
+    message: `Die Spitze von ${say.slight(lengthMm)} am Ende von ${say.shortly(edge)}, über ${say.shortly(dart)}, liegt außerhalb der Nahtlinie und entfällt.`,
+    remedy: 'Die Schnittkante wird aus den Zugaben neu gezeichnet; prüfen Sie die Öffnung dort.',
+  }),
+  'corner-not-recovered': ({ edges }, say) => ({
+    message: `Um ihre Zugaben nach innen versetzt, treffen sich ${say.list(edges.map(say.shortly))} nicht; sie werden gerade verbunden.`,
+    remedy: 'Prüfen Sie die enthaltenen Zugaben an dieser Ecke.',
+  }),
+  'included-allowance-too-wide': ({ edge }, say) => ({
+    message: `${say.thing(edge)}: Ohne die enthaltene Zugabe bleibt davon nichts übrig.`,
+    remedy:
+      'Prüfen Sie die enthaltene Zugabe und ihre Einheit, oder ob der Umriss auf der Nahtlinie gezeichnet ist.',
+  }),
+};
