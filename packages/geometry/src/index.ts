@@ -122,6 +122,20 @@ export {
 export type { EdgePosition } from './pattern/position.js';
 export { resolvePosition } from './pattern/position.js';
 export { parsePercent, parsePosition } from './pattern/position-text.js';
+// roles: what edges, pieces, lines and marks are, whatever they are called
+export { pieceWithRoles, withRoles } from './pattern/roles/guess-roles.js';
+export { edgeRoles, lineRoles, markRoles, pieceRoles } from './pattern/roles/role-names.js';
+export {
+  centreEdgeOf,
+  edgesOfRole,
+  guessFindings,
+  isCentreEdge,
+  isCentreLine,
+  lineRoleOf,
+  markRoleOf,
+  pieceRoleOf,
+  roleOf,
+} from './pattern/roles/roles.js';
 export type { PatternTellings } from './pattern/tellings.js';
 export type {
   CornerRule,
@@ -138,7 +152,9 @@ export type {
   FasteningKind,
   Finish,
   LineKind,
+  LineRole,
   Mark,
+  MarkRole,
   Notch,
   NotchStyle,
   Outline,

@@ -1,43 +1,41 @@
-import type { Path } from '../path/path.js';
 import type { LengthUnit } from '../units.js';
+import { pieceWithRoles, withRoles } from './roles/guess-roles.js';
 import type {
-  CornerRule,
   Cutting,
   Dart,
   Edge,
-  EdgeKind,
   Fabric,
+  Fastening,
   Mark,
   Notch,
   OutlinePart,
   Pattern,
   Piece,
   PieceLine,
+  PieceRole,
+  Pleat,
   Seam,
 } from './types.js';
 import { validatePattern, validatePiece } from './validate.js';
 
 /** An edge as one writes it down: what is left out takes its usual value. Lengths in mm. */
-export interface EdgeSpec {
-  readonly name: string;
-  readonly path: Path;
-  readonly kind?: EdgeKind;
-  /** mm; default 0. */
-  readonly allowance?: number;
-  readonly corners?: { readonly start?: CornerRule; readonly end?: CornerRule };
-  readonly opening?: number;
-}
+export type EdgeSpec = Pick<Edge, 'name' | 'path'> & Partial<Omit<Edge, 'type' | 'name' | 'path'>>;
 
 /** A piece as one writes it down: what is left out takes its usual value. Lengths in mm. */
 export interface PieceSpec {
   readonly name: string;
   readonly title?: string;
   /** Edges and darts clockwise, each starting where the last ended. */
-  readonly outline: readonly (EdgeSpec | Dart)[];
+  readonly outline: readonly (EdgeSpec | Dart | Pleat)[];
   readonly notches?: readonly Notch[];
   readonly lines?: readonly PieceLine[];
   readonly marks?: readonly Mark[];
   readonly cutting?: Partial<Cutting>;
+  /** Absent: guessed. */
+  readonly role?: PieceRole;
+  readonly alsoCut?: readonly Cutting[];
+  readonly greatestStretch?: Piece['greatestStretch'];
+  readonly madeFor?: Piece['madeFor'];
 }
 
 /**
@@ -47,9 +45,7 @@ export interface PieceSpec {
  * @throws PatternError those of `validatePiece`
  */
 export function definePiece(spec: PieceSpec): Piece {
-  const parts = spec.outline.map(
-    (part): OutlinePart => ('type' in part && part.type === 'dart' ? part : edgeOf(part as EdgeSpec)),
-  );
+  const parts = spec.outline.map((part): OutlinePart => (isEdgeSpec(part) ? edgeOf(part) : part));
   const hasFold = parts.some(p => p.type === 'edge' && p.kind === 'fold');
   const count = spec.cutting?.count ?? 1;
   const piece: Piece = {
@@ -60,23 +56,23 @@ export function definePiece(spec: PieceSpec): Piece {
     lines: spec.lines ?? [],
     marks: spec.marks ?? [],
     cutting: { fabric: 'main', mirrored: mirroredByDefault(count, hasFold), ...spec.cutting, count },
+    ...(spec.role ? { role: spec.role } : {}),
+    ...(spec.alsoCut ? { alsoCut: spec.alsoCut } : {}),
+    ...(spec.greatestStretch ? { greatestStretch: spec.greatestStretch } : {}),
+    ...(spec.madeFor ? { madeFor: spec.madeFor } : {}),
   };
+  // Guessing asks for a sound outline, and leaves it as it is.
   validatePiece(piece);
-  return piece;
+  return pieceWithRoles(piece);
 }
+
+const isEdgeSpec = (part: EdgeSpec | Dart | Pleat): part is EdgeSpec =>
+  !('type' in part) || (part.type !== 'dart' && part.type !== 'pleat');
 
 /** Cut as mirrored pairs: when the count is even and there is no fold edge. */
 export const mirroredByDefault = (count: number, hasFold: boolean): boolean => count % 2 === 0 && !hasFold;
 
-const edgeOf = ({ name, path, kind = 'seam', allowance = 0, corners = {}, opening }: EdgeSpec): Edge => ({
-  type: 'edge',
-  name,
-  path,
-  kind,
-  allowance,
-  corners,
-  ...(opening === undefined ? {} : { opening }),
-});
+const edgeOf = (spec: EdgeSpec): Edge => ({ kind: 'seam', allowance: 0, corners: {}, ...spec, type: 'edge' });
 
 /** A pattern as one writes it down: what is left out takes its usual value. */
 export interface PatternSpec {
@@ -85,11 +81,15 @@ export interface PatternSpec {
   readonly pieces: readonly Piece[];
   readonly seams?: readonly Seam[];
   readonly fabrics?: readonly Fabric[];
+  readonly fastenings?: readonly Fastening[];
+  /** mm. */
+  readonly tolerance?: number;
+  readonly size?: string;
 }
 
-/** A pattern from its pieces. @throws PatternError those of `validatePattern` */
-export function definePattern({ name, unit = 'mm', pieces, seams = [], fabrics = [] }: PatternSpec): Pattern {
-  const pattern: Pattern = { name, unit, pieces, seams, fabrics };
+/** A pattern from its pieces; roles that were not given are guessed. @throws PatternError those of `validatePattern` */
+export function definePattern(spec: PatternSpec): Pattern {
+  const pattern: Pattern = { unit: 'mm', seams: [], fabrics: [], ...spec };
   validatePattern(pattern);
-  return pattern;
+  return withRoles(pattern);
 }

@@ -1,4 +1,5 @@
 import { type NoFacts, sayingsOf, type Thing } from '../sayings.js';
+import type { EdgeRole } from './types.js';
 
 /** A name that is not there, and the names that are. */
 interface Unknown {
@@ -42,6 +43,7 @@ export interface PatternTellings {
   'outline-anticlockwise': NoFacts;
   'notch-off-edge': { readonly alongMm: number; readonly edgeMm: number };
   'empty-seam': { readonly name: string };
+  'role-guessed': { readonly edge: Thing; readonly role: EdgeRole };
 }
 
 export const { refusal, finding } = sayingsOf<PatternTellings>();

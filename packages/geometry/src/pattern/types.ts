@@ -22,8 +22,10 @@ export interface Pattern {
 export interface Piece {
   readonly name: string;
   readonly title: string;
-  /** What the piece is; absent = not known. Given, or guessed once on reading. */
+  /** What the piece is; absent = not known. */
   readonly role?: PieceRole;
+  /** The role was guessed from names, seams and shape, on reading or building; a role without this was given. */
+  readonly roleGuessed?: true;
   readonly outline: Outline;
   readonly notches: readonly Notch[];
   readonly lines: readonly PieceLine[];
@@ -98,8 +100,10 @@ export type CornerRule = 'mitre' | 'pressed-open' | 'turned-up';
 export interface Edge {
   readonly type: 'edge';
   readonly name: string;
-  /** What the edge is; absent = not known. Given, or guessed once on reading. */
+  /** What the edge is; absent = not known. */
   readonly role?: EdgeRole;
+  /** The role was guessed from names, seams and shape, on reading or building; a role without this was given. */
+  readonly roleGuessed?: true;
   readonly path: Path;
   readonly kind: EdgeKind;
   /** mm, zero or more; always 0 on fold and raw edges. */
@@ -159,18 +163,44 @@ export type NotchStyle = 'single' | 'double' | 'triple';
 /** What a line drawn within a piece means. */
 export type LineKind = 'grain' | 'level' | 'lengthen-shorten' | 'fold' | 'placement' | 'style' | 'dart';
 
+/** Where on the body a line lies: the garment's centre, or a level whose girth is measured. */
+export type LineRole =
+  | 'centre'
+  | 'neck'
+  | 'bust'
+  | 'underbust'
+  | 'waist'
+  | 'abdomen'
+  | 'hip'
+  | 'thigh'
+  | 'knee'
+  | 'calf'
+  | 'ankle'
+  | 'upper arm'
+  | 'elbow'
+  | 'wrist';
+
 /** A line drawn within a piece. `dart` holds the closed stitching lines of a double-pointed dart. */
 export interface PieceLine {
   readonly kind: LineKind;
   readonly name: string;
   readonly path: Path;
+  /** Absent = not known. */
+  readonly role?: LineRole;
+  readonly roleGuessed?: true;
 }
+
+/** What a mark is for. */
+export type MarkRole = 'bust point' | 'button' | 'buttonhole' | 'pocket';
 
 /** A spot marked on a piece: `kind` is `point`, `drill`, `button` or the maker's own word. */
 export interface Mark {
   readonly kind: string;
   readonly name: string;
   readonly at: Point;
+  /** Absent = a spot without further meaning. */
+  readonly role?: MarkRole;
+  readonly roleGuessed?: true;
 }
 
 /** How a piece is cut: how many, as mirrored pairs or all alike, and of which cloth. */

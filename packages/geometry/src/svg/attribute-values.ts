@@ -33,6 +33,28 @@ export function wordOf<W extends string>(
   });
 }
 
+/** The role an element gives; a word that is none is told and passed over, so that the role is guessed. */
+export function roleGiven<Role extends string>(
+  element: Element | undefined,
+  roles: readonly Role[],
+  report: Report,
+  owner: Owner,
+): { readonly role?: Role } {
+  const attribute = element?.attributes.get('data-role');
+  if (!attribute) return {};
+  const written = attribute.value.trim();
+  const role = roles.find(r => r === written);
+  if (role !== undefined) return { role };
+  const near = nearestName(written, roles);
+  report.add('warning', 'role-not-known', attribute.offset, {
+    message: 'data-role says a word that is not a role; the role was guessed.',
+    remedy:
+      near === undefined ? `Write one of: ${listed(roles, roles.length)}.` : `Did you mean ${quoted(near)}?`,
+    ...owner,
+  });
+  return {};
+}
+
 /** A length of an attribute in mm. @throws PatternError those of `parseLength`, with its place */
 export function lengthOf(
   attribute: Attribute,

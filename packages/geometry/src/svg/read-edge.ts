@@ -1,6 +1,7 @@
+import { edgeRoles } from '../pattern/roles/role-names.js';
 import type { Edge, EdgeKind } from '../pattern/types.js';
 import { largestAllowance } from '../tolerance.js';
-import { lengthOf, wordOf } from './attribute-values.js';
+import { lengthOf, roleGiven, wordOf } from './attribute-values.js';
 import type { Item } from './gather.js';
 import type { PieceContext } from './read-piece.js';
 import { cornerRules, drawnLines, edgeKinds } from './vocabulary.js';
@@ -8,7 +9,7 @@ import type { Attribute } from './xml.js';
 
 /** What the drawing says of an edge besides its line. */
 export interface EdgeReader {
-  readonly attributes: Pick<Edge, 'kind' | 'allowance' | 'corners' | 'opening'>;
+  readonly attributes: Pick<Edge, 'kind' | 'role' | 'allowance' | 'corners' | 'opening'>;
   /** mm that the drawn line lies outside the stitching line; 0 where the stitching line is drawn. */
   readonly included: number;
 }
@@ -30,6 +31,7 @@ export function edgeReader(item: Item, name: string, context: PieceContext): Edg
   return {
     attributes: {
       kind,
+      ...roleGiven(element, edgeRoles, context.report, owner),
       allowance,
       corners: { ...(start ? { start } : {}), ...(end ? { end } : {}) },
       ...(open ? { opening: positive(open, 'data-opening', 'opening-out-of-range', context, owner) } : {}),

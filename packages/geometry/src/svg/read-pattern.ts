@@ -2,6 +2,7 @@ import type { Finding, Where } from '../errors.js';
 import { quoted, suggestion } from '../naming.js';
 import { boundsOfPath } from '../path/bounds.js';
 import { outlinePath } from '../pattern/outline.js';
+import { withRoles } from '../pattern/roles/guess-roles.js';
 import type { Pattern, Piece } from '../pattern/types.js';
 import { validateTogether } from '../pattern/validate.js';
 import { largestLikelyPiece } from '../tolerance.js';
@@ -82,7 +83,7 @@ export function readPattern(source: Uint8Array | string, options: PatternReadOpt
     () => validateTogether(pattern),
   );
   tellLargePieces(readings, report, document.root);
-  return { pattern, findings: report.findings() };
+  return { pattern: withRoles(pattern), findings: report.findings() };
 }
 
 /** A foreign drawing may be of any size; a pattern read in the wrong unit would be cut in the wrong size. */

@@ -5,12 +5,13 @@ import { boundsOfPath } from '../path/bounds.js';
 import type { Path } from '../path/path.js';
 import { mirroredByDefault } from '../pattern/build.js';
 import { edgeNames, edgePath, foldEdgeOf } from '../pattern/outline.js';
+import { lineRoles, markRoles, pieceRoles } from '../pattern/roles/role-names.js';
 import type { Mark, Notch, OutlinePart, Piece, PieceLine } from '../pattern/types.js';
 import { validatePiece } from '../pattern/validate.js';
 import { type NamedPath, snapNotch } from '../trace/snap-notch.js';
 import type { LengthUnit } from '../units.js';
 import { lerp, type Point } from '../vector.js';
-import { nameOf, wordOf } from './attribute-values.js';
+import { nameOf, roleGiven, wordOf } from './attribute-values.js';
 import { foldFinding } from './fold-finding.js';
 import type { Item, PieceDrawing } from './gather.js';
 import { mostNotchChecks } from './limits.js';
@@ -68,6 +69,7 @@ export function readPiece(
     lines: [...lines, ...outline.innerDarts.map((d): PieceLine => ({ kind: 'dart', ...d }))],
     marks: drawing.items.filter(i => i.meaning === 'mark').flatMap(item => readMark(item, context)),
     cutting: readCutting(drawing.element, parts, context),
+    ...roleGiven(drawing.element, pieceRoles, report, owner),
   };
   const placeOf = (edge?: string): Where => {
     const at = edge === undefined ? undefined : outline.offsets.get(edge);
@@ -115,7 +117,8 @@ function readLine(item: Item, context: PieceContext): readonly PieceLine[] {
   const name = textOf(element, 'data-name') ?? textOf(element, 'data-line') ?? kind;
   const paths = item.strokes.filter(s => s.segments.length > 0);
   if (paths.length === 0) nothingDrawn(item, context);
-  return paths.map(({ segments }): PieceLine => ({ kind, name, path: { segments } }));
+  const role = roleGiven(element, lineRoles, context.report, context.owner);
+  return paths.map(({ segments }): PieceLine => ({ kind, name, path: { segments }, ...role }));
 }
 
 function readMark(item: Item, context: PieceContext): readonly Mark[] {
@@ -125,7 +128,8 @@ function readMark(item: Item, context: PieceContext): readonly Mark[] {
     nothingDrawn(item, context);
     return [];
   }
-  return [{ kind, name: textOf(item.element, 'data-name') ?? kind, at }];
+  const role = roleGiven(item.element, markRoles, context.report, context.owner);
+  return [{ kind, name: textOf(item.element, 'data-name') ?? kind, at, ...role }];
 }
 
 /** A line or notch of an unknown kind still has its place: it is kept as the plainest kind, with a finding. */

@@ -30,12 +30,12 @@ const everywhere = ['allowance', 'included-allowance', 'line-drawn', 'derived', 
 /** Attributes that say something on an element of each meaning; `root` and `piece` besides. */
 const spoken: Readonly<Record<Meaning | 'root' | 'piece', readonly string[]>> = {
   root: ['pattern', 'unit'],
-  piece: ['piece', 'title', 'cut', 'mirrored', 'fabric', 'note'],
-  edge: ['edge', 'kind', 'corner-start', 'corner-end', 'opening'],
+  piece: ['piece', 'title', 'cut', 'mirrored', 'fabric', 'note', 'role'],
+  edge: ['edge', 'kind', 'corner-start', 'corner-end', 'opening', 'role'],
   dart: ['dart', 'pressed'],
   notch: ['notch', 'on'],
-  line: ['line'],
-  mark: ['mark'],
+  line: ['line', 'role'],
+  mark: ['mark', 'role'],
   outline: ['outline'],
 };
 

@@ -55,7 +55,7 @@ function pieceLines(piece: Piece, cutting: Path): readonly string[] {
   const open =
     `  <g${attribute('data-piece', piece.name)}${attribute('data-title', piece.title)}${attribute('data-cut', cut.count)}` +
     `${attribute('data-mirrored', cut.mirrored ? 'yes' : 'no')}${attribute('data-fabric', cut.fabric)}` +
-    `${attribute('data-note', cut.note)} fill="none" stroke="#222222">`;
+    `${attribute('data-note', cut.note)}${role(piece)} fill="none" stroke="#222222">`;
   return [
     open,
     `    <path data-derived="cutting-line"${strokes.cutting} d="${toPathData(cutting)}"/>`,
@@ -63,8 +63,8 @@ function pieceLines(piece: Piece, cutting: Path): readonly string[] {
     ...dartsOf(piece).map(dartLine),
     ...piece.lines.map(lineLine),
     ...piece.marks.map(
-      ({ kind, name, at }) =>
-        `    <circle${attribute('data-mark', kind)}${attribute('data-name', name)}${strokes.inside} cx="${toSvgNumber(at.x)}" cy="${toSvgNumber(at.y)}" r="${pointRadius}"/>`,
+      mark =>
+        `    <circle${attribute('data-mark', mark.kind)}${attribute('data-name', mark.name)}${role(mark)}${strokes.inside} cx="${toSvgNumber(mark.at.x)}" cy="${toSvgNumber(mark.at.y)}" r="${pointRadius}"/>`,
     ),
     ...piece.notches.map(
       notch =>
@@ -76,14 +76,15 @@ function pieceLines(piece: Piece, cutting: Path): readonly string[] {
 }
 
 function edgeLine(piece: Piece, name: string): string {
-  const { kind, allowance, corners, opening } = edgeNamed(piece, name);
+  const edge = edgeNamed(piece, name);
+  const { kind, allowance, corners, opening } = edge;
   // One path for one edge: a stroke for each part, where darts interrupt it.
   const data = partsOfEdge(piece, name)
     .map(part => toPathData(part.path))
     .join(' ');
   const hasAllowance = kind === 'seam' || kind === 'hem';
   return (
-    `    <path${attribute('data-edge', name)}${attribute('data-kind', kind === 'seam' ? undefined : kind)}` +
+    `    <path${attribute('data-edge', name)}${attribute('data-kind', kind === 'seam' ? undefined : kind)}${role(edge)}` +
     `${attribute('data-allowance', hasAllowance ? millimetres(allowance) : undefined)}` +
     `${attribute('data-corner-start', corners.start)}${attribute('data-corner-end', corners.end)}` +
     `${attribute('data-opening', opening === undefined ? undefined : millimetres(opening))}` +
@@ -96,10 +97,16 @@ const millimetres = (mm: number): string => `${toSvgNumber(mm)} mm`;
 const dartLine = ({ name, legs, pressed }: Dart): string =>
   `    <path${attribute('data-dart', name)}${attribute('data-pressed', pressed)}${strokes.stitching} d="${toPathData({ segments: [...legs[0].segments, ...legs[1].segments] })}"/>`;
 
-const lineLine = ({ kind, name, path }: PieceLine): string =>
-  kind === 'dart'
+/** A role is written where it was given; a guess is made anew by whoever reads, and never hardens into a fact. */
+const role = (thing: { readonly role?: string; readonly roleGuessed?: true }): string =>
+  attribute('data-role', thing.roleGuessed ? undefined : thing.role);
+
+const lineLine = (line: PieceLine): string => {
+  const { kind, name, path } = line;
+  return kind === 'dart'
     ? `    <path${attribute('data-dart', name)}${strokes.inside} d="${toPathData(path)}"/>`
-    : `    <path${attribute('data-line', kind)}${attribute('data-name', name === kind ? undefined : name)}${strokes.inside} d="${toPathData(path)}"/>`;
+    : `    <path${attribute('data-line', kind)}${attribute('data-name', name === kind ? undefined : name)}${role(line)}${strokes.inside} d="${toPathData(path)}"/>`;
+};
 
 function titleLine(piece: Piece): string {
   const { x, y, size } = titlePlace(piece);

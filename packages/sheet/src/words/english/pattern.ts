@@ -2,6 +2,7 @@ import type { PatternTellings } from '@paperhinge/geometry';
 import { capital } from '../capital.js';
 import type { Say, Tellings } from '../catalogue.js';
 import { instead } from './instead.js';
+import { roles } from './roles.js';
 
 export const pattern: Tellings<PatternTellings> = {
   'length-not-understood': () => ({
@@ -115,6 +116,10 @@ export const pattern: Tellings<PatternTellings> = {
   'notch-off-edge': ({ alongMm, edgeMm }, say) => ({
     message: `A notch lies ${say.length(alongMm)} along an edge that is ${say.length(edgeMm)} long.`,
     remedy: 'Move it onto the edge.',
+  }),
+  'role-guessed': ({ edge, role }, say) => ({
+    message: `Going by its name and place, ${say.thing(edge)} was taken to be the ${roles[role]}.`,
+    remedy: `Write data-role="${role}" on it in the drawing, or what else it is.`,
   }),
   'empty-seam': ({ name }, say) => ({
     message: `One side of the ${say.name(name)} seam has no edge.`,

@@ -1,6 +1,7 @@
 import type { PatternTellings } from '@paperhinge/geometry';
 import type { Tellings } from '../catalogue.js';
 import { instead } from './instead.js';
+import { roles } from './roles.js';
 
 const ownName = 'Geben Sie jedem einen eigenen Namen.';
 const nouns = { piece: 'Ein Teil', seam: 'Eine Naht', fabric: 'Ein Stoff', edge: 'Eine Kante' } as const;
@@ -121,6 +122,10 @@ export const pattern: Tellings<PatternTellings> = {
   'notch-off-edge': ({ alongMm, edgeMm }, say) => ({
     message: `Ein Passzeichen liegt bei ${say.length(alongMm)}, seine Kante ist ${say.length(edgeMm)} lang.`,
     remedy: 'Verschieben Sie es auf die Kante.',
+  }),
+  'role-guessed': ({ edge, role }, say) => ({
+    message: `${say.thing(edge)}: nach Name und Lage als ${roles[role]} angesehen.`,
+    remedy: `Schreiben Sie in der Zeichnung data-role="${role}" dazu, oder was es sonst ist.`,
   }),
   'empty-seam': ({ name }, say) => ({
     message: `${say.thing({ seam: name })} hat auf einer Seite keine Kante.`,
