@@ -80,7 +80,7 @@ describe('what a sheet may say', () => {
         piece: 'back',
         from: { edge: 'hem', at: [{ share: 0.25 }, { share: 0.75 }] },
         to: { edge: 'neck' },
-        amount: { angle: Math.PI / 2 },
+        angle: Math.PI / 2,
         hinge: 'none',
         slashes: 3,
       },
@@ -91,7 +91,7 @@ describe('what a sheet may say', () => {
         piece: 'back',
         from: { edge: 'hem' },
         to: { edge: 'neck' },
-        amount: { by: -20 },
+        by: -20,
         hinge: 'to',
         slashes: 1,
       },
@@ -100,7 +100,7 @@ describe('what a sheet may say', () => {
       'take in: { seam: side, by: 20, from: 30 mm, to: 100 % }',
       { seam: 'side', by: 20, from: { mm: 30 }, to: { share: 1 } },
     ],
-    ['let out: { seam: side, by: 20 }', { seam: 'side', by: -20 }],
+    ['let out: { seam: side, by: 20 }', { seam: 'side', by: 20 }],
     [
       'recut neckline: { piece: front, shape: inset V, depth: 85, half width: 45 }',
       { piece: 'front', shape: 'inset V', depth: 85, halfWidth: 45 },
@@ -139,11 +139,11 @@ describe('what a sheet may say', () => {
     ],
     [
       'draft binding: { name: binding, along: front.neck, width: 10 }',
-      { kind: 'binding', name: 'binding', along: [{ piece: 'front', edge: 'neck' }], width: 10, join: 0 },
+      { name: 'binding', along: [{ piece: 'front', edge: 'neck' }], width: 10, join: 0 },
     ],
     [
       'draft facing: { name: facing, along: front.neck, width: 60 }',
-      { kind: 'facing', name: 'facing', along: [{ piece: 'front', edge: 'neck' }], width: 60, join: 0 },
+      { name: 'facing', along: [{ piece: 'front', edge: 'neck' }], width: 60, join: 0 },
     ],
   ])('%s', (text, expected) => {
     expect(parameters(text)).toEqual(expected);

@@ -3,11 +3,13 @@ export type { Alteration, Derived, DerivedKind, MakingNote } from './alteration.
 export type { DraftBand } from './derive/draft-band.js';
 export { draftBand } from './derive/draft-band.js';
 export type { DraftFacing } from './derive/draft-facing.js';
-export { draftFacing } from './derive/draft-facing.js';
+export { draftFacing, draftStay } from './derive/draft-facing.js';
 export type { DraftStrip } from './derive/draft-strip.js';
-export { draftStrip } from './derive/draft-strip.js';
+export { draftBinding, draftStrip } from './derive/draft-strip.js';
 // tellings: what this package tells, as codes with their facts
 export type { DeriveTellings } from './derive/tellings.js';
+// edit: edges that are moved
+export type { EditTellings } from './edit/tellings.js';
 export type { BandLengths } from './fit/band-stretch.js';
 // fit: the wearer beside the garment
 export { bandStretch, bandStretchFindings, stretchOfBand } from './fit/band-stretch.js';
@@ -34,6 +36,8 @@ export type { NewDart, SwingWishes, Swung } from './hinge/swing.js';
 export { swing } from './hinge/swing.js';
 export type { HingeTellings } from './hinge/tellings.js';
 // operations: one trade verb a file
+export type { AddNotches } from './operations/add-notches.js';
+export { addNotches } from './operations/add-notches.js';
 export type { CloseDart } from './operations/close-dart.js';
 export { closeDart } from './operations/close-dart.js';
 export type { MoveDart } from './operations/move-dart.js';
@@ -44,13 +48,15 @@ export type { RemovePiece } from './operations/remove-piece.js';
 export { removePiece } from './operations/remove-piece.js';
 export type { SetAllowance } from './operations/set-allowance.js';
 export { setAllowance } from './operations/set-allowance.js';
+export type { SetSeam } from './operations/set-seam.js';
+export { setSeam } from './operations/set-seam.js';
 export type { Shorten } from './operations/shorten.js';
 export { lengthen, shorten } from './operations/shorten.js';
 export type { Spread, SpreadEnd } from './operations/spread.js';
 export { spread } from './operations/spread.js';
 export type { TakeIn } from './operations/take-in.js';
-export { takeIn } from './operations/take-in.js';
-export type { OperationTellings } from './operations/tellings.js';
+export { letOut, takeIn } from './operations/take-in.js';
+export type { OperationSentences, OperationTellings } from './operations/tellings.js';
 export type { TrueEdges } from './operations/true-edges.js';
 export { trueEdges } from './operations/true-edges.js';
 export type { Unfold } from './operations/unfold.js';
@@ -66,4 +72,5 @@ export { inSheet } from './verb/fields.js';
 export type { VerbTellings } from './verb/tellings.js';
 export type { AnyVerb, Leaves, Start, Verb } from './verb/verb.js';
 export { perform, verbOf } from './verb/verb.js';
+export type { VerbName } from './verbs.js';
 export { verbs } from './verbs.js';

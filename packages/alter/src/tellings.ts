@@ -1,14 +1,16 @@
-import { type Saying, sayingsOf, type Thing } from '@paperhinge/geometry';
+import { type Saying, sayingsOf } from '@paperhinge/geometry';
 import type { DeriveTellings } from './derive/tellings.js';
+import type { EditTellings } from './edit/tellings.js';
 import type { FitTellings } from './fit/tellings.js';
 import type { HingeTellings } from './hinge/tellings.js';
-import type { OperationTellings } from './operations/tellings.js';
+import type { OperationSentences, OperationTellings } from './operations/tellings.js';
 import type { OrderTellings } from './order-of-work/tellings.js';
 import type { VerbTellings } from './verb/tellings.js';
 
 /** Every code that this package tells, with its facts. Each folder lists its own. */
 export interface AlterTellings
   extends HingeTellings,
+    EditTellings,
     OperationTellings,
     DeriveTellings,
     FitTellings,
@@ -16,17 +18,7 @@ export interface AlterTellings
     VerbTellings {}
 
 /** Sentences without a remedy: what a step did, the jobs of the order of work and their reasons, cautions. */
-export interface AlterSentences {
-  'closed-dart': {
-    readonly dart: Thing;
-    readonly into: Thing;
-    readonly wholeDeg: number;
-    readonly closedDeg: number;
-    readonly sharePercent: number;
-    readonly alongMm: number;
-    readonly openedMm: number;
-  };
-  shortened: { readonly pieces: readonly Thing[]; readonly at: string; readonly byMm: number };
+export interface AlterSentences extends OperationSentences {
   /** A sentence that is already in words. */
   said: { readonly text: string };
 }

@@ -28,7 +28,6 @@ export const verbSchemas = oncePerUnit(unit => {
     });
   const piece = mapping({ piece: name });
   const onEdge = mapping({ name, along: edgeRefs, width: size, join: length.default(0), fabric });
-  const made = <const K extends string>(kind: K) => onEdge.transform(fields => ({ kind, ...fields }));
   const range = z.tuple([position, position], { error: code('position-not-understood') });
   const place = { type: ['string', 'number'] };
   const spreadEnd = mapping({
@@ -72,15 +71,15 @@ export const verbSchemas = oncePerUnit(unit => {
           what: 'has both "by" and "angle"',
           remedy: 'Keep one of the two.',
         });
-      if (by !== undefined) return { ...rest, amount: { by } };
-      if (angle !== undefined) return { ...rest, amount: { angle } };
+      if (by !== undefined) return { ...rest, by };
+      if (angle !== undefined) return { ...rest, angle };
       return tell(context, 'missing-field', {
         what: 'says not how far',
         remedy: 'Add "by" (a length) or "angle".',
       });
     }),
     'take in': seam('let out'),
-    'let out': seam('take in').transform(({ by, ...rest }) => ({ ...rest, by: 0 - by })),
+    'let out': seam('take in'),
     'recut neckline': mapping({
       piece: name,
       shape: z.enum(['inset V', 'V', 'round', 'square', 'drawn']),
@@ -126,10 +125,10 @@ export const verbSchemas = oncePerUnit(unit => {
       'stretched part': z.enum(['whole', 'sewn']).default('whole'),
       fabric,
     }).transform(({ 'stretched part': stretchedPart, ...rest }) => ({ ...rest, stretchedPart })),
-    'draft strip': made('strip'),
-    'draft binding': made('binding'),
-    'draft facing': made('facing'),
-    'draft stay': made('stay'),
+    'draft strip': onEdge,
+    'draft binding': onEdge,
+    'draft facing': onEdge,
+    'draft stay': onEdge,
   };
 });
 

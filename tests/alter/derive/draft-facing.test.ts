@@ -1,4 +1,4 @@
-import { draftFacing, recutNeckline, unfold } from '@paperhinge/alter';
+import { draftFacing, draftStay, recutNeckline, unfold } from '@paperhinge/alter';
 import {
   at,
   boundsOfPath,
@@ -50,7 +50,6 @@ const box = (more: Partial<Parameters<typeof definePiece>[0]> = {}): Piece =>
   });
 const patternOf = (...pieces: Piece[]): Pattern => definePattern({ name: 'test', pieces });
 const facing = {
-  kind: 'facing',
   name: 'neck facing',
   along: [ref('front.neck')],
   width: 50,
@@ -195,13 +194,13 @@ describe('a facing', () => {
 });
 
 describe('a stay', () => {
-  const stay = { kind: 'stay', name: 'inset stay', along: [ref('front.inset')], width: 18, join: 0 } as const;
+  const stay = { name: 'inset stay', along: [ref('front.inset')], width: 18, join: 0 } as const;
   const cut = () =>
     recutNeckline(shiftPattern(), { piece: 'front', shape: 'inset V', depth: 85, halfWidth: 45 }).pattern;
 
   test('is whole, without allowance, and twice as long as the half edge on the fold', () => {
     const before = cut();
-    const { pattern, derived } = draftFacing(before, stay);
+    const { pattern, derived } = draftStay(before, stay);
     validatePattern(pattern);
     const piece = pieceNamed(pattern, 'inset stay');
     const half = lengthOf(pieceNamed(before, 'front'), 'inset');
@@ -219,7 +218,7 @@ describe('a stay', () => {
       depth: 85,
       halfWidth: 45,
     }).pattern;
-    const [one, other] = [cut(), whole].map(p => pieceNamed(draftFacing(p, stay).pattern, 'inset stay'));
+    const [one, other] = [cut(), whole].map(p => pieceNamed(draftStay(p, stay).pattern, 'inset stay'));
     expect(areaOf(other!)).toBeCloseTo(areaOf(one!), 4);
     expect(lengthOf(other!, 'inner')).toBeCloseTo(lengthOf(one!, 'inner'), 4);
   });
@@ -236,7 +235,7 @@ describe('a stay', () => {
       ],
       notches: [],
     });
-    const { pattern } = draftFacing(patternOf(v), { ...stay, along: [ref('front.neck')] });
+    const { pattern } = draftStay(patternOf(v), { ...stay, along: [ref('front.neck')] });
     const inner = edgePath(pieceNamed(pattern, 'inset stay'), 'inner');
     const point = pointAlong(inner, pathLength(inner) / 2);
     const tip = pathEnd(pathOf(edgePath(pieceNamed(pattern, 'inset stay'), 'outer').segments[0]!));

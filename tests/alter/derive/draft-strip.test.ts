@@ -1,4 +1,4 @@
-import { draftStrip } from '@paperhinge/alter';
+import { draftBinding, draftStrip } from '@paperhinge/alter';
 import {
   boundsOfPath,
   cuttingLine,
@@ -28,7 +28,6 @@ test('a strip is as long as its edges in the garment, and two joins, at the widt
   const before = shiftPattern();
   const whole = 2 * (lengthOf(before, 'front', 'hem') + lengthOf(before, 'back', 'hem'));
   const { pattern, derived, did } = draftStrip(before, {
-    kind: 'strip',
     name: 'flounce',
     along: hem,
     width: 120,
@@ -46,8 +45,7 @@ test('a strip is as long as its edges in the garment, and two joins, at the widt
 // Cut width 4 × finished (1/2 in → 2 in) [read, check-values §4].
 test('a binding is cut four times its finished width, on the bias', () => {
   const before = shiftPattern();
-  const { pattern, derived, did } = draftStrip(before, {
-    kind: 'binding',
+  const { pattern, derived, did } = draftBinding(before, {
     name: 'binding',
     along: hem,
     width: 12.7,
@@ -64,7 +62,6 @@ test('a binding is cut four times its finished width, on the bias', () => {
 
 test('its seam with the edges walks, and it is joined with itself where they make a ring', () => {
   const { pattern } = draftStrip(shiftPattern(), {
-    kind: 'strip',
     name: 'flounce',
     along: hem,
     width: 120,
@@ -76,7 +73,6 @@ test('its seam with the edges walks, and it is joined with itself where they mak
 
 test('a strip narrower than two allowances is stitched a quarter of its width in', () => {
   const { pattern } = draftStrip(shiftPattern(), {
-    kind: 'strip',
     name: 's',
     along: hem,
     width: 40,
@@ -87,8 +83,7 @@ test('a strip narrower than two allowances is stitched a quarter of its width in
 });
 
 test('edges in several stretches are drafted together, with a note', () => {
-  const { pattern, findings, derived } = draftStrip(shiftPattern(), {
-    kind: 'binding',
+  const { pattern, findings, derived } = draftBinding(shiftPattern(), {
     name: 'arms',
     along: [ref('front.armhole'), ref('back.armhole')],
     width: 8,
@@ -106,7 +101,7 @@ describe('what cannot be drafted is refused', () => {
     ['strip-size', { along: [] }],
     ['unknown-edge', { along: [ref('front.hm')] }],
   ] as const)('%s %j', (code, change) => {
-    const wanted = { kind: 'strip', name: 's', along: hem, width: 40, join: 0, ...change } as const;
+    const wanted = { name: 's', along: hem, width: 40, join: 0, ...change } as const;
     expect(() => draftStrip(shiftPattern(), wanted)).toThrow(
       expect.objectContaining({ code, remedy: expect.any(String) }),
     );

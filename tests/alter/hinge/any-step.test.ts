@@ -14,7 +14,7 @@ describe('any operation at any place', () => {
     a: anyPlace,
     b: anyPlace,
     by: fc.double({ min: -60, max: 60, noNaN: true }),
-    hinge: fc.constantFrom('from', 'to', 'none') as fc.Arbitrary<Spread['hinge']>,
+    hinge: fc.constantFrom('from', 'to', 'none') as fc.Arbitrary<NonNullable<Spread['hinge']>>,
     slashes: fc.integer({ min: 1, max: 3 }),
   });
   type Step = typeof step extends fc.Arbitrary<infer T> ? T : never;
@@ -35,7 +35,7 @@ describe('any operation at any place', () => {
       piece,
       from: { edge: from, at: range(a) },
       to: { edge: to, at: range(b) },
-      amount: { by },
+      by,
       hinge,
       slashes,
     }).pattern;

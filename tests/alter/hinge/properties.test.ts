@@ -40,7 +40,7 @@ const open = (piece: Piece, changes: Partial<Spread> = {}) =>
       piece: 'block',
       from: { edge: 'hem' },
       to: { edge: 'neck' },
-      amount: { by: 40 },
+      by: 40,
       hinge: 'to',
       slashes: 1,
       ...changes,
@@ -191,13 +191,13 @@ describe('moving any bodice’s dart', () => {
 });
 
 describe('spreading any bodice', () => {
-  const anyHinge = fc.constantFrom('from', 'to', 'none') as fc.Arbitrary<Spread['hinge']>;
+  const anyHinge = fc.constantFrom('from', 'to', 'none') as fc.Arbitrary<NonNullable<Spread['hinge']>>;
   test('opens the edge by exactly the amount, however many slashes share it', () => {
     fc.assert(
       fc.property(anyBodice, anyHinge, fc.integer({ min: 1, max: 6 }), share, (piece, hinge, slashes, x) => {
         orRefused(() => {
           const by = 200 * x;
-          const after = open(piece, { hinge, slashes, amount: { by } });
+          const after = open(piece, { hinge, slashes, by });
           if (hinge !== 'from')
             expect(Math.abs(lengthOf(after, 'hem') - lengthOf(piece, 'hem') - by)).toBeLessThan(1e-7);
           if (hinge !== 'to')
@@ -222,8 +222,8 @@ describe('spreading any bodice', () => {
           from: { edge: 'hem', at: { mm: x * lengthOf(piece, 'hem') } },
           to: { edge: 'neck', at: { mm: y * lengthOf(piece, 'neck') } },
         };
-        const there = open(piece, { ...ends, amount: { angle: 0.08 } });
-        const back = open(there, { ...ends, amount: { angle: -0.08 } });
+        const there = open(piece, { ...ends, angle: 0.08 });
+        const back = open(there, { ...ends, angle: -0.08 });
         expect(Math.abs(areaOf(back) - areaOf(piece))).toBeLessThan(1e-3);
         for (const name of ['hem', 'neck', 'side-lower', 'centre'])
           expect(Math.abs(lengthOf(back, name) - lengthOf(piece, name))).toBeLessThan(1e-6);
@@ -234,7 +234,7 @@ describe('spreading any bodice', () => {
     fc.assert(
       fc.property(anyBodice, anyHinge, fc.integer({ min: 1, max: 4 }), share, (piece, hinge, slashes, x) => {
         orRefused(() => {
-          const after = open(piece, { hinge, slashes, amount: { by: -80 * x } });
+          const after = open(piece, { hinge, slashes, by: -80 * x });
           expect(areaOf(after)).toBeLessThan(areaOf(piece));
           expect(selfCrossings(outlinePath(after.outline))).toEqual([]);
           expectClosed(after);

@@ -2,6 +2,8 @@ import {
   type Alteration,
   draftBand,
   draftFacing,
+  draftStay,
+  lengthen,
   recutNeckline,
   shorten,
   takeIn,
@@ -67,7 +69,7 @@ function laid(pattern: Pattern, map: Affine, over: boolean): Pattern {
 const ref = (text: string) => ({ piece: text.split('.')[0]!, edge: text.split('.')[1]! });
 const steps: readonly (readonly [string, (pattern: Pattern) => Alteration])[] = [
   ['shorten at the hem', p => shorten(p, { pieces: ['front', 'back', 'sleeve'], at: 'hem', by: 120 })],
-  ['lengthen at a line', p => shorten(p, { pieces: ['front', 'back'], at: 'waist', by: -35 })],
+  ['lengthen at a line', p => lengthen(p, { pieces: ['front', 'back'], at: 'waist', by: 35 })],
   ['take in', p => takeIn(p, { seam: 'side', by: 30, from: { share: 0.2 } })],
   [
     'take in between two places',
@@ -88,14 +90,8 @@ const steps: readonly (readonly [string, (pattern: Pattern) => Alteration])[] = 
         stretchedPart: 'whole',
       }),
   ],
-  [
-    'facing',
-    p => draftFacing(p, { kind: 'facing', name: 'facing', along: [ref('front.neck')], width: 55, join: 0 }),
-  ],
-  [
-    'stay',
-    p => draftFacing(p, { kind: 'stay', name: 'stay', along: [ref('back.neck')], width: 15, join: 0 }),
-  ],
+  ['facing', p => draftFacing(p, { name: 'facing', along: [ref('front.neck')], width: 55, join: 0 })],
+  ['stay', p => draftStay(p, { name: 'stay', along: [ref('back.neck')], width: 15, join: 0 })],
 ];
 
 function figures(pattern: Pattern): Record<string, number> {

@@ -34,7 +34,7 @@ const open = (changes: Partial<Spread> = {}, piece = panel()) =>
     piece: 'block',
     from: { edge: 'hem' },
     to: { edge: 'top' },
-    amount: { by: 60 },
+    by: 60,
     hinge: 'to',
     slashes: 1,
     ...changes,
@@ -61,7 +61,7 @@ describe('one hinged slash', () => {
     expectUntouched(panel(), after, 'top');
   });
   test('by an angle opens 2 R sin of half of it', () => {
-    const after = only(open({ amount: { angle: Math.PI / 9 } }).pattern);
+    const after = only(open({ angle: Math.PI / 9 }).pattern);
     expect(lengthOf(after, 'hem')).toBeCloseTo(width + 2 * height * Math.sin(Math.PI / 18), 9);
   });
   test('says that the edge is bridged and how the other bends', () => {
@@ -107,7 +107,7 @@ describe('several slashes', () => {
         ),
       },
     };
-    const { pattern, did } = open({ slashes: 3, amount: { by: 90 } }, sloped);
+    const { pattern, did } = open({ slashes: 3, by: 90 }, sloped);
     const after = only(pattern);
     expect(lengthOf(after, 'hem')).toBeCloseTo(width + 90, 9);
     // Slash i stands at i/4 of both edges; its length falls with the slope of the top.
@@ -135,7 +135,7 @@ describe('several slashes', () => {
     expectClosed(after);
   });
   test('turn by equal angles where an angle is given', () => {
-    const after = only(open({ slashes: 2, amount: { angle: 0.2 } }).pattern);
+    const after = only(open({ slashes: 2, angle: 0.2 }).pattern);
     expect(lengthOf(after, 'hem')).toBeCloseTo(width + 4 * height * Math.sin(0.05), 9);
   });
 });
@@ -168,7 +168,7 @@ describe('without a hinge', () => {
 
 describe('a negative amount', () => {
   test('hinged, overlaps and is cut where the two sides of the hem cross', () => {
-    const { pattern, did, findings } = open({ amount: { by: -60 } });
+    const { pattern, did, findings } = open({ by: -60 });
     const after = only(pattern);
     // Square to the slash at R, the two sides cross on the middle line of the overlap, R tan(θ/2) from each side.
     const half = Math.asin(30 / height);
@@ -180,7 +180,7 @@ describe('a negative amount', () => {
     expectClosed(after);
   });
   test('parallel, takes the amount off both edges', () => {
-    const after = only(open({ hinge: 'none', amount: { by: -60 }, slashes: 3 }).pattern);
+    const after = only(open({ hinge: 'none', by: -60, slashes: 3 }).pattern);
     expect(lengthOf(after, 'hem')).toBeCloseTo(width - 60, 9);
     expect(lengthOf(after, 'top')).toBeCloseTo(width - 60, 9);
     expect(areaOf(after)).toBeCloseTo(areaOf(panel()) - 60 * height, 6);
@@ -198,7 +198,7 @@ describe('a negative amount', () => {
         ),
       },
     };
-    const { pattern, findings } = open({ hinge: 'none', amount: { by: -40 } }, sloped);
+    const { pattern, findings } = open({ hinge: 'none', by: -40 }, sloped);
     const step = 40 * (120 / width);
     expect(findings.find(f => f.where.edge === 'top')!.figures!.stepMm).toBeCloseTo(step, 9);
     const after = only(pattern);
@@ -210,7 +210,7 @@ describe('a negative amount', () => {
       { edge: 'hem', at: 125, style: 'single' as const },
       { edge: 'hem', at: 20, style: 'single' as const },
     ];
-    const { pattern, findings } = open({ amount: { by: -60 } }, panel({ notches }));
+    const { pattern, findings } = open({ by: -60 }, panel({ notches }));
     expect(only(pattern).notches.map(n => n.at)).toEqual([20]);
     expect(findings.filter(f => f.code === 'notch-cut-away')).toHaveLength(1);
   });
@@ -231,17 +231,17 @@ describe('spreading and overlapping again', () => {
   });
   test.each(['to', 'from'] as const)('hinged at "%s" restores the piece', hinge => {
     const ends = { from: { edge: 'hem', at: { mm: 100 } }, to: { edge: 'top', at: { mm: 110 } }, hinge };
-    const there = open({ ...ends, amount: { angle: 0.1 } }, curved());
+    const there = open({ ...ends, angle: 0.1 }, curved());
     // The slash goes where the first one began: at the start of the bridge, on the side that stayed or moved.
-    const back = spread(there.pattern, { piece: 'block', slashes: 1, ...ends, amount: { angle: -0.1 } });
+    const back = spread(there.pattern, { piece: 'block', slashes: 1, ...ends, angle: -0.1 });
     const after = only(back.pattern);
     expectUntouched(curved(), after);
     expect(areaOf(after)).toBeCloseTo(areaOf(curved()), 5);
   });
   test('parallel restores the piece', () => {
     const ends = { from: { edge: 'hem' }, to: { edge: 'top' }, hinge: 'none' as const };
-    const there = open({ ...ends, amount: { by: 40 } });
-    const back = spread(there.pattern, { piece: 'block', slashes: 1, ...ends, amount: { by: -40 } });
+    const there = open({ ...ends, by: 40 });
+    const back = spread(there.pattern, { piece: 'block', slashes: 1, ...ends, by: -40 });
     expectUntouched(panel(), only(back.pattern));
     expect(areaOf(only(back.pattern))).toBeCloseTo(areaOf(panel()), 6);
   });
@@ -265,14 +265,14 @@ describe('what stays', () => {
 describe('slashing from the fold', () => {
   const ends = { from: { edge: 'centre', at: { share: 0.6 } }, to: { edge: 'side' } };
   test('hinged at the side bends the fold, and that is said', () => {
-    const { findings } = open({ ...ends, amount: { by: -15 } });
+    const { findings } = open({ ...ends, by: -15 });
     const bent = findings.find(f => f.code === 'fold-bent')!;
     expect([bent.severity, bent.where.edge]).toEqual(['warning', 'centre']);
     expect(bent.figures!.offMm).toBeGreaterThan(1);
   });
   test('parallel and square to it keeps the fold straight', () => {
     const level = { from: { edge: 'centre' }, to: { edge: 'side' }, hinge: 'none' as const };
-    const { pattern, findings } = open({ ...level, amount: { by: 30 } });
+    const { pattern, findings } = open({ ...level, by: 30 });
     expect(findings.map(f => f.code)).not.toContain('fold-bent');
     expect(lengthOf(only(pattern), 'centre')).toBeCloseTo(height + 30, 9);
     expect(lengthOf(only(pattern), 'side')).toBeCloseTo(height + 30, 9);
@@ -303,10 +303,10 @@ describe('what is refused', () => {
     expect(() => open(ends)).toThrow(refusal('slash-leaves-piece'));
   });
   test('more than a slash can open', () => {
-    expect(() => open({ amount: { by: 1300 } })).toThrow(refusal('spread-too-wide', /less, or make more/));
+    expect(() => open({ by: 1300 })).toThrow(refusal('spread-too-wide', /less, or make more/));
   });
   test('an angle without a hinge', () => {
-    expect(() => open({ hinge: 'none', amount: { angle: 0.1 } })).toThrow(refusal('spread-needs-length'));
+    expect(() => open({ hinge: 'none', angle: 0.1 })).toThrow(refusal('spread-needs-length'));
   });
   test('several slashes at one place of the edge that opens', () => {
     expect(() => open({ slashes: 3, from: { edge: 'hem', at: { share: 0.5 } } })).toThrow(
@@ -314,12 +314,10 @@ describe('what is refused', () => {
     );
   });
   test('overlapping strips by more than their width', () => {
-    expect(() => open({ slashes: 5, hinge: 'none', amount: { by: -300 } })).toThrow(
-      refusal('overlap-too-wide'),
-    );
+    expect(() => open({ slashes: 5, hinge: 'none', by: -300 })).toThrow(refusal('overlap-too-wide'));
   });
   test('a spread that would fold the piece over itself', () => {
-    expect(() => open({ amount: { angle: 5.5 } })).toThrow(refusal('outline-tangled'));
+    expect(() => open({ angle: 5.5 })).toThrow(refusal('outline-tangled'));
   });
   test('an edge that is not there', () => {
     expect(() => open({ to: { edge: 'yoke' } })).toThrow(refusal('unknown-edge'));

@@ -61,7 +61,7 @@ function opened(): Pattern {
     piece: 'back',
     from: { edge: 'hem', at: { share: 0.5 } },
     to: { edge: 'shoulder', at: { share: 0.5 } },
-    amount: { by: 60 },
+    by: 60,
     hinge: 'to',
     slashes: 1,
   }).pattern;

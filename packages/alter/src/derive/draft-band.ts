@@ -12,14 +12,20 @@ import {
 import type { Alteration, Derived, MakingNote } from '../alteration.js';
 import { bandStretchFindings, stretchOfBand } from '../fit/band-stretch.js';
 import { stretchOf } from '../fit/cloth.js';
+import * as field from '../verb/fields.js';
+import { perform, verbOf } from '../verb/verb.js';
 import { type BandMark, bandMarks, withEdgeMarks } from './band-marks.js';
 import { cutLength } from './cut-size.js';
+import { drafted } from './drafted.js';
 import { freePlace } from './free-place.js';
 import { gapAcross } from './gap.js';
 import { distinctEdges, garmentChains, requireJoined, runsAlong } from './garment-chain.js';
 import { endEdges, longPiece, sewnEdge } from './long-piece.js';
 import { narrowFindings, stitchedIn } from './stitched-in.js';
 import { takePlace } from './take-place.js';
+
+/** A band twice as long as its edge is a frill. */
+const largestRatio = 2;
 
 /** A stretched band along edges, over a gap if there is one. Lengths in mm. */
 export interface DraftBand {
@@ -30,9 +36,10 @@ export interface DraftBand {
   readonly ratio: number;
   /** mm, cut width. */
   readonly width: number;
-  /** mm of joining allowance at each end. */
-  readonly join: number;
-  readonly stretchedPart: 'whole' | 'sewn';
+  /** mm of joining allowance at each end; default 0. */
+  readonly join?: number;
+  /** Whether the part over a gap is stretched with the rest; default `whole`. */
+  readonly stretchedPart?: 'whole' | 'sewn';
   readonly fabric?: string;
 }
 
@@ -44,12 +51,40 @@ export interface DraftBand {
  * folds meet it; the edges are marked where the quarters fall.
  *
  * @throws PatternError `edges-do-not-join`, `gap-not-beside`, `band-too-short`, `band-size`, `drafted-along-itself`;
- *   `unknown-piece`, `unknown-edge`
+ *   `unknown-piece`, `unknown-edge`; those of `perform`
  */
-export function draftBand(pattern: Pattern, parameters: DraftBand): Alteration {
+export const draftBand = (pattern: Pattern, parameters: DraftBand): Alteration =>
+  perform(draftBandVerb, pattern, parameters);
+
+export const draftBandVerb = verbOf<DraftBand>()({
+  verb: 'draft band',
+  does: 'Drafts a straight band for edges that follow each other in the garment, shorter than they are by a ratio, so that it is stretched as it is sewn on.',
+  fields: {
+    name: field.newName(),
+    along: field.edgesOfPieces(),
+    gap: field.optional(field.edgeOfPiece()),
+    ratio: field.share({ most: largestRatio, over: true }),
+    width: field.size(),
+    join: field.usually(field.length(), 0),
+    stretchedPart: field.usually(field.choice('whole', 'sewn'), 'whole'),
+    fabric: field.optional(field.cloth()),
+  },
+  leaves: drafted,
+  sentence:
+    'Draft a band "{name}" for {along} at {ratio} of their length, {width} wide[, over the gap {gap}][, with {join} to join it][, of the {fabric} cloth]',
+  startsAt: { edge: ['along'], table: [] },
+  example: {
+    pattern: 'woven-shift',
+    step: { name: 'neckband', along: ['front.neck', 'back.neck'], ratio: '80 %', width: 56, join: 7 },
+  },
+  alter: drawnBand,
+});
+
+type WholeBand = DraftBand & Required<Pick<DraftBand, 'join' | 'stretchedPart'>>;
+
+function drawnBand(pattern: Pattern, parameters: WholeBand): Alteration {
   const { name, gap, ratio, width, join } = parameters;
   const along = distinctEdges(parameters.along);
-  requireSizes(parameters);
   const chains = garmentChains(pattern, along, gap);
   const rings = requireJoined(chains, name);
   const edgeMm = chains.flatMap(c => c.lying).reduce((sum, l) => sum + l.lengthMm, 0);
@@ -129,27 +164,6 @@ export function draftBand(pattern: Pattern, parameters: DraftBand): Alteration {
     making: [bandNote(name, along, marks, stretchPercent, ring)],
   };
 }
-
-function requireSizes({ name, along, ratio, width, join }: DraftBand): void {
-  const wrong =
-    along.length === 0
-      ? 'no edge to follow'
-      : !(ratio > 0 && ratio <= largestRatio)
-        ? `a ratio of ${(ratio * 100).toFixed(1)} %`
-        : !(width > 0)
-          ? `a width of ${width} mm`
-          : !(join >= 0)
-            ? `a join of ${join} mm`
-            : undefined;
-  if (wrong === undefined) return;
-  throw new PatternError('band-size', {
-    message: `"${name}" cannot be drafted with ${wrong}.`,
-    remedy: 'Give edges, a ratio over 0 to 200 %, a width over 0 and a join of 0 or more.',
-  });
-}
-
-/** A band twice as long as its edge is a frill. */
-const largestRatio = 2;
 
 const tooShort = (name: string, lengthMm: number, join: number, gapMm: number): PatternError =>
   new PatternError('band-too-short', {

@@ -5,14 +5,16 @@ import {
   type Finding,
   lengthInGarment,
   type Pattern,
-  PatternError,
   type Piece,
   pathLength,
   pieceNamed,
   tolerances,
 } from '@paperhinge/geometry';
 import type { Alteration, Derived, MakingNote } from '../alteration.js';
+import * as field from '../verb/fields.js';
+import { perform, verbOf } from '../verb/verb.js';
 import { cutLength } from './cut-size.js';
+import { drafted } from './drafted.js';
 import { facingPiece, stayPiece } from './facing-piece.js';
 import { facingShape } from './facing-shape.js';
 import { laidAside } from './free-place.js';
@@ -21,30 +23,70 @@ import { takePlace } from './take-place.js';
 
 /** A facing or a stay: outer line the edge itself, inner line parallel at `width` mm on the garment side. */
 export interface DraftFacing {
-  readonly kind: 'facing' | 'stay';
   readonly name: string;
   readonly along: readonly EdgeRef[];
   readonly width: number;
-  readonly join: number;
+  /** Default 0. */
+  readonly join?: number;
   readonly fabric?: string;
 }
+type Kind = 'facing' | 'stay';
+type WholeFacing = DraftFacing & { readonly join: number };
 
 /**
- * Drafts a facing or a stay: its outer line is the edges themselves, its inner line their parallel, mitred at corners
- * and cut off at the piece's other edges. A facing lies on the fold where its source does and has its edges' names
- * and allowances; a stay is whole and has none. Edges of several pieces get one each, named after its piece.
+ * Drafts a facing: its outer line is the edges themselves, its inner line their parallel, mitred at corners and cut
+ * off at the piece's other edges. It lies on the fold where its source does and has its edges' names and allowances.
+ * Edges of several pieces get one each, named after its piece.
  *
- * @throws PatternError `facing-size`, `edges-do-not-join`, `dart-in-facing`, `facing-too-wide`,
- *   `drafted-along-itself`; `unknown-piece`, `unknown-edge`
+ * @throws PatternError `edges-do-not-join`, `dart-in-facing`, `facing-too-wide`, `drafted-along-itself`;
+ *   `unknown-piece`, `unknown-edge`; those of `perform`
  */
-export function draftFacing(pattern: Pattern, parameters: DraftFacing): Alteration {
-  const { kind, name, width, join } = parameters;
+export const draftFacing = (pattern: Pattern, parameters: DraftFacing): Alteration =>
+  perform(draftFacingVerb, pattern, parameters);
+
+/** Drafts a stay: as a facing, but whole and without allowance. */
+export const draftStay = (pattern: Pattern, parameters: DraftFacing): Alteration =>
+  perform(draftStayVerb, pattern, parameters);
+
+const fields = {
+  name: field.newName(),
+  along: field.edgesOfPieces(),
+  width: field.size(),
+  join: field.usually(field.length(), 0),
+  fabric: field.optional(field.cloth()),
+};
+const startsAt = { edge: ['along'], table: [] };
+
+export const draftFacingVerb = verbOf<DraftFacing>()({
+  verb: 'draft facing',
+  does: 'Drafts a facing: the edge itself outside, its parallel inside, on the fold where its piece is.',
+  fields,
+  leaves: drafted,
+  sentence:
+    'Draft a facing "{name}" for {along}, {width} wide[, with {join} to join it][, of the {fabric} cloth]',
+  startsAt,
+  example: {
+    pattern: 'woven-shift',
+    step: { name: 'neck facing', along: ['front.neck', 'back.neck'], width: 60 },
+  },
+  alter: (pattern, parameters) => drawnFacing(pattern, parameters, 'facing'),
+});
+
+export const draftStayVerb = verbOf<DraftFacing>()({
+  verb: 'draft stay',
+  does: 'Drafts a stay that keeps an edge from stretching: the edge itself outside, its parallel inside, whole and without allowance.',
+  fields,
+  leaves: drafted,
+  sentence:
+    'Draft a stay "{name}" for {along}, {width} wide[, with {join} to join it][, of the {fabric} cloth]',
+  startsAt,
+  example: { pattern: 'woven-shift', step: { name: 'shoulder stay', along: ['front.shoulder'], width: 18 } },
+  alter: (pattern, parameters) => drawnFacing(pattern, parameters, 'stay'),
+});
+
+function drawnFacing(pattern: Pattern, parameters: WholeFacing, kind: Kind): Alteration {
+  const { name, width } = parameters;
   const along = distinctEdges(parameters.along);
-  if (along.length === 0 || !(width > 0) || !(join >= 0))
-    throw new PatternError('facing-size', {
-      message: `"${name}" cannot be drafted ${along.length === 0 ? 'along no edge' : 'with that width or join'}.`,
-      remedy: 'Give edges, a width over 0 and a join of 0 or more.',
-    });
   const sources = [...new Set(along.map(ref => ref.piece))];
   const findings: Finding[] = [];
   const derived: Derived[] = [];
@@ -54,6 +96,7 @@ export function draftFacing(pattern: Pattern, parameters: DraftFacing): Alterati
     const own = along.filter(ref => ref.piece === source);
     const made = oneFacing(altered, pieceNamed(altered, source), own, {
       ...parameters,
+      kind,
       name: sources.length === 1 ? name : `${name} ${source}`,
     });
     altered = made.pattern;
@@ -77,7 +120,7 @@ function oneFacing(
   pattern: Pattern,
   source: Piece,
   along: readonly EdgeRef[],
-  { kind, name, width, join, fabric: asked }: DraftFacing,
+  { kind, name, width, join, fabric: asked }: WholeFacing & { readonly kind: Kind },
 ) {
   const shape = facingShape(
     source,
@@ -129,7 +172,7 @@ function trimmedFinding(name: string, trimmedMm: number, width: number): readonl
   ];
 }
 
-const outerNames = (kind: DraftFacing['kind'], along: readonly EdgeRef[]): readonly string[] =>
+const outerNames = (kind: Kind, along: readonly EdgeRef[]): readonly string[] =>
   kind === 'stay' ? ['outer'] : along.map(ref => ref.edge);
 
 /** The facing's edges lie on those of the garment one by one, clockwise on both. */

@@ -4,11 +4,13 @@ import {
   type Finding,
   formatLength,
   type Pattern,
-  PatternError,
   pieceNamed,
 } from '@paperhinge/geometry';
 import type { Alteration, Derived } from '../alteration.js';
+import * as field from '../verb/fields.js';
+import { perform, verbOf } from '../verb/verb.js';
 import { cutLength } from './cut-size.js';
+import { drafted } from './drafted.js';
 import { freePlace } from './free-place.js';
 import { distinctEdges, garmentChains, runsAlong } from './garment-chain.js';
 import { endEdges, longPiece, sewnEdge } from './long-piece.js';
@@ -17,30 +19,71 @@ import { takePlace } from './take-place.js';
 
 /** A strip (cut width given) or a binding (finished width given, cut four times as wide). Lengths in mm. */
 export interface DraftStrip {
-  readonly kind: 'strip' | 'binding';
   readonly name: string;
   readonly along: readonly EdgeRef[];
   readonly width: number;
-  readonly join: number;
+  /** Added at each end to join it; default 0. */
+  readonly join?: number;
   readonly fabric?: string;
 }
 
 /**
- * Drafts a straight strip or a bias binding as long as its edges are in the whole garment, and 2 join. A binding is
- * cut four times its finished width and stitched a quarter of that from both edges.
+ * Drafts a straight strip as long as its edges are in the whole garment, and 2 join.
  *
- * @throws PatternError `strip-size`, `drafted-along-itself`; `unknown-piece`, `unknown-edge`
+ * @throws PatternError `drafted-along-itself`; `unknown-piece`, `unknown-edge`; those of `perform`
  */
-export function draftStrip(
+export const draftStrip = (pattern: Pattern, parameters: DraftStrip): Alteration =>
+  perform(draftStripVerb, pattern, parameters);
+
+/** Drafts a bias binding: cut four times its finished width and stitched a quarter of that from both edges. */
+export const draftBinding = (pattern: Pattern, parameters: DraftStrip): Alteration =>
+  perform(draftBindingVerb, pattern, parameters);
+
+const fields = {
+  name: field.newName(),
+  along: field.edgesOfPieces(),
+  width: field.size(),
+  join: field.usually(field.length(), 0),
+  fabric: field.optional(field.cloth()),
+};
+const startsAt = { edge: ['along'], table: [] };
+
+export const draftStripVerb = verbOf<DraftStrip>()({
+  verb: 'draft strip',
+  does: 'Drafts a straight strip as long as its edges are in the whole garment, cut as wide as given.',
+  fields,
+  leaves: drafted,
+  sentence:
+    'Draft a strip "{name}" for {along}, cut {width} wide[, with {join} to join it][, of the {fabric} cloth]',
+  startsAt,
+  example: {
+    pattern: 'woven-shift',
+    step: { name: 'hem strip', along: ['sleeve.hem'], width: 50, join: 10 },
+  },
+  alter: (pattern, parameters) => drawnStrip(pattern, parameters, 'strip'),
+});
+
+export const draftBindingVerb = verbOf<DraftStrip>()({
+  verb: 'draft binding',
+  does: 'Drafts a bias binding as long as its edges are in the whole garment, cut four times as wide as it is when finished.',
+  fields,
+  leaves: drafted,
+  sentence:
+    'Draft a binding "{name}" for {along}, {width} wide when finished[, with {join} to join it][, of the {fabric} cloth]',
+  startsAt,
+  example: {
+    pattern: 'woven-shift',
+    step: { name: 'neck binding', along: ['front.neck', 'back.neck'], width: 10, join: 10 },
+  },
+  alter: (pattern, parameters) => drawnStrip(pattern, parameters, 'binding'),
+});
+
+function drawnStrip(
   pattern: Pattern,
-  { kind, name, along: asked, width, join, fabric }: DraftStrip,
+  { name, along: asked, width, join, fabric }: DraftStrip & { readonly join: number },
+  kind: 'strip' | 'binding',
 ): Alteration {
   const along = distinctEdges(asked);
-  if (along.length === 0 || !(width > 0) || !(join >= 0))
-    throw new PatternError('strip-size', {
-      message: `"${name}" cannot be drafted ${along.length === 0 ? 'along no edge' : 'with that width or join'}.`,
-      remedy: 'Give edges, a width over 0 and a join of 0 or more.',
-    });
   const chains = garmentChains(pattern, along);
   const edgeMm = chains.flatMap(c => c.lying).reduce((sum, l) => sum + l.lengthMm, 0);
   const source = pieceNamed(pattern, along[0]!.piece);

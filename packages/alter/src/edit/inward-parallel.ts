@@ -50,8 +50,10 @@ export function movedInwards(
     const stretch = stops.length === 2 ? path : subpath(path, from, to);
     const within = (part: number): number => full((from + (to - from) * part) / length);
     const ends = [within(0), within(0.5), within(1)] as const;
-    if (ends.every(e => e === 0)) return [stretch];
-    if (ends.every(e => e === 1)) return parallelPieces(stretch, depth);
+    // Rounded, since a place where the change begins is met within rounding only.
+    const same = ends.every(e => Math.abs(e - ends[1]) <= tolerances.shareRounding);
+    if (same && ends[1] <= tolerances.shareRounding) return [stretch];
+    if (same) return parallelPieces(stretch, depth * ends[1]);
     return taperedPieces(stretch, part => depth * within(part), isEven(taper));
   });
   return joinedInOne(pieces, depth);

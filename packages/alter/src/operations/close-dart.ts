@@ -23,10 +23,10 @@ import { holdingSection } from '../hinge/holding.js';
 import { openingFindings } from '../hinge/opening-findings.js';
 import { cutApart } from '../hinge/sections.js';
 import { swing } from '../hinge/swing.js';
-import { saying } from '../tellings.js';
+
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';
-import { refusal } from './tellings.js';
+import { refusal, saying } from './tellings.js';
 
 /** Close a dart, wholly or a share of it, by opening another edge. */
 export interface CloseDart {

@@ -7,7 +7,6 @@ import {
   lerp,
   locating,
   type Pattern,
-  PatternError,
   type Piece,
   type Point,
   pieceNamed,
@@ -15,7 +14,6 @@ import {
   rotation,
   scale,
   subtract,
-  suggestion,
   unit,
   withPiece,
 } from '@paperhinge/geometry';
@@ -28,17 +26,20 @@ import { openingFindings } from '../hinge/opening-findings.js';
 import { withLegsTo } from '../hinge/redrawn-legs.js';
 import { cutApart } from '../hinge/sections.js';
 import { swing } from '../hinge/swing.js';
-import { degrees, millimetres } from '../hinge/wording.js';
+import { inDegrees } from '../hinge/wording.js';
+import * as field from '../verb/fields.js';
+import { perform, verbOf } from '../verb/verb.js';
+import { finding, refusal, saying } from './tellings.js';
 
 /** Close a dart and open it at another place, by the same angle about the pivot. */
 export interface MoveDart {
   readonly piece: string;
   readonly dart: string;
-  readonly to: { readonly edge: string; readonly at?: EdgePosition };
+  readonly to: { readonly edge: string /** Absent = the middle. */; readonly at?: EdgePosition };
   /** Name of a point mark; absent = the dart's apex. */
   readonly pivot?: string;
-  /** mm the new stitched point is set back from the pivot along the new dart's axis. */
-  readonly pointBack: number;
+  /** mm the new stitched point is set back from the pivot along the new dart's axis; default 0. */
+  readonly pointBack?: number;
 }
 
 /**
@@ -49,9 +50,35 @@ export interface MoveDart {
  * one edge in two parts, and the dart keeps its name.
  *
  * @throws PatternError `unknown-piece`, `unknown-dart`, `unknown-edge`, `unknown-mark`, `pivot-out-of-reach`,
- *   `point-back-too-long`, and those of the slash (`slash-leaves-piece`, `slash-crosses-dart`, `outline-tangled`)
+ *   `point-back-too-long`, and those of the slash (`slash-leaves-piece`, `slash-crosses-dart`, `outline-tangled`);
+ *   those of `perform`
  */
-export function moveDart(pattern: Pattern, parameters: MoveDart): Alteration {
+export const moveDart = (pattern: Pattern, parameters: MoveDart): Alteration =>
+  perform(moveDartVerb, pattern, parameters);
+
+const fields = {
+  piece: field.piece(),
+  dart: field.dart(),
+  to: field.group<MoveDart['to']>({ edge: field.edge(), at: field.optional(field.place('edge')) }),
+  pivot: field.optional(field.mark()),
+  pointBack: field.usually(field.length(), 0),
+};
+
+export const moveDartVerb = verbOf<MoveDart>()({
+  verb: 'move dart',
+  does: 'Closes a dart and opens it at another place by the same angle, turning the pattern about the point of the dart or about a mark.',
+  fields,
+  sentence:
+    'Move the {dart} dart of the {piece} to the {to.edge}[ at {to.at}][, turning about the {pivot}][, its point {point back} back]',
+  startsAt: { dart: ['piece', 'dart'] },
+  example: {
+    pattern: 'woven-shift',
+    step: { piece: 'front', dart: 'bust', to: { edge: 'shoulder', at: '1/2' }, 'point back': 20 },
+  },
+  alter: moved,
+});
+
+function moved(pattern: Pattern, parameters: MoveDart & { readonly pointBack: number }): Alteration {
   const piece = pieceNamed(pattern, parameters.piece);
   const { to, pointBack } = parameters;
   return locating({ piece: piece.name, edge: to.edge }, () => {
@@ -68,22 +95,27 @@ export function moveDart(pattern: Pattern, parameters: MoveDart): Alteration {
     const place = pointOfEnd(redrawn, end);
     const axis = subtract(lerp(place, apply(turned, place), 0.5), pivot);
     if (!(pointBack >= 0 && pointBack < Math.hypot(axis.x, axis.y)))
-      throw new PatternError('point-back-too-long', {
-        message: `The new dart is ${millimetres(Math.hypot(axis.x, axis.y))} deep; its point cannot be set back by ${millimetres(pointBack)}.`,
-        remedy: 'Set it back by less than the depth of the dart.',
+      throw refusal('point-back-too-long', {
+        dart: { piece: piece.name, dart: dart.name },
+        deepMm: Math.hypot(axis.x, axis.y),
+        backMm: pointBack,
       });
     const apex = add(pivot, scale(unit(axis), pointBack));
     const swung = swing(cutPiece, motions, holding, {
       closing: [dart.name],
       darts: [{ cut: 0, end: 'from', name: dart.name, apex }],
     });
-    const intake = swung.openings[0]?.openedMm ?? 0;
-    const back = pointBack > 0 ? `, its point ${millimetres(pointBack)} back` : '';
     return {
       pattern: withPiece(pattern, swung.piece),
-      did:
-        `moved dart ${dart.name} of ${piece.name} (${degrees(Math.abs(angle))} about ${parameters.pivot ?? 'its point'}) ` +
-        `to ${to.edge}, ${millimetres(end.along)} from its start: ${millimetres(intake)} wide there${back}`,
+      did: saying('moved-dart', {
+        dart: { piece: piece.name, dart: dart.name },
+        ...(parameters.pivot === undefined ? {} : { about: { mark: parameters.pivot } }),
+        to: { edge: to.edge },
+        angleDeg: inDegrees(Math.abs(angle)),
+        alongMm: end.along,
+        openedMm: swung.openings[0]?.openedMm ?? 0,
+        backMm: pointBack,
+      }),
       findings: [...openingFindings(piece.name, swung), ...pressingLost(piece, dart)],
     };
   });
@@ -94,25 +126,17 @@ function pivotOf(piece: Piece, { pivot, dart }: MoveDart): Point {
   const points = piece.marks.filter(m => m.kind === 'point');
   const found = points.find(m => m.name === pivot);
   if (found) return found.at;
-  throw new PatternError('unknown-mark', {
-    message: `Piece "${piece.name}" has no point mark "${pivot}".`,
-    remedy: suggestion(
-      pivot,
-      points.map(m => m.name),
-      'point marks',
-    ),
-  });
+  throw refusal('unknown-mark', { piece: piece.name, name: pivot, names: points.map(m => m.name) });
 }
 
 const pressingLost = (piece: Piece, { name, pressed }: Dart): Alteration['findings'] =>
   pressed === undefined
     ? []
     : [
-        {
-          severity: 'note',
-          code: 'pressing-by-default',
-          where: { piece: piece.name },
-          message: `Dart "${name}" was to be pressed its own way at the old place; at the new one it goes by the usual rule.`,
-          remedy: 'Say anew which way to press it, if the rule does not suit.',
-        },
+        finding(
+          'note',
+          'pressing-by-default',
+          { piece: piece.name },
+          { dart: { piece: piece.name, dart: name } },
+        ),
       ];

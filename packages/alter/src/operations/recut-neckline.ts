@@ -3,9 +3,7 @@ import {
   edgeNames,
   edgePath,
   type Finding,
-  formatLength,
   type Pattern,
-  PatternError,
   type Piece,
   pathLength,
   pieceNamed,
@@ -20,6 +18,9 @@ import { neckFrames } from '../neckline/frame.js';
 import { neckOf } from '../neckline/neck-edge.js';
 import { reassembled } from '../neckline/reassemble.js';
 import { recutHalf } from '../neckline/shapes.js';
+import * as field from '../verb/fields.js';
+import { perform, verbOf } from '../verb/verb.js';
+import { finding, refusal, saying } from './tellings.js';
 
 /** Draw a new neckline of a shape, by depth and half width in mm. */
 export interface RecutNeckline {
@@ -41,13 +42,42 @@ export interface RecutNeckline {
  *
  * @throws PatternError `no-neck`, `no-centre-line`, `neck-not-at-centre`, `dart-in-neck`; `neckline-too-deep`,
  *   `neckline-too-shallow`, `half-width-off-neck`, `half-width-beyond-shoulder`, `neckline-leaves-piece`;
- *   `depth-missing`, `half-width-missing`, `name-taken`; for a drawn line `unknown-line`, `line-ends-off-outline`
+ *   `name-taken`; for a drawn line `unknown-line`, `line-ends-off-outline`; those of `perform`
  */
-export function recutNeckline(pattern: Pattern, parameters: RecutNeckline): Alteration {
+export const recutNeckline = (pattern: Pattern, parameters: RecutNeckline): Alteration =>
+  perform(recutNecklineVerb, pattern, parameters);
+
+export const recutNecklineVerb = verbOf<RecutNeckline>()({
+  verb: 'recut neckline',
+  does: 'Cuts a new neckline: a V set into the present neck, a V, a round or a square one by depth and half width, or one along a line drawn on the piece.',
+  fields: {
+    piece: field.piece(),
+    shape: field.choice('inset V', 'V', 'round', 'square', 'drawn'),
+    depth: field.optional(field.length()),
+    halfWidth: field.optional(field.size()),
+    line: field.optional(field.drawnLine()),
+  },
+  lacks: ({ shape, depth, halfWidth, line }) => {
+    if (shape === 'drawn') return line === undefined ? 'line' : undefined;
+    if (depth === undefined) return 'depth';
+    return shape === 'inset V' && halfWidth === undefined ? 'halfWidth' : undefined;
+  },
+  leaves: ({ piece }) => ({ changed: [piece] }),
+  sentence:
+    'Cut a new neckline in the {piece}: {shape}[, {depth} deep][, {half width} to each side][, along the {line} line]',
+  startsAt: { piece: ['piece'], edge: ['piece'], line: ['piece', 'line'] },
+  example: {
+    pattern: 'woven-shift',
+    step: { piece: 'front', shape: 'inset V', depth: 85, 'half width': 45 },
+  },
+  alter: recut,
+});
+
+function recut(pattern: Pattern, parameters: RecutNeckline): Alteration {
   const piece = pieceNamed(pattern, parameters.piece);
   const neck = neckOf(piece);
-  const say = (mm: number): string => formatLength(mm, pattern.unit);
-  requireFigures(parameters);
+  if (parameters.shape === 'inset V' && parameters.depth === 0)
+    throw refusal('inset-without-depth', {}, { piece: piece.name });
   const drawn = parameters.shape === 'drawn';
   const cut = drawn
     ? cutToDrawnLine(piece, neck, parameters.line!)
@@ -60,12 +90,16 @@ export function recutNeckline(pattern: Pattern, parameters: RecutNeckline): Alte
   const message = `The new neckline of "${piece.name}" would run outside the piece.`;
   requireSimple(done.piece, 'neckline-leaves-piece', message, 'Make it narrower, or less deep.');
   const { pattern: altered, findings: lost } = withoutLostRuns(withPiece(pattern, done.piece));
-  const size = drawn
-    ? `along its line "${parameters.line}"`
-    : `${say(parameters.depth!)} deep${parameters.halfWidth === undefined ? '' : `, ${say(parameters.halfWidth)} at each side`}`;
+  const { shape, depth, halfWidth, line } = parameters;
   return {
     pattern: altered,
-    did: `recut the neckline of ${piece.name} (${parameters.shape}) ${size}`,
+    did: saying('recut-neckline', {
+      piece: { piece: piece.name },
+      shape,
+      ...(drawn
+        ? { line: { line: line! } }
+        : { depthMm: depth!, ...(halfWidth === undefined ? {} : { halfWidthMm: halfWidth }) }),
+    }),
     findings: [...done.findings, ...lost, ...shoulderFindings(pattern, altered, piece.name)],
     ...(parameters.shape === 'inset V' ? { making: [insetNote(piece.name)] } : {}),
   };
@@ -77,28 +111,6 @@ const insetNote = (piece: string) => ({
   after: [],
 });
 
-function requireFigures({ shape, depth, halfWidth, line, piece }: RecutNeckline): void {
-  const missing =
-    shape === 'drawn'
-      ? line === undefined && 'line'
-      : depth === undefined
-        ? 'depth'
-        : shape === 'inset V' && halfWidth === undefined && 'half width';
-  if (missing)
-    throw new PatternError(`${missing.replace(' ', '-')}-missing`, {
-      message: `A neckline of shape "${shape}" needs its ${missing}.`,
-      remedy: `Give ${missing}.`,
-      where: { piece },
-    });
-  const negative = [depth, halfWidth].find(n => n !== undefined && !(n >= 0));
-  if (negative === undefined && halfWidth !== 0 && !(shape === 'inset V' && depth === 0)) return;
-  throw new PatternError('neckline-size', {
-    message: `A neckline cannot be ${(negative ?? 0).toFixed(1)} mm deep or wide.`,
-    remedy: 'Give lengths over 0.',
-    where: { piece },
-  });
-}
-
 /** A shoulder that was cut no longer matches its partner: said here, where the maker can still recut that too. */
 function shoulderFindings(before: Pattern, after: Pattern, name: string): readonly Finding[] {
   return cutEdges(pieceNamed(before, name), pieceNamed(after, name)).flatMap(({ edge, byMm }) =>
@@ -107,16 +119,17 @@ function shoulderFindings(before: Pattern, after: Pattern, name: string): readon
       const partner = own(seam.a) ? seam.b : own(seam.b) ? seam.a : [];
       const others = partner.filter(r => r.piece !== name);
       if (others.length === 0) return [];
-      const which = others.map(r => `${r.piece}.${r.edge}`).join(', ');
       return [
-        {
-          severity: 'warning' as const,
-          code: 'shoulder-cut',
-          where: { piece: name, edge },
-          message: `${name}.${edge} is ${Math.abs(byMm).toFixed(1)} mm ${byMm < 0 ? 'shorter' : 'longer'} than before and is sewn to ${which}.`,
-          figures: { changeMm: byMm },
-          remedy: `Recut the neckline of ${[...new Set(others.map(r => r.piece))].join(', ')} to the same half width.`,
-        },
+        finding(
+          'warning',
+          'shoulder-cut',
+          { piece: name, edge },
+          {
+            edge: { piece: name, edge },
+            changeMm: byMm,
+            sewnTo: others.map(r => ({ piece: r.piece, edge: r.edge })),
+          },
+        ),
       ];
     }),
   );

@@ -1,6 +1,9 @@
-import { type Finding, type Pattern, PatternError, pieceNamed } from '@paperhinge/geometry';
+import { type Finding, type Pattern, pieceNamed } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
 import { withoutLostRuns } from '../edit/seam-runs.js';
+import * as field from '../verb/fields.js';
+import { perform, verbOf } from '../verb/verb.js';
+import { finding, refusal, saying } from './tellings.js';
 
 /** Take a piece out of the pattern. */
 export interface RemovePiece {
@@ -11,33 +14,37 @@ export interface RemovePiece {
  * Takes a piece out of the pattern. A seam that it made one side of is gone; one that it shared with other pieces
  * keeps their runs. Findings say which, and which pieces were drafted for its edges.
  *
- * @throws PatternError `unknown-piece`; `last-piece` where no other would be left
+ * @throws PatternError `unknown-piece`; `last-piece` where no other would be left; those of `perform`
  */
-export function removePiece(pattern: Pattern, { piece: name }: RemovePiece): Alteration {
-  const piece = pieceNamed(pattern, name);
-  const pieces = pattern.pieces.filter(p => p !== piece);
-  if (pieces.length === 0)
-    throw new PatternError('last-piece', {
-      message: `"${name}" is the only piece of the pattern.`,
-      remedy: 'Keep it, or start from another pattern.',
-      where: { piece: name },
-    });
-  const kept = withoutLostRuns({ ...pattern, pieces });
-  const orphans = pieces
-    .filter(p => p.madeFor?.some(e => e.piece === name))
-    .map(
-      (p): Finding => ({
-        severity: 'warning',
-        code: 'made-for-removed-piece',
-        where: { piece: p.name },
-        message: `"${p.name}" was made for an edge of "${name}", which is gone.`,
-        remedy: `Remove it too: remove piece: { piece: ${p.name} }, or draft it anew.`,
+export const removePiece = (pattern: Pattern, parameters: RemovePiece): Alteration =>
+  perform(removePieceVerb, pattern, parameters);
+
+export const removePieceVerb = verbOf<RemovePiece>()({
+  verb: 'remove piece',
+  does: 'Takes a piece out of the pattern, with the seams it was one side of.',
+  fields: { piece: field.piece() },
+  leaves: ({ piece }) => ({ removed: [piece] }),
+  sentence: 'Remove the {piece}',
+  startsAt: { piece: ['piece'] },
+  example: { pattern: 'woven-shift', step: { piece: 'neckband' } },
+  alter: (pattern, { piece: name }) => {
+    const piece = pieceNamed(pattern, name);
+    const pieces = pattern.pieces.filter(p => p !== piece);
+    if (pieces.length === 0) throw refusal('last-piece', { piece: { piece: name } }, { piece: name });
+    const kept = withoutLostRuns({ ...pattern, pieces });
+    const orphans = pieces
+      .filter(p => p.madeFor?.some(e => e.piece === name))
+      .map(
+        (p): Finding =>
+          finding('warning', 'made-for-removed-piece', { piece: p.name }, { piece: p.name, removed: name }),
+      );
+    return {
+      pattern: kept.pattern,
+      did: saying('removed-piece', {
+        piece: { piece: name },
+        seams: pattern.seams.length - kept.pattern.seams.length,
       }),
-    );
-  const gone = pattern.seams.length - kept.pattern.seams.length;
-  return {
-    pattern: kept.pattern,
-    did: `removed piece ${name}${gone > 0 ? ` and ${gone === 1 ? 'the seam' : `${gone} seams`} it was one side of` : ''}`,
-    findings: [...kept.findings, ...orphans],
-  };
-}
+      findings: [...kept.findings, ...orphans],
+    };
+  },
+});

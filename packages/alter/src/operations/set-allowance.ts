@@ -2,13 +2,14 @@ import {
   type Edge,
   type EdgeRef,
   edgeNamed,
-  formatLength,
   type Pattern,
-  PatternError,
   pieceNamed,
   tolerances,
 } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
+import * as field from '../verb/fields.js';
+import { perform, verbOf } from '../verb/verb.js';
+import { refusal, saying } from './tellings.js';
 
 /** Give edges another allowance, in mm. */
 export interface SetAllowance {
@@ -20,48 +21,55 @@ export interface SetAllowance {
 /**
  * Gives edges a new allowance: every edge of kind seam, every edge of kind hem, or those named.
  *
- * @throws PatternError `allowance-out-of-range`: negative, or over `largestAllowance`; `allowance-on-fold`: a fold
- *   or raw edge has none; `unknown-piece`, `unknown-edge`
+ * @throws PatternError `no-allowance-there`: a fold or raw edge has none; `unknown-piece`, `unknown-edge`; those of
+ *   `perform`
  */
-export function setAllowance(pattern: Pattern, { edges, to }: SetAllowance): Alteration {
-  if (!(to >= 0 && to <= tolerances.largestAllowance))
-    throw new PatternError('allowance-out-of-range', {
-      message: `An allowance of ${Number.isFinite(to) ? to.toFixed(1) : 'no number of'} mm cannot be cut.`,
-      remedy: `Give one from 0 to ${tolerances.largestAllowance} mm.`,
+export const setAllowance = (pattern: Pattern, parameters: SetAllowance): Alteration =>
+  perform(setAllowanceVerb, pattern, parameters);
+
+export const setAllowanceVerb = verbOf<SetAllowance>()({
+  verb: 'set allowance',
+  does: 'Gives edges another seam or hem allowance. The stitching line stays where it is; the cutting line moves.',
+  fields: {
+    edges: field.edgesOr('all seams', 'all hems'),
+    to: field.length({ most: tolerances.largestAllowance }),
+  },
+  sentence: 'Set the allowance of {edges} to {to}',
+  startsAt: { edge: ['edges'], table: [] },
+  example: { pattern: 'woven-shift', step: { edges: 'all seams', to: 7 } },
+  alter: (pattern, { edges, to }) => {
+    if (typeof edges !== 'string') for (const ref of edges) requireAllowance(pattern, ref, to);
+    const isMeant = (piece: string, edge: Edge): boolean =>
+      typeof edges === 'string'
+        ? edge.kind === (edges === 'all seams' ? 'seam' : 'hem')
+        : edges.some(ref => ref.piece === piece && ref.edge === edge.name);
+    const before = new Map<string, { readonly ref: EdgeRef; readonly allowance: number }>();
+    const pieces = pattern.pieces.map(piece => {
+      const parts = piece.outline.parts.map(part => {
+        if (part.type !== 'edge' || !isMeant(piece.name, part)) return part;
+        const ref = { piece: piece.name, edge: part.name };
+        before.set(`${ref.piece}.${ref.edge}`, { ref, allowance: part.allowance });
+        return part.allowance === to ? part : { ...part, allowance: to };
+      });
+      const same = parts.every((part, i) => part === piece.outline.parts[i]);
+      return same ? piece : { ...piece, outline: { parts } };
     });
-  if (typeof edges !== 'string') for (const ref of edges) requireAllowance(pattern, ref, to);
-  const isMeant = (piece: string, edge: Edge): boolean =>
-    typeof edges === 'string'
-      ? edge.kind === (edges === 'all seams' ? 'seam' : 'hem')
-      : edges.some(ref => ref.piece === piece && ref.edge === edge.name);
-  const before = new Map<string, number>();
-  const pieces = pattern.pieces.map(piece => {
-    const parts = piece.outline.parts.map(part => {
-      if (part.type !== 'edge' || !isMeant(piece.name, part)) return part;
-      before.set(`${piece.name}.${part.name}`, part.allowance);
-      return part.allowance === to ? part : { ...part, allowance: to };
-    });
-    return parts.every((part, i) => part === piece.outline.parts[i])
-      ? piece
-      : { ...piece, outline: { parts } };
-  });
-  const say = (mm: number): string => formatLength(mm, pattern.unit);
-  const former = [...new Set(before.values())].sort((a, b) => a - b).map(say);
-  const which = typeof edges === 'string' ? edges : [...before.keys()].join(', ');
-  const was = former.length === 0 ? '' : `; before: ${former.join(', ')}`;
-  return {
-    pattern: { ...pattern, pieces },
-    did: `set the allowance of ${which} (${before.size} ${before.size === 1 ? 'edge' : 'edges'}) to ${say(to)}${was}`,
-    findings: [],
-  };
-}
+    const changed = [...before.values()];
+    return {
+      pattern: { ...pattern, pieces },
+      did: saying('set-allowance', {
+        edges: typeof edges === 'string' ? edges : changed.map(c => ({ ...c.ref })),
+        count: changed.length,
+        toMm: to,
+        formerMm: [...new Set(changed.map(c => c.allowance))].sort((a, b) => a - b),
+      }),
+      findings: [],
+    };
+  },
+});
 
 function requireAllowance(pattern: Pattern, { piece, edge }: EdgeRef, to: number): void {
   const { kind } = edgeNamed(pieceNamed(pattern, piece), edge);
   if (to === 0 || kind === 'seam' || kind === 'hem') return;
-  throw new PatternError('allowance-on-fold', {
-    message: `${piece}.${edge} is a ${kind} edge, which has no allowance.`,
-    remedy: kind === 'fold' ? 'Unfold the piece first, or leave this edge out.' : 'Leave this edge out.',
-    where: { piece, edge },
-  });
+  throw refusal('no-allowance-there', { edge: { piece, edge }, kind }, { piece, edge });
 }

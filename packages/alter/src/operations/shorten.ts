@@ -2,9 +2,10 @@ import { type Finding, type Pattern, pieceNamed, withPiece } from '@paperhinge/g
 import type { Alteration } from '../alteration.js';
 import { moveHem } from '../edit/move-hem.js';
 import { shortenAtLine } from '../edit/shorten-at-line.js';
-import { saying } from '../tellings.js';
+
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';
+import { saying } from './tellings.js';
 
 /** Shorten or lengthen pieces at the hem or at a drawn line. Amount in mm, 0 or more. */
 export interface Shorten {

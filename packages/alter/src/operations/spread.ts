@@ -7,7 +7,6 @@ import {
   leftOf,
   locating,
   type Pattern,
-  PatternError,
   type Piece,
   type Point,
   pathEnd,
@@ -27,7 +26,10 @@ import { holdingSection } from '../hinge/holding.js';
 import { openingFindings } from '../hinge/opening-findings.js';
 import { type CutPiece, cutApart } from '../hinge/sections.js';
 import { swing } from '../hinge/swing.js';
-import { degrees, millimetres } from '../hinge/wording.js';
+import { inDegrees } from '../hinge/wording.js';
+import * as field from '../verb/fields.js';
+import { perform, verbOf } from '../verb/verb.js';
+import { refusal, saying } from './tellings.js';
 
 /** The edge where slashes begin or end, and where on it. */
 export interface SpreadEnd {
@@ -40,11 +42,17 @@ export interface Spread {
   readonly piece: string;
   readonly from: SpreadEnd;
   readonly to: SpreadEnd;
-  /** Total on the piece as drawn: mm of chord on the edge that opens, or rad. Negative overlaps. */
-  readonly amount: { readonly by: number } | { readonly angle: number };
-  readonly hinge: 'from' | 'to' | 'none';
-  readonly slashes: number;
+  /** Total on the piece as drawn: mm of chord on the edge that opens. Negative overlaps. Or `angle`. */
+  readonly by?: number;
+  /** rad, instead of `by`. */
+  readonly angle?: number;
+  /** Where the paper holds together; `none`: the sides part in parallel. Default `to`. */
+  readonly hinge?: 'from' | 'to' | 'none';
+  /** Default 1. */
+  readonly slashes?: number;
 }
+/** A spread with its usual values. */
+type WholeSpread = Spread & Required<Pick<Spread, 'hinge' | 'slashes'>>;
 
 /**
  * Slash and spread, or overlap where the amount is negative. Each of n slashes takes 1/n of the total: hinged, it
@@ -54,9 +62,46 @@ export interface Spread {
  *
  * @throws PatternError `unknown-piece`, `unknown-edge`, `spread-too-wide`, `spread-needs-length`, `range-needed`,
  *   `slash-leaves-piece`, `slash-crosses-dart`, `slashes-cross`, `slash-too-short`, `overlap-too-wide`,
- *   `outline-tangled`, and those of `resolvePosition`
+ *   `outline-tangled`, and those of `perform` and `resolvePosition`
  */
-export function spread(pattern: Pattern, parameters: Spread): Alteration {
+export const spread = (pattern: Pattern, parameters: Spread): Alteration =>
+  perform(spreadVerb, pattern, parameters);
+
+/** Each is a cut through the whole piece: more would only slow it down. */
+const mostSlashes = 200;
+
+const end = () => field.group<SpreadEnd>({ edge: field.edge(), at: field.optional(field.places('edge')) });
+
+export const spreadVerb = verbOf<Spread>()({
+  verb: 'spread',
+  does: 'Slashes the pattern from one edge to another and spreads it, hinged at one end or in parallel; a negative amount overlaps it.',
+  fields: {
+    piece: field.piece(),
+    from: end(),
+    to: end(),
+    by: field.optional(field.signedLength()),
+    angle: field.optional(field.angle()),
+    hinge: field.usually(field.choice('from', 'to', 'none'), 'to'),
+    slashes: field.usually(field.count(mostSlashes), 1),
+  },
+  oneOf: [['by', 'angle']],
+  sentence:
+    'Slash the {piece} from the {from.edge}[ at {from.at}] to the {to.edge}[ at {to.at}] and spread it [by {by}][by {angle}][, in {slashes} slashes][, hinge: {hinge}]',
+  startsAt: { edge: ['piece', 'from'], piece: ['piece'] },
+  example: {
+    pattern: 'woven-shift',
+    step: {
+      piece: 'back',
+      from: { edge: 'hem', at: '1/2' },
+      to: { edge: 'shoulder', at: '1/2' },
+      by: 60,
+      hinge: 'to',
+    },
+  },
+  alter: spreadOut,
+});
+
+function spreadOut(pattern: Pattern, parameters: WholeSpread): Alteration {
   const piece = pieceNamed(pattern, parameters.piece);
   return locating({ piece: piece.name }, () => {
     const cuts = slashesOf(piece, parameters);
@@ -65,18 +110,13 @@ export function spread(pattern: Pattern, parameters: Spread): Alteration {
     const swung = swing(cutPiece, motionsFrom(cutPiece, holding, parameters), holding);
     return {
       pattern: withPiece(pattern, swung.piece),
-      did: sentence(parameters, cuts, turnsOf(cutPiece, parameters)),
+      did: whatItDid(parameters, cuts, turnsOf(cutPiece, parameters)),
       findings: openingFindings(piece.name, swung),
     };
   });
 }
 
-function slashesOf(piece: Piece, { from, to, slashes, hinge }: Spread): readonly Cut[] {
-  if (!(Number.isInteger(slashes) && slashes >= 1))
-    throw new PatternError('range-needed', {
-      message: `A piece cannot be slashed ${slashes} times.`,
-      remedy: 'Give a whole number of slashes, one or more.',
-    });
+function slashesOf(piece: Piece, { from, to, slashes, hinge }: WholeSpread): readonly Cut[] {
   const starts = placesOn(piece, from, slashes, hinge === 'from').sort((a, b) => a - b);
   // Clockwise along one edge is anticlockwise along the other: first to last, no two slashes cross.
   const ends = placesOn(piece, to, slashes, hinge === 'to').sort((a, b) => b - a);
@@ -92,11 +132,7 @@ function placesOn(piece: Piece, { edge, at }: SpreadEnd, slashes: number, hinged
   if (at !== undefined && !isRange(at)) {
     // Several slashes may run to one hinge, but they cannot open at one place.
     if (slashes > 1 && !hinged)
-      throw new PatternError('range-needed', {
-        message: `${slashes} slashes cannot all begin at one place of "${edge}".`,
-        remedy: `Give a range for "${edge}", such as [1/4, 3/4], or leave its place out.`,
-        where: { edge },
-      });
+      throw refusal('range-needed', { edge: { piece: piece.name, edge }, slashes }, { edge });
     return Array.from({ length: slashes }, () => resolve(at));
   }
   const [a, b] = at ? at.map(resolve) : [resolve({ share: 0 }), resolve({ share: 1 })];
@@ -112,41 +148,34 @@ const chordOf = ({ courses }: CutPiece, cut: number): readonly [Point, Point] =>
 ];
 
 /** rad by which each slash turns; 0 for unhinged ones. */
-function turnsOf(cutPiece: CutPiece, { amount, hinge, slashes, from, to }: Spread): readonly number[] {
+function turnsOf(cutPiece: CutPiece, parameters: WholeSpread): readonly number[] {
+  const { by = 0, angle, hinge, slashes, from, to } = parameters;
   return cutPiece.cuts.map((_, cut) => {
     if (hinge === 'none') return 0;
-    if ('angle' in amount) return amount.angle / slashes;
+    if (angle !== undefined) return angle / slashes;
     const radius = distance(...chordOf(cutPiece, cut));
-    const share = amount.by / (2 * slashes * radius);
+    const share = by / (2 * slashes * radius);
     if (Math.abs(share) <= 1) return 2 * Math.asin(share);
-    throw new PatternError('spread-too-wide', {
-      message: `A slash ${millimetres(radius)} long cannot open by ${millimetres(Math.abs(amount.by / slashes))}.`,
-      remedy: 'Spread by less, or make more slashes.',
-      where: { edge: hinge === 'to' ? from.edge : to.edge },
-    });
+    const edge = hinge === 'to' ? from.edge : to.edge;
+    throw refusal('spread-too-wide', { slashMm: radius, byMm: Math.abs(by / slashes) }, { edge });
   });
 }
 
 /** The motion across each slash: of the section to its left, if the one to its right stays. */
-function steps(cutPiece: CutPiece, parameters: Spread): readonly Affine[] {
-  const { amount, hinge, slashes } = parameters;
-  if (hinge === 'none' && 'angle' in amount)
-    throw new PatternError('spread-needs-length', {
-      message: 'Without a hinge nothing turns, so it cannot be spread by an angle.',
-      remedy: 'Give "by" as a length, or name the hinge.',
-    });
+function steps(cutPiece: CutPiece, parameters: WholeSpread): readonly Affine[] {
+  const { by = 0, angle, hinge, slashes } = parameters;
+  if (hinge === 'none' && angle !== undefined) throw refusal('spread-needs-length', {});
   return turnsOf(cutPiece, parameters).map((turn, cut) => {
     const [from, to] = chordOf(cutPiece, cut);
     // To the left, looking from `from` to `to`, lies what follows along the edge at `from`: moving it that way opens.
     if (hinge === 'to') return rotation(turn, to);
     if (hinge === 'from') return rotation(-turn, from);
-    const by = 'by' in amount ? amount.by : 0;
     return translation(scale(leftOf(unit(subtract(to, from))), by / slashes));
   });
 }
 
 /** Motions of all sections, outwards from the one that stays: each follows its neighbour and adds its own slash. */
-function motionsFrom(cutPiece: CutPiece, holding: number, parameters: Spread): readonly Affine[] {
+function motionsFrom(cutPiece: CutPiece, holding: number, parameters: WholeSpread): readonly Affine[] {
   const across = steps(cutPiece, parameters);
   const motions: (Affine | undefined)[] = cutPiece.sections.map((_, i) =>
     i === holding ? identity : undefined,
@@ -170,27 +199,23 @@ function inverse({ a, b, c, d, e, f }: Affine): Affine {
   return { a, b: c, c: b, d, e: -(a * e + b * f), f: -(c * e + d * f) };
 }
 
-function sentence(
-  { piece, from, to, amount, hinge, slashes }: Spread,
+function whatItDid(
+  { piece, from, to, by, angle = 0, hinge, slashes }: WholeSpread,
   cuts: readonly Cut[],
   turns: readonly number[],
 ) {
-  const negative = ('by' in amount ? amount.by : amount.angle) < 0;
-  const size = 'by' in amount ? millimetres(Math.abs(amount.by)) : degrees(Math.abs(amount.angle));
-  const opening = hinge === 'from' ? to.edge : from.edge;
-  const how =
-    hinge === 'none'
-      ? 'parallel'
-      : `hinged at ${hinge === 'to' ? to.edge : from.edge}, ${turns.map(t => degrees(Math.abs(t))).join(', ')}`;
-  const place = cuts
-    .map(c =>
-      'along' in c.from && 'along' in c.to
-        ? `${millimetres(c.from.along)} to ${millimetres(c.to.along)}`
-        : '',
-    )
-    .join('; ');
-  return (
-    `${negative ? 'overlapped' : 'spread'} ${piece} by ${size} at ${opening}` +
-    `${slashes > 1 ? `, ${size} shared by ${slashes} slashes` : ''}, slashed from ${from.edge} to ${to.edge} (${place}), ${how}`
-  );
+  const along = (of: 'from' | 'to') =>
+    cuts.flatMap(({ [of]: place }) => ('along' in place ? [place.along] : []));
+  return saying('spread', {
+    piece: { piece },
+    from: { edge: from.edge },
+    to: { edge: to.edge },
+    hinge,
+    overlapped: (by ?? angle) < 0,
+    slashes,
+    ...(by === undefined ? { angleDeg: inDegrees(Math.abs(angle)) } : { byMm: Math.abs(by) }),
+    fromMm: along('from'),
+    toMm: along('to'),
+    turnsDeg: turns.map(turn => inDegrees(Math.abs(turn))),
+  });
 }

@@ -1,12 +1,7 @@
 import {
   type EdgePosition,
-  edgePath,
   type Finding,
-  formatLength,
-  neighboursOf,
   type Pattern,
-  PatternError,
-  pathLength,
   pieceNamed,
   type Seam,
   timesInGarment,
@@ -15,39 +10,89 @@ import {
 } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
 import { type MovedRun, moveEdgesInwards } from '../edit/move-edges-inwards.js';
+import { seamNamed, shareOfSeam, sideLength, stretchOf } from '../edit/seam-place.js';
 import type { Taper } from '../edit/taper.js';
+import * as field from '../verb/fields.js';
+import { perform, verbOf } from '../verb/verb.js';
+import { refusal, saying } from './tellings.js';
 
-/** Take in (positive `by`) or let out (negative) a seam: mm in the garment, shared equally by the seam's edges. */
+/** Take in or let out a seam: mm in the garment, shared equally by the seam's edges in all their copies. */
 export interface TakeIn {
   readonly seam: string;
-  readonly by: number;
-  /** Places at which the change has tapered to nothing, on the seam's own length; absent = full to the end. */
+  /** mm in the whole garment, 0 or more: at `from`, or at `from` and at `to`. */
+  readonly by: number | readonly [number, number];
+  /** The full amount up to here; absent = the seam's beginning. */
   readonly from?: EdgePosition;
+  /** Nothing (or the second amount) from here on; absent = the seam's end. */
   readonly to?: EdgePosition;
+  /** Instead: nothing at both places and outside them, all of it half way. */
+  readonly between?: readonly [EdgePosition, EdgePosition];
 }
 
 /**
- * Takes a seam in by `by` mm over the whole garment; a negative amount lets it out. Each edge that is sewn in it
- * moves inwards, square to itself, by its equal share: an edge that stands twice in the garment counts twice, and
- * the edges that follow one another on one side of the seam count as one. With `from` or `to` the change grows
- * evenly from nothing there to the full share at the other end; with both it is full half way and runs smoothly to
- * nothing at either. Places are measured on side a and apply at the same share of side b. Neighbouring edges and
- * dart legs run on straight or are cut where the moved edge crosses them.
+ * Takes a seam in by `by` mm over the whole garment. Each edge that is sewn in it moves inwards, square to itself,
+ * by its equal share: an edge that stands twice in the garment counts twice, and the edges that follow one another
+ * on one side of the seam count as one.
  *
- * @throws PatternError `unknown-seam`; `position-off-seam`, `taper-order`, `not-a-neighbour`; `take-in-too-much`
+ * With `from` or `to` (the seam's beginning and end where one is left out) the full amount holds up to `from` and
+ * grows evenly less to nothing at `to`; `by: [a, b]` is a at `from` and b at `to`; `from` may lie on either side of
+ * `to`. With `between` it is nothing at both places, full half way, and runs smoothly to nothing at either. Places
+ * are measured on side a and apply at the same share of side b. Neighbouring edges and dart legs run on straight or
+ * are cut where the moved edge crosses them.
+ *
+ * @throws PatternError `unknown-seam`; `position-off-seam`, `seam-end-ambiguous`, `seam-end-unknown`,
+ *   `taper-without-length`, `taper-with-between`; `take-in-too-much`; those of `perform`
  */
-export function takeIn(pattern: Pattern, { seam: name, by, from, to }: TakeIn): Alteration {
-  const seam = seamNamed(pattern, name);
+export const takeIn = (pattern: Pattern, parameters: TakeIn): Alteration =>
+  perform(takeInVerb, pattern, parameters);
+
+/** Lets a seam out, see {@link takeIn}. */
+export const letOut = (pattern: Pattern, parameters: TakeIn): Alteration =>
+  perform(letOutVerb, pattern, parameters);
+
+const fields = {
+  seam: field.seam(),
+  by: field.lengths(),
+  from: field.optional(field.place('seam')),
+  to: field.optional(field.place('seam')),
+  between: field.optional(field.range('seam')),
+};
+const startsAt = { seam: ['seam'], edge: ['seam'] };
+
+export const takeInVerb = verbOf<TakeIn>()({
+  verb: 'take in',
+  does: 'Takes a seam in by an amount in the whole garment, shared by all the edges that are sewn in it; from one place to another it tapers to nothing.',
+  fields,
+  sentence: 'Take the {seam} seam in by {by}[, full up to {from}][, to nothing at {to}][, between {between}]',
+  startsAt,
+  example: { pattern: 'woven-shift', step: { seam: 'side', by: 40 } },
+  alter: (pattern, parameters) => moveSeam(pattern, parameters, 1),
+});
+
+export const letOutVerb = verbOf<TakeIn>()({
+  verb: 'let out',
+  does: 'Lets a seam out by an amount in the whole garment, shared by all the edges that are sewn in it; from one place to another it tapers to nothing.',
+  fields,
+  sentence: 'Let the {seam} seam out by {by}[, full up to {from}][, to nothing at {to}][, between {between}]',
+  startsAt,
+  example: { pattern: 'woven-shift', step: { seam: 'side', by: 20, from: 'end', to: '1/2' } },
+  alter: (pattern, parameters) => moveSeam(pattern, parameters, -1),
+});
+
+/** @param inwards 1 to take in, −1 to let out */
+function moveSeam(pattern: Pattern, parameters: TakeIn, inwards: 1 | -1): Alteration {
+  const seam = seamNamed(pattern, parameters.seam);
+  const amounts = typeof parameters.by === 'number' ? [parameters.by] : parameters.by;
+  const byMm = Math.max(...amounts);
   const sides = sidesOf(pattern, seam);
   const edges = sides.reduce((sum, side) => sum + side.times, 0);
-  const each = by / edges;
-  const taper = taperOf(pattern, seam, from, to);
+  const taper = taperOf(pattern, seam, parameters);
   const findings: Finding[] = [];
   let altered = pattern;
   for (const pieceName of new Set(sides.flatMap(side => side.runs.map(r => r.piece)))) {
     const piece = pieceNamed(altered, pieceName);
     const runs = sides.flatMap(side => side.runs.filter(r => r.piece === pieceName));
-    const done = moveEdgesInwards(piece, runs, each, taper);
+    const done = moveEdgesInwards(piece, runs, (inwards * byMm) / edges, taper);
     findings.push(...done.findings);
     altered = withPiece(altered, done.piece);
   }
@@ -55,13 +100,7 @@ export function takeIn(pattern: Pattern, { seam: name, by, from, to }: TakeIn): 
   const walked = walkSeam(altered, seam);
   if (walkSeam(pattern, seam).matches && !walked.matches)
     findings.push(...walked.findings.filter(f => f.severity === 'fault'));
-  const say = (mm: number): string => formatLength(Math.abs(mm), pattern.unit);
-  const verb = by < 0 ? 'let out' : 'took in';
-  return {
-    pattern: altered,
-    did: `${verb} seam ${name} by ${say(by)} in the garment: ${say(each)} on each of ${edges} edges${taperText(taper)}`,
-    findings,
-  };
+  return { pattern: altered, did: whatItDid(parameters, amounts, edges, inwards), findings };
 }
 
 interface Side {
@@ -77,13 +116,13 @@ function sidesOf(pattern: Pattern, seam: Seam): readonly Side[] {
     const runs = side.filter(
       (run, i) => side.findIndex(r => r.piece === run.piece && r.edge === run.edge) === i,
     );
-    const lengths = runs.map(run => pathLength(edgePath(pieceNamed(pattern, run.piece), run.edge)));
-    const whole = lengths.reduce((sum, l) => sum + l, 0);
+    const whole = sideLength(pattern, runs);
     let start = 0;
-    const placed = runs.map((run, i) => {
-      const from = start;
-      start += lengths[i]!;
-      return { ...run, side: which, fromShare: from / whole, toShare: start / whole };
+    const placed = runs.map(run => {
+      const [from, to] = stretchOf(pattern, run);
+      const fromShare = start / whole;
+      start += to - from;
+      return { ...run, side: which, fromShare, toShare: start / whole };
     });
     return {
       runs: placed,
@@ -98,58 +137,51 @@ function sidesOf(pattern: Pattern, seam: Seam): readonly Side[] {
   return label(sides[0]!) === label(sides[1]!) ? [sides[0]!] : sides;
 }
 
-function seamNamed(pattern: Pattern, name: string): Seam {
-  const seam = pattern.seams.find(s => s.name === name);
-  if (seam) return seam;
-  throw new PatternError('unknown-seam', {
-    message: `The pattern has no seam "${name}".`,
-    remedy: `Use one of its seams: ${pattern.seams.map(s => s.name).join(', ') || '(none)'}.`,
+function taperOf(pattern: Pattern, seam: Seam, { by, from, to, between }: TakeIn): Taper {
+  if (between) {
+    if (from ?? to ?? (typeof by === 'number' ? undefined : by))
+      throw refusal('taper-with-between', { seam: { seam: seam.name } });
+    const places = between.map(place => shareOfSeam(pattern, seam, place)).sort((p, q) => p - q);
+    requireApart(seam, places[0]!, places[1]!);
+    return { kind: 'between', from: places[0]!, to: places[1]! };
+  }
+  if (typeof by === 'number' && !from && !to) return { kind: 'whole' };
+  const [atFrom, atTo] = typeof by === 'number' ? [by, 0] : by;
+  const most = Math.max(atFrom, atTo);
+  if (most === 0) return { kind: 'whole' };
+  const start = from ? shareOfSeam(pattern, seam, from) : 0,
+    end = to ? shareOfSeam(pattern, seam, to) : 1;
+  requireApart(seam, start, end);
+  return { kind: 'ends', from: start, to: end, atFrom: atFrom / most, atTo: atTo / most };
+}
+
+function requireApart(seam: Seam, from: number, to: number): void {
+  if (from === to) throw refusal('taper-without-length', { seam: { seam: seam.name } });
+}
+
+function whatItDid(
+  { seam, from, to, between }: TakeIn,
+  amounts: readonly number[],
+  edges: number,
+  inwards: 1 | -1,
+) {
+  const place = (position: EdgePosition) =>
+    'share' in position
+      ? saying('share-of-seam', {
+          sharePercent: position.share * 100,
+          ...(position.from === undefined ? {} : { from: position.from }),
+        })
+      : saying('distance-on-seam', {
+          alongMm: position.mm,
+          ...(position.from === undefined ? {} : { from: position.from }),
+        });
+  return saying(inwards === 1 ? 'took-in' : 'let-out', {
+    seam: { seam },
+    byMm: amounts,
+    eachMm: amounts.map(mm => mm / edges),
+    edges,
+    ...(from ? { from: place(from) } : {}),
+    ...(to ? { to: place(to) } : {}),
+    ...(between ? { between: between.map(place) } : {}),
   });
-}
-
-function taperOf(pattern: Pattern, seam: Seam, from?: EdgePosition, to?: EdgePosition): Taper {
-  const start = from && shareOfSeam(pattern, seam, from),
-    end = to && shareOfSeam(pattern, seam, to);
-  if (start !== undefined && end !== undefined && start >= end)
-    throw new PatternError('taper-order', {
-      message: `On seam "${seam.name}" the taper ends before it begins.`,
-      remedy: 'Give "from" a place nearer the seam\'s beginning than "to".',
-    });
-  return { ...(start === undefined ? {} : { from: start }), ...(end === undefined ? {} : { to: end }) };
-}
-
-/** A place on side a of a seam as a share of its length from its beginning. */
-function shareOfSeam(pattern: Pattern, seam: Seam, position: EdgePosition): number {
-  const length = seam.a.reduce(
-    (sum, run) => sum + pathLength(edgePath(pieceNamed(pattern, run.piece), run.edge)),
-    0,
-  );
-  const share = 'share' in position ? position.share : position.mm / length;
-  if (!(share >= 0 && share <= 1))
-    throw new PatternError('position-off-seam', {
-      message: `The place lies beyond seam "${seam.name}", which is ${length.toFixed(1)} mm long.`,
-      remedy: 'Give a share from 0 to 100 % or a length within the seam.',
-    });
-  if (position.from === undefined || position.from === 'start') return share;
-  if (position.from === 'end') return 1 - share;
-  const starts = [seam.a, seam.b].map(side => outerNeighbour(pattern, side[0]!, 'start'));
-  const ends = [seam.a, seam.b].map(side => outerNeighbour(pattern, side.at(-1)!, 'end'));
-  const atStart = starts.includes(position.from);
-  if (atStart !== ends.includes(position.from)) return atStart ? share : 1 - share;
-  throw new PatternError(atStart ? 'ambiguous-end' : 'not-a-neighbour', {
-    message: `"${position.from}" touches ${atStart ? 'both ends' : 'neither end'} of seam "${seam.name}".`,
-    remedy: 'Say from start or from end.',
-  });
-}
-
-function outerNeighbour(pattern: Pattern, run: Seam['a'][number], end: 'start' | 'end'): string {
-  const beside = neighboursOf(pieceNamed(pattern, run.piece), run.edge);
-  return (end === 'start') === run.reversed ? beside.end : beside.start;
-}
-
-const percent = (share: number): string => `${Number((share * 100).toFixed(1))} %`;
-function taperText({ from, to }: Taper): string {
-  if (from === undefined && to === undefined) return '';
-  const places = [from, to].filter(s => s !== undefined).map(percent);
-  return `, tapering to nothing at ${places.join(' and ')} of the seam`;
 }

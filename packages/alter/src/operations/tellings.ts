@@ -1,8 +1,108 @@
-import { sayingsOf, type Thing } from '@paperhinge/geometry';
+import { type NoFacts, type Saying, sayingsOf, type Thing } from '@paperhinge/geometry';
 
 /** What is told of the alterations and what they draw anew. */
 export interface OperationTellings {
   'dart-legs-unlike': { readonly dart: Thing; readonly firstMm: number; readonly secondMm: number };
+  'point-back-too-long': { readonly dart: Thing; readonly deepMm: number; readonly backMm: number };
+  'unknown-mark': { readonly piece: string; readonly name: string; readonly names: readonly string[] };
+  'pressing-by-default': { readonly dart: Thing };
+  'range-needed': { readonly edge: Thing; readonly slashes: number };
+  'spread-too-wide': { readonly slashMm: number; readonly byMm: number };
+  'spread-needs-length': NoFacts;
+  'taper-with-between': { readonly seam: Thing };
+  'taper-without-length': { readonly seam: Thing };
+  'inset-without-depth': NoFacts;
+  'shoulder-cut': { readonly edge: Thing; readonly changeMm: number; readonly sewnTo: readonly Thing[] };
+  'no-allowance-there': { readonly edge: Thing; readonly kind: string };
+  'last-piece': { readonly piece: Thing };
+  'made-for-removed-piece': { readonly piece: string; readonly removed: string };
+  'notches-already-there': { readonly seam: Thing };
+}
+
+/** What each step did. */
+export interface OperationSentences {
+  'closed-dart': {
+    readonly dart: Thing;
+    readonly into: Thing;
+    readonly wholeDeg: number;
+    readonly closedDeg: number;
+    readonly sharePercent: number;
+    readonly alongMm: number;
+    readonly openedMm: number;
+  };
+  'moved-dart': {
+    readonly dart: Thing;
+    /** The mark it turned about; absent: its own point. */
+    readonly about?: Thing;
+    readonly to: Thing;
+    readonly angleDeg: number;
+    readonly alongMm: number;
+    readonly openedMm: number;
+    readonly backMm: number;
+  };
+  shortened: { readonly pieces: readonly Thing[]; readonly at: string; readonly byMm: number };
+  spread: {
+    readonly piece: Thing;
+    readonly from: Thing;
+    readonly to: Thing;
+    readonly hinge: 'from' | 'to' | 'none';
+    readonly overlapped: boolean;
+    readonly slashes: number;
+    readonly byMm?: number;
+    readonly angleDeg?: number;
+    /** Where each slash begins and ends, from the start of its edge, and by how much it turned. */
+    readonly fromMm: readonly number[];
+    readonly toMm: readonly number[];
+    readonly turnsDeg: readonly number[];
+  };
+  'took-in': MovedSeam;
+  'let-out': MovedSeam;
+  /** A place on a seam, as the maker gave it. */
+  'share-of-seam': { readonly sharePercent: number; readonly from?: string };
+  'distance-on-seam': { readonly alongMm: number; readonly from?: string };
+  'recut-neckline': {
+    readonly piece: Thing;
+    readonly shape: 'inset V' | 'V' | 'round' | 'square' | 'drawn';
+    readonly depthMm?: number;
+    readonly halfWidthMm?: number;
+    readonly line?: Thing;
+  };
+  trued: { readonly edges: readonly Saying[] };
+  'trued-edge': { readonly edge: Thing; readonly movedMm: number };
+  /** `left`: there was something to true that could not be done. */
+  'trued-nothing': { readonly edge: Thing; readonly left: boolean };
+  'set-allowance': {
+    readonly edges: string | readonly Thing[];
+    readonly count: number;
+    readonly toMm: number;
+    readonly formerMm: readonly number[];
+  };
+  'set-seam': {
+    readonly seam: Thing;
+    readonly easeMm?: number;
+    readonly easePercent?: number;
+    readonly takenUp?: 'eased' | 'gathered' | 'stretched' | 'pleated';
+    readonly toleranceMm?: number;
+  };
+  'added-notches': {
+    readonly seam: Thing;
+    readonly alongMm: readonly number[];
+    readonly style: 'single' | 'double' | 'triple';
+  };
+  unfolded: { readonly piece: Thing; readonly fold: Thing; readonly copies: number };
+  'removed-piece': { readonly piece: Thing; readonly seams: number };
+}
+
+interface MovedSeam {
+  readonly seam: Thing;
+  /** In the whole garment: one amount, or one at either end. */
+  readonly byMm: readonly number[];
+  readonly eachMm: readonly number[];
+  readonly edges: number;
+  readonly from?: Saying;
+  readonly to?: Saying;
+  readonly between?: readonly Saying[];
 }
 
 export const { refusal, finding } = sayingsOf<OperationTellings>();
+export const { saying } = sayingsOf<OperationSentences>();

@@ -2,12 +2,12 @@ import {
   type Edge,
   type EdgeRef,
   type Finding,
-  formatLength,
   locating,
   type Pattern,
   partsOfEdge,
   pathLength,
   pieceNamed,
+  type Saying,
   withPiece,
 } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
@@ -15,12 +15,15 @@ import { carryNotches } from '../edit/chains.js';
 import { requireSimple } from '../edit/tidy.js';
 import { wantedEnds } from '../truing/ends.js';
 import { type Trued, trueLine } from '../truing/true-line.js';
+import * as field from '../verb/fields.js';
+import { perform, verbOf } from '../verb/verb.js';
+import { saying } from './tellings.js';
 
 /** Redraw edges fair that an alteration left stepped or bent. */
 export interface TrueEdges {
   readonly edges: readonly EdgeRef[];
   /** mm the new line may lie from what it replaces; default 2. */
-  readonly within: number;
+  readonly within?: number;
 }
 
 /**
@@ -29,27 +32,40 @@ export interface TrueEdges {
  * a fold, and so that a line that runs on across a seam does: with both edges given each takes half of the corner.
  * What is smooth already stays as it is; what cannot be done within the limit is left, and is a finding.
  *
- * @throws PatternError `unknown-piece`, `unknown-edge`; `truing-limit`
+ * @throws PatternError `unknown-piece`, `unknown-edge`; `truing-limit`; those of
+ *   `perform`
  */
-export function trueEdges(pattern: Pattern, { edges, within }: TrueEdges): Alteration {
+export const trueEdges = (pattern: Pattern, parameters: TrueEdges): Alteration =>
+  perform(trueVerb, pattern, parameters);
+
+export const trueVerb = verbOf<TrueEdges>()({
+  verb: 'true',
+  does: 'Redraws edges that are stepped or bent with a fair line that lies within a limit of the old one and keeps both ends where they are.',
+  fields: { edges: field.edgesOfPieces(), within: field.usually(field.length(), 2) },
+  sentence: 'True {edges}[, moving them by {within} at most]',
+  startsAt: { edge: ['edges'], corner: ['edges'] },
+  example: { pattern: 'woven-shift', step: { edges: ['front.hem', 'back.hem'] } },
+  alter: trued,
+});
+
+function trued(pattern: Pattern, { edges, within }: TrueEdges & { readonly within: number }): Alteration {
   const findings: Finding[] = [];
-  const said: string[] = [];
+  const said: Saying[] = [];
   let altered = pattern;
   for (const ref of edges) {
     const where = { piece: ref.piece, edge: ref.edge };
     const piece = pieceNamed(altered, ref.piece);
     const parts = partsOfEdge(piece, ref.edge);
     // Ends are judged on the pattern as it was given, so that the order of the list does not matter.
-    const trued = parts.map((part, i) =>
+    const lines = parts.map((part, i) =>
       locating(where, () => trueLine(part.path, wantedEnds(pattern, ref, i, parts.length, edges), within)),
     );
-    const name = `${ref.piece}.${ref.edge}`;
-    findings.push(...trued.flatMap(t => t.left.map(left => leftOver(where, name, left, within))));
-    if (trued.every((t, i) => t.path === parts[i]!.path)) {
-      said.push(`${name} needed nothing${trued.some(t => t.left.length > 0) ? ' that could be done' : ''}`);
+    findings.push(...lines.flatMap(t => t.left.map(left => leftOver(ref, left, within))));
+    if (lines.every((t, i) => t.path === parts[i]!.path)) {
+      said.push(saying('trued-nothing', { edge: { ...ref }, left: lines.some(t => t.left.length > 0) }));
       continue;
     }
-    const fresh = new Map(parts.map((part, i) => [part as Edge, trued[i]!.path]));
+    const fresh = new Map(parts.map((part, i) => [part as Edge, lines[i]!.path]));
     const notches = carryNotches(piece, edge =>
       partsOfEdge(piece, edge).map(part => {
         const before = pathLength(part.path),
@@ -68,27 +84,24 @@ export function trueEdges(pattern: Pattern, { edges, within }: TrueEdges): Alter
       },
       notches: notches.notches,
     };
-    requireSimple(done, 'truing-limit', `Trued, ${name} would cross the outline.`, 'Allow it less.');
+    requireSimple(
+      done,
+      'truing-limit',
+      `Trued, ${ref.piece}.${ref.edge} would cross the outline.`,
+      'Allow it less.',
+    );
     findings.push(...notches.findings);
     altered = withPiece(altered, done);
-    const moved = Math.max(...trued.map(t => t.movedMm));
-    said.push(`${name}, which moved by ${formatLength(moved, pattern.unit)} at most`);
+    said.push(saying('trued-edge', { edge: { ...ref }, movedMm: Math.max(...lines.map(t => t.movedMm)) }));
   }
-  return { pattern: altered, did: `trued ${said.join('; ')}`, findings };
+  return { pattern: altered, did: saying('trued', { edges: said }), findings };
 }
 
-function leftOver(
-  where: { readonly piece: string; readonly edge: string },
-  name: string,
-  left: Trued['left'][number],
-  within: number,
-): Finding {
-  return {
-    severity: 'warning',
-    code: 'truing-left',
-    where,
-    message: `${name} was left ${left.what} ${left.alongMm.toFixed(0)} mm from its start (${left.angleDeg.toFixed(1)}°): ${left.why}.`,
-    figures: { alongMm: left.alongMm, angleDeg: left.angleDeg, withinMm: within },
-    remedy: left.remedy,
-  };
-}
+const leftOver = (ref: EdgeRef, left: Trued['left'][number], withinMm: number): Finding => ({
+  severity: 'warning',
+  code: 'truing-left',
+  where: { piece: ref.piece, edge: ref.edge },
+  message: `${ref.piece}.${ref.edge} was left ${left.what} ${left.alongMm.toFixed(0)} mm from its start (${left.angleDeg.toFixed(1)}°): ${left.why}.`,
+  figures: { alongMm: left.alongMm, angleDeg: left.angleDeg, withinMm },
+  remedy: left.remedy,
+});

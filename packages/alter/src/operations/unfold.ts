@@ -2,17 +2,18 @@ import {
   type EdgeRef,
   edgeNames,
   locating,
-  outlinePath,
   type Pattern,
   type Piece,
   pieceNamed,
-  signedArea,
 } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
 import { withoutLostRuns } from '../edit/seam-runs.js';
 import { openedLines, openedMarks, openedNotches } from '../unfold/lying-on.js';
 import { type Fate, openedOutline } from '../unfold/mirrored-outline.js';
 import { openedSeams } from '../unfold/opened-seams.js';
+import * as field from '../verb/fields.js';
+import { perform, verbOf } from '../verb/verb.js';
+import { saying } from './tellings.js';
 
 /** Open a piece about its fold into a whole one. */
 export interface Unfold {
@@ -24,9 +25,23 @@ export interface Unfold {
  * the fold run on across it under their own names; the others get a mirrored copy named `NAME-other`, as do darts,
  * notches, lines and marks. Seams follow.
  *
- * @throws PatternError `unknown-piece`, `no-fold`, `several-folds`, `fold-not-straight`
+ * @throws PatternError `unknown-piece`, `no-fold`, `several-folds`, `fold-not-straight`; those of `perform`
  */
-export function unfold(pattern: Pattern, { piece: name }: Unfold): Alteration {
+export const unfold = (pattern: Pattern, parameters: Unfold): Alteration =>
+  perform(unfoldVerb, pattern, parameters);
+
+export const unfoldVerb = verbOf<Unfold>()({
+  verb: 'unfold',
+  does: 'Opens a half piece out about its fold into a whole one, cut singly; each mirrored edge gets a name of its own.',
+  fields: { piece: field.piece() },
+  leaves: ({ piece }) => ({ changed: [piece], seams: 'unknown' }),
+  sentence: 'Open out the {piece} about its fold',
+  startsAt: { piece: ['piece'] },
+  example: { pattern: 'woven-shift', step: { piece: 'front' } },
+  alter: openedOut,
+});
+
+function openedOut(pattern: Pattern, { piece: name }: Unfold): Alteration {
   const piece = pieceNamed(pattern, name);
   return locating({ piece: name }, () => {
     const opened = openedOutline(piece);
@@ -42,11 +57,13 @@ export function unfold(pattern: Pattern, { piece: name }: Unfold): Alteration {
     const followed = openedSeams(name, pattern.seams, opened.fates);
     const pieces = pattern.pieces.map(p => (p === piece ? whole : madeForBothHalves(p, name, opened.fates)));
     const kept = withoutLostRuns({ ...pattern, pieces, seams: followed.seams });
-    const area = signedArea(outlinePath(whole.outline));
-    const copies = edgeNames(whole).length - edgeNames(piece).length + 1;
     return {
       pattern: kept.pattern,
-      did: `unfolded ${name} about ${opened.fold.name}: ${(area / 100).toFixed(1)} cm² in one piece, ${copies} mirrored edges named "-other"`,
+      did: saying('unfolded', {
+        piece: { piece: name },
+        fold: { edge: opened.fold.name },
+        copies: edgeNames(whole).length - edgeNames(piece).length + 1,
+      }),
       findings: [...findings, ...followed.findings, ...kept.findings],
     };
   });

@@ -47,8 +47,12 @@ function checkedValue(verb: string, name: string, field: Field, value: unknown):
       requireInRange(verb, name, field, value);
       return value;
     case 'lengths':
-      if (!Array.isArray(value)) throw wrong();
-      for (const one of value) checkedValue(verb, name, { ...field, kind: 'length' }, one);
+      if (Array.isArray(value) && value.length !== 2) throw wrong();
+      for (const one of Array.isArray(value) ? value : [value])
+        checkedValue(verb, name, { ...field, kind: 'length' }, one);
+      return value;
+    case 'ease':
+      if (!isEase(value)) throw wrong();
       return value;
     case 'choice':
       if (!field.words!.includes(value as string))
@@ -73,6 +77,9 @@ function checkedValue(verb: string, name: string, field: Field, value: unknown):
     case 'places':
       if (!(isPlace(value) || (Array.isArray(value) && value.length === 2 && value.every(isPlace))))
         throw wrong();
+      return value;
+    case 'range':
+      if (!(Array.isArray(value) && value.length === 2 && value.every(isPlace))) throw wrong();
       return value;
     case 'group':
       if (typeof value !== 'object' || value === null) throw wrong();
@@ -105,4 +112,11 @@ function isPlace(value: unknown): boolean {
     (share === undefined) !== (mm === undefined) &&
     (from === undefined || isName(from))
   );
+}
+
+/** Millimetres or per cent, one of them. */
+function isEase(value: unknown): boolean {
+  if (typeof value !== 'object' || value === null) return false;
+  const { mm, percent } = value as Given;
+  return Number.isFinite(mm ?? percent) && (mm === undefined) !== (percent === undefined);
 }

@@ -1,4 +1,4 @@
-import type { EdgePosition, EdgeRef } from '@paperhinge/geometry';
+import type { EdgePosition, EdgeRef, SeamEase } from '@paperhinge/geometry';
 
 /** What a field of a verb holds. */
 export type FieldKind =
@@ -15,8 +15,10 @@ export type FieldKind =
   | 'seam'
   | 'place'
   | 'places'
+  | 'range'
   | 'length'
   | 'lengths'
+  | 'ease'
   | 'angle'
   | 'share'
   | 'count'
@@ -38,7 +40,10 @@ export interface Field<T = unknown, G extends Giving = Giving> {
   readonly kind: FieldKind;
   readonly giving: G;
   readonly usual?: T;
-  /** The field that names the piece (of an edge, dart, line, mark) or the edge (of a place) that this one belongs to. */
+  /**
+   * The field that names the piece (of an edge, dart, line, mark), or the edge or seam (of a place), that this one
+   * belongs to; looked for in its own group first.
+   */
   readonly of?: string;
   /** Bounds of a number; `over`: more than the least. */
   readonly least?: number;
@@ -68,9 +73,10 @@ export const pieces = (): Needed<readonly string[]> => needed('pieces');
 export const edge = (of = 'piece'): Needed<string> => needed('edge', { of });
 /** An edge with its piece: `front.neck`. */
 export const edgeOfPiece = (): Needed<EdgeRef> => needed('edge-of-piece');
-export const edgesOfPieces = <const W extends string = never>(
-  words: readonly W[] = [],
-): Needed<readonly EdgeRef[] | W> => needed('edges-of-pieces', { words });
+export const edgesOfPieces = (): Needed<readonly EdgeRef[]> => needed('edges-of-pieces');
+/** Edges by name, or one of these words for all of a sort. */
+export const edgesOr = <const W extends string>(...words: readonly W[]): Needed<readonly EdgeRef[] | W> =>
+  needed('edges-of-pieces', { words });
 export const dart = (of = 'piece'): Needed<string> => needed('dart', { of });
 export const pleat = (of = 'piece'): Needed<string> => needed('pleat', { of });
 /** A line of the piece, or of each piece; `words` may stand instead. */
@@ -83,6 +89,9 @@ export const place = (of: string): Needed<EdgePosition> => needed('place', { of 
 /** One place, or a range of them. */
 export const places = (of: string): Needed<EdgePosition | readonly [EdgePosition, EdgePosition]> =>
   needed('places', { of });
+
+/** Two places, between which something is done. */
+export const range = (of: string): Needed<readonly [EdgePosition, EdgePosition]> => needed('range', { of });
 
 interface Bounds {
   readonly least?: number;
@@ -97,6 +106,11 @@ export const length = ({ least = 0, most = longestLength, over }: Bounds = {}): 
 export const size = (): Needed<number> => length({ over: true });
 /** mm, either way. */
 export const signedLength = (): Needed<number> => length({ least: -longestLength });
+/** mm, 0 or more: one for the whole, or one at either end. */
+export const lengths = (): Needed<number | readonly [number, number]> =>
+  needed('lengths', { least: 0, most: longestLength });
+/** What is wanted of a difference: a length or a percentage, either way. */
+export const ease = (): Needed<SeamEase> => needed('ease');
 /** rad, less than half a turn either way. */
 export const angle = (): Needed<number> => needed('angle', { least: -Math.PI, most: Math.PI });
 /** 0 to 1 unless the bounds say otherwise. */

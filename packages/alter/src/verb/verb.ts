@@ -31,9 +31,9 @@ export interface Leaves {
  * All there is to know of a trade verb: schema, pick-lists, sentences, handles, reference and errors are derived from
  * it. It stands beside its operation; `verbs.ts` lists them.
  */
-export interface Verb<P = never, F extends FieldsOf<P> = FieldsOf<P>> {
+export interface Verb<P = never, F extends FieldsOf<P> = FieldsOf<P>, N extends string = string> {
   /** As a sheet writes it: `close dart`. */
-  readonly verb: string;
+  readonly verb: N;
   /** What the maker does on paper, in one or two sentences of plain words. */
   readonly does: string;
   readonly fields: F;
@@ -44,7 +44,7 @@ export interface Verb<P = never, F extends FieldsOf<P> = FieldsOf<P>> {
   readonly leaves?: (parameters: P) => Leaves;
   /**
    * What it says in plain words, its fields in braces: `Close the {dart} of the {piece} into the {into}[ at {at}]`.
-   * What stands in brackets is said only where its field is given.
+   * What stands in brackets is said only where its field is given. A field of a group is `{to.edge}`.
    */
   readonly sentence: string;
   /** Where it can begin, and which fields the thing touched fills, in the order piece, then the thing. */
@@ -69,7 +69,7 @@ export interface AnyVerb extends Omit<Verb<never>, 'fields' | 'oneOf' | 'lacks' 
  */
 export const verbOf =
   <P>() =>
-  <const F extends FieldsOf<P>>(declaration: Verb<P, F>): Verb<P, F> =>
+  <const F extends FieldsOf<P>, const N extends string>(declaration: Verb<P, F, N>): Verb<P, F, N> =>
     declaration;
 
 /**
@@ -78,6 +78,10 @@ export const verbOf =
  * @throws PatternError `field-missing`, `field-not-usable`, `field-out-of-range`, `fields-exclude`, `field-unknown`;
  *   what the operation refuses
  */
-export function perform<P, F extends FieldsOf<P>>(verb: Verb<P, F>, pattern: Pattern, given: P): Alteration {
-  return verb.alter(pattern, checkFields(verb as object as AnyVerb, given as object) as Filled<P, F>);
+export function perform<P, F extends FieldsOf<P>>(verb: Verb<P, F>, pattern: Pattern, given: P): Alteration;
+/** A verb from a list, with fields not yet known to be its own. */
+export function perform(verb: AnyVerb, pattern: Pattern, given: object): Alteration;
+export function perform(verb: object, pattern: Pattern, given: unknown): Alteration {
+  const { alter } = verb as AnyVerb;
+  return alter(pattern, checkFields(verb as AnyVerb, given as object) as never);
 }

@@ -2,6 +2,7 @@ import type { Catalogue } from '../catalogue.js';
 import { curve } from './curve.js';
 import { cuttingLine } from './cutting-line.js';
 import { did } from './did.js';
+import { edit } from './edit.js';
 import { grammar } from './grammar.js';
 import { operations } from './operations.js';
 import { pattern } from './pattern.js';
@@ -10,6 +11,13 @@ import { verb } from './verb.js';
 /** What the project says, in English. */
 export const english: Catalogue = {
   grammar,
-  tellings: { ...curve, ...pattern, ...cuttingLine, ...verb, ...operations },
+  tellings: {
+    ...curve,
+    ...pattern,
+    ...cuttingLine,
+    ...verb,
+    ...edit,
+    ...operations,
+  },
   sentences: { ...did },
 };

@@ -1,9 +1,69 @@
 import type { OperationTellings } from '@paperhinge/alter';
 import type { Tellings } from '../catalogue.js';
+import { instead } from './instead.js';
 
 export const operations: Tellings<OperationTellings> = {
   'dart-legs-unlike': ({ dart, firstMm, secondMm }, say) => ({
     message: `${say.thing(dart)}: Die Schenkel sind ${say.length(firstMm)} und ${say.length(secondMm)} lang; genäht träfen sich ihre Enden nicht.`,
     remedy: 'Zeichnen Sie den Abnäher mit gleich langen Schenkeln, auf 1 mm (1/32 in) genau.',
+  }),
+  'point-back-too-long': ({ dart, deepMm, backMm }, say) => ({
+    message: `${say.thing(dart)} ist an der neuen Stelle ${say.length(deepMm)} tief; die Spitze lässt sich nicht um ${say.length(backMm)} zurücksetzen.`,
+    remedy: 'Setzen Sie die Spitze um weniger als diese Tiefe zurück.',
+  }),
+  'unknown-mark': ({ piece, name, names }, say) => ({
+    message: `${say.thing({ piece })} hat keinen Punkt ${say.written(name)}.`,
+    remedy: instead(name, names, 'Punkte', say),
+  }),
+  'pressing-by-default': ({ dart }, say) => ({
+    message: `${say.thing(dart)} sollte an der alten Stelle auf eigene Art gebügelt werden; an der neuen gilt die übliche Regel.`,
+    remedy: 'Sagen Sie neu, wohin er gebügelt wird, wenn die Regel nicht passt.',
+  }),
+  'range-needed': ({ edge, slashes }, say) => ({
+    message: `${slashes} Schnitte können sich nicht alle an einer Stelle öffnen: ${say.thing(edge)}.`,
+    remedy: 'Geben Sie zwei Stellen an, zwischen denen sie liegen, etwa [1/4, 3/4], oder gar keine.',
+  }),
+  'spread-too-wide': ({ slashMm, byMm }, say) => ({
+    message: `Ein ${say.length(slashMm)} langer Schnitt kann sich nicht um ${say.length(byMm)} öffnen.`,
+    remedy: 'Spreizen Sie um weniger, oder machen Sie mehr Schnitte.',
+  }),
+  'spread-needs-length': () => ({
+    message: 'Ohne Gelenk dreht sich nichts, also lässt sich das Teil nicht um einen Winkel spreizen.',
+    remedy: 'Geben Sie „by“ als Länge an, oder nennen Sie das Ende mit dem Gelenk.',
+  }),
+  'taper-with-between': ({ seam }, say) => ({
+    message: `${say.thing(seam)} soll zugleich zwischen zwei Stellen („between“) und von einer zur anderen auslaufen.`,
+    remedy: 'Geben Sie entweder „between“ mit einem Betrag an, oder „from“ und „to“.',
+  }),
+  'taper-without-length': ({ seam }, say) => ({
+    message: `${say.thing(seam)}: Die beiden Stellen, zwischen denen sie ausläuft, sind eine.`,
+    remedy: 'Geben Sie zwei Stellen an, die auseinander liegen.',
+  }),
+  'inset-without-depth': () => ({
+    message: 'Ein eingesetzter V-Ausschnitt braucht eine Tiefe.',
+    remedy: 'Geben Sie eine Tiefe über 0 an.',
+  }),
+  'shoulder-cut': ({ edge, changeMm, sewnTo }, say) => ({
+    message: `${say.thing(edge)} ist ${say.slight(Math.abs(changeMm))} ${changeMm < 0 ? 'kürzer' : 'länger'} als vorher und wird mit ${say.things(sewnTo)} zusammengenäht.`,
+    remedy: `Schneiden Sie auch den Ausschnitt von ${say.list([...new Set(sewnTo.map(s => s.piece!))].map(piece => say.thing({ piece })))} so, dass dessen Schulter ebenso viel verliert.`,
+  }),
+  'no-allowance-there': ({ edge, kind }, say) => ({
+    message: `${say.thing(edge)} ${kind === 'fold' ? 'liegt im Stoffbruch' : 'bleibt offenkantig'} und hat keine Zugabe.`,
+    remedy:
+      kind === 'fold'
+        ? 'Klappen Sie das Teil erst auf, oder lassen Sie diese Kante weg.'
+        : 'Lassen Sie diese Kante weg.',
+  }),
+  'last-piece': ({ piece }, say) => ({
+    message: `${say.thing(piece)} ist das einzige Teil des Schnitts.`,
+    remedy: 'Behalten Sie es, oder beginnen Sie mit einem anderen Schnitt.',
+  }),
+  'made-for-removed-piece': ({ piece, removed }, say) => ({
+    message: `${say.thing({ piece })} war für eine Kante von ${say.thing({ piece: removed })} gemacht, das nicht mehr da ist.`,
+    remedy: `Entfernen Sie es auch (remove piece: { piece: ${piece} }), oder zeichnen Sie es neu.`,
+  }),
+  'notches-already-there': ({ seam }, say) => ({
+    message: `${say.thing(seam)} hatte diese Passzeichen schon; keines kam dazu.`,
+    remedy: 'Wählen Sie andere Stellen, oder lassen Sie den Schritt weg.',
   }),
 };
