@@ -207,6 +207,18 @@ export { transformPathData } from './svg/transform-path-data.js';
 export { writePattern } from './svg/write-pattern.js';
 export type { GeometryTellings } from './tellings.js';
 export * as tolerances from './tolerance.js';
+// trace: paper into pieces; the photo frame's own targets
+export { codeCells, codeSide } from './trace/photo/target-code.js';
+export type { FramePaper, FrameSheet } from './trace/photo/target-sheet.js';
+export {
+  checkedSquare,
+  framePapers,
+  sheetsInFrame,
+  targetCell,
+  targetCorners,
+  targetIndex,
+  targetPlaces,
+} from './trace/photo/target-sheet.js';
 export type { LengthUnit } from './units.js';
 export { formatLength, millimetresPer, nearestEighth, parseLength } from './units.js';
 export type { Point } from './vector.js';

@@ -26,6 +26,9 @@ export { paperOf, papers } from './pages/papers.js';
 // fonts
 export type { FontFiles, FontSource, Typefaces } from './pdf/typefaces.js';
 export { loadTypefaces } from './pdf/typefaces.js';
+// photo frame: sheets of targets that a photograph is measured by
+export type { PhotoFrameOptions } from './photo-frame/photo-frame.js';
+export { photoFrame } from './photo-frame/photo-frame.js';
 // place: shapes on paper, or on cloth
 export type { Arrangement, ArrangeOptions, Placing, Shape } from './place/arrange.js';
 export { arrange } from './place/arrange.js';

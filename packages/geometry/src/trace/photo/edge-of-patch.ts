@@ -1,0 +1,168 @@
+import type { Point } from '../../vector.js';
+import { cellAt, colourAt, dotAt, type FloorMap, type Shot } from './floor-map.js';
+import { evenly, inwardOf, softenedRing } from './ring.js';
+
+/** A picture with its camera and its tone. */
+export interface TonedShot extends Shot {
+  readonly tone: number;
+}
+
+/** What outlines are found in. */
+export interface FloorSeen {
+  readonly map: FloorMap;
+  readonly shots: readonly TonedShot[];
+  /** 1 for cells that are paper of a sheet. */
+  readonly paper: Uint8Array;
+}
+
+/** mm between the points of an outline. */
+export const outlineStep = 0.5;
+/** mm to each side of the line so far that the edge is looked for, in turn; and more by so many dots. */
+const reaches = [2.2, 1.2] as const;
+const dotsMore = 2;
+/** mm along the outline, both ways, that the colours to either side are taken over. */
+const colourReach = 14;
+/** Of 255 in light, squared: less is no difference of colours. */
+const leastContrast = 16;
+
+/**
+ * The edge of a patch to a small part of a dot: square to the line so far, where the picture itself is half way from
+ * the colour outside to the colour inside, in light. Places where no edge is found are left out.
+ *
+ * @returns points clockwise, about `outlineStep` mm apart
+ */
+export function edgeOfPatch(floor: FloorSeen, ring: readonly Point[]): readonly Point[] {
+  let line = evenly(softenedRing(ring, 3), outlineStep);
+  for (const reach of reaches) {
+    const found = foundAcross(floor, line, reach);
+    if (found.length < 8) return [];
+    line = evenly(found, outlineStep);
+  }
+  return line;
+}
+
+/** Colours across the line at a point: from outside to inside, three channels a step, in light. */
+interface Across {
+  readonly levels: Float64Array;
+  readonly outside: Colour | undefined;
+  readonly inside: Colour | undefined;
+}
+type Colour = readonly [number, number, number];
+
+function foundAcross(floor: FloorSeen, line: readonly Point[], reach: number): readonly Point[] {
+  const inward = inwardOf(softenedRing(line, 2), 3);
+  const tables = floor.shots.map(({ tone }) =>
+    Float64Array.from({ length: 1021 }, (_, v) => 255 * (v / 1020) ** tone),
+  );
+  const dot = Math.min(...floor.shots.map(dotAt));
+  const half = reach + dotsMore * dot,
+    step = dot / 2;
+  const steps = Math.ceil(half / step);
+  const across = line.map((p, i) => acrossAt(floor, tables, p, inward[i]!, { steps, step }));
+  const reachPoints = Math.round(colourReach / outlineStep);
+  const outside = colours(
+      across.map(a => a?.outside),
+      reachPoints,
+    ),
+    inside = colours(
+      across.map(a => a?.inside),
+      reachPoints,
+    );
+  return line.flatMap((p, i) => {
+    const a = across[i],
+      out = outside[i],
+      within = inside[i];
+    if (!a || !out || !within) return [];
+    const off = halfWay(a.levels, out, within, steps);
+    if (off === undefined) return [];
+    const n = inward[i]!;
+    return [{ x: p.x + n.x * off * step, y: p.y + n.y * off * step }];
+  });
+}
+
+/** Steps beyond the reach from which the colours to either side are taken. */
+const beyond = 3;
+
+function acrossAt(
+  { map, shots, paper }: FloorSeen,
+  tables: readonly Float64Array[],
+  p: Point,
+  n: Point,
+  { steps, step }: { readonly steps: number; readonly step: number },
+): Across | undefined {
+  const cell = cellAt(map, p);
+  const number = cell < 0 ? 0 : map.from[cell]!;
+  if (number === 0) return undefined;
+  const { picture, view } = shots[number - 1]!,
+    table = tables[number - 1]!;
+  const all = steps + beyond;
+  const levels = new Float64Array(3 * (2 * all + 1));
+  for (let k = -all; k <= all; k++) {
+    const q = view.toPicture(p.x + n.x * k * step, p.y + n.y * k * step);
+    if (!(q.x > 1 && q.y > 1 && q.x < picture.width - 1 && q.y < picture.height - 1)) return undefined;
+    for (let c = 0; c < 3; c++)
+      levels[3 * (k + all) + c] = table[Math.round(4 * colourAt(picture, q.x, q.y, c))]!;
+  }
+  const isPaper = (k: number) => {
+    const at = cellAt(map, { x: p.x + n.x * k * step, y: p.y + n.y * k * step });
+    return at < 0 || paper[at] === 1;
+  };
+  const mean = (from: number): Colour => {
+    const sum = [0, 0, 0];
+    for (let k = 0; k < 2 * beyond; k++) for (let c = 0; c < 3; c++) sum[c]! += levels[3 * (from + k) + c]!;
+    return sum.map(v => v / (2 * beyond)) as unknown as Colour;
+  };
+  return {
+    levels: levels.subarray(3 * beyond, levels.length - 3 * beyond),
+    outside: isPaper(-all) || isPaper(-steps) ? undefined : mean(0),
+    inside: mean(2 * all + 1 - 2 * beyond),
+  };
+}
+
+/** The middle colour of those within so many points of each, taken at every eighth. */
+function colours(list: readonly (Colour | undefined)[], reach: number): readonly (Colour | undefined)[] {
+  const n = list.length,
+    every = 8;
+  const middle = (i: number): Colour | undefined => {
+    // A stretch that lies along a sheet's paper looks farther for its ground.
+    for (let wide = reach; wide < Math.max(n, reach + 1) && wide <= 8 * reach; wide *= 2) {
+      const near: Colour[] = [];
+      for (let k = -wide; k <= wide; k += 2) {
+        const colour = list[(((i + k) % n) + n) % n];
+        if (colour) near.push(colour);
+      }
+      if (near.length > reach / 3)
+        return [0, 1, 2].map(
+          c => near.map(v => v[c]!).sort((a, b) => a - b)[near.length >> 1]!,
+        ) as unknown as Colour;
+    }
+    return undefined;
+  };
+  const nodes = Array.from({ length: Math.ceil(n / every) }, (_, k) => middle(k * every));
+  return list.map((_, i) => nodes[Math.floor(i / every)]);
+}
+
+/** Steps from the middle inwards to where the colours are half way; the crossing nearest to the middle. */
+function halfWay(levels: Float64Array, outside: Colour, inside: Colour, steps: number): number | undefined {
+  const d = inside.map((v, c) => v - outside[c]!) as unknown as Colour;
+  const size = d[0] * d[0] + d[1] * d[1] + d[2] * d[2];
+  if (size < leastContrast) return undefined;
+  const share = (k: number) => {
+    let sum = 0;
+    for (let c = 0; c < 3; c++) sum += (levels[3 * k + c]! - outside[c]!) * d[c]!;
+    return sum / size;
+  };
+  const count = levels.length / 3;
+  const soft = Array.from({ length: count }, (_, k) =>
+    k === 0 || k === count - 1 ? share(k) : (share(k - 1) + 2 * share(k) + share(k + 1)) / 4,
+  );
+  let best: number | undefined;
+  for (let k = 1; k < count; k++) {
+    const a = soft[k - 1]!,
+      b = soft[k]!;
+    if (a >= 0.5 || b < 0.5) continue;
+    const off = k - 1 + (0.5 - a) / (b - a) - steps;
+    if (best === undefined || Math.abs(off) < Math.abs(best)) best = off;
+  }
+  return best;
+}

@@ -1,0 +1,70 @@
+import type { Path } from '../../path/path.js';
+import type { Point } from '../../vector.js';
+import { cornersOfOutline } from './corners.js';
+import { edgeOfPatch, type FloorSeen } from './edge-of-patch.js';
+import { cellAt, dotAt } from './floor-map.js';
+import type { Unlikeness } from './ground.js';
+import { edgesOfOutline } from './outline-edges.js';
+import { type Patch, patchesOf } from './patches.js';
+
+/** A piece as traced, in floor mm. */
+export interface TracedOutline {
+  /** From corner to corner, clockwise. */
+  readonly edges: readonly Path[];
+  /** The traced points that the edges were fitted to. */
+  readonly points: readonly Point[];
+  readonly area: number;
+}
+
+/** What tracing found: whole pieces, and patches that run out of the pictures. */
+export interface FloorTraced {
+  readonly outlines: readonly TracedOutline[];
+  readonly cutOff: readonly Patch[];
+}
+
+/** mm². Smaller patches are crumbs, pins, thread. */
+const leastArea = 180;
+/** Times the noise, and in logarithms: what differs from the ground by more is not ground. */
+const overNoise = 7,
+  leastDifference = 0.06;
+
+/** mm, and dots, beside a corner in which a picture is soft. */
+const softMm = 0.9,
+  softDots = 2;
+
+/** The pieces that lie on the floor: whatever is neither ground nor paper. */
+export function traceFloor(floor: FloorSeen, unlike: Unlikeness): FloorTraced {
+  const limit = Math.max(leastDifference, overNoise * unlike.noise);
+  const marked = new Uint8Array(unlike.values.length);
+  for (let k = 0; k < marked.length; k++)
+    if (unlike.values[k]! > limit && floor.paper[k] === 0 && floor.map.from[k] !== 0) marked[k] = 1;
+  const patches = patchesOf(floor.map, marked, leastArea).filter(patch => !isRim(floor, patch));
+  const soft = softMm + softDots * Math.min(...floor.shots.map(dotAt));
+  const outlines = patches
+    .filter(p => !p.cutOff)
+    .flatMap(patch => {
+      const points = edgeOfPatch(floor, patch.ring);
+      if (points.length === 0) return [];
+      return [
+        { edges: edgesOfOutline(points, cornersOfOutline(points, soft), soft), points, area: patch.area },
+      ];
+    });
+  return { outlines, cutOff: patches.filter(p => p.cutOff) };
+}
+
+/** Of a patch's ring: along so much of it lies paper if it is but the soft rim of a sheet. */
+const rimShare = 0.35;
+/** Cells from a patch to the paper that it is the rim of. */
+const rimReach = 2;
+
+function isRim({ map, paper }: FloorSeen, { ring }: Patch): boolean {
+  const beside = ring.filter(p =>
+    [-rimReach, 0, rimReach].some(dx =>
+      [-rimReach, 0, rimReach].some(dy => {
+        const cell = cellAt(map, { x: p.x + dx * map.cell, y: p.y + dy * map.cell });
+        return cell >= 0 && paper[cell] === 1;
+      }),
+    ),
+  );
+  return beside.length > rimShare * ring.length;
+}

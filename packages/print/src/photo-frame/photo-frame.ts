@@ -1,0 +1,97 @@
+import {
+  at,
+  checkedSquare,
+  type FramePaper,
+  type FrameSheet,
+  type Point,
+  polyline,
+  sheetsInFrame,
+  targetIndex,
+  targetPlaces,
+} from '@paperhinge/geometry';
+import type { Ink, TypeMeasure } from '../drawing/ink.js';
+import { setCentred, setLine, wrapped } from '../drawing/lettering.js';
+import { stroke } from '../drawing/shapes.js';
+import { pageFormat } from '../pages/format.js';
+import { paperName, paperOf } from '../pages/papers.js';
+import { pdfDocument } from '../pdf/document.js';
+import { type FontFiles, loadTypefaces, type Typefaces } from '../pdf/typefaces.js';
+import { targetInk } from './target-ink.js';
+
+/** What a maker may choose of a photo frame. */
+export interface PhotoFrameOptions {
+  readonly paper: FramePaper;
+  /** How many sheets, 4 to 9. */
+  readonly sheets: number;
+  readonly fonts: FontFiles | Typefaces;
+}
+
+/**
+ * The sheets of a photo frame as a PDF at true scale, one a page: targets that a photograph is measured by, all
+ * different, and on each sheet a square of 50 mm that shows whether the printer kept the scale. Same input, same bytes.
+ */
+export async function photoFrame({ paper, sheets, fonts }: PhotoFrameOptions): Promise<Uint8Array> {
+  const typefaces =
+    'programs' in fonts
+      ? fonts
+      : await loadTypefaces(fonts, [words.join(' '), '0123456789 × PHOTO FRAME of mm']);
+  const format = pageFormat(paperOf(paper), 'portrait', { margins: 0, overlap: 0 });
+  const middle = at(format.size[0] / 2, format.size[1] / 2);
+  const pages = Array.from({ length: sheets }, (_, i) => ({
+    own: { inks: sheetInks({ paper, number: i + 1 }, sheets, middle, typefaces) },
+  }));
+  return pdfDocument(
+    {
+      title: `Photo frame, ${sheets} sheets of ${paperName(paper)}`,
+      subject: 'Sheets to lay round pattern pieces that are photographed',
+      language: 'en',
+      format,
+      sheet: { inks: [] },
+      pages,
+    },
+    typefaces,
+  );
+}
+
+const words = [
+  'Print at actual size. Each side of this square is 50 mm; if it measures otherwise, say what it measures when you trace.',
+  `Lay at least four sheets (up to ${sheetsInFrame}) flat round and between the pieces, touching none, each once.`,
+] as const;
+
+function sheetInks(sheet: FrameSheet, sheets: number, middle: Point, measure: TypeMeasure): readonly Ink[] {
+  const corner = at(middle.x - 48, middle.y - checkedSquare / 2),
+    beside = corner.x + checkedSquare + 5;
+  const to = (u: number, v: number) => at(corner.x + u * checkedSquare, corner.y + v * checkedSquare);
+  const lines = words.flatMap(text => [...wrapped(measure, text, wordSize, 'regular', wordRoom), '']);
+  return [
+    ...targetPlaces.map((_, place) => targetInk(targetIndex(sheet, place), place, middle)),
+    stroke('test-square', polyline(to(0, 0), to(1, 0), to(1, 1), to(0, 1), to(0, 0))),
+    setCentred(
+      measure,
+      String(sheet.number),
+      { role: 'text', size: 16, weight: 'bold' },
+      to(0.5, 0.4),
+      at(1, 0),
+    ),
+    setCentred(measure, '50 mm × 50 mm', { role: 'text', size: 3.4 }, to(0.5, 0.72), at(1, 0)),
+    setLine(
+      measure,
+      `Photo frame ${sheet.number} of ${sheets}`,
+      { role: 'text', size: 4.4, weight: 'bold' },
+      at(beside, corner.y + 3.2),
+    ),
+    ...lines.map((text, i) =>
+      setLine(
+        measure,
+        text,
+        { role: 'text', size: wordSize },
+        at(beside, corner.y + 9 + i * wordSize * 1.25),
+      ),
+    ),
+  ];
+}
+
+/** mm. */
+const wordSize = 3;
+/** mm: words beside the square keep clear of the targets. */
+const wordRoom = 45;
