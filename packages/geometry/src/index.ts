@@ -208,6 +208,10 @@ export { writePattern } from './svg/write-pattern.js';
 export type { GeometryTellings } from './tellings.js';
 export * as tolerances from './tolerance.js';
 // trace: paper into pieces; the photo frame's own targets
+export type { FloorMap } from './trace/photo/floor-map.js';
+export type { PlacedSheet } from './trace/photo/floor-of-sheets.js';
+export type { Picture } from './trace/photo/picture.js';
+export type { PrintedStretch } from './trace/photo/seen-sheets.js';
 export { codeCells, codeSide } from './trace/photo/target-code.js';
 export type { FramePaper, FrameSheet } from './trace/photo/target-sheet.js';
 export {
@@ -219,6 +223,11 @@ export {
   targetIndex,
   targetPlaces,
 } from './trace/photo/target-sheet.js';
+export type { PhotoTellings } from './trace/photo/tellings.js';
+export type { PhotoOptions, PhotoTrace, TraceStage } from './trace/photo/trace-photo.js';
+export { tracePhotos } from './trace/photo/trace-photo.js';
+export type { TracedPiece } from './trace/photo/traced-piece.js';
+export { patternOfTrace } from './trace/photo/traced-piece.js';
 export type { LengthUnit } from './units.js';
 export { formatLength, millimetresPer, nearestEighth, parseLength } from './units.js';
 export type { Point } from './vector.js';

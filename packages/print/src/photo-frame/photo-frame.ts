@@ -15,7 +15,7 @@ import { stroke } from '../drawing/shapes.js';
 import { pageFormat } from '../pages/format.js';
 import { paperName, paperOf } from '../pages/papers.js';
 import { pdfDocument } from '../pdf/document.js';
-import { type FontFiles, loadTypefaces, type Typefaces } from '../pdf/typefaces.js';
+import { type FontFiles, type Typefaces, typefacesOf } from '../pdf/typefaces.js';
 import { targetInk } from './target-ink.js';
 
 /** What a maker may choose of a photo frame. */
@@ -23,7 +23,8 @@ export interface PhotoFrameOptions {
   readonly paper: FramePaper;
   /** How many sheets, 4 to 9. */
   readonly sheets: number;
-  readonly fonts: FontFiles | Typefaces;
+  /** Without, a carried font that has the Latin letters. */
+  readonly fonts?: FontFiles | Typefaces;
 }
 
 /**
@@ -31,10 +32,7 @@ export interface PhotoFrameOptions {
  * different, and on each sheet a square of 50 mm that shows whether the printer kept the scale. Same input, same bytes.
  */
 export async function photoFrame({ paper, sheets, fonts }: PhotoFrameOptions): Promise<Uint8Array> {
-  const typefaces =
-    'programs' in fonts
-      ? fonts
-      : await loadTypefaces(fonts, [words.join(' '), '0123456789 × PHOTO FRAME of mm']);
+  const typefaces = await typefacesOf(fonts, () => [words.join(' '), '0123456789 × Photo frame of mm']);
   const format = pageFormat(paperOf(paper), 'portrait', { margins: 0, overlap: 0 });
   const middle = at(format.size[0] / 2, format.size[1] / 2);
   const pages = Array.from({ length: sheets }, (_, i) => ({

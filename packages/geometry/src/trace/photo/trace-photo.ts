@@ -1,49 +1,152 @@
+import type { Finding } from '../../sayings.js';
+import { isBlurred } from './blur.js';
 import { viewOf } from './camera.js';
 import { findTargets } from './find-targets.js';
-import { floorMap } from './floor-map.js';
-import { floorOfSheets } from './floor-of-sheets.js';
+import { dotAt, type FloorMap, floorMap, type Shot } from './floor-map.js';
+import { floorOfSheets, type PlacedSheet } from './floor-of-sheets.js';
 import { unlikeGround } from './ground.js';
+import type { Patch } from './patches.js';
 import { greyOf, type Picture } from './picture.js';
 import { inTone } from './read-target.js';
 import { type PrintedStretch, sameSheet, seenSheets } from './seen-sheets.js';
-import { solved } from './solve.js';
+import { type SeenPicture, type Solution, solved } from './solve.js';
+import { paperCorners } from './target-sheet.js';
+import { finding, refusal } from './tellings.js';
 import { toneOf } from './tone.js';
 import { traceFloor } from './trace-floor.js';
+import { namedPieces, type TracedPiece } from './traced-piece.js';
+import { truthFindings, truthOf } from './truth.js';
+import { turnedAsSeen } from './turned-floor.js';
+import { mapOf } from './unknowns.js';
 
-export function tracePhotos(pictures: readonly Picture[], printed: PrintedStretch = { across: 1, down: 1 }) {
-  const looked = pictures.map(picture => {
-    const grey = greyOf(picture);
-    const { targets } = findTargets(grey);
-    const tone = toneOf(grey, targets, printed);
-    return {
-      ...picture,
-      tone,
-      sheets: seenSheets(
-        targets.map(t => inTone(grey, t, tone)),
-        printed,
-      ),
-    };
-  });
-  const solution = solved(looked)!;
+/** What a tracing goes by. */
+export interface PhotoOptions {
+  /** Printed mm for a mm of the sheets: what their checked squares measured, over 50 mm. */
+  readonly printed?: PrintedStretch;
+  /** Told before each stage of the work; may throw to stop it. */
+  readonly onStage?: (stage: TraceStage) => void;
+}
+/** The stages of the work, in order. */
+export type TraceStage = 'targets' | 'camera' | 'floor' | 'outlines';
+
+/** The floor as measured, and the pieces on it, in floor mm. */
+export interface PhotoTrace {
+  readonly pieces: readonly TracedPiece[];
+  /** mm: what the targets' corners leave, and the worst target. */
+  readonly residualMm: number;
+  readonly worstMm: number;
+  /** mm of floor to a dot in the middle of the finest picture. */
+  readonly dotMm: number;
+  readonly sheets: readonly PlacedSheet[];
+  readonly floor: FloorMap;
+  readonly findings: readonly Finding[];
+}
+
+/** Dots of the shorter side: fewer show no cell of a target on a floor of a metre. */
+const leastDots = 600;
+/** Sheets without which lens and camera are not settled. */
+const leastSheets = 3;
+
+/**
+ * Traces the pieces on a floor from photographs with the sheets of a photo frame in them: any angle to 35 degrees, any
+ * lens short of a fish eye, several pictures joined by the sheets that they share.
+ *
+ * @throws PatternError `picture-too-small`, `picture-blurred`, `no-target-found`, `too-few-targets`,
+ *   `pictures-share-no-sheets`, `ground-not-seen`, `no-piece-found`
+ */
+export function tracePhotos(pictures: readonly Picture[], options: PhotoOptions = {}): PhotoTrace {
+  const { printed = { across: 1, down: 1 }, onStage = () => {} } = options;
+  onStage('targets');
+  const looked = pictures.map((picture, i) => sheetsIn(picture, i + 1, printed));
+  onStage('camera');
+  const solution = solvedTogether(looked);
+  onStage('floor');
   const shots = solution.order.map((i, k) => ({
     picture: pictures[i]!,
     view: viewOf(solution.cameras[k]!),
     tone: looked[i]!.tone,
   }));
-  const map = floorMap(
-    shots,
-    solution.sheets.flatMap((sheet, i) => paperCorners(sheet.paper, mapOf(solution.places[i]!))),
-  );
   const sheets = solution.sheets.map((sheet, i) => ({
     sheet,
     at: solution.places[i]!,
     targets: looked.flatMap(l => l.sheets.filter(s => sameSheet(s.sheet, sheet)).flatMap(s => s.targets)),
   }));
+  const map = floorMap(
+    shots,
+    sheets.flatMap(({ sheet, at }) => paperCorners(sheet.paper, mapOf(at))),
+  );
   const known = floorOfSheets(map, sheets);
-  const unlike = unlikeGround(map, known)!;
-  const floor = { map, shots, paper: known.paper };
-  return { solution, map, unlike, known, sheets, ...traceFloor(floor, unlike) };
+  const unlike = unlikeGround(map, known);
+  if (!unlike) throw refusal('ground-not-seen', {});
+  onStage('outlines');
+  const { outlines, cutOff } = traceFloor({ map, shots, paper: known.paper }, unlike);
+  const pieces = namedPieces(outlines);
+  if (pieces.length === 0) throw refusal('no-piece-found', {});
+  const { residualMm, worstMm } = truthOf(solution, shots);
+  return {
+    pieces,
+    residualMm,
+    worstMm,
+    dotMm: Math.min(...shots.map(dotAt)),
+    sheets,
+    floor: map,
+    findings: [
+      ...truthFindings(solution, shots, pieces),
+      ...cutOff.map(patch => cutOffFinding(patch, shots)),
+    ],
+  };
 }
 
-import { paperCorners } from './target-sheet.js';
-import { mapOf } from './unknowns.js';
+function sheetsIn(
+  picture: Picture,
+  number: number,
+  printed: PrintedStretch,
+): SeenPicture & { readonly tone: number } {
+  const { width, height } = picture;
+  if (Math.min(width, height) < leastDots)
+    throw refusal('picture-too-small', { picture: number, width, height });
+  const grey = greyOf(picture);
+  const { targets } = findTargets(grey);
+  if (targets.length === 0)
+    throw refusal(isBlurred(grey) ? 'picture-blurred' : 'no-target-found', { picture: number });
+  const tone = toneOf(grey, targets, printed);
+  return {
+    width,
+    height,
+    tone,
+    sheets: seenSheets(
+      targets.map(t => inTone(grey, t, tone)),
+      printed,
+    ),
+  };
+}
+
+function solvedTogether(looked: readonly SeenPicture[]): Solution {
+  const solution = solved(looked);
+  const poorest = looked.findIndex(l => l.sheets.length < leastSheets);
+  const all = new Set(
+    looked.flatMap(l => l.sheets.map(({ sheet }) => `${sheet.paper} ${sheet.number} ${sheet.copy}`)),
+  );
+  if (!solution || all.size < leastSheets) {
+    const picture = Math.max(0, poorest);
+    throw refusal('too-few-targets', { picture: picture + 1, sheets: looked[picture]!.sheets.length });
+  }
+  const apart = looked.findIndex((_, i) => !solution.order.includes(i));
+  if (apart >= 0) throw refusal('pictures-share-no-sheets', { picture: apart + 1 });
+  return turnedAsSeen(solution);
+}
+
+/** At which side of the picture a patch runs out of it. */
+function cutOffFinding({ ring }: Patch, [shot]: readonly Shot[]): Finding {
+  const { picture, view } = shot!;
+  const seen = ring.map(p => view.toPicture(p.x, p.y));
+  const gaps = {
+    left: Math.min(...seen.map(p => p.x)),
+    right: picture.width - Math.max(...seen.map(p => p.x)),
+    top: Math.min(...seen.map(p => p.y)),
+    bottom: picture.height - Math.max(...seen.map(p => p.y)),
+  } as const;
+  const sides = ['top', 'right', 'bottom', 'left'] as const;
+  const at = sides.reduce((a, b) => (gaps[b] < gaps[a] ? b : a));
+  return finding('warning', 'piece-cut-off', {}, { at });
+}

@@ -6,6 +6,7 @@ import { edit } from './edit.js';
 import { grammar } from './grammar.js';
 import { operations } from './operations.js';
 import { pattern } from './pattern.js';
+import { photo } from './photo.js';
 import { verb } from './verb.js';
 
 /** What the project says, in German. */
@@ -14,6 +15,7 @@ export const german: Catalogue = {
   tellings: {
     ...curve,
     ...pattern,
+    ...photo,
     ...cuttingLine,
     ...verb,
     ...edit,

@@ -1,0 +1,76 @@
+import type { PhotoTellings } from '@paperhinge/geometry';
+import type { Tellings } from '../catalogue.js';
+
+export const photo: Tellings<PhotoTellings> = {
+  'no-target-found': ({ picture }) => ({
+    message: `No sheet of a photo frame is to be seen in picture ${picture}.`,
+    remedy:
+      'Print the sheets (paperhinge print --photo-frame -o frame.pdf), lay them round the pieces, and photograph again from above.',
+  }),
+  'too-few-targets': ({ picture, sheets }) => ({
+    message: `Only ${sheets === 1 ? '1 sheet' : `${sheets} sheets`} of the photo frame can be read in picture ${picture}.`,
+    remedy: 'Lay at least four sheets round and between the pieces, nothing on them, and photograph again.',
+  }),
+  'picture-blurred': ({ picture }) => ({
+    message: `Picture ${picture} is blurred: no sheet can be read in it.`,
+    remedy: 'Photograph again in better light; hold the camera still and let it focus on the floor.',
+  }),
+  'picture-too-small': ({ picture, width, height }) => ({
+    message: `Picture ${picture} is too small to measure by: ${width} × ${height} dots.`,
+    remedy: 'Give the picture as the camera took it, not a copy made smaller for sending.',
+  }),
+  'pictures-share-no-sheets': ({ picture }) => ({
+    message: `Picture ${picture} shares no sheets with the other pictures.`,
+    remedy:
+      'Let at least two sheets be seen in both of two pictures that follow each other, and move no sheet between.',
+  }),
+  'ground-not-seen': () => ({
+    message: 'The floor itself cannot be told from what lies on it.',
+    remedy:
+      'Lay the pieces on a plain ground of another colour, with some of it to be seen round every sheet.',
+  }),
+  'no-piece-found': () => ({
+    message: 'The sheets were found, but no piece beside them.',
+    remedy: 'Lay the pieces on a plain ground of another colour, clear of the sheets.',
+  }),
+  'trace-truth': ({ residualMm, worstMm, sheet }, say) => ({
+    message: `The targets agree to ${fine(residualMm, say.number)} with each other; the worst, on sheet ${sheet}, is off by ${fine(worstMm, say.number)}.`,
+    remedy: 'Measure one long edge of a piece to be sure.',
+  }),
+  'few-sheets': ({ sheets }) => ({
+    message: `${sheets} sheets were read; the far ends of the pieces may be less true.`,
+    remedy: 'Lay four to nine sheets, some beyond every end of the pieces.',
+  }),
+  'sheet-not-flat': ({ sheet, offMm }, say) => ({
+    message: `Sheet ${sheet} does not lie flat, or was moved: parts of it are off by up to ${fine(offMm, say.number)}. They were left out.`,
+    remedy: 'Press the sheet flat, or tape it down, and photograph again.',
+  }),
+  'sheet-laid-twice': ({ sheet }) => ({
+    message: `Sheet ${sheet} lies there more than once. Each was measured by itself.`,
+    remedy: 'Nothing need be done for one picture; for several pictures lay each sheet once.',
+  }),
+  'picture-aslant': ({ picture, tiltDeg }, say) => ({
+    message: `Picture ${picture} was taken at a slant of ${say.angle(tiltDeg)}.`,
+    remedy: 'Photograph from higher up, looking down as straight as you can.',
+  }),
+  'picture-coarse': ({ picture, dotMm }, say) => ({
+    message: `A dot of picture ${picture} is ${fine(dotMm, say.number)} of floor.`,
+    remedy: 'Go nearer, or take several pictures that share sheets.',
+  }),
+  'piece-cut-off': ({ at }) => ({
+    message: `Something is cut off by the ${at} of the picture. It was left out.`,
+    remedy: 'If it is a piece, photograph again with all of it in the picture.',
+  }),
+  'piece-beyond-sheets': ({ piece, beyondMm }, say) => ({
+    message: `${say.written(piece)} reaches ${say.length(beyondMm)} beyond the sheets, where the picture is measured less truly.`,
+    remedy: 'Lay a sheet beyond that end of the piece.',
+  }),
+  'piece-touches-sheet': ({ piece }, say) => ({
+    message: `${say.written(piece)} touches a sheet; its outline there cannot be trusted.`,
+    remedy: 'Lay the sheets clear of the pieces.',
+  }),
+};
+
+/** Small lengths of a picture are millimetres in any unit: no ruler shows them. */
+const fine = (mm: number, number: (value: number, decimals: number) => string): string =>
+  `${number(mm, 2)} mm`;

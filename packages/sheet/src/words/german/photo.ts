@@ -1,0 +1,77 @@
+import type { PhotoTellings } from '@paperhinge/geometry';
+import type { Tellings } from '../catalogue.js';
+
+export const photo: Tellings<PhotoTellings> = {
+  'no-target-found': ({ picture }) => ({
+    message: `Auf Bild ${picture} ist kein Messblatt zu sehen.`,
+    remedy:
+      'Drucken Sie die Messblätter (paperhinge print --photo-frame -o frame.pdf), legen Sie sie um die Teile und fotografieren Sie noch einmal von oben.',
+  }),
+  'too-few-targets': ({ picture, sheets }) => ({
+    message: `Auf Bild ${picture} ${sheets === 1 ? 'ist nur 1 Messblatt' : `sind nur ${sheets} Messblätter`} lesbar.`,
+    remedy: 'Legen Sie mindestens vier Messblätter um und zwischen die Teile, ohne sie zu verdecken.',
+  }),
+  'picture-blurred': ({ picture }) => ({
+    message: `Bild ${picture} ist unscharf: kein Messblatt ist lesbar.`,
+    remedy:
+      'Fotografieren Sie bei besserem Licht; halten Sie die Kamera ruhig und lassen Sie sie scharfstellen.',
+  }),
+  'picture-too-small': ({ picture, width, height }) => ({
+    message: `Bild ${picture} ist zu klein zum Messen: ${width} × ${height} Punkte.`,
+    remedy: 'Geben Sie das Bild an, wie die Kamera es aufnahm, keine verkleinerte Kopie.',
+  }),
+  'pictures-share-no-sheets': ({ picture }) => ({
+    message: `Bild ${picture} hat mit den anderen Bildern kein Messblatt gemeinsam.`,
+    remedy:
+      'Auf je zwei Bildern sollen mindestens zwei gleiche Messblätter liegen; verschieben Sie dazwischen keines.',
+  }),
+  'ground-not-seen': () => ({
+    message: 'Der Boden ist von dem, was darauf liegt, nicht zu unterscheiden.',
+    remedy:
+      'Legen Sie die Teile auf einen einfarbigen Grund anderer Farbe, der um jedes Messblatt zu sehen ist.',
+  }),
+  'no-piece-found': () => ({
+    message: 'Die Messblätter wurden gefunden, aber kein Schnittteil daneben.',
+    remedy: 'Legen Sie die Teile auf einen einfarbigen Grund anderer Farbe, frei von den Messblättern.',
+  }),
+  'trace-truth': ({ residualMm, worstMm, sheet }, say) => ({
+    message: `Die Marken stimmen auf ${fine(residualMm, say.number)} überein; die schlechteste, auf Blatt ${sheet}, liegt ${fine(worstMm, say.number)} daneben.`,
+    remedy: 'Messen Sie zur Sicherheit eine lange Kante nach.',
+  }),
+  'few-sheets': ({ sheets }) => ({
+    message: `${sheets} Messblätter wurden gelesen; die Enden der Teile können ungenauer sein.`,
+    remedy: 'Legen Sie vier bis neun Messblätter, einige jenseits aller Enden der Teile.',
+  }),
+  'sheet-not-flat': ({ sheet, offMm }, say) => ({
+    message: `Blatt ${sheet} liegt nicht flach oder wurde verschoben: Teile davon liegen bis zu ${fine(offMm, say.number)} daneben. Sie wurden weggelassen.`,
+    remedy: 'Streichen Sie das Blatt glatt, oder kleben Sie es fest, und fotografieren Sie noch einmal.',
+  }),
+  'sheet-laid-twice': ({ sheet }) => ({
+    message: `Blatt ${sheet} liegt mehrmals da. Jedes wurde für sich gemessen.`,
+    remedy: 'Bei einem Bild ist nichts zu tun; bei mehreren legen Sie jedes Blatt einmal.',
+  }),
+  'picture-aslant': ({ picture, tiltDeg }, say) => ({
+    message: `Bild ${picture} wurde um ${say.angle(tiltDeg)} schräg aufgenommen.`,
+    remedy: 'Fotografieren Sie von weiter oben, möglichst senkrecht.',
+  }),
+  'picture-coarse': ({ picture, dotMm }, say) => ({
+    message: `Ein Punkt von Bild ${picture} ist ${fine(dotMm, say.number)} Boden.`,
+    remedy: 'Gehen Sie näher heran, oder machen Sie mehrere Bilder mit gemeinsamen Messblättern.',
+  }),
+  'piece-cut-off': ({ at }) => ({
+    message: `Am ${sides[at]} Bildrand ist etwas abgeschnitten. Es wurde weggelassen.`,
+    remedy: 'Ist es ein Schnittteil, fotografieren Sie noch einmal mit dem ganzen Teil im Bild.',
+  }),
+  'piece-beyond-sheets': ({ piece, beyondMm }, say) => ({
+    message: `${say.written(piece)} reicht ${say.length(beyondMm)} über die Messblätter hinaus, wo das Bild ungenauer gemessen ist.`,
+    remedy: 'Legen Sie ein Messblatt jenseits dieses Endes.',
+  }),
+  'piece-touches-sheet': ({ piece }, say) => ({
+    message: `${say.written(piece)} berührt ein Messblatt; der Umriss ist dort nicht verlässlich.`,
+    remedy: 'Legen Sie die Messblätter frei von den Teilen.',
+  }),
+};
+
+const sides = { top: 'oberen', right: 'rechten', bottom: 'unteren', left: 'linken' } as const;
+const fine = (mm: number, number: (value: number, decimals: number) => string): string =>
+  `${number(mm, 2)} mm`;
