@@ -7,7 +7,12 @@ const curve = (p, a, b, q) => [p, a, b, q];
 /** Outlines in mm with corners, hollow and round curves, a dart's wedge; clockwise. */
 export const shapes = {
   bodice: [
-    curve([80, 0], [85, 60], [120, 85], [160, 95].map((v, i) => v + [0, -15][i])),
+    curve(
+      [80, 0],
+      [85, 60],
+      [120, 85],
+      [160, 95].map((v, i) => v + [0, -15][i]),
+    ),
     line([160, 80], [270, 115]),
     curve([270, 115], [255, 180], [250, 250], [310, 285]),
     line([310, 285], [315, 350]),
@@ -86,24 +91,59 @@ function beaded(outline) {
   return points.flatMap((p, i) => {
     const q = points[(i + 1) % points.length];
     const n = Math.max(1, Math.ceil(Math.hypot(q[0] - p[0], q[1] - p[1]) / 8));
-    return Array.from({ length: n }, (_, k) => [p[0] + ((q[0] - p[0]) * k) / n, p[1] + ((q[1] - p[1]) * k) / n]);
+    return Array.from({ length: n }, (_, k) => [
+      p[0] + ((q[0] - p[0]) * k) / n,
+      p[1] + ((q[1] - p[1]) * k) / n,
+    ]);
   });
 }
 
 const rectangle = (w, h) => [
-  [[-w / 2, -h / 2], [w / 2, -h / 2]],
-  [[w / 2, -h / 2], [w / 2, h / 2]],
-  [[w / 2, h / 2], [-w / 2, h / 2]],
-  [[-w / 2, h / 2], [-w / 2, -h / 2]],
+  [
+    [-w / 2, -h / 2],
+    [w / 2, -h / 2],
+  ],
+  [
+    [w / 2, -h / 2],
+    [w / 2, h / 2],
+  ],
+  [
+    [w / 2, h / 2],
+    [-w / 2, h / 2],
+  ],
+  [
+    [-w / 2, h / 2],
+    [-w / 2, -h / 2],
+  ],
 ];
 
 const grounds = [
-  [128, 96, 64], [60, 64, 70], [205, 198, 188], [40, 80, 60], [150, 150, 155], [170, 60, 50],
-  [25, 25, 28], [230, 228, 220], [90, 110, 160], [200, 170, 120], [75, 55, 45], [120, 130, 90],
+  [128, 96, 64],
+  [60, 64, 70],
+  [205, 198, 188],
+  [40, 80, 60],
+  [150, 150, 155],
+  [170, 60, 50],
+  [25, 25, 28],
+  [230, 228, 220],
+  [90, 110, 160],
+  [200, 170, 120],
+  [75, 55, 45],
+  [120, 130, 90],
 ];
 const paints = [
-  [245, 240, 225], [230, 200, 60], [40, 45, 55], [180, 40, 60], [90, 160, 210], [215, 180, 140],
-  [250, 250, 250], [60, 120, 70], [240, 150, 160], [20, 20, 20], [200, 190, 170], [130, 70, 140],
+  [245, 240, 225],
+  [230, 200, 60],
+  [40, 45, 55],
+  [180, 40, 60],
+  [90, 160, 210],
+  [215, 180, 140],
+  [250, 250, 250],
+  [60, 120, 70],
+  [240, 150, 160],
+  [20, 20, 20],
+  [200, 190, 170],
+  [130, 70, 140],
 ];
 const apart = (a, b) => Math.hypot(...a.map((v, i) => v - b[i]));
 
@@ -141,7 +181,10 @@ export function strewn(number, pages, megapixels = 12) {
       angle = between(0, 2 * Math.PI);
     const beads = beaded(laid(rectangle(page.width / page.perMm, page.height / page.perMm), at, angle));
     // Partly beyond the frame is allowed, half is not.
-    if (beads.filter(([x, y]) => x < 0 || y < 0 || x > W || y > H).length > beads.length * (tries > 3000 ? 0.5 : 0.3))
+    if (
+      beads.filter(([x, y]) => x < 0 || y < 0 || x > W || y > H).length >
+      beads.length * (tries > 3000 ? 0.5 : 0.3)
+    )
       continue;
     if (taken.some(other => near(beads, other, 6))) continue;
     sheets.push({ number: sheets.length + 1, page, at, angle });
@@ -192,7 +235,12 @@ function cameraOver(next, W, H, megapixels) {
     const [far, wide] = [seenAt(c, 0, 0), seenAt(c, width, height)];
     const [right, left] = [seenAt(c, width, 0), seenAt(c, 0, height)];
     const ring = [far, right, wide, left];
-    return [[0, 0], [W, 0], [W, H], [0, H]].every(p => inside(ring, p));
+    return [
+      [0, 0],
+      [W, 0],
+      [W, H],
+      [0, H],
+    ].every(p => inside(ring, p));
   };
   let distance = 800;
   while (!shows(camera(distance)) && distance < 4000) distance *= 1.02;

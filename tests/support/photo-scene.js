@@ -161,7 +161,10 @@ export function photograph(scene) {
         }
       const [sx, sy] = [x / width - 0.5, y / height - 0.5];
       const shine =
-        (1 + light.across * sx + light.down * sy - light.vignette * (sx * sx + sy * sy) +
+        (1 +
+          light.across * sx +
+          light.down * sy -
+          light.vignette * (sx * sx + sy * sy) +
           light.lamp * Math.exp(-((sx - light.at[0]) ** 2 + (sy - light.at[1]) ** 2) / 0.08)) /
         parts ** 2;
       const at = y * width + x;
@@ -185,7 +188,9 @@ export function photograph(scene) {
 function blurred(plane, width, height, sigma) {
   if (sigma <= 0) return plane;
   const reach = Math.ceil(3 * sigma);
-  const kernel = Array.from({ length: 2 * reach + 1 }, (_, i) => Math.exp(-((i - reach) ** 2) / (2 * sigma * sigma)));
+  const kernel = Array.from({ length: 2 * reach + 1 }, (_, i) =>
+    Math.exp(-((i - reach) ** 2) / (2 * sigma * sigma)),
+  );
   const sum = kernel.reduce((a, b) => a + b);
   const pass = (from, step, length, lines, lineStep) => {
     const to = new Float32Array(from.length);
