@@ -1,3 +1,4 @@
+import type { Alteration } from '@paperhinge/alter';
 import { type Finding, type LengthUnit, PatternError, type ToldFinding } from '@paperhinge/geometry';
 import { english, type Told, wordsOf } from '@paperhinge/sheet';
 
@@ -19,6 +20,10 @@ export function refusalOf(
 /** A finding as a maker reads it, in English. */
 export const toldFinding = (finding: Finding, unit: LengthUnit = 'mm'): ToldFinding =>
   wordsOf(english, unit).finding(finding);
+
+/** What a step did, as a maker reads it, in English. */
+export const toldDid = ({ did }: Pick<Alteration, 'did'>, unit: LengthUnit = 'mm'): string =>
+  wordsOf(english, unit).sentence(did);
 
 /** An error with the words a maker gets for it. */
 export function told(error: PatternError, unit: LengthUnit = 'mm') {

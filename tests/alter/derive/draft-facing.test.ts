@@ -284,8 +284,8 @@ test('a bend tighter than the width is faced too, its inner line cut to a corner
 
 describe('what cannot be drafted is refused', () => {
   test.each([
-    ['facing-size', { width: 0 }],
-    ['facing-size', { along: [] }],
+    ['field-out-of-range', { width: 0 }],
+    ['field-not-usable', { along: [] }],
     ['facing-too-wide', { width: 400 }],
     ['edges-do-not-join', { along: [ref('front.neck'), ref('front.hem')] }],
     ['unknown-edge', { along: [ref('front.nek')] }],

@@ -96,9 +96,9 @@ test('edges in several stretches are drafted together, with a note', () => {
 
 describe('what cannot be drafted is refused', () => {
   test.each([
-    ['strip-size', { width: 0 }],
-    ['strip-size', { join: -2 }],
-    ['strip-size', { along: [] }],
+    ['field-out-of-range', { width: 0 }],
+    ['field-out-of-range', { join: -2 }],
+    ['field-not-usable', { along: [] }],
     ['unknown-edge', { along: [ref('front.hm')] }],
   ] as const)('%s %j', (code, change) => {
     const wanted = { name: 's', along: hem, width: 40, join: 0, ...change } as const;

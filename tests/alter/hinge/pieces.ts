@@ -13,6 +13,7 @@ import {
   outlinePath,
   type Path,
   type Pattern,
+  PatternError,
   type Piece,
   type Point,
   pathEnd,
@@ -31,6 +32,7 @@ import {
 } from '@paperhinge/geometry';
 import fc from 'fast-check';
 import { expect } from 'vitest';
+import { told } from '../../support/told.js';
 
 export const edge = (name: string, kind: EdgeKind, ...segments: Segment[]): Edge => ({
   type: 'edge',
@@ -214,9 +216,12 @@ export function angleOf(piece: Piece, name: string): number {
 }
 
 /** What an error must carry: its code, a remedy, the piece. */
-export const refusal = (code: string, remedy: RegExp = /./) =>
-  expect.objectContaining({
-    code,
-    remedy: expect.stringMatching(remedy),
-    where: expect.objectContaining({ piece: 'block' }),
-  });
+export const refusal = (code: string, remedy: RegExp = /./): Error =>
+  ({
+    asymmetricMatch: (error: unknown): boolean =>
+      error instanceof PatternError &&
+      error.code === code &&
+      error.where.piece === 'block' &&
+      remedy.test(told(error).remedy),
+    toAsymmetricMatcher: () => `PatternError ${code} of the block, its remedy ${remedy}`,
+  }) as object as Error;

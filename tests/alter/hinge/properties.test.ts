@@ -40,7 +40,7 @@ const open = (piece: Piece, changes: Partial<Spread> = {}) =>
       piece: 'block',
       from: { edge: 'hem' },
       to: { edge: 'neck' },
-      by: 40,
+      ...('angle' in changes ? {} : { by: 40 }),
       hinge: 'to',
       slashes: 1,
       ...changes,

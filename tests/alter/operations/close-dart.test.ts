@@ -14,6 +14,7 @@ import {
 } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
+import { refusalOf, toldDid } from '../../support/told.js';
 import {
   angleOf,
   areaOf,
@@ -40,12 +41,13 @@ const close = (piece: Piece, changes: Partial<Parameters<typeof closeDart>[1]> =
 describe('closing a dart wholly', () => {
   // check-values §7 [derived]: w 30, L 120 turns by 2 asin(w / 2L) = 14.361512°; at R 400 the hem opens w R / L.
   test('opens the hem by w R / L: 100 mm exactly at 400 mm', () => {
-    const { pattern, did } = close(block());
+    const done = close(block());
+    const { pattern } = done;
     const opened = lengthOf(only(pattern), 'hem') - lengthOf(block(), 'hem');
     expect(Math.abs(opened - 100)).toBeLessThan(1e-9);
     expect(angleOf(block(), 'bust')).toBeCloseTo(14.361512, 6);
-    expect(did).toBe(
-      `closed dart bust of block (14.36°) into hem, ${depth.toFixed(1)} mm from its start; hem opened by 100.0 mm`,
+    expect(toldDid(done)).toBe(
+      `The bust dart of the block (14.4°) was closed into the hem, slashed ${depth.toFixed(1)} mm from its start; it opened by 100 mm.`,
     );
   });
   test('takes the dart away, welds its mouth and keeps both edges’ names', () => {
@@ -98,11 +100,13 @@ describe('the place of the slash', () => {
     expect(place.y).toBeCloseTo(600, 9);
   });
   test('is the edge’s middle where the grain line misses the edge', () => {
-    expect(close(block(), { into: 'side-lower' }).did).toContain('side-lower, 192.5 mm from its start');
+    expect(toldDid(close(block(), { into: 'side-lower' }))).toContain(
+      'the side lower, slashed 192.5 mm from its start',
+    );
   });
   test('is what the sheet says, from the end it says', () => {
-    expect(close(block(), { at: { mm: 60, from: 'centre' } }).did).toContain(
-      `${(100 + depth - 60).toFixed(1)} mm`,
+    expect(toldDid(close(block(), { at: { mm: 60, from: 'centre' } }))).toContain(
+      `slashed ${(100 + depth - 60).toFixed(1)} mm from its start`,
     );
   });
 });
@@ -242,7 +246,7 @@ describe('legs that are not quite equal', () => {
     expectClosed(only(pattern));
   });
   test('that differ by more than 1 mm are refused', () => {
-    expect(() => close(withLegs(1.2))).toThrow(refusal('dart-legs-differ', /1 mm/));
+    expect(() => close(withLegs(1.2))).toThrow(refusal('dart-legs-unlike', /1 mm/));
   });
 });
 
@@ -314,8 +318,15 @@ describe('hostile darts', () => {
 });
 
 describe('what is refused', () => {
-  test.each([1.2, -0.1, Number.NaN])('a share of %d', share => {
-    expect(() => close(block(), { share })).toThrow(refusal('share-out-of-range', /0 to 100 %/));
+  test.each([
+    [1.2, 'field-out-of-range', '0 % to 100 %'],
+    [-0.1, 'field-out-of-range', '0 % to 100 %'],
+    [Number.NaN, 'field-not-usable', '80 %'],
+  ] as const)('a share of %d', (share, code, remedy) => {
+    expect(refusalOf(() => close(block(), { share }))).toMatchObject({
+      code,
+      remedy: expect.stringContaining(remedy),
+    });
   });
   test('a dart that is not there, with the one that was meant', () => {
     expect(() => close(block(), { dart: 'bsut' })).toThrow(refusal('unknown-dart', /bust/));

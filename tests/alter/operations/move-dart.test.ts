@@ -15,6 +15,7 @@ import {
   unit,
 } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
+import { toldDid } from '../../support/told.js';
 import {
   angleOf,
   areaOf,
@@ -90,9 +91,10 @@ describe('moving a dart about the bust point', () => {
     expect(areaOf(only(move(block()).pattern))).toBeCloseTo(expected, 6);
   });
   test('says what it did', () => {
-    expect(move(block()).did).toBe(
-      `moved dart bust of block (${((turn * 180) / Math.PI).toFixed(2)}° about bust point) to hem, ` +
-        `${((100 + depth) / 2).toFixed(1)} mm from its start: ${(2 * slash * Math.sin(turn / 2)).toFixed(1)} mm wide there, its point 20.0 mm back`,
+    expect(toldDid(move(block()))).toBe(
+      `The bust dart of the block (${((turn * 180) / Math.PI).toFixed(1)}°) was moved to the hem, ` +
+        `${((100 + depth) / 2).toFixed(1)} mm from its start, turning about the bust point mark; ` +
+        `it is ${(2 * slash * Math.sin(turn / 2)).toFixed(1)} mm wide there, its point 20 mm back.`,
     );
   });
   test('there and back again gives the same piece', () => {
@@ -181,7 +183,7 @@ describe('what is refused', () => {
   });
   test('a point set back by more than the dart is deep', () => {
     expect(() => move(block(), { pointBack: 500 })).toThrow(
-      refusal('point-back-too-long', /less than the depth/),
+      refusal('point-back-too-long', /less than that depth/),
     );
   });
   test('a place to which the slash would run through another dart', () => {

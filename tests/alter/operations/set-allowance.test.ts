@@ -2,27 +2,20 @@ import { setAllowance } from '@paperhinge/alter';
 import { edgeParts, measurePattern, type Pattern } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
+import { refusalOf, toldDid } from '../../support/told.js';
 
 const allowances = (pattern: Pattern): Record<string, number> =>
   Object.fromEntries(
     pattern.pieces.flatMap(p => edgeParts(p).map(e => [`${p.name}.${e.name} (${e.kind})`, e.allowance])),
   );
 
-function refusal(work: () => unknown): { code: string; remedy: string; where: object } {
-  try {
-    work();
-  } catch (error) {
-    return error as never;
-  }
-  throw new Error('nothing was refused');
-}
-
 test('all seams means every edge of kind seam, and only those', () => {
   const before = shiftPattern();
-  const { pattern, did, findings } = setAllowance(before, { edges: 'all seams', to: 7 });
+  const done = setAllowance(before, { edges: 'all seams', to: 7 });
+  const { pattern, findings } = done;
   for (const [edge, mm] of Object.entries(allowances(pattern)))
     expect(mm, edge).toBe(edge.endsWith('(seam)') ? 7 : allowances(before)[edge]);
-  expect(did).toBe('set the allowance of all seams (15 edges) to 7 mm; before: 15.9 mm');
+  expect(toldDid(done)).toBe('The allowance of all seams is 7 mm now; it was 15.9 mm.');
   expect(findings).toEqual([]);
 });
 
@@ -47,14 +40,14 @@ test('named edges change alone, and no stitching line moves', () => {
 describe('what cannot be cut is refused', () => {
   const front = (edge: string) => [{ piece: 'front', edge }];
   test.each([
-    ['allowance-out-of-range', { edges: 'all seams', to: -1 }],
-    ['allowance-out-of-range', { edges: 'all seams', to: 5000 }],
-    ['allowance-out-of-range', { edges: 'all seams', to: Number.NaN }],
-    ['allowance-on-fold', { edges: front('centre-front'), to: 10 }],
+    ['field-out-of-range', { edges: 'all seams', to: -1 }],
+    ['field-out-of-range', { edges: 'all seams', to: 5000 }],
+    ['field-not-usable', { edges: 'all seams', to: Number.NaN }],
+    ['no-allowance-there', { edges: front('centre-front'), to: 10 }],
     ['unknown-edge', { edges: front('collar'), to: 10 }],
     ['unknown-piece', { edges: [{ piece: 'pocket', edge: 'top' }], to: 10 }],
   ] as const)('%s', (code, parameters) => {
-    const error = refusal(() => setAllowance(shiftPattern(), parameters));
+    const error = refusalOf(() => setAllowance(shiftPattern(), parameters));
     expect(error.code).toBe(code);
     expect(error.remedy).not.toBe('');
   });

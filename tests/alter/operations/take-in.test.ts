@@ -1,4 +1,4 @@
-import { takeIn } from '@paperhinge/alter';
+import { letOut, takeIn } from '@paperhinge/alter';
 import {
   at,
   definePattern,
@@ -19,6 +19,7 @@ import {
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
+import { refusalOf, toldDid } from '../../support/told.js';
 
 const lengthOf = (pattern: Pattern, piece: string, edge: string): number =>
   pathLength(edgePath(pieceNamed(pattern, piece), edge));
@@ -46,23 +47,17 @@ const skirt = (flare: number): Pattern =>
     seams: [{ name: 'side', a: [run('front', 'side')], b: [run('back', 'side')], ease: { mm: 0 } }],
   });
 
-function refusal(work: () => unknown): { code: string; remedy: string } {
-  try {
-    work();
-  } catch (error) {
-    return error as never;
-  }
-  throw new Error('nothing was refused');
-}
-
 describe('what each edge gives', () => {
   // Published rule: 2 in over two side seams is 4 edges, 1/2 in each (check-values §7) [read].
   test('a side seam of front and back on the fold is four edges', () => {
-    const { pattern, did, findings } = takeIn(skirt(0), { seam: 'side', by: 50.8 });
+    const done = takeIn(skirt(0), { seam: 'side', by: 50.8 });
+    const { pattern, findings } = done;
     expect(lengthOf(pattern, 'front', 'hem')).toBeCloseTo(100 - 12.7, 9);
     expect(lengthOf(pattern, 'back', 'waist')).toBeCloseTo(100 - 12.7, 9);
     expect(lengthOf(pattern, 'front', 'side')).toBeCloseTo(400, 9);
-    expect(did).toBe('took in seam side by 50.8 mm in the garment: 12.7 mm on each of 4 edges');
+    expect(toldDid(done)).toBe(
+      'The side seam was taken in by 50.8 mm in the whole garment: 12.7 mm on each of 4 edges.',
+    );
     expect(findings).toEqual([]);
   });
 
@@ -89,11 +84,11 @@ describe('what each edge gives', () => {
     });
     const narrowed = takeIn(pair, { seam: 's', by: 20 });
     expect(lengthOf(narrowed.pattern, 'l', 'hem')).toBeCloseTo(90, 9);
-    expect(narrowed.did).toContain('10 mm on each of 2 edges');
+    expect(toldDid(narrowed)).toContain('10 mm on each of 2 edges');
   });
 
   test('letting out widens, and taking in the same again restores', () => {
-    const wide = takeIn(skirt(30), { seam: 'side', by: -40 }).pattern;
+    const wide = letOut(skirt(30), { seam: 'side', by: 40 }).pattern;
     expect(lengthOf(wide, 'front', 'hem')).toBeGreaterThan(139.9);
     const again = takeIn(wide, { seam: 'side', by: 40 }).pattern;
     for (const edge of ['hem', 'waist', 'side', 'centre'])
@@ -122,36 +117,99 @@ describe('what each edge gives', () => {
 });
 
 describe('tapering', () => {
-  test('from the beginning to the end a straight side stays straight, full at the hem', () => {
-    const { pattern, did } = takeIn(skirt(0), { seam: 'side', by: 40, from: { share: 0 } });
-    const side = edgePath(pieceNamed(pattern, 'front'), 'side');
+  // Hand sum: the full 10 mm at the beginning, nothing at the end.
+  test('from the beginning to the end a straight side stays straight, full at the waist', () => {
+    const done = takeIn(skirt(0), { seam: 'side', by: 40, from: { share: 0 } });
+    const side = edgePath(pieceNamed(done.pattern, 'front'), 'side');
     expect(side.segments).toHaveLength(1);
-    expect(pathStart(side)).toEqual(at(100, 0));
-    expect(pathEnd(side).x).toBeCloseTo(90, 9);
-    expect(did).toContain('tapering to nothing at 0 % of the seam');
+    expect(pathStart(side).x).toBeCloseTo(90, 9);
+    expect(pathEnd(side)).toEqual(at(100, 400));
+    expect(toldDid(done)).toBe(
+      'The side seam was taken in by 40 mm in the whole garment at 0 % of the way, 10 mm on each of 4 edges, tapering to nothing at its end.',
+    );
   });
 
-  // Hand sum: nothing above 100 mm, full 10 mm at 400 mm, so 5 mm half way between.
-  test('it begins at a named place and is half way there half way on', () => {
+  // Hand sum: full 10 mm down to 100 mm, nothing at 400 mm, so 5 mm half way between.
+  test('it is full up to the first place and half as much half way on', () => {
     const { pattern } = takeIn(skirt(0), { seam: 'side', by: 40, from: { mm: 100 } });
     const side = edgePath(pieceNamed(pattern, 'front'), 'side');
-    expect(pointAlong(side, 90)).toEqual(at(100, 90));
-    expect(nearestOnPath(side, at(95, 250)).distance).toBeLessThan(1e-9);
-    expect(lengthOf(pattern, 'front', 'waist')).toBe(100);
+    for (const [x, y] of [
+      [90, 0],
+      [90, 60],
+      [90, 100],
+      [95, 250],
+      [100, 400],
+    ] as const)
+      expect(nearestOnPath(side, at(x, y)).distance).toBeLessThan(1e-9);
+    expect(lengthOf(pattern, 'front', 'hem')).toBe(100);
+    expect(lengthOf(pattern, 'front', 'waist')).toBeCloseTo(90, 9);
   });
 
-  test('with both ends named it is full half way and touches the old line at either', () => {
-    const { pattern } = takeIn(skirt(0), {
-      seam: 'side',
-      by: 40,
-      from: { share: 0.25 },
-      to: { share: 0.75 },
-    });
+  test('beyond the second place nothing moves', () => {
+    const { pattern } = takeIn(skirt(0), { seam: 'side', by: 40, from: { mm: 100 }, to: { mm: 300 } });
     const side = edgePath(pieceNamed(pattern, 'front'), 'side');
-    expect(nearestOnPath(side, at(90, 200)).distance).toBeLessThan(0.01);
-    expect(pointAlong(side, 50)).toEqual(at(100, 50));
-    expect(lengthOf(pattern, 'front', 'hem')).toBe(100);
-    validatePattern(pattern);
+    for (const [x, y] of [
+      [90, 100],
+      [95, 200],
+      [100, 300],
+      [100, 350],
+    ] as const)
+      expect(nearestOnPath(side, at(x, y)).distance).toBeLessThan(1e-9);
+  });
+
+  test('from the hem towards the waist it is the other way about', () => {
+    const places = { from: { mm: 100, from: 'hem' }, to: { mm: 100, from: 'waist' } };
+    const done = letOut(skirt(0), { seam: 'side', by: 40, ...places });
+    const side = edgePath(pieceNamed(done.pattern, 'front'), 'side');
+    for (const [x, y] of [
+      [100, 50],
+      [100, 100],
+      [105, 200],
+      [110, 300],
+      [110, 400],
+    ] as const)
+      expect(nearestOnPath(side, at(x, y)).distance).toBeLessThan(1e-9);
+    expect(toldDid(done)).toBe(
+      'The side seam was let out by 40 mm in the whole garment at 100 mm from the hem, 10 mm on each of 4 edges, tapering to nothing at 100 mm from the waist.',
+    );
+  });
+
+  test('an amount at each end', () => {
+    const done = takeIn(skirt(0), { seam: 'side', by: [8, 40] });
+    const side = edgePath(pieceNamed(done.pattern, 'front'), 'side');
+    expect(side.segments).toHaveLength(1);
+    expect(lengthOf(done.pattern, 'front', 'waist')).toBeCloseTo(98, 9);
+    expect(lengthOf(done.pattern, 'front', 'hem')).toBeCloseTo(90, 9);
+    expect(toldDid(done)).toContain('by 8 mm in the whole garment at its beginning and by 40 mm at its end');
+    const within = takeIn(skirt(0), { seam: 'side', by: [8, 40], from: { mm: 100 }, to: { mm: 300 } });
+    const line = edgePath(pieceNamed(within.pattern, 'front'), 'side');
+    for (const [x, y] of [
+      [98, 50],
+      [98, 100],
+      [94, 200],
+      [90, 300],
+      [90, 390],
+    ] as const)
+      expect(nearestOnPath(line, at(x, y)).distance).toBeLessThan(1e-9);
+  });
+
+  test('with nothing at either end nothing moves', () => {
+    const before = skirt(0);
+    expect(takeIn(before, { seam: 'side', by: [0, 0] }).pattern.pieces).toEqual(before.pieces);
+  });
+
+  test('between two places it is full half way and touches the old line at either', () => {
+    for (const between of [
+      [{ share: 0.25 }, { share: 0.75 }],
+      [{ share: 0.75 }, { share: 0.25 }],
+    ] as const) {
+      const { pattern } = takeIn(skirt(0), { seam: 'side', by: 40, between });
+      const side = edgePath(pieceNamed(pattern, 'front'), 'side');
+      expect(nearestOnPath(side, at(90, 200)).distance).toBeLessThan(0.01);
+      expect(pointAlong(side, 50)).toEqual(at(100, 50));
+      expect(lengthOf(pattern, 'front', 'hem')).toBe(100);
+      validatePattern(pattern);
+    }
   });
 
   test('places may be told from a neighbour, and the other side follows at the same share', () => {
@@ -191,11 +249,21 @@ test("notches keep their distance from the seam's beginning on both sides", () =
 test.each([
   ['unknown-seam', { seam: 'sides', by: 10 }, 'side'],
   ['position-off-seam', { seam: 'side', by: 10, from: { mm: 900 } }, 'within the seam'],
-  ['taper-order', { seam: 'side', by: 10, from: { share: 0.8 }, to: { share: 0.2 } }, 'beginning'],
-  ['not-a-neighbour', { seam: 'side', by: 10, from: { share: 0.1, from: 'centre' } }, 'from start'],
+  [
+    'taper-without-length',
+    { seam: 'side', by: 10, from: { mm: 100 }, to: { mm: 300, from: 'hem' } },
+    'apart',
+  ],
+  [
+    'taper-with-between',
+    { seam: 'side', by: 10, from: { mm: 100 }, between: [{ share: 0 }, { share: 1 }] },
+    'either',
+  ],
+  ['field-out-of-range', { seam: 'side', by: -10 }, '0 mm to'],
+  ['seam-end-unknown', { seam: 'side', by: 10, from: { share: 0.1, from: 'centre' } }, 'from start'],
   ['take-in-too-much', { seam: 'side', by: 900 }, 'less'],
 ] as const)('%s is refused with a remedy', (code, parameters, remedy) => {
-  expect(refusal(() => takeIn(skirt(0), parameters))).toMatchObject({
+  expect(refusalOf(() => takeIn(skirt(0), parameters))).toMatchObject({
     code,
     remedy: expect.stringContaining(remedy),
   });

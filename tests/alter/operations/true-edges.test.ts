@@ -26,6 +26,7 @@ import {
 } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
+import { toldDid } from '../../support/told.js';
 
 /** A half skirt on the fold with the given hem from (200, y) to (0, 400). */
 const panel = (hem: Path, name = 'panel'): Piece =>
@@ -72,7 +73,8 @@ describe('what a hinge left broken', () => {
   test.each([0.5, 1, 2, 5])('is redrawn without a kink within %s mm, its ends in place', within => {
     const before = opened();
     expect(edgeTruing(pieceNamed(before, 'front'), 'hem').kinks).toHaveLength(2);
-    const { pattern, did, findings } = trueEdges(before, { edges: refs, within });
+    const done = trueEdges(before, { edges: refs, within });
+    const { pattern, findings } = done;
     validatePattern(pattern);
     expect(findings).toEqual([]);
     for (const piece of ['front', 'back']) {
@@ -82,7 +84,9 @@ describe('what a hinge left broken', () => {
       expect(distance(pathStart(old), pathStart(fresh))).toBeLessThan(1e-9);
       expect(distance(pathEnd(old), pathEnd(fresh))).toBeLessThan(1e-9);
     }
-    expect(did).toMatch(/^trued front.hem, which moved by .* at most; back.hem, which moved by .* at most$/);
+    expect(toldDid(done)).toMatch(
+      /^The hem of the front was trued; it moved by .* mm at most\. The hem of the back was trued; it moved by .* mm at most\.$/,
+    );
   });
 
   test('is square to the fold and runs on across the side seam', () => {
@@ -102,9 +106,10 @@ describe('what a hinge left broken', () => {
 test('a smooth edge stays exactly what it was', () => {
   const before = shiftPattern();
   const edges = ['neck', 'armhole', 'hem', 'side-lower'].map(edge => ({ piece: 'front', edge }));
-  const { pattern, did } = trueEdges(before, { edges, within: 2 });
+  const done = trueEdges(before, { edges, within: 2 });
+  const { pattern } = done;
   expect(pieceNamed(pattern, 'front')).toBe(pieceNamed(before, 'front'));
-  expect(did).toContain('front.hem needed nothing');
+  expect(toldDid(done)).toContain('The hem of the front was left as it was: it is fair already.');
 });
 
 test('a bend under one degree is left', () => {
