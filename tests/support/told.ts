@@ -1,5 +1,11 @@
 import type { Alteration } from '@paperhinge/alter';
-import { type Finding, type LengthUnit, PatternError, type ToldFinding } from '@paperhinge/geometry';
+import {
+  type Finding,
+  type LengthUnit,
+  PatternError,
+  type Saying,
+  type ToldFinding,
+} from '@paperhinge/geometry';
 import { english, type Told, wordsOf } from '@paperhinge/sheet';
 
 /** What a call that is refused tells a maker, in English. Fails where nothing is refused. */
@@ -30,3 +36,7 @@ export function told(error: PatternError, unit: LengthUnit = 'mm') {
   const { code, where, facts } = error;
   return { code, where, facts, ...wordsOf(english, unit).error(error) };
 }
+
+/** A sentence as a maker reads it, in English. */
+export const sentence = (saying: Saying | string, unit: LengthUnit = 'mm'): string =>
+  wordsOf(english, unit).sentence(saying);

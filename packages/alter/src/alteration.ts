@@ -35,6 +35,6 @@ export interface MakingNote {
   /** Names the job for others to refer to, e.g. `seam shoulder`, `dart bust`, `band neckband`, `inset front.inset`. */
   readonly job: string;
   /** What to do, in one sentence. */
-  readonly text: string;
-  readonly after: readonly { readonly job: string; readonly because: string }[];
+  readonly text: Saying | string;
+  readonly after: readonly { readonly job: string; readonly because: Saying | string }[];
 }

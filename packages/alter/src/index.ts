@@ -22,8 +22,9 @@ export type { Girth } from './fit/girths.js';
 export { girthsBesideBody } from './fit/girths.js';
 export type { NeckOpening } from './fit/over-the-head.js';
 export { neckOpening, overTheHead } from './fit/over-the-head.js';
+export type { FitSentences } from './fit/sentences.js';
 export { hasEdge, stillThere } from './fit/still-there.js';
-export type { FitTellings } from './fit/tellings.js';
+export type { FitTellings, Passing } from './fit/tellings.js';
 export type { Wearer } from './fit/wearer.js';
 export { bodyGirth, unknownHeadGirth } from './fit/wearer.js';
 // hinge: the engine under slashes, darts and figure adjustments
@@ -35,6 +36,7 @@ export { cutApart, sectionAt } from './hinge/sections.js';
 export type { NewDart, SwingWishes, Swung } from './hinge/swing.js';
 export { swing } from './hinge/swing.js';
 export type { HingeTellings } from './hinge/tellings.js';
+export { inWords } from './in-words.js';
 // operations: one trade verb a file
 export type { AddNotches } from './operations/add-notches.js';
 export { addNotches } from './operations/add-notches.js';
@@ -64,9 +66,9 @@ export { unfold } from './operations/unfold.js';
 export type { OrderedJob } from './order-of-work/order-of-work.js';
 // order of work: what is sewn before what, and why
 export { orderOfWork } from './order-of-work/order-of-work.js';
+export type { OrderSentences } from './order-of-work/sentences.js';
 export type { OrderTellings } from './order-of-work/tellings.js';
 export type { AlterSentences, AlterTellings } from './tellings.js';
-export { inWords } from './tellings.js';
 export type { Field, FieldKind, Fields, Giving } from './verb/fields.js';
 export { inSheet } from './verb/fields.js';
 export type { VerbTellings } from './verb/tellings.js';

@@ -1,9 +1,11 @@
-import { type Saying, sayingsOf } from '@paperhinge/geometry';
+import { sayingsOf } from '@paperhinge/geometry';
 import type { DeriveTellings } from './derive/tellings.js';
 import type { EditTellings } from './edit/tellings.js';
+import type { FitSentences } from './fit/sentences.js';
 import type { FitTellings } from './fit/tellings.js';
 import type { HingeTellings } from './hinge/tellings.js';
 import type { OperationSentences, OperationTellings } from './operations/tellings.js';
+import type { OrderSentences } from './order-of-work/sentences.js';
 import type { OrderTellings } from './order-of-work/tellings.js';
 import type { VerbTellings } from './verb/tellings.js';
 
@@ -18,12 +20,9 @@ export interface AlterTellings
     VerbTellings {}
 
 /** Sentences without a remedy: what a step did, the jobs of the order of work and their reasons, cautions. */
-export interface AlterSentences extends OperationSentences {
+export interface AlterSentences extends OperationSentences, FitSentences, OrderSentences {
   /** A sentence that is already in words. */
   said: { readonly text: string };
 }
 
 export const { saying } = sayingsOf<AlterSentences>();
-
-/** A sentence in words of its own, for operations written outside the project. */
-export const inWords = (text: string): Saying => saying('said', { text });

@@ -40,7 +40,9 @@ export async function alterCommand(
     say('Altering');
     const run = runSheet(sheet, pattern, onReading);
     const { altered, before, derived, record } = run;
-    const cautions = cautionsFor({ pattern: altered, wearer: sheet.wearer, derived }).map(c => c.text);
+    const cautions = cautionsFor({ pattern: altered, wearer: sheet.wearer, derived }).map(
+      wordsIn(altered.unit).sentence,
+    );
     const printed = [];
     for (const paper of print.paper) {
       say(`Laying out the pages on ${paperWord(paper)}`);

@@ -9,6 +9,7 @@ import {
 import type { Run } from '@paperhinge/sheet';
 import { aligned, shownChange, shownLength } from './figures.js';
 import { oneLine } from './one-line.js';
+import { wordsIn } from './words.js';
 
 const mostEdges = 12;
 const mostFindings = 6;
@@ -97,7 +98,9 @@ const lengths = ({ pieces }: PatternMeasures, derived: object): ReadonlyMap<stri
 function cautions({ altered, sheet, derived }: Run): readonly string[] {
   const [first, ...more] = cautionsFor({ pattern: altered, wearer: sheet.wearer, derived });
   if (!first) return [];
-  return [`${first.text}${more.length > 0 ? ` ${count(more.length, 'more caution')} in report.html.` : ''}`];
+  return [
+    `${wordsIn(altered.unit).sentence(first)}${more.length > 0 ? ` ${count(more.length, 'more caution')} in report.html.` : ''}`,
+  ];
 }
 
 const stale = (earlier: readonly string[]) =>

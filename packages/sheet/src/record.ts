@@ -1,4 +1,4 @@
-import type { Derived, Girth, OrderedJob } from '@paperhinge/alter';
+import type { Derived, Girth } from '@paperhinge/alter';
 import type { PatternMeasures, ToldFinding } from '@paperhinge/geometry';
 import type { Verb } from './verbs.js';
 
@@ -15,7 +15,14 @@ export interface RecordJson {
   /** All that was found, first on reading, then by the steps, then of the pattern as it is now. */
   readonly findings: readonly ToldFinding[];
   readonly girths: Readonly<Record<string, Girth>>;
-  readonly orderOfWork: readonly OrderedJob[];
+  readonly orderOfWork: readonly JobRecord[];
+}
+
+/** One line of the order of work, in words. */
+export interface JobRecord {
+  readonly job: string;
+  readonly text: string;
+  readonly because: readonly string[];
 }
 
 /** One step of a sheet: what it did, and what was found after it. */

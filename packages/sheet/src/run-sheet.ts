@@ -110,7 +110,11 @@ function concluded(
     derived: derivedJson(derived),
     findings: findings.map(words.finding),
     girths: girthsBesideBody(sheet.wearer, levelGirths(before), levelGirths(altered)),
-    orderOfWork: order,
+    orderOfWork: order.map(({ job, text, because }) => ({
+      job,
+      text: words.sentence(text),
+      because: because.map(words.sentence),
+    })),
   };
   return { sheet, before, altered, svg, steps: last.steps, derived, findings, record };
 }

@@ -2,6 +2,7 @@ import { cautionsFor } from '@paperhinge/alter';
 import { expect, test } from 'vitest';
 import { patternOf, rectangle } from '../../support/polygon-piece.js';
 import { shiftPattern } from '../../support/shift.js';
+import { sentence } from '../../support/told.js';
 
 const codes = (input: Parameters<typeof cautionsFor>[0]) => cautionsFor(input).map(c => c.code);
 const skirt = patternOf([rectangle('skirt', 500, 600)]);
@@ -35,7 +36,8 @@ test('cautions that touch on rules leave them to local rules and licensed practi
   const all = cautionsFor({ pattern: skirt, use: { child: true, sleepwear: true, afterSurgery: true } });
   const ruled = all.filter(c => /^(children|cords|sleepwear|after)/.test(c.code));
   expect(ruled.length).toBe(4);
-  for (const { text } of ruled) {
+  for (const caution of ruled) {
+    const text = sentence(caution);
     expect(text).toContain('Local rules and licensed practice decide.');
     expect(text).not.toMatch(/\d/);
   }

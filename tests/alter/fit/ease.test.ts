@@ -2,6 +2,7 @@ import { bodyGirth, easeFindings, girthsBesideBody, wovenEaseMinima } from '@pap
 import { type Fabric, levelGirths, type Pattern } from '@paperhinge/geometry';
 import { expect, test } from 'vitest';
 import { level, patternOf, rectangle, seam } from '../../support/polygon-piece.js';
+import { toldFinding } from '../../support/told.js';
 
 /** A tube of cloth `girth` mm round at a level, from cloth of the stretch given in per cent. */
 function tube(girth: number, name = 'bust', stretch?: number): Pattern {
@@ -56,7 +57,7 @@ test('a level that only the front has is told, not taken for the girth', () => {
   expect(codes(both, { 'bust girth': 950 })).toEqual(['girth-too-small']);
   const [finding] = easeFindings(one, { 'bust girth': 850 });
   expect(finding).toMatchObject({ severity: 'warning', code: 'level-not-all-round' });
-  expect(finding!.remedy).toBe('Draw the level "bust" on back too.');
+  expect(toldFinding(finding!).remedy).toBe('Draw the bust level on the back, too.');
   // A sleeve set in at that height need not have it.
   const sleeve = rectangle('sleeve', 300, 300);
   const armhole = seam('armhole', ['front.right'], ['sleeve.top']);
@@ -86,7 +87,7 @@ test('woven cloth smaller than the body is a fault with the missing millimetres'
   const [finding] = easeFindings(tube(889, 'waist'), { 'waist girth': 900 });
   expect(finding).toMatchObject({ severity: 'fault', code: 'girth-too-small' });
   expect(finding!.figures!.missingMm).toBeCloseTo(11, 9);
-  expect(finding!.remedy).toContain('Add at least 11.0 mm at the waist');
+  expect(toldFinding(finding!).remedy).toContain('Add at least 11 mm at the waist');
 });
 
 // trade-notes §6, common practice, no source: never beyond half the cloth's stretch. 1000 × (1 − 0.4 / 2) = 800.

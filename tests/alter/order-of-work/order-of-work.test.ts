@@ -5,6 +5,7 @@ import { expect, test } from 'vitest';
 import { sorted } from '../../../packages/alter/src/order-of-work/sort.js';
 import { dart, level, patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';
 import { shiftPattern } from '../../support/shift.js';
+import { sentence, toldFinding } from '../../support/told.js';
 
 const jersey = (pattern: Pattern): Pattern => ({
   ...pattern,
@@ -12,6 +13,12 @@ const jersey = (pattern: Pattern): Pattern => ({
 });
 const orderOf = (pattern: Pattern, derived: readonly Derived[] = [], notes: readonly MakingNote[] = []) =>
   orderOfWork(pattern, derived, notes).order.map(o => o.job);
+const worded = (pattern: Pattern, derived: readonly Derived[] = [], notes: readonly MakingNote[] = []) =>
+  orderOfWork(pattern, derived, notes).order.map(({ job, text, because }) => ({
+    job,
+    text: sentence(text),
+    because: because.map(b => sentence(b)),
+  }));
 const made = (
   kind: Derived['kind'],
   name: string,
@@ -43,48 +50,54 @@ test('a woven shift is sewn darts, shoulders, sides, sleeves in the round, neck,
 });
 
 test('in knits the sleeve goes in flat, and side and underarm are one pass', () => {
-  const { order } = orderOfWork(jersey(shiftPattern()), [], []);
+  const order = worded(jersey(shiftPattern()));
   const jobs = order.map(o => o.job);
   expect(jobs.indexOf('seam armhole')).toBeLessThan(jobs.indexOf('seam side'));
   expect(jobs.indexOf('seam armhole')).toBeLessThan(jobs.indexOf('seam underarm'));
   const sideSeam = order.find(o => o.job === 'seam side')!;
   expect(sideSeam.text).toBe(
-    'Sew front.side-upper and front.side-lower to back.side, in one pass with seam underarm.',
+    'Sew the front side upper and the front side lower to the back side, in one pass with the underarm seam.',
   );
   expect(sideSeam.because).toContain(
-    'after seam armhole: in knits the sleeve goes in flat, and side and underarm are closed in one pass after it',
+    'after the armhole seam: in knits the sleeve goes in flat, and side and underarm are closed in one pass after it',
   );
 });
 
 test('a shirt is sewn flat though its cloth is woven; a shift is no shirt', () => {
-  const shirt = orderOf({ ...shiftPattern(), name: 'Camp shirt' });
+  const pattern = shiftPattern();
+  const [front, ...others] = pattern.pieces;
+  const buttoned = { ...front!, marks: [{ kind: 'button', name: 'button 1', at: { x: 5, y: 300 } }] };
+  const collar = rectangle('collar', 200, 40);
+  const shirt = orderOf({ ...pattern, pieces: [buttoned, ...others, collar] });
   expect(shirt.indexOf('seam armhole')).toBeLessThan(shirt.indexOf('seam side'));
 });
 
 test('every line has its reason', () => {
-  const { order } = orderOfWork(shiftPattern(), [made('stay', 'neck stay', 'front.neck')], []);
+  const order = worded(shiftPattern(), [made('stay', 'neck stay', 'front.neck')]);
   for (const line of order) {
     expect(line.because.length, line.job).toBeGreaterThan(0);
     expect(line.text, line.job).toMatch(/\.$/);
   }
   expect(order.find(o => o.job === 'seam neck')!.because).toEqual([
-    'after stay neck stay: it keeps front.neck from growing, so it is there before anything is sewn to that edge',
-    'after seam shoulder: it crosses front.neck and back.neck',
+    'after the neck stay: it keeps the neck of the front from growing, so it is there before anything is sewn to that edge',
+    'after the shoulder seam: it crosses the front neck and the back neck',
   ]);
 });
 
 test('a hem waits for the seams that cross it though its partner is faced', () => {
   const facing = made('facing', 'hem facing', 'front.hem');
-  const { order } = orderOfWork(shiftPattern(), [facing], []);
+  const order = worded(shiftPattern(), [facing]);
   const because = (job: string) => order.find(o => o.job === job)!.because;
-  expect(because('hem back.hem')).toEqual(['after seam side: it crosses front.hem and back.hem']);
-  expect(because('facing hem facing')).toEqual(['after seam side: it crosses front.hem and back.hem']);
+  expect(because('hem back.hem')).toEqual(['after the side seam: it crosses the front hem and the back hem']);
+  expect(because('facing hem facing')).toEqual([
+    'after the side seam: it crosses the front hem and the back hem',
+  ]);
 });
 
 test('a hem waits for the seams that cross it', () => {
-  const { order } = orderOfWork(shiftPattern(), [], []);
+  const order = worded(shiftPattern());
   expect(order.find(o => o.job === 'hem sleeve.hem')!.because).toEqual([
-    'after seam underarm: it crosses sleeve.hem',
+    'after the underarm seam: it crosses the sleeve hem',
   ]);
 });
 
@@ -170,7 +183,7 @@ test('darts of one name in two pieces are two jobs, and a note may speak of both
       after: [{ job: 'dart waist dart', because: 'they lie over it' }],
     },
   ];
-  const { order } = orderOfWork(pattern, [], notes);
+  const order = worded(pattern, [], notes);
   expect(order.map(o => o.job)).toEqual([
     'dart front.waist dart',
     'dart back.waist dart',
@@ -178,8 +191,8 @@ test('darts of one name in two pieces are two jobs, and a note may speak of both
     'pockets',
   ]);
   expect(order[3]!.because).toEqual([
-    'after dart front.waist dart: they lie over it',
-    'after dart back.waist dart: they lie over it',
+    'after the waist dart of the front: they lie over it',
+    'after the waist dart of the back: they lie over it',
   ]);
 });
 
@@ -246,7 +259,7 @@ test('jobs that trap each other are a fault that names them', () => {
   expect(order.map(o => o.job)).toEqual(expect.arrayContaining(['pocket', 'lining', 'flap']));
   expect(findings).toHaveLength(1);
   expect(findings[0]).toMatchObject({ severity: 'fault', code: 'order-trapped' });
-  expect(findings[0]!.message).toContain('flap, lining, pocket');
+  expect(toldFinding(findings[0]!).message).toContain('flap, lining, pocket');
 });
 
 test('any order that can be kept is kept, and free jobs keep their places', () => {

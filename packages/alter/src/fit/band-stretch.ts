@@ -2,6 +2,7 @@ import { type Finding, lengthInGarment, type Pattern, tolerances } from '@paperh
 import type { Derived } from '../alteration.js';
 import { stretchOf } from './cloth.js';
 import { stillThere } from './still-there.js';
+import { finding } from './tellings.js';
 
 /** What a band is sewn to, and how much of it there is to sew; lengths in mm. */
 export interface BandLengths {
@@ -39,20 +40,17 @@ export function bandStretchFindings(band: BandLengths, clothPercent: number): re
   const reaches = (percent: number) =>
     band.edgeMm <= sewnMm * (1 + percent / 100) + tolerances.coincidenceTolerance;
   if (reaches(clothPercent * bandStretchForWear)) return [];
-  const beyond = !reaches(clothPercent);
   const least = band.edgeMm / (1 + (clothPercent * bandStretchForWear) / 100) + band.gapMm + 2 * band.joinMm;
-  return [
-    {
-      severity: beyond ? 'fault' : 'warning',
-      code: beyond ? 'band-beyond-stretch' : 'band-near-stretch',
-      where: { piece: band.name },
-      message:
-        `The sewn part of ${band.name} must stretch by ${neededPercent.toFixed(1)} %; its cloth gives ` +
-        (clothPercent === 0
-          ? 'none that the pattern or the sheet says.'
-          : `${clothPercent.toFixed(1)} %${beyond ? '' : `, of which ${bandStretchForWear * 100} % is enough to wear`}.`),
-      figures: { neededPercent, clothPercent, edgeMm: band.edgeMm, sewnMm },
-      remedy: `Make it at least ${least.toFixed(1)} mm long, or cut it from cloth that stretches more.`,
-    },
-  ];
+  const facts = {
+    band: { piece: band.name },
+    neededPercent,
+    clothPercent,
+    edgeMm: band.edgeMm,
+    sewnMm,
+    leastMm: least,
+  };
+  const where = { piece: band.name };
+  return reaches(clothPercent)
+    ? [finding('warning', 'band-near-stretch', where, { ...facts, usablePercent: bandStretchForWear * 100 })]
+    : [finding('fault', 'band-beyond-stretch', where, facts)];
 }

@@ -1,12 +1,15 @@
-import { edgeNames, type Pattern } from '@paperhinge/geometry';
+import type { Pattern, Saying } from '@paperhinge/geometry';
+import { pieceRoleOf, roleOf } from '@paperhinge/geometry';
 import type { Derived } from '../alteration.js';
+import { isBack } from './front-and-back.js';
 import { neckOpening } from './over-the-head.js';
+import { type FitSentences, saying } from './sentences.js';
+import { isNamedFor } from './use-by-name.js';
 import { smallestAdultHeadGirth, type Wearer } from './wearer.js';
 
 /** A caution to show a maker; `code` is stable and meant for programs. */
-export interface Caution {
-  readonly code: string;
-  readonly text: string;
+export interface Caution extends Saying {
+  readonly code: keyof FitSentences;
 }
 
 /** What only the maker can say of the garment; each is taken as no where it is absent. */
@@ -17,8 +20,6 @@ export interface GarmentUse {
   readonly dressesAlone?: boolean;
   readonly afterSurgery?: boolean;
 }
-
-const decides = 'Local rules and licensed practice decide.';
 
 /**
  * The cautions that apply to a garment, in the order to read them. Those on printing and blades always do; the others
@@ -34,55 +35,33 @@ export function cautionsFor(input: {
   const { pattern, wearer = {}, derived = [], use = {} } = input;
   const head = wearer['head girth'];
   const child =
-    use.child ??
-    ((head !== undefined && head < smallestAdultHeadGirth) ||
-      named(pattern, /child|baby|infant|toddler|\b(boy|girl)s?\b/i));
-  const sleepwear = use.sleepwear ?? named(pattern, /pyjama|pajama|night(gown|shirt|dress|wear)|sleepwear/i);
-  const cords = named(pattern, /cord|drawstring|\bties?\b|casing/i);
-  const neck = neckOpening(pattern, derived);
-  const backCloses = pattern.pieces.some(p =>
-    p.outline.parts.some(
-      part => part.type === 'edge' && part.opening !== undefined && /back/i.test(`${p.name} ${part.name}`),
-    ),
-  );
-  const cautions: readonly (Caution | false | undefined)[] = [
-    {
-      code: 'printed-square',
-      text: 'Measure the printed test square before you cut; a page printed "to fit" makes every piece too small.',
-    },
-    {
-      code: 'blades',
-      text: 'Rotary blades, shears and pins cut more than cloth: close, cap and count them, and keep them from children.',
-    },
-    neck && {
-      code: 'head-opening',
-      text: 'The neck must pass the head without force. Try it on, or measure the finished edge stretched, before the last stitching.',
-    },
-    child && {
-      code: 'children-small-parts',
-      text: `Buttons, snaps and beads that come off can choke a small child: sew them so that they hold, or leave them out. ${decides}`,
-    },
-    (child || cords) && {
-      code: 'cords',
-      text: `Cords and drawstrings at the hood, neck, waist or hem of children's clothing catch and strangle; many places forbid or limit them. ${decides}`,
-    },
-    (sleepwear || child) && {
-      code: 'sleepwear-flame',
-      text: `Children's sleepwear must in many places resist flame or fit tightly; loose cotton burns fast. ${decides}`,
-    },
-    (use.dressesAlone || backCloses) && {
-      code: 'back-closure',
-      text: 'Someone who dresses alone may not reach a closure at the back: ask, and move it to the front or the side if need be.',
-    },
-    use.afterSurgery && {
-      code: 'after-surgery',
-      text: `After surgery keep seams, bands and fastenings clear of scars, ports and swelling; ask the wearer and those who care for them. ${decides}`,
-    },
+    use.child ?? ((head !== undefined && head < smallestAdultHeadGirth) || isNamedFor(pattern, 'child'));
+  const sleepwear = use.sleepwear ?? isNamedFor(pattern, 'sleepwear');
+  const hasCords =
+    isNamedFor(pattern, 'cords') ||
+    pattern.pieces.some(p => pieceRoleOf(p) === 'hood') ||
+    (pattern.fastenings ?? []).some(f => f.kind === 'drawcord');
+  const codes: readonly (keyof FitSentences | false)[] = [
+    'printed-square',
+    'blades',
+    neckOpening(pattern, derived) !== undefined && 'head-opening',
+    child && 'children-small-parts',
+    (child || hasCords) && 'cords',
+    (sleepwear || child) && 'sleepwear-flame',
+    (use.dressesAlone === true || closesAtBack(pattern)) && 'back-closure',
+    use.afterSurgery === true && 'after-surgery',
   ];
-  return cautions.filter((c): c is Caution => Boolean(c));
+  return codes.filter(code => code !== false).map(code => saying(code, {}) as Caution);
 }
 
-/** Whether the pattern's name, or that of a piece, its title or an edge, says a thing. */
-const named = (pattern: Pattern, word: RegExp): boolean =>
-  word.test(pattern.name) ||
-  pattern.pieces.some(p => word.test(p.name) || word.test(p.title) || edgeNames(p).some(e => word.test(e)));
+/** A slit in the centre edge of a back. */
+const closesAtBack = (pattern: Pattern): boolean =>
+  pattern.pieces.some(p =>
+    p.outline.parts.some(part => {
+      if (part.type !== 'edge' || roleOf(part) !== 'centre') return false;
+      const fastened = (pattern.fastenings ?? []).some(
+        f => f.along.piece === p.name && f.along.edge === part.name,
+      );
+      return (part.opening !== undefined || fastened) && isBack(pattern, p);
+    }),
+  );

@@ -1,14 +1,19 @@
 import {
   bodyPieces,
   type EdgeRun,
+  edgeNamed,
   type Finding,
   levelAcross,
   levelGirths,
   levelNames,
   type Pattern,
+  pieceNamed,
+  pieceRoleOf,
+  roleOf,
   tolerances,
 } from '@paperhinge/geometry';
 import { isKnit, leastStretch } from './cloth.js';
+import { finding } from './tellings.js';
 import { bodyGirth, type Wearer } from './wearer.js';
 
 /** The least a level of a woven garment is usually given over the body, in mm. */
@@ -34,16 +39,38 @@ export const usableStretch = 0.5;
 /**
  * What of a garment does not fit the wearer at its levels: a fault where the finished girth is under
  * body × (1 − half the cloth's stretch), in woven cloth under the body; a warning where woven cloth has less than the
- * usual ease. Levels without the wearer's measurement are passed over, and one that is not drawn all round is a
- * warning, as its girth says nothing of the fit.
+ * usual ease. Levels without the wearer's measurement are passed over; one that is not drawn all round is a
+ * warning, as its girth says nothing of the fit; a measurement without its level is a note.
  */
-export const easeFindings = (pattern: Pattern, wearer: Wearer): readonly Finding[] =>
-  Object.entries(levelGirths(pattern)).flatMap(([level, garmentMm]) => {
+export function easeFindings(pattern: Pattern, wearer: Wearer): readonly Finding[] {
+  const girths = levelGirths(pattern);
+  const found = Object.entries(girths).flatMap(([level, garmentMm]) => {
     const bodyMm = bodyGirth(wearer, level);
     if (bodyMm === undefined) return [];
     const open = notAllRound(pattern, level);
     return open.length > 0 ? open : fitAt(pattern, level, bodyMm, garmentMm);
   });
+  return [...found, ...withoutLevel(Object.keys(girths), wearer)];
+}
+
+/** Girths of the wearer that no level of the pattern is there to be compared with. */
+function withoutLevel(levels: readonly string[], wearer: Wearer): readonly Finding[] {
+  const measures = comparedAtLevels.filter(
+    measure =>
+      wearer[measure] !== undefined && !levels.some(level => bodyGirth({ [measure]: 1 }, level) === 1),
+  );
+  return measures.length === 0 ? [] : [finding('note', 'measures-without-level', {}, { measures, levels })];
+}
+
+/** Girths that a garment is measured at; others (head, neck, hand) are checked at its openings. */
+const comparedAtLevels: readonly string[] = [
+  'bust girth',
+  'chest girth',
+  'waist girth',
+  'hip girth',
+  'upper-arm girth',
+  'thigh girth',
+];
 
 /** A level that ends at a seam beyond which no piece has it, an armhole's apart. */
 function notAllRound(pattern: Pattern, level: string): readonly Finding[] {
@@ -55,26 +82,28 @@ function notAllRound(pattern: Pattern, level: string): readonly Finding[] {
     const ends = levelAcross(piece, level).ends.flat();
     const isEnd = (run: EdgeRun): boolean => run.piece === piece.name && ends.includes(run.edge);
     return pattern.seams
-      .filter(({ a, b }) => ![...a, ...b].some(isOfArmhole))
+      .filter(({ a, b }) => ![...a, ...b].some(run => isOfArmhole(pattern, run)))
       .flatMap(({ a, b }) => [...(a.some(isEnd) ? b : []), ...(b.some(isEnd) ? a : [])]);
   });
   const names = [...new Set(missing.map(run => run.piece))].filter(lacks);
   if (names.length === 0) return [];
-  const drawn = having.map(p => p.name).join(', ');
+  const things = (pieces: readonly string[]) => pieces.map(piece => ({ piece }));
   return [
-    {
-      severity: 'warning',
-      code: 'level-not-all-round',
-      where: { piece: having[0]!.name },
-      message: `The level "${level}" is drawn on ${drawn} but not on ${names.join(', ')}: its girth is not that of the whole garment.`,
-      remedy: `Draw the level "${level}" on ${names.join(', ')} too.`,
-    },
+    finding(
+      'warning',
+      'level-not-all-round',
+      { piece: having[0]!.name },
+      { level, having: things(having.map(p => p.name)), lacking: things(names) },
+    ),
   ];
 }
 
 /** Beyond an armhole no level goes on: the arm comes through it. */
-const isOfArmhole = ({ piece, edge }: EdgeRun): boolean =>
-  /^(armhole|cap|sleeve)/i.test(edge) || /sleeve/i.test(piece);
+function isOfArmhole(pattern: Pattern, { piece: name, edge }: EdgeRun): boolean {
+  const piece = pieceNamed(pattern, name);
+  const role = roleOf(edgeNamed(piece, edge));
+  return role === 'armhole' || role === 'cap' || pieceRoleOf(piece) === 'sleeve';
+}
 
 function fitAt(pattern: Pattern, level: string, bodyMm: number, garmentMm: number): readonly Finding[] {
   const pieces = bodyPieces(pattern).filter(p => levelNames(p).includes(level));
@@ -83,36 +112,11 @@ function fitAt(pattern: Pattern, level: string, bodyMm: number, garmentMm: numbe
   const woven = !isKnit(stretchPercent);
   const leastMm = woven ? bodyMm : bodyMm * (1 - (usableStretch * stretchPercent) / 100);
   const usual = woven ? wovenEaseMinima.find(m => m.levels.includes(level))?.minimumMm : undefined;
-  const say = (mm: number) => mm.toFixed(1);
   const where = { piece: pieces[0]!.name };
-  const figures = { bodyMm, garmentMm, easeMm, stretchPercent };
+  const facts = { level, bodyMm, garmentMm, easeMm, stretchPercent };
   // Sums of arc lengths carry rounding: a girth that equals its limit passes.
-  if (garmentMm < leastMm - tolerances.coincidenceTolerance) {
-    const missingMm = leastMm - garmentMm;
-    return [
-      {
-        severity: 'fault',
-        code: 'girth-too-small',
-        where,
-        message:
-          `At the ${level} the garment measures ${say(garmentMm)} mm round, the body ${say(bodyMm)} mm: ` +
-          (woven
-            ? `woven cloth does not stretch over the missing ${say(missingMm)} mm.`
-            : `${say(missingMm)} mm too small even at half the cloth's stretch of ${say(stretchPercent)} %.`),
-        figures: { ...figures, missingMm },
-        remedy: `Add at least ${say(missingMm)} mm at the ${level} (spread, or let out the side seams)${woven ? '' : ', or use cloth that stretches more'}.`,
-      },
-    ];
-  }
+  if (garmentMm < leastMm - tolerances.coincidenceTolerance)
+    return [finding('fault', 'girth-too-small', where, { ...facts, missingMm: leastMm - garmentMm, woven })];
   if (usual === undefined || easeMm >= usual - tolerances.coincidenceTolerance) return [];
-  return [
-    {
-      severity: 'warning',
-      code: 'ease-below-usual',
-      where,
-      message: `At the ${level} a woven garment has ${say(easeMm)} mm of ease; ${say(usual)} mm is the usual least.`,
-      figures: { ...figures, usualMm: usual },
-      remedy: `Add ${say(usual - easeMm)} mm at the ${level}, or try it in muslin first.`,
-    },
-  ];
+  return [finding('warning', 'ease-below-usual', where, { ...facts, usualMm: usual })];
 }

@@ -2,7 +2,7 @@ import {
   angleBetween,
   edgeParts,
   edgePath,
-  isCentreName,
+  isCentreEdge,
   type Piece,
   pathEnd,
   pathStart,
@@ -11,7 +11,7 @@ import {
 
 /** Whether a piece's grain line lies nearer to 45° than to its fold or centre edge, or to square with it. */
 export function isBias(piece: Piece): boolean {
-  const centre = edgeParts(piece).find(e => e.kind === 'fold' || isCentreName(e.name));
+  const centre = edgeParts(piece).find(isCentreEdge);
   const grain = piece.lines.find(l => l.kind === 'grain');
   if (!centre || !grain) return false;
   const path = edgePath(piece, centre.name);

@@ -1,90 +1,81 @@
-import type { Finding, Pattern } from '@paperhinge/geometry';
+import type { Finding, Pattern, Saying } from '@paperhinge/geometry';
 import type { Derived, MakingNote } from '../alteration.js';
-import { gatherJobs } from './gather-jobs.js';
-import { type Job, type JobKind, job } from './jobs.js';
+import { inWords } from '../in-words.js';
+import { flatJobs } from './flat-jobs.js';
+import { type Job, type JobKind, job, jobKinds } from './jobs.js';
+import { lateJobs } from './late-jobs.js';
+import { liningOf, turnOutJob } from './lining.js';
+import { madeJobs } from './made-jobs.js';
+import { madePieces } from './pieces.js';
 import { constrained } from './rules.js';
+import { seamJobs } from './seam-jobs.js';
+import { saying } from './sentences.js';
 import { sorted } from './sort.js';
+import { finding } from './tellings.js';
 
 /** One line of the order of work: what to do, and why here. */
 export interface OrderedJob {
   readonly job: string;
-  readonly text: string;
+  readonly text: Saying | string;
   /** At least one reason each: what it comes after and why, or why it may come so early. */
-  readonly because: readonly string[];
+  readonly because: readonly Saying[];
 }
 
 /**
  * The order in which a garment is sewn: the jobs its pattern and its derived pieces call for, with the notes that the
  * alterations left, sorted so that each comes after what it waits for (a partial order; of jobs that are free, the
- * one a sewing room lists first). Jobs that wait for each other in a circle are a fault that names them.
+ * one a sewing room lists first). Jobs that wait for each other in a circle, and a lining that could not be turned,
+ * are faults that name them.
  */
 export function orderOfWork(
   pattern: Pattern,
   derived: readonly Derived[],
   making: readonly MakingNote[],
 ): { readonly order: readonly OrderedJob[]; readonly findings: readonly Finding[] } {
-  const jobs = withNotes(constrained(pattern, withNotedJobs(gatherJobs(pattern, derived), making)), making);
+  const made = madePieces(pattern, derived);
+  const lining = liningOf(pattern);
+  const called: readonly Job[] = [
+    ...flatJobs(pattern, made),
+    ...seamJobs(pattern, made),
+    ...made.flatMap(piece => madeJobs(pattern, piece)),
+    ...(lining ? turnOutJob(pattern, lining) : []),
+    ...lateJobs(pattern, made),
+  ];
+  const jobs = withNotes(constrained(pattern, withNotedJobs(called, making), lining), making);
   const { order, trapped } = sorted(
     jobs.map(j => ({ ...j, after: j.after.map(a => a.job), reasons: j.after })),
   );
-  const names = new Set(jobs.map(j => j.job));
+  const byName = new Map(jobs.map(j => [j.job, j]));
   return {
     order: order.map(({ job, kind, text, reasons }) => {
-      const given = reasons.filter(r => names.has(r.job)).map(r => `after ${r.job}: ${r.because}`);
-      return { job, text, because: given.length > 0 ? given : [early[kind]] };
+      const given = reasons.flatMap(({ job: name, because }) => {
+        const other = byName.get(name);
+        return other ? [saying('after-job', { job: other.called, because: asSaying(because) })] : [];
+      });
+      return { job, text, because: given.length > 0 ? given : [saying('because-free', { kind })] };
     }),
-    findings: trapped.length > 0 ? [trap(trapped)] : [],
+    findings: [...(lining?.findings ?? []), ...(trapped.length > 0 ? [trap(trapped)] : [])],
   };
 }
 
-/** Why a job that waits for nothing stands where it stands. */
-const early: Readonly<Record<JobKind, string>> = {
-  stay: 'an edge is stayed before anything is sewn to it',
-  dart: 'darts come first, while the piece lies flat',
-  opening: 'an opening is easiest while the piece lies flat',
-  inset: 'an inset is finished before the edge round it',
-  turn: 'a part that is turned is sewn while the band is still open at its ends',
-  seam: 'nothing has to be sewn before it',
-  ring: 'nothing has to be sewn before it',
-  band: 'no seam crosses its edge',
-  facing: 'no seam crosses its edge',
-  hang: 'no seam crosses the hem',
-  hem: 'no seam crosses it; hems come late, when the length is sure',
-  buttonhole: 'closures come last',
-  button: 'closures come last',
-  other: 'nothing has to be sewn before it',
-};
-
-/** Where jobs that only a note knows are listed: at the end of those of their kind, by the first word of their name. */
-const kindOrder: readonly JobKind[] = [
-  'stay',
-  'dart',
-  'inset',
-  'opening',
-  'seam',
-  'turn',
-  'ring',
-  'band',
-  'facing',
-  'other',
-  'hang',
-  'hem',
-  'buttonhole',
-  'button',
-];
+const asSaying = (words: Saying | string): Saying => (typeof words === 'string' ? inWords(words) : words);
 
 function withNotedJobs(jobs: readonly Job[], notes: readonly MakingNote[]): readonly Job[] {
   const known = (name: string) => jobs.some(j => isCalled(j, name));
   const added = [...new Map(notes.filter(n => !known(n.job)).map(n => [n.job, n])).values()];
-  const all = [...jobs, ...added.map(n => job(kindOf(n.job), n.job, n.text))];
+  const all = [
+    ...jobs,
+    ...added.map(n => job(kindOf(n.job), n.job, { text: n.text, called: inWords(n.job) })),
+  ];
   // A stable sort: jobs keep their order within a kind.
   return added.length === 0
     ? jobs
-    : all.toSorted((p, q) => kindOrder.indexOf(p.kind) - kindOrder.indexOf(q.kind));
+    : all.toSorted((p, q) => jobKinds.indexOf(p.kind) - jobKinds.indexOf(q.kind));
 }
 
+/** A job that only a note knows is listed with those of its kind, by the first word of its name. */
 const kindOf = (name: string): JobKind =>
-  kindOrder.find(k => name === k || name.startsWith(`${k} `)) ?? 'other';
+  jobKinds.find(k => name === k || name.startsWith(`${k} `)) ?? 'other';
 
 const isCalled = (job: Job, name: string): boolean => job.job === name || job.alsoCalled.includes(name);
 
@@ -107,17 +98,5 @@ function withNotes(jobs: readonly Job[], notes: readonly MakingNote[]): readonly
   });
 }
 
-function trap(trapped: readonly { readonly job: string }[]): Finding {
-  const names = trapped.map(t => t.job);
-  return {
-    severity: 'fault',
-    code: 'order-trapped',
-    where: {},
-    message:
-      names.length === 1
-        ? `${names[0]} would have to be done before itself.`
-        : `These trap each other, each must come before the next and the last before the first: ${names.join(', ')}.`,
-    figures: { count: names.length },
-    remedy: 'Leave one of them open until the others are done, or sew that part in another way.',
-  };
-}
+const trap = (trapped: readonly Job[] | readonly { readonly called: Saying }[]): Finding =>
+  finding('fault', 'order-trapped', {}, { jobs: trapped.map(t => t.called), count: trapped.length });

@@ -1,78 +1,188 @@
-import { type EdgeRef, edgeNamed, neighboursAtEnds, type Pattern, pieceNamed } from '@paperhinge/geometry';
-import { edgesBeside, isShoulder } from './gather-jobs.js';
-import { type Constraint, edgeLabel, holdsEdge, type Job, type JobKind } from './jobs.js';
-import { sleeveSeams } from './sleeve.js';
+import {
+  type EdgeRef,
+  type EdgeRole,
+  edgeNamed,
+  edgeParts,
+  neighboursAtEnds,
+  neighboursOf,
+  type Pattern,
+  pieceNamed,
+  pieceRoleOf,
+  roleOf,
+  type Saying,
+  type Seam,
+} from '@paperhinge/geometry';
+import { asThing, asThings, type Constraint, holdsEdge, type Job, type JobKind } from './jobs.js';
+import type { Lining } from './lining.js';
+import { isSewnOn } from './pieces.js';
+import { isShoulder } from './seam-jobs.js';
+import { saying } from './sentences.js';
+import { type SleeveSeam, sleeveSeams } from './sleeve.js';
 
 /**
  * What the trade says of the jobs of a pattern (trade-notes §10, common practice, no source): each job with what
  * must be done before it, and why.
  */
-export function constrained(pattern: Pattern, jobs: readonly Job[]): readonly Job[] {
+export function constrained(
+  pattern: Pattern,
+  jobs: readonly Job[],
+  lining: Lining | undefined,
+): readonly Job[] {
   const sleeves = sleeveSeams(pattern);
-  const rules: readonly Rule[] = [
-    stayFirst,
-    dartBeforeCrossing,
-    openingBeforeEdgeRound(pattern),
-    crossingSeamFirst(pattern, new Set(sleeves.flatMap(s => s.closing.map(c => pair(c.name, s.seam.name))))),
-    shoulderBeforeNeck,
-    ...sleeves.map(
-      ({ seam, closing, flat, because }): Rule =>
-        (job, other) => {
-          const closes = (j: Job) => closing.some(c => j.job === `seam ${c.name}`);
-          const sets = (j: Job) => j.job === `seam ${seam.name}`;
-          return (flat ? closes(job) && sets(other) : sets(job) && closes(other)) ? because : undefined;
-        },
-    ),
-  ];
-  const passes = sleeves
-    .filter(s => s.flat && s.closing.length > 1)
-    .map(s => s.closing.map(c => `seam ${c.name}`));
+  const rules = rulesOf(pattern, sleeves, lining);
+  const passes = onePasses(pattern, sleeves, lining);
   return jobs.map(job => {
     const found = jobs.flatMap((other): readonly Constraint[] => {
       const because =
         other === job ? undefined : rules.map(rule => rule(job, other)).find(r => r !== undefined);
       return because === undefined ? [] : [{ job: other.job, because }];
     });
-    const pass = passes.find(p => p.includes(job.job))?.filter(name => name !== job.job);
-    const text = pass ? `${job.text.replace(/\.$/, '')}, in one pass with ${pass.join(' and ')}.` : job.text;
+    const pass = passes.find(p => p.includes(job.job))?.filter(name => name !== job.job) ?? [];
     return {
       ...job,
-      text,
+      text: inOnePass(
+        job,
+        jobs.filter(j => pass.includes(j.job)),
+      ),
       after: [...job.after, ...found.filter(f => !job.after.some(a => a.job === f.job))],
     };
   });
 }
 
+/** Seams that are one line of stitches once others are sewn: side and underarm, the sides of a garment and its lining. */
+function onePasses(
+  pattern: Pattern,
+  sleeves: readonly SleeveSeam[],
+  lining: Lining | undefined,
+): readonly (readonly string[])[] {
+  const flat = sleeves.filter(s => s.flat).flatMap(s => s.closing);
+  const names = [...new Set(flat.map(s => `seam ${s.name}`))];
+  const left = (lining?.leftOpen ?? []).filter(s => pattern.seams.includes(s)).map(s => `seam ${s.name}`);
+  return [names, left].filter(pass => pass.length > 1);
+}
+
+function inOnePass({ text }: Job, others: readonly Job[]): Job['text'] {
+  if (others.length === 0 || typeof text === 'string') return text;
+  return { ...text, facts: { ...text.facts, onePassWith: others.map(o => o.called) } };
+}
+
 /** Why `job` must wait for `other`; undefined where it need not. */
-type Rule = (job: Job, other: Job) => string | undefined;
+type Rule = (job: Job, other: Job) => Saying | undefined;
+
+function rulesOf(
+  pattern: Pattern,
+  sleeves: readonly SleeveSeam[],
+  lining: Lining | undefined,
+): readonly Rule[] {
+  // A sleeve set in the round crosses what closes it; one that goes in flat, and a lining's edge, are crossed by it.
+  const free = new Set([
+    ...sleeves.flatMap(s => s.closing.map(c => pair(c.name, s.seam.name))),
+    ...(lining?.leftOpen ?? []).flatMap(open => lining!.sewingIn.map(s => pair(open.name, s.name))),
+  ]);
+  return [
+    stayFirst,
+    fuseFirst,
+    foldBeforeCrossing,
+    openingFlat,
+    finishedBeforeEdgeRound(pattern),
+    pocketFlat(pattern),
+    gatherFirst,
+    layersFirst,
+    collarBetween(pattern),
+    crossingSeamFirst(pattern, free),
+    shoulderBeforeNeck(pattern),
+    casingFirst,
+    ...sleeves.map(sleeveRule),
+    ...(lining ? [liningRule(lining)] : []),
+  ];
+}
 
 const sewsAn = (job: Job, ...kinds: readonly JobKind[]): boolean => kinds.includes(job.kind);
 const shared = (job: Job, other: Job) => job.edges.find(e => holdsEdge(other.edges, e));
 const pair = (closing: string, set: string): string => JSON.stringify([closing, set]);
+const piecesOf = (job: Job): readonly string[] => [...job.pieces, ...job.edges.map(e => e.piece)];
+const sharesPiece = (job: Job, other: Job): boolean => piecesOf(job).some(p => piecesOf(other).includes(p));
 
 const stayFirst: Rule = (job, other) => {
-  const edge = other.kind === 'stay' && !sewsAn(job, 'stay', 'dart') ? shared(job, other) : undefined;
-  return (
-    edge && `it keeps ${edgeLabel(edge)} from growing, so it is there before anything is sewn to that edge`
-  );
+  const edge = other.kind === 'stay' && !sewsAn(job, 'stay', 'dart', 'fuse') ? shared(job, other) : undefined;
+  return edge && saying('because-stayed', { edge: asThing(edge) });
 };
 
-const dartBeforeCrossing: Rule = (job, other) => {
-  const edge = other.kind === 'dart' && !sewsAn(job, 'dart', 'stay') ? shared(job, other) : undefined;
-  return edge && `it opens into ${edgeLabel(edge)}, and must lie closed and pressed before that edge is sewn`;
+const fuseFirst: Rule = (job, other) =>
+  other.kind === 'fuse' && !sewsAn(job, 'stay', 'fuse') && sharesPiece(job, other)
+    ? saying('because-fused', { piece: { piece: other.pieces[0]! } })
+    : undefined;
+
+const foldBeforeCrossing: Rule = (job, other) => {
+  if (!sewsAn(other, 'dart', 'pleat') || sewsAn(job, 'dart', 'pleat', 'stay', 'fuse')) return undefined;
+  const edge = shared(job, other);
+  if (!edge) return undefined;
+  const facts = { edge: asThing(edge) };
+  return other.kind === 'dart' ? saying('because-dart-crosses', facts) : saying('because-folded', facts);
 };
 
-const openingBeforeEdgeRound =
+/** A zip, placket or fly is made while its piece lies flat: before any seam of it. */
+const openingFlat: Rule = (job, other) =>
+  other.kind === 'opening' && job.kind === 'seam' && sharesPiece(job, other)
+    ? saying('because-flat', {})
+    : undefined;
+
+const finishedBeforeEdgeRound =
   (pattern: Pattern): Rule =>
   (job, other) => {
-    if (!sewsAn(other, 'inset', 'opening'))
-      return other.kind === 'seam' && job.kind === 'opening' && shared(job, other)
-        ? 'the rest of the seam is sewn before its opening is closed or finished'
-        : undefined;
+    if (!sewsAn(other, 'inset', 'opening')) return undefined;
     if (!sewsAn(job, 'band', 'facing') && !(other.kind === 'inset' && job.kind === 'seam')) return undefined;
     const beside = other.edges.flatMap(e => [e, ...edgesBeside(pattern, e)]);
-    const edge = job.edges.find(e => holdsEdge(beside, e));
-    return edge && `${other.edges.map(edgeLabel).join(', ')} is finished before the edge round it`;
+    return job.edges.some(e => holdsEdge(beside, e))
+      ? saying('because-edge-round', { edges: asThings(other.edges) })
+      : undefined;
+  };
+
+/** Seams that close a piece round the body or a limb. */
+const closingRoles: ReadonlySet<EdgeRole | undefined> = new Set<EdgeRole>([
+  'side',
+  'outseam',
+  'inseam',
+  'underarm',
+]);
+
+/** Pockets and plackets, sewn on or sewn in, before the seams that close the piece. */
+const pocketFlat =
+  (pattern: Pattern): Rule =>
+  (job, other) => {
+    const isPocket = (name: string) =>
+      ['pocket', 'placket'].includes(pieceRoleOf(pieceNamed(pattern, name)) ?? '');
+    const isCloser = job.kind === 'seam' && job.edges.every(e => closingRoles.has(roleAt(pattern, e)));
+    if (!isCloser || job.edges.some(e => isPocket(e.piece))) return undefined;
+    const sewnIn =
+      other.kind === 'seam' && other.edges.some(e => isPocket(e.piece)) && sharesPiece(job, other);
+    return other.kind === 'pocket' || sewnIn ? saying('because-pocket-flat', {}) : undefined;
+  };
+
+const roleAt = (pattern: Pattern, { piece, edge }: EdgeRef): EdgeRole | undefined =>
+  roleOf(edgeNamed(pieceNamed(pattern, piece), edge));
+
+const gatherFirst: Rule = (job, other) =>
+  other.kind === 'gather' &&
+  sewsAn(job, 'seam', 'band', 'facing') &&
+  other.edges.every(e => holdsEdge(job.edges, e))
+    ? saying('because-gathered', {})
+    : undefined;
+
+const layersFirst: Rule = (job, other) =>
+  other.kind === 'layers' && job.kind !== 'layers' && sharesPiece(job, other)
+    ? saying('because-layers-first', {})
+    : undefined;
+
+/** A collar lies between the garment and its facing: it is on before the facing covers it. */
+const collarBetween =
+  (pattern: Pattern): Rule =>
+  (job, other) => {
+    const isCollar =
+      other.kind === 'seam' && other.edges.some(e => pieceRoleOf(pieceNamed(pattern, e.piece)) === 'collar');
+    const covers =
+      job.kind === 'facing' || job.edges.some(e => pieceRoleOf(pieceNamed(pattern, e.piece)) === 'facing');
+    return isCollar && covers && shared(job, other) ? saying('because-between', {}) : undefined;
   };
 
 /**
@@ -80,12 +190,13 @@ const openingBeforeEdgeRound =
  * hem one side is enough: the other may have been faced or bound.
  */
 const crossingSeamFirst =
-  (pattern: Pattern, left: ReadonlySet<string>): Rule =>
+  (pattern: Pattern, free: ReadonlySet<string>): Rule =>
   (job, other) => {
-    if (other.kind !== 'seam' || !sewsAn(job, 'seam', 'band', 'facing', 'hem', 'hang')) return undefined;
+    if (other.kind !== 'seam' || !sewsAn(job, 'seam', 'gather', 'band', 'facing', 'hem', 'hang'))
+      return undefined;
     const seam = pattern.seams.find(s => `seam ${s.name}` === other.job);
     const across = pattern.seams.find(s => `seam ${s.name}` === job.job);
-    if (!seam || (across && left.has(pair(seam.name, across.name)))) return undefined;
+    if (!seam || (across && free.has(pair(seam.name, across.name)))) return undefined;
     const sides = across ? [across.a, across.b] : [job.edges];
     const isHem = ({ piece, edge }: EdgeRef): boolean =>
       edgeNamed(pieceNamed(pattern, piece), edge).kind === 'hem';
@@ -95,16 +206,51 @@ const crossingSeamFirst =
         return held.length === 2 || (!across && held.some(isHem));
       }),
     );
-    return (
-      crossed &&
-      `it crosses ${[...new Set([edgeLabel(crossed.first), edgeLabel(crossed.second)])].join(' and ')}`
-    );
+    return crossed && saying('because-crosses', { edges: asThings([crossed.first, crossed.second]) });
   };
 
-const shoulderBeforeNeck: Rule = (job, other) => {
-  if (other.kind !== 'seam' || !other.edges.every(e => isShoulder(e.edge)) || job === other) return undefined;
-  const neck = job.edges.find(e => /^neck/i.test(e.edge) && other.edges.some(o => o.piece === e.piece));
-  return neck && sewsAn(job, 'seam', 'band', 'facing')
-    ? 'the neck is a whole round only once the shoulders are sewn'
+const shoulderBeforeNeck =
+  (pattern: Pattern): Rule =>
+  (job, other) => {
+    const seam = pattern.seams.find(s => `seam ${s.name}` === other.job);
+    if (other.kind !== 'seam' || !seam || !isShoulder(pattern, seam) || job === other) return undefined;
+    const neck = job.edges.find(
+      e => roleAt(pattern, e) === 'neck' && other.edges.some(o => o.piece === e.piece),
+    );
+    return neck && sewsAn(job, 'seam', 'band', 'facing') ? saying('because-neck-is-round', {}) : undefined;
+  };
+
+const casingFirst: Rule = (job, other) =>
+  job.kind === 'elastic' && sewsAn(other, 'hem', 'band', 'facing', 'seam') && shared(job, other)
+    ? saying('because-casing-first', {})
     : undefined;
-};
+
+const sleeveRule =
+  ({ seam, closing, flat, because }: SleeveSeam): Rule =>
+  (job, other) => {
+    const closes = (j: Job) => closing.some(c => j.job === `seam ${c.name}`);
+    const sets = (j: Job) => j.job === `seam ${seam.name}`;
+    return (flat ? closes(job) && sets(other) : sets(job) && closes(other)) ? because : undefined;
+  };
+
+/** What was left open is closed once the lining has been turned. */
+const liningRule =
+  ({ leftOpen }: Lining): Rule =>
+  (job, other) => {
+    const isLeft = (seam: Seam) => job.job === `seam ${seam.name}`;
+    return other.kind === 'turn-out' && leftOpen.some(isLeft)
+      ? saying('because-lining-turns-through', {})
+      : undefined;
+  };
+
+/** The edges that share a corner with an edge. */
+function edgesBeside(pattern: Pattern, ref: EdgeRef): readonly EdgeRef[] {
+  const piece = pieceNamed(pattern, ref.piece);
+  const { start, end } = neighboursOf(piece, ref.edge);
+  const names = new Set(edgeParts(piece).map(e => e.name));
+  return [start, end].filter(n => names.has(n)).map(edge => ({ piece: ref.piece, edge }));
+}
+
+/** Whether a job sews a band, collar or cuff that is drawn like any other piece. */
+export const sewsOn = (pattern: Pattern, job: Job): boolean =>
+  job.kind === 'seam' && job.edges.some(e => isSewnOn(pieceNamed(pattern, e.piece)));

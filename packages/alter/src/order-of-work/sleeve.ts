@@ -1,49 +1,101 @@
-import { neighboursAtEnds, type Pattern, pieceNamed, type Seam } from '@paperhinge/geometry';
+import {
+  edgeNamed,
+  neighboursAtEnds,
+  type Pattern,
+  type Piece,
+  type PieceRole,
+  pieceNamed,
+  pieceRoleOf,
+  roleOf,
+  type Saying,
+  type Seam,
+} from '@paperhinge/geometry';
 import { isKnit, leastStretch } from '../fit/cloth.js';
+import { holdsEdge } from './jobs.js';
+import { saying } from './sentences.js';
 
-/** A sleeve's seam, the seams that close it and its armhole into rings, and whether it is sewn in before they are. */
+/** The seams that set in a sleeve, those that close it and its armhole into rings, and whether it goes in before they do. */
 export interface SleeveSeam {
   readonly seam: Seam;
   readonly closing: readonly Seam[];
   readonly flat: boolean;
-  readonly because: string;
+  readonly because: Saying;
 }
 
 /**
  * The seams of a pattern that set in a sleeve. In knits and shirts a sleeve goes in flat, before the side and
- * underarm seams, which then are one pass; in woven cloth it is set in the round, after them (trade-notes §10).
+ * underarm seam, which then are one pass, and so does a raglan in any cloth; else in woven cloth it is set in the
+ * round, after them (trade-notes §10).
  */
-export const sleeveSeams = (pattern: Pattern): readonly SleeveSeam[] =>
-  pattern.seams.flatMap(seam => {
-    const isSleeve = (side: Seam['a']) =>
-      side.some(r => /^(cap|sleeve)/i.test(r.edge) || /sleeve/i.test(r.piece));
-    if (isSleeve(seam.a) === isSleeve(seam.b)) return [];
-    const closing = pattern.seams.filter(
-      s => s !== seam && (closes(pattern, s, seam.a) || closes(pattern, s, seam.b)),
-    );
-    if (closing.length === 0) return [];
-    const pieces = [...new Set([...seam.a, ...seam.b].map(r => r.piece))].map(name =>
-      pieceNamed(pattern, name),
-    );
-    const knit = isKnit(leastStretch(pattern, pieces)),
-      shirt = /(^|[^a-z])shirt/i.test(pattern.name);
-    const because = knit
-      ? 'in knits the sleeve goes in flat, and side and underarm are closed in one pass after it'
-      : shirt
-        ? 'in shirts the sleeve goes in flat, and side and underarm are closed in one pass after it'
-        : 'in woven cloth a sleeve is set into the closed armhole, in the round, so that its ease can be shared out';
-    return [{ seam, closing, flat: knit || shirt, because }];
+export function sleeveSeams(pattern: Pattern): readonly SleeveSeam[] {
+  const setting = pattern.seams.filter(seam => setsSleeve(pattern, seam));
+  return setting.flatMap(seam => {
+    const closing = pattern.seams.filter(s => !setting.includes(s) && closes(pattern, s, seam, setting));
+    return closing.length === 0 ? [] : [{ seam, closing, ...way(pattern, seam) }];
   });
+}
 
-/** Whether a seam joins the end of a side to its own beginning. */
-function closes(pattern: Pattern, seam: Seam, side: Seam['a']): boolean {
+/** One side is of sleeves alone, the other of none. */
+function setsSleeve(pattern: Pattern, { a, b }: Seam): boolean {
+  const isSleeve = (side: Seam['a']) =>
+    side.every(r => pieceRoleOf(pieceNamed(pattern, r.piece)) === 'sleeve');
+  const isBody = (side: Seam['a']) => side.every(r => isClothing(pieceNamed(pattern, r.piece)));
+  return (isSleeve(a) && isBody(b)) || (isSleeve(b) && isBody(a));
+}
+
+const isClothing = (piece: Piece): boolean => clothing.has(pieceRoleOf(piece));
+const clothing: ReadonlySet<PieceRole | undefined> = new Set<PieceRole | undefined>([
+  undefined,
+  'bodice',
+  'yoke',
+]);
+
+function way(pattern: Pattern, { a, b }: Seam): Pick<SleeveSeam, 'flat' | 'because'> {
+  const runs = [...a, ...b];
+  const pieces = [...new Set(runs.map(r => r.piece))].map(name => pieceNamed(pattern, name));
+  const isCap = runs.some(r => roleOf(edgeNamed(pieceNamed(pattern, r.piece), r.edge)) === 'cap');
+  if (!isCap) return { flat: true, because: saying('because-raglan-flat', {}) };
+  if (isKnit(leastStretch(pattern, pieces))) return { flat: true, because: saying('because-knit-flat', {}) };
+  if (isShirt(pattern)) return { flat: true, because: saying('because-shirt-flat', {}) };
+  return { flat: false, because: saying('because-set-in-round', {}) };
+}
+
+/** A shirt buttons down its front and has a collar or cuffs. */
+function isShirt(pattern: Pattern): boolean {
+  const buttoned =
+    (pattern.fastenings ?? []).some(f => f.kind === 'buttons' || f.kind === 'snaps') ||
+    pattern.pieces.some(p => p.marks.some(m => m.kind === 'button' || m.kind === 'buttonhole'));
+  return buttoned && pattern.pieces.some(p => ['collar', 'cuff'].includes(pieceRoleOf(p) ?? ''));
+}
+
+/**
+ * Whether a seam joins the end of a sleeve seam's side to its own beginning, or (in a raglan) the sleeve's seam at the
+ * front to that at the back.
+ */
+function closes(pattern: Pattern, seam: Seam, setting: Seam, all: readonly Seam[]): boolean {
+  const others = all.filter(s => s !== setting);
+  return neighboursAtEnds(pattern, seam).some(({ first, second }) => {
+    const held = [setting.a, setting.b].some(
+      side => isEndOf(side, first, second) || isEndOf(side, second, first),
+    );
+    if (held) return true;
+    const [near, far] = [first, second].map(end => holdsEdge([...setting.a, ...setting.b], end));
+    if (near === far) return false;
+    const other = near ? second : first;
+    return others.some(s => holdsEdge([...s.a, ...s.b], other));
+  });
+}
+
+type PlacedEnd = ReturnType<typeof neighboursAtEnds>[number]['first'];
+
+/** Whether one end is the side's beginning and the other its end. */
+function isEndOf(side: Seam['a'], start: PlacedEnd, end: PlacedEnd): boolean {
   const first = side[0]!,
     last = side.at(-1)!;
-  const start = { piece: first.piece, edge: first.edge, end: first.reversed ? 'end' : 'start' };
-  const end = { piece: last.piece, edge: last.edge, end: last.reversed ? 'start' : 'end' };
-  const same = (p: typeof start, q: typeof start) =>
+  const same = (p: PlacedEnd, q: { piece: string; edge: string; end: string }) =>
     p.piece === q.piece && p.edge === q.edge && p.end === q.end;
-  return neighboursAtEnds(pattern, seam).some(
-    m => (same(m.first, start) && same(m.second, end)) || (same(m.first, end) && same(m.second, start)),
+  return (
+    same(start, { ...first, end: first.reversed ? 'end' : 'start' }) &&
+    same(end, { ...last, end: last.reversed ? 'start' : 'end' })
   );
 }

@@ -1,6 +1,10 @@
-import { sayingsOf } from '@paperhinge/geometry';
+import { type Saying, sayingsOf, type Thing } from '@paperhinge/geometry';
 
 /** What is told of the order of work. */
-export type OrderTellings = Record<never, never>;
+export interface OrderTellings {
+  /** Each must come before the next and the last before the first. */
+  'order-trapped': { readonly jobs: readonly Saying[]; readonly count: number };
+  'lining-cannot-be-turned': { readonly seam: Thing; readonly gapMm: number };
+}
 
 export const { refusal, finding } = sayingsOf<OrderTellings>();

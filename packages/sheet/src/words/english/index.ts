@@ -3,8 +3,10 @@ import { curve } from './curve.js';
 import { cuttingLine } from './cutting-line.js';
 import { did } from './did.js';
 import { edit } from './edit.js';
+import { cautions, fit } from './fit.js';
 import { grammar } from './grammar.js';
 import { operations } from './operations.js';
+import { order, orderTellings } from './order.js';
 import { pattern } from './pattern.js';
 import { photo } from './photo.js';
 import { verb } from './verb.js';
@@ -14,12 +16,18 @@ export const english: Catalogue = {
   grammar,
   tellings: {
     ...curve,
+    ...cuttingLine,
     ...pattern,
     ...photo,
-    ...cuttingLine,
     ...verb,
     ...edit,
     ...operations,
+    ...fit,
+    ...orderTellings,
   },
-  sentences: { ...did },
+  sentences: {
+    ...did,
+    ...cautions,
+    ...order,
+  },
 };

@@ -1,0 +1,58 @@
+import {
+  dot,
+  type Edge,
+  edgeParts,
+  edgePath,
+  neighboursOf,
+  type Pattern,
+  type Piece,
+  pathEnd,
+  pathStart,
+  pieceNamed,
+  roleOf,
+  subtract,
+  unit,
+} from '@paperhinge/geometry';
+
+/**
+ * Whether a bodice piece is the back: its neck lies less deep than that of the piece its shoulder is sewn to (common
+ * practice, no source). False where nothing can be compared.
+ */
+export function isBack(pattern: Pattern, piece: Piece): boolean {
+  const own = neckDepth(piece);
+  const partner = shoulderPartner(pattern, piece);
+  const other = partner && neckDepth(partner);
+  return own !== undefined && other !== undefined && own < other;
+}
+
+/** mm from the neck's end at the shoulder down to its end at the centre, along the centre edge. */
+function neckDepth(piece: Piece): number | undefined {
+  const centre = withRole(piece, 'centre'),
+    neck = withRole(piece, 'neck');
+  if (!centre || !neck) return undefined;
+  const { start, end } = neighboursOf(piece, neck.name);
+  if (start !== centre.name && end !== centre.name) return undefined;
+  const path = edgePath(piece, neck.name);
+  const [atCentre, atShoulder] =
+    start === centre.name ? [pathStart(path), pathEnd(path)] : [pathEnd(path), pathStart(path)];
+  const down = edgePath(piece, centre.name);
+  const along = unit(subtract(pathEnd(down), pathStart(down)));
+  return Math.abs(dot(subtract(atCentre, atShoulder), along));
+}
+
+function shoulderPartner(pattern: Pattern, piece: Piece): Piece | undefined {
+  const shoulder = withRole(piece, 'shoulder');
+  for (const { a, b } of pattern.seams)
+    for (const [own, other] of [
+      [a, b],
+      [b, a],
+    ] as const)
+      if (own.some(r => r.piece === piece.name && r.edge === shoulder?.name)) {
+        const partner = other.find(r => r.piece !== piece.name);
+        if (partner) return pieceNamed(pattern, partner.piece);
+      }
+  return undefined;
+}
+
+const withRole = (piece: Piece, role: Edge['role']): Edge | undefined =>
+  edgeParts(piece).find(e => roleOf(e) === role);

@@ -1,0 +1,15 @@
+import { type NoFacts, sayingsOf } from '@paperhinge/geometry';
+
+/** The cautions that a maker is shown. */
+export interface FitSentences {
+  'printed-square': NoFacts;
+  blades: NoFacts;
+  'head-opening': NoFacts;
+  'children-small-parts': NoFacts;
+  cords: NoFacts;
+  'sleepwear-flame': NoFacts;
+  'back-closure': NoFacts;
+  'after-surgery': NoFacts;
+}
+
+export const { saying } = sayingsOf<FitSentences>();

@@ -1,0 +1,78 @@
+import {
+  type EdgeRef,
+  type EdgeRun,
+  edgeNamed,
+  edgeNames,
+  edgePath,
+  foldEdgeOf,
+  neighboursOf,
+  type Pattern,
+  pathLength,
+  pieceNamed,
+  roleOf,
+} from '@paperhinge/geometry';
+
+/** A slit that lets a ring of the garment open: a placket, a zip, a buttoned or free front edge. Length in mm. */
+export interface Slit extends EdgeRef {
+  readonly lengthMm: number;
+}
+
+/**
+ * The slits in the edges of a ring and those that end at it (a zip in the centre back seam, a placket in a shoulder,
+ * a front that is sewn to nothing), each once: what both sides of a seam speak of, or both fronts, is one slit.
+ */
+export function slitsAt(pattern: Pattern, ring: readonly EdgeRef[]): readonly Slit[] {
+  const counted: Slit[] = [];
+  for (const { piece, edge } of ring.flatMap(ref => withNeighbours(pattern, ref))) {
+    const lengthMm = slitLength(pattern, { piece, edge });
+    const ref = { piece, edge, lengthMm };
+    if (lengthMm > 0 && !counted.some(c => isSameSlit(pattern, c, ref))) counted.push(ref);
+  }
+  return counted;
+}
+
+function withNeighbours(pattern: Pattern, { piece: name, edge }: EdgeRef): readonly EdgeRef[] {
+  const piece = pieceNamed(pattern, name);
+  const { start, end } = neighboursOf(piece, edge);
+  return [edge, start, end].filter(e => edgeNames(piece).includes(e)).map(e => ({ piece: name, edge: e }));
+}
+
+/** mm of an edge that open: as it says itself, by a fastening along it, or wholly where it is a free front or back. */
+function slitLength(pattern: Pattern, ref: EdgeRef): number {
+  const piece = pieceNamed(pattern, ref.piece);
+  const whole = () => pathLength(edgePath(piece, ref.edge));
+  const fastened = (pattern.fastenings ?? [])
+    .filter(f => closing.has(f.kind) && sameEdge(f.along, ref))
+    .map(f => Math.min(f.length ?? whole(), whole()));
+  const said = Math.max(edgeNamed(piece, ref.edge).opening ?? 0, ...fastened);
+  return said === 0 && isFree(pattern, ref) ? whole() : said;
+}
+
+/** Fastenings that close an opening; an elastic or a cord draws an edge in. */
+const closing: ReadonlySet<string> = new Set(['zip', 'buttons', 'hooks', 'snaps']);
+
+/** A centre edge of a half that is neither folded nor sewn. */
+function isFree(pattern: Pattern, { piece: name, edge: edgeName }: EdgeRef): boolean {
+  const piece = pieceNamed(pattern, name);
+  const edge = edgeNamed(piece, edgeName);
+  const sewn = pattern.seams.some(({ a, b }) =>
+    [...a, ...b].some(r => r.piece === name && r.edge === edgeName),
+  );
+  return roleOf(edge) === 'centre' && edge.kind !== 'fold' && !sewn && foldEdgeOf(piece) === undefined;
+}
+
+function isSameSlit(pattern: Pattern, one: Slit, other: Slit): boolean {
+  if (sameEdge(one, other)) return true;
+  const holds = (runs: readonly EdgeRun[], ref: EdgeRef) => runs.some(r => sameEdge(r, ref));
+  const sewnTogether = pattern.seams.some(
+    ({ a, b }) => (holds(a, one) && holds(b, other)) || (holds(b, one) && holds(a, other)),
+  );
+  // A left and a right front, each drawn by itself, leave one opening between them.
+  return sewnTogether || (isFree(pattern, one) && isFree(pattern, other) && meetOnBody(pattern, one, other));
+}
+
+/** Whether two free centre edges are of pieces cut once each: a left and a right half. */
+const meetOnBody = (pattern: Pattern, one: EdgeRef, other: EdgeRef): boolean =>
+  [one, other].every(ref => pieceNamed(pattern, ref.piece).cutting.count === 1);
+
+const sameEdge = (p: EdgeRef, q: EdgeRef): boolean => p.piece === q.piece && p.edge === q.edge;

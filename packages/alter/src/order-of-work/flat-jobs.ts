@@ -1,0 +1,199 @@
+import {
+  dartsOf,
+  type EdgeRef,
+  edgeNamed,
+  edgeNames,
+  edgeParts,
+  type Fastening,
+  type Pattern,
+  type Piece,
+  pathLength,
+  pieceNamed,
+  pieceRoleOf,
+  pleatsOf,
+  roleOf,
+} from '@paperhinge/geometry';
+import { asThing, asThings, edgeLabel, holdsEdge, type Job, job } from './jobs.js';
+import type { MadePiece } from './pieces.js';
+import { saying } from './sentences.js';
+
+/** What is done while the pieces lie flat, before they are sewn to one another. */
+export const flatJobs = (pattern: Pattern, made: readonly MadePiece[]): readonly Job[] => [
+  ...made.filter(d => d.kind === 'stay').map(stayJob),
+  ...pattern.pieces.filter(piece => isFused(pattern, piece)).map(fuseJob),
+  ...dartJobs(pattern),
+  ...pattern.pieces.flatMap(pleatJobs),
+  ...pattern.pieces.flatMap(insetJobs),
+  ...pocketJobs(pattern),
+  ...pattern.pieces.filter(p => isLayered(p)).map(layersJob),
+  ...openingJobs(pattern),
+];
+
+const stayJob = ({ name, along }: MadePiece): Job =>
+  job(
+    'stay',
+    `stay ${name}`,
+    {
+      text: saying('job-stay', { piece: { piece: name }, edges: asThings(along) }),
+      called: saying('called-of-piece', { what: 'piece', piece: { piece: name } }),
+    },
+    { edges: along },
+  );
+
+/** Cut from interfacing besides: that is fused on first. */
+function isFused(pattern: Pattern, piece: Piece): boolean {
+  const isInterfacing = (fabric: string) =>
+    fabric === 'interfacing' || pattern.fabrics.some(f => f.name === fabric && f.role === 'interfacing');
+  const edgewise = edgeParts(piece).some(e => (e.interfacing ?? 0) > 0);
+  return edgewise || (piece.alsoCut ?? []).some(cutting => isInterfacing(cutting.fabric));
+}
+
+const fuseJob = ({ name }: Piece): Job =>
+  job(
+    'fuse',
+    `fuse ${name}`,
+    {
+      text: saying('job-fuse', { piece: { piece: name } }),
+      called: saying('called-of-piece', { what: 'interfacing', piece: { piece: name } }),
+    },
+    { pieces: [name] },
+  );
+
+function dartJobs(pattern: Pattern): readonly Job[] {
+  const all = pattern.pieces.flatMap(piece => [
+    ...dartsOf(piece).map(dart => ({ piece, name: dart.name, edges: edgesAtMouth(piece, dart.name) })),
+    ...piece.lines.filter(l => l.kind === 'dart').map(({ name }) => ({ piece, name, edges: [] })),
+  ]);
+  return all.map(({ piece, name, edges }) => {
+    const short = `dart ${name}`,
+      long = `dart ${piece.name}.${name}`;
+    const alone = all.filter(d => d.name === name).length === 1;
+    const dart = { piece: piece.name, dart: name };
+    return job(
+      'dart',
+      alone ? short : long,
+      { text: saying('job-dart', { dart }), called: saying('called-dart', { dart }) },
+      { alsoCalled: [alone ? long : short], edges },
+    );
+  });
+}
+
+const pleatJobs = (piece: Piece): readonly Job[] =>
+  pleatsOf(piece).map(({ name, kind, mouth, stitched }) => {
+    const pleat = { piece: piece.name, pleat: name };
+    const text = saying('job-pleat', { pleat, kind, takenMm: pathLength(mouth), stitchedMm: stitched });
+    return job(
+      'pleat',
+      `pleat ${piece.name}.${name}`,
+      { text, called: saying('called-pleat', { pleat }) },
+      { alsoCalled: [`pleat ${name}`], edges: edgesAtMouth(piece, name) },
+    );
+  });
+
+/** The edges that meet at the mouth of a dart or pleat. */
+function edgesAtMouth(piece: Piece, name: string): readonly EdgeRef[] {
+  const ring = piece.outline.parts;
+  const i = ring.findIndex(p => p.type !== 'edge' && p.name === name);
+  return [ring[(i + ring.length - 1) % ring.length]!, ring[(i + 1) % ring.length]!]
+    .filter(p => p.type === 'edge')
+    .map(p => ({ piece: piece.name, edge: p.name }));
+}
+
+const insetJobs = (piece: Piece): readonly Job[] =>
+  edgeNames(piece)
+    .filter(name => roleOf(edgeNamed(piece, name)) === 'inset')
+    .map(name => {
+      const edge = { piece: piece.name, edge: name };
+      const called = saying('called-of-edges', { what: 'edge', edges: [edge] });
+      return job(
+        'inset',
+        `inset ${edgeLabel(edge)}`,
+        { text: saying('job-inset', { edge }), called },
+        { edges: [edge] },
+      );
+    });
+
+/** Pockets that no seam holds are sewn on by themselves. */
+function pocketJobs(pattern: Pattern): readonly Job[] {
+  const isSewn = (piece: Piece) =>
+    pattern.seams.some(({ a, b }) => [...a, ...b].some(r => r.piece === piece.name));
+  return pattern.pieces
+    .filter(p => ['pocket', 'placket'].includes(pieceRoleOf(p) ?? '') && !isSewn(p))
+    .map(({ name }) =>
+      job(
+        'pocket',
+        `pocket ${name}`,
+        {
+          text: saying('job-pocket', { piece: { piece: name } }),
+          called: saying('called-of-piece', { what: 'piece', piece: { piece: name } }),
+        },
+        { pieces: [name] },
+      ),
+    );
+}
+
+/** A collar or cuff of two layers is sewn to itself and turned before it is sewn on. */
+const isLayered = (piece: Piece): boolean =>
+  ['collar', 'cuff'].includes(pieceRoleOf(piece) ?? '') && (piece.cutting.layers ?? 1) > 1;
+
+const layersJob = ({ name }: Piece): Job =>
+  job(
+    'layers',
+    `layers ${name}`,
+    {
+      text: saying('job-layers', { piece: { piece: name } }),
+      called: saying('called-of-piece', { what: 'piece', piece: { piece: name } }),
+    },
+    { pieces: [name] },
+  );
+
+/** Plackets, zips and slits; one that both sides of a seam speak of is one job. */
+function openingJobs(pattern: Pattern): readonly Job[] {
+  const zips = (pattern.fastenings ?? []).filter(f => f.kind === 'zip');
+  const edges = pattern.pieces.flatMap(piece =>
+    edgeNames(piece)
+      .filter(edge => (edgeNamed(piece, edge).opening ?? 0) > 0)
+      .map(edge => ({ piece: piece.name, edge })),
+  );
+  const partners = (ref: EdgeRef) => pattern.seams.filter(s => holdsEdge([...s.a, ...s.b], ref));
+  const alike = (one: EdgeRef, other: EdgeRef) =>
+    edgeLabel(one) === edgeLabel(other) || partners(one).some(s => partners(other).includes(s));
+  const slits = edges.filter(
+    (ref, i) => !edges.slice(0, i).some(e => alike(e, ref)) && !zips.some(z => alike(z.along, ref)),
+  );
+  return [...zips.map(zip => zipJob(pattern, zip)), ...slits.map(ref => slitJob(pattern, ref))];
+}
+
+function zipJob(pattern: Pattern, { name, along, length }: Fastening): Job {
+  const edge = asThing(along),
+    fastening = { fastening: name };
+  const piece = pieceNamed(pattern, along.piece);
+  const whole = () =>
+    edgeParts(piece)
+      .filter(e => e.name === along.edge)
+      .reduce((sum, e) => sum + pathLength(e.path), 0);
+  const lengthMm = length ?? edgeNamed(piece, along.edge).opening ?? whole();
+  return job(
+    'opening',
+    `zip ${name}`,
+    {
+      text: saying('job-zip', { fastening, edge, lengthMm }),
+      called: saying('called-fastening', { fastening }),
+    },
+    { edges: [along], alsoCalled: [`opening ${edgeLabel(along)}`] },
+  );
+}
+
+function slitJob(pattern: Pattern, ref: EdgeRef): Job {
+  const lengthMm = edgeNamed(pieceNamed(pattern, ref.piece), ref.edge).opening!;
+  const edge = asThing(ref);
+  return job(
+    'opening',
+    `opening ${edgeLabel(ref)}`,
+    {
+      text: saying('job-opening', { edge, lengthMm }),
+      called: saying('called-of-edges', { what: 'opening', edges: [edge] }),
+    },
+    { edges: [ref] },
+  );
+}

@@ -1,0 +1,147 @@
+import {
+  type EdgeRef,
+  edgeNamed,
+  edgeNames,
+  edgePath,
+  type Fastening,
+  hemSweep,
+  levelAcross,
+  levelNames,
+  type Pattern,
+  pathLength,
+  pieceNamed,
+} from '@paperhinge/geometry';
+import { isBias } from './bias.js';
+import { asThing, asThings, edgeLabel, holdsEdge, type Job, job } from './jobs.js';
+import { isLining, type MadePiece } from './pieces.js';
+import { saying } from './sentences.js';
+
+/** A hem that is longer than its piece's widest level by more than this is flared (common practice, no source). */
+const flaredHem = 1.2;
+
+/** What comes late: hems, elastics and cords, buttonholes and buttons. */
+export const lateJobs = (pattern: Pattern, made: readonly MadePiece[]): readonly Job[] => [
+  ...hemJobs(pattern, made),
+  ...(pattern.fastenings ?? []).flatMap(drawnInJobs),
+  ...buttonJobs(pattern),
+];
+
+function hemJobs(pattern: Pattern, made: readonly MadePiece[]): readonly Job[] {
+  const covered = [
+    ...made.filter(d => d.kind !== 'stay').flatMap(d => d.along),
+    ...pattern.seams.flatMap(({ a, b }) => [...a, ...b]),
+  ];
+  return [...hemSweep(pattern).map(h => h.edges), ...liningHems(pattern)]
+    .map(edges => edges.filter(e => !holdsEdge(covered, e)))
+    .filter(edges => edges.length > 0)
+    .flatMap(edges => hemJob(pattern, edges));
+}
+
+/** The hems of a lining, which is sewn apart from the garment. */
+function liningHems(pattern: Pattern): readonly (readonly EdgeRef[])[] {
+  const edges = pattern.pieces
+    .filter(piece => isLining(pattern, piece))
+    .flatMap(piece =>
+      edgeNames(piece)
+        .filter(edge => edgeNamed(piece, edge).kind === 'hem')
+        .map(edge => ({ piece: piece.name, edge })),
+    );
+  return edges.length > 0 ? [edges] : [];
+}
+
+function hemJob(pattern: Pattern, edges: readonly EdgeRef[]): readonly Job[] {
+  const names = edges.map(edgeLabel);
+  const things = asThings(edges);
+  const { finish, allowance } = edgeNamed(pieceNamed(pattern, edges[0]!.piece), edges[0]!.edge);
+  const text = saying('job-hem', {
+    edges: things,
+    ...(finish === undefined ? {} : { finish }),
+    ...(allowance > 0 ? { depthMm: allowance } : {}),
+  });
+  const called = saying('called-of-edges', { what: 'hem', edges: things });
+  const hem = job(
+    'hem',
+    `hem ${names.join(' + ')}`,
+    { text, called },
+    { alsoCalled: [...(names.length > 1 ? names.map(n => `hem ${n}`) : []), 'hem'], edges },
+  );
+  if (!edges.some(e => hangs(pattern, e))) return [hem];
+  const hang = job(
+    'hang',
+    `hang ${names.join(' + ')}`,
+    {
+      text: saying('job-hang', { edges: things }),
+      called: saying('called-of-edges', { what: 'hanging', edges: things }),
+    },
+    { edges },
+  );
+  return [hang, { ...hem, after: [{ job: hang.job, because: saying('because-hems-drop', {}) }] }];
+}
+
+/** Whether a hem is flared, or its piece cut on the bias. */
+function hangs(pattern: Pattern, ref: EdgeRef): boolean {
+  const piece = pieceNamed(pattern, ref.piece);
+  const widest = Math.max(0, ...levelNames(piece).map(level => levelAcross(piece, level).lengthMm));
+  return (widest > 0 && pathLength(edgePath(piece, ref.edge)) > flaredHem * widest) || isBias(piece);
+}
+
+function drawnInJobs({ name, kind, along, relaxed }: Fastening): readonly Job[] {
+  if (kind !== 'elastic' && kind !== 'drawcord') return [];
+  const fastening = { fastening: name },
+    edge = asThing(along);
+  const text =
+    kind === 'elastic'
+      ? saying('job-elastic', { fastening, edge, ...(relaxed === undefined ? {} : { relaxedMm: relaxed }) })
+      : saying('job-cord', { fastening, edge });
+  return [
+    job(
+      'elastic',
+      `${kind} ${name}`,
+      { text, called: saying('called-fastening', { fastening }) },
+      { edges: [along] },
+    ),
+  ];
+}
+
+/** Buttonholes first: marks on the pieces, or buttons said along an edge. */
+function buttonJobs(pattern: Pattern): readonly Job[] {
+  const marked = (kinds: readonly string[]) =>
+    pattern.pieces.map(piece => ({
+      name: piece.name,
+      count: piece.marks.filter(m => kinds.includes(m.kind)).length,
+    }));
+  const said = (pattern.fastenings ?? [])
+    .filter(f => f.kind === 'buttons')
+    .map(f => ({ name: f.along.piece, count: buttonCount(pattern, f) }));
+  const holes = there([...marked(['buttonhole']), ...said]),
+    buttons = there([...marked(['button', 'snap']), ...said]);
+  const jobs: Job[] = [];
+  if (holes.length > 0) {
+    const called = saying('called-plainly', { what: 'buttonholes' });
+    jobs.push(job('buttonhole', 'buttonholes', { text: saying('job-buttonholes', facts(holes)), called }));
+  }
+  if (buttons.length > 0) {
+    const called = saying('called-plainly', { what: 'buttons' });
+    const after =
+      holes.length > 0 ? [{ job: 'buttonholes', because: saying('because-through-buttonhole', {}) }] : [];
+    jobs.push(job('button', 'buttons', { text: saying('job-buttons', facts(buttons)), called }, { after }));
+  }
+  return jobs;
+}
+
+interface Counted {
+  readonly name: string;
+  readonly count: number;
+}
+const there = (counted: readonly Counted[]) => counted.filter(c => c.count > 0);
+const facts = (counted: readonly Counted[]) => ({
+  pieces: [...new Set(counted.map(c => c.name))].map(piece => ({ piece })),
+  count: counted.reduce((sum, c) => sum + c.count, 0),
+});
+
+/** As many as are said, or as the spacing gives along the edge, one at each end. */
+function buttonCount(pattern: Pattern, { along, length, count, spacing }: Fastening): number {
+  if (count !== undefined) return count;
+  const edge = pathLength(edgePath(pieceNamed(pattern, along.piece), along.edge));
+  return spacing === undefined ? 1 : Math.floor((length ?? edge) / spacing) + 1;
+}

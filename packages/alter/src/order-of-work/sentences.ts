@@ -1,0 +1,85 @@
+import { type NoFacts, type Saying, sayingsOf, type Thing } from '@paperhinge/geometry';
+
+interface OnEdges {
+  readonly piece: Thing;
+  readonly edges: readonly Thing[];
+}
+
+/** The jobs of the sewing, what each is called when another speaks of it, and why one waits for another. */
+export interface OrderSentences {
+  'job-stay': OnEdges;
+  'job-fuse': { readonly piece: Thing };
+  'job-dart': { readonly dart: Thing };
+  'job-pleat': {
+    readonly pleat: Thing;
+    readonly kind: string;
+    readonly takenMm: number;
+    readonly stitchedMm: number;
+  };
+  'job-inset': { readonly edge: Thing };
+  'job-opening': { readonly edge: Thing; readonly lengthMm: number };
+  'job-zip': { readonly fastening: Thing; readonly edge: Thing; readonly lengthMm: number };
+  'job-pocket': { readonly piece: Thing };
+  'job-layers': { readonly piece: Thing };
+  'job-gather': { readonly edges: readonly Thing[]; readonly fromMm: number; readonly toMm: number };
+  'job-seam': {
+    readonly a: readonly Thing[];
+    readonly b: readonly Thing[];
+    /** mm by which side a is longer and is worked in. */
+    readonly easeMm?: number;
+    readonly takenUp?: string;
+    readonly onePassWith?: readonly Saying[];
+  };
+  /** An edge sewn to its own mirror image. */
+  'job-seam-of-pair': { readonly edge: Thing; readonly onePassWith?: readonly Saying[] };
+  'job-band': OnEdges;
+  'job-facing': OnEdges;
+  'job-understitch': { readonly piece: Thing };
+  'job-ring': { readonly piece: Thing };
+  'job-turn': { readonly piece: Thing; readonly gapMm: number };
+  'job-turn-out': { readonly through: Thing };
+  'job-hang': { readonly edges: readonly Thing[] };
+  'job-hem': { readonly edges: readonly Thing[]; readonly finish?: string; readonly depthMm?: number };
+  'job-elastic': { readonly fastening: Thing; readonly edge: Thing; readonly relaxedMm?: number };
+  'job-cord': { readonly fastening: Thing; readonly edge: Thing };
+  'job-buttonholes': { readonly pieces: readonly Thing[]; readonly count: number };
+  'job-buttons': { readonly pieces: readonly Thing[]; readonly count: number };
+
+  'called-seam': { readonly seam: Thing };
+  'called-dart': { readonly dart: Thing };
+  'called-pleat': { readonly pleat: Thing };
+  'called-fastening': { readonly fastening: Thing };
+  /** `what`: stay, interfacing, pocket, collar, gathers, inset, opening, band, facing, ring, hem … */
+  'called-of-piece': { readonly what: string; readonly piece: Thing };
+  'called-of-edges': { readonly what: string; readonly edges: readonly Thing[] };
+  'called-plainly': { readonly what: string };
+
+  'after-job': { readonly job: Saying; readonly because: Saying };
+  'because-stayed': { readonly edge: Thing };
+  'because-fused': { readonly piece: Thing };
+  'because-dart-crosses': { readonly edge: Thing };
+  'because-folded': { readonly edge: Thing };
+  'because-gathered': NoFacts;
+  'because-flat': NoFacts;
+  'because-edge-round': { readonly edges: readonly Thing[] };
+  'because-crosses': { readonly edges: readonly Thing[] };
+  'because-neck-is-round': NoFacts;
+  'because-knit-flat': NoFacts;
+  'because-shirt-flat': NoFacts;
+  'because-raglan-flat': NoFacts;
+  'because-set-in-round': NoFacts;
+  'because-sewn-as-ring': NoFacts;
+  'because-turned-first': NoFacts;
+  'because-hems-drop': NoFacts;
+  'because-through-buttonhole': NoFacts;
+  'because-pocket-flat': NoFacts;
+  'because-layers-first': NoFacts;
+  'because-between': NoFacts;
+  'because-sewn-before-turned': NoFacts;
+  'because-lining-turns-through': NoFacts;
+  'because-casing-first': NoFacts;
+  /** Why a job that waits for nothing stands so early, by its kind. */
+  'because-free': { readonly kind: string };
+}
+
+export const { saying } = sayingsOf<OrderSentences>();

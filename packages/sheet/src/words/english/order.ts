@@ -1,0 +1,154 @@
+import type { OrderSentences, OrderTellings } from '@paperhinge/alter';
+import type { Saying, Thing } from '@paperhinge/geometry';
+import { capital } from '../capital.js';
+import type { Say, Sentences, Tellings } from '../catalogue.js';
+
+/** "the front shoulder", "the front shoulder and the back shoulder". */
+const edgeWords = (edges: readonly Thing[], say: Say): string =>
+  say.list(edges.map(edge => `the ${say.shortly(edge)}`));
+
+/** "the bust dart of the front" at the head of a sentence or within it. */
+const onePass = (others: readonly Saying[] | undefined, say: Say): string =>
+  others === undefined ? '' : `, in one pass with ${say.list(others.map(say.saying))}`;
+
+const finishes: Readonly<Record<string, string>> = {
+  'turned once': 'Turn up',
+  'turned twice': 'Turn up twice',
+  rolled: 'Roll',
+  faced: 'Face',
+  bound: 'Bind',
+  banded: 'Finish the band of',
+};
+
+const how: Readonly<Record<string, string>> = {
+  eased: 'easing in',
+  gathered: 'drawing up the gathers by',
+  stretched: 'stretching by',
+  pleated: 'with the pleats taking up',
+};
+
+export const order: Sentences<OrderSentences> = {
+  'job-stay': ({ piece, edges }, say) => `Sew ${say.thing(piece)} to ${edgeWords(edges, say)}.`,
+  'job-fuse': ({ piece }, say) => `Fuse the interfacing to ${say.thing(piece)}.`,
+  'job-dart': ({ dart }, say) => `Sew and press ${say.thing(dart)}.`,
+  'job-pleat': ({ pleat, takenMm, stitchedMm }, say) =>
+    `Fold ${say.thing(pleat)}, which takes up ${say.length(takenMm)}, and ${
+      stitchedMm > 0 ? `stitch it down for ${say.length(stitchedMm)}` : 'baste it'
+    }.`,
+  'job-inset': ({ edge }, say) => `Finish ${say.thing(edge)}.`,
+  'job-opening': ({ edge, lengthMm }, say) =>
+    `Make the opening of ${say.length(lengthMm)} in ${say.thing(edge)}.`,
+  'job-zip': ({ fastening, edge, lengthMm }, say) =>
+    `Put ${say.thing(fastening)}, ${say.length(lengthMm)} long, into ${say.thing(edge)}.`,
+  'job-pocket': ({ piece }, say) => `Make ${say.thing(piece)} and sew it to its place.`,
+  'job-layers': ({ piece }, say) =>
+    `Sew the layers of ${say.thing(piece)} together along the outer edge, turn and press.`,
+  'job-gather': ({ edges, fromMm, toMm }, say) =>
+    `Gather ${edgeWords(edges, say)} from ${say.length(fromMm)} to ${say.length(toMm)}.`,
+  'job-seam': ({ a, b, easeMm, takenUp, onePassWith }, say) => {
+    const worked = easeMm === undefined ? '' : `, ${how[takenUp ?? 'eased']} ${say.length(Math.abs(easeMm))}`;
+    return `Sew ${edgeWords(a, say)} to ${edgeWords(b, say)}${worked}${onePass(onePassWith, say)}.`;
+  },
+  'job-seam-of-pair': ({ edge, onePassWith }, say) =>
+    `Sew the two edges of ${say.thing(edge)} to one another${onePass(onePassWith, say)}.`,
+  'job-band': ({ piece, edges }, say) => `Sew ${say.thing(piece)} to ${edgeWords(edges, say)}.`,
+  'job-facing': ({ piece, edges }, say) =>
+    `Sew ${say.thing(piece)} to ${edgeWords(edges, say)}, right sides together.`,
+  'job-understitch': ({ piece }, say) => `Trim, turn and understitch ${say.thing(piece)}.`,
+  'job-ring': ({ piece }, say) => `Join the ends of ${say.thing(piece)} into a ring.`,
+  'job-turn': ({ piece, gapMm }, say) =>
+    `Sew ${say.thing(piece)} to itself over the gap of ${say.length(gapMm)} and turn it.`,
+  'job-turn-out': ({ through }, say) =>
+    `Turn the garment right side out, drawing it through between outside and lining at ${say.thing(through)}.`,
+  'job-hang': ({ edges }, say) => `Let ${edgeWords(edges, say)} hang for a day, then level it.`,
+  'job-hem': ({ edges, finish, depthMm }, say) => {
+    const turned = finishes[finish ?? 'turned once'] ?? 'Finish';
+    const depth = depthMm === undefined || !turned.startsWith('Turn') ? '' : ` by ${say.allowance(depthMm)}`;
+    return `${turned} ${edgeWords(edges, say)}${depth}${turned.startsWith('Turn') ? ' and sew' : ''}.`;
+  },
+  'job-elastic': ({ fastening, edge, relaxedMm }, say) =>
+    `Thread ${say.thing(fastening)}${relaxedMm === undefined ? '' : `, ${say.length(relaxedMm)} long`} into ${say.thing(edge)} and join its ends.`,
+  'job-cord': ({ fastening, edge }, say) => `Thread ${say.thing(fastening)} into ${say.thing(edge)}.`,
+  'job-buttonholes': ({ pieces, count }, say) =>
+    `Work the ${count > 1 ? `${count} buttonholes` : 'buttonhole'} of ${say.things(pieces)}.`,
+  'job-buttons': ({ pieces, count }, say) =>
+    `Sew on the ${count > 1 ? `${count} buttons` : 'button'} of ${say.things(pieces)}.`,
+
+  'called-seam': ({ seam }, say) => say.thing(seam),
+  'called-dart': ({ dart }, say) => say.thing(dart),
+  'called-pleat': ({ pleat }, say) => say.thing(pleat),
+  'called-fastening': ({ fastening }, say) => say.thing(fastening),
+  'called-of-piece': ({ what, piece }, say) =>
+    what === 'piece' ? say.thing(piece) : `the ${what} of ${say.thing(piece)}`,
+  'called-of-edges': ({ what, edges }, say) =>
+    what === 'edge' || what === 'hem' ? edgeWords(edges, say) : `the ${what} of ${edgeWords(edges, say)}`,
+  'called-plainly': ({ what }) => `the ${what}`,
+
+  'after-job': ({ job, because }, say) => `after ${say.saying(job)}: ${say.saying(because)}`,
+  'because-stayed': ({ edge }, say) =>
+    `it keeps ${say.thing(edge)} from growing, so it is there before anything is sewn to that edge`,
+  'because-fused': ({ piece }, say) => `interfacing goes on while ${say.thing(piece)} lies flat`,
+  'because-dart-crosses': ({ edge }, say) =>
+    `it opens into ${say.thing(edge)}, and must lie closed and pressed before that edge is sewn`,
+  'because-folded': ({ edge }, say) => `${say.thing(edge)} has its length only once it is folded`,
+  'because-gathered': () => 'the edge fits only once it is gathered',
+  'because-flat': () => 'an opening is made while its pieces lie flat',
+  'because-edge-round': ({ edges }, say) => `${edgeWords(edges, say)} is finished before the edge round it`,
+  'because-crosses': ({ edges }, say) => `it crosses ${edgeWords(edges, say)}`,
+  'because-neck-is-round': () => 'the neck is a whole round only once the shoulders are sewn',
+  'because-knit-flat': () =>
+    'in knits the sleeve goes in flat, and side and underarm are closed in one pass after it',
+  'because-shirt-flat': () =>
+    'in shirts the sleeve goes in flat, and side and underarm are closed in one pass after it',
+  'because-raglan-flat': () =>
+    'a raglan sleeve goes in flat, and side and underarm are closed in one pass after it',
+  'because-set-in-round': () =>
+    'in woven cloth a sleeve is set into the closed armhole, in the round, so that its ease can be shared out',
+  'because-sewn-as-ring': () => 'it is sewn on as a ring, its marks on the marks of the edge',
+  'because-turned-first': () => 'once it is a ring the part over the gap can no longer be turned',
+  'because-hems-drop': () => 'flared and bias cloth drops, and not evenly; a hem sewn at once would dip',
+  'because-through-buttonhole': () => 'each button is placed through its finished buttonhole',
+  'because-pocket-flat': () => 'pockets and plackets are sewn while the piece lies flat',
+  'because-layers-first': () => 'it is sewn and turned before it is sewn on',
+  'because-between': () => 'the collar lies between the garment and its facing',
+  'because-sewn-before-turned': () => 'it is turned once it is sewn on',
+  'because-lining-turns-through': () =>
+    'with shoulders and sides both closed the lining could no longer be turned through',
+  'because-casing-first': () => 'it is threaded into the finished casing',
+  'because-free': ({ kind }) => early[kind] ?? 'nothing has to be sewn before it',
+};
+
+/** Why a job that waits for nothing stands where it stands. */
+const early: Readonly<Record<string, string>> = {
+  stay: 'an edge is stayed before anything is sewn to it',
+  fuse: 'interfacing goes on first, while the piece lies flat',
+  dart: 'darts come first, while the piece lies flat',
+  pleat: 'pleats come first, while the piece lies flat',
+  pocket: 'pockets are easiest while the piece lies flat',
+  layers: 'it is made ready to be sewn on',
+  opening: 'an opening is easiest while the piece lies flat',
+  inset: 'an inset is finished before the edge round it',
+  turn: 'a part that is turned is sewn while the band is still open at its ends',
+  band: 'no seam crosses its edge',
+  facing: 'no seam crosses its edge',
+  hang: 'no seam crosses the hem',
+  hem: 'no seam crosses it; hems come late, when the length is sure',
+  buttonhole: 'closures come last',
+  button: 'closures come last',
+};
+
+export const orderTellings: Tellings<OrderTellings> = {
+  'order-trapped': ({ jobs }, say) => ({
+    message: capital(
+      jobs.length === 1
+        ? `${say.saying(jobs[0]!)} would have to be done before itself.`
+        : `these trap each other, each must come before the next and the last before the first: ${jobs.map(say.saying).join(', ')}.`,
+    ),
+    remedy: 'Leave one of them open until the others are done, or sew that part in another way.',
+  }),
+  'lining-cannot-be-turned': ({ seam, gapMm }, say) => ({
+    message:
+      'The lining is sewn in all round: with every seam closed the garment can no longer be turned right side out.',
+    remedy: `Leave about ${say.length(gapMm)} of ${say.thing(seam)} open, turn the garment through it, and close it by hand.`,
+  }),
+};

@@ -1,0 +1,165 @@
+import type { OrderSentences, OrderTellings } from '@paperhinge/alter';
+import type { Saying, Thing } from '@paperhinge/geometry';
+import type { Say, Sentences, Tellings } from '../catalogue.js';
+
+const edgeWords = (edges: readonly Thing[], say: Say): string =>
+  say.list(edges.map(edge => `„${say.shortly(edge)}“`));
+const onePass = (others: readonly Saying[] | undefined, say: Say): string =>
+  others === undefined ? '' : `, in einem Zug mit ${say.list(others.map(say.saying))}`;
+
+const hems: Readonly<Record<string, string>> = {
+  'turned once': 'einschlagen und säumen',
+  'turned twice': 'doppelt einschlagen und säumen',
+  rolled: 'mit Rollsaum versäubern',
+  faced: 'mit Besatz versäubern',
+  bound: 'einfassen',
+  banded: 'mit dem Bündchen fertigstellen',
+};
+const how: Readonly<Record<string, string>> = {
+  eased: 'eingehalten',
+  gathered: 'eingekräuselt',
+  stretched: 'gedehnt',
+  pleated: 'in Falten gelegt',
+};
+const what: Readonly<Record<string, string>> = {
+  interfacing: 'Einlage',
+  gathers: 'Kräuselung',
+  opening: 'Schlitz',
+  ring: 'Ring',
+  gap: 'Lücke',
+  understitching: 'Untersteppen',
+  hanging: 'Aushängen',
+  turning: 'das Wenden',
+  buttonholes: 'die Knopflöcher',
+  buttons: 'die Knöpfe',
+};
+
+export const order: Sentences<OrderSentences> = {
+  'job-stay': ({ piece, edges }, say) => `${say.thing(piece)} an ${edgeWords(edges, say)} nähen.`,
+  'job-fuse': ({ piece }, say) => `Einlage auf ${say.thing(piece)} bügeln.`,
+  'job-dart': ({ dart }, say) => `${say.thing(dart)} nähen und bügeln.`,
+  'job-pleat': ({ pleat, takenMm, stitchedMm }, say) =>
+    `${say.thing(pleat)} legen (nimmt ${say.length(takenMm)} auf) und ${
+      stitchedMm > 0 ? `${say.length(stitchedMm)} weit feststeppen` : 'heften'
+    }.`,
+  'job-inset': ({ edge }, say) => `${say.thing(edge)} fertigstellen.`,
+  'job-opening': ({ edge, lengthMm }, say) =>
+    `Schlitz von ${say.length(lengthMm)} arbeiten: ${say.thing(edge)}.`,
+  'job-zip': ({ fastening, edge, lengthMm }, say) =>
+    `${say.thing(fastening)} (${say.length(lengthMm)}) einnähen: ${say.thing(edge)}.`,
+  'job-pocket': ({ piece }, say) => `${say.thing(piece)} vorbereiten und an seine Stelle nähen.`,
+  'job-layers': ({ piece }, say) =>
+    `Die Lagen von ${say.thing(piece)} an der Außenkante zusammennähen, wenden und bügeln.`,
+  'job-gather': ({ edges, fromMm, toMm }, say) =>
+    `${edgeWords(edges, say)} von ${say.length(fromMm)} auf ${say.length(toMm)} einkräuseln.`,
+  'job-seam': ({ a, b, easeMm, takenUp, onePassWith }, say) => {
+    const worked =
+      easeMm === undefined ? '' : `; dabei werden ${say.length(Math.abs(easeMm))} ${how[takenUp ?? 'eased']}`;
+    return `${edgeWords(a, say)} an ${edgeWords(b, say)} nähen${onePass(onePassWith, say)}${worked}.`;
+  },
+  'job-seam-of-pair': ({ edge, onePassWith }, say) =>
+    `Beide Kanten zusammennähen: ${say.thing(edge)}${onePass(onePassWith, say)}.`,
+  'job-band': ({ piece, edges }, say) => `${say.thing(piece)} an ${edgeWords(edges, say)} nähen.`,
+  'job-facing': ({ piece, edges }, say) =>
+    `${say.thing(piece)} rechts auf rechts an ${edgeWords(edges, say)} nähen.`,
+  'job-understitch': ({ piece }, say) =>
+    `${say.thing(piece)}: Zugaben zurückschneiden, wenden und untersteppen.`,
+  'job-ring': ({ piece }, say) => `Die Enden von ${say.thing(piece)} zum Ring schließen.`,
+  'job-turn': ({ piece, gapMm }, say) =>
+    `${say.thing(piece)} über der Lücke von ${say.length(gapMm)} mit sich selbst zusammennähen und wenden.`,
+  'job-turn-out': ({ through }, say) =>
+    `Das Kleidungsstück wenden und dabei zwischen Oberstoff und Futter hindurchziehen: ${say.thing(through)}.`,
+  'job-hang': ({ edges }, say) => `${edgeWords(edges, say)} einen Tag aushängen lassen, dann begradigen.`,
+  'job-hem': ({ edges, finish, depthMm }, say) => {
+    const doing = hems[finish ?? 'turned once'] ?? 'fertigstellen';
+    return `${edgeWords(edges, say)}${depthMm === undefined || !doing.includes('einschlagen') ? '' : ` ${say.allowance(depthMm)}`} ${doing}.`;
+  },
+  'job-elastic': ({ fastening, edge, relaxedMm }, say) =>
+    `${say.thing(fastening)}${relaxedMm === undefined ? '' : ` (${say.length(relaxedMm)})`} einziehen und schließen: ${say.thing(edge)}.`,
+  'job-cord': ({ fastening, edge }, say) => `${say.thing(fastening)} einziehen: ${say.thing(edge)}.`,
+  'job-buttonholes': ({ pieces, count }, say) =>
+    `${count > 1 ? `${count} Knopflöcher` : 'Knopfloch'} arbeiten: ${say.things(pieces)}.`,
+  'job-buttons': ({ pieces, count }, say) =>
+    `${count > 1 ? `${count} Knöpfe` : 'Knopf'} annähen: ${say.things(pieces)}.`,
+
+  'called-seam': ({ seam }, say) => say.thing(seam),
+  'called-dart': ({ dart }, say) => say.thing(dart),
+  'called-pleat': ({ pleat }, say) => say.thing(pleat),
+  'called-fastening': ({ fastening }, say) => say.thing(fastening),
+  'called-of-piece': ({ what: sort, piece }, say) =>
+    sort === 'piece' ? say.thing(piece) : `${what[sort] ?? sort} von ${say.thing(piece)}`,
+  'called-of-edges': ({ what: sort, edges }, say) =>
+    sort === 'edge' || sort === 'hem'
+      ? edgeWords(edges, say)
+      : `${what[sort] ?? sort} von ${edgeWords(edges, say)}`,
+  'called-plainly': ({ what: sort }) => what[sort] ?? sort,
+
+  'after-job': ({ job, because }, say) => `nach ${say.saying(job)}: ${say.saying(because)}`,
+  'because-stayed': ({ edge }, say) =>
+    `dadurch dehnt sich ${say.thing(edge)} nicht aus, deshalb vor allem, was an diese Kante genäht wird`,
+  'because-fused': ({ piece }, say) => `Einlage wird aufgebügelt, solange ${say.thing(piece)} flach liegt`,
+  'because-dart-crosses': ({ edge }, say) =>
+    `er mündet in ${say.thing(edge)} und muss geschlossen und gebügelt sein, bevor diese Kante genäht wird`,
+  'because-folded': ({ edge }, say) => `${say.thing(edge)} hat erst gefaltet ihre Länge`,
+  'because-gathered': () => 'die Kante passt erst, wenn sie eingekräuselt ist',
+  'because-flat': () => 'ein Verschluss oder Schlitz wird gearbeitet, solange die Teile flach liegen',
+  'because-edge-round': ({ edges }, say) =>
+    `${edgeWords(edges, say)} wird vor der Kante ringsum fertiggestellt`,
+  'because-crosses': ({ edges }, say) => `sie kreuzt ${edgeWords(edges, say)}`,
+  'because-neck-is-round': () => 'der Halsausschnitt ist erst mit geschlossenen Schultern rund',
+  'because-knit-flat': () =>
+    'bei Maschenware wird der Ärmel flach eingesetzt, danach werden Seite und Ärmel in einem Zug geschlossen',
+  'because-shirt-flat': () =>
+    'bei Hemden wird der Ärmel flach eingesetzt, danach werden Seite und Ärmel in einem Zug geschlossen',
+  'because-raglan-flat': () =>
+    'ein Raglanärmel wird flach eingesetzt, danach werden Seite und Ärmel in einem Zug geschlossen',
+  'because-set-in-round': () =>
+    'bei Webstoff wird der Ärmel rund in das geschlossene Armloch gesetzt, damit sich die Mehrweite verteilen lässt',
+  'because-sewn-as-ring': () => 'es wird als Ring angenäht, Zeichen auf Zeichen',
+  'because-turned-first': () =>
+    'als geschlossener Ring lässt sich das Stück über der Lücke nicht mehr wenden',
+  'because-hems-drop': () =>
+    'ausgestellter und schräger Stoff hängt aus, und zwar ungleich; ein sofort genähter Saum würde zipfeln',
+  'because-through-buttonhole': () => 'jeder Knopf wird durch sein fertiges Knopfloch angezeichnet',
+  'because-pocket-flat': () => 'Taschen und Schlitze werden genäht, solange das Teil flach liegt',
+  'because-layers-first': () => 'es wird genäht und gewendet, bevor es angenäht wird',
+  'because-between': () => 'der Kragen liegt zwischen Oberstoff und Besatz',
+  'because-sewn-before-turned': () => 'gewendet wird, wenn alles angenäht ist',
+  'because-lining-turns-through': () =>
+    'wären Schultern und Seiten geschlossen, ließe sich das Futter nicht mehr wenden',
+  'because-casing-first': () => 'es wird in den fertigen Tunnel gezogen',
+  'because-free': ({ kind }) => early[kind] ?? 'davor muss nichts genäht werden',
+};
+
+const early: Readonly<Record<string, string>> = {
+  stay: 'eine Kante wird gesichert, bevor etwas an sie genäht wird',
+  fuse: 'Einlage kommt zuerst, solange das Teil flach liegt',
+  dart: 'Abnäher kommen zuerst, solange das Teil flach liegt',
+  pleat: 'Falten kommen zuerst, solange das Teil flach liegt',
+  pocket: 'Taschen gelingen am leichtesten, solange das Teil flach liegt',
+  layers: 'es wird zum Annähen vorbereitet',
+  opening: 'ein Schlitz gelingt am leichtesten, solange das Teil flach liegt',
+  inset: 'ein Einsatz wird vor der Kante ringsum fertig',
+  turn: 'gewendet wird, solange das Band an den Enden offen ist',
+  band: 'keine Naht kreuzt die Kante',
+  facing: 'keine Naht kreuzt die Kante',
+  hang: 'keine Naht kreuzt den Saum',
+  hem: 'keine Naht kreuzt ihn; Säume kommen spät, wenn die Länge feststeht',
+  buttonhole: 'Verschlüsse kommen zuletzt',
+  button: 'Verschlüsse kommen zuletzt',
+};
+
+export const orderTellings: Tellings<OrderTellings> = {
+  'order-trapped': ({ jobs }, say) => ({
+    message:
+      jobs.length === 1
+        ? `Vor sich selbst müsste erledigt werden: ${say.saying(jobs[0]!)}.`
+        : `Diese Arbeiten sperren einander; jede müsste vor der nächsten und die letzte vor der ersten getan werden: ${jobs.map(say.saying).join(', ')}.`,
+    remedy: 'Lassen Sie eine davon offen, bis die anderen getan sind, oder nähen Sie dieses Stück anders.',
+  }),
+  'lining-cannot-be-turned': ({ seam, gapMm }, say) => ({
+    message:
+      'Das Futter ist ringsum eingenäht: Sind alle Nähte geschlossen, lässt sich das Kleidungsstück nicht mehr wenden.',
+    remedy: `Lassen Sie etwa ${say.length(gapMm)} offen, wenden Sie hindurch und schließen Sie von Hand: ${say.thing(seam)}.`,
+  }),
+};
