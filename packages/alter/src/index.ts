@@ -1,3 +1,5 @@
+import * as field from './verb/fields.js';
+
 export type { Alteration, Derived, DerivedKind, MakingNote } from './alteration.js';
 // derive: pieces made from edges
 export type { DraftBand } from './derive/draft-band.js';
@@ -76,3 +78,5 @@ export type { AnyVerb, Leaves, Start, Verb } from './verb/verb.js';
 export { perform, verbOf } from './verb/verb.js';
 export type { VerbName } from './verbs.js';
 export { verbs } from './verbs.js';
+// verb: how a trade verb is declared; `field.piece()`, `field.length()` … make its fields
+export { field };

@@ -16,6 +16,8 @@ export type { Verb } from './verbs.js';
 // words: what is said to a maker, by language and unit
 export type { Catalogue, Sentences, Tellings, Told } from './words/catalogue.js';
 export { english } from './words/english/index.js';
+export { german } from './words/german/index.js';
+export { verbs as germanVerbs } from './words/german/verbs.js';
 export type { Grammar, Say } from './words/say.js';
 export type { Entries, Words } from './words/words.js';
 export { wordsOf } from './words/words.js';

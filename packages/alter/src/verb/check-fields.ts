@@ -1,12 +1,13 @@
-import { locating } from '@paperhinge/geometry';
-import type { Field, Fields } from './fields.js';
+import { type Field, type Fields, longestLength, mostEase } from './fields.js';
 import { refusal } from './tellings.js';
 import type { AnyVerb } from './verb.js';
 
 type Given = Readonly<Record<string, unknown>>;
 
 /** The fields a verb was given, checked, with the usual values of those left out. @throws PatternError, see `perform` */
-export function checkFields(verb: AnyVerb, given: object): Given {
+export function checkFields(verb: AnyVerb, given: unknown): Given {
+  if (typeof given !== 'object' || given === null || Array.isArray(given))
+    throw refusal('fields-expected', { verb: verb.verb, fields: Object.keys(verb.fields) });
   const fields = given as Given;
   const filled = checked(verb.verb, verb.fields, fields);
   for (const names of verb.oneOf ?? []) {
@@ -24,7 +25,7 @@ function checked(verb: string, fields: Fields, given: Given): Given {
   if (unknown !== undefined)
     throw refusal('field-unknown', { verb, field: unknown, fields: Object.keys(fields) });
   const entries = Object.entries(fields).flatMap(([name, field]): [string, unknown][] => {
-    const value = given[name] ?? field.usual;
+    const value = given[name] === undefined ? field.usual : given[name];
     if (value === undefined) {
       if (field.giving === 'needed') throw refusal('field-missing', { verb, fields: [name] });
       return [];
@@ -36,14 +37,16 @@ function checked(verb: string, fields: Fields, given: Given): Given {
 
 /** A value of its field's kind, as it was given; a group with its own usual values. */
 function checkedValue(verb: string, name: string, field: Field, value: unknown): unknown {
-  const wrong = () => refusal('field-not-usable', { verb, field: name, kind: field.kind });
-  switch (field.kind) {
+  const { kind, words } = field;
+  const wrong = () =>
+    refusal('field-not-usable', { verb, field: name, kind, ...(words && words.length > 0 ? { words } : {}) });
+  switch (kind) {
     case 'length':
     case 'angle':
     case 'share':
     case 'count':
       if (typeof value !== 'number' || !Number.isFinite(value)) throw wrong();
-      if (field.kind === 'count' && !Number.isInteger(value)) throw wrong();
+      if (kind === 'count' && !Number.isInteger(value)) throw wrong();
       requireInRange(verb, name, field, value);
       return value;
     case 'lengths':
@@ -55,8 +58,9 @@ function checkedValue(verb: string, name: string, field: Field, value: unknown):
       if (!isEase(value)) throw wrong();
       return value;
     case 'choice':
-      if (!field.words!.includes(value as string))
-        throw refusal('choice-unknown', { verb, field: name, given: String(value), words: field.words! });
+      if (typeof value !== 'string') throw wrong();
+      if (!words!.includes(value))
+        throw refusal('choice-unknown', { verb, field: name, given: value, words: words! });
       return value;
     case 'yes-or-no':
       if (typeof value !== 'boolean') throw wrong();
@@ -68,7 +72,7 @@ function checkedValue(verb: string, name: string, field: Field, value: unknown):
       if (!isEdgeRef(value)) throw wrong();
       return value;
     case 'edges-of-pieces':
-      if (field.words?.includes(value as string)) return value;
+      if (words?.includes(value as string)) return value;
       if (!Array.isArray(value) || value.length === 0 || !value.every(isEdgeRef)) throw wrong();
       return value;
     case 'place':
@@ -82,8 +86,11 @@ function checkedValue(verb: string, name: string, field: Field, value: unknown):
       if (!(Array.isArray(value) && value.length === 2 && value.every(isPlace))) throw wrong();
       return value;
     case 'group':
-      if (typeof value !== 'object' || value === null) throw wrong();
-      return locating({}, () => checked(verb, field.fields!, value as Given));
+      if (typeof value !== 'object' || value === null || Array.isArray(value)) throw wrong();
+      return checked(verb, field.fields!, value as Given);
+    case 'new-name':
+      if (!isName(value) || value.length > longestName || unprintable.test(value)) throw wrong();
+      return value;
     default:
       if (!isName(value)) throw wrong();
       return value;
@@ -96,6 +103,10 @@ function requireInRange(verb: string, name: string, field: Field, value: number)
   throw refusal('field-out-of-range', { verb, field: name, kind, value, least, most, over });
 }
 
+/** Characters a name may have, so that it fits on a piece and in a sentence. */
+const longestName = 100;
+const unprintable = /[\p{C}\p{Zl}\p{Zp}]/u;
+
 const isName = (value: unknown): value is string => typeof value === 'string' && value.trim() !== '';
 
 function isEdgeRef(value: unknown): boolean {
@@ -106,8 +117,9 @@ function isEdgeRef(value: unknown): boolean {
 /** A share or a length, neither absurd; `resolvePosition` asks whether it lies on the edge. */
 function isPlace(value: unknown): boolean {
   if (typeof value !== 'object' || value === null) return false;
-  const { share, mm, from } = value as Given;
+  const { share, mm, from, ...others } = value as Given;
   return (
+    Object.keys(others).length === 0 &&
     Number.isFinite(share ?? mm) &&
     (share === undefined) !== (mm === undefined) &&
     (from === undefined || isName(from))
@@ -117,6 +129,11 @@ function isPlace(value: unknown): boolean {
 /** Millimetres or per cent, one of them. */
 function isEase(value: unknown): boolean {
   if (typeof value !== 'object' || value === null) return false;
-  const { mm, percent } = value as Given;
-  return Number.isFinite(mm ?? percent) && (mm === undefined) !== (percent === undefined);
+  const { mm, percent, ...others } = value as Given;
+  if (Object.keys(others).length > 0) return false;
+  if ((mm === undefined) === (percent === undefined)) return false;
+  return (
+    Number.isFinite(mm ?? percent) &&
+    Math.abs((mm ?? percent) as number) <= (mm === undefined ? mostEase : longestLength)
+  );
 }

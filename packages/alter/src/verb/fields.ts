@@ -65,7 +65,9 @@ const needed = <T>(kind: FieldKind, more: Omit<Field<T>, 'kind' | 'giving'> = {}
 });
 
 /** mm: longer than any garment needs, so that a wrong unit is told and not sewn. */
-const longestLength = 5000;
+export const longestLength = 5000;
+/** Per cent: gathers take two or three times the length, never eleven. */
+export const mostEase = 1000;
 
 export const piece = (): Needed<string> => needed('piece');
 export const pieces = (): Needed<readonly string[]> => needed('pieces');

@@ -83,5 +83,5 @@ export function perform<P, F extends FieldsOf<P>>(verb: Verb<P, F>, pattern: Pat
 export function perform(verb: AnyVerb, pattern: Pattern, given: object): Alteration;
 export function perform(verb: object, pattern: Pattern, given: unknown): Alteration {
   const { alter } = verb as AnyVerb;
-  return alter(pattern, checkFields(verb as AnyVerb, given as object) as never);
+  return alter(pattern, checkFields(verb as AnyVerb, given) as never);
 }

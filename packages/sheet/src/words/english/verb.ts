@@ -13,7 +13,10 @@ const kinds: Readonly<Record<string, string>> = {
   place: 'a place on an edge, such as 1/3 or 60 mm from shoulder',
   places: 'a place on an edge, or two of them',
   length: 'a length',
-  lengths: 'lengths',
+  range: 'two places on an edge, such as [1/4, 3/4]',
+  lengths: 'a length, or two of them: one for either end',
+  ease: 'a length or a percentage with its sign',
+  'new-name': 'a name of up to 100 letters, digits, spaces and signs',
   angle: 'an angle in degrees',
   share: 'a percentage with its sign, such as 80 %',
   count: 'a whole number',
@@ -22,6 +25,10 @@ const kinds: Readonly<Record<string, string>> = {
 };
 
 export const verb: Tellings<VerbTellings> = {
+  'fields-expected': ({ verb, fields }) => ({
+    message: `"${verb}" has no fields.`,
+    remedy: `Give it ${list(fields.map(f => `"${inSheet(f)}"`))}, as far as they are needed.`,
+  }),
   'field-missing': ({ verb, fields }) => ({
     message: `"${verb}" does not say ${list(fields.map(f => `"${inSheet(f)}"`))}${fields.length > 1 ? ', one of the two' : ''}.`,
     remedy: `Add ${fields.map(f => `"${inSheet(f)}"`).join(' or ')}.`,
@@ -30,9 +37,12 @@ export const verb: Tellings<VerbTellings> = {
     message: `"${verb}" has no field ${say.written(field)}.`,
     remedy: instead(field, fields.map(inSheet), 'fields', say),
   }),
-  'field-not-usable': ({ verb, field, kind }) => ({
+  'field-not-usable': ({ verb, field, kind, words }) => ({
     message: `What "${inSheet(field)}" of "${verb}" holds cannot be used.`,
-    remedy: `Give ${kinds[kind] ?? 'a name'}.`,
+    remedy:
+      kind === 'choice'
+        ? `Give one of these: ${words!.join(', ')}.`
+        : `Give ${[...(words ?? []).map(w => `"${w}"`), kinds[kind] ?? 'a name'].join(' or ')}.`,
   }),
   'field-out-of-range': ({ verb, field, kind, value, least, most, over }, say) => ({
     message: `"${inSheet(field)}" of "${verb}" is ${figure(value, kind, say)}.`,

@@ -12,7 +12,10 @@ const kinds: Readonly<Record<string, string>> = {
   place: 'eine Stelle auf einer Kante, etwa 1/3 oder 60 mm from shoulder',
   places: 'eine Stelle auf einer Kante oder zwei',
   length: 'eine Länge',
-  lengths: 'Längen',
+  range: 'zwei Stellen auf einer Kante, etwa [1/4, 3/4]',
+  lengths: 'eine Länge oder zwei: eine für jedes Ende',
+  ease: 'eine Länge oder einen Prozentwert mit Zeichen',
+  'new-name': 'einen Namen aus höchstens 100 Buchstaben, Ziffern, Leerzeichen und Zeichen',
   angle: 'einen Winkel in Grad',
   share: 'einen Prozentwert mit Zeichen, etwa 80 %',
   count: 'eine ganze Zahl',
@@ -22,6 +25,10 @@ const kinds: Readonly<Record<string, string>> = {
 const quoted = (field: string): string => `„${inSheet(field)}“`;
 
 export const verb: Tellings<VerbTellings> = {
+  'fields-expected': ({ verb, fields }) => ({
+    message: `„${verb}“ hat keine Felder.`,
+    remedy: `Geben Sie ${grammar.list(fields.map(quoted))} an, soweit nötig.`,
+  }),
   'field-missing': ({ verb, fields }) => ({
     message: `„${verb}“ nennt nicht ${fields.map(quoted).join(' oder ')}.`,
     remedy: `Fügen Sie ${fields.map(quoted).join(' oder ')} hinzu.`,
@@ -30,9 +37,12 @@ export const verb: Tellings<VerbTellings> = {
     message: `„${verb}“ hat kein Feld ${say.written(field)}.`,
     remedy: instead(field, fields.map(inSheet), 'Felder', say),
   }),
-  'field-not-usable': ({ verb, field, kind }) => ({
+  'field-not-usable': ({ verb, field, kind, words }) => ({
     message: `Was in ${quoted(field)} von „${verb}“ steht, ist nicht zu gebrauchen.`,
-    remedy: `Geben Sie ${kinds[kind] ?? 'einen Namen'} an.`,
+    remedy:
+      kind === 'choice'
+        ? `Geben Sie eines davon an: ${words!.join(', ')}.`
+        : `Geben Sie ${[...(words ?? []).map(w => `„${w}“`), kinds[kind] ?? 'einen Namen'].join(' oder ')} an.`,
   }),
   'field-out-of-range': ({ verb, field, kind, value, least, most, over }, say) => ({
     message: `${quoted(field)} von „${verb}“ ist ${figure(value, kind, say)}.`,

@@ -1,0 +1,87 @@
+import type { VerbName } from '@paperhinge/alter';
+
+/** What each verb does and the sentence that says it, in German; the English stands in the verb's own declaration. */
+export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly sentence: string }>> = {
+  shorten: {
+    does: 'Schneidet am Saum Länge ab oder faltet sie an einer Linie weg.',
+    sentence: '{pieces} um {by} kürzen, an: {at}',
+  },
+  lengthen: {
+    does: 'Gibt am Saum Länge zu oder zieht den Schnitt an einer Linie auseinander.',
+    sentence: '{pieces} um {by} verlängern, an: {at}',
+  },
+  'close dart': {
+    does: 'Schneidet von einer Kante bis zur Abnäherspitze auf, lässt dort einen Steg Papier stehen und dreht die Seite, bis der Abnäher zu und die Kante offen ist.',
+    sentence: 'Abnäher {dart} von {piece} in die Kante {into} schließen[, bei {at}][, zu {share}]',
+  },
+  'move dart': {
+    does: 'Schließt einen Abnäher und öffnet ihn um denselben Winkel an anderer Stelle; gedreht wird um seine Spitze oder um einen Punkt.',
+    sentence:
+      'Abnäher {dart} von {piece} in die Kante {to.edge} verlegen[, bei {to.at}][, gedreht um {pivot}][, Spitze {point back} zurückgesetzt]',
+  },
+  spread: {
+    does: 'Schneidet den Schnitt von einer Kante zur anderen auf und spreizt ihn, an einem Ende gelenkig oder parallel; ein negatives Maß schiebt ihn übereinander.',
+    sentence:
+      '{piece} von {from.edge}[ bei {from.at}] bis {to.edge}[ bei {to.at}] aufschneiden und spreizen[ um {by}][ um {angle}][, mit {slashes} Schnitten][, Gelenk: {hinge}]',
+  },
+  'take in': {
+    does: 'Macht eine Naht im ganzen Kleidungsstück um ein Maß enger, geteilt auf alle ihre Kanten; von einer Stelle zur anderen läuft es auf nichts aus.',
+    sentence: 'Naht {seam} um {by} enger[, voll bis {from}][, nichts ab {to}][, zwischen {between}]',
+  },
+  'let out': {
+    does: 'Macht eine Naht im ganzen Kleidungsstück um ein Maß weiter, geteilt auf alle ihre Kanten; von einer Stelle zur anderen läuft es auf nichts aus.',
+    sentence: 'Naht {seam} um {by} weiter[, voll bis {from}][, nichts ab {to}][, zwischen {between}]',
+  },
+  'recut neckline': {
+    does: 'Schneidet einen neuen Ausschnitt: ein V im alten, einen V-förmigen, runden oder eckigen nach Tiefe und halber Weite, oder einen entlang einer gezeichneten Linie.',
+    sentence:
+      'Neuer Ausschnitt an {piece}: {shape}[, {depth} tief][, {half width} nach jeder Seite][, entlang {line}]',
+  },
+  true: {
+    does: 'Streicht Kanten mit Stufen oder Knicken glatt aus, höchstens ein Grenzmaß von der alten Linie entfernt; beide Enden bleiben.',
+    sentence: '{edges} ausstreichen[, höchstens um {within} bewegt]',
+  },
+  'set allowance': {
+    does: 'Gibt Kanten eine andere Naht- oder Saumzugabe. Die Nahtlinie bleibt, die Schnittlinie wandert.',
+    sentence: 'Zugabe von {edges} auf {to} setzen',
+  },
+  'set seam': {
+    does: 'Sagt, wie eine Naht genäht wird: wie viel eine Seite eingehalten, gekräuselt, gedehnt oder in Falten gelegt wird, und wie genau beide passen müssen.',
+    sentence: 'Naht {seam} mit {ease} Mehrweite nähen[, {taken up}][, auf {tolerance} genau]',
+  },
+  'add notches': {
+    does: 'Misst beide Seiten einer Naht ab und gibt beiden Passzeichen, die sich beim Nähen treffen.',
+    sentence: 'Naht {seam} mit [{count} Passzeichen][einem Passzeichen bei {at}] versehen',
+  },
+  unfold: {
+    does: 'Klappt ein halbes Teil um seinen Bruch zu einem ganzen auf, das einfach zugeschnitten wird; jede gespiegelte Kante bekommt einen eigenen Namen.',
+    sentence: '{piece} um den Bruch aufklappen',
+  },
+  'remove piece': {
+    does: 'Nimmt ein Teil aus dem Schnitt, mit den Nähten, deren eine Seite es war.',
+    sentence: '{piece} entfernen',
+  },
+  'draft band': {
+    does: 'Zeichnet ein gerades Bündchen für Kanten, die im Kleidungsstück aufeinander folgen, um ein Verhältnis kürzer als sie, so dass es beim Annähen gedehnt wird.',
+    sentence:
+      'Bündchen „{name}“ für {along} zeichnen: {ratio} ihrer Länge, {width} breit[, über die Lücke {gap}][, {join} zum Schließen][, aus {fabric}]',
+  },
+  'draft strip': {
+    does: 'Zeichnet einen geraden Streifen, so lang wie seine Kanten im ganzen Kleidungsstück und so breit zugeschnitten wie angegeben.',
+    sentence:
+      'Streifen „{name}“ für {along} zeichnen, {width} breit zugeschnitten[, {join} zum Schließen][, aus {fabric}]',
+  },
+  'draft binding': {
+    does: 'Zeichnet einen Schrägstreifen, so lang wie seine Kanten im ganzen Kleidungsstück und viermal so breit zugeschnitten, wie er fertig ist.',
+    sentence:
+      'Einfassung „{name}“ für {along} zeichnen, fertig {width} breit[, {join} zum Schließen][, aus {fabric}]',
+  },
+  'draft facing': {
+    does: 'Zeichnet einen Beleg: außen die Kante selbst, innen ihre Parallele, im Bruch, wo es ihr Teil ist.',
+    sentence: 'Beleg „{name}“ für {along} zeichnen, {width} breit[, {join} zum Schließen][, aus {fabric}]',
+  },
+  'draft stay': {
+    does: 'Zeichnet eine Einlage, die eine Kante vor dem Ausdehnen bewahrt: außen die Kante selbst, innen ihre Parallele, ganz und ohne Zugabe.',
+    sentence: 'Einlage „{name}“ für {along} zeichnen, {width} breit[, {join} zum Schließen][, aus {fabric}]',
+  },
+};

@@ -1,0 +1,136 @@
+import { type AnyVerb, type Field, perform, verbs } from '@paperhinge/alter';
+import { PatternError } from '@paperhinge/geometry';
+import { describe, expect, test } from 'vitest';
+import { shiftPattern } from '../../support/shift.js';
+import { refusalOf } from '../../support/told.js';
+
+/** What an empty form, a slip of the pen or plain JavaScript may hand over. */
+const hostile: readonly unknown[] = [
+  Number.NaN,
+  Number.POSITIVE_INFINITY,
+  Number.NEGATIVE_INFINITY,
+  1e12,
+  -1e12,
+  1.5,
+  '',
+  '  ',
+  'nonsense',
+  '12',
+  null,
+  true,
+  [],
+  [Number.NaN, 1],
+  [1, 2, 3],
+  ['nonsense'],
+  {},
+  { share: Number.NaN },
+  { mm: '3' },
+  { share: 0.5, mm: 3 },
+  { piece: 'front' },
+  { edge: 7 },
+  12n,
+  Symbol('x'),
+  () => 1,
+  new Date(Number.NaN),
+];
+
+const isText = (value: unknown): boolean => typeof value === 'string' && value.trim() !== '';
+const isNumber = (value: unknown): value is number => typeof value === 'number' && Number.isFinite(value);
+/** Whether a value has the form of its field, so that only the pattern can tell that it will not do. */
+const hasForm: Readonly<Partial<Record<Field['kind'], (value: unknown, field: Field) => boolean>>> = {
+  length: (value, { least, most }) => isNumber(value) && value >= least! && value <= most!,
+  lengths: (value, { least, most }) => isNumber(value) && value >= least! && value <= most!,
+  share: (value, { least, most }) => isNumber(value) && value >= least! && value <= most!,
+  angle: (value, { least, most }) => isNumber(value) && value >= least! && value <= most!,
+  count: () => false,
+  choice: () => false,
+  'yes-or-no': value => value === true,
+  pieces: value => Array.isArray(value) && value.length > 0 && value.every(isText),
+  'edge-of-piece': () => false,
+  'edges-of-pieces': () => false,
+  place: () => false,
+  places: () => false,
+  range: () => false,
+  ease: () => false,
+  group: () => false,
+};
+
+/** A value of each kind that the shift has. */
+const sound: Readonly<Partial<Record<Field['kind'], unknown>>> = {
+  piece: 'front',
+  pieces: ['front'],
+  edge: 'hem',
+  'edge-of-piece': { piece: 'front', edge: 'hem' },
+  'edges-of-pieces': [{ piece: 'front', edge: 'hem' }],
+  dart: 'bust',
+  line: 'waist',
+  mark: 'bust point',
+  seam: 'side',
+  length: 5,
+  lengths: 5,
+  share: 0.5,
+  'new-name': 'new',
+};
+const soundValue = (field: Field): unknown =>
+  field.fields
+    ? Object.fromEntries(
+        Object.entries(field.fields)
+          .filter(([, inner]) => inner.giving === 'needed')
+          .map(([name, inner]) => [name, soundValue(inner)]),
+      )
+    : (field.words?.[0] ?? sound[field.kind]);
+const soundParameters = (verb: AnyVerb): Record<string, unknown> =>
+  Object.fromEntries(
+    Object.entries(verb.fields)
+      .filter(([, field]) => field.giving === 'needed')
+      .map(([name, field]) => [name, soundValue(field)]),
+  );
+
+const shut = ['field-not-usable', 'field-out-of-range', 'choice-unknown', 'field-missing', 'field-unknown'];
+
+describe.each(verbs.map(verb => [verb.verb, verb] as const))('%s', (_, verb) => {
+  const pattern = shiftPattern();
+  const cases = Object.entries(verb.fields).flatMap(([name, field]) =>
+    hostile
+      .filter(value => !(hasForm[field.kind] ?? isText)(value, field))
+      .map(value => [name, value] as const),
+  );
+
+  test('refuses at the door whatever is no value of a field', () => {
+    expect(cases.length).toBeGreaterThan(10);
+    for (const [name, value] of cases) {
+      const told = refusalOf(() => perform(verb, pattern, { ...soundParameters(verb), [name]: value }));
+      expect([name, shut.includes(told.code)]).toEqual([name, true]);
+      expect(told.message).not.toMatch(/undefined|NaN|\[object/);
+      expect(told.remedy).not.toBe('');
+    }
+  });
+
+  test('refuses fields it does not have, and what is no fields at all', () => {
+    for (const name of ['nonsense', 'constructor', 'toString', '__proto__x'])
+      expect(refusalOf(() => perform(verb, pattern, { ...soundParameters(verb), [name]: 1 })).code).toBe(
+        'field-unknown',
+      );
+    for (const given of [null, undefined, 'front', 7, [], [1]])
+      expect(refusalOf(() => perform(verb, pattern, given as never)).code).toBe('fields-expected');
+  });
+
+  test('misses what must be given', () => {
+    for (const [name, field] of Object.entries(verb.fields)) {
+      if (field.giving !== 'needed') continue;
+      const told = refusalOf(() => perform(verb, pattern, { ...soundParameters(verb), [name]: undefined }));
+      expect(told).toMatchObject({ code: 'field-missing', facts: { fields: [name] } });
+    }
+  });
+
+  test('never throws anything but a typed error where the form is right', () => {
+    for (const [name, field] of Object.entries(verb.fields))
+      for (const value of hostile.filter(v => (hasForm[field.kind] ?? isText)(v, field))) {
+        try {
+          perform(verb, pattern, { ...soundParameters(verb), [name]: value });
+        } catch (error) {
+          expect(error).toBeInstanceOf(PatternError);
+        }
+      }
+  });
+});

@@ -1,0 +1,43 @@
+import { field, inWords, perform, verbOf } from '@paperhinge/alter';
+import { pieceNamed, withPiece } from '@paperhinge/geometry';
+import { expect, test } from 'vitest';
+import { shiftPattern } from '../../support/shift.js';
+import { refusalOf, toldDid } from '../../support/told.js';
+
+// All that a new verb needs, in one file: its parameters, its fields, its words and what it does.
+interface Retitle {
+  readonly piece: string;
+  readonly to: string;
+  readonly style?: 'plain' | 'capitals';
+}
+const retitle = verbOf<Retitle>()({
+  verb: 'retitle',
+  does: 'Writes another title on a piece.',
+  fields: {
+    piece: field.piece(),
+    to: field.newName(),
+    style: field.usually(field.choice('plain', 'capitals'), 'plain'),
+  },
+  sentence: 'Call the {piece} {to}[ in {style}]',
+  startsAt: { piece: ['piece'] },
+  example: { pattern: 'woven-shift', step: { piece: 'front', to: 'Vorderteil' } },
+  alter: (pattern, { piece: name, to, style }) => {
+    const title = style === 'capitals' ? to.toUpperCase() : to;
+    return {
+      pattern: withPiece(pattern, { ...pieceNamed(pattern, name), title }),
+      did: inWords(`The ${name} is called ${title} now.`),
+      findings: [],
+    };
+  },
+});
+
+test('a verb declared outside is done with its usual values, and says what it did', () => {
+  const done = perform(retitle, shiftPattern(), { piece: 'front', to: 'Vorderteil' });
+  expect(pieceNamed(done.pattern, 'front').title).toBe('Vorderteil');
+  expect(toldDid(done)).toBe('The front is called Vorderteil now.');
+});
+
+test('its fields are checked as those of any verb', () => {
+  const wrong = { piece: 'front', to: '', style: 'plain' } as const;
+  expect(refusalOf(() => perform(retitle, shiftPattern(), wrong)).code).toBe('field-not-usable');
+});
