@@ -1,4 +1,5 @@
 import type { EdgeRef, Finding, Pattern, Saying } from '@paperhinge/geometry';
+import type { Became } from './became/became.js';
 
 /** What one step did to a pattern. The pattern given is never changed; every operation returns one of these. */
 export interface Alteration {
@@ -6,6 +7,8 @@ export interface Alteration {
   /** What was done, with its figures: "The bust dart of the front (13.2°) was closed into the hem, which opened by …". */
   readonly did: Saying | string;
   readonly findings: readonly Finding[];
+  /** What became of what; absent: `perform` tells it by names and lengths. */
+  readonly became?: Became;
   /** Pieces made from an edge by this step. */
   readonly derived?: readonly Derived[];
   /** What this step adds to the order of work. */

@@ -1,6 +1,13 @@
 import * as field from './verb/fields.js';
 
 export type { Alteration, Derived, DerivedKind, MakingNote } from './alteration.js';
+// became: what became of what, and following it
+export type { Became, EdgeSpan, SpanBecame, ThingBecame } from './became/became.js';
+export type { EdgeCorner, Followable, PlaceOnEdge } from './became/follow.js';
+export { follow, followThrough } from './became/follow.js';
+export { inTurn } from './became/in-turn.js';
+export { settled } from './became/settled.js';
+export type { BecameTellings } from './became/tellings.js';
 // derive: pieces made from edges
 export type { DraftBand } from './derive/draft-band.js';
 export { draftBand } from './derive/draft-band.js';

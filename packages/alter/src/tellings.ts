@@ -1,4 +1,5 @@
 import { sayingsOf } from '@paperhinge/geometry';
+import type { BecameTellings } from './became/tellings.js';
 import type { DeriveTellings } from './derive/tellings.js';
 import type { EditTellings } from './edit/tellings.js';
 import type { FitSentences } from './fit/sentences.js';
@@ -11,7 +12,8 @@ import type { VerbTellings } from './verb/tellings.js';
 
 /** Every code that this package tells, with its facts. Each folder lists its own. */
 export interface AlterTellings
-  extends HingeTellings,
+  extends BecameTellings,
+    HingeTellings,
     EditTellings,
     OperationTellings,
     DeriveTellings,

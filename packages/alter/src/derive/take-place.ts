@@ -7,7 +7,7 @@ import {
   type Piece,
   type Seam,
 } from '@paperhinge/geometry';
-import { withoutLostRuns } from '../edit/seam-runs.js';
+import { withoutLost } from '../became/settled.js';
 
 /** A seam between a drafted piece and the edges it was drafted for. */
 export interface DraftedSeam {
@@ -61,7 +61,7 @@ export function takePlace(
   );
   const added: Seam[] = sewn && !taken ? [seamOf(free(name), sewn, false)] : [];
   if (ends) added.push({ name: free(`${name} join`), ...ends, ease: { mm: 0 } });
-  const kept = withoutLostRuns({ ...pattern, pieces, seams: [...seams, ...added] });
+  const kept = withoutLost({ ...pattern, pieces, seams: [...seams, ...added] });
   const replaced: Finding = {
     severity: 'note',
     code: 'piece-replaced',

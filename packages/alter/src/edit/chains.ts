@@ -1,16 +1,17 @@
 import {
+  edgeNames,
   type Finding,
-  type Notch,
   type OutlinePart,
   type Path,
   PatternError,
   type Piece,
-  partsOfEdge,
   pathEnd,
   pathLength,
   pathsOfPart,
   tolerances,
 } from '@paperhinge/geometry';
+import type { Became } from '../became/became.js';
+import { carriedNotches, edgesBecame, type KeptStretch, keptWhole, shifted } from '../became/parts.js';
 import { meet } from './meet.js';
 
 /**
@@ -22,23 +23,21 @@ export interface Chain {
   /** Which leg, where the part is a dart. */
   readonly leg?: 0 | 1;
   readonly path: Path;
-  /** Carries a place (mm from the chain's former start) to its new place; nothing where it was cut away. */
-  readonly carry: (along: number) => number | undefined;
+  /** What of its former cloth it still is, before corners were cut. */
+  readonly kept: readonly KeptStretch[];
 }
-
-const staying = (along: number): number => along;
 
 /** The ring of chains, clockwise. */
 export const chainsOf = (piece: Piece): readonly Chain[] =>
-  piece.outline.parts.flatMap((part): readonly Chain[] =>
-    part.type === 'edge'
-      ? [{ part, path: part.path, carry: staying }]
-      : pathsOfPart(part).map((path, leg) => ({
-          part,
-          ...(part.type === 'dart' ? { leg: leg as 0 | 1 } : {}),
-          path,
-          carry: staying,
-        })),
+  piece.outline.parts.flatMap(part =>
+    pathsOfPart(part).map(
+      (path, leg): Chain => ({
+        part,
+        ...(part.type === 'dart' ? { leg: leg as 0 | 1 } : {}),
+        path,
+        kept: keptWhole(pathLength(path)),
+      }),
+    ),
   );
 
 export const chainLabel = (chain: Chain): string =>
@@ -48,10 +47,7 @@ export const chainLabel = (chain: Chain): string =>
 export const grownAtStart = (chain: Chain, path: Path, by: number): Chain => ({
   ...chain,
   path,
-  carry: along => {
-    const before = chain.carry(along);
-    return before === undefined ? undefined : before + by;
-  },
+  kept: shifted(chain.kept, by),
 });
 
 /**
@@ -78,9 +74,10 @@ export function closeCorner(
   );
 }
 
-/** A piece with its outline replaced, and a finding for each notch that went. */
+/** A piece with its outline replaced, and what became of what on it. */
 export interface Reshaped {
   readonly piece: Piece;
+  readonly became: Became;
   readonly findings: readonly Finding[];
 }
 
@@ -98,61 +95,19 @@ export function pieceOfChains(piece: Piece, chains: readonly Chain[]): Reshaped 
     requireEqualLegs(piece, part.name, first!.path, second!.path);
     return { ...part, legs: [first!.path, second!.path], apex: pathEnd(first!.path) };
   });
-  const carried = carryNotches(piece, edge =>
-    partsOfEdge(piece, edge).map(part => {
-      const chain = chains.find(c => c.part === part)!;
-      return { before: pathLength(part.path), after: pathLength(chain.path), carry: chain.carry };
-    }),
-  );
-  return { piece: { ...piece, outline: { parts }, notches: carried.notches }, findings: carried.findings };
-}
-
-/** How the parts of one edge changed, in the edge's order of travel; an edge that is gone has no parts. */
-export interface PartChange {
-  readonly before: number;
-  readonly after: number;
-  readonly carry: (along: number) => number | undefined;
-}
-
-/** Every notch at its new place; those cut away are findings. */
-export function carryNotches(
-  piece: Piece,
-  changesOf: (edge: string) => readonly PartChange[],
-): { readonly notches: readonly Notch[]; readonly findings: readonly Finding[] } {
-  const findings: Finding[] = [];
-  const notches = piece.notches.flatMap((notch): readonly Notch[] => {
-    const at = carriedPlace(notch.at, changesOf(notch.edge));
-    if (at !== undefined) return [at === notch.at ? notch : { ...notch, at }];
-    findings.push(notchCutAway(piece, notch));
-    return [];
+  const edges = edgesBecame(piece, edgeNames(piece), part => {
+    const chain = chains.find(c => c.part === part)!;
+    return chain.path === part.path
+      ? undefined
+      : { before: pathLength(part.path), after: pathLength(chain.path), kept: chain.kept };
   });
-  return { notches, findings };
+  const became = { edges, things: [] };
+  return {
+    piece: { ...piece, outline: { parts }, notches: carriedNotches(piece, became) },
+    became,
+    findings: [],
+  };
 }
-
-function carriedPlace(at: number, parts: readonly PartChange[]): number | undefined {
-  const slack = tolerances.coincidenceTolerance;
-  let before = 0,
-    after = 0;
-  for (const [i, part] of parts.entries()) {
-    if (at <= before + part.before || i === parts.length - 1) {
-      const place = part.carry(at - before);
-      if (place === undefined || place < -slack || place > part.after + slack) return undefined;
-      return after + Math.min(Math.max(place, 0), part.after);
-    }
-    before += part.before;
-    after += part.after;
-  }
-  return undefined;
-}
-
-const notchCutAway = (piece: Piece, notch: Notch): Finding => ({
-  severity: 'warning',
-  code: 'notch-cut-away',
-  where: { piece: piece.name, edge: notch.edge },
-  message: `A notch${notch.name ? ` (${notch.name})` : ''} of ${piece.name}.${notch.edge}, ${notch.at.toFixed(1)} mm along it, was cut away.`,
-  figures: { atMm: notch.at },
-  remedy: 'Take its partner off too, or set both anew.',
-});
 
 function requireEqualLegs(piece: Piece, dart: string, first: Path, second: Path): void {
   const difference = Math.abs(pathLength(first) - pathLength(second));

@@ -7,6 +7,7 @@ import {
   partsOfEdge,
   pathLength,
 } from '@paperhinge/geometry';
+import { keptWhole, shifted } from '../became/parts.js';
 import { type Chain, chainLabel, chainsOf, closeCorner, pieceOfChains, type Reshaped } from './chains.js';
 import { movedInwards } from './inward-parallel.js';
 import { reachOf } from './meet.js';
@@ -59,7 +60,7 @@ export function moveEdgesInwards(
     const place = moving.get(before[i]!);
     if (!place) return chain;
     const shift = notchShift(before, chains, moving, i, place, taper);
-    return { ...chain, carry: along => along + shift };
+    return { ...chain, kept: shifted(keptWhole(pathLength(before[i]!.path)), shift) };
   });
   const done = tidied(piece, pieceOfChains(piece, carried));
   const message = `Moving the seam by ${depth.toFixed(1)} mm on each edge would make the outline of "${piece.name}" cross itself.`;

@@ -45,7 +45,7 @@ export function moveHem(piece: Piece, by: number): Reshaped {
   const done = tidied(piece, pieceOfChains(piece, chains));
   const message = `The hem of "${piece.name}", moved by ${Math.abs(by).toFixed(1)} mm, would run across the rest of its outline.`;
   requireSimple(done.piece, 'shorten-beyond-piece', message, 'Move it by less.');
-  return { piece: done.piece, findings: [...findings, ...done.findings] };
+  return { ...done, findings: [...findings, ...done.findings] };
 }
 
 /** The edge named `hem`, else the only edge of kind hem. @throws PatternError `no-hem`, `several-hems` */

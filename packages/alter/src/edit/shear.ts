@@ -55,18 +55,18 @@ export function shearedTogether(
     bottom = level(pathEnd(moved));
   const apart = dot(subtract(pathStart(moved), pathEnd(staying.path)), square);
   const rate = bottom === top ? 0 : apart / (bottom - top);
-  const first = transformedPath(staying.path, shear(square, up, rate, top));
-  const second = transformedPath(moved, shear(square, up, rate, bottom));
-  const whole = straightened(joined(endingIn(first, pathStart(second)), second));
+  const upper = transformedPath(staying.path, shear(square, up, rate, top));
+  const lower = transformedPath(moved, shear(square, up, rate, bottom));
+  const whole = straightened(joined(endingIn(upper, pathStart(lower)), lower));
   const kept = Math.min(c, staying.kept),
     lost = length - pathLength(whole);
-  // A notch keeps its distance from the corner of its own part; in a chain travelled from below the parts swap.
-  const carry = (at: number): number | undefined => {
-    const fromTop = startStays ? at : length - at;
-    if (fromTop > kept + tolerances.coincidenceTolerance && fromTop < c) return undefined;
-    return fromTop <= kept === startStays ? at : at - lost;
-  };
-  return { ...chain, path: startStays ? whole : reversedPath(whole), carry };
+  // Places keep their distance from the corner of their own part; in a chain travelled from below the parts swap.
+  const [first, last] = startStays ? [kept, c] : [length - c, length - kept];
+  const keptOfIt = [
+    { from: 0, to: first, by: 0 },
+    { from: last, to: length, by: -lost },
+  ];
+  return { ...chain, path: startStays ? whole : reversedPath(whole), kept: keptOfIt };
 }
 
 /** The part before the line, brought to the level at which the moved part begins. */

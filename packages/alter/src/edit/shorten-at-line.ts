@@ -55,7 +55,7 @@ export function shortenAtLine(piece: Piece, name: string, by: number): Reshaped 
   const done = tidied(piece, { ...carried, piece: { ...carried.piece, lines, marks } });
   const message = `Shortening "${piece.name}" by ${by.toFixed(1)} mm at "${name}" would make its outline cross itself.`;
   requireSimple(done.piece, 'shorten-beyond-piece', message, 'Move it by less.');
-  return { piece: done.piece, findings: [...findings, ...done.findings] };
+  return { ...done, findings: [...findings, ...done.findings] };
 }
 
 function lineNamed(piece: Piece, name: string): PieceLine {

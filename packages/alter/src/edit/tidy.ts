@@ -1,6 +1,5 @@
 import {
   containsPoint,
-  type Finding,
   intersectPaths,
   type Mark,
   outlinePath,
@@ -14,32 +13,34 @@ import {
   subpath,
   tolerances,
 } from '@paperhinge/geometry';
+import type { ThingBecame } from '../became/became.js';
 import type { Reshaped } from './chains.js';
 
 /**
  * What an edit cut away of the lines and marks drawn within a piece: lines are cut back to the new outline, those
- * wholly outside it and marks outside it go, each with a finding.
+ * wholly outside it and marks outside it go.
  * @param before the piece before the edit; what already lay outside it is left as it was
  */
-export function tidied(before: Piece, { piece, findings }: Reshaped): Reshaped {
+export function tidied(before: Piece, { piece, became, findings }: Reshaped): Reshaped {
   const was = outlinePath(before.outline),
     is = outlinePath(piece.outline);
-  const found: Finding[] = [];
+  const gone: ThingBecame[] = [];
   const lines = piece.lines.flatMap((drawn): readonly PieceLine[] => {
     const path = insidePart(drawn.path, is);
     if (path === drawn.path) return [drawn];
     if (path === undefined && insidePart(drawn.path, was) === undefined) return [drawn];
     if (path !== undefined)
       return insidePart(drawn.path, was) === drawn.path ? [{ ...drawn, path }] : [drawn];
-    found.push(cutAway(piece, 'line', drawn.name));
+    gone.push({ was: { piece: piece.name, line: drawn.name } });
     return [];
   });
   const marks = piece.marks.filter((mark: Mark) => {
     if (containsPoint(is, mark.at) || !containsPoint(was, mark.at)) return true;
-    found.push(cutAway(piece, 'mark', mark.name));
+    gone.push({ was: { piece: piece.name, mark: mark.name } });
     return false;
   });
-  return { piece: { ...piece, lines, marks }, findings: [...findings, ...found] };
+  const things = [...became.things, ...gone];
+  return { piece: { ...piece, lines, marks }, became: { ...became, things }, findings };
 }
 
 /** The longest stretch of a line that lies within an outline: the line itself where all of it does. */
@@ -64,14 +65,6 @@ function insidePart(path: Path, outline: Path): Path | undefined {
   const whole = from <= tolerances.coincidenceTolerance && to >= length - tolerances.coincidenceTolerance;
   return whole ? path : subpath(path, from, to);
 }
-
-const cutAway = (piece: Piece, what: 'line' | 'mark', name: string): Finding => ({
-  severity: 'note',
-  code: `${what}-cut-away`,
-  where: { piece: piece.name },
-  message: `The ${what} "${name}" of "${piece.name}" lay in what was cut away and went with it.`,
-  remedy: `Draw it anew if it is needed.`,
-});
 
 /**
  * @throws PatternError with the given code where the outline crosses itself

@@ -4,45 +4,31 @@ import {
   type Finding,
   joined,
   type Mark,
-  type Notch,
   nearestOnPath,
   type Path,
   type PieceLine,
   type Point,
   pathLength,
-  tolerances,
   transformedPath,
 } from '@paperhinge/geometry';
 import { bridged } from '../edit/bridged.js';
-import type { Place } from './assemble.js';
 import { linePartsOf, sectionHolding } from './line-parts.js';
 import type { CutPiece } from './sections.js';
 
-/** What lies on a piece, moved with it, and what could not be. */
+/** What lies within a piece, moved with it, and what could not be. */
 export interface Carried {
-  readonly notches: readonly Notch[];
   readonly lines: readonly PieceLine[];
   readonly marks: readonly Mark[];
   readonly findings: readonly Finding[];
 }
 
 /**
- * Moves notches, lines and marks with the sections they lie on. A line that a cut crosses is parted, its parts move
+ * Moves lines and marks with the sections they lie on. A line that a cut crosses is parted, its parts move
  * with the cloth and are joined straight across the opening; of the grain line only the part on the cloth that
  * stayed is kept, since a piece has one grain. What is lost is a finding.
  */
-export function carry(
-  cutPiece: CutPiece,
-  motions: readonly Affine[],
-  places: readonly Place[],
-  holding: number,
-): Carried {
+export function carry(cutPiece: CutPiece, motions: readonly Affine[], holding: number): Carried {
   const findings: Finding[] = [];
-  const notches = cutPiece.piece.notches.flatMap(notch => {
-    const moved = carriedNotch(notch, places, holding);
-    if (!moved) findings.push(notchCutAway(cutPiece.piece.name, notch));
-    return moved ? [moved] : [];
-  });
   const marks = cutPiece.piece.marks.map(mark => {
     const section = sectionHolding(cutPiece, mark.at, holding) ?? nearestSection(cutPiece, mark.at);
     return { ...mark, at: apply(motions[section]!, mark.at) };
@@ -52,30 +38,8 @@ export function carry(
     carriedLine(cutPiece, motions, holding, line, findings, parted),
   );
   if (parted.length > 0) findings.push(linesParted(cutPiece.piece.name, parted));
-  return { notches, lines, marks, findings };
+  return { lines, marks, findings };
 }
-
-function carriedNotch(notch: Notch, places: readonly Place[], holding: number): Notch | undefined {
-  const near = tolerances.coincidenceTolerance;
-  const own = places.filter(
-    p => p.edge === notch.edge && p.from - near <= notch.at && notch.at <= p.to + near,
-  );
-  const place = own.find(p => p.section === holding) ?? own[0];
-  if (!place) return undefined;
-  return {
-    ...notch,
-    at: place.newFrom + Math.min(Math.max(notch.at - place.from, 0), place.to - place.from),
-  };
-}
-
-const notchCutAway = (piece: string, notch: Notch): Finding => ({
-  severity: 'warning',
-  code: 'notch-cut-away',
-  where: { piece, edge: notch.edge },
-  message: `The notch ${notch.name ? `"${notch.name}" ` : ''}at ${notch.at.toFixed(1)} mm of "${notch.edge}" was cut away with the overlap.`,
-  figures: { atMm: notch.at },
-  remedy: 'Place a new notch, and its partner on the other side of the seam.',
-});
 
 const nearestSection = (cutPiece: CutPiece, p: Point): number =>
   cutPiece.sections

@@ -8,6 +8,8 @@ import {
   type Point,
   selfCrossings,
 } from '@paperhinge/geometry';
+import type { Became } from '../became/became.js';
+import { carriedNotches } from '../became/parts.js';
 import { assemble, type ClosedDart, mouthKey, type Place } from './assemble.js';
 import { carry, same } from './carry.js';
 import { type CutAt, joinsOf, type Opening } from './joins.js';
@@ -31,9 +33,11 @@ export interface Swung {
   readonly piece: Piece;
   /** Old to new: where each run of each edge went. */
   readonly places: readonly Place[];
+  /** The same for all that follows an edge: notches, seams, handles. */
+  readonly became: Became;
   readonly openings: readonly Opening[];
   readonly closed: readonly ClosedDart[];
-  /** Lines parted, notches cut away: nothing is lost in silence. */
+  /** Lines parted: nothing is lost in silence. */
   readonly findings: readonly Finding[];
 }
 
@@ -61,8 +65,34 @@ export function swing(
     closing: wishes.closing ?? [],
   });
   checkSimple(cutPiece.piece, piece);
-  const { findings, ...carried } = carry(cutPiece, motions, places, holding);
-  return { piece: { ...piece, ...carried }, places, openings: joins.openings, closed, findings };
+  const { findings, ...carried } = carry(cutPiece, motions, holding);
+  const became = becameOf(cutPiece.piece.name, places, closed, holding);
+  const notches = carriedNotches(cutPiece.piece, became);
+  return {
+    piece: { ...piece, ...carried, notches },
+    places,
+    became,
+    openings: joins.openings,
+    closed,
+    findings,
+  };
+}
+
+/** The places as what became of the edges: those of the cloth that stays first, so that what lies on a cut stays. */
+function becameOf(
+  piece: string,
+  places: readonly Place[],
+  closed: readonly ClosedDart[],
+  holding: number,
+): Became {
+  const ordered = [...places].sort((a, b) => Number(b.section === holding) - Number(a.section === holding));
+  return {
+    edges: ordered.map(({ edge, from, to, newFrom }) => ({
+      was: { piece, edge, from, to },
+      now: { piece, edge, from: newFrom, to: newFrom + to - from },
+    })),
+    things: closed.map(({ dart }) => ({ was: { piece, dart } })),
+  };
 }
 
 /** An outline that was simple must stay so: paper cannot lie in two places at once. */

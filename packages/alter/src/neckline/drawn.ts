@@ -2,6 +2,7 @@ import {
   containsPoint,
   distance,
   type Edge,
+  edgeNames,
   intersectPaths,
   joined,
   nearestOnPath,
@@ -11,7 +12,6 @@ import {
   PatternError,
   type Piece,
   type Point,
-  partsOfEdge,
   pathEnd,
   pathLength,
   pathStart,
@@ -20,7 +20,9 @@ import {
   subpath,
   tolerances,
 } from '@paperhinge/geometry';
-import { type Chain, carryNotches, chainsOf, type PartChange, type Reshaped } from '../edit/chains.js';
+import type { ThingBecame } from '../became/became.js';
+import { carriedNotches, edgesBecame, type PartChange } from '../became/parts.js';
+import { type Chain, chainsOf, type Reshaped } from '../edit/chains.js';
 import { endingIn, startingIn } from '../edit/meet.js';
 
 /**
@@ -47,11 +49,16 @@ export function cutToDrawnLine(piece: Piece, neck: Edge, name: string): Reshaped
   const left = spans.flatMap(span => remainders(piece, span, start, end, whole));
   const after = [...left.filter(r => r.place >= end), ...left.filter(r => r.place < end)];
   const parts = withNeck(neck, fresh, after);
-  const { notches, findings } = carryNotches(piece, edge =>
-    partsOfEdge(piece, edge).map(part => changeOf(part, neck, left)),
-  );
+  const became = {
+    edges: edgesBecame(piece, edgeNames(piece), part => changeOf(part, neck, left, pathLength(fresh))),
+    things: [
+      { was: { piece: piece.name, line: name }, now: { piece: piece.name, edge: neck.name } },
+      ...thingsCutAway(piece, parts),
+    ],
+  };
   const lines = piece.lines.filter(l => l !== drawn);
-  return { piece: { ...piece, outline: { parts }, notches, lines }, findings };
+  const notches = carriedNotches(piece, became);
+  return { piece: { ...piece, outline: { parts }, notches, lines }, became, findings: [] };
 }
 
 /**
@@ -190,9 +197,28 @@ function snapped(part: Edge, i: number, ring: readonly OutlinePart[], neck: Path
   return path === part.path ? part : { ...part, path };
 }
 
-function changeOf(part: Edge, neck: Edge, left: readonly Remainder[]): PartChange {
-  const before = pathLength(part.path);
-  const kept = left.find(r => r.source === part);
-  if (part === neck || kept?.part.type !== 'edge') return { before, after: 0, carry: () => undefined };
-  return { before, after: pathLength(kept.part.path), carry: at => at - kept.cut };
+/** Darts and pleats of the part that went. */
+const thingsCutAway = (piece: Piece, parts: readonly OutlinePart[]): readonly ThingBecame[] =>
+  piece.outline.parts
+    .filter(part => part.type !== 'edge' && !parts.includes(part))
+    .map(({ type, name }) => ({
+      was: type === 'dart' ? { piece: piece.name, dart: name } : { piece: piece.name, pleat: name },
+    }));
+
+function changeOf(
+  part: Edge,
+  neck: Edge,
+  left: readonly Remainder[],
+  neckAfter: number,
+): PartChange | undefined {
+  if (part === neck) return { before: pathLength(part.path), after: neckAfter, kept: 'redrawn' };
+  const own = left.filter(r => r.source === part);
+  if (own.length === 1 && own[0]!.part === part) return undefined;
+  let after = 0;
+  const kept = own.map(({ part: rest, cut }) => {
+    const length = pathLength((rest as Edge).path);
+    after += length;
+    return { from: cut, to: cut + length, by: after - length - cut };
+  });
+  return { before: pathLength(part.path), after, kept };
 }

@@ -6,12 +6,12 @@ import {
   type Path,
   PatternError,
   type Piece,
-  partsOfEdge,
   pathLength,
   reversedPath,
   subpath,
 } from '@paperhinge/geometry';
-import { carryNotches, type PartChange, type Reshaped } from '../edit/chains.js';
+import { carriedNotches, edgesBecame, keptWhole, type PartChange, shifted } from '../became/parts.js';
+import type { Reshaped } from '../edit/chains.js';
 import { startingIn } from '../edit/meet.js';
 import type { RecutHalf } from './shapes.js';
 
@@ -33,16 +33,13 @@ export function reassembled(piece: Piece, neck: Edge, halves: readonly RecutHalf
   const parts = piece.outline.parts.flatMap(
     (part): readonly OutlinePart[] => changes.get(part)?.parts ?? [part],
   );
-  const { notches, findings } = carryNotches(piece, edge =>
-    partsOfEdge(piece, edge).map(part => changes.get(part)?.change ?? unchanged(part)),
-  );
-  return { piece: { ...piece, outline: { parts }, notches }, findings };
+  const became = {
+    edges: edgesBecame(piece, edgeNames(piece), part => changes.get(part)?.change),
+    things: [],
+  };
+  const notches = carriedNotches(piece, became);
+  return { piece: { ...piece, outline: { parts }, notches }, became, findings: [] };
 }
-
-const unchanged = (part: Edge): PartChange => {
-  const length = pathLength(part.path);
-  return { before: length, after: length, carry: at => at };
-};
 
 /** A path that leads outwards, in the outline's own direction. */
 const clockwise = (half: RecutHalf, path: Path): Path => (half.frame.against ? reversedPath(path) : path);
@@ -59,10 +56,10 @@ function changeAround(
     const { depth } = half.frame;
     const cut = depth === 0 ? down : startingIn(subpath(down, depth, length), centrePoint);
     const path = against ? cut : reversedPath(cut);
-    const carry = (at: number): number => (against ? at - depth : at);
+    const kept = shifted(keptWhole(length), against ? -depth : 0);
     changes.set(centre, {
       parts: [{ ...centre, path }],
-      change: { before: length, after: pathLength(path), carry },
+      change: { before: length, after: pathLength(path), kept },
     });
   }
   if (half.beyondBy !== 0) {
@@ -72,7 +69,7 @@ function changeAround(
       change: {
         before: pathLength(beyond.path),
         after: pathLength(path),
-        carry: at => (against ? at : at + half.beyondBy),
+        kept: shifted(keptWhole(pathLength(beyond.path)), against ? 0 : half.beyondBy),
       },
     });
   }
@@ -84,7 +81,7 @@ function replaced(neck: Edge, halves: readonly RecutHalf[]) {
   const change: PartChange = {
     before: pathLength(neck.path),
     after: pathLength(path),
-    carry: () => undefined,
+    kept: 'redrawn',
   };
   return { parts: [{ ...neck, path }], change };
 }
@@ -112,13 +109,12 @@ function besideInset(neck: Edge, halves: readonly RecutHalf[]) {
   const length = pathLength(neck.path);
   const firstLength = first ? pathLength(first.path) : 0,
     lastLength = last ? pathLength(last.path) : 0;
-  const carry = (at: number): number | undefined => {
-    if (first && at <= firstLength) return at;
-    return last && at >= length - lastLength ? at - length + lastLength + firstLength : undefined;
-  };
+  const atFirst = { from: 0, to: firstLength, by: 0 },
+    atLast = { from: length - lastLength, to: length, by: firstLength + lastLength - length };
+  const kept = [...(first ? [atFirst] : []), ...(last ? [atLast] : [])];
   return {
     parts: [...(first ? [first] : []), inset, ...(last ? [last] : [])],
-    change: { before: length, after: firstLength + lastLength, carry },
+    change: { before: length, after: firstLength + lastLength, kept },
   };
 }
 

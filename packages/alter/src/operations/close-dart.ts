@@ -79,6 +79,7 @@ export const closeDartVerb = verbOf<CloseDart>()({
       const swung = swing(cutPiece, motions, holding, share === 1 ? { closing: [dart.name] } : {});
       return {
         pattern: withPiece(pattern, swung.piece),
+        became: swung.became,
         did: saying('closed-dart', {
           dart: { piece: piece.name, dart: dart.name },
           into: { edge: parameters.into },

@@ -107,6 +107,7 @@ function moved(pattern: Pattern, parameters: MoveDart & { readonly pointBack: nu
     });
     return {
       pattern: withPiece(pattern, swung.piece),
+      became: swung.became,
       did: saying('moved-dart', {
         dart: { piece: piece.name, dart: dart.name },
         ...(parameters.pivot === undefined ? {} : { about: { mark: parameters.pivot } }),

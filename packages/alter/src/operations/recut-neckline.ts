@@ -11,7 +11,6 @@ import {
   withPiece,
 } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
-import { withoutLostRuns } from '../edit/seam-runs.js';
 import { requireSimple, tidied } from '../edit/tidy.js';
 import { cutToDrawnLine } from '../neckline/drawn.js';
 import { neckFrames } from '../neckline/frame.js';
@@ -89,7 +88,7 @@ function recut(pattern: Pattern, parameters: RecutNeckline): Alteration {
   const done = tidied(piece, cut);
   const message = `The new neckline of "${piece.name}" would run outside the piece.`;
   requireSimple(done.piece, 'neckline-leaves-piece', message, 'Make it narrower, or less deep.');
-  const { pattern: altered, findings: lost } = withoutLostRuns(withPiece(pattern, done.piece));
+  const altered = withPiece(pattern, done.piece);
   const { shape, depth, halfWidth, line } = parameters;
   return {
     pattern: altered,
@@ -100,7 +99,8 @@ function recut(pattern: Pattern, parameters: RecutNeckline): Alteration {
         ? { line: { line: line! } }
         : { depthMm: depth!, ...(halfWidth === undefined ? {} : { halfWidthMm: halfWidth }) }),
     }),
-    findings: [...done.findings, ...lost, ...shoulderFindings(pattern, altered, piece.name)],
+    became: done.became,
+    findings: [...done.findings, ...shoulderFindings(pattern, altered, piece.name)],
     ...(parameters.shape === 'inset V' ? { making: [insetNote(piece.name)] } : {}),
   };
 }

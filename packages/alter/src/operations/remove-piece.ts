@@ -1,6 +1,7 @@
 import { type Finding, type Pattern, pieceNamed } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
-import { withoutLostRuns } from '../edit/seam-runs.js';
+import { pieceGone } from '../became/by-names.js';
+import { withoutLost } from '../became/settled.js';
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';
 import { finding, refusal, saying } from './tellings.js';
@@ -31,7 +32,7 @@ export const removePieceVerb = verbOf<RemovePiece>()({
     const piece = pieceNamed(pattern, name);
     const pieces = pattern.pieces.filter(p => p !== piece);
     if (pieces.length === 0) throw refusal('last-piece', { piece: { piece: name } }, { piece: name });
-    const kept = withoutLostRuns({ ...pattern, pieces });
+    const kept = withoutLost({ ...pattern, pieces });
     const orphans = pieces
       .filter(p => p.madeFor?.some(e => e.piece === name))
       .map(
@@ -40,6 +41,7 @@ export const removePieceVerb = verbOf<RemovePiece>()({
       );
     return {
       pattern: kept.pattern,
+      became: pieceGone(piece),
       did: saying('removed-piece', {
         piece: { piece: name },
         seams: pattern.seams.length - kept.pattern.seams.length,

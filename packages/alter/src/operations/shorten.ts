@@ -1,5 +1,6 @@
 import { type Finding, type Pattern, pieceNamed, withPiece } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
+import { nothingBecame, together } from '../became/became.js';
 import { moveHem } from '../edit/move-hem.js';
 import { shortenAtLine } from '../edit/shorten-at-line.js';
 
@@ -61,12 +62,14 @@ function changeLength(pattern: Pattern, { pieces, at }: Shorten, by: number): Al
   const names = [...new Set(pieces)];
   const findings: Finding[] = [];
   let altered = pattern;
+  let became = nothingBecame;
   for (const name of names) {
     const piece = pieceNamed(altered, name);
     const done = at === 'hem' ? moveHem(piece, by) : shortenAtLine(piece, at, by);
     findings.push(...done.findings);
     altered = withPiece(altered, done.piece);
+    became = together(became, done.became);
   }
   const did = saying('shortened', { pieces: names.map(piece => ({ piece })), at, byMm: by });
-  return { pattern: altered, did, findings };
+  return { pattern: altered, did, findings, became };
 }

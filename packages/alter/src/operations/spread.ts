@@ -110,6 +110,7 @@ function spreadOut(pattern: Pattern, parameters: WholeSpread): Alteration {
     const swung = swing(cutPiece, motionsFrom(cutPiece, holding, parameters), holding);
     return {
       pattern: withPiece(pattern, swung.piece),
+      became: swung.became,
       did: whatItDid(parameters, cuts, turnsOf(cutPiece, parameters)),
       findings: openingFindings(piece.name, swung),
     };

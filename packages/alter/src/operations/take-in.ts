@@ -9,6 +9,7 @@ import {
   withPiece,
 } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
+import { nothingBecame, together } from '../became/became.js';
 import { type MovedRun, moveEdgesInwards } from '../edit/move-edges-inwards.js';
 import { seamNamed, shareOfSeam, sideLength, stretchOf } from '../edit/seam-place.js';
 import type { Taper } from '../edit/taper.js';
@@ -89,18 +90,20 @@ function moveSeam(pattern: Pattern, parameters: TakeIn, inwards: 1 | -1): Altera
   const taper = taperOf(pattern, seam, parameters);
   const findings: Finding[] = [];
   let altered = pattern;
+  let became = nothingBecame;
   for (const pieceName of new Set(sides.flatMap(side => side.runs.map(r => r.piece)))) {
     const piece = pieceNamed(altered, pieceName);
     const runs = sides.flatMap(side => side.runs.filter(r => r.piece === pieceName));
     const done = moveEdgesInwards(piece, runs, (inwards * byMm) / edges, taper);
     findings.push(...done.findings);
     altered = withPiece(altered, done.piece);
+    became = together(became, done.became);
   }
   // Both sides were equal before: if they no longer are, the maker must know from this step.
   const walked = walkSeam(altered, seam);
   if (walkSeam(pattern, seam).matches && !walked.matches)
     findings.push(...walked.findings.filter(f => f.severity === 'fault'));
-  return { pattern: altered, did: whatItDid(parameters, amounts, edges, inwards), findings };
+  return { pattern: altered, did: whatItDid(parameters, amounts, edges, inwards), findings, became };
 }
 
 interface Side {

@@ -3,6 +3,7 @@ import {
   type EdgeRef,
   type Finding,
   locating,
+  type Path,
   type Pattern,
   partsOfEdge,
   pathLength,
@@ -11,7 +12,9 @@ import {
   withPiece,
 } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
-import { carryNotches } from '../edit/chains.js';
+import { type Became, nothingBecame } from '../became/became.js';
+import { inTurn } from '../became/in-turn.js';
+import { carriedNotches, edgesBecame, type PartChange } from '../became/parts.js';
 import { requireSimple } from '../edit/tidy.js';
 import { wantedEnds } from '../truing/ends.js';
 import { type Trued, trueLine } from '../truing/true-line.js';
@@ -52,6 +55,7 @@ function trued(pattern: Pattern, { edges, within }: TrueEdges & { readonly withi
   const findings: Finding[] = [];
   const said: Saying[] = [];
   let altered = pattern;
+  let became: Became = nothingBecame;
   for (const ref of edges) {
     const where = { piece: ref.piece, edge: ref.edge };
     const piece = pieceNamed(altered, ref.piece);
@@ -66,14 +70,11 @@ function trued(pattern: Pattern, { edges, within }: TrueEdges & { readonly withi
       continue;
     }
     const fresh = new Map(parts.map((part, i) => [part as Edge, lines[i]!.path]));
-    const notches = carryNotches(piece, edge =>
-      partsOfEdge(piece, edge).map(part => {
-        const before = pathLength(part.path),
-          after = pathLength(fresh.get(part) ?? part.path);
-        // Neither end moved: a notch keeps its distance from the nearer.
-        return { before, after, carry: at => (at <= before / 2 ? at : at + after - before) };
-      }),
-    );
+    const own = {
+      edges: edgesBecame(piece, [ref.edge], part => changeOf(part, fresh.get(part))),
+      things: [],
+    };
+    became = inTurn(became, own);
     const done = {
       ...piece,
       outline: {
@@ -82,7 +83,7 @@ function trued(pattern: Pattern, { edges, within }: TrueEdges & { readonly withi
           return path ? { ...(part as Edge), path } : part;
         }),
       },
-      notches: notches.notches,
+      notches: carriedNotches(piece, own),
     };
     requireSimple(
       done,
@@ -90,11 +91,22 @@ function trued(pattern: Pattern, { edges, within }: TrueEdges & { readonly withi
       `Trued, ${ref.piece}.${ref.edge} would cross the outline.`,
       'Allow it less.',
     );
-    findings.push(...notches.findings);
     altered = withPiece(altered, done);
     said.push(saying('trued-edge', { edge: { ...ref }, movedMm: Math.max(...lines.map(t => t.movedMm)) }));
   }
-  return { pattern: altered, did: saying('trued', { edges: said }), findings };
+  return { pattern: altered, did: saying('trued', { edges: said }), findings, became };
+}
+
+/** Neither end of a trued part moved: places keep their distance from the nearer. */
+function changeOf({ path }: Edge, trued: Path | undefined): PartChange | undefined {
+  if (!trued) return undefined;
+  const before = pathLength(path),
+    after = pathLength(trued);
+  const kept = [
+    { from: 0, to: before / 2, by: 0 },
+    { from: before / 2, to: before, by: after - before },
+  ];
+  return { before, after, kept };
 }
 
 const leftOver = (ref: EdgeRef, left: Trued['left'][number], withinMm: number): Finding => ({

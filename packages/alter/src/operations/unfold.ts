@@ -1,15 +1,8 @@
-import {
-  type EdgeRef,
-  edgeNames,
-  locating,
-  type Pattern,
-  type Piece,
-  pieceNamed,
-} from '@paperhinge/geometry';
+import { edgeNames, locating, type Pattern, type Piece, pieceNamed } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
-import { withoutLostRuns } from '../edit/seam-runs.js';
-import { openedLines, openedMarks, openedNotches } from '../unfold/lying-on.js';
-import { type Fate, openedOutline } from '../unfold/mirrored-outline.js';
+import type { Became } from '../became/became.js';
+import { centreLineOf, openedEdges, openedLines, openedMarks, openedNotches } from '../unfold/lying-on.js';
+import { type OpenedOutline, openedOutline } from '../unfold/mirrored-outline.js';
 import { openedSeams } from '../unfold/opened-seams.js';
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';
@@ -45,35 +38,35 @@ function openedOut(pattern: Pattern, { piece: name }: Unfold): Alteration {
   const piece = pieceNamed(pattern, name);
   return locating({ piece: name }, () => {
     const opened = openedOutline(piece);
-    const { notches, findings } = openedNotches(piece, opened);
+    const became = openedBecame(piece, opened);
     const whole = {
       ...piece,
       outline: opened.outline,
-      notches,
+      notches: openedNotches(piece, became),
       lines: openedLines(piece, opened),
       marks: openedMarks(piece, opened),
       cutting: { ...piece.cutting, mirrored: false },
     };
     const followed = openedSeams(name, pattern.seams, opened.fates);
-    const pieces = pattern.pieces.map(p => (p === piece ? whole : madeForBothHalves(p, name, opened.fates)));
-    const kept = withoutLostRuns({ ...pattern, pieces, seams: followed.seams });
+    const pieces = pattern.pieces.map(p => (p === piece ? whole : p));
     return {
-      pattern: kept.pattern,
+      pattern: { ...pattern, pieces, seams: followed.seams },
+      became,
       did: saying('unfolded', {
         piece: { piece: name },
         fold: { edge: opened.fold.name },
         copies: edgeNames(whole).length - edgeNames(piece).length + 1,
       }),
-      findings: [...findings, ...followed.findings, ...kept.findings],
+      findings: followed.findings,
     };
   });
 }
 
-/** What was made for an edge that stood on both halves is made for its mirrored copy as well. */
-function madeForBothHalves(piece: Piece, opened: string, fates: ReadonlyMap<string, Fate>): Piece {
-  const others = (piece.madeFor ?? []).flatMap((ref): readonly EdgeRef[] => {
-    const fate = ref.piece === opened ? fates.get(ref.edge) : undefined;
-    return fate && 'other' in fate ? [{ piece: opened, edge: fate.other }] : [];
-  });
-  return others.length === 0 ? piece : { ...piece, madeFor: [...piece.madeFor!, ...others] };
+/** The fold is a line now. */
+function openedBecame(piece: Piece, opened: OpenedOutline): Became {
+  const fold = { piece: piece.name, edge: opened.fold.name };
+  return {
+    edges: openedEdges(piece, opened),
+    things: [{ was: fold, now: { piece: piece.name, line: centreLineOf(opened.fold) } }],
+  };
 }

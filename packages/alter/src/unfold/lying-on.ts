@@ -1,8 +1,9 @@
 import {
   apply,
   distance,
+  type Edge,
+  edgeNames,
   edgePath,
-  type Finding,
   isCentreName,
   type Mark,
   type Notch,
@@ -16,44 +17,49 @@ import {
   tolerances,
   transformedPath,
 } from '@paperhinge/geometry';
+import type { Became, SpanBecame } from '../became/became.js';
+import { follow } from '../became/follow.js';
 import { bridged } from '../edit/bridged.js';
 import { type OpenedOutline, unusedOther } from './mirrored-outline.js';
 
 /** Points this near the fold line are on it: what a drawing joins, it also means. */
 const onFold = tolerances.joiningGap;
 
-/** Notches of the opened piece: each edge's own, and their mirror images. */
-export function openedNotches(
-  piece: Piece,
-  { fates, fold }: OpenedOutline,
-): { readonly notches: readonly Notch[]; readonly findings: readonly Finding[] } {
-  const findings: Finding[] = [];
-  const notches = piece.notches.flatMap((notch): readonly Notch[] => {
-    const fate = fates.get(notch.edge);
-    if (!fate || notch.edge === fold.name) {
-      findings.push({
-        severity: 'warning',
-        code: 'notch-cut-away',
-        where: { piece: piece.name, edge: notch.edge },
-        message: `The notch at ${notch.at.toFixed(1)} mm of "${notch.edge}" is gone with the fold it stood on.`,
-        figures: { atMm: notch.at },
-        remedy: 'Mark the place on the centre line, if it is still wanted.',
-      });
-      return [];
-    }
-    const length = pathLength(edgePath(piece, notch.edge));
-    if ('other' in fate) return [notch, { ...notch, edge: fate.other, at: length - notch.at }];
-    const own = fate.crossing === 'end' ? notch.at : length + notch.at;
-    // A notch on the centre line is its own mirror image.
-    if (Math.abs(length - own) <= onFold) return [{ ...notch, at: length }];
-    const name = notch.name === undefined ? {} : { name: `${notch.name}-other` };
-    return [
-      { ...notch, at: own },
-      { ...notch, ...name, at: 2 * length - own },
-    ];
+/** What became of the edges: each lies where it did and, but for the fold, as its mirror image as well. */
+export function openedEdges(piece: Piece, { fates }: OpenedOutline): readonly SpanBecame[] {
+  return edgeNames(piece).flatMap((edge): readonly SpanBecame[] => {
+    const fate = fates.get(edge);
+    const length = pathLength(edgePath(piece, edge));
+    const was = { piece: piece.name, edge, from: 0, to: length };
+    if (!fate) return [{ was }];
+    if ('other' in fate)
+      return [
+        { was, now: was },
+        { was, now: { ...was, edge: fate.other, from: length, to: 0 } },
+      ];
+    const first = { ...was, from: 0, to: length },
+      second = { ...was, from: length, to: 2 * length };
+    return fate.crossing === 'end'
+      ? [
+          { was, now: first },
+          { was, now: { ...second, from: 2 * length, to: length } },
+        ]
+      : [
+          { was, now: second },
+          { was, now: { ...first, from: length, to: 0 } },
+        ];
   });
-  return { notches, findings };
 }
+
+/** Notches of the opened piece: each edge's own, and their mirror images, which have names of their own on one edge. */
+export const openedNotches = (piece: Piece, became: Became): readonly Notch[] =>
+  piece.notches.flatMap(notch =>
+    follow(became, { piece: piece.name, edge: notch.edge, at: notch.at }).map(({ edge, at }, i) => {
+      const name =
+        notch.name === undefined || i === 0 || edge !== notch.edge ? {} : { name: `${notch.name}-other` };
+      return { ...notch, ...name, edge, at };
+    }),
+  );
 
 /**
  * Lines of the opened piece. One grain line is enough; a line along the fold is its own mirror image; a line that
@@ -77,10 +83,13 @@ export function openedLines(piece: Piece, { map, fold }: OpenedOutline): readonl
     }
     return [line, { ...line, name: unusedOther(line.name, taken), path: transformedPath(line.path, map) }];
   });
-  const name = isCentreName(fold.name) ? fold.name : 'centre';
+  const name = centreLineOf(fold);
   const centre = taken.has(name) ? [] : [{ kind: 'placement' as const, name, path: fold.path }];
   return [...lines, ...centre];
 }
+
+/** The name of the line that a fold becomes. */
+export const centreLineOf = (fold: Edge): string => (isCentreName(fold.name) ? fold.name : 'centre');
 
 /** Marks of the opened piece, those off the fold twice. */
 export function openedMarks(piece: Piece, { map, fold }: OpenedOutline): readonly Mark[] {

@@ -1,5 +1,6 @@
 import type { Pattern } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
+import { settled } from '../became/settled.js';
 import { checkFields } from './check-fields.js';
 import type { Fields, FieldsOf, Filled } from './fields.js';
 
@@ -74,7 +75,8 @@ export const verbOf =
 
 /**
  * Does a verb to a pattern: what is left out takes its usual value, and what is no value of its field's kind is
- * refused before any work is done. A step of a sheet and a call of the library both come this way.
+ * refused before any work is done. Then whatever the step left without a place is taken out and told, see `settled`.
+ * A step of a sheet and a call of the library both come this way.
  * @throws PatternError `field-missing`, `field-not-usable`, `field-out-of-range`, `fields-exclude`, `field-unknown`;
  *   what the operation refuses
  */
@@ -83,5 +85,5 @@ export function perform<P, F extends FieldsOf<P>>(verb: Verb<P, F>, pattern: Pat
 export function perform(verb: AnyVerb, pattern: Pattern, given: object): Alteration;
 export function perform(verb: object, pattern: Pattern, given: unknown): Alteration {
   const { alter } = verb as AnyVerb;
-  return alter(pattern, checkFields(verb as AnyVerb, given) as never);
+  return settled(pattern, alter(pattern, checkFields(verb as AnyVerb, given) as never));
 }

@@ -1,4 +1,5 @@
 import type { Catalogue } from '../catalogue.js';
+import { became } from './became.js';
 import { curve } from './curve.js';
 import { cuttingLine } from './cutting-line.js';
 import { did } from './did.js';
@@ -21,6 +22,7 @@ export const english: Catalogue = {
     ...photo,
     ...verb,
     ...edit,
+    ...became,
     ...operations,
     ...fit,
     ...orderTellings,

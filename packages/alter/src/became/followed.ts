@@ -1,0 +1,51 @@
+import type { EdgeRef, EdgeRun, Fastening, Pattern, Piece, Seam } from '@paperhinge/geometry';
+import { follow, sameEdge } from './follow.js';
+import { followedRun, joinedRuns, type Step } from './run.js';
+
+/**
+ * The pattern after a step with its seams, fastenings and what its pieces were made for following what became of
+ * their edges. What the step made anew (another object than before) is its own affair and stays as it made it.
+ */
+export function followed(step: Step): Pattern {
+  const { before, after } = step;
+  const pieces = after.pieces.map(piece => withMadeFor(step, piece));
+  const seams = after.seams.map(seam => (before.seams.includes(seam) ? followedSeam(step, seam) : seam));
+  const fastenings = after.fastenings?.map(one =>
+    before.fastenings?.includes(one) ? followedFastening(step, one) : one,
+  );
+  return { ...after, pieces, seams, ...(fastenings ? { fastenings } : {}) };
+}
+
+function followedSeam(step: Step, seam: Seam): Seam {
+  const side = (which: 'a' | 'b') => {
+    const runs = seam[which].flatMap(run => kept(followedRun(step, run), run));
+    return sameRuns(runs, seam[which]) ? seam[which] : joinedRuns(step.after, runs);
+  };
+  const a = side('a'),
+    b = side('b');
+  return a === seam.a && b === seam.b ? seam : { ...seam, a, b };
+}
+
+const sameRuns = (a: readonly EdgeRun[], b: readonly EdgeRun[]): boolean =>
+  a.length === b.length && a.every((run, i) => sameRun(run, b[i]!));
+
+const sameRun = (a: EdgeRun, b: EdgeRun): boolean =>
+  sameEdge(a, b) && a.reversed === b.reversed && a.part?.from === b.part?.from && a.part?.to === b.part?.to;
+
+function followedFastening(step: Step, fastening: Fastening): Fastening {
+  const [along] = followedRun(step, fastening.along);
+  return along === undefined || sameRun(along, fastening.along) ? fastening : { ...fastening, along };
+}
+
+/** What is gone keeps its name here, so that it can be said what was lost; `withoutLost` takes it out. */
+const kept = <T>(now: readonly T[], was: T): readonly T[] => (now.length === 0 ? [was] : now);
+
+function withMadeFor({ before, became }: Step, piece: Piece): Piece {
+  const { madeFor } = piece;
+  if (!madeFor || !before.pieces.some(p => p.madeFor === madeFor)) return piece;
+  const places = madeFor.map((ref): readonly EdgeRef[] => kept(follow(became, ref), ref));
+  // In the order they stood in; mirrored copies follow at the end.
+  const now = [...places.map(own => own[0]!), ...places.flatMap(own => own.slice(1))];
+  const same = now.length === madeFor.length && now.every((ref, i) => sameEdge(ref, madeFor[i]!));
+  return same ? piece : { ...piece, madeFor: now };
+}

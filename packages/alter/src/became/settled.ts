@@ -1,0 +1,146 @@
+import {
+  type EdgeRef,
+  type EdgeRun,
+  edgeNames,
+  type Fastening,
+  type Finding,
+  type Notch,
+  type Pattern,
+  type Piece,
+  type Seam,
+  type Thing,
+  tolerances,
+} from '@paperhinge/geometry';
+import type { Alteration } from '../alteration.js';
+import { hasEdge } from '../fit/still-there.js';
+import type { Became } from './became.js';
+import { becameByNames, thingsOn } from './by-names.js';
+import { follow } from './follow.js';
+import { followed } from './followed.js';
+import type { Step } from './run.js';
+import { finding } from './tellings.js';
+
+/**
+ * An alteration with everything that every operation owes: what became of what (by names where it does not say),
+ * seams, fastenings and notches that follow, and a finding for each thing that went. Operations written outside the
+ * project come out the same as ours.
+ */
+export function settled(before: Pattern, alteration: Alteration): Alteration & { readonly became: Became } {
+  const became = alteration.became ?? becameByNames(before, alteration.pattern);
+  const carried = alteration.became
+    ? alteration.pattern
+    : withNotchesCarried({ before, after: alteration.pattern, became });
+  const kept = withoutLost(followed({ before, after: carried, became }));
+  const drafted = alteration.derived?.map(d => d.name) ?? [];
+  const lost = lostThings({ before, after: kept.pattern, became }, drafted);
+  const told = new Set(alteration.findings.map(keyOf));
+  const added = [...lost, ...kept.findings].filter(one => !told.has(keyOf(one)));
+  return {
+    ...alteration,
+    pattern: kept.pattern,
+    became,
+    findings: [...alteration.findings, ...added],
+  };
+}
+
+const keyOf = ({ code, where, figures, about }: Finding): string =>
+  JSON.stringify([code, where.piece, where.edge, figures, about]);
+
+/** Notches that a step left where they were although their edge changed, carried with it. */
+function withNotchesCarried({ before, after, became }: Step): Pattern {
+  const pieces = after.pieces.map(piece => {
+    const untouched = before.pieces.find(p => p.name === piece.name)?.notches ?? [];
+    const notches = piece.notches.flatMap((notch): readonly Notch[] => {
+      if (!untouched.includes(notch)) return hasEdge(after, onPiece(piece, notch)) ? [notch] : [];
+      return follow(became, { piece: piece.name, edge: notch.edge, at: notch.at }).map(({ edge, at }) =>
+        at === notch.at ? notch : { ...notch, edge, at },
+      );
+    });
+    return notches.every((notch, i) => notch === piece.notches[i]) && notches.length === piece.notches.length
+      ? piece
+      : { ...piece, notches };
+  });
+  return { ...after, pieces };
+}
+
+const onPiece = ({ name }: Piece, { edge }: Notch): EdgeRef => ({ piece: name, edge });
+
+/** Notches, edges, lines and marks that a step left no place for, on pieces still there and not drafted anew. */
+function lostThings(step: Step, drafted: readonly string[]): readonly Finding[] {
+  const { before, after, became } = step;
+  const stay = before.pieces.filter(
+    piece =>
+      !after.pieces.includes(piece) &&
+      !drafted.includes(piece.name) &&
+      follow(became, { piece: piece.name }).length > 0,
+  );
+  return stay.flatMap(piece => [
+    ...piece.notches
+      .filter(notch => isLost(step, piece, notch))
+      .map(({ name: notch, edge, at: atMm }) => {
+        const where = { piece: piece.name, edge };
+        return finding('warning', 'notch-cut-away', where, { notch, edge: where, atMm });
+      }),
+    ...edgeNames(piece)
+      .map(edge => ({ piece: piece.name, edge }))
+      .filter(edge => !follow<Thing>(became, edge).some(now => now.edge === undefined || isThere(after, now)))
+      .map(edge => finding('warning', 'edge-cut-away', edge, { edge })),
+    ...thingsOn(piece).flatMap(thing => {
+      if (follow(became, thing).length > 0) return [];
+      const where = { piece: piece.name };
+      if (thing.line !== undefined) return [finding('note', 'line-cut-away', where, { line: thing })];
+      return thing.mark === undefined ? [] : [finding('note', 'mark-cut-away', where, { mark: thing })];
+    }),
+  ]);
+}
+
+const isThere = (pattern: Pattern, { piece, edge }: Thing): boolean =>
+  piece !== undefined && edge !== undefined && hasEdge(pattern, { piece, edge });
+
+/** A named notch that now stands elsewhere was set anew, as those of a band's quarters are. */
+function isLost({ after, became }: Step, piece: Piece, notch: Notch): boolean {
+  const all = after.pieces.flatMap(p => p.notches.map(n => ({ ...n, piece: p.name })));
+  if (notch.name !== undefined && all.some(n => n.name === notch.name)) return false;
+  const places = follow(became, { piece: piece.name, edge: notch.edge, at: notch.at });
+  return !places.some(place =>
+    all.some(
+      n =>
+        n.piece === place.piece &&
+        n.edge === place.edge &&
+        Math.abs(n.at - place.at) <= tolerances.joiningGap,
+    ),
+  );
+}
+
+/** Takes runs along edges that are gone out of every seam, and seams and fastenings that have none left. */
+export function withoutLost(pattern: Pattern): {
+  readonly pattern: Pattern;
+  readonly findings: readonly Finding[];
+} {
+  const there = (run: EdgeRun): boolean =>
+    hasEdge(pattern, run) && (run.part === undefined || run.part.from < run.part.to);
+  const findings: Finding[] = [];
+  const seams = pattern.seams.flatMap((seam): readonly Seam[] => {
+    if (seam.a.every(there) && seam.b.every(there)) return [seam];
+    const lost = [...seam.a, ...seam.b]
+      .filter(run => !there(run))
+      .map(({ piece, edge }) => ({ piece, edge }));
+    const edges = lost.filter(
+      (one, i) => lost.findIndex(o => o.piece === one.piece && o.edge === one.edge) === i,
+    );
+    const left = { ...seam, a: seam.a.filter(there), b: seam.b.filter(there) };
+    const gone = left.a.length === 0 || left.b.length === 0;
+    const facts = { seam: { seam: seam.name }, edges };
+    findings.push(finding('warning', gone ? 'seam-gone' : 'seam-run-gone', { seam: seam.name }, facts));
+    return gone ? [] : [left];
+  });
+  const fastenings = pattern.fastenings?.filter((one: Fastening) => {
+    if (there(one.along)) return true;
+    const { piece, edge } = one.along;
+    const facts = { fastening: { fastening: one.name }, edge: { piece, edge } };
+    findings.push(finding('warning', 'fastening-gone', { piece, edge }, facts));
+    return false;
+  });
+  if (findings.length === 0) return { pattern, findings };
+  return { pattern: { ...pattern, seams, ...(fastenings ? { fastenings } : {}) }, findings };
+}

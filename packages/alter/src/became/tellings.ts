@@ -1,0 +1,15 @@
+import { sayingsOf, type Thing } from '@paperhinge/geometry';
+
+/** What is told of things that a step left no place for, whoever wrote the step. */
+export interface BecameTellings {
+  'notch-cut-away': { readonly notch?: string | undefined; readonly edge: Thing; readonly atMm: number };
+  'edge-cut-away': { readonly edge: Thing };
+  'line-cut-away': { readonly line: Thing };
+  'mark-cut-away': { readonly mark: Thing };
+  /** It lost a whole side, with these edges. */
+  'seam-gone': { readonly seam: Thing; readonly edges: readonly Thing[] };
+  'seam-run-gone': { readonly seam: Thing; readonly edges: readonly Thing[] };
+  'fastening-gone': { readonly fastening: Thing; readonly edge: Thing };
+}
+
+export const { finding } = sayingsOf<BecameTellings>();

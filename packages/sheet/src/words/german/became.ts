@@ -1,0 +1,34 @@
+import type { BecameTellings } from '@paperhinge/alter';
+import type { Tellings } from '../catalogue.js';
+
+/** Was ein Schritt nicht übrig ließ. */
+export const became: Tellings<BecameTellings> = {
+  'notch-cut-away': ({ notch, edge, atMm }, say) => ({
+    message: `${say.thing(edge)}: ${notch === undefined ? 'Ein Passzeichen' : `Das Passzeichen ${say.written(notch)}`} bei ${say.length(atMm)} wurde weggeschnitten.`,
+    remedy: 'Streichen Sie sein Gegenstück auf der anderen Seite der Naht, oder zeichnen Sie beide neu an.',
+  }),
+  'edge-cut-away': ({ edge }, say) => ({
+    message: `${say.thing(edge)} wurde ganz weggeschnitten.`,
+    remedy: 'Schneiden Sie weniger ab, wenn sie noch gebraucht wird.',
+  }),
+  'line-cut-away': ({ line }, say) => ({
+    message: `${say.thing(line)} lag in dem, was weggeschnitten wurde, und ist mit ihm fort.`,
+    remedy: 'Zeichnen Sie sie neu, wenn sie noch gebraucht wird.',
+  }),
+  'mark-cut-away': ({ mark }, say) => ({
+    message: `${say.thing(mark)} lag in dem, was weggeschnitten wurde, und ist mit ihm fort.`,
+    remedy: 'Zeichnen Sie ihn neu an, wenn er noch gebraucht wird.',
+  }),
+  'seam-gone': ({ seam, edges }, say) => ({
+    message: `${say.thing(seam)} ist fort: Es blieb nichts von ${say.things(edges)}.`,
+    remedy: 'Geben Sie an, woran das andere Teil nun genäht wird.',
+  }),
+  'seam-run-gone': ({ seam, edges }, say) => ({
+    message: `Zu ${say.thing(seam)} gehört nicht mehr: ${say.things(edges)}.`,
+    remedy: 'Geben Sie an, was an die übrigen Kanten genäht wird.',
+  }),
+  'fastening-gone': ({ fastening, edge }, say) => ({
+    message: `${say.thing(fastening)} ist fort: ${say.thing(edge)} wurde weggeschnitten.`,
+    remedy: 'Setzen Sie einen neuen ein, wenn das Kleidungsstück ihn noch braucht.',
+  }),
+};
