@@ -25,7 +25,7 @@ describe('paperhinge alter', () => {
   let outcome: Outcome;
   beforeAll(() => {
     outcome = built(['alter', sheet, '-o', out]);
-  });
+  }, 120_000);
   afterAll(() => rmSync(home, { recursive: true }));
 
   test('writes every output, says what it did, and leaves nothing else', () => {
@@ -153,7 +153,7 @@ describe('bad input ends with 2 and one line, and an earlier output stays', () =
     [
       'wrong unit',
       'unit: feet',
-      /^sheet\.yaml:2:7: "unit" is none of its choices: Use one of its choices: mm, cm, in\.$/,
+      /^sheet\.yaml:2:7: "unit" is none of its choices: Choose from its choices: mm, cm, in\.$/,
     ],
     [
       'wrong unit of a length',
@@ -168,7 +168,7 @@ describe('bad input ends with 2 and one line, and an earlier output stays', () =
     [
       'unknown edge',
       onSheet('true: { edges: front.hemm }'),
-      /^sheet\.yaml:3:20: Piece "front" has no edge "hemm" \(step 1, piece front, edge hemm\): Did you mean "hem"\?$/,
+      /^sheet\.yaml:3:20: The front has no edge "hemm" \(step 1, piece front, edge hemm\): Did you mean "hem"\?$/,
     ],
     [
       'a V deeper than the piece',
@@ -213,7 +213,7 @@ describe('bad input ends with 2 and one line, and an earlier output stays', () =
     [
       'a ratio without its sign',
       onSheet('draft band: { name: b, along: front.neck, ratio: 80, width: 50 }'),
-      /^sheet\.yaml:3:54: "ratio" is not a percentage with its sign \(step 1\): Write 80 %\.$/,
+      /^sheet\.yaml:3:54: "ratio" is not a percentage with its sign \(step 1\): Write 80 %, if that is what you mean\.$/,
     ],
   ])('%s', async (_, rest, line) => {
     const { home, out } = shift(rest);

@@ -40,7 +40,7 @@ const garment = (front: string, back: string): string =>
 function run(svg: string, steps: readonly object[], more: object = {}) {
   const { pattern, findings } = readPattern(svg, { file: 'yoke.svg' });
   const sheet = readSheet(JSON.stringify({ pattern: 'yoke.svg', ...more, steps }), { file: 'sheet.json' });
-  return runSheet(sheet, pattern, findings).record;
+  return runSheet(sheet, pattern, { readFindings: findings }).record;
 }
 const each = placings.flatMap(placing =>
   [true, false].map(fold => ({

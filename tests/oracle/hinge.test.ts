@@ -11,7 +11,7 @@ const drawing = (...elements: string[]): string =>
 function altered(svg: string, ...steps: readonly object[]) {
   const { pattern, findings } = readPattern(svg, { file: 'panel.svg' });
   const sheet = readSheet(JSON.stringify({ pattern: 'panel.svg', steps }), { file: 'sheet.json' });
-  const run = runSheet(sheet, pattern, findings);
+  const run = runSheet(sheet, pattern, { readFindings: findings });
   const measured = run.record.after.pieces.panel!;
   // What is written reads back to the same figures.
   const again = measurePattern(readPattern(run.svg, { file: 'altered.svg' }).pattern);

@@ -1,6 +1,7 @@
+import { verbs } from '@paperhinge/alter';
 import { expect, test } from 'vitest';
 import { sheetJsonSchema } from '../../packages/sheet/src/json-schema.js';
-import { verbs } from '../../packages/sheet/src/verbs.js';
+
 
 interface Schema {
   readonly properties: Readonly<Record<string, Schema>>;
@@ -8,12 +9,12 @@ interface Schema {
   readonly items: { readonly anyOf: readonly Schema[] };
   readonly additionalProperties?: boolean;
 }
-const schema = sheetJsonSchema() as unknown as Schema;
+const schema = sheetJsonSchema(verbs) as unknown as Schema;
 const fieldsOf = (verb: string) =>
   schema.properties.steps!.items.anyOf.find(s => s.required?.[0] === verb)!.properties[verb]!;
 
 test('the JSON Schema knows every verb', () => {
-  expect(schema.properties.steps!.items.anyOf.flatMap(s => s.required)).toEqual(verbs);
+  expect(schema.properties.steps!.items.anyOf.flatMap(s => s.required)).toEqual(verbs.map(v => v.verb));
 });
 
 test('the JSON Schema knows the fields of a verb and which of them it needs', () => {

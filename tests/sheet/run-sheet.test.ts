@@ -2,6 +2,7 @@ import { measurePattern, type Pattern, PatternError, readPattern } from '@paperh
 import { describe, expect, test } from 'vitest';
 import { runSheet } from '../../packages/sheet/src/run-sheet.js';
 import { shiftPattern } from '../support/shift.js';
+import { told as inEnglish } from '../support/told.js';
 import { faultsOf, read, withSteps } from './sheets.js';
 
 const run = (text: string, pattern: Pattern = shiftPattern()) => runSheet(read(text), pattern);
@@ -216,7 +217,9 @@ describe('findings', () => {
       message: 'm',
       remedy: 'r',
     } as const;
-    expect(runSheet(read(withSteps()), shiftPattern(), [onReading]).record.findings[0]).toEqual(onReading);
+    expect(
+      runSheet(read(withSteps()), shiftPattern(), { readFindings: [onReading] }).record.findings[0],
+    ).toEqual(onReading);
   });
 });
 
@@ -258,7 +261,7 @@ describe('the sheet laid over the pattern', () => {
     expect(() => run(`opening: { back.center-back: 120 }\n${withSteps()}`)).toThrow(
       expect.objectContaining({
         code: 'unknown-edge',
-        remedy: 'Did you mean "centre-back"?',
+        facts: expect.objectContaining({ name: 'center-back' }),
         where: { file: 'top.yaml', line: 1, column: 12, piece: 'back', edge: 'center-back' },
       }),
     );
@@ -268,7 +271,8 @@ describe('the sheet laid over the pattern', () => {
 describe('names the pattern does not have', () => {
   const told = (...steps: readonly string[]) =>
     faultsOf(() => runSteps(...steps)).map(
-      f => `${f.where.line}:${f.where.column} ${f.where.step} ${f.message} | ${f.remedy}`,
+      f =>
+        `${f.where.line}:${f.where.column} ${f.where.step} ${inEnglish(f).message} | ${inEnglish(f).remedy}`,
     );
 
   test('are told all at once, each at its own place, with what was meant', () => {
@@ -284,21 +288,21 @@ describe('names the pattern does not have', () => {
       ),
     ).toEqual([
       '3:22 1 The pattern has no piece "frnt". | Did you mean "front"?',
-      '4:39 2 Piece "front" has no dart "bst". | Did you mean "bust"?',
-      '4:50 2 Piece "front" has no edge "hemm". | Did you mean "hem"?',
-      '4:60 2 Piece "front" has no edge or dart "centre-frnt". | Did you mean "centre-front"?',
+      '4:39 2 The front has no dart "bst". | Did you mean "bust"?',
+      '4:50 2 The front has no edge "hemm". | Did you mean "hem"?',
+      '4:60 2 The front has no edge or dart "centre-frnt". | Did you mean "centre-front"?',
       '5:21 3 The pattern has no piece "bck". | Did you mean "back"?',
-      '5:30 3 Piece "back" has no edge "hm". | Did you mean "hem"?',
+      '5:30 3 The back has no edge "hm". | Did you mean "hem"?',
       '6:22 4 The pattern has no seam "sid". | Did you mean "side"?',
-      '7:71 5 Piece "front" has no mark "bust pont". | Did you mean "bust point"?',
+      '7:71 5 The front has no mark "bust pont". | Did you mean "bust point"?',
       '8:67 6 The pattern has no fabric "constrast". | Did you mean "contrast"?',
-      '9:35 7 Piece "front" has no line "waits". | Did you mean "waist"?',
+      '9:35 7 The front has no line "waits". | Did you mean "waist"?',
     ]);
   });
 
   test('a piece that an earlier step removed is missing', () => {
     expect(told('remove piece: { piece: back }', 'unfold: { piece: back }')).toEqual([
-      '4:22 2 The pattern has no piece "back". | Use one of its pieces: front, sleeve, neckband.',
+      '4:22 2 The pattern has no piece "back". | Choose from its pieces: front, sleeve, neckband.',
     ]);
   });
 
@@ -315,10 +319,10 @@ describe('names the pattern does not have', () => {
     const stay = 'draft stay: { name: stay, along: front.inset, width: 18 }';
     expect(() => runSteps(recut, stay)).not.toThrow();
     expect(told(stay, recut)).toEqual([
-      '3:38 1 Piece "front" has no edge "inset". | Use one of its edges: neck, shoulder, armhole, side-upper, side-lower, hem, centre-front.',
+      '3:38 1 The front has no edge "inset". | Choose from its edges: neck, shoulder, armhole, side-upper, side-lower, hem, centre-front.',
     ]);
     expect(told(recut, 'true: { edges: front.insat }')).toEqual([
-      '4:20 2 Piece "front" has no edge "insat". | Did you mean "inset"?',
+      '4:20 2 The front has no edge "insat". | Did you mean "inset"?',
     ]);
   });
 
@@ -335,7 +339,7 @@ describe('names the pattern does not have', () => {
   test('a dart that was closed is missing', () => {
     const close = 'close dart: { piece: front, dart: bust, into: hem }';
     expect(told(close, close)).toEqual([
-      '4:39 2 Piece "front" has no dart "bust". | There are no darts to choose from.',
+      '4:39 2 The front has no dart "bust". | There are no darts to choose from.',
     ]);
   });
 });
@@ -354,7 +358,7 @@ describe('what a step refuses', () => {
   test('an opening longer than its edge is refused at its line', () => {
     expect(() => run(`opening: { back.centre-back: 2000 }\n${withSteps()}`)).toThrow(
       expect.objectContaining({
-        code: 'opening-out-of-range',
+        code: 'opening-too-long',
         where: expect.objectContaining({ file: 'top.yaml', line: 1, column: 12 }),
       }),
     );
@@ -376,6 +380,6 @@ describe('what a step refuses', () => {
     expect(more).toEqual([]);
     expect(fault).toBeInstanceOf(PatternError);
     expect(fault!.where).toMatchObject({ file: 'top.yaml', line: 4, column: 5, step: 2 });
-    expect(fault!.remedy.length).toBeGreaterThan(5);
+    expect(inEnglish(fault!).remedy.length).toBeGreaterThan(5);
   });
 });

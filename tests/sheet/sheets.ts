@@ -1,7 +1,8 @@
 import { PatternError } from '@paperhinge/geometry';
+import { english, wordsOf } from '@paperhinge/sheet';
 import { faultsIn } from '../../packages/sheet/src/faults.js';
-import { readSheet } from '../../packages/sheet/src/read-sheet.js';
 import type { Sheet } from '../../packages/sheet/src/sheet.js';
+import { readSheet } from '../../packages/sheet/src/read-sheet.js';
 
 export const read = (text: string): Sheet => readSheet(text, { file: 'top.yaml' });
 
@@ -11,9 +12,11 @@ export const withSteps = (...steps: readonly string[]): string =>
 
 /** What refusing the text says: `line:column message | remedy`, one entry a fault. */
 export const refusals = (text: string): readonly string[] =>
-  faultsOf(() => read(text)).map(
-    ({ where, message, remedy }) => `${where.line}:${where.column} ${message} | ${remedy}`,
-  );
+  faultsOf(() => read(text)).map(fault => {
+    const { message, remedy } = inEnglish.error(fault);
+    return `${fault.where.line}:${fault.where.column} ${message} | ${remedy}`;
+  });
+const inEnglish = wordsOf(english, 'mm');
 
 export function faultsOf(work: () => unknown): readonly PatternError[] {
   try {

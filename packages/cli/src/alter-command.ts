@@ -38,7 +38,7 @@ export async function alterCommand(
     say('Reading the pattern');
     const { pattern, findings: onReading } = await loadPatternOf(sheet);
     say('Altering');
-    const run = runSheet(sheet, pattern, onReading);
+    const run = runSheet(sheet, pattern, { readFindings: onReading });
     const { altered, before, derived, record } = run;
     const cautions = cautionsFor({ pattern: altered, wearer: sheet.wearer, derived }).map(
       wordsIn(altered.unit).sentence,

@@ -74,6 +74,7 @@ export type { SeamWalk } from './measure/walk-seam.js';
 export { walkSeam, walkSeams } from './measure/walk-seam.js';
 // names in messages: quoted short, with the one that was meant
 export { listed, nearestName, quoted, suggestion } from './naming.js';
+export { oncePer, oncePerAll } from './once-per.js';
 export { boundsOfPath } from './path/bounds.js';
 export { curveOfLength } from './path/curve-of-length.js';
 export { fairCurve, fitCurve } from './path/fit.js';

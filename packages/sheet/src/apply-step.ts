@@ -1,8 +1,49 @@
-import { type Alteration, perform, verbs } from '@paperhinge/alter';
-import type { Pattern } from '@paperhinge/geometry';
-import type { SheetStep } from './sheet.js';
+import { type AnyVerb, perform } from '@paperhinge/alter';
+import { type Finding, oncePerAll, type Saying, validatePattern } from '@paperhinge/geometry';
+import { caused } from './caused.js';
+import { madeForAfter } from './made-for.js';
+import type { Step } from './sheet.js';
+import { type State, standingIn } from './state.js';
 
-/** Does one step to a pattern: the verb's own operation. @throws PatternError whatever the operation refuses */
-export function applyStep(pattern: Pattern, { verb, parameters }: SheetStep): Alteration {
-  return perform(verbs.find(v => v.verb === verb)!, pattern, parameters);
+/** A step that was done, or passed over as it is switched off. */
+export interface StepDone {
+  readonly step: Step;
+  /** What was done; absent where it is switched off. */
+  readonly did?: Saying | string;
+  /** What the operation found, and what stands now that did not stand before it. */
+  readonly findings: readonly Finding[];
+  /** What stands after it. */
+  readonly state: State;
 }
+
+/**
+ * Does one step to what stands. The same step on the same state is done once: asked again, what came of it is given
+ * again.
+ *
+ * @param verb the step's own
+ * @throws PatternError whatever the verb refuses
+ */
+export const applyStep: (state: State, step: Step, verb: AnyVerb) => StepDone = oncePerAll(
+  (state, step, verb) => [state, step, verb],
+  (state: State, step: Step, verb: AnyVerb): StepDone => {
+    if (step.off) return { step, findings: [], state };
+    const done = perform(verb, state.pattern, step.parameters);
+    // A step may ask for what no paper can be (a spread that crosses itself): better told here than on reading back.
+    validatePattern(done.pattern);
+    const drafted = done.derived?.map(d => d.name) ?? [];
+    const made = madeForAfter(state.made, done.pattern, drafted);
+    const standing = standingIn(done.pattern, made);
+    return {
+      step,
+      did: done.did,
+      findings: [...done.findings, ...caused(state.standing, standing)],
+      state: {
+        pattern: done.pattern,
+        derived: [...state.derived.filter(d => !drafted.includes(d.name)), ...(done.derived ?? [])],
+        making: [...state.making, ...(done.making ?? [])],
+        made,
+        standing,
+      },
+    };
+  },
+);

@@ -1,7 +1,19 @@
-import { PatternError, quoted } from '@paperhinge/geometry';
-import { type Document, isAlias, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument } from 'yaml';
+import type { PatternError } from '@paperhinge/geometry';
+import {
+  type Alias,
+  type Document,
+  isAlias,
+  isMap,
+  isScalar,
+  isSeq,
+  LineCounter,
+  type Node,
+  parseDocument,
+  type YAMLMap,
+} from 'yaml';
 import { SheetFaults } from './faults.js';
 import { deepestNesting, largestSheet, mostAliases, mostValues } from './limits.js';
+import { refusal, type SheetTellings, type SyntaxFault } from './tellings.js';
 
 /** Line and column in the sheet, both from 1. */
 export interface Place {
@@ -26,28 +38,10 @@ export interface Entry {
  * @throws SheetFaults each fault of the syntax with its line and column
  */
 export function readDocument(text: string, file: string): Tree {
-  const fault = (code: string, place: Place, message: string, remedy: string) =>
-    new PatternError(code, { message, remedy, where: { file, ...place } });
-  const top = { line: 1, column: 1 };
   if (text.length > largestSheet)
-    throw new SheetFaults([
-      fault(
-        'sheet-too-large',
-        top,
-        'The sheet is over 250 000 characters long.',
-        'Give an alteration sheet; they are a few thousand long.',
-      ),
-    ]);
+    throw alone(refusal('sheet-too-large', { mostCharacters: largestSheet }, { file, ...top }));
   const deep = tooDeep(text);
-  if (deep)
-    throw new SheetFaults([
-      fault(
-        'sheet-too-deep',
-        deep,
-        `Values are nested more than ${deepestNesting} deep.`,
-        'Keep to the fields of an alteration sheet.',
-      ),
-    ]);
+  if (deep) throw alone(refusal('sheet-too-deep', { mostLevels: deepestNesting }, { file, ...deep }));
   const lines = new LineCounter();
   const place = (offset: number): Place => {
     const { line, col } = lines.linePos(offset);
@@ -67,41 +61,31 @@ export function readDocument(text: string, file: string): Tree {
   // What follows a fault of syntax is often only its echo, so the first alone is told.
   const [first] = document.errors;
   if (first) {
-    const [message, remedy] = syntax[first.code] ?? syntax.other;
-    throw new SheetFaults([fault('sheet-not-read', place(first.pos[0]), message, remedy)]);
+    const fault = syntax[first.code] ?? 'any';
+    throw alone(refusal('sheet-not-read', { fault }, { file, ...place(first.pos[0]) }));
   }
   const faults: PatternError[] = [];
-  const tree = treeOf(document, place, (code, at, message, remedy) =>
-    faults.push(fault(code, at, message, remedy)),
+  const tree = treeOf(document, place, (at, code, facts) =>
+    faults.push(refusal(code, facts, { file, ...at })),
   );
   const [one, ...others] = faults;
   if (one) throw new SheetFaults([one, ...others]);
   return tree;
 }
+const top: Place = { line: 1, column: 1 };
+const alone = (fault: PatternError): SheetFaults => new SheetFaults([fault]);
 
-const check = 'Check the brackets, quotes and indentation at this place.';
-const syntax: Readonly<Record<string, readonly [message: string, remedy: string]>> & {
-  readonly other: readonly [string, string];
-} = {
-  other: ['This is neither YAML nor JSON from here on.', check],
-  TAB_AS_INDENT: ['A tab stands where spaces must.', 'Indent with spaces.'],
-  MULTIPLE_DOCS: [
-    'The file holds more than one document.',
-    'Keep one sheet in a file; take out the line "---".',
-  ],
-  MISSING_CHAR: ['A bracket, quote, comma or colon is missing here.', check],
-  BAD_INDENT: ['The indentation does not fit here.', check],
-  BAD_DQ_ESCAPE: [
-    'A backslash in quotes stands before a letter it cannot go with.',
-    'Use single quotes, or double the backslash.',
-  ],
-  BLOCK_AS_IMPLICIT_KEY: [
-    'A second "key: value" stands on one line.',
-    'Put each on its own line, or the value in quotes.',
-  ],
-  NON_STRING_KEY: ['A key is not a plain word.', 'Use words as keys.'],
-  RESOURCE_EXHAUSTION: ['Values are nested too deep.', 'Keep to the fields of an alteration sheet.'],
-  KEY_OVER_1024_CHARS: ['A key is over 1024 characters long.', 'Use the field names of an alteration sheet.'],
+/** The parser's codes. */
+const syntax: Readonly<Record<string, SyntaxFault>> = {
+  TAB_AS_INDENT: 'tab',
+  MULTIPLE_DOCS: 'several-documents',
+  MISSING_CHAR: 'sign-missing',
+  BAD_INDENT: 'indentation',
+  BAD_DQ_ESCAPE: 'backslash',
+  BLOCK_AS_IMPLICIT_KEY: 'two-on-a-line',
+  NON_STRING_KEY: 'key',
+  RESOURCE_EXHAUSTION: 'too-deep',
+  KEY_OVER_1024_CHARS: 'long-key',
 };
 
 /**
@@ -122,104 +106,60 @@ function tooDeep(text: string): Place | undefined {
   return undefined;
 }
 
-type Tell = (code: string, at: Place, message: string, remedy: string) => void;
+type Tell = <C extends keyof SheetTellings & string>(at: Place, code: C, facts: SheetTellings[C]) => void;
 
 /** The document as a tree; whatever is told, the tree goes on without it. */
 function treeOf(document: Document, placeOf: (offset: number) => Place, tell: Tell): Tree {
-  let aliases = 0,
-    values = 0;
+  let values = 0;
   const nothing = (place: Place): Tree => ({ kind: 'scalar', place, value: null });
+  const placeNear = (node: unknown, near: Place): Place =>
+    (node as Node | null)?.range ? placeOf((node as Node).range![0]) : near;
+  const targetOf = aliases(document, tell);
 
   const walk = (node: unknown, near: Place, depth: number): Tree => {
-    const here = (node as Node | null)?.range ? placeOf((node as Node).range![0]) : near;
+    const here = placeNear(node, near);
     if (++values > mostValues || depth > deepestNesting) {
-      if (values === mostValues + 1 || depth === deepestNesting + 1)
-        tell(
-          'sheet-too-large',
-          here,
-          'The sheet holds too much, or holds itself.',
-          'Keep to the fields of an alteration sheet.',
-        );
+      if (values === mostValues + 1 || depth === deepestNesting + 1) tell(here, 'sheet-too-large', {});
       return nothing(here);
     }
     if (isAlias(node)) {
-      const target = ++aliases <= mostAliases ? node.resolve(document) : undefined;
-      if (aliases === mostAliases + 1)
-        tell('too-many-aliases', here, `More than ${mostAliases} aliases are used.`, 'Write the values out.');
-      else if (aliases <= mostAliases && !target)
-        tell('unknown-alias', here, 'An alias stands for nothing named before it.', 'Write the value out.');
+      const target = targetOf(node, here);
       return target ? walk(target, here, depth + 1) : nothing(here);
     }
     if ((isScalar(node) || isMap(node) || isSeq(node)) && node.tag !== undefined)
-      tell(
-        'tag-refused',
-        here,
-        'A tag ("!...") stands before a value.',
-        'Take the tag out; values are plain.',
-      );
+      tell(here, 'tag-refused', {});
     if (isSeq(node))
       return { kind: 'list', place: here, items: node.items.map(item => walk(item, here, depth + 1)) };
-    if (isMap(node)) {
-      const entries = new Map<string, Entry>();
-      for (const { key, value } of node.items) {
-        const name = isScalar(key) && typeof key.value === 'string' ? key.value : undefined;
-        const at = (key as Node | null)?.range ? placeOf((key as Node).range![0]) : here;
-        if (name === undefined) tell('sheet-not-read', at, ...syntax.NON_STRING_KEY!);
-        else if (entries.has(name))
-          tell('duplicate-key', at, `${quoted(name)} is given twice.`, 'Keep one of the two.');
-        else entries.set(name, { place: at, value: walk(value, at, depth + 1) });
-      }
-      return { kind: 'mapping', place: here, entries };
-    }
-    if (!isScalar(node)) return nothing(here);
-    const value = node.value;
+    if (isMap(node)) return { kind: 'mapping', place: here, entries: entriesOf(node, here, depth) };
+    const value = isScalar(node) ? node.value : undefined;
     if (typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean')
       return { kind: 'scalar', place: here, value };
     // An empty value is best told at its key.
-    return nothing(near);
+    return nothing(isScalar(node) ? near : here);
   };
-  return walk(document.contents, { line: 1, column: 1 }, 0);
+  const entriesOf = ({ items }: YAMLMap, here: Place, depth: number): ReadonlyMap<string, Entry> => {
+    const entries = new Map<string, Entry>();
+    for (const { key, value } of items) {
+      const name = isScalar(key) && typeof key.value === 'string' ? key.value : undefined;
+      const at = placeNear(key, here);
+      if (name === undefined) tell(at, 'sheet-not-read', { fault: 'key' });
+      else if (entries.has(name)) tell(at, 'duplicate-key', { name });
+      else entries.set(name, { place: at, value: walk(value, at, depth + 1) });
+    }
+    return entries;
+  };
+  return walk(document.contents, top, 0);
 }
 
-/** The tree as plain values; mappings have no prototype, so that no key means anything but itself. */
-export function plain(tree: Tree): unknown {
-  if (tree.kind === 'scalar') return tree.value;
-  if (tree.kind === 'list') return tree.items.map(plain);
-  const result: Record<string, unknown> = Object.create(null);
-  for (const [key, { value }] of tree.entries) result[key] = plain(value);
-  return result;
-}
-
-/** The place of the value at a path of keys and indices; of the nearest thing round it where there is none. */
-export function placeAt(tree: Tree, path: readonly PropertyKey[]): Place {
-  let at = tree,
-    place = tree.place;
-  for (const step of path) {
-    const entry = at.kind === 'mapping' ? at.entries.get(String(step)) : undefined;
-    const next = entry?.value ?? (at.kind === 'list' ? at.items[Number(step)] : undefined);
-    if (!next) return place;
-    // A mapping or list starts where it is written, but is best told at its key.
-    place = next.kind === 'scalar' || !entry ? next.place : entry.place;
-    at = next;
-  }
-  return place;
-}
-
-/** The value at a path of keys and indices, if there is one. */
-export function treeAt(tree: Tree, path: readonly PropertyKey[]): Tree | undefined {
-  let at: Tree | undefined = tree;
-  for (const step of path) {
-    if (at?.kind === 'mapping') at = at.entries.get(String(step))?.value;
-    else at = at?.kind === 'list' ? at.items[Number(step)] : undefined;
-  }
-  return at;
-}
-
-/** The place of a key within the mapping at a path. */
-export function keyPlaceAt(tree: Tree, path: readonly PropertyKey[], key: string): Place {
-  const mapping = treeAt(tree, path);
-  const entry = mapping?.kind === 'mapping' ? mapping.entries.get(key) : undefined;
-  return entry?.place ?? placeAt(tree, path);
+/** What an alias stands for, as long as there are few of them. */
+function aliases(document: Document, tell: Tell) {
+  let followed = 0;
+  return (alias: Alias, here: Place): Node | undefined => {
+    const target = ++followed <= mostAliases ? alias.resolve(document) : undefined;
+    if (followed === mostAliases + 1) tell(here, 'too-many-aliases', { most: mostAliases });
+    else if (followed <= mostAliases && !target) tell(here, 'unknown-alias', {});
+    return target;
+  };
 }
 
 /** Every value within a tree by its dotted path: `pieces.0`, `to.edge`. */

@@ -1,5 +1,6 @@
 import { PatternError } from '@paperhinge/geometry';
 import { mostFaults } from './limits.js';
+import { refusal } from './tellings.js';
 
 /**
  * Everything that is wrong with a sheet, in the order it stands in the file. As an error it speaks for its first
@@ -9,8 +10,8 @@ export class SheetFaults extends PatternError {
   readonly faults: readonly PatternError[];
 
   constructor(faults: readonly [PatternError, ...PatternError[]]) {
-    const [{ code, message, remedy, where }] = faults;
-    super(code, { message, remedy, where });
+    const [{ code, message, remedy, where, facts }] = faults;
+    super(code, remedy === '' ? { facts, where } : { message, remedy, where });
     this.name = 'SheetFaults';
     this.faults = faults;
   }
@@ -27,11 +28,7 @@ export function refuse(faults: readonly PatternError[]): void {
   const left = rest.length + 1 - mostFaults;
   if (left <= 0) throw new SheetFaults([first, ...rest]);
   const shown = rest.slice(0, mostFaults - 1);
-  const more = new PatternError('more-faults', {
-    message: `The sheet has ${left} more faults.`,
-    remedy: 'Mend those above first.',
-    where: shown.at(-1)?.where ?? {},
-  });
+  const more = refusal('more-faults', { more: left }, shown.at(-1)?.where ?? {});
   throw new SheetFaults([first, ...shown, more]);
 }
 

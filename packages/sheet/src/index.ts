@@ -1,18 +1,26 @@
 // The public surface. Every name is listed; nothing is exported by star.
 
 // sheet: the alteration sheet and its run
+export type { StepDone } from './apply-step.js';
+export { applyStep } from './apply-step.js';
 export type { Place } from './document.js';
 export { faultsIn, SheetFaults } from './faults.js';
+export type { JsonSchema } from './fields/kind.js';
+export type { Parameters } from './fields/of-verb.js';
 export { sheetJsonSchema } from './json-schema.js';
 export type { Hideable, PrintArguments, PrintWishes, SheetPaper } from './print-wishes.js';
-export { hideable, papers, readPrintWishes } from './print-wishes.js';
+export { hideable, readPrintWishes } from './print-wishes.js';
 export { readSheet } from './read-sheet.js';
 export type { DerivedJson, RecordJson, StepRecord } from './record.js';
-export type { Run } from './run-sheet.js';
+export type { Run, RunOptions } from './run-sheet.js';
 export { runSheet } from './run-sheet.js';
-export type { Sheet, SheetFabric, SheetOpening, SheetStep } from './sheet.js';
+export type { StepSource } from './run-steps.js';
+export { runSteps } from './run-steps.js';
+export type { Sheet, SheetFabric, SheetOpening, Step, StepPlaces } from './sheet.js';
+export type { State } from './state.js';
+export { stateOf } from './state.js';
 export type { SheetTellings } from './tellings.js';
-export type { Verb } from './verbs.js';
+export { sheetReader } from './sheet-reader.js';
 // words: what is said to a maker, by language and unit
 export type { Catalogue, Sentences, Tellings, Told } from './words/catalogue.js';
 export { english } from './words/english/index.js';

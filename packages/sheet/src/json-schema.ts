@@ -1,21 +1,32 @@
-import { z } from 'zod';
-import { sheetSchema } from './schema.js';
-import { verbSchemas } from './verbs.js';
+import type { AnyVerb } from '@paperhinge/alter';
+import type { JsonSchema } from './fields/kind.js';
+import { stepKind } from './fields/of-verb.js';
+import { yesOrNo } from './fields/values.js';
+import { mostSteps } from './limits.js';
+import { sheetKind } from './sheet-fields.js';
 
 /**
  * The sheet's grammar as JSON Schema (draft 2020-12), for editors that complete and check while one types. It knows
  * the fields and their form; ranges, units and names are judged on reading.
  */
-export function sheetJsonSchema(): Readonly<Record<string, unknown>> {
-  const sheet = z.toJSONSchema(sheetSchema('mm'), { io: 'input' }) as Record<string, unknown>;
-  const steps = Object.entries(verbSchemas('mm')).map(([verb, fields]) => {
-    const { $schema, ...schema } = z.toJSONSchema(fields, { io: 'input' }) as Record<string, unknown>;
-    return { type: 'object', properties: { [verb]: schema }, required: [verb], additionalProperties: false };
-  });
-  const properties = sheet.properties as Record<string, unknown>;
+export function sheetJsonSchema(verbs: readonly AnyVerb[]): JsonSchema {
+  const { properties, ...sheet } = sheetKind.schema;
+  const steps = verbs.map(verb => ({
+    type: 'object',
+    properties: {
+      [verb.verb]: stepKind(verb).schema,
+      off: { ...yesOrNo.schema, description: 'Yes: the step stands here and is not done.' },
+    },
+    required: [verb.verb],
+    additionalProperties: false,
+  }));
   return {
-    ...sheet,
+    $schema: 'https://json-schema.org/draft/2020-12/schema',
     title: 'Alteration sheet',
-    properties: { ...properties, steps: { type: 'array', items: { anyOf: steps } } },
+    ...sheet,
+    properties: {
+      ...(properties as object),
+      steps: { type: 'array', maxItems: mostSteps, items: { anyOf: steps } },
+    },
   };
 }

@@ -3,21 +3,20 @@ import {
   edgePath,
   type Fabric,
   type Pattern,
-  PatternError,
   pathLength,
   pieceNamed,
-  quoted,
-  suggestion,
   tolerances,
   withPiece,
 } from '@paperhinge/geometry';
 import { refuse } from './faults.js';
+import { refusal as patternRefusal } from './pattern-refusal.js';
 import type { Sheet, SheetFabric, SheetOpening } from './sheet.js';
+import { refusal } from './tellings.js';
 
 /**
  * The pattern with what the sheet says of its cloths and openings laid over what it says itself, reported in the
  * sheet's unit if it names one.
- * @throws PatternError `opening-out-of-range`: an opening longer than its edge
+ * @throws PatternError `opening-too-long`: an opening longer than its edge
  */
 export function laidOver(pattern: Pattern, sheet: Sheet): Pattern {
   const openings = sheet.openings.filter(opening => standsIn(pattern, opening));
@@ -31,24 +30,16 @@ export function laidOver(pattern: Pattern, sheet: Sheet): Pattern {
 /** Openings in edges that the steps make are laid over once those stand. @throws SheetFaults `unknown-edge` */
 export function withLateOpenings(before: Pattern, altered: Pattern, sheet: Sheet): Pattern {
   const late = sheet.openings.filter(opening => !standsIn(before, opening));
+  const names = altered.pieces.map(p => p.name);
   refuse(
     late
       .filter(opening => !standsIn(altered, opening))
       .map(({ piece, edge, place }) => {
         const owner = altered.pieces.find(p => p.name === piece);
         const where = { file: sheet.file, ...place, piece, edge };
-        const pieces = altered.pieces.map(p => p.name);
         return owner
-          ? new PatternError('unknown-edge', {
-              message: `Piece ${quoted(piece)} has no edge ${quoted(edge)}.`,
-              remedy: suggestion(edge, edgeNames(owner), 'edges'),
-              where,
-            })
-          : new PatternError('unknown-piece', {
-              message: `The pattern has no piece ${quoted(piece)}.`,
-              remedy: suggestion(piece, pieces, 'pieces'),
-              where,
-            });
+          ? patternRefusal('unknown-edge', { name: edge, names: edgeNames(owner), piece }, where)
+          : patternRefusal('unknown-piece', { name: piece, names }, where);
       }),
   );
   return late.reduce(withOpening(sheet.file), altered);
@@ -63,11 +54,7 @@ const withOpening =
     const owner = pieceNamed(pattern, piece);
     const edgeMm = pathLength(edgePath(owner, edge));
     if (length > edgeMm + tolerances.coincidenceTolerance)
-      throw new PatternError('opening-out-of-range', {
-        message: `The opening is longer than its edge, which has ${edgeMm.toFixed(1)} mm.`,
-        remedy: 'Give a length within the edge; an opening over two edges is given for each.',
-        where: { file, ...place, piece, edge },
-      });
+      throw refusal('opening-too-long', { edgeMm }, { file, ...place, piece, edge });
     const parts = owner.outline.parts.map(part =>
       part.type === 'edge' && part.name === edge ? { ...part, opening: length } : part,
     );

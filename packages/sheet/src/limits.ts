@@ -14,9 +14,9 @@ export const mostSteps = 500;
 export const mostFaults = 50;
 /** mm. 10 m: longer than any one piece of a garment, shorter than what a slipped unit makes of a centimetre. */
 export const longestLength = 10_000;
-/** Slashes of one spread: one each millimetre or so of a wide hem would still be fewer. */
-export const mostSlashes = 200;
 /** mm. Smaller than any part of a newborn that is measured. */
 export const smallestBody = 20;
 /** mm. Taller and wider than anyone. */
 export const largestBody = 4000;
+/** Copies that one piece is cut in: more than a skirt has gores or a coat has tabs. */
+export const mostCopies = 200;

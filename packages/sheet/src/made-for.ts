@@ -12,6 +12,7 @@ import {
   pointAlong,
   tolerances,
 } from '@paperhinge/geometry';
+import { finding } from './tellings.js';
 
 /**
  * What a band, facing, lining or stay was made for: its edges, how long they were in the garment, in mm, and of each
@@ -66,51 +67,23 @@ export function madeForAfter(
  * Pieces whose edges are no longer as long as those they were made for, which will not fit; and those cut to the shape
  * of their edges, where that alone changed.
  */
-export function outgrown(pattern: Pattern, made: readonly MadeFor[]): readonly Finding[] {
-  return made.flatMap((madeFor): readonly Finding[] => {
-    const { piece, edges, lengthMm } = madeFor;
-    const now = lengthOf(pattern, edges);
-    const along = edges.map(ref => `${ref.piece}.${ref.edge}`).join(', ');
-    const remedy = `Draft ${piece} again after the step that changed its edge.`;
-    const where = { piece };
-    if (now === undefined)
-      return [
-        {
-          severity: 'fault',
-          code: 'made-for-edge-gone',
-          where,
-          message: `Piece "${piece}" was made for ${along}, which is no longer there.`,
-          remedy: `Draft ${piece} again, or remove it.`,
-        },
-      ];
-    const differenceMm = now - lengthMm;
-    if (Number.isNaN(differenceMm)) return [];
-    if (Math.abs(differenceMm) <= tolerances.seamTolerance) {
-      const offMm = offShape(pattern, madeFor);
-      if (offMm <= tolerances.seamTolerance) return [];
-      return [
-        {
-          severity: 'warning',
-          code: 'made-for-edge-reshaped',
-          where,
-          message: `Piece "${piece}" was cut to the shape of ${along}, which is another now, by up to ${offMm.toFixed(1)} mm.`,
-          figures: { offMm },
-          remedy,
-        },
-      ];
-    }
-    const change = `${Math.abs(differenceMm).toFixed(1)} mm ${differenceMm > 0 ? 'longer' : 'shorter'}`;
-    return [
-      {
-        severity: 'fault',
-        code: 'made-for-edge-changed',
-        where,
-        message: `Piece "${piece}" was made for ${along}, now ${change} in the garment.`,
-        figures: { madeForMm: lengthMm, nowMm: now, differenceMm },
-        remedy,
-      },
-    ];
-  });
+export const outgrown = (pattern: Pattern, made: readonly MadeFor[]): readonly Finding[] =>
+  made.flatMap(madeFor => outgrownBy(pattern, madeFor) ?? []);
+
+function outgrownBy(pattern: Pattern, madeFor: MadeFor): Finding | undefined {
+  const { piece, edges, lengthMm } = madeFor;
+  const now = lengthOf(pattern, edges);
+  const where = { piece };
+  if (now === undefined) return finding('fault', 'made-for-edge-gone', where, { piece, edges });
+  const differenceMm = now - lengthMm;
+  if (Number.isNaN(differenceMm)) return undefined;
+  if (Math.abs(differenceMm) > tolerances.seamTolerance) {
+    const facts = { piece, edges, madeForMm: lengthMm, nowMm: now, differenceMm };
+    return finding('fault', 'made-for-edge-changed', where, facts);
+  }
+  const offMm = offShape(pattern, madeFor);
+  if (offMm <= tolerances.seamTolerance) return undefined;
+  return finding('warning', 'made-for-edge-reshaped', where, { piece, edges, offMm });
 }
 
 /** Whole-garment length in mm of edges that are all there. */

@@ -1,15 +1,17 @@
+import type { AnyVerb } from '@paperhinge/alter';
 import {
   dartsOf,
   edgeNames,
   type Pattern,
-  PatternError,
+  type PatternError,
   type Piece,
-  quoted,
-  suggestion,
+  pleatsOf,
   type Where,
 } from '@paperhinge/geometry';
-import { type Reference, referencesOf } from './references.js';
-import type { SheetStep } from './sheet.js';
+import { refusal as patternRefusal } from './pattern-refusal.js';
+import { type Reference, type ReferenceKind, referencesOf } from './references.js';
+import type { Step, StepPlaces } from './sheet.js';
+import { refusal } from './tellings.js';
 
 /** The names a step may use. */
 export interface Names {
@@ -21,6 +23,7 @@ export interface Names {
 interface PieceNames {
   readonly edges: readonly string[];
   readonly darts: readonly string[];
+  readonly pleats: readonly string[];
   readonly lines: readonly string[];
   readonly marks: readonly string[];
   /** Steps before may have made others that only a run can tell. */
@@ -33,7 +36,7 @@ export const namesIn = (pattern: Pattern): Names => ({
   fabrics: [
     ...new Set([
       ...pattern.fabrics.map(fabric => fabric.name),
-      ...pattern.pieces.map(piece => piece.cutting.fabric),
+      ...pattern.pieces.flatMap(({ cutting, alsoCut = [] }) => [cutting, ...alsoCut].map(c => c.fabric)),
       // A cloth may go by its role alone.
       ...['main', 'contrast', 'lining', 'interfacing', 'stabiliser'],
     ]),
@@ -43,6 +46,7 @@ export const namesIn = (pattern: Pattern): Names => ({
 const namesOfPiece = (piece: Piece): PieceNames => ({
   edges: edgeNames(piece),
   darts: [...dartsOf(piece).map(d => d.name), ...piece.lines.filter(l => l.kind === 'dart').map(l => l.name)],
+  pleats: pleatsOf(piece).map(pleat => pleat.name),
   lines: piece.lines.map(line => line.name),
   marks: piece.marks.map(mark => mark.name),
 });
@@ -51,68 +55,70 @@ const namesOfPiece = (piece: Piece): PieceNames => ({
  * What is known of the names after a step without running it: never fewer than there will be, so that whatever is
  * told of a later step is true.
  */
-export function namesAfter(step: SheetStep, names: Names): Names {
+export function namesAfter(verb: AnyVerb, { parameters }: Step, names: Names): Names {
+  const {
+    pieces: made = [],
+    changed = [],
+    removed = [],
+    seams = [],
+  } = verb.leaves?.(parameters as never) ?? {};
   const pieces = new Map(names.pieces);
-  const open = (piece: string) => pieces.set(piece, { ...(pieces.get(piece) ?? nothing), unsure: true });
-  switch (step.verb) {
-    case 'remove piece':
-      pieces.delete(step.parameters.piece);
-      return { ...names, pieces };
-    case 'unfold':
-      if (!pieces.has(step.parameters.piece)) return names;
-      open(step.parameters.piece);
-      // The mirrored half brings seams of its own.
-      return { ...names, pieces, seams: undefined };
-    case 'recut neckline':
-      if (pieces.has(step.parameters.piece)) open(step.parameters.piece);
-      return { ...names, pieces };
-    case 'draft band':
-    case 'draft strip':
-    case 'draft binding':
-    case 'draft facing':
-    case 'draft stay': {
-      const { name, along } = step.parameters;
-      // A facing or stay of several pieces is one for each; a ring has a seam of its own ends besides.
-      const made = [name, ...along.map(ref => `${name} ${ref.piece}`)];
-      for (const one of made) open(one);
-      return { ...names, pieces, seams: names.seams && [...names.seams, ...made, `${name} join`] };
-    }
-    default:
-      return names;
-  }
+  // A step that names what is not there makes nothing.
+  const doable = changed.every(piece => pieces.has(piece));
+  for (const name of [...made, ...changed.filter(piece => pieces.has(piece))])
+    pieces.set(name, { ...(pieces.get(name) ?? nothing), unsure: true });
+  for (const name of removed) pieces.delete(name);
+  return {
+    ...names,
+    pieces,
+    seams: seamsAfter(names.seams, doable ? seams : []),
+  };
 }
-const nothing: PieceNames = { edges: [], darts: [], lines: [], marks: [] };
+const seamsAfter = (before: Names['seams'], made: readonly string[] | 'unknown'): Names['seams'] =>
+  made === 'unknown' ? undefined : before && [...before, ...made];
+const nothing: PieceNames = { edges: [], darts: [], pleats: [], lines: [], marks: [] };
 
 /**
  * The names in a step that the pattern does not have, each at its own line and column. An edge of an unknown piece
  * is not told besides the piece.
+ *
+ * @param where the file and the number of the step
  */
 export function unknownNames(
-  step: SheetStep,
-  number: number,
+  verb: AnyVerb,
+  { parameters }: Step,
   names: Names,
-  file: string,
+  where: Where,
+  places?: StepPlaces,
 ): readonly PatternError[] {
-  return referencesOf(step).flatMap(reference => {
+  return referencesOf(verb, parameters).flatMap(reference => {
     const known = knownTo(reference, names);
     if (!known || known.includes(reference.name)) return [];
     const { kind, name, piece } = reference;
-    const where: Where = {
-      file,
-      ...(step.places[reference.field] ?? step.place),
-      step: number,
-      ...(kind === 'piece' ? { piece: name } : piece === undefined ? {} : { piece }),
-      ...(kind === 'edge' ? { edge: name } : {}),
-    };
-    const owner = piece === undefined ? 'The pattern' : `Piece ${quoted(piece)}`;
     return [
-      new PatternError(`unknown-${kind}`, {
-        message: `${owner} has no ${words[kind].one} ${quoted(name)}.`,
-        remedy: suggestion(name, known, words[kind].many),
-        where,
+      unknown(reference, known, {
+        ...where,
+        ...placeOf(reference, places),
+        ...(kind === 'piece' ? { piece: name } : piece === undefined ? {} : { piece }),
+        ...(kind === 'edge' ? { edge: name } : {}),
       }),
     ];
   });
+}
+
+/** One value may stand for a list of one. */
+const placeOf = ({ field }: Reference, places: StepPlaces | undefined) =>
+  places?.fields[field] ?? places?.fields[field.replace(/\.\d+$/, '')] ?? places?.verb;
+
+function unknown(
+  { kind, name, piece = '' }: Reference,
+  names: readonly string[],
+  where: Where,
+): PatternError {
+  if (kind === 'piece') return patternRefusal('unknown-piece', { name, names }, where);
+  if (kind === 'edge') return patternRefusal('unknown-edge', { name, names, piece }, where);
+  if (kind === 'seam' || kind === 'fabric') return refusal(`unknown-${kind}`, { name, names }, where);
+  return refusal(`unknown-${kind}`, { name, names, piece }, where);
 }
 
 /** The names there are of a reference's kind; undefined where it cannot be told. */
@@ -122,19 +128,14 @@ function knownTo({ kind, piece, name }: Reference, names: Names): readonly strin
   if (kind === 'fabric') return names.fabrics;
   const own = names.pieces.get(piece ?? name);
   if (!own || own.unsure) return undefined;
-  if (kind === 'edge') return own.edges;
-  if (kind === 'dart') return own.darts;
-  if (kind === 'neighbour') return [...own.edges, ...own.darts];
-  return kind === 'line' ? own.lines : own.marks;
+  return ownNames[kind]?.(own);
 }
 
-const words = {
-  piece: { one: 'piece', many: 'pieces' },
-  edge: { one: 'edge', many: 'edges' },
-  neighbour: { one: 'edge or dart', many: 'edges and darts' },
-  dart: { one: 'dart', many: 'darts' },
-  line: { one: 'line', many: 'lines' },
-  mark: { one: 'mark', many: 'marks' },
-  seam: { one: 'seam', many: 'seams' },
-  fabric: { one: 'fabric', many: 'fabrics' },
-} as const;
+const ownNames: { readonly [K in ReferenceKind]?: (own: PieceNames) => readonly string[] } = {
+  edge: own => own.edges,
+  dart: own => own.darts,
+  pleat: own => own.pleats,
+  line: own => own.lines,
+  mark: own => own.marks,
+  neighbour: own => [...own.edges, ...own.darts, ...own.pleats],
+};

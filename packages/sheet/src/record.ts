@@ -1,6 +1,5 @@
 import type { Derived, Girth } from '@paperhinge/alter';
 import type { PatternMeasures, ToldFinding } from '@paperhinge/geometry';
-import type { Verb } from './verbs.js';
 
 /** What a run of a sheet did, in numbers: `record.json` but for the pages, which printing adds. Lengths in mm. */
 export interface RecordJson {
@@ -29,7 +28,9 @@ export interface JobRecord {
 export interface StepRecord {
   /** From 1. */
   readonly step: number;
-  readonly verb: Verb;
+  readonly verb: string;
+  /** Switched off: it was not done. */
+  readonly off?: true;
   readonly did: string;
   /** What the operation found, and what walking the seams found that it had not found before this step. */
   readonly findings: readonly ToldFinding[];

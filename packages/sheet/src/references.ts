@@ -1,106 +1,111 @@
+import { type AnyVerb, type Field, type FieldKind, type Fields, inSheet } from '@paperhinge/alter';
 import type { EdgePosition, EdgeRef } from '@paperhinge/geometry';
-import type { SheetStep } from './sheet.js';
+import type { Parameters } from './fields/of-verb.js';
 
 /** A name that a step uses and that the pattern must have at that step. */
 export interface Reference {
-  readonly kind: 'piece' | 'edge' | 'dart' | 'neighbour' | 'line' | 'mark' | 'seam' | 'fabric';
+  readonly kind: ReferenceKind;
   readonly name: string;
-  /** The piece that an edge, dart, neighbour (either of the two), line or mark belongs to. */
+  /** The piece that an edge, dart, neighbour (an edge or a dart), line or mark belongs to. */
   readonly piece?: string;
-  /** The field that names it, by its dotted path in the step. */
+  /** The field that names it, by its dotted path in the step; an item of a list by its number. */
   readonly field: string;
 }
+export type ReferenceKind =
+  | 'piece'
+  | 'edge'
+  | 'dart'
+  | 'pleat'
+  | 'line'
+  | 'mark'
+  | 'notch'
+  | 'neighbour'
+  | 'seam'
+  | 'fabric';
 
-/** Every name a step uses, in the order of its fields. */
-export function referencesOf(step: SheetStep): readonly Reference[] {
-  switch (step.verb) {
-    case 'shorten':
-    case 'lengthen':
-      return step.parameters.pieces.flatMap((piece, i): Reference[] => [
-        { kind: 'piece', name: piece, field: item('pieces', i, step) },
-        ...(step.parameters.at === 'hem'
-          ? []
-          : [{ kind: 'line', name: step.parameters.at, piece, field: 'at' } as const]),
-      ]);
-    case 'close dart': {
-      const { piece, dart, into, at } = step.parameters;
-      return [
-        onPiece(piece),
-        { kind: 'dart', name: dart, piece, field: 'dart' },
-        edge(piece, into, 'into'),
-        ...near(piece, at, 'at'),
-      ];
-    }
-    case 'move dart': {
-      const { piece, dart, to, pivot } = step.parameters;
-      return [
-        onPiece(piece),
-        { kind: 'dart', name: dart, piece, field: 'dart' },
-        edge(piece, to.edge, 'to.edge'),
-        ...near(piece, to.at, 'to.at'),
-        ...(pivot === undefined ? [] : [{ kind: 'mark', name: pivot, piece, field: 'pivot' } as const]),
-      ];
-    }
-    case 'spread': {
-      const { piece, from, to } = step.parameters;
-      return [onPiece(piece), edge(piece, from.edge, 'from.edge'), edge(piece, to.edge, 'to.edge')];
-    }
-    case 'take in':
-    case 'let out':
-      return [{ kind: 'seam', name: step.parameters.seam, field: 'seam' }];
-    case 'recut neckline': {
-      const { piece, line } = step.parameters;
-      return [
-        onPiece(piece),
-        ...(line === undefined ? [] : [{ kind: 'line', name: line, piece, field: 'line' } as const]),
-      ];
-    }
-    case 'set allowance':
-      return typeof step.parameters.edges === 'string' ? [] : edges(step.parameters.edges, 'edges', step);
-    case 'true':
-      return edges(step.parameters.edges, 'edges', step);
-    case 'unfold':
-    case 'remove piece':
-      return [onPiece(step.parameters.piece)];
-    case 'draft band':
-      return [
-        ...edges(step.parameters.along, 'along', step),
-        ...(step.parameters.gap ? edges([step.parameters.gap], 'gap', step) : []),
-        ...cloth(step.parameters.fabric),
-      ];
-    case 'draft strip':
-    case 'draft binding':
-    case 'draft facing':
-    case 'draft stay':
-      return [...edges(step.parameters.along, 'along', step), ...cloth(step.parameters.fabric)];
-  }
+/** Every name that a step of this verb uses, in the order of its fields. */
+export const referencesOf = ({ fields }: AnyVerb, parameters: Parameters): readonly Reference[] =>
+  inFields({ fields, parameters, path: '' });
+
+/** The fields of a verb or of a group of it, with those round it. */
+interface Scope {
+  readonly fields: Fields;
+  readonly parameters: Parameters;
+  readonly path: string;
+  readonly outer?: Scope;
 }
 
-const onPiece = (name: string): Reference => ({ kind: 'piece', name, field: 'piece' });
-const edge = (piece: string, name: string, field: string): Reference => ({
-  kind: 'edge',
-  name,
-  piece,
-  field,
-});
-const cloth = (name: string | undefined): readonly Reference[] =>
-  name === undefined ? [] : [{ kind: 'fabric', name, field: 'fabric' }];
-
-/** The neighbour that a place is counted from: an edge or a dart; `start` and `end` are always there. */
-const near = (piece: string, position: EdgePosition | undefined, field: string): readonly Reference[] =>
-  position?.from === undefined || position.from === 'start' || position.from === 'end'
-    ? []
-    : [{ kind: 'neighbour', name: position.from, piece, field }];
-
-const edges = (refs: readonly EdgeRef[], field: string, step: SheetStep): readonly Reference[] =>
-  refs.flatMap((ref, i): Reference[] => {
-    const at = item(field, i, step);
-    return [
-      { kind: 'piece', name: ref.piece, field: at },
-      { kind: 'edge', name: ref.edge, piece: ref.piece, field: at },
-    ];
+const inFields = (scope: Scope): readonly Reference[] =>
+  Object.entries(scope.fields).flatMap(([key, field]) => {
+    const value = scope.parameters[key];
+    return value === undefined ? [] : inField(field, value, `${scope.path}${inSheet(key)}`, scope);
   });
 
-/** The path of an item of a list, or of the one value that stands for a list of one. */
-const item = (field: string, index: number, { places }: SheetStep): string =>
-  `${field}.${index}` in places ? `${field}.${index}` : field;
+function inField(field: Field, value: unknown, path: string, scope: Scope): readonly Reference[] {
+  const { kind } = field;
+  if (typeof value === 'string' && field.words?.includes(value)) return [];
+  if (kind === 'group')
+    return inFields({
+      fields: field.fields!,
+      parameters: value as Parameters,
+      path: `${path}.`,
+      outer: scope,
+    });
+  if (kind === 'piece') return [{ kind, name: value as string, field: path }];
+  if (kind === 'pieces')
+    return (value as readonly string[]).map((name, i) => ({ kind: 'piece', name, field: `${path}.${i}` }));
+  if (kind === 'seam') return [{ kind, name: value as string, field: path }];
+  if (kind === 'cloth') return [{ kind: 'fabric', name: value as string, field: path }];
+  if (kind === 'edge-of-piece') return ofEdge(value as EdgeRef, path);
+  if (kind === 'edges-of-pieces')
+    return (value as readonly EdgeRef[]).flatMap((ref, i) => ofEdge(ref, `${path}.${i}`));
+  if (kind === 'place' || kind === 'places' || kind === 'range')
+    return [value].flat().flatMap(place => neighbours(field, place as EdgePosition, path, scope));
+  if (!onPiece(kind)) return [];
+  return piecesOf(field, scope).map(piece => ({ kind, name: value as string, piece, field: path }));
+}
+
+const onPiece = (kind: FieldKind): kind is FieldKind & ReferenceKind =>
+  kind === 'edge' ||
+  kind === 'dart' ||
+  kind === 'pleat' ||
+  kind === 'line' ||
+  kind === 'mark' ||
+  kind === 'notch';
+
+const ofEdge = ({ piece, edge }: EdgeRef, field: string): readonly Reference[] => [
+  { kind: 'piece', name: piece, field },
+  { kind: 'edge', name: edge, piece, field },
+];
+
+/** The neighbour that a place is counted from: an edge or a dart; `start` and `end` are always there. */
+function neighbours(field: Field, { from }: EdgePosition, path: string, scope: Scope): readonly Reference[] {
+  if (from === undefined || from === 'start' || from === 'end') return [];
+  const edge = found(field.of, scope);
+  // A seam's neighbours are those of several edges; only the run can tell.
+  if (edge?.field.kind !== 'edge') return [];
+  return piecesOf(edge.field, edge.scope).map(piece => ({
+    kind: 'neighbour',
+    name: from,
+    piece,
+    field: path,
+  }));
+}
+
+/** The pieces named by the field that this one belongs to. */
+function piecesOf({ of }: Field, scope: Scope): readonly string[] {
+  const owner = found(of, scope);
+  const names = owner === undefined ? [] : [owner.value].flat();
+  return names.filter(name => typeof name === 'string');
+}
+
+/** A field by its name, in its own group first. */
+function found(
+  name: string | undefined,
+  scope: Scope,
+): { readonly field: Field; readonly value: unknown; readonly scope: Scope } | undefined {
+  if (name === undefined) return undefined;
+  if (Object.hasOwn(scope.fields, name))
+    return { field: scope.fields[name]!, value: scope.parameters[name], scope };
+  return scope.outer && found(name, scope.outer);
+}

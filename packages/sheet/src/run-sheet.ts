@@ -1,4 +1,4 @@
-import type { Derived, MakingNote } from '@paperhinge/alter';
+import type { AnyVerb, Derived } from '@paperhinge/alter';
 import { bandStretch, easeFindings, girthsBesideBody, orderOfWork, overTheHead } from '@paperhinge/alter';
 import {
   checkPattern,
@@ -8,20 +8,17 @@ import {
   measurePattern,
   type Pattern,
   readPattern,
-  type Saying,
-  validatePattern,
-  walkSeams,
   writePattern,
 } from '@paperhinge/geometry';
-import { applyStep } from './apply-step.js';
-import { caused, told } from './caused.js';
+import type { StepDone } from './apply-step.js';
+import { told } from './caused.js';
 import { refuse } from './faults.js';
 import { laidOver, withLateOpenings } from './laid-over.js';
-import { type MadeFor, madeForAfter, madeForNow, outgrown } from './made-for.js';
-import { namesAfter, namesIn, unknownNames } from './names.js';
+import { outgrown } from './made-for.js';
 import { derivedJson, fileName, type RecordJson, type StepRecord } from './record.js';
-import type { Sheet, SheetStep } from './sheet.js';
-import type { Verb } from './verbs.js';
+import { runSteps, type StepSource, unknownBeforehand, whereOf } from './run-steps.js';
+import type { Sheet } from './sheet.js';
+import { type State, stateOf } from './state.js';
 import { english } from './words/english/index.js';
 import { type Words, wordsOf } from './words/words.js';
 
@@ -39,49 +36,58 @@ export interface Run {
   readonly record: RecordJson;
 }
 
+/** What a run may be told beside the sheet and its pattern. */
+export interface RunOptions {
+  /** What was found on reading the pattern. */
+  readonly readFindings?: readonly Finding[];
+  /** The record's; absent = English in the pattern's unit. */
+  readonly words?: Words;
+  /** Those the sheet was read with; absent = all there are. */
+  readonly verbs?: readonly AnyVerb[];
+}
+
 /**
  * Does a sheet's steps in order, walks every seam after each, and says what came of it.
  *
- * @param readFindings what was found on reading the pattern
  * @throws SheetFaults names that the pattern does not have, all that can be told before the first step
  * @throws PatternError what a step refuses, with its number and its line in the sheet
  */
-export function runSheet(
-  sheet: Sheet,
-  pattern: Pattern,
-  readFindings: readonly Finding[] = [],
-  words: Words = wordsOf(english, pattern.unit),
-): Run {
+export function runSheet(sheet: Sheet, pattern: Pattern, options: RunOptions = {}): Run {
   const before = laidOver(pattern, sheet);
-  refuse(unknownBeforehand(sheet, before));
-
-  const first: State = {
-    pattern: before,
-    steps: [],
-    derived: [],
-    making: [],
-    made: madeForNow(before),
-    standing: standingIn(before, madeForNow(before)),
+  const source: StepSource = {
+    file: sheet.file,
+    places: sheet.stepPlaces,
+    ...(options.verbs === undefined ? {} : { verbs: options.verbs }),
   };
-  const last = sheet.steps.reduce((state, step, i) => afterStep(state, step, i + 1, sheet), first);
-  const end = sheet.steps.at(-1)?.place;
-  return locating({ file: sheet.file, ...end }, () => concluded(sheet, before, last, readFindings, words));
+  refuse(unknownBeforehand(before, sheet.steps, source));
+  const first = stateOf(before);
+  const done = runSteps(first, sheet.steps, source);
+  const end = sheet.stepPlaces.at(-1)?.verb;
+  return locating({ file: sheet.file, ...end }, () =>
+    concluded({ sheet, before, last: done.at(-1)?.state ?? first, done, source, options }),
+  );
+}
+
+/** A run whose steps are done. */
+interface Done {
+  readonly sheet: Sheet;
+  readonly before: Pattern;
+  readonly last: State;
+  readonly done: readonly StepDone[];
+  readonly source: StepSource;
+  readonly options: RunOptions;
 }
 
 /** What stands at the end: the checks of the finished pattern, the order of work, the figures. */
-function concluded(
-  sheet: Sheet,
-  before: Pattern,
-  last: State,
-  readFindings: readonly Finding[],
-  words: Words,
-): Run {
+function concluded({ sheet, before, last, done, source, options }: Done): Run {
   const altered = withLateOpenings(before, last.pattern, sheet);
   // A piece may have come to be made for more edges than it was drafted along: those of a half that was unfolded.
   const derived = last.derived.flatMap(d =>
     altered.pieces.filter(p => p.name === d.name).map(p => ({ ...d, along: p.madeFor ?? d.along })),
   );
-
+  const steps = done.map(
+    (one, i): StepDone => ({ ...one, findings: one.findings.map(placedAt(whereOf(source, i))) }),
+  );
   const { order, findings: orderFindings } = orderOfWork(altered, derived, last.making);
   const atTheEnd = [
     ...checkPattern(altered),
@@ -91,19 +97,14 @@ function concluded(
     ...overTheHead({ pattern: altered, wearer: sheet.wearer, derived }),
     ...orderFindings,
   ];
-  const findings = gathered(readFindings.map(withoutFolder), last.steps, atTheEnd);
+  const { readFindings = [], words = wordsOf(english, before.unit) } = options;
+  const findings = gathered(readFindings.map(withoutFolder), steps, atTheEnd);
   const svg = writePattern(altered);
   const record: RecordJson = {
     sheet: fileName(sheet.file),
     ...(sheet.title === undefined ? {} : { title: sheet.title }),
     pattern: before.name,
-    steps: last.steps.map(
-      ({ did, findings, ...step }): StepRecord => ({
-        ...step,
-        did: words.sentence(did),
-        findings: findings.map(words.finding),
-      }),
-    ),
+    steps: steps.map((one, i) => stepRecord(one, i, words)),
     before: measurePattern(before),
     // Measured as read back, so that it equals to the last digit what `measure` says of the file.
     after: measurePattern(readPattern(svg).pattern),
@@ -116,78 +117,29 @@ function concluded(
       because: because.map(words.sentence),
     })),
   };
-  return { sheet, before, altered, svg, steps: last.steps, derived, findings, record };
+  return { sheet, before, altered, svg, steps, derived, findings, record };
 }
 
-/** A step that was done: what came of it, not yet in words. */
-export interface StepDone {
-  /** From 1. */
-  readonly step: number;
-  readonly verb: Verb;
-  readonly did: Saying | string;
-  readonly findings: readonly Finding[];
-}
-
-interface State {
-  readonly pattern: Pattern;
-  readonly steps: readonly StepDone[];
-  readonly derived: readonly Derived[];
-  readonly making: readonly MakingNote[];
-  readonly made: readonly MadeFor[];
-  /** What walking the seams finds of the pattern as it is. */
-  readonly standing: readonly Finding[];
-}
-
-function afterStep(state: State, step: SheetStep, number: number, { file }: Sheet): State {
-  const where = { file, ...step.place, step: number };
-  refuse(unknownNames(step, number, namesIn(state.pattern), file));
-  const done = locating(where, () => {
-    const alteration = applyStep(state.pattern, step);
-    // A step may ask for what no paper can be (a spread that crosses itself): better told here than on reading back.
-    validatePattern(alteration.pattern);
-    return alteration;
-  });
-  const drafted = done.derived?.map(d => d.name) ?? [];
-  const made = madeForAfter(state.made, done.pattern, drafted);
-  const standing = locating(where, () => standingIn(done.pattern, made));
-  const findings = [...done.findings, ...caused(state.standing, standing)].map(finding =>
-    at(finding, { ...where, file: fileName(file) }),
-  );
-  return {
-    pattern: done.pattern,
-    steps: [...state.steps, { step: number, verb: step.verb, did: done.did, findings }],
-    derived: [...state.derived.filter(d => !drafted.includes(d.name)), ...(done.derived ?? [])],
-    making: [...state.making, ...(done.making ?? [])],
-    made,
-    standing,
-  };
-}
-
-const standingIn = (pattern: Pattern, made: readonly MadeFor[]): readonly Finding[] => [
-  ...walkSeams(pattern).flatMap(walk => walk.findings),
-  ...outgrown(pattern, made),
-];
-
-const at = (finding: Finding, where: Finding['where']): Finding => ({
-  ...finding,
-  where: { ...where, ...finding.where },
+const stepRecord = ({ step, did, findings }: StepDone, index: number, words: Words): StepRecord => ({
+  step: index + 1,
+  verb: step.verb,
+  ...(step.off ? { off: true } : {}),
+  did: did === undefined ? '' : words.sentence(did),
+  findings: findings.map(words.finding),
 });
+
+const placedAt =
+  ({ file, ...where }: Finding['where']) =>
+  (finding: Finding): Finding => ({
+    ...finding,
+    where: { ...(file === undefined ? {} : { file: fileName(file) }), ...where, ...finding.where },
+  });
 
 /** Without the folder, so that a record does not depend on where its files lay. */
 const withoutFolder = (finding: Finding): Finding =>
   finding.where.file === undefined
     ? finding
     : { ...finding, where: { ...finding.where, file: fileName(finding.where.file) } };
-
-/** Every name in the sheet that the pattern cannot have at that step, told together. */
-function unknownBeforehand(sheet: Sheet, pattern: Pattern) {
-  let names = namesIn(pattern);
-  return sheet.steps.flatMap((step, i) => {
-    const unknown = unknownNames(step, i + 1, names, sheet.file);
-    names = namesAfter(step, names);
-    return unknown;
-  });
-}
 
 /**
  * The findings of the whole run, each once: those on reading, of the operations, and of the pattern as it is at the

@@ -1,10 +1,10 @@
 import type { Wearer } from '@paperhinge/alter';
 import type { EdgeRef, Fabric, LengthUnit, SheetPieces } from '@paperhinge/geometry';
 import type { Place } from './document.js';
+import type { Parameters } from './fields/of-verb.js';
 import type { PrintWishes } from './print-wishes.js';
-import type { ParametersOf, Verb } from './verbs.js';
 
-/** An alteration sheet as read: lengths in mm, shares from 0 to 1, angles in rad, every step with its place. */
+/** An alteration sheet as read: lengths in mm, shares from 0 to 1, angles in rad. */
 export interface Sheet {
   /** The file's name as it was given, for errors. */
   readonly file: string;
@@ -18,10 +18,12 @@ export interface Sheet {
   /** How to read a pattern that names its pieces and edges otherwise. */
   readonly pieces: SheetPieces;
   readonly openings: readonly SheetOpening[];
-  readonly steps: readonly SheetStep[];
+  readonly steps: readonly Step[];
   readonly print: PrintWishes;
   /** Where each value stands, by its dotted path: `pattern`, `opening.back.centre-back`. */
   readonly places: Readonly<Record<string, Place>>;
+  /** Where each step stands, in their order. */
+  readonly stepPlaces: readonly StepPlaces[];
 }
 
 /** What the sheet says of a cloth; it is laid over what the pattern says of it. */
@@ -33,13 +35,18 @@ export interface SheetOpening extends EdgeRef {
   readonly place: Place;
 }
 
-/** One step: a verb and its parameters. Nothing in it depends on the pattern, so it is replayed on other sizes. */
-export type SheetStep = { readonly [V in Verb]: StepOf<V> }[Verb];
-interface StepOf<V extends Verb> {
-  readonly verb: V;
-  readonly parameters: ParametersOf<V>;
-  /** Where the verb stands. */
-  readonly place: Place;
-  /** Where each field's value stands, by its dotted path: `dart`, `pieces.0`, `to.edge`. */
-  readonly places: Readonly<Record<string, Place>>;
+/** One step: a trade verb and its parameters. Nothing in it depends on the pattern, so it is replayed on other sizes. */
+export interface Step {
+  readonly verb: string;
+  readonly parameters: Parameters;
+  /** Switched off: it stands in the sheet and is not done. */
+  readonly off?: true;
+}
+
+/** Where a step stands in its file. */
+export interface StepPlaces {
+  /** Of the verb. */
+  readonly verb: Place;
+  /** Of each field's value, by its dotted path: `dart`, `pieces.0`, `to.edge`. */
+  readonly fields: Readonly<Record<string, Place>>;
 }

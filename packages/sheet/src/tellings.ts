@@ -1,6 +1,138 @@
-import { sayingsOf } from '@paperhinge/geometry';
+import { type EdgeRef, type NoFacts, sayingsOf } from '@paperhinge/geometry';
+
+/** What a fault of a sheet speaks of: a field, or an item of its list, else the verb, else the sheet. */
+export interface OfField {
+  /** As the sheet writes it. */
+  readonly field?: string;
+  /** From 1. */
+  readonly item?: number;
+  readonly verb?: string;
+}
+
+/** A name that is not there, and the names that are. */
+export interface Unknown {
+  readonly name: string;
+  readonly names: readonly string[];
+}
+export interface UnknownOnPiece extends Unknown {
+  readonly piece: string;
+}
+
+/** What is told of the text of a sheet before its fields are looked at. */
+interface DocumentTellings {
+  'sheet-too-large': { readonly mostCharacters?: number };
+  'sheet-too-deep': { readonly mostLevels: number };
+  'sheet-not-read': { readonly fault: SyntaxFault };
+  'sheet-empty': NoFacts;
+  'not-a-sheet': { readonly looksLike?: FileKind };
+  'too-many-aliases': { readonly most: number };
+  'unknown-alias': NoFacts;
+  'tag-refused': NoFacts;
+  'duplicate-key': { readonly name: string };
+  'more-faults': { readonly more: number };
+}
+/** Ways in which a text is no YAML. */
+export type SyntaxFault =
+  | 'any'
+  | 'tab'
+  | 'several-documents'
+  | 'sign-missing'
+  | 'indentation'
+  | 'backslash'
+  | 'two-on-a-line'
+  | 'key'
+  | 'too-deep'
+  | 'long-key';
+/** What a file may be that is given where another is wanted. */
+export type FileKind = 'sheet' | 'drawing' | 'pdf' | 'picture' | 'record' | 'archive';
+
+/** What is told of the value of a field. Lengths in mm. */
+interface ValueTellings {
+  /** `write`: what may have been meant. */
+  'length-not-understood': OfField & { readonly write?: string };
+  /** Without a figure: beyond anything that can be sewn. `opposite`: the verb that does the contrary. */
+  'length-out-of-range': OfField & {
+    readonly givenMm?: number;
+    readonly leastMm?: number;
+    readonly mostMm?: number;
+    readonly over?: boolean;
+    readonly opposite?: string;
+  };
+  'percent-not-understood': OfField & { readonly write?: string; readonly lacksSign: boolean };
+  'percent-out-of-range': OfField & {
+    readonly givenPercent: number;
+    readonly leastPercent: number;
+    readonly mostPercent: number;
+    readonly over: boolean;
+  };
+  'position-not-understood': OfField & { readonly form: 'from-nothing' | 'share-or-length' | 'any' };
+  'position-off-edge': OfField & object;
+  'edge-not-understood': OfField & { readonly withLength?: boolean };
+  'name-not-understood': OfField & object;
+  /** `among`: it is a key of that field. */
+  'name-not-printable': OfField & { readonly among?: string };
+  'angle-not-understood': OfField & object;
+  'angle-out-of-range': OfField & object;
+  'count-not-understood': OfField & object;
+  'count-out-of-range': OfField & { readonly least: number; readonly most: number };
+  'choice-not-understood': OfField & { readonly given: string; readonly words: readonly string[] };
+  'list-empty': OfField & object;
+  'list-expected': OfField & object;
+  /** `write`: the fields that may have been meant. */
+  'mapping-expected': OfField & { readonly write?: string };
+  'paper-not-understood': OfField & object;
+  'margins-not-understood': OfField & object;
+  'square-not-understood': OfField & object;
+  'number-out-of-range': OfField & { readonly least: number; readonly most: number };
+}
+
+/** What is told of fields that are there and not there. */
+interface FieldTellings {
+  /** More than one: any of them would do. */
+  'missing-field': OfField & { readonly fields: readonly string[] };
+  'unknown-field': OfField & Unknown;
+  'fields-conflict': OfField & { readonly fields: readonly string[] };
+  'space-after-colon': OfField & { readonly write: string };
+  'decimal-comma': OfField & { readonly write: string };
+  'too-many-steps': OfField & { readonly most: number };
+  'step-not-understood': { readonly key?: string; readonly indented?: boolean };
+  'unknown-verb': Unknown;
+}
+
+/** What is told of names that the pattern does not have. */
+interface NameTellings {
+  'unknown-dart': UnknownOnPiece;
+  'unknown-pleat': UnknownOnPiece;
+  'unknown-line': UnknownOnPiece;
+  'unknown-mark': UnknownOnPiece;
+  'unknown-notch': UnknownOnPiece;
+  'unknown-neighbour': UnknownOnPiece;
+  'unknown-seam': Unknown;
+  'unknown-fabric': Unknown;
+  'opening-too-long': { readonly edgeMm: number };
+}
+
+/** A piece made for edges: a band, facing, lining or stay. */
+export interface OfMade {
+  readonly piece: string;
+  readonly edges: readonly EdgeRef[];
+}
+interface MadeForTellings {
+  'made-for-edge-gone': OfMade;
+  'made-for-edge-reshaped': OfMade & { readonly offMm: number };
+  'made-for-edge-changed': OfMade & {
+    readonly madeForMm: number;
+    readonly nowMm: number;
+    readonly differenceMm: number;
+  };
+}
 
 /** What is told of the alteration sheet and the files of a job. */
-export type SheetTellings = Record<never, never>;
+export interface SheetTellings
+  extends DocumentTellings,
+    ValueTellings,
+    FieldTellings,
+    NameTellings,
+    MadeForTellings {}
 
 export const { refusal, finding } = sayingsOf<SheetTellings>();

@@ -10,6 +10,7 @@ import { operations } from './operations.js';
 import { order, orderTellings } from './order.js';
 import { pattern } from './pattern.js';
 import { photo } from './photo.js';
+import { sheet } from './sheet.js';
 import { verb } from './verb.js';
 
 /** What the project says, in English. */
@@ -26,6 +27,7 @@ export const english: Catalogue = {
     ...operations,
     ...fit,
     ...orderTellings,
+    ...sheet,
   },
   sentences: {
     ...did,

@@ -1,4 +1,5 @@
 import { nearestName } from '@paperhinge/geometry';
+import { shownName } from '../names.js';
 import type { Say } from '../say.js';
 
 /** How many names a remedy lists. */
@@ -9,6 +10,6 @@ export function instead(name: string, names: readonly string[], what: string, sa
   const near = nearestName(name, names);
   if (near !== undefined) return `Did you mean ${say.written(near)}?`;
   if (names.length === 0) return `There are no ${what} to choose from.`;
-  const shown = names.slice(0, mostListed).map(say.name);
+  const shown = names.slice(0, mostListed).map(shownName);
   return `Choose from its ${what}: ${[...shown, ...(names.length > mostListed ? ['…'] : [])].join(', ')}.`;
 }

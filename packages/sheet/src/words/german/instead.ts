@@ -1,4 +1,5 @@
 import { nearestName } from '@paperhinge/geometry';
+import { shownName } from '../names.js';
 import type { Say } from '../say.js';
 
 const mostListed = 12;
@@ -8,6 +9,6 @@ export function instead(name: string, names: readonly string[], what: string, sa
   const near = nearestName(name, names);
   if (near !== undefined) return `Meinten Sie ${say.written(near)}?`;
   if (names.length === 0) return `Es gibt keine ${what} zur Auswahl.`;
-  const shown = names.slice(0, mostListed).map(say.name);
+  const shown = names.slice(0, mostListed).map(shownName);
   return `Zur Auswahl stehen die ${what} ${[...shown, ...(names.length > mostListed ? ['…'] : [])].join(', ')}.`;
 }

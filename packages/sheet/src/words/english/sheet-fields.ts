@@ -1,0 +1,191 @@
+import type { SheetTellings } from '../../tellings.js';
+import type { Tellings } from '../catalogue.js';
+import { far, spokenOf } from './field-name.js';
+import { instead } from './instead.js';
+
+const lengthForms = 'Write a length such as 12, 12 mm, 1.2 cm, 3/8 in or 2 7/8".';
+
+type Figures =
+  | 'length-not-understood'
+  | 'length-out-of-range'
+  | 'percent-not-understood'
+  | 'percent-out-of-range';
+type MoreFigures =
+  | 'angle-not-understood'
+  | 'angle-out-of-range'
+  | 'count-not-understood'
+  | 'count-out-of-range';
+
+const figures: Pick<Tellings<SheetTellings>, Figures | MoreFigures | 'number-out-of-range'> = {
+  'length-not-understood': ({ write, ...of }, say) => ({
+    message: `${spokenOf(of, say)} is not a length.`,
+    remedy: write === undefined ? lengthForms : `Write ${write}, with a point.`,
+  }),
+  'length-out-of-range': ({ givenMm, leastMm = 0, mostMm = 0, over = false, opposite, ...of }, say) => {
+    const who = spokenOf(of, say);
+    if (givenMm === undefined) return { message: `${who} is beyond any garment.`, remedy: 'Check its unit.' };
+    if (givenMm > mostMm)
+      return {
+        message: `${who} is over ${far(mostMm, say)}.`,
+        remedy: `Give at most ${far(mostMm, say)}; check its unit.`,
+      };
+    if (givenMm === 0 && over) return { message: `${who} is nothing.`, remedy: 'Give a length over 0.' };
+    const how = givenMm < 0 ? 'is negative' : `is under ${far(leastMm, say)}`;
+    const least = over ? 'Give a length over 0' : 'Give 0 or more';
+    return {
+      message: `${who} ${how}.`,
+      remedy:
+        leastMm !== 0
+          ? `Give ${far(leastMm, say)} to ${far(mostMm, say)}.`
+          : opposite === undefined
+            ? `${least}.`
+            : `${least}, or use ${say.written(opposite)}.`,
+    };
+  },
+  'percent-not-understood': ({ write, lacksSign, ...of }, say) => ({
+    message: `${spokenOf(of, say)} is not a percentage with its sign.`,
+    remedy:
+      lacksSign && write !== undefined
+        ? `Write ${write}, if that is what you mean.`
+        : 'Write a percentage with its sign, such as 80 %.',
+  }),
+  'percent-out-of-range': ({ givenPercent, leastPercent, mostPercent, over, ...of }, say) => {
+    const [least, most] = [say.percent(leastPercent), say.percent(mostPercent)];
+    const how =
+      givenPercent > mostPercent
+        ? `is over ${most}`
+        : givenPercent < 0 && leastPercent >= 0
+          ? 'is negative'
+          : over && givenPercent === leastPercent
+            ? `is ${least}`
+            : `is under ${least}`;
+    return {
+      message: `${spokenOf(of, say)} ${how}.`,
+      remedy: over ? `Give more than ${least}, up to ${most}.` : `Give ${least} to ${most}.`,
+    };
+  },
+  'angle-not-understood': (of, say) => ({
+    message: `${spokenOf(of, say)} is not an angle.`,
+    remedy: 'Write degrees, such as 12, 12° or 12 deg.',
+  }),
+  'angle-out-of-range': (of, say) => ({
+    message: `${spokenOf(of, say)} is half a turn or more.`,
+    remedy: 'Give less than 180 degrees.',
+  }),
+  'count-not-understood': (of, say) => ({
+    message: `${spokenOf(of, say)} is not a whole number.`,
+    remedy: 'Write a whole number.',
+  }),
+  'count-out-of-range': ({ least, most, ...of }, say) => ({
+    message: `${spokenOf(of, say)} is out of range.`,
+    remedy: `Give ${least} to ${most}.`,
+  }),
+  'number-out-of-range': ({ least, most, ...of }, say) => ({
+    message: `${spokenOf(of, say)} is out of range.`,
+    remedy: `Give ${say.number(least, 3)} to ${say.number(most, 3)}.`,
+  }),
+};
+
+type Words =
+  | 'position-not-understood'
+  | 'position-off-edge'
+  | 'edge-not-understood'
+  | 'choice-not-understood';
+type Names = 'name-not-understood' | 'name-not-printable';
+
+const wordsAndPlaces: Pick<Tellings<SheetTellings>, Words | Names> = {
+  'position-not-understood': ({ form, ...of }, say) => ({
+    message: `${spokenOf(of, say)} is not a place on an edge.`,
+    remedy: {
+      'from-nothing': 'Name the edge after "from".',
+      'share-or-length': 'Write 50 % or 1/2 for a share of the edge, 0.5 mm for a length.',
+      any: 'Write 1/3, 40 %, 1/3 from EDGE or 60 mm from EDGE.',
+    }[form],
+  }),
+  'position-off-edge': (of, say) => ({
+    message: `${spokenOf(of, say)} lies off its edge.`,
+    remedy: 'Give a share from 0 to 100 % or a length within the edge.',
+  }),
+  'edge-not-understood': ({ withLength, ...of }, say) => ({
+    message: `${spokenOf(of, say)} is not an edge of a piece.`,
+    remedy: withLength
+      ? 'Write PIECE.EDGE and a length, such as back.centre-back: 120 mm.'
+      : 'Write PIECE.EDGE, such as front.neck.',
+  }),
+  'choice-not-understood': ({ given, words, ...of }, say) => ({
+    message: `${spokenOf(of, say)} is none of its choices.`,
+    remedy: instead(given, words, 'choices', say),
+  }),
+  'name-not-understood': (of, say) => ({
+    message: `${spokenOf(of, say)} is not a name.`,
+    remedy: 'Write a name; one made of digits needs quotes.',
+  }),
+  'name-not-printable': ({ among, ...of }, say) => ({
+    message: `${among === undefined ? spokenOf(of, say) : `A name in ${say.written(among)}`} is not a printable name of up to 100 characters.`,
+    remedy: 'Write letters, digits, spaces and signs on one line.',
+  }),
+};
+
+type Shapes = 'list-empty' | 'list-expected' | 'mapping-expected' | 'too-many-steps';
+type Fields = 'missing-field' | 'unknown-field' | 'fields-conflict' | 'space-after-colon' | 'decimal-comma';
+type Pages = 'paper-not-understood' | 'margins-not-understood' | 'square-not-understood';
+
+const shapes: Pick<Tellings<SheetTellings>, Shapes | Fields | Pages> = {
+  'list-empty': (of, say) => ({
+    message: `${spokenOf(of, say)} names nothing.`,
+    remedy: 'Name at least one.',
+  }),
+  'list-expected': (of, say) => ({
+    message: `${spokenOf(of, say)} is not a list.`,
+    remedy: 'Write each item on its own line after "- ".',
+  }),
+  'mapping-expected': ({ write, ...of }, say) => ({
+    message: `${spokenOf(of, say)} has no fields.`,
+    remedy:
+      write === undefined || of.field === undefined
+        ? 'Write its fields as "name: value".'
+        : `Write ${of.field}: ${write}.`,
+  }),
+  'too-many-steps': ({ most, ...of }, say) => ({
+    message: `${spokenOf(of, say)} has over ${most} steps.`,
+    remedy: 'Divide the work among several sheets.',
+  }),
+  'missing-field': ({ fields, ...of }, say) => ({
+    message: `${spokenOf(of, say)} lacks ${fields.map(say.written).join(' or ')}.`,
+    remedy: fields.length > 1 ? `Add one of them.` : `Add ${fields.map(say.written).join()}.`,
+  }),
+  'unknown-field': ({ name, names, ...of }, say) => ({
+    message: `${spokenOf(of, say)} has no field ${say.written(name)}.`,
+    remedy: instead(name, names, 'fields', say),
+  }),
+  'fields-conflict': ({ fields, ...of }, say) => ({
+    message: `${spokenOf(of, say)} has both ${say.list(fields.map(say.written))}.`,
+    remedy: 'Keep one of the two.',
+  }),
+  'space-after-colon': ({ write }) => ({
+    message: 'A space is missing after the colon.',
+    remedy: `Write ${write.length > 40 ? 'a space after each colon' : `"${write}"`}.`,
+  }),
+  'decimal-comma': ({ write }) => ({
+    message: 'A comma stands within a figure.',
+    remedy: `Write ${write}, with a point.`,
+  }),
+  'paper-not-understood': (of, say) => ({
+    message: `${spokenOf(of, say)} is not a size of paper.`,
+    remedy: 'Write a4, letter … or a size such as 600 x 900 mm.',
+  }),
+  'margins-not-understood': (of, say) => ({
+    message: `${spokenOf(of, say)} is neither one length nor four.`,
+    remedy: 'Write one length, or four: [top, right, bottom, left].',
+  }),
+  'square-not-understood': (of, say) => ({
+    message: `${spokenOf(of, say)} is not what a square measured both ways.`,
+    remedy: 'Write two lengths, across and down, such as [49.5, 50.2].',
+  }),
+};
+
+export const sheetFields: typeof figures & typeof wordsAndPlaces & typeof shapes = {
+  ...figures,
+  ...wordsAndPlaces,
+  ...shapes,
+};
