@@ -2,7 +2,6 @@ import { verbs } from '@paperhinge/alter';
 import { expect, test } from 'vitest';
 import { sheetJsonSchema } from '../../packages/sheet/src/json-schema.js';
 
-
 interface Schema {
   readonly properties: Readonly<Record<string, Schema>>;
   readonly required?: readonly string[];

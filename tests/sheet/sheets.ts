@@ -1,8 +1,8 @@
 import { PatternError } from '@paperhinge/geometry';
 import { english, wordsOf } from '@paperhinge/sheet';
 import { faultsIn } from '../../packages/sheet/src/faults.js';
-import type { Sheet } from '../../packages/sheet/src/sheet.js';
 import { readSheet } from '../../packages/sheet/src/read-sheet.js';
+import type { Sheet } from '../../packages/sheet/src/sheet.js';
 
 export const read = (text: string): Sheet => readSheet(text, { file: 'top.yaml' });
 

@@ -17,10 +17,10 @@ export { runSheet } from './run-sheet.js';
 export type { StepSource } from './run-steps.js';
 export { runSteps } from './run-steps.js';
 export type { Sheet, SheetFabric, SheetOpening, Step, StepPlaces } from './sheet.js';
+export { sheetReader } from './sheet-reader.js';
 export type { State } from './state.js';
 export { stateOf } from './state.js';
 export type { SheetTellings } from './tellings.js';
-export { sheetReader } from './sheet-reader.js';
 // words: what is said to a maker, by language and unit
 export type { Catalogue, Sentences, Tellings, Told } from './words/catalogue.js';
 export { english } from './words/english/index.js';

@@ -1,5 +1,12 @@
 import type { AnyVerb, Derived } from '@paperhinge/alter';
-import { bandStretch, easeFindings, girthsBesideBody, orderOfWork, overTheHead } from '@paperhinge/alter';
+import {
+  bandStretch,
+  easeFindings,
+  girthsBesideBody,
+  hasEdge,
+  orderOfWork,
+  overTheHead,
+} from '@paperhinge/alter';
 import {
   checkPattern,
   type Finding,
@@ -85,10 +92,11 @@ function concluded({ sheet, before, last, done, source, options }: Done): Run {
   const derived = last.derived.flatMap(d =>
     altered.pieces.filter(p => p.name === d.name).map(p => ({ ...d, along: p.madeFor ?? d.along })),
   );
+  const standing = derived.map(d => ({ ...d, along: d.along.filter(ref => hasEdge(altered, ref)) }));
   const steps = done.map(
     (one, i): StepDone => ({ ...one, findings: one.findings.map(placedAt(whereOf(source, i))) }),
   );
-  const { order, findings: orderFindings } = orderOfWork(altered, derived, last.making);
+  const { order, findings: orderFindings } = orderOfWork(altered, standing, last.making);
   const atTheEnd = [
     ...checkPattern(altered),
     ...outgrown(altered, last.made),

@@ -7,7 +7,6 @@ import type { Step, StepPlaces } from './sheet.js';
 import type { State } from './state.js';
 import { refusal } from './tellings.js';
 
-
 /** Where steps come from, so that faults and findings are told there. */
 export interface StepSource {
   /** The verbs the steps may use; absent = all there are. */
