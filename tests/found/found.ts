@@ -13,7 +13,9 @@ export const foundPattern = (name: string) =>
 /** What its sheet does to it. */
 export function foundRun(name: string) {
   const { pattern, findings } = foundPattern(name);
-  return runSheet(readSheet(textOf(name, 'sheet.yaml'), { file: 'sheet.yaml' }), pattern, findings);
+  return runSheet(readSheet(textOf(name, 'sheet.yaml'), { file: 'sheet.yaml' }), pattern, {
+    readFindings: findings,
+  });
 }
 
 /** What checking it says. */
