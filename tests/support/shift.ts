@@ -345,6 +345,6 @@ function neckbandPiece(m: ShiftMeasures, neck: number): Piece {
     notches: [],
     lines: [grainLine(at(40, 15), at(neck - 40, 15))],
     marks: [],
-    cutting: { count: 2, mirrored: false, fabric: 'main' },
+    cutting: { count: 2, mirrored: false, layers: 2, fabric: 'main' },
   };
 }

@@ -63,7 +63,9 @@ export type { HemSweep } from './measure/hem-sweep.js';
 export { hemSweep, lengthInGarment } from './measure/hem-sweep.js';
 export type { JoinedLine, PlacedEnd } from './measure/joined-lines.js';
 export { joinedLinesAcrossDarts, joinedLinesOf, neighboursAtEnds } from './measure/joined-lines.js';
-export { levelAcross, levelGirths, levelNames } from './measure/level-girth.js';
+export { levelAcross, levelNames } from './measure/level-across.js';
+export type { LevelGirth } from './measure/level-girth.js';
+export { girthsAtLevels, levelGirths } from './measure/level-girth.js';
 export type { DartMeasures, PatternMeasures, PieceMeasures, SeamMeasures } from './measure/measures.js';
 export { measurePattern } from './measure/measures.js';
 export type { SeamStretch } from './measure/notch-check.js';
@@ -103,6 +105,7 @@ export { smoothJoin } from './path/smooth-join.js';
 export type { EdgeSpec, PatternSpec, PieceSpec } from './pattern/build.js';
 export { definePattern, definePiece } from './pattern/build.js';
 // pattern: what a pattern is
+export { copiesInGarment, goRoundTogether } from './pattern/copies.js';
 export {
   dartsOf,
   edgeNamed,
@@ -117,7 +120,6 @@ export {
   pieceNamed,
   pleatsOf,
   runLabel,
-  timesInGarment,
   withPiece,
 } from './pattern/outline.js';
 export type { EdgePosition } from './pattern/position.js';

@@ -39,6 +39,11 @@ export const stepReach = 15;
 export const blendReach = 30;
 /** mm. A lone notch this near to a crossing seam was meant for it: 1 in, as far as a cap's top is shifted for ease. */
 export const notchReach = 25.4;
+/**
+ * mm. A level across a limb that ends this near to the top of the limb's seam was drawn from there: 1 in, more than
+ * letting out or taking in a limb moves its corner, less than the hip lies above the crotch.
+ */
+export const cornerReach = 25.4;
 /** rad. Directions nearer than this are one direction: 1e-9 rad is 1e-4 mm at 100 m. */
 export const angleTolerance = 1e-9;
 /** mm. About 12 in: deeper than any hem, so a larger allowance is a wrong unit. */

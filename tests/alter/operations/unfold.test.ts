@@ -1,6 +1,7 @@
 import { closeDart, unfold } from '@paperhinge/alter';
 import {
   at,
+  copiesInGarment,
   dartsOf,
   type EdgeRun,
   edgeNames,
@@ -15,7 +16,6 @@ import {
   pathStart,
   pieceNamed,
   pointAlong,
-  timesInGarment,
   walkSeams,
 } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
@@ -47,13 +47,13 @@ describe('the whole piece', () => {
     const whole = pieceNamed(unfold(shiftPattern(), { piece: 'front' }).pattern, 'front');
     expect(Math.abs(areaOf(whole) / areaOf(front()) - 2)).toBeLessThan(1e-12);
   });
-  test('has no fold, is cut as often as before and not mirrored, and stands once in the garment', () => {
+  test('has no fold, is cut as often as before and not mirrored, and stands half as often in the garment', () => {
     const half = { ...block(), cutting: { count: 2, mirrored: false, fabric: 'main' } };
     const whole = opened(half);
     expect(edgeParts(whole).some(e => e.kind === 'fold')).toBe(false);
     expect(whole.cutting).toEqual({ count: 2, mirrored: false, fabric: 'main' });
-    expect(timesInGarment(half)).toBe(2);
-    expect(timesInGarment(whole)).toBe(1);
+    expect(copiesInGarment(half)).toBe(4);
+    expect(copiesInGarment(whole)).toBe(2);
   });
   test('keeps edges that met the fold as one edge each, and mirrors the others under names of their own', () => {
     const whole = opened(block());

@@ -21,7 +21,6 @@ import {
   reversedPath,
   scale,
   subtract,
-  timesInGarment,
   tolerances,
   transformedPath,
 } from '@paperhinge/geometry';
@@ -152,8 +151,8 @@ function openedAt(map: Affine, after: boolean, shape: FacingShape, outer: Path):
 }
 
 const cuttingLike = (source: Piece, fabric: string) => {
-  const pair = timesInGarment(source) === 2 && foldEdgeOf(source) === undefined;
-  return { count: pair ? 2 : 1, mirrored: pair, fabric };
+  const { count, layers = 1, mirrored } = source.cutting;
+  return { count: count / layers, mirrored, fabric };
 };
 
 /** A grain line in the source's direction through the middle of the facing. */

@@ -1,5 +1,6 @@
 import {
   apply,
+  copiesInGarment,
   distance,
   type EdgeRef,
   edgeNamed,
@@ -15,7 +16,6 @@ import {
   pathStart,
   pieceNamed,
   subtract,
-  timesInGarment,
 } from '@paperhinge/geometry';
 
 /**
@@ -43,7 +43,7 @@ export function gapAcross(pattern: Pattern, gap: EdgeRef, along: readonly EdgeRe
       where: { piece: gap.piece, edge: gap.edge },
     });
   const centre = [beside.start, beside.end].find(name => isCentre(piece, name));
-  if (centre === undefined) return timesInGarment(piece) * distance(pathStart(path), pathEnd(path));
+  if (centre === undefined) return copiesInGarment(piece) * distance(pathStart(path), pathEnd(path));
   const outer = centre === beside.start ? pathEnd(path) : pathStart(path);
   const line = edgePath(piece, centre);
   const image = apply(mirror(pathStart(line), subtract(pathEnd(line), pathStart(line))), outer);

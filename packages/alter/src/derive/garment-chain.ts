@@ -1,7 +1,9 @@
 import {
+  copiesInGarment,
   type Edge,
   type EdgeRef,
   type EdgeRun,
+  goRoundTogether,
   type OutlinePart,
   type Pattern,
   PatternError,
@@ -9,7 +11,6 @@ import {
   partsOfEdge,
   pathLength,
   pieceNamed,
-  timesInGarment,
 } from '@paperhinge/geometry';
 
 /** One edge (or part of one) as it lies in the garment; a piece that stands twice has copies 0 and 1. */
@@ -65,7 +66,7 @@ export function garmentChains(
   const nodes = distinctEdges(along).flatMap(({ piece: name, edge }) => {
     const piece = pieceNamed(pattern, name);
     const parts = partsOfEdge(piece, edge);
-    return Array.from({ length: timesInGarment(piece) }, (_, copy) =>
+    return Array.from({ length: copiesInGarment(piece) }, (_, copy) =>
       parts.map((part): Node => ({ piece, part, copy })),
     ).flat();
   });
@@ -123,13 +124,19 @@ function reached(
   if (found >= 0) return [make(found, other(end), { kind: 'corner', name: here.part.name }, here.gap)];
   if (here.part.type !== 'edge') return [];
   if (here.part.kind === 'fold') {
-    const mirrored = nodes.findIndex(o => o.part === node.part && o.copy !== node.copy);
+    const mirrored = nodes.findIndex(o => o.part === node.part && o.copy === (node.copy ^ 1));
     return mirrored < 0 ? [] : [make(mirrored, end, { kind: 'fold', name: here.part.name }, here.gap)];
   }
   return pattern.seams.flatMap(seam =>
-    partnerCorners(seam.a, seam.b, node.piece.name, here.part.name, other(end))
-      .concat(partnerCorners(seam.b, seam.a, node.piece.name, here.part.name, other(end)))
-      .flatMap(({ run, end: runEnd }) => {
+    (['a', 'b'] as const)
+      .flatMap(side => {
+        const [own, partner] = side === 'b' ? [seam.a, seam.b] : [seam.b, seam.a];
+        return partnerCorners(own, partner, node.piece.name, here.part.name, other(end)).map(met => ({
+          ...met,
+          side,
+        }));
+      })
+      .flatMap(({ run, end: runEnd, side }) => {
         const piece = pieceNamed(pattern, run.piece);
         const parts = partsOfEdge(piece, run.edge);
         const corner = runEnd === 'start' ? parts[0]! : parts.at(-1)!;
@@ -138,14 +145,24 @@ function reached(
         const copies = [...nodes.entries()].filter(
           ([, o]) => o.part === there.part && o.piece.name === run.piece,
         );
-        // Sewn to its own mirror image, an edge meets the other copy; else like copies meet.
-        const like = run.piece === node.piece.name && run.edge === here.part.name ? 1 - node.copy : node.copy;
+        const like = copyMet(node, { ...run, side }, here.part.name);
         const ordered = copies.sort(([, p], [, q]) => Number(q.copy === like) - Number(p.copy === like));
         return ordered.map(([to]) =>
           make(to, facing, { kind: 'seam', name: seam.name }, here.gap || there.gap),
         );
       }),
   );
+}
+
+/**
+ * Which copy of a piece an edge is sewn to: of itself the mirror image's, of another edge of its own piece the next
+ * copy round (gores) or, in a limb, the same; of another piece the like one.
+ */
+function copyMet({ piece, copy }: Node, to: EdgeRef & { readonly side: 'a' | 'b' }, edge: string): number {
+  if (to.piece !== piece.name) return copy;
+  if (to.edge === edge) return copy ^ 1;
+  const copies = copiesInGarment(piece);
+  return goRoundTogether(piece) ? (copy + (to.side === 'b' ? 1 : copies - 1)) % copies : copy;
 }
 
 /** What the outline does beyond an end of a part: sewn darts and the gap are passed over. */

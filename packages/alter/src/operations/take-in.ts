@@ -1,10 +1,10 @@
 import {
+  copiesInGarment,
   type EdgePosition,
   type Finding,
   type Pattern,
   pieceNamed,
   type Seam,
-  timesInGarment,
   walkSeam,
   withPiece,
 } from '@paperhinge/geometry';
@@ -129,7 +129,7 @@ function sidesOf(pattern: Pattern, seam: Seam): readonly Side[] {
     });
     return {
       runs: placed,
-      times: Math.max(...runs.map(run => timesInGarment(pieceNamed(pattern, run.piece)))),
+      times: Math.max(...runs.map(run => copiesInGarment(pieceNamed(pattern, run.piece)))),
     };
   });
   const label = (side: Side): string =>

@@ -1,12 +1,26 @@
-import type { Pattern, Piece } from '../pattern/types.js';
+import type { FabricRole, Pattern, Piece, PieceRole } from '../pattern/types.js';
 
 /**
- * The pieces that make the garment's outer layer once: not cut from lining, interfacing or stabiliser, and not made
- * for an edge (bands, facings, stays).
+ * The pieces that make the garment's outer layer once: not cut from lining, interfacing or stabiliser, not made for an
+ * edge (bands, facings, stays), and neither facing nor lining, pocket nor placket by their role.
  */
 export function bodyPieces(pattern: Pattern): readonly Piece[] {
   const within = new Set(pattern.fabrics.filter(f => secondLayers.has(f.role)).map(f => f.name));
-  return pattern.pieces.filter(p => !p.madeFor && !within.has(p.cutting.fabric));
+  return pattern.pieces.filter(
+    ({ madeFor, role, cutting }) =>
+      !madeFor && !within.has(cutting.fabric) && !(role !== undefined && besideTheBody.has(role)),
+  );
 }
 
-const secondLayers: ReadonlySet<string> = new Set(['lining', 'interfacing', 'stabiliser']);
+const secondLayers: ReadonlySet<FabricRole> = new Set(['lining', 'interfacing', 'stabiliser']);
+
+const besideTheBody: ReadonlySet<PieceRole> = new Set([
+  'facing',
+  'stay',
+  'binding',
+  'strip',
+  'lining',
+  'interfacing',
+  'pocket',
+  'placket',
+]);

@@ -1,6 +1,8 @@
+import { pathLength } from '../path/length.js';
 import { endTangent, pathEnd, pathStart, startTangent } from '../path/path.js';
-import { partsOfEdge, pathsOfPart } from '../pattern/outline.js';
+import { edgePath, partsOfEdge, pathsOfPart } from '../pattern/outline.js';
 import type { EdgeRun, Outline, OutlinePart, Piece } from '../pattern/types.js';
+import { joiningGap } from '../tolerance.js';
 import { angleBetween, type Point } from '../vector.js';
 
 /** An end of an edge, in clockwise order. */
@@ -9,7 +11,7 @@ export type EdgeEnd = 'start' | 'end';
 /** A corner of a stitching line, seen from one of the two edges that meet there. */
 export interface Corner {
   readonly point: Point;
-  /** What comes next beyond the corner: another edge, or a dart. */
+  /** What comes next beyond the corner: another edge, a dart or a pleat. */
   readonly neighbour: OutlinePart;
   /** Which of the neighbour's ends lies here. */
   readonly neighbourEnd: EdgeEnd;
@@ -32,6 +34,24 @@ export function cornerAt(piece: Piece, edge: string, end: EdgeEnd): Corner {
     neighbourEnd: end === 'start' ? 'end' : 'start',
     interior,
   };
+}
+
+/**
+ * The corner of its edge at which a run starts or ends in the direction of the sewing; none where only a part of the
+ * edge is sewn and the run ends within it.
+ * @throws PatternError `unknown-edge`
+ */
+export function endCorner(piece: Piece, run: EdgeRun, at: EdgeEnd): Corner | undefined {
+  const end = endOfTravel(run, at);
+  return reachesEnd(piece, run, end) ? cornerAt(piece, run.edge, end) : undefined;
+}
+
+/** Whether a run goes as far as that clockwise end of its edge. @throws PatternError `unknown-edge` */
+export function reachesEnd(piece: Piece, { edge, part }: EdgeRun, end: EdgeEnd): boolean {
+  if (!part) return true;
+  return end === 'start'
+    ? part.from <= joiningGap
+    : part.to >= pathLength(edgePath(piece, edge)) - joiningGap;
 }
 
 /** The part of the outline before (`start`) or after (`end`) another, clockwise. */

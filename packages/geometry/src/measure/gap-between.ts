@@ -1,36 +1,50 @@
-import { pathLength } from '../path/length.js';
+import { pathLength, pointAlong } from '../path/length.js';
 import { pathEnd, pathStart } from '../path/path.js';
-import { foldEdgeOf, partsOfEdge, pieceNamed } from '../pattern/outline.js';
-import type { EdgeRun, Pattern, Piece } from '../pattern/types.js';
+import { edgePath, foldEdgeOf, partsOfEdge, pieceNamed } from '../pattern/outline.js';
+import type { EdgeRun, OutlinePart, Pattern, Piece } from '../pattern/types.js';
 import { joiningGap } from '../tolerance.js';
-import { cross, distance, subtract, unit } from '../vector.js';
-import { isCentreName } from './centre.js';
-import { cornerAt, type EdgeEnd, endOfTravel } from './corner.js';
+import { cross, distance, type Point, subtract, unit } from '../vector.js';
+import { isCentreEdge } from './centre.js';
+import { type Corner, type EdgeEnd, endCorner, endOfTravel } from './corner.js';
 import { neighboursAtEnds, type PlacedEnd } from './joined-lines.js';
 
 /**
  * Straight distance in mm from the end of one run to the beginning of the next where they do not meet in the garment:
  * the other side of the seam bridges it (a neckband over an inset). It is 0 where they meet at a corner, across a
- * dart, a fold or a centre seam, or in different pieces, which a seam then joins.
+ * dart, a pleat, a fold or a centre seam, or in different pieces, which a seam then joins.
  */
 export function gapBetween(pattern: Pattern, before: EdgeRun, after: EdgeRun): number {
   if (before.piece !== after.piece) return 0;
   const piece = pieceNamed(pattern, before.piece);
-  const leaving = cornerAt(piece, before.edge, endOfTravel(before, 'end'));
-  const arriving = cornerAt(piece, after.edge, endOfTravel(after, 'start'));
-  if (before.edge === after.edge && before.reversed !== after.reversed) {
-    const fold = foldEdgeOf(piece);
-    if (!fold || (leaving.neighbour.type === 'edge' && isCentreName(leaving.neighbour.name))) return 0;
-    // To the mirror image of the same corner in the fold.
-    const onFold = pathStart(fold.path);
-    const along = unit(subtract(pathEnd(fold.path), onFold));
-    const gap = 2 * Math.abs(cross(along, subtract(leaving.point, onFold)));
-    return gap > joiningGap ? gap : 0;
-  }
-  if (leaving.neighbour.type === 'dart' && leaving.neighbour === arriving.neighbour) return 0;
-  const gap = distance(leaving.point, arriving.point);
+  const leaving = endCorner(piece, before, 'end'),
+    arriving = endCorner(piece, after, 'start');
+  if (before.edge === after.edge && before.reversed !== after.reversed)
+    return leaving ? gapToMirrorImage(piece, leaving) : 0;
+  if (leaving && arriving && isSewnShut(leaving.neighbour) && leaving.neighbour === arriving.neighbour)
+    return 0;
+  const gap = distance(endOfRun(piece, before, 'end'), endOfRun(piece, after, 'start'));
   return gap <= joiningGap || areSewnTogether(pattern, before, after) ? 0 : gap;
 }
+
+/** Distance from a corner to its mirror image in the fold; 0 at the fold or at a centre seam. */
+function gapToMirrorImage(piece: Piece, { neighbour, point }: Corner): number {
+  const fold = foldEdgeOf(piece);
+  if (!fold || (neighbour.type === 'edge' && isCentreEdge(neighbour))) return 0;
+  const onFold = pathStart(fold.path);
+  const along = unit(subtract(pathEnd(fold.path), onFold));
+  const gap = 2 * Math.abs(cross(along, subtract(point, onFold)));
+  return gap > joiningGap ? gap : 0;
+}
+
+/** Where a run starts or ends on its piece. */
+function endOfRun(piece: Piece, run: EdgeRun, at: EdgeEnd): Point {
+  const path = edgePath(piece, run.edge);
+  const end = endOfTravel(run, at);
+  return pointAlong(path, end === 'start' ? (run.part?.from ?? 0) : (run.part?.to ?? pathLength(path)));
+}
+
+/** Whether a part of an outline is closed when the piece is sewn, so that its two ends lie on one another. */
+export const isSewnShut = (part: OutlinePart): boolean => part.type !== 'edge';
 
 /** Whether some seam of the pattern ends where one run ends and the next begins, and so brings them together. */
 function areSewnTogether(pattern: Pattern, before: EdgeRun, after: EdgeRun): boolean {
@@ -47,7 +61,7 @@ function areSewnTogether(pattern: Pattern, before: EdgeRun, after: EdgeRun): boo
 
 /**
  * The gaps that another edge (an inset) makes within one edge: how far along it from its start, clockwise, and how
- * wide, in mm. A dart makes none, as it is sewn shut.
+ * wide, in mm. Darts and pleats make none, as they are sewn shut.
  */
 export function gapsWithin(
   piece: Piece,
@@ -60,7 +74,7 @@ export function gapsWithin(
     const before = parts[i]!;
     alongMm += pathLength(before.path);
     const between = ring[(ring.indexOf(before) + 1) % ring.length]!;
-    const gapMm = between.type === 'dart' ? 0 : distance(pathEnd(before.path), pathStart(part.path));
+    const gapMm = isSewnShut(between) ? 0 : distance(pathEnd(before.path), pathStart(part.path));
     return gapMm > joiningGap ? [{ alongMm, gapMm }] : [];
   });
 }

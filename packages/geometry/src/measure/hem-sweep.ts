@@ -1,21 +1,15 @@
 import { pathLength } from '../path/length.js';
-import {
-  edgeNamed,
-  edgeNames,
-  edgePath,
-  neighboursOf,
-  pieceNamed,
-  timesInGarment,
-} from '../pattern/outline.js';
+import { copiesInGarment } from '../pattern/copies.js';
+import { edgeNamed, edgeNames, edgePath, neighboursOf, pieceNamed } from '../pattern/outline.js';
 import type { EdgeRef, Pattern } from '../pattern/types.js';
 import { bodyPieces } from './body-pieces.js';
 import { neighboursAtEnds } from './joined-lines.js';
-import { closesIntoTube } from './tube.js';
+import { allRound } from './rings.js';
 
 /** Hem edges that run on into each other across seams: one hem of the garment (its bottom, or a sleeve's). */
 export interface HemSweep {
   readonly edges: readonly EdgeRef[];
-  /** Stitching length all round, in mm: of a hem that closes into a tube (a sleeve's), of one of the pair. */
+  /** Stitching length all round, in mm: of the hem of a limb (a sleeve's), that of one of the pair. */
   readonly sweepMm: number;
 }
 
@@ -39,20 +33,24 @@ export function hemSweep(pattern: Pattern): readonly HemSweep[] {
   }
   return [...new Set(group)].map(g => {
     const edges = hems.filter((_, i) => group[i] === g);
-    const ends = edges.flatMap(({ piece, edge }) => {
-      const { start, end } = neighboursOf(pieceNamed(pattern, piece), edge);
-      return [start, end].map(name => ({ piece, edges: [name] }));
-    });
-    const length = closesIntoTube(pattern, ends) ? lengthAsDrawn : lengthInGarment;
-    return { edges, sweepMm: edges.reduce((sum, ref) => sum + length(pattern, ref), 0) };
+    return {
+      edges,
+      sweepMm: allRound(
+        pattern,
+        edges.map(ref => alongHem(pattern, ref)),
+      ).mm,
+    };
   });
 }
 
-const lengthAsDrawn = (pattern: Pattern, { piece, edge }: EdgeRef): number =>
-  pathLength(edgePath(pieceNamed(pattern, piece), edge));
+function alongHem(pattern: Pattern, ref: EdgeRef) {
+  const piece = pieceNamed(pattern, ref.piece);
+  const { start, end } = neighboursOf(piece, ref.edge);
+  return { piece, lengthMm: pathLength(edgePath(piece, ref.edge)), ends: [[start], [end]] };
+}
 
 /** Stitching length of an edge over the whole garment, in mm. @throws PatternError `unknown-piece`, `unknown-edge` */
 export function lengthInGarment(pattern: Pattern, ref: EdgeRef): number {
   const piece = pieceNamed(pattern, ref.piece);
-  return timesInGarment(piece) * pathLength(edgePath(piece, ref.edge));
+  return copiesInGarment(piece) * pathLength(edgePath(piece, ref.edge));
 }

@@ -5,8 +5,17 @@ import { endTangent, startTangent } from '../path/path.js';
 import { dartsOf, edgePath, pieceNamed } from '../pattern/outline.js';
 import type { Edge, EdgeRun, Pattern, Piece, Seam } from '../pattern/types.js';
 import { blendReach, joinedCorner, joiningGap, seamTolerance } from '../tolerance.js';
-import { isCentreName } from './centre.js';
-import { besides, type Corner, cornerAt, type EdgeEnd, endOfTravel, interiorAngle } from './corner.js';
+import { isCentreEdge, isCentreName } from './centre.js';
+import {
+  besides,
+  type Corner,
+  type EdgeEnd,
+  endCorner,
+  endOfTravel,
+  interiorAngle,
+  reachesEnd,
+} from './corner.js';
+import { runsTaken } from './runs-taken.js';
 
 /** Two edges that become one line where something between them is sewn shut. */
 export interface JoinedLine {
@@ -57,10 +66,11 @@ export const neighboursAtEnds = (
 ): readonly { readonly first: PlacedEnd; readonly second: PlacedEnd }[] => meetingsAtEnds(pattern, seam);
 
 function meetingsAtEnds(pattern: Pattern, seam: Seam) {
+  const sides = runsTaken(pattern, seam);
   return (['start', 'end'] as const).flatMap(at => {
-    const a = seamEnd(pattern, seam.a, at),
-      b = seamEnd(pattern, seam.b, at);
-    if (a.corner.neighbour.type !== 'edge' || b.corner.neighbour.type !== 'edge') return [];
+    const a = seamEnd(pattern, sides.a, at),
+      b = seamEnd(pattern, sides.b, at);
+    if (a?.corner.neighbour.type !== 'edge' || b?.corner.neighbour.type !== 'edge') return [];
     const first = { piece: a.piece.name, edge: a.corner.neighbour.name, end: a.corner.neighbourEnd };
     const second = { piece: b.piece.name, edge: b.corner.neighbour.name, end: b.corner.neighbourEnd };
     return [{ at, a, b, first, second }];
@@ -146,10 +156,11 @@ interface SeamEnd {
   readonly corner: Corner;
 }
 
-function seamEnd(pattern: Pattern, runs: readonly EdgeRun[], at: EdgeEnd): SeamEnd {
+function seamEnd(pattern: Pattern, runs: readonly EdgeRun[], at: EdgeEnd): SeamEnd | undefined {
   const run = at === 'start' ? runs[0]! : runs.at(-1)!;
   const piece = pieceNamed(pattern, run.piece);
-  return { piece, run, corner: cornerAt(piece, run.edge, endOfTravel(run, at)) };
+  const corner = endCorner(piece, run, at);
+  return corner && { piece, run, corner };
 }
 
 /** One end of one edge, in clockwise order. */
@@ -172,10 +183,12 @@ function isAtCentre(a: SeamEnd, b: SeamEnd): boolean {
   );
 }
 
-const isCentreEdge = (edge: Edge): boolean => edge.kind === 'fold' || isCentreName(edge.name);
-
-const isSewn = (pattern: Pattern, { piece, edge }: PlacedEnd): boolean =>
-  pattern.seams.some(s => [...s.a, ...s.b].some(r => r.piece === piece && r.edge === edge));
+const isSewn = (pattern: Pattern, { piece, edge, end }: PlacedEnd): boolean =>
+  pattern.seams.some(s =>
+    [...s.a, ...s.b].some(
+      r => r.piece === piece && r.edge === edge && reachesEnd(pieceNamed(pattern, piece), r, end),
+    ),
+  );
 
 /**
  * Whether two ends of edges meet along one side of a seam: the end of one run and the start of the next. A side
@@ -183,7 +196,10 @@ const isSewn = (pattern: Pattern, { piece, edge }: PlacedEnd): boolean =>
  */
 function followEachOther(pattern: Pattern, first: PlacedEnd, second: PlacedEnd): boolean {
   const isEnd = (run: EdgeRun, at: EdgeEnd, placed: PlacedEnd) =>
-    run.piece === placed.piece && run.edge === placed.edge && endOfTravel(run, at) === placed.end;
+    run.piece === placed.piece &&
+    run.edge === placed.edge &&
+    endOfTravel(run, at) === placed.end &&
+    reachesEnd(pieceNamed(pattern, run.piece), run, placed.end);
   return pattern.seams.some(seam =>
     [seam.a, seam.b].some(side =>
       side.some((run, i) => {

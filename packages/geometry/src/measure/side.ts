@@ -1,8 +1,8 @@
-import { PatternError } from '../errors.js';
-import { pathLength } from '../path/length.js';
-import { edgePath, pieceNamed, runLabel } from '../pattern/outline.js';
-import type { EdgeRun, NotchStyle, Pattern, Seam } from '../pattern/types.js';
+import { pieceNamed, runLabel } from '../pattern/outline.js';
+import type { EdgeRun, NotchStyle, Pattern } from '../pattern/types.js';
+import { coincidenceTolerance } from '../tolerance.js';
 import { gapBetween, gapsWithin } from './gap-between.js';
+import { runLength } from './runs-taken.js';
 
 /**
  * One edge of a seam's side, laid out along it: where it begins, in mm from the side's beginning with gaps counted,
@@ -34,31 +34,31 @@ export interface SeamSide {
 }
 
 /**
- * Lays out one side of a seam. Lengths are stitching lengths; mouths of darts take none, as they are closed.
- * @throws PatternError `unknown-piece`, `unknown-edge`; `empty-seam` where the side lists no edge
+ * Lays out one side of a seam, its runs as they are taken. Lengths are stitching lengths; mouths of darts and pleats
+ * take none, as they are closed.
+ * @throws PatternError `unknown-piece`, `unknown-edge`
  */
-export function laidOut(pattern: Pattern, seam: Seam, side: 'a' | 'b'): SeamSide {
+export function laidOut(pattern: Pattern, side: readonly EdgeRun[]): SeamSide {
   const runs: LaidRun[] = [],
     notches: LaidNotch[] = [];
   let along = 0,
     gapMm = 0;
-  if (seam[side].length === 0)
-    throw new PatternError('empty-seam', {
-      message: `Side ${side} of seam "${seam.name}" lists no edge.`,
-      remedy: 'Name the edges that are sewn there, or leave the seam out.',
-    });
-  for (const [i, run] of seam[side].entries()) {
+  for (const [i, run] of side.entries()) {
     const piece = pieceNamed(pattern, run.piece);
-    const lengthMm = pathLength(edgePath(piece, run.edge));
-    const gap = i === 0 ? 0 : gapBetween(pattern, seam[side][i - 1]!, run);
+    const lengthMm = runLength(pattern, run);
+    const gap = i === 0 ? 0 : gapBetween(pattern, side[i - 1]!, run);
     const fromMm = along + gap;
     runs.push({ run, fromMm, lengthMm });
-    const travelled = (at: number): number => (run.reversed ? lengthMm - at : at);
-    const within = gapsWithin(piece, run.edge);
+    const from = run.part?.from ?? 0,
+      to = from + lengthMm;
+    const travelled = (at: number): number => (run.reversed ? to - at : at - from);
+    const holds = (at: number): boolean =>
+      at >= from - coincidenceTolerance && at <= to + coincidenceTolerance;
+    const within = gapsWithin(piece, run.edge).filter(g => g.alongMm > from && g.alongMm < to);
     const bridged = (at: number): number =>
       within.reduce((sum, g) => (travelled(g.alongMm) < travelled(at) ? sum + g.gapMm : sum), 0);
     for (const { edge, at, style, name } of piece.notches)
-      if (edge === run.edge)
+      if (edge === run.edge && holds(at))
         notches.push({
           alongMm: fromMm + travelled(at) + bridged(at),
           style,
@@ -83,7 +83,3 @@ export const innerJoints = (side: SeamSide): readonly number[] => side.runs.slic
 /** `front.side-upper + front.side-lower`; an edge that stands twice in the garment is named once. */
 export const sideLabel = (side: SeamSide): string =>
   [...new Set(side.runs.map(r => runLabel(r.run)))].join(' + ');
-
-/** Ease wanted between the sides of a seam, a − b in mm; a percentage is one of side b. */
-export const easeWanted = (seam: Seam, bMm: number): number =>
-  'mm' in seam.ease ? seam.ease.mm : (seam.ease.percent / 100) * bMm;

@@ -4,11 +4,14 @@ import type { Pattern, Piece, Seam } from '../pattern/types.js';
 import { coincidenceTolerance, seamTolerance } from '../tolerance.js';
 import { type JoinedLine, joinedLineFinding, joinedLinesOf } from './joined-lines.js';
 import { checkNotches, type SeamStretch } from './notch-check.js';
-import { easeWanted, laidOut, type SeamSide, sideLabel } from './side.js';
+import { easeWanted, type RunsCounted, runsTaken, matches as sidesMatch } from './runs-taken.js';
+import { laidOut, type SeamSide, sideLabel } from './side.js';
 
 /** What a seam measures when both its sides are walked; lengths in mm on the stitching line, darts closed. */
 export interface SeamWalk {
   readonly seam: string;
+  /** Whether both sides are the edges as written, or every copy in the whole garment. */
+  readonly counted: RunsCounted;
   readonly aMm: number;
   readonly bMm: number;
   /** a − b. */
@@ -40,7 +43,7 @@ const piecesOf = ({ pieces }: Pattern, { a, b }: Seam): readonly Piece[] =>
   pieces.filter(({ name }) => a.some(r => r.piece === name) || b.some(r => r.piece === name));
 
 function walked(pattern: Pattern, seam: Seam): SeamWalk {
-  const { aMm, bMm, differenceMm, easeWantedMm, matches, a, b } = measureSeam(pattern, seam);
+  const { counted, aMm, bMm, differenceMm, easeWantedMm, matches, a, b } = measureSeam(pattern, seam);
   const remainder = differenceMm - easeWantedMm;
   const notches = checkNotches(pattern, seam, a, b, easeWantedMm);
   const joined = joinedLinesOf(pattern, seam, matches ? 0 : remainder);
@@ -51,6 +54,7 @@ function walked(pattern: Pattern, seam: Seam): SeamWalk {
   ];
   return {
     seam: seam.name,
+    counted,
     aMm,
     bMm,
     differenceMm,
@@ -68,15 +72,15 @@ export const walkSeams = (pattern: Pattern): readonly SeamWalk[] =>
 
 /** The lengths of a seam's sides without its notches and corners. @throws as `walkSeam` */
 export function measureSeam(pattern: Pattern, seam: Seam) {
-  const a = laidOut(pattern, seam, 'a'),
-    b = laidOut(pattern, seam, 'b');
+  const { counted, ...runs } = runsTaken(pattern, seam);
+  const a = laidOut(pattern, runs.a),
+    b = laidOut(pattern, runs.b);
   const aMm = a.lengthMm,
     bMm = b.lengthMm;
   const differenceMm = aMm - bMm,
     easeWantedMm = easeWanted(seam, bMm);
-  // Lengths carry rounding: a difference of exactly the tolerance must match on every machine.
-  const matches = Math.abs(differenceMm - easeWantedMm) <= seamTolerance + coincidenceTolerance;
-  return { a, b, aMm, bMm, differenceMm, easeWantedMm, matches };
+  const matches = sidesMatch(pattern, seam, { aMm, bMm });
+  return { counted, a, b, aMm, bMm, differenceMm, easeWantedMm, matches };
 }
 
 function mismatch(

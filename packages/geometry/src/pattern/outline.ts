@@ -1,7 +1,7 @@
 import { oncePer } from '../once-per.js';
 import { joined, type Path } from '../path/path.js';
 import { refusal } from './tellings.js';
-import type { Cutting, Dart, Edge, EdgeRun, Outline, OutlinePart, Pattern, Piece, Pleat } from './types.js';
+import type { Dart, Edge, EdgeRun, Outline, OutlinePart, Pattern, Piece, Pleat } from './types.js';
 
 /** The parts of an outline sorted, as they are asked for again and again. */
 const sorted = oncePer(({ parts }: Outline) => {
@@ -91,14 +91,8 @@ export const withPiece = (pattern: Pattern, piece: Piece): Pattern => ({
 });
 
 /** The edge a piece is cut on the fold by, if there is one. */
-export const foldEdgeOf = (piece: Piece): Edge | undefined => edgeParts(piece).find(e => e.kind === 'fold');
-
-/** How often an edge of this piece stands in the garment: twice on a fold or as a mirrored pair, else once. */
-export const timesInGarment = (piece: { readonly outline: Outline; readonly cutting: Cutting }): 1 | 2 =>
-  piece.outline.parts.some(p => p.type === 'edge' && p.kind === 'fold') ||
-  (piece.cutting.mirrored && piece.cutting.count >= 2)
-    ? 2
-    : 1;
+export const foldEdgeOf = ({ outline }: Pick<Piece, 'outline'>): Edge | undefined =>
+  sorted(outline).edges.find(e => e.kind === 'fold');
 
 /** The names before and after an edge in clockwise order: edges or darts that share its start and its end corner. */
 export function neighboursOf(piece: Piece, name: string): { readonly start: string; readonly end: string } {

@@ -1,0 +1,111 @@
+import { pathLength } from '../path/length.js';
+import { copiesInGarment } from '../pattern/copies.js';
+import { edgePath, pieceNamed } from '../pattern/outline.js';
+import { refusal } from '../pattern/tellings.js';
+import type { EdgeRun, Pattern, Piece, Seam } from '../pattern/types.js';
+import { coincidenceTolerance, seamTolerance } from '../tolerance.js';
+
+/** How the runs of a seam are counted: each as it is written, or as often as its piece stands in the garment. */
+export type RunsCounted = 'written' | 'garment';
+
+/** The sides of a seam as they are measured against each other, each run as often as it is sewn there. */
+export interface RunsTaken {
+  readonly counted: RunsCounted;
+  readonly a: readonly EdgeRun[];
+  readonly b: readonly EdgeRun[];
+}
+
+/** Stitching length of a run, in mm: of its edge, or of the part of it that is sewn. @throws PatternError `unknown-piece`, `unknown-edge` */
+export function runLength(pattern: Pattern, run: EdgeRun): number {
+  const path = edgePath(pieceNamed(pattern, run.piece), run.edge);
+  return run.part ? run.part.to - run.part.from : pathLength(path);
+}
+
+/** mm by which the sides of a seam may differ and still match: the seam's own, else the pattern's, else 1/32 in. */
+export const toleranceOf = (pattern: Pattern, seam: Seam): number =>
+  seam.tolerance ?? pattern.tolerance ?? seamTolerance;
+
+/** Ease wanted between the sides of a seam, a − b in mm; a percentage is one of side b. */
+export const easeWanted = (seam: Seam, bMm: number): number =>
+  'mm' in seam.ease ? seam.ease.mm : (seam.ease.percent / 100) * bMm;
+
+/**
+ * The runs of a seam as its sides are held against each other. Both are taken as written where they list as many
+ * copies (a sleeve's cap, a front's and a back's armhole: one of each) and where they match so. Where one side is
+ * whole, every copy of its pieces listed, and the other's pieces are cut several times but listed once (a waistband
+ * drawn whole, one front and one back of two), each run is taken as often as its piece stands in the garment.
+ * @throws PatternError `unknown-piece`, `unknown-edge`; `empty-seam` where a side lists no edge
+ */
+export function runsTaken(pattern: Pattern, seam: Seam): RunsTaken {
+  requireRuns(seam);
+  const written = sumsOf(pattern, seam, 'written'),
+    garment = sumsOf(pattern, seam, 'garment');
+  const times = (['a', 'b'] as const).map(side => seam[side].map(run => timesSewn(pattern, seam[side], run)));
+  const whole = times.map(side => side.every(t => t <= 1));
+  const taken: RunsTaken = { counted: 'written', a: seam.a, b: seam.b };
+  const alike = times.flat().every(t => t === times[0]![0]);
+  if (alike || matches(pattern, seam, written)) return taken;
+  if (whole[0] === whole[1] && !matches(pattern, seam, garment)) return taken;
+  return { counted: 'garment', a: everyCopy(pattern, seam.a), b: everyCopy(pattern, seam.b) };
+}
+
+function requireRuns(seam: Seam): void {
+  for (const side of [seam.a, seam.b])
+    if (side.length === 0) throw refusal('empty-seam', { name: seam.name }, { seam: seam.name });
+}
+
+/** Lengths of both sides of a seam in mm, counted one way. */
+export interface SideSums {
+  readonly aMm: number;
+  readonly bMm: number;
+}
+
+/** Both sides of a seam in mm, counted as written or over the whole garment. */
+export function sumsOf(pattern: Pattern, seam: Seam, counted: RunsCounted): SideSums {
+  const sum = (side: readonly EdgeRun[]) =>
+    side.reduce(
+      (mm, run) => mm + (counted === 'garment' ? timesSewn(pattern, side, run) : 1) * runLength(pattern, run),
+      0,
+    );
+  return { aMm: sum(seam.a), bMm: sum(seam.b) };
+}
+
+/** Whether two sides differ by the ease wanted. Lengths carry rounding: a difference of exactly the tolerance matches. */
+export function matches(pattern: Pattern, seam: Seam, { aMm, bMm }: SideSums): boolean {
+  const off = aMm - bMm - easeWanted(seam, bMm);
+  return Math.abs(off) <= toleranceOf(pattern, seam) + coincidenceTolerance;
+}
+
+/** How often a run of a side stands there in the whole garment, for each time that the side lists it. */
+function timesSewn(pattern: Pattern, side: readonly EdgeRun[], run: EdgeRun): number {
+  const listed = side.filter(other => isSameRun(other, run)).length;
+  return copiesInGarment(pieceNamed(pattern, run.piece)) / listed;
+}
+
+const isSameRun = (one: EdgeRun, other: EdgeRun): boolean =>
+  one.piece === other.piece &&
+  one.edge === other.edge &&
+  one.part?.from === other.part?.from &&
+  one.part?.to === other.part?.to;
+
+/**
+ * A side with each run as often as it is sewn, in the order of the sewing: mirror images run back the way they came
+ * (front, back, and again back, front), copies that are cut alike follow one another. A run that is listed as often as it
+ * is sewn stands between the two halves.
+ */
+function everyCopy(pattern: Pattern, side: readonly EdgeRun[]): readonly EdgeRun[] {
+  const times = (run: EdgeRun) => Math.max(1, Math.round(timesSewn(pattern, side, run)));
+  const single = side.filter(run => times(run) === 1),
+    several = side.filter(run => times(run) > 1);
+  if (several.length === 0) return side;
+  const back = several.toReversed().map((run): EdgeRun => ({ ...run, reversed: !run.reversed }));
+  const most = Math.max(...several.map(times));
+  const mirrors = several.some(run => standsMirrored(pieceNamed(pattern, run.piece)));
+  if (single.length > 0) return single.includes(side[0]!) ? [...back, ...side] : [...side, ...back];
+  return Array.from({ length: most }, (_, i) => i).flatMap(i =>
+    (mirrors && i % 2 === 1 ? back : several).filter(run => times(run) > i),
+  );
+}
+
+const standsMirrored = (piece: Piece): boolean =>
+  piece.cutting.mirrored || piece.outline.parts.some(p => p.type === 'edge' && p.kind === 'fold');
