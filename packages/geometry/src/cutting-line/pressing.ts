@@ -1,7 +1,7 @@
-import { isCentreName } from '../measure/centre.js';
 import { nearestOnPath } from '../path/nearest.js';
 import { type Path, pathEnd, pathStart } from '../path/path.js';
-import { edgeParts, foldEdgeOf } from '../pattern/outline.js';
+
+import { centreEdgeOf, isCentreLine } from '../pattern/roles/roles.js';
 import type { Dart, Piece } from '../pattern/types.js';
 import { angleTolerance, coincidenceTolerance } from '../tolerance.js';
 import { add, cross, dot, type Point, subtract, unit } from '../vector.js';
@@ -39,6 +39,4 @@ function downTheGrain(piece: Piece): Point {
 }
 
 const centreOf = (piece: Piece): Path | undefined =>
-  foldEdgeOf(piece)?.path ??
-  edgeParts(piece).find(e => isCentreName(e.name))?.path ??
-  piece.lines.find(l => isCentreName(l.name))?.path;
+  centreEdgeOf(piece)?.path ?? piece.lines.find(isCentreLine)?.path;

@@ -1,3 +1,4 @@
+import { oncePer } from '../once-per.js';
 import type { EdgeRef, EdgeRun, Pattern } from '../pattern/types.js';
 import { seamTolerance } from '../tolerance.js';
 import { runLength, runsTaken } from './runs-taken.js';
@@ -14,7 +15,7 @@ export interface FacingEdges {
  * mirror image faces itself.
  * @throws PatternError `unknown-piece`, `unknown-edge`, `empty-seam`
  */
-export const facingEdges = (pattern: Pattern): readonly FacingEdges[] =>
+export const facingEdges = oncePer((pattern: Pattern): readonly FacingEdges[] =>
   pattern.seams.flatMap(seam => {
     const { a, b } = runsTaken(pattern, seam);
     const [left, right] = [inShares(pattern, a), inShares(pattern, b)];
@@ -26,7 +27,8 @@ export const facingEdges = (pattern: Pattern): readonly FacingEdges[] =>
         })
         .map(other => ({ a: one.edge, b: other.edge })),
     );
-  });
+  }),
+);
 
 /** The runs of a side one after another, in shares of its length. */
 function inShares(pattern: Pattern, side: readonly EdgeRun[]) {

@@ -1,10 +1,10 @@
 import { pathLength, pointAlong } from '../path/length.js';
 import { pathEnd, pathStart } from '../path/path.js';
 import { edgePath, foldEdgeOf, partsOfEdge, pieceNamed } from '../pattern/outline.js';
+import { isCentreEdge } from '../pattern/roles/roles.js';
 import type { EdgeRun, OutlinePart, Pattern, Piece } from '../pattern/types.js';
 import { joiningGap } from '../tolerance.js';
 import { cross, distance, type Point, subtract, unit } from '../vector.js';
-import { isCentreEdge } from './centre.js';
 import { type Corner, type EdgeEnd, endCorner, endOfTravel } from './corner.js';
 import { neighboursAtEnds, type PlacedEnd } from './joined-lines.js';
 

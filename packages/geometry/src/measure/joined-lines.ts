@@ -3,9 +3,9 @@ import { pathLength } from '../path/length.js';
 import { nearestOnPath } from '../path/nearest.js';
 import { endTangent, startTangent } from '../path/path.js';
 import { dartsOf, edgePath, pieceNamed } from '../pattern/outline.js';
+import { isCentreEdge, isCentreLine } from '../pattern/roles/roles.js';
 import type { Edge, EdgeRun, Pattern, Piece, Seam } from '../pattern/types.js';
 import { blendReach, joinedCorner, joiningGap, seamTolerance } from '../tolerance.js';
-import { isCentreEdge, isCentreName } from './centre.js';
 import {
   besides,
   type Corner,
@@ -177,9 +177,7 @@ function isAtCentre(a: SeamEnd, b: SeamEnd): boolean {
     ({ piece, run, corner }) =>
       isCentreEdge(corner.neighbour as Edge) ||
       piece.outline.parts.some(p => p.type === 'edge' && p.name === run.edge && isCentreEdge(p)) ||
-      piece.lines.some(
-        l => isCentreName(l.name) && nearestOnPath(l.path, corner.point).distance <= joiningGap,
-      ),
+      piece.lines.some(l => isCentreLine(l) && nearestOnPath(l.path, corner.point).distance <= joiningGap),
   );
 }
 

@@ -1,7 +1,7 @@
 import type { Pattern } from '../pattern/types.js';
 import { bodyPieces } from './body-pieces.js';
 import { levelAcross, levelNames, levelToCorners } from './level-across.js';
-import { allRound } from './rings.js';
+import { allRound, type Round } from './rings.js';
 
 /** The girth of a garment at one level. */
 export interface LevelGirth {
@@ -29,13 +29,12 @@ export function girthsAtLevels(pattern: Pattern): readonly LevelGirth[] {
       pattern,
       having.map(piece => ({ piece, ...levelAcross(piece, level) })),
     );
-    const cornered = straight.limb
-      ? straight
-      : allRound(
-          pattern,
-          having.map(piece => ({ piece, ...levelToCorners(piece, level) })),
-        );
-    const { mm, limb } = cornered.limb ? cornered : straight;
+    const cornered = allRound(
+      pattern,
+      having.map(piece => ({ piece, ...levelToCorners(piece, level) })),
+    );
+    const isRing = ({ limb, closed }: Round) => limb && closed;
+    const { mm, limb } = !isRing(straight) && isRing(cornered) ? cornered : straight;
     return { level, girthMm: mm, limb, pieces: having.map(p => p.name) };
   });
 }

@@ -17,6 +17,8 @@ export interface Round {
   readonly mm: number;
   /** Whether they go round a limb: they close into rings of their own, one for each copy. */
   readonly limb: boolean;
+  /** Whether folds and seams bring all their ends together. */
+  readonly closed: boolean;
 }
 
 /**
@@ -34,12 +36,14 @@ export function allRound(pattern: Pattern, across: readonly Across[]): Round {
   const rings = ringsOf(nodes, links);
   const lengthOf = (ring: readonly number[]) =>
     ring.reduce((sum, n) => sum + across[nodes[n]!.of]!.lengthMm, 0);
-  const closed = nodes.every(({ of }, n) => across[of]!.ends.every((_, end) => links.has(key(n, end))));
-  if (closed && rings.length > 1) return { mm: Math.min(...rings.map(lengthOf)), limb: true };
+  const closed =
+    nodes.length > 0 &&
+    nodes.every(({ of }, n) => across[of]!.ends.every((_, end) => links.has(key(n, end))));
+  if (closed && rings.length > 1) return { mm: Math.min(...rings.map(lengthOf)), limb: true, closed };
   const limbs = across.length > 0 && across.every(({ piece }) => isLimb(piece));
   if (!closed && limbs && across.every(({ piece }) => copiesInGarment(piece) === 2))
-    return { mm: whole / 2, limb: true };
-  return { mm: whole, limb: false };
+    return { mm: whole / 2, limb: true, closed };
+  return { mm: whole, limb: false, closed };
 }
 
 interface Node {

@@ -1,3 +1,4 @@
+import { oncePerAll } from '../once-per.js';
 import { pathLength } from '../path/length.js';
 import { copiesInGarment } from '../pattern/copies.js';
 import { edgePath, pieceNamed } from '../pattern/outline.js';
@@ -36,7 +37,12 @@ export const easeWanted = (seam: Seam, bMm: number): number =>
  * drawn whole, one front and one back of two), each run is taken as often as its piece stands in the garment.
  * @throws PatternError `unknown-piece`, `unknown-edge`; `empty-seam` where a side lists no edge
  */
-export function runsTaken(pattern: Pattern, seam: Seam): RunsTaken {
+export const runsTaken: (pattern: Pattern, seam: Seam) => RunsTaken = oncePerAll(
+  (pattern, seam) => [pattern, seam],
+  takenRuns,
+);
+
+function takenRuns(pattern: Pattern, seam: Seam): RunsTaken {
   requireRuns(seam);
   const written = sumsOf(pattern, seam, 'written'),
     garment = sumsOf(pattern, seam, 'garment');
