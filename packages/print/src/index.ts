@@ -30,8 +30,9 @@ export { loadTypefaces } from './pdf/typefaces.js';
 export type { PhotoFrameOptions } from './photo-frame/photo-frame.js';
 export { photoFrame } from './photo-frame/photo-frame.js';
 // place: shapes on paper, or on cloth
-export type { Arrangement, ArrangeOptions, Placing, Shape } from './place/arrange.js';
+export type { ArrangeOptions } from './place/arrange.js';
 export { arrange } from './place/arrange.js';
+export type { Arrangement, Placing, Shape } from './place/arrangement.js';
 export type { Cell, Field } from './place/field.js';
 export type { Turning } from './place/turning.js';
 export { turnings } from './place/turning.js';

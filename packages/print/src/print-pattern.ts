@@ -64,20 +64,22 @@ export async function printPattern(pattern: Pattern, options: PrintOptions): Pro
   const source = sourceOf(pattern, options);
   const typefaces = await typefacesOf(options.fonts, () => textsOf(source));
   const shapes = pieceShapes(pattern, typefaces, options);
-  const { layout, pieces, pages, covers, onSheet } = withCovers(source, shapes, paper, options, typefaces);
+  const { layout, pieces, pages, covers, lines, onSheet } = withCovers(
+    source,
+    shapes,
+    paper,
+    options,
+    typefaces,
+  );
   const { format } = layout;
   const title = plainLine(titleOf(source));
 
   // Marks clear of lines, words clear of marks and joins, and what is said about joining clear of both.
-  const lines = shapes.flatMap((shape, i) => {
-    const inks = shape.lines.filter(ink => ink.role !== 'tint');
-    return movedDrawing({ inks }, pieces[i]!.matrix).inks.flatMap(inkChords);
-  });
   const joins = joinsOf(pages, format, linesOnPages(pages, lines));
   const strips = joinStrips(pages, format, joins);
   const before = (name: string) =>
     options.showBefore ? source.before?.pieces.find(p => p.name === name) : undefined;
-  const drawings = wordedForSheet(shapes, pieces, pages, format, strips, before, typefaces);
+  const drawings = wordedForSheet(shapes, pieces, pages, strips, before, typefaces);
   const drawn = pieces.flatMap((p, i) => movedDrawing(drawings[i]!.drawing, p.matrix).inks);
   const taken = linesOnPages(pages, drawn.filter(ink => ink.role !== 'tint').flatMap(inkChords));
 
@@ -88,7 +90,7 @@ export async function printPattern(pattern: Pattern, options: PrintOptions): Pro
   const sheet: Drawing = {
     inks: [...tints, ...grid, ...onSheet.inks, ...drawn.filter(ink => ink.role !== 'tint')],
   };
-  const labels = pieces.map(p => labelsOf(format, covers.length, p));
+  const labels = pieces.map(p => labelsOf(p));
   const footer = (page: Page) => {
     const shown = pattern.pieces
       .filter((_, i) => labels[i]!.includes(page.label))

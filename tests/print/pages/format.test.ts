@@ -1,9 +1,10 @@
-import { PatternError } from '@paperhinge/geometry';
+import { at, PatternError, translation } from '@paperhinge/geometry';
 import { paperOf, printPattern } from '@paperhinge/print';
 import { describe, expect, test } from 'vitest';
 import { fonts } from '../../../packages/cli/src/fonts.js';
 import { pageFormat } from '../../../packages/print/src/pages/format.js';
 import { joinsOf } from '../../../packages/print/src/pages/joins.js';
+import type { SheetPiece, Tile } from '../../../packages/print/src/pages/layout.js';
 import { pageLabel, planPages } from '../../../packages/print/src/pages/plan.js';
 import { patternOf, rectangle } from '../simple-pieces.js';
 
@@ -46,13 +47,15 @@ test('pages are labelled by row letter and column number, past Z too', () => {
 
 describe('joins', () => {
   const format = pageFormat(paperOf('a4'), 'portrait');
-  const square = [
-    { x: 0, y: 0 },
-    { x: 800, y: 0 },
-    { x: 800, y: 800 },
-    { x: 0, y: 800 },
-  ].map(p => ({ ...p, y: p.y + format.field.height }));
-  const pages = planPages(format, 1, [{ polygons: [square] }]);
+  const cells = Array.from({ length: 4 }, (_, row) =>
+    Array.from({ length: 5 }, (_, column) => ({ row, column })),
+  ).flat();
+  const tiles = cells.map((own): Tile => {
+    const corner = { x: own.column * 180, y: own.row * 267 };
+    return { ...own, own, sheet: 0, corner };
+  });
+  const square: SheetPiece = { piece: 'square', copy: 1, matrix: translation(at(0, 0)), polygons: [], tiles };
+  const { pages } = planPages({ format, pieces: [square], blocks: [] }, 1);
   const joins = joinsOf(pages, format);
 
   test('both pages at a join know it by one name, and no two joins share one', () => {
@@ -69,7 +72,7 @@ describe('joins', () => {
       }
     }
     expect(new Set(names).size).toBe(names.length);
-    expect(names.length).toBe(4 * 3 + 5 * 2);
+    expect(names.length).toBe(4 * 4 + 3 * 5);
   });
 
   test('marks of a page that could be confused stand at different places', () => {
@@ -80,8 +83,8 @@ describe('joins', () => {
   });
 
   test('a neighbour shows on from the join: windows overlap by the glue strip', () => {
-    const at = (label: string) => pages.find(p => p.label === label)!;
-    expect(at('A2').window[0] - at('A1').window[0]).toBe(180);
-    expect(at('B1').window[1] - at('A1').window[1]).toBe(267);
+    const labelled = (label: string) => pages.find(p => p.label === label)!;
+    expect(labelled('A2').window[0] - labelled('A1').window[0]).toBe(180);
+    expect(labelled('B1').window[1] - labelled('A1').window[1]).toBe(267);
   });
 });

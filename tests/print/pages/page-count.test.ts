@@ -8,6 +8,7 @@ const tiles = async (width: number, height: number, options: Partial<Parameters<
   const { pages } = await printPattern(patternOf(rectangle('panel', width, height)), {
     paper: 'a4',
     fonts,
+    turning: 'half',
     ...options,
   });
   return pages.pages.filter(p => p.row > 0).length;
@@ -42,7 +43,11 @@ test('a piece that just fits one page takes one', async () => {
 });
 
 test('the orientation that needs fewer pages is taken', async () => {
-  const { pages } = await printPattern(patternOf(rectangle('band', 270, 180)), { paper: 'a4', fonts });
+  const { pages } = await printPattern(patternOf(rectangle('band', 270, 180)), {
+    paper: 'a4',
+    fonts,
+    turning: 'half',
+  });
   expect(pages.paperMm).toEqual([297, 210]);
 });
 

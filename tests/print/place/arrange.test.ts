@@ -1,11 +1,11 @@
 import { arrange, type Field, type Shape } from '@paperhinge/print';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { placed } from '../../../packages/print/src/place/arrange.js';
+import { placed } from '../../../packages/print/src/place/arrangement.js';
 import { ownerOf, ownPart, pagesOf } from '../../../packages/print/src/place/field.js';
 import { inReadingOrder, onOwnPages } from '../../../packages/print/src/place/in-order.js';
-import { partsIn } from '../../../packages/print/src/place/parts.js';
 import { sliversOf } from '../../../packages/print/src/place/slivers.js';
+import { partsIn } from '../../../packages/print/src/plane/parts.js';
 
 const field: Field = { width: 190, height: 277, overlap: 10 };
 const box = (w: number, h: number): Shape => ({
@@ -158,14 +158,10 @@ test('a shape may lie by a quarter turn or leaning where that saves pages', () =
 
 describe('in the order of the pattern', () => {
   const shapes = [box(300, 400), box(100, 100), wedge(150, 250), box(500, 60)];
-  const cells = (cs: readonly { row: number; column: number }[]) => cs.map(c => `${c.row},${c.column}`);
-
   test('each on pages of its own: no page shows two pieces', () => {
-    const { pages } = onOwnPages(shapes, field);
-    const all = pages.flatMap(cells);
-    expect(new Set(all).size).toBe(all.length);
-    for (const [i, own] of pages.entries())
-      if (i > 0) expect(own[0]!.row).toBeGreaterThan(pages[i - 1]!.at(-1)!.row);
+    const { placings, count, pages } = onOwnPages(shapes, field);
+    expect(placings.map(p => p.sheet)).toEqual([0, 1, 2, 3]);
+    expect(count).toBe(pages.flat().length);
   });
 
   test('from left to right and top to bottom, without overlap', () => {

@@ -11,6 +11,8 @@ export interface CoverInput extends Head {
   /** mm that the cover has to lie in. */
   readonly room: { readonly width: number; readonly height: number };
   readonly pieces: readonly (MapPiece & { readonly piece: string })[];
+  /** The name of a sheet where there are several. */
+  readonly sheetName: (sheet: number) => string;
   /** Which pages a piece is on, in words. */
   readonly pagesOf: (piece: string) => string;
 }
@@ -28,11 +30,18 @@ export function coverPages(input: CoverInput, measure: TypeMeasure): readonly Dr
     listWidth = first * 0.5;
   const list = cutting ? stacked(...sectionSlabs(measure, cutting, listWidth)) : space(0);
   const head = stacked(...headSlabs(input, first, measure));
+  const map = {
+    pages: input.pages,
+    overlap: format.field.overlap,
+    pieces: input.pieces,
+    sheetName: input.sheetName,
+    blank: 'any blank',
+  };
   const mapIn = (width: number) =>
     stacked(
       space(3.4),
       headed(measure, 'Page map', width),
-      mapSlab(measure, input.pages, format.field.overlap, input.pieces, width, [
+      mapSlab(measure, map, width, [
         mapHeight(room.height),
         Math.max(room.height - head.height - headingRoom, mapHeight(room.height)),
         room.height - headingRoom,

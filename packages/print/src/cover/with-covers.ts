@@ -1,11 +1,14 @@
 import { translation } from '@paperhinge/geometry';
 import type { PiecePlace } from '../drawing/draw-piece.js';
 import { type Drawing, movedDrawing } from '../drawing/ink.js';
+import type { PieceShape } from '../drawing/piece-shape.js';
 import { type LayoutOptions, layoutFor, type SheetLayout, type SheetPiece } from '../pages/layout.js';
-import type { Paper } from '../pages/papers.js';
-import { labelsOf, type Page, planPages } from '../pages/plan.js';
+import { chordsOnSheet, markedBlank } from '../pages/lines-on-pages.js';
+import { isLarge, type Paper } from '../pages/papers.js';
+import { labelsOf, type Page, type PagePlan, planPages } from '../pages/plan.js';
 import type { Typefaces } from '../pdf/typefaces.js';
 import { stepX, stepY } from '../place/field.js';
+import { type Chord, polygonArea } from '../plane/polygon.js';
 import type { ReportSource } from '../report/source.js';
 import { coverPages } from './cover.js';
 
@@ -13,6 +16,8 @@ export interface Covered {
   readonly layout: SheetLayout;
   readonly pieces: readonly SheetPiece[];
   readonly pages: readonly Page[];
+  /** The pieces' lines on the large sheet. */
+  readonly lines: readonly Chord[];
   /** Drawings of the cover pages, in window coordinates; none where the cover lies on the sheet. */
   readonly covers: readonly Drawing[];
   /** What of the cover lies on the large sheet. */
@@ -21,9 +26,6 @@ export interface Covered {
 
 /** mm: the cover on a large sheet is a block of this size, that of an A4 page's window. */
 const block = [190, 277] as const;
-/** mm: papers at least this wide and high are sheets for a copy shop; a whole one for the cover would be wasted. */
-const largeSheet = 500;
-
 /**
  * Lays out pieces and cover together. The cover names pages, and how many there are depends on the cover's own length:
  * it is set again until both agree. On a large sheet it lies beside the pieces; else it has pages of its own, first.
@@ -31,40 +33,42 @@ const largeSheet = 500;
  */
 export function withCovers(
   source: ReportSource,
-  drawings: readonly PiecePlace[],
+  shapes: readonly PieceShape[],
   paper: Paper,
   options: LayoutOptions,
   typefaces: Typefaces,
 ): Covered {
-  const large = Math.min(paper.width, paper.height) >= largeSheet;
-  const paged = large ? undefined : layoutFor(drawings, paper, options);
+  const large = isLarge(paper);
+  const paged = large ? undefined : layoutFor(shapes, paper, options);
   for (let count = 1; ; ) {
     const blocks = Array.from({ length: count }, () => block);
-    const layout = paged ?? layoutFor(drawings, paper, { ...options, blocks });
-    const before = large ? 0 : count;
-    const pieces = layout.place(before);
-    const boxes = layout.blocks.map(({ x, y }) => ({ polygons: [cornersOf(x, y)] }));
-    const pages = planPages(layout.format, before, [...pieces, ...boxes]);
-    const set = coverSet(source, drawings, layout, pieces, pages, before, large, typefaces);
+    const layout = paged ?? layoutFor(shapes, paper, { ...options, blocks });
+    const plan = planPages(layout, large ? 0 : count);
+    const { pieces } = plan;
+    const lines = chordsOnSheet(shapes, pieces);
+    const pages = large ? plan.pages : markedBlank(plan.pages, lines);
+    const room = large ? { width: block[0], height: block[1] } : layout.format.field;
+    const set = coverSet(source, shapes, { layout, pages, pieces, room }, typefaces);
     if (set.length > count) {
       count = set.length;
       continue;
     }
     const covers = [...set, ...Array.from({ length: count - set.length }, (): Drawing => ({ inks: [] }))];
-    if (!large) return { layout, pieces, pages, covers, onSheet: { inks: [] } };
-    const inks = covers.flatMap((c, i) => movedDrawing(c, translation(layout.blocks[i]!)).inks);
-    return { layout, pieces, pages, covers: [], onSheet: { inks } };
+    if (!large) return { layout, pieces, pages, covers, lines, onSheet: { inks: [] } };
+    const inks = covers.flatMap((c, i) => movedDrawing(c, translation(layout.blocks[i]!.corner)).inks);
+    return { layout, pieces, pages, covers: [], lines, onSheet: { inks } };
   }
+}
+
+interface CoverTask extends PagePlan {
+  readonly layout: SheetLayout;
+  readonly room: { readonly width: number; readonly height: number };
 }
 
 function coverSet(
   source: ReportSource,
   drawings: readonly PiecePlace[],
-  { format }: SheetLayout,
-  pieces: readonly SheetPiece[],
-  pages: readonly Page[],
-  before: number,
-  large: boolean,
+  { layout: { format }, pages, pieces, room }: CoverTask,
   typefaces: Typefaces,
 ): readonly Drawing[] {
   const numberOf = new Map(pages.map(p => [p.label, p.number]));
@@ -72,41 +76,36 @@ function coverSet(
     {
       source,
       format,
-      room: large ? { width: block[0], height: block[1] } : format.field,
+      room,
       pages,
       leastPages: leastPages(pieces, format),
       pieces: pieces.map((p, i) => ({
         ...p,
         title: source.pattern.pieces[i]!.title || p.piece,
         cutting: drawings[i]!.cutting,
+        sheet: p.tiles[0]!.sheet,
       })),
+      sheetName: sheet => sheetName(sheet, drawings, pieces),
       pagesOf: name => {
         const piece = pieces.find(p => p.piece === name);
-        return piece ? pageWords(labelsOf(format, before, piece).map(l => numberOf.get(l)!)) : '';
+        return piece ? pageWords(labelsOf(piece).map(l => numberOf.get(l)!)) : '';
       },
     },
     typefaces,
   );
 }
 
-const cornersOf = (x: number, y: number) => [
-  { x, y },
-  { x: x + block[0], y },
-  { x: x + block[0], y: y + block[1] },
-  { x, y: y + block[1] },
-];
+/** "Sheet 2: lining" */
+function sheetName(sheet: number, drawings: readonly PiecePlace[], pieces: readonly SheetPiece[]): string {
+  const cloths = new Set(drawings.filter((_, i) => pieces[i]!.tiles[0]!.sheet === sheet).map(d => d.cloth));
+  return [`Sheet ${sheet + 1}`, [...cloths].filter(Boolean).join(', ')].filter(Boolean).join(': ');
+}
 
 /** The pages that the pieces would fill if they could be cut up and poured into them. */
 function leastPages(pieces: readonly SheetPiece[], { field }: SheetLayout['format']): number {
-  const area = pieces.reduce((sum, p) => sum + Math.abs(polygonArea(p.polygons[0]!)), 0);
+  const area = pieces.reduce((sum, p) => sum + polygonArea(p.polygons[0]!), 0);
   return Math.max(Math.ceil(area / (stepX(field) * stepY(field))), 1);
 }
-
-const polygonArea = (polygon: SheetPiece['polygons'][number]): number =>
-  polygon.reduce((sum, p, i) => {
-    const q = polygon[(i + 1) % polygon.length]!;
-    return sum + (p.x * q.y - q.x * p.y) / 2;
-  }, 0);
 
 /** Page numbers as a printer's dialogue takes them: "2-4, 7". */
 export function pageWords(numbers: readonly number[]): string {

@@ -1,5 +1,7 @@
 import { dot, type Point } from '@paperhinge/geometry';
-import { chords, type Polygon, type Room } from './room.js';
+import { chords } from '../plane/polygon.js';
+import { type Cells, emptyCells, markAlong, markMiddlesInside } from '../plane/raster.js';
+import type { Room } from './room.js';
 
 /** Where blocks of text may go in a piece: a grid of cells in a frame of reading directions, as running sums of blocked cells. */
 export interface BlockGrid {
@@ -32,10 +34,17 @@ export function blockGrid(room: Room, along: Point, gap: number): BlockGrid {
   const cell = Math.max(Math.min(short / 60, 2), long / 900, 0.25);
   const columns = Math.max(Math.ceil((max.x - min.x) / cell), 1),
     rows = Math.max(Math.ceil((max.y - min.y) / cell), 1);
-  const free = new Uint8Array(columns * rows);
-  fillInside(free, columns, rows, cell, min, inside);
-  const ink = [...room.ink, ...chords(room.inside, true)];
-  for (const [a, b] of ink) blockAlong(free, columns, rows, cell, min, toFrame(a), toFrame(b), gap);
+  const cells = emptyCells(cell, columns, rows, min);
+  markMiddlesInside(cells, inside);
+  const blocked = { value: 0, reach: gap + cell } as const;
+  for (const [a, b] of [...room.ink, ...chords(room.inside, true)])
+    markAlong(cells, toFrame(a), toFrame(b), blocked);
+  const { sums, middle } = summed(cells);
+  return { cell, columns, rows, along, across, origin: min, sums, middle };
+}
+
+/** Running sums of the blocked cells, and the middle of the free ones. */
+function summed({ cell, columns, rows, origin, bytes }: Cells): Pick<BlockGrid, 'sums' | 'middle'> {
   const sums = new Int32Array((columns + 1) * (rows + 1));
   let count = 0,
     sumX = 0,
@@ -43,7 +52,7 @@ export function blockGrid(room: Room, along: Point, gap: number): BlockGrid {
   for (let r = 0; r < rows; r++) {
     let line = 0;
     for (let c = 0; c < columns; c++) {
-      const open = free[r * columns + c]!;
+      const open = bytes[r * columns + c]!;
       line += 1 - open;
       sums[(r + 1) * (columns + 1) + c + 1] = sums[r * (columns + 1) + c + 1]! + line;
       if (open) {
@@ -54,8 +63,10 @@ export function blockGrid(room: Room, along: Point, gap: number): BlockGrid {
     }
   }
   const middle =
-    count === 0 ? min : { x: min.x + (sumX / count + 0.5) * cell, y: min.y + (sumY / count + 0.5) * cell };
-  return { cell, columns, rows, along, across, origin: min, sums, middle };
+    count === 0
+      ? origin
+      : { x: origin.x + (sumX / count + 0.5) * cell, y: origin.y + (sumY / count + 0.5) * cell };
+  return { sums, middle };
 }
 
 export interface BlockWish {
@@ -100,52 +111,4 @@ export function placeForBlock(
     }
   }
   return best && inPiece(best.c, best.r);
-}
-
-/** Marks the cells whose middle lies inside (even-odd along each row of cells). */
-function fillInside(
-  free: Uint8Array,
-  columns: number,
-  rows: number,
-  cell: number,
-  min: Point,
-  polygon: Polygon,
-): void {
-  for (let r = 0; r < rows; r++) {
-    const y = min.y + (r + 0.5) * cell;
-    const crossings: number[] = [];
-    for (const [a, b] of chords(polygon, true))
-      if (a.y > y !== b.y > y) crossings.push(a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y));
-    crossings.sort((p, q) => p - q);
-    for (let i = 0; i + 1 < crossings.length; i += 2) {
-      const from = Math.max(Math.ceil((crossings[i]! - min.x) / cell - 0.5), 0);
-      const to = Math.min(Math.floor((crossings[i + 1]! - min.x) / cell - 0.5), columns - 1);
-      for (let c = from; c <= to; c++) free[r * columns + c] = 1;
-    }
-  }
-}
-
-/** Blocks the cells within `gap` of a chord, by squares round points closer together than a cell. */
-function blockAlong(
-  free: Uint8Array,
-  columns: number,
-  rows: number,
-  cell: number,
-  min: Point,
-  a: Point,
-  b: Point,
-  gap: number,
-): void {
-  const reach = gap + cell;
-  const steps = Math.max(Math.ceil(Math.hypot(b.x - a.x, b.y - a.y) / cell), 1);
-  for (let i = 0; i <= steps; i++) {
-    const x = a.x + ((b.x - a.x) * i) / steps - min.x,
-      y = a.y + ((b.y - a.y) * i) / steps - min.y;
-    const c0 = Math.max(Math.floor((x - reach) / cell), 0),
-      c1 = Math.min(Math.floor((x + reach) / cell), columns - 1);
-    const r0 = Math.max(Math.floor((y - reach) / cell), 0),
-      r1 = Math.min(Math.floor((y + reach) / cell), rows - 1);
-    if (c1 < c0) continue;
-    for (let r = r0; r <= r1; r++) free.fill(0, r * columns + c0, r * columns + c1 + 1);
-  }
 }

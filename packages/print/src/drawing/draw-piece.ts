@@ -1,4 +1,5 @@
 import { edgeNames as edgesOf, type Path, type Pattern, type Piece, type Point } from '@paperhinge/geometry';
+import type { Polygon } from '../plane/polygon.js';
 import { type BlockGrid, blockGrid } from './block-place.js';
 import { edgeNames } from './edge-names.js';
 import type { Frame } from './frame.js';
@@ -13,13 +14,15 @@ import {
   pieceShape,
   titleGap,
 } from './piece-shape.js';
-import type { Polygon, Room } from './room.js';
+import type { Room } from './room.js';
 import { closedStroke } from './shapes.js';
 import { titleBlock } from './title-block.js';
 
 /** What a piece takes of the paper, in its own coordinates. */
 export interface PiecePlace {
   readonly piece: string;
+  /** The cloth it is cut of. */
+  readonly cloth: string;
   /** How it stands on the page. */
   readonly frame: Frame;
   /** Polygons that its ink stays within: the cutting line and, for a tiny piece, the title beside it. */
@@ -98,6 +101,7 @@ export function worded(
   if (before) under.push(closedStroke('before', netLine(before)));
   return {
     piece: piece.name,
+    cloth: shape.cloth,
     drawing: { inks: [...under, ...lines.filter(l => l.role !== 'tint'), ...bracket, ...title, ...names] },
     frame: shape.frame,
     silhouette: shape.silhouette,

@@ -13,11 +13,12 @@ import {
   subtract,
   tangentAlong,
 } from '@paperhinge/geometry';
+import { chords } from '../plane/polygon.js';
 import { flattened } from './flatten.js';
 import { type Frame, frameOf, readable } from './frame.js';
 import { type Lettering, letteringBox, type TypeMeasure } from './ink.js';
 import { plainLine, setCentred, setLine } from './lettering.js';
-import { chords, isFree, type Room } from './room.js';
+import { isFree, type Room } from './room.js';
 import { tidy } from './widths.js';
 
 const shares = [0.2, 0.8, 0.12, 0.88, 0.35, 0.65, 0.5];

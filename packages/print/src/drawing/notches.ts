@@ -15,8 +15,8 @@ import {
   subtract,
   tangentAlong,
 } from '@paperhinge/geometry';
+import { chords, type Polygon } from '../plane/polygon.js';
 import type { Ink } from './ink.js';
-import { chords, type Polygon } from './room.js';
 import { fill, stroke } from './shapes.js';
 
 /** mm between the ticks of a double or triple notch. Common practice, no source (trade-notes §5: 6 mm). */

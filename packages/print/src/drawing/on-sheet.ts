@@ -1,9 +1,9 @@
 import { type Affine, apply, applyToVector, type Piece, type Point, scale } from '@paperhinge/geometry';
+import type { Polygon } from '../plane/polygon.js';
 import { type BlockGrid, placeForBlock } from './block-place.js';
 import { type Frame, readable } from './frame.js';
 import type { Ink, Lettering, TypeMeasure } from './ink.js';
 import { fitted, lineHeight, plainLine, setCentred } from './lettering.js';
-import type { Polygon } from './room.js';
 
 /** Where a piece lies among the pages, in the piece's own coordinates. */
 export interface OnSheet {

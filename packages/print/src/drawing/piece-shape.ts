@@ -15,6 +15,7 @@ import {
   pathsOfPart,
   scale,
 } from '@paperhinge/geometry';
+import { chords, type Polygon } from '../plane/polygon.js';
 import { type BlockGrid, blockGrid } from './block-place.js';
 import { boxEdges } from './edge-names.js';
 import { flattened } from './flatten.js';
@@ -23,7 +24,7 @@ import { type Frame, frameOf } from './frame.js';
 import { type Ink, letteringBox, type TypeMeasure } from './ink.js';
 import { type NotchStyle, notchInks } from './notches.js';
 import { lineInks, markInks } from './piece-lines.js';
-import { chords, type Polygon, type Room } from './room.js';
+import type { Room } from './room.js';
 import { circle, closedStroke, stroke } from './shapes.js';
 import { titleBlock, titleTag } from './title-block.js';
 
@@ -38,6 +39,7 @@ export interface LookOptions {
 /** A piece's lines and what it takes of the paper, before any words but those of its fold are placed. */
 export interface PieceShape {
   readonly piece: string;
+  readonly cloth: string;
   readonly source: Piece;
   readonly pattern: Pattern;
   /** How it stands on the page. */
@@ -89,6 +91,7 @@ export function pieceShape(
   const outwards = options.notches === 'outwards' ? notches.flat() : [];
   return {
     piece: piece.name,
+    cloth: piece.cutting.fabric,
     source: piece,
     pattern,
     frame,

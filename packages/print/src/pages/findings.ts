@@ -1,5 +1,5 @@
 import type { Finding, Pattern } from '@paperhinge/geometry';
-import type { Arrangement } from '../place/arrange.js';
+import type { Arrangement } from '../place/arrangement.js';
 import { sliver } from '../place/slivers.js';
 
 /** What the pages cannot show as a maker needs it: a piece without a grain line, a sliver that no place avoids. */

@@ -9,7 +9,7 @@ import {
 } from '../drawing/ink.js';
 import { setCentred, setLine } from '../drawing/lettering.js';
 import { fill, straight, stroke } from '../drawing/shapes.js';
-import type { Rectangle } from '../place/parts.js';
+import type { Rectangle } from '../plane/rectangle.js';
 import type { PageFormat } from './format.js';
 import type { Join, Joins } from './joins.js';
 import type { LinesOnPages } from './lines-on-pages.js';

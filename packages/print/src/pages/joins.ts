@@ -1,6 +1,7 @@
-import type { Rectangle } from '../place/parts.js';
+import type { Chord } from '../plane/polygon.js';
+import type { Rectangle } from '../plane/rectangle.js';
 import type { PageFormat } from './format.js';
-import type { Chord, LinesOnPages } from './lines-on-pages.js';
+import type { LinesOnPages } from './lines-on-pages.js';
 import type { Page } from './plan.js';
 
 /** A join between two pages that both exist, with a name of its own. */

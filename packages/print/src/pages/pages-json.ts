@@ -8,6 +8,8 @@ export interface PagesJson {
   /** As it is fed: width, height. */
   readonly paperMm: readonly [number, number];
   readonly testSquareMm: number;
+  /** Paper mm for a mm of the sheet, where the printer is corrected. */
+  readonly scale?: { readonly across: number; readonly down: number };
   readonly pages: readonly PageJson[];
   readonly pieces: readonly PlacedPieceJson[];
 }
@@ -15,6 +17,14 @@ export interface PagesJson {
 export interface PageJson {
   /** The page of the file, from 1. */
   readonly number: number;
+  /** A cover to read, or a tile that shows pieces. */
+  readonly kind: 'cover' | 'tile';
+  /** As printed in its corner; a cover has none. */
+  readonly label?: string;
+  /** Of a tile: the sheet that it is glued into, from 1. */
+  readonly sheet?: number;
+  /** No line is on it: any blank sheet of the paper can take its place. */
+  readonly blank?: true;
   readonly row: number;
   readonly column: number;
   /** The part of the large sheet that the page shows: x, y, width, height. */
@@ -37,20 +47,37 @@ export const pagesJson = (
   format: PageFormat,
   pages: readonly Page[],
   pieces: readonly SheetPiece[],
-): PagesJson => ({
-  paper: format.paper.name,
-  paperMm: format.size,
-  testSquareMm: testSquare,
-  pages: pages.map(({ number, row, column, window, contentAt }) => ({
-    number,
-    row,
-    column,
-    windowMm: window,
-    contentAtMm: contentAt,
-  })),
-  pieces: pieces.map(({ piece, copy, matrix: { a, b, c, d, e, f } }) => ({
-    piece,
-    copy,
-    matrix: [a, b, c, d, e, f],
-  })),
+): PagesJson => {
+  const { across, down } = format.stretch;
+  const corrected = across !== 1 || down !== 1;
+  return {
+    paper: format.paper.name,
+    paperMm: [millimetre(format.size[0]), millimetre(format.size[1])],
+    testSquareMm: testSquare,
+    ...(corrected ? { scale: { across: millimetre(across), down: millimetre(down) } } : {}),
+    pages: pages.map(pageJson),
+    pieces: pieces.map(({ piece, copy, matrix: { a, b, c, d, e, f } }) => ({
+      piece,
+      copy,
+      matrix: [share(a), share(b), share(c), share(d), millimetre(e), millimetre(f)],
+    })),
+  };
+};
+
+const pageJson = ({ number, kind, label, sheet, blank, row, column, window, contentAt }: Page): PageJson => ({
+  number,
+  kind,
+  ...(label ? { label } : {}),
+  ...(sheet === undefined ? {} : { sheet: sheet + 1 }),
+  ...(blank ? { blank } : {}),
+  row,
+  column,
+  windowMm: [millimetre(window[0]), millimetre(window[1]), millimetre(window[2]), millimetre(window[3])],
+  contentAtMm: [millimetre(contentAt[0]), millimetre(contentAt[1])],
 });
+
+/** A millionth of a mm: more is the noise of sums. */
+const millimetre = (value: number): number => rounded(value, 6);
+/** A cosine, so that turned pieces keep their size. */
+const share = (value: number): number => rounded(value, 14);
+const rounded = (value: number, decimals: number): number => Number(value.toFixed(decimals)) + 0;

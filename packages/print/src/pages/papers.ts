@@ -60,6 +60,12 @@ export function paperOf(paper: string | { readonly width: number; readonly heigh
   });
 }
 
+/** mm: papers at least this wide and high are sheets for a copy shop. */
+const largeSheet = 500;
+
+/** Whether a paper comes from a copy shop: nothing is glued, so length of paper is what is saved. */
+export const isLarge = ({ width, height }: Paper): boolean => Math.min(width, height) >= largeSheet;
+
 /** "A4", "US letter", "36 in roll": the name a maker asks for in a shop. */
 export function paperName(name: string): string {
   if (/^a\d$/.test(name)) return name.toUpperCase();

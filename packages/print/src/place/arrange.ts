@@ -1,248 +1,162 @@
-import type { Point } from '@paperhinge/geometry';
-import type { Polygon } from '../drawing/room.js';
-import { bestSpot, type Candidate, cell, newTally, touchedPages } from './best-spot.js';
-import { emptyBoard, takeCells } from './board.js';
-import { boxOf } from './extent.js';
-import { type Cell, type Field, pagesOf, stepX, stepY, windowsFor } from './field.js';
-import { rasterOf } from './raster.js';
-import { sliversOf } from './slivers.js';
-import { type Turn, type Turning, turnedPoint, turnsFor } from './turning.js';
-
-/** Something to lay down, upright, by the polygons that enclose it; the first is the piece itself. */
-export interface Shape {
-  readonly polygons: readonly Polygon[];
-}
-
-/** Where a shape lies: its points turned, then moved by `by`. */
-export interface Placing {
-  readonly turn: Turn;
-  readonly by: Point;
-}
-
-/** Where every shape was laid, and how large the field is. */
-export interface Arrangement {
-  /** In the order of the shapes. */
-  readonly placings: readonly Placing[];
-  /** The pages of each shape. */
-  readonly pages: readonly (readonly Cell[])[];
-  /** The pages on which a shape leaves less than 8 mm of itself beyond a join; none unless there is no way round it. */
-  readonly slivers: readonly (readonly Cell[])[];
-  /** Pages in all, each counted once. */
-  readonly count: number;
-  /** Joins that shapes run across: pages a shape lies on, less one, summed. */
-  readonly crossings: number;
-}
+import { boxOf } from '../plane/polygon.js';
+import { type Arrangement, isBetter, type Shape } from './arrangement.js';
+import { type Candidate, candidatesOf } from './candidates.js';
+import { type Field, stepX, stepY, windowsFor } from './field.js';
+import { laidAgain, layOut, type Task } from './lay.js';
+import { ordersOf, shuffled } from './orders.js';
+import { cell } from './shape-cells.js';
+import type { SheetPlan } from './sheet.js';
+import { type Turning, turnings } from './turning.js';
 
 /** What is kept between shapes and round them, in mm, and how they may be turned. */
 export interface ArrangeOptions {
-  /** By how much shapes may be turned where it saves pages. Default: half round. */
+  /** By how much shapes may be turned where it saves pages. Default: by quarters, as paper has no grain. */
   readonly turning?: Turning;
   /** How many of the first shapes are laid before all others, upright: what must come on the first page. */
   readonly ahead?: number;
+  /** mm, either way up: no sheet is put together larger, but for a shape that is larger itself. Without, one sheet. */
+  readonly largest?: { readonly width: number; readonly height: number };
+  /** Whether length is saved, not pages: paper off a roll, sheets of one page. */
+  readonly shortest?: boolean;
 }
 
-/** Cells of paper kept between neighbours so that scissors pass. */
-const gapCells = 1;
-/** Shapes beyond this many are laid out in fewer ways, each but once, so that a coat of sixty pages is still quick. */
+/** Shapes beyond this many are laid out in fewer ways, each but once, so that hundreds are still quick. */
 const manyShapes = 16;
 /** The same for pages that the shapes' boxes would fill. */
 const manyPages = 36;
 /** Orders beyond the first that are tried over all widths of sheet, times the ways in which all shapes may lie. */
-const mostTries = 300;
+const mostTries = 160;
+/** Orders tried where length is saved, times the shapes. */
+const mostShortTries = 600;
 /** Times that each shape is taken up and laid down again, at most. */
 const rounds = 3;
 
 /**
  * Lays shapes on the page grid without overlap so that few pages are needed and few joins are crossed. Greedy by cells
  * over several orders and widths of sheet; in the best of these each shape is then taken up and laid down again while
- * that saves something. The same shapes always lie the same way.
+ * that saves something. A freer hand to turn never does worse: what a lesser turn finds is tried as well. The same
+ * shapes always lie the same way; the time taken grows as the number of shapes.
  */
 export function arrange(shapes: readonly Shape[], field: Field, options: ArrangeOptions = {}): Arrangement {
-  const { ahead = 0, turning = 'half' } = options;
-  const candidates = shapes.map((shape, i) => candidatesOf(shape, i < ahead ? 'none' : turning));
-  const narrowest = Math.max(...candidates.map(list => Math.min(...list.map(c => c.raster.columns)))) * cell;
+  const { turning = 'quarter' } = options;
+  const many = isMany(shapes, field);
+  const lesser = many ? (turning === 'any' ? (['quarter'] as const) : []) : turningsBelow(turning);
+  const found = [...lesser, turning].map(t => arrangeTurned(shapes, field, { ...options, turning: t }, many));
+  return inSequence(found.reduce((best, next) => (isBetter(next, best) ? next : best)));
+}
+
+const turningsBelow = (turning: Turning): readonly Turning[] => turnings.slice(0, turnings.indexOf(turning));
+
+function isMany(shapes: readonly Shape[], field: Field): boolean {
+  return shapes.length > manyShapes || areaOf(shapes) > manyPages * stepX(field) * stepY(field);
+}
+
+const areaOf = (shapes: readonly Shape[]): number =>
+  shapes.reduce((sum, { polygons }) => {
+    const { width, height } = boxOf(polygons);
+    return sum + width * height;
+  }, 0);
+
+function arrangeTurned(
+  shapes: readonly Shape[],
+  field: Field,
+  options: ArrangeOptions & { readonly turning: Turning },
+  many: boolean,
+): Arrangement {
+  const { ahead = 0, turning } = options;
+  // Leaning shapes among very many are tried by their long sides alone.
+  const candidates = shapes.map((shape, i) =>
+    candidatesOf(shape, i < ahead ? 'none' : many && turning === 'any' ? 'sides' : turning),
+  );
+  const plans = plansFor(candidates, areaOf(shapes), field, { ...options, many });
+  const task = { shapes, candidates, ahead };
+  return options.shortest ? shortest(task, plans[0]!, many) : fewestPages(task, plans, many);
+}
+
+/** The widths of sheet that are tried: few shapes on every one from the narrowest, many on sheets about as wide as high. */
+function plansFor(
+  candidates: readonly (readonly Candidate[])[],
+  area: number,
+  field: Field,
+  { largest, shortest = false, many }: ArrangeOptions & { readonly many: boolean },
+): readonly SheetPlan[] {
+  const narrowest = Math.max(...candidates.map(list => Math.min(...list.map(c => c.cells.columns)))) * cell;
   const fewest = windowsFor(narrowest, field.width, field.overlap);
-  const area = shapes.reduce((sum, s) => sum + boxArea(s), 0);
+  const tall = candidates.map(list => Math.max(...list.map(c => c.cells.rows.length)));
+  const enoughRows =
+    tall.reduce((sum, rows) => sum + rows + slackRows, 0) + Math.ceil((2 * field.height) / cell);
+  const plan = (columns: number): SheetPlan => ({
+    field,
+    columns,
+    rows: largest ? rowsWithin(columns, field, largest) : Number.POSITIVE_INFINITY,
+    shortest,
+    enoughRows: shortest
+      ? enoughRows
+      : enoughRows + Math.ceil(stepY(field) / cell) * Math.min(tall.length, 40),
+  });
+  if (shortest) return [plan(1)];
   const likely = Math.ceil(Math.sqrt(area / (stepX(field) * stepY(field)))) + 1;
-  // Few shapes are tried on every width of sheet from the narrowest; many on sheets about as wide as high.
-  const many = shapes.length > manyShapes || area > manyPages * stepX(field) * stepY(field);
   const from = many ? Math.max(fewest, likely - 1) : fewest;
   const widths = Array.from({ length: Math.max(likely - from + 2, 2) }, (_, i) => from + i);
+  const most = largest
+    ? Math.max(Math.floor((longSide(largest) - field.overlap) / stepX(field)), 1)
+    : Number.POSITIVE_INFINITY;
+  const within = [...new Set(widths.map(w => Math.min(w, most)))];
+  return within.map(plan);
+}
+
+/** Rows of cells between shapes: the gap, and the step clear of a page's edge. */
+const slackRows = 5;
+
+const longSide = ({ width, height }: { readonly width: number; readonly height: number }) =>
+  Math.max(width, height);
+
+/** Rows of pages on a sheet of so many columns, whichever way up it is within the largest. */
+function rowsWithin(
+  columns: number,
+  field: Field,
+  largest: { readonly width: number; readonly height: number },
+): number {
+  const [short, long] = [Math.min(largest.width, largest.height), longSide(largest)];
+  const width = columns * stepX(field) + field.overlap;
+  return Math.max(Math.floor(((width <= short ? long : short) - field.overlap) / stepY(field)), 1);
+}
+
+function fewestPages(task: Omit<Task, 'order'>, plans: readonly SheetPlan[], many: boolean): Arrangement {
+  const orders = ordersOf(task.candidates, task.ahead);
+  let left = many ? 0 : Math.floor(mostTries / task.candidates.reduce((sum, c) => sum + c.length, 0));
   let best: Arrangement | undefined;
-  let left = many ? 0 : Math.floor(mostTries / candidates.reduce((sum, c) => sum + c.length, 0));
-  // A freer hand does not always find the better place, so the pieces as they stand are tried as well.
-  const asTheyStand = candidates.map(list => list.slice(0, 1));
-  const ways = turning === 'none' || many ? [candidates] : [candidates, asTheyStand];
-  for (const way of ways)
-    for (const columns of widths.filter(w => way.every(list => list.some(c => fitsIn(c, w, field)))))
-      for (const [n, order] of orders(shapes, way, ahead).entries()) {
-        if (n > 0 && left-- <= 0) break;
-        if (best?.count === 1 && best.slivers.every(s => s.length === 0)) return best;
-        const sheet = { order, columns, field, ahead, rounds: many ? 0 : rounds };
-        const found = laidAgain(shapes, way, layOut(shapes, way, order, columns, field), sheet);
-        if (!best || isBetter(found, best)) best = found;
-      }
+  for (const plan of plans)
+    for (const [n, order] of orders.entries()) {
+      if (n > 0 && left-- <= 0) break;
+      if (best?.count === 1 && best.slivers.every(s => s.length === 0)) return best;
+      const start = layOut({ ...task, order }, plan);
+      const found = many ? start : laidAgain({ ...task, order }, plan, start, rounds);
+      if (!best || isBetter(found, best)) best = found;
+    }
   return best!;
 }
 
-const fitsIn = ({ raster }: Candidate, columns: number, field: Field): boolean =>
-  raster.columns <= Math.floor((columns * stepX(field) + field.overlap) / cell);
-
-/** No sliver first, then fewer pages, then fewer joins. */
-const isBetter = (a: Arrangement, b: Arrangement): boolean => {
-  const slivers = (x: Arrangement) => x.slivers.reduce((sum, s) => sum + s.length, 0);
-  const rank = [slivers(a) - slivers(b), a.count - b.count, a.crossings - b.crossings].find(d => d !== 0);
-  return rank !== undefined && rank < 0;
-};
-
-function candidatesOf(shape: Shape, turning: Turning): readonly Candidate[] {
-  const all = turnsFor(shape.polygons, turning).map(turn => candidate(shape, turn));
-  // A shape that looks the same when turned need not be tried twice.
-  const looks = all.map(c => `${c.raster.columns}:${c.raster.rows}`);
-  return all.filter((_, i) => looks.indexOf(looks[i]!) === i);
-}
-
-function candidate({ polygons }: Shape, turn: Turn): Candidate {
-  const turned = polygons.map(polygon => polygon.map(p => turnedPoint(p, turn)));
-  const { x0, y0 } = boxOf(turned);
-  const home = { x: inset - x0, y: inset - y0 };
-  const moved = turned.map(polygon => polygon.map(p => ({ x: p.x + home.x, y: p.y + home.y })));
-  const leaning = turn.x !== 0 && turn.y !== 0;
-  const cost = turn.x === 1 ? 0 : leaning ? 15 : turn.x === -1 ? 5 : 8;
-  return { turn, cost, raster: rasterOf(moved, cell), polygon: moved[0]!, home };
-}
-/** mm: keeps the cutting line's own width on the page. */
-const inset = 0.5;
-
-function boxArea({ polygons }: Shape): number {
-  const { width, height } = boxOf(polygons);
-  return width * height;
-}
-
-/** The orders in which shapes are laid: largest first, tallest first, widest first, then each shape in turn before the others. */
-function orders(
-  shapes: readonly Shape[],
-  candidates: readonly (readonly Candidate[])[],
-  ahead: number,
-): readonly (readonly number[])[] {
-  const first = (i: number) => Math.min(i, ahead);
-  const by = (size: (i: number) => number) =>
-    shapes.map((_, i) => i).sort((a, b) => first(a) - first(b) || size(b) - size(a) || a - b);
-  const tall = (i: number) => candidates[i]![0]!.raster.rows.length,
-    wide = (i: number) => candidates[i]![0]!.raster.columns;
-  const largest = by(i => tall(i) * wide(i));
-  const led = largest
-    .slice(ahead + 1)
-    .map(i => by(k => (k === i ? Number.POSITIVE_INFINITY : tall(k) * wide(k))));
-  const all = [largest, by(tall), by(wide), ...led];
-  return all.filter((order, i) => all.findIndex(o => o.join() === order.join()) === i);
-}
-
-interface Sheet {
-  readonly order: readonly number[];
-  readonly columns: number;
-  readonly field: Field;
-}
-
-/** The board and the pages in use once shapes lie where they lie; one may be left out. */
-function boardWith(
-  candidates: readonly (readonly Candidate[])[],
-  { order, columns, field }: Sheet,
-  placings: readonly (Placing | undefined)[],
-) {
-  const width = columns * stepX(field) + field.overlap;
-  const tallest = (i: number) => Math.max(...candidates[i]!.map(c => c.raster.rows.length));
-  const height = order.reduce((sum, i) => sum + tallest(i) + gapCells, 0) * cell + field.height;
-  const board = emptyBoard(Math.floor(width / cell), Math.ceil(height / cell));
-  const tally = newTally(board, field);
-  let lowest = 0;
-  const take = (c: Candidate, column: number, row: number) => {
-    takeCells(board, c.raster, column, row, gapCells);
-    lowest = Math.max(lowest, row + c.raster.rows.length + gapCells);
-    for (const page of touchedPages(c.raster, column, row, tally)) tally.used[page] = 1;
-  };
-  for (const i of order) {
-    const placing = placings[i];
-    if (!placing) continue;
-    const c = candidates[i]!.find(k => k.turn === placing.turn)!;
-    take(c, Math.round((placing.by.x - c.home.x) / cell), Math.round((placing.by.y - c.home.y) / cell));
-  }
-  return {
-    /** Lays one more shape where it is cheapest. */
-    lay(i: number): Placing {
-      const { candidate: c, column, row } = bestSpot(board, candidates[i]!, tally, lowest, field);
-      take(c, column, row);
-      return { turn: c.turn, by: { x: c.home.x + column * cell, y: c.home.y + row * cell } };
-    },
-  };
-}
-
-function layOut(
-  shapes: readonly Shape[],
-  candidates: readonly (readonly Candidate[])[],
-  order: readonly number[],
-  columns: number,
-  field: Field,
-): Arrangement {
-  const placings: Placing[] = new Array(shapes.length);
-  const board = boardWith(candidates, { order, columns, field }, placings);
-  for (const i of order) placings[i] = board.lay(i);
-  return judged(shapes, placings, field);
-}
-
-/** Takes up each shape, the smallest first, and lays it down where it is cheapest now that all others lie. */
-function laidAgain(
-  shapes: readonly Shape[],
-  candidates: readonly (readonly Candidate[])[],
-  start: Arrangement,
-  sheet: Sheet & { readonly ahead: number; readonly rounds: number },
-): Arrangement {
-  let best = start;
-  for (let round = 0; round < sheet.rounds; round++) {
-    const before = best;
-    for (const i of [...sheet.order].reverse()) {
-      if (i < sheet.ahead) continue;
-      const placings: (Placing | undefined)[] = [...best.placings];
-      placings[i] = undefined;
-      const again = boardWith(candidates, sheet, placings).lay(i);
-      if (isSame(again, best.placings[i]!)) continue;
-      placings[i] = again;
-      const found = judged(shapes, placings as Placing[], sheet.field, best);
-      if (isBetter(found, best)) best = found;
-    }
-    if (best === before) break;
+/** Many orders in turn, each with some shapes held to one way of lying: which of them ends highest cannot be foreseen. */
+function shortest(task: Omit<Task, 'order'>, plan: SheetPlan, many: boolean): Arrangement {
+  const { candidates, ahead } = task;
+  const orders = ordersOf(candidates, ahead).slice(0, many ? 3 : undefined);
+  const [first, ...others] = orders.map(order => layOut({ ...task, order }, plan));
+  let best = others.reduce((a, b) => (isBetter(b, a) ? b : a), first!);
+  const tries = many ? 0 : Math.floor(mostShortTries / candidates.length);
+  const draw = shuffled(candidates, ahead);
+  for (let n = 0; n < tries; n++) {
+    const { order, held } = draw();
+    const found = layOut({ ...task, order, candidates: held }, plan);
+    if (isBetter(found, best)) best = found;
   }
   return best;
 }
 
-const isSame = (p: Placing, q: Placing): boolean =>
-  p.turn === q.turn && p.by.x === q.by.x && p.by.y === q.by.y;
-
-/**
- * The arrangement's true page counts, from the polygons themselves.
- * @param before one on the same field, in which shapes that kept their placing are judged already
- */
-export function judged(
-  shapes: readonly Shape[],
-  placings: readonly Placing[],
-  field: Field,
-  before?: Arrangement,
-): Arrangement {
-  const each = shapes.map(({ polygons }, i) => {
-    if (before && before.placings[i] === placings[i])
-      return { pages: before.pages[i]!, slivers: before.slivers[i]! };
-    const laid = polygons.map(p => placed(p, placings[i]!));
-    return { pages: pagesOf(field, laid), slivers: sliversOf(field, laid[0]!) };
-  });
-  const pages = each.map(e => e.pages),
-    slivers = each.map(e => e.slivers);
-  const count = new Set(pages.flat().map(c => `${c.row} ${c.column}`)).size;
-  const crossings = pages.reduce((sum, p) => sum + p.length - 1, 0);
-  return { placings, pages, slivers, count, crossings };
+/** The sheets numbered without gaps, in the order in which shapes come on them. */
+function inSequence(arrangement: Arrangement): Arrangement {
+  const numbers = new Map<number, number>();
+  for (const { sheet } of arrangement.placings) if (!numbers.has(sheet)) numbers.set(sheet, numbers.size);
+  const placings = arrangement.placings.map(p => ({ ...p, sheet: numbers.get(p.sheet)! }));
+  return { ...arrangement, placings };
 }
-
-export const placed = (polygon: Polygon, { turn, by }: Placing): Polygon =>
-  polygon.map(p => {
-    const q = turnedPoint(p, turn);
-    return { x: by.x + q.x, y: by.y + q.y };
-  });

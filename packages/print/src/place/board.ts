@@ -1,4 +1,4 @@
-import type { Raster } from './raster.js';
+import type { ShapeCells } from './shape-cells.js';
 
 /** The board that shapes are laid on, as taken cells; `sums` makes asking for a run one subtraction. */
 export interface Board {
@@ -17,7 +17,7 @@ export const emptyBoard = (columns: number, rows: number): Board => ({
 });
 
 /** Whether a shape lies free with its first cell at (column, row). */
-export function liesFree(board: Board, shape: Raster, column: number, row: number): boolean {
+export function liesFree(board: Board, shape: ShapeCells, column: number, row: number): boolean {
   if (column < 0 || row < 0 || column + shape.columns > board.columns || row + shape.rows.length > board.rows)
     return false;
   const { sums } = board,
@@ -32,7 +32,7 @@ export function liesFree(board: Board, shape: Raster, column: number, row: numbe
 }
 
 /** Takes the cells of a shape and `gap` cells round them. Changes the board. */
-export function takeCells(board: Board, shape: Raster, column: number, row: number, gap: number): void {
+export function takeCells(board: Board, shape: ShapeCells, column: number, row: number, gap: number): void {
   const { columns, rows, taken, sums } = board;
   const top = Math.max(row - gap, 0),
     bottom = Math.min(row + shape.rows.length + gap, rows);

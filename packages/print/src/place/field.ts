@@ -1,5 +1,5 @@
-import type { Point } from '@paperhinge/geometry';
-import { meetsRectangle, type Polygon, polygonHolds } from '../drawing/room.js';
+import { type Polygon, polygonHolds } from '../plane/polygon.js';
+import { meetsRectangle, type Rectangle } from '../plane/rectangle.js';
 
 /**
  * The grid of page windows over a sheet, in mm. Neighbouring windows share a band `overlap` wide; the band belongs to
@@ -27,7 +27,7 @@ export interface Cell {
 }
 
 /** The part of the sheet that belongs to a page alone: [x0, y0, x1, y1]. */
-export function ownPart(field: Field, { row, column }: Cell): readonly [number, number, number, number] {
+export function ownPart(field: Field, { row, column }: Cell): Rectangle {
   const { overlap: o } = field,
     sx = stepX(field),
     sy = stepY(field);
@@ -60,11 +60,10 @@ function span(values: readonly number[], window: number, overlap: number): reado
   return Array.from({ length: last - first + 1 }, (_, i) => first + i);
 }
 
-function meets(polygon: Polygon, [x0, y0, x1, y1]: readonly [number, number, number, number]): boolean {
+function meets(polygon: Polygon, own: Rectangle): boolean {
   for (let i = 0, j = polygon.length - 1; i < polygon.length; j = i++) {
-    const a: Point = polygon[j]!,
-      b: Point = polygon[i]!;
-    if (meetsRectangle(a.x, a.y, b.x, b.y, x0, y0, x1, y1)) return true;
+    if (meetsRectangle(polygon[j]!, polygon[i]!, own)) return true;
   }
+  const [x0, y0, x1, y1] = own;
   return polygonHolds(polygon, { x: (x0 + x1) / 2, y: (y0 + y1) / 2 });
 }

@@ -1,6 +1,7 @@
 import type { Point } from '@paperhinge/geometry';
-import { type Arrangement, judged, type Placing, placed, type Shape } from './arrange.js';
-import { boxOf } from './extent.js';
+import { boxOf } from '../plane/polygon.js';
+import type { ArrangeOptions } from './arrange.js';
+import { type Arrangement, judged, type Placing, placed, type Shape } from './arrangement.js';
 import { type Field, stepX, stepY, windowsFor } from './field.js';
 import { sliversOf } from './slivers.js';
 
@@ -9,44 +10,43 @@ const inset = 0.5;
 const gap = 6;
 const upright = { x: 1, y: 0 } as const;
 
-/** Every shape starts on a page of its own, one below the other in the order given: any piece can be printed alone. */
+/** Every shape has a sheet of its own, in the order given: any piece can be printed alone. */
 export function onOwnPages(shapes: readonly Shape[], field: Field): Arrangement {
-  let row = 0;
-  const placings = shapes.map((shape): Placing => {
+  const placings = shapes.map((shape, sheet): Placing => {
     const { x0, y0, width, height } = boxOf(shape.polygons);
-    // The band shared with the page above belongs to that page: the shape starts below it.
-    const shared = row === 0 ? 0 : field.overlap;
-    const top = row * stepY(field) + shared;
-    const start = { turn: upright, by: { x: inset - x0, y: top + inset - y0 } };
+    const start = { sheet, turn: upright, by: { x: inset - x0, y: inset - y0 } };
     const across = windowsFor(width + 2 * inset, field.width, field.overlap) * stepX(field) + field.overlap;
-    const rows = windowsFor(height + 2 * inset + shared, field.height, field.overlap);
-    const placing = clearOfSlivers(shape, field, start, {
+    const down = windowsFor(height + 2 * inset, field.height, field.overlap) * stepY(field) + field.overlap;
+    return clearOfSlivers(shape, field, start, {
       x: across - width - 2 * inset,
-      y: rows * stepY(field) + field.overlap - shared - height - 2 * inset,
+      y: down - height - 2 * inset,
     });
-    const low = placing.by.y + y0 + height + inset - row * stepY(field);
-    row += windowsFor(low, field.height, field.overlap);
-    return placing;
   });
   return judged(shapes, placings, field);
 }
 
-/** Shapes from left to right and from top to bottom in the order given, on a sheet about as wide as it is high. */
-export function inReadingOrder(shapes: readonly Shape[], field: Field): Arrangement {
+/**
+ * Shapes from left to right and from top to bottom in the order given, on a sheet about as wide as it is high; on the
+ * next where that would become larger than `largest`.
+ */
+export function inReadingOrder(
+  shapes: readonly Shape[],
+  field: Field,
+  { largest }: Pick<ArrangeOptions, 'largest'> = {},
+): Arrangement {
   const boxes = shapes.map(s => boxOf(s.polygons));
   const area = boxes.reduce((sum, b) => sum + (b.width + gap) * (b.height + gap), 0);
   const widest = Math.max(...boxes.map(b => b.width)) + 2 * inset;
-  const columns = windowsFor(Math.max(widest, Math.sqrt(area)), field.width, field.overlap);
+  const [short, long] = largest
+    ? [Math.min(largest.width, largest.height), Math.max(largest.width, largest.height)]
+    : [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+  const columns = windowsFor(Math.max(widest, Math.min(Math.sqrt(area), short)), field.width, field.overlap);
   const room = columns * stepX(field) + field.overlap;
-  let left = 0,
-    top = 0,
-    below = 0;
+  let [sheet, left, top, below] = [0, 0, 0, 0];
   const placings = boxes.map(({ x0, y0, width, height }, i): Placing => {
-    if (left > 0 && left + width + 2 * inset > room) {
-      left = 0;
-      top = below;
-    }
-    const start = { turn: upright, by: { x: left + inset - x0, y: top + inset - y0 } };
+    if (left > 0 && left + width + 2 * inset > room) [left, top] = [0, below];
+    if (below > 0 && top + height + 2 * inset > long) [sheet, left, top, below] = [sheet + 1, 0, 0, 0];
+    const start = { sheet, turn: upright, by: { x: left + inset - x0, y: top + inset - y0 } };
     const placing = clearOfSlivers(shapes[i]!, field, start, {
       x: room - left - width - 2 * inset,
       y: 0,
@@ -61,10 +61,12 @@ export function inReadingOrder(shapes: readonly Shape[], field: Field): Arrangem
 /** mm by which a shape is shifted at a time to get it clear, and how far at most. */
 const shift = 2;
 const furthest = 40;
+const steps = Array.from({ length: furthest / shift + 1 }, (_, i) => i * shift);
 
 /** The placing moved right and down as little as it takes to leave no sliver; first within the room there is for it. */
 function clearOfSlivers(shape: Shape, field: Field, start: Placing, room: Point): Placing {
-  const steps = Array.from({ length: furthest / shift + 1 }, (_, i) => i * shift);
+  const isClear = (p: Placing) => sliversOf(field, placed(shape.polygons[0]!, p)).length === 0;
+  if (isClear(start)) return start;
   const beyond = (v: Point) => Math.max(v.x - room.x, 0) + Math.max(v.y - room.y, 0);
   const moves = steps
     .flatMap(y => steps.map(x => ({ x, y })))
@@ -73,7 +75,7 @@ function clearOfSlivers(shape: Shape, field: Field, start: Placing, room: Point)
     // A shape that would leave the sheet on its right cannot be shown.
     if (v.x > Math.max(room.x, 0) && v.x > 0 && room.y === 0) continue;
     const moved = { ...start, by: { x: start.by.x + v.x, y: start.by.y + v.y } };
-    if (sliversOf(field, placed(shape.polygons[0]!, moved)).length === 0) return moved;
+    if (isClear(moved)) return moved;
   }
   return start;
 }

@@ -1,7 +1,6 @@
-import type { Polygon } from '../drawing/room.js';
-import { boxOf } from './extent.js';
+import { partsIn } from '../plane/parts.js';
+import { boxOf, type Polygon } from '../plane/polygon.js';
 import { type Cell, type Field, ownPart, pagesOf } from './field.js';
-import { partsIn } from './parts.js';
 
 /** mm: a part of a piece that reaches less than this onto a page is lost before it is joined. */
 export const sliver = 8;

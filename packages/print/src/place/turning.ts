@@ -1,6 +1,5 @@
 import type { Point } from '@paperhinge/geometry';
-import type { Polygon } from '../drawing/room.js';
-import { boxOf } from './extent.js';
+import { boxOf, type Polygon } from '../plane/polygon.js';
 
 /** By how much a piece may be turned on the paper to save pages; it is never turned over. */
 export type Turning = 'none' | 'half' | 'quarter' | 'any';
@@ -17,8 +16,8 @@ const step = 15;
 /** The long sides that are tried. */
 const sides = 3;
 
-/** The turns to try for a shape, the least first. */
-export function turnsFor(polygons: readonly Polygon[], turning: Turning): readonly Turn[] {
+/** The turns to try for a shape, the least first; `sides` are those of `any` that lay a long side straight. */
+export function turnsFor(polygons: readonly Polygon[], turning: Turning | 'sides'): readonly Turn[] {
   if (turning === 'none') return [upright];
   if (turning === 'half') return quarters.slice(0, 2);
   if (turning === 'quarter') return quarters;
@@ -27,7 +26,8 @@ export function turnsFor(polygons: readonly Polygon[], turning: Turning): readon
     const back = { x: s.x, y: -s.y };
     return quarters.map(q => ({ x: q.x * back.x - q.y * back.y, y: q.x * back.y + q.y * back.x }));
   });
-  return [...quarters, ...inSteps.filter(t => !quarters.some(q => near(q, t))), ...laidStraight].filter(
+  const leaning = turning === 'sides' ? [] : inSteps;
+  return [...quarters, ...leaning.filter(t => !quarters.some(q => near(q, t))), ...laidStraight].filter(
     (t, i, all) => all.findIndex(u => near(u, t)) === i,
   );
 }

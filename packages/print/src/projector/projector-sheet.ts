@@ -49,8 +49,8 @@ export async function projectorSheet(pattern: Pattern, options: ProjectorOptions
   const [width, height] = layout.format.size;
   const size = [width + 2 * margin, height + 2 * margin] as const;
   const inward = translation({ x: margin, y: margin });
-  const pieces = layout.place(0).map(p => ({ ...p, matrix: compose(p.matrix, inward) }));
-  const corner = layout.blocks[0]!;
+  const pieces = layout.pieces.map(p => ({ ...p, matrix: compose(p.matrix, inward) }));
+  const { corner } = layout.blocks[0]!;
   const origin = { x: corner.x + margin, y: corner.y + margin };
   const title = plainLine(titleOf({ pattern }));
   const window = [0, 0, ...size] as const;
@@ -79,6 +79,7 @@ export async function projectorSheet(pattern: Pattern, options: ProjectorOptions
     row: 0,
     column: 0,
     window,
+    own: window,
     contentAt: [0, 0],
     label: 'A1',
     neighbours: {},

@@ -1,8 +1,6 @@
 import type { Point } from '@paperhinge/geometry';
-import type { Polygon } from '../drawing/room.js';
-
-/** An upright rectangle: [x0, y0, x1, y1]. */
-export type Rectangle = readonly [number, number, number, number];
+import type { Polygon } from './polygon.js';
+import type { Rectangle } from './rectangle.js';
 
 /**
  * The parts of a polygon that lie in a rectangle, each by itself: a sleeve whose two corners reach onto a page has two

@@ -1,0 +1,103 @@
+import type { Point } from '@paperhinge/geometry';
+import { boxOf, type Polygon } from '../plane/polygon.js';
+import { type Cell, type Field, pagesOf } from './field.js';
+import { sliversOf } from './slivers.js';
+import { type Turn, turnedPoint } from './turning.js';
+
+/** Something to lay down, upright, by the polygons that enclose it; the first is the piece itself. */
+export interface Shape {
+  readonly polygons: readonly Polygon[];
+}
+
+/** Where a shape lies: on which sheet, its points turned, then moved by `by` from that sheet's corner. */
+export interface Placing {
+  /** Sheets are put together from pages each by itself; from 0. */
+  readonly sheet: number;
+  readonly turn: Turn;
+  readonly by: Point;
+}
+
+/** Where every shape was laid, and how large the field is. */
+export interface Arrangement {
+  /** In the order of the shapes. */
+  readonly placings: readonly Placing[];
+  /** The pages of each shape, on its sheet. */
+  readonly pages: readonly (readonly Cell[])[];
+  /** The pages on which a shape leaves less than 8 mm of itself beyond a join; none unless there is no way round it. */
+  readonly slivers: readonly (readonly Cell[])[];
+  /** Pages in all, each counted once. */
+  readonly count: number;
+  /** Sheets in all. */
+  readonly sheets: number;
+  /** Joins that shapes run across: pages a shape lies on, less one, summed. */
+  readonly crossings: number;
+  /** mm from each sheet's top to the lowest point on it, summed. */
+  readonly length: number;
+}
+
+/**
+ * The arrangement's true page counts, from the polygons themselves.
+ * @param before one on the same field, in which shapes that kept their placing are judged already
+ */
+export function judged(
+  shapes: readonly Shape[],
+  placings: readonly Placing[],
+  field: Field,
+  before?: Arrangement,
+): Arrangement {
+  const each = shapes.map(({ polygons }, i) => {
+    if (before && before.placings[i] === placings[i])
+      return { pages: before.pages[i]!, slivers: before.slivers[i]! };
+    const laid = polygons.map(p => placed(p, placings[i]!));
+    return { pages: pagesOf(field, laid), slivers: sliversOf(field, laid[0]!) };
+  });
+  const pages = each.map(e => e.pages);
+  const lowest = new Map<number, number>();
+  for (const [i, { polygons }] of shapes.entries()) {
+    const { sheet } = placings[i]!;
+    const { y1 } = boxOf(polygons.map(p => placed(p, placings[i]!)));
+    lowest.set(sheet, Math.max(lowest.get(sheet) ?? 0, y1));
+  }
+  return {
+    placings,
+    pages,
+    slivers: each.map(e => e.slivers),
+    count: new Set(pages.flatMap((p, i) => p.map(c => `${placings[i]!.sheet} ${c.row} ${c.column}`))).size,
+    sheets: lowest.size,
+    crossings: pages.reduce((sum, p) => sum + p.length - 1, 0),
+    length: [...lowest.values()].reduce((sum, y) => sum + y, 0),
+  };
+}
+
+/** No sliver first, then fewer pages, fewer sheets, fewer joins; among like ones the shorter. */
+export const isBetter = (a: Arrangement, b: Arrangement): boolean => {
+  const slivers = (x: Arrangement) => x.slivers.reduce((sum, s) => sum + s.length, 0);
+  const rank = [
+    slivers(a) - slivers(b),
+    a.count - b.count,
+    a.sheets - b.sheets,
+    a.crossings - b.crossings,
+    a.length - b.length,
+  ].find(d => d !== 0);
+  return rank !== undefined && rank < 0;
+};
+
+export const placed = (polygon: Polygon, { turn, by }: Placing): Polygon =>
+  polygon.map(p => {
+    const q = turnedPoint(p, turn);
+    return { x: by.x + q.x, y: by.y + q.y };
+  });
+
+/** Arrangements one after the other: the sheets of the second follow those of the first. */
+export function followedBy(first: Arrangement, second: Arrangement): Arrangement {
+  const shifted = second.placings.map(p => ({ ...p, sheet: p.sheet + first.sheets }));
+  return {
+    placings: [...first.placings, ...shifted],
+    pages: [...first.pages, ...second.pages],
+    slivers: [...first.slivers, ...second.slivers],
+    count: first.count + second.count,
+    sheets: first.sheets + second.sheets,
+    crossings: first.crossings + second.crossings,
+    length: first.length + second.length,
+  };
+}
