@@ -44,7 +44,7 @@ export type { CutPiece, Section } from './hinge/sections.js';
 export { cutApart, sectionAt } from './hinge/sections.js';
 export type { NewDart, SwingWishes, Swung } from './hinge/swing.js';
 export { swing } from './hinge/swing.js';
-export type { HingeTellings } from './hinge/tellings.js';
+export type { HingeSentences, HingeTellings } from './hinge/tellings.js';
 export { inWords } from './in-words.js';
 // operations: one trade verb a file
 export type { AddNotches } from './operations/add-notches.js';

@@ -4,7 +4,7 @@ import type { DeriveTellings } from './derive/tellings.js';
 import type { EditTellings } from './edit/tellings.js';
 import type { FitSentences } from './fit/sentences.js';
 import type { FitTellings } from './fit/tellings.js';
-import type { HingeTellings } from './hinge/tellings.js';
+import type { HingeSentences, HingeTellings } from './hinge/tellings.js';
 import type { OperationSentences, OperationTellings } from './operations/tellings.js';
 import type { OrderSentences } from './order-of-work/sentences.js';
 import type { OrderTellings } from './order-of-work/tellings.js';
@@ -22,7 +22,7 @@ export interface AlterTellings
     VerbTellings {}
 
 /** Sentences without a remedy: what a step did, the jobs of the order of work and their reasons, cautions. */
-export interface AlterSentences extends OperationSentences, FitSentences, OrderSentences {
+export interface AlterSentences extends OperationSentences, HingeSentences, FitSentences, OrderSentences {
   /** A sentence that is already in words. */
   said: { readonly text: string };
 }

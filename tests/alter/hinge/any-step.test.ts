@@ -2,6 +2,7 @@ import { closeDart, moveDart, type Spread, spread } from '@paperhinge/alter';
 import { outlinePath, type Pattern, PatternError, selfCrossings } from '@paperhinge/geometry';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { told } from '../../support/told.js';
 import { anyBodice, areaOf, expectClosed, lengthOf, only, patternOf } from './pieces.js';
 
 describe('any operation at any place', () => {
@@ -49,7 +50,7 @@ describe('any operation at any place', () => {
             pattern = run(pattern, one);
           } catch (error) {
             if (!(error instanceof PatternError)) throw error;
-            expect([error.where.piece, error.remedy.length > 10, error.code.length > 3]).toEqual([
+            expect([error.where.piece, told(error).remedy.length > 10, error.code.length > 3]).toEqual([
               'block',
               true,
               true,

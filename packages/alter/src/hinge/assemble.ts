@@ -7,7 +7,6 @@ import {
   joined,
   type OutlinePart,
   type Path,
-  PatternError,
   type Piece,
   type Pleat,
   type Point,
@@ -22,6 +21,7 @@ import { endingAt, startingAt } from './ends.js';
 import type { Connector, Joins } from './joins.js';
 import { type LegStretch, partOffsets } from './ring.js';
 import type { CutPiece } from './sections.js';
+import { refusal } from './tellings.js';
 
 const near = tolerances.coincidenceTolerance;
 
@@ -122,21 +122,13 @@ function rejoinedDart(
     apex = pathEnd(first),
     apexAfter = pathStart(second);
   const where = { piece: cutPiece.piece.name };
-  if (distance(apex, apexAfter) > near)
-    throw new PatternError('dart-torn', {
-      message: `The two legs of dart "${dart.name}" would come apart at its point.`,
-      remedy: 'Turn about the point of the dart.',
-      where,
-    });
+  const named = { ...where, dart: dart.name };
+  if (distance(apex, apexAfter) > near) throw refusal('dart-torn', { dart: named }, where);
   if (closing.includes(dart.name) || distance(a, b) <= near) return { stepMm: distance(a, b) };
   const before = dartAngle(dart),
     after = angleBetween(subtract(a, apex), subtract(b, apex));
   if (before * after < 0 && Math.abs(after) > tolerances.angleTolerance)
-    throw new PatternError('dart-overclosed', {
-      message: `The legs of dart "${dart.name}" would cross.`,
-      remedy: 'Turn by less than the angle of the dart.',
-      where,
-    });
+    throw refusal('dart-overclosed', { dart: named }, where);
   if (first === dart.legs[0] && second === dart.legs[1]) return dart;
   return { ...dart, legs: [first, second], apex };
 }
@@ -174,11 +166,7 @@ function weld(cutPiece: CutPiece, items: Item[], stays: (stretch: number | undef
     if (end.x === start.x && end.y === start.y) continue;
     // A drawing may leave up to a joining gap between neighbours that no cut touched.
     if (distance(end, start) > tolerances.joiningGap)
-      throw new PatternError('outline-open', {
-        message: `The outline gapes by ${distance(end, start).toFixed(3)} mm.`,
-        remedy: 'Close the outline of the piece as drawn.',
-        where: { piece: cutPiece.piece.name },
-      });
+      throw refusal('outline-open', { gapMm: distance(end, start) }, { piece: cutPiece.piece.name });
     if (item.type === 'edge' && stays(item.stretch)) setStart(next, end);
     else setEnd(item, start);
   }

@@ -14,6 +14,7 @@ import {
 import { bridged } from '../edit/bridged.js';
 import { linePartsOf, sectionHolding } from './line-parts.js';
 import type { CutPiece } from './sections.js';
+import { finding } from './tellings.js';
 
 /** What lies within a piece, moved with it, and what could not be. */
 export interface Carried {
@@ -37,7 +38,9 @@ export function carry(cutPiece: CutPiece, motions: readonly Affine[], holding: n
   const lines = cutPiece.piece.lines.map(line =>
     carriedLine(cutPiece, motions, holding, line, findings, parted),
   );
-  if (parted.length > 0) findings.push(linesParted(cutPiece.piece.name, parted));
+  const where = { piece: cutPiece.piece.name };
+  const named = parted.map(line => ({ ...where, line }));
+  if (parted.length > 0) findings.push(finding('note', 'lines-parted', where, { lines: named }));
   return { lines, marks, findings };
 }
 
@@ -63,38 +66,18 @@ function carriedLine(
   const moved = (run: Run) => transformedPath(run.path, motions[run.section]!);
   if (line.kind === 'grain') {
     const kept = longest(runs.filter(r => r.section === holding));
-    if (!kept) findings.push(grainStays(cutPiece.piece.name, line));
-    else if (runs.length > 1) findings.push(grainShortened(cutPiece.piece.name, line, kept));
+    const where = { piece: cutPiece.piece.name };
+    const grain = { ...where, line: line.name };
+    if (!kept) findings.push(finding('note', 'grain-line-stays', where, { line: grain }));
+    else if (runs.length > 1) {
+      const keptMm = pathLength(kept.path);
+      findings.push(finding('note', 'grain-line-shortened', where, { line: grain, keptMm }));
+    }
     return kept ? { ...line, path: moved(kept) } : line;
   }
   if (runs.length > 1) parted.push(line.name);
   return { ...line, path: runs.map(moved).reduce(bridged) };
 }
-
-const linesParted = (piece: string, names: readonly string[]): Finding => ({
-  severity: 'note',
-  code: 'lines-parted',
-  where: { piece },
-  message: `Slashes cross ${names.map(n => `"${n}"`).join(', ')}: the parts moved with the cloth and are joined straight across.`,
-  remedy: 'Redraw them if they are wanted otherwise.',
-});
-
-const grainShortened = (piece: string, line: PieceLine, kept: Run): Finding => ({
-  severity: 'note',
-  code: 'grain-line-shortened',
-  where: { piece },
-  message: `The grain line "${line.name}" was slashed; the part on the cloth that stayed is kept.`,
-  figures: { keptMm: pathLength(kept.path) },
-  remedy: 'Draw it longer if it is hard to align.',
-});
-
-const grainStays = (piece: string, line: PieceLine): Finding => ({
-  severity: 'note',
-  code: 'grain-line-stays',
-  where: { piece },
-  message: `The grain line "${line.name}" lay on a part that moved; it stays where it was drawn, as the grain of the part that holds the centre.`,
-  remedy: 'Move it on to that part, parallel, if it is in the way.',
-});
 
 /** Runs of a line that move alike; what hangs over the outline goes with its neighbour, what lay in a dart is lost. */
 function runsOf(cutPiece: CutPiece, motions: readonly Affine[], path: Path, holding: number): readonly Run[] {

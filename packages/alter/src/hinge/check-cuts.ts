@@ -1,22 +1,33 @@
 import {
+  add,
   containsPoint,
   intersectPaths,
+  type OutlinePart,
   outlinePath,
   type Path,
-  PatternError,
+  type PatternError,
   type Piece,
+  type Pleat,
+  pathEnd,
   pathLength,
+  pathOf,
+  pathStart,
   pathsOfPart,
   pointAlong,
+  rightOf,
+  scale,
+  subtract,
   tolerances,
+  unit,
 } from '@paperhinge/geometry';
-import { type Cut, nameOfEnd } from './cut.js';
+import { type Cut, slashOf } from './cut.js';
+import { refusal } from './tellings.js';
 
 const near = tolerances.coincidenceTolerance;
 
 /**
  * Cuts must run inside the piece, touch the outline at their own ends only, and not cross one another.
- * @throws PatternError `slash-leaves-piece`, `slash-crosses-dart`, `slashes-cross`
+ * @throws PatternError `slash-leaves-piece`, `slash-crosses-dart`, `slash-crosses-pleat`, `slashes-cross`
  */
 export function checkCuts(piece: Piece, cuts: readonly Cut[], courses: readonly Path[]): void {
   const outline = outlinePath(piece.outline);
@@ -28,41 +39,42 @@ export function checkCuts(piece: Piece, cuts: readonly Cut[], courses: readonly 
         m => !(isEnd(m.alongA, course) && isEnd(m.alongB, other)) || m.overlap,
       );
       if (crossing)
-        throw new PatternError('slashes-cross', {
-          message: `The slashes ${inWords(cuts[i]!)} and ${inWords(cuts[k]!)} would cross.`,
-          remedy: 'Place them so that they meet at their ends only.',
-          where: { piece: piece.name },
-        });
+        throw refusal(
+          'slashes-cross',
+          { first: slashOf(cuts[i]!), second: slashOf(cuts[k]!) },
+          { piece: piece.name },
+        );
     }
 }
 
 function checkInside(piece: Piece, outline: Path, cut: Cut, course: Path): void {
+  const crosses = (path: Path): boolean =>
+    intersectPaths(course, path).some(m => m.overlap || !isOwnEnd(m.alongA, cut, course));
   for (const part of piece.outline.parts) {
-    for (const path of pathsOfPart(part)) {
-      const crossing = intersectPaths(course, path).find(m => m.overlap || !isOwnEnd(m.alongA, cut, course));
-      if (!crossing) continue;
-      if (part.type === 'dart')
-        throw new PatternError('slash-crosses-dart', {
-          message: `The slash ${inWords(cut)} would cross dart "${part.name}".`,
-          remedy: 'Place the slash clear of the dart, or close or move the dart first.',
-          where: { piece: piece.name },
-        });
-      throw leaving(piece, cut, part.name);
-    }
+    const folds = part.type === 'pleat' ? stitchedFolds(part) : [];
+    if ([...pathsOfPart(part), ...folds].some(crosses)) throw throughPart(piece, cut, part);
   }
-  if (!containsPoint(outline, pointAlong(course, pathLength(course) / 2))) throw leaving(piece, cut);
+  if (!containsPoint(outline, pointAlong(course, pathLength(course) / 2)))
+    throw refusal('slash-leaves-piece', { slash: slashOf(cut) }, { piece: piece.name });
 }
 
-const leaving = (piece: Piece, cut: Cut, edge?: string) =>
-  new PatternError('slash-leaves-piece', {
-    message: edge
-      ? `The slash ${inWords(cut)} would cross the edge "${edge}" and leave the piece.`
-      : `The slash ${inWords(cut)} would lie outside the piece.`,
-    remedy: 'Give other places for its ends, so that it runs inside the piece.',
-    where: { piece: piece.name, ...(edge ? { edge } : {}) },
-  });
+/** The two folds of a pleat as far down from the edge as they are stitched. */
+function stitchedFolds({ mouth, stitched }: Pleat): readonly Path[] {
+  const from = pathStart(mouth),
+    to = pathEnd(mouth);
+  const down = scale(rightOf(unit(subtract(to, from))), stitched);
+  return stitched === 0 ? [] : [from, to].map(end => pathOf([end, add(end, down)]));
+}
 
-const inWords = (cut: Cut): string => `from ${nameOfEnd(cut.from)} to ${nameOfEnd(cut.to)}`;
+function throughPart(piece: Piece, cut: Cut, { type, name }: OutlinePart): PatternError {
+  const slash = slashOf(cut);
+  const where = { piece: piece.name };
+  if (type === 'dart') return refusal('slash-crosses-dart', { slash, dart: { ...where, dart: name } }, where);
+  if (type === 'pleat')
+    return refusal('slash-crosses-pleat', { slash, pleat: { ...where, pleat: name } }, where);
+  const edge = { ...where, edge: name };
+  return refusal('slash-leaves-piece', { slash, edge }, edge);
+}
 
 const isEnd = (along: number, course: Path): boolean => along <= near || along >= pathLength(course) - near;
 

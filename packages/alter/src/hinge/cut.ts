@@ -1,7 +1,5 @@
 import {
-  listed,
   type Path,
-  PatternError,
   type Piece,
   type Point,
   partsOfEdge,
@@ -9,9 +7,11 @@ import {
   pathLength,
   pathOf,
   pointAlong,
+  type Saying,
   tolerances,
 } from '@paperhinge/geometry';
 import { dartNamed } from './dart-named.js';
+import { refusal, saying } from './tellings.js';
 
 /** Where a cut begins or ends. */
 export type CutEnd =
@@ -60,18 +60,19 @@ export function courseOf(piece: Piece, cut: Cut): Path {
   const from = pointOfEnd(piece, cut.from),
     to = pointOfEnd(piece, cut.to);
   if (Math.hypot(to.x - from.x, to.y - from.y) <= tolerances.coincidenceTolerance)
-    throw new PatternError('slash-too-short', {
-      message: 'A slash would begin and end at the same point.',
-      remedy: 'Place it so that its two ends lie apart.',
-      where: { piece: piece.name, ...(onEdge(cut.from) ? { edge: cut.from.edge } : {}) },
-    });
+    throw refusal(
+      'slash-too-short',
+      {},
+      { piece: piece.name, ...(onEdge(cut.from) ? { edge: cut.from.edge } : {}) },
+    );
   return pathOf([from, to]);
 }
 
-/** "hem at 210.0 mm", "dart bust", "(95.0, 271.0)": an end of a cut in words. */
-export function nameOfEnd(end: CutEnd): string {
-  if ('edge' in end) return `${listed([end.edge])} at ${end.along.toFixed(1)} mm`;
-  return 'dart' in end
-    ? `dart ${listed([end.dart])}`
-    : `(${end.pivot.x.toFixed(1)}, ${end.pivot.y.toFixed(1)})`;
+/** A cut as it is spoken of. */
+export const slashOf = (cut: Cut): Saying =>
+  saying('slash', { from: spokenEnd(cut.from), to: spokenEnd(cut.to) });
+
+function spokenEnd(end: CutEnd): Saying {
+  if ('edge' in end) return saying('slash-at-edge', { edge: { edge: end.edge }, alongMm: end.along });
+  return 'dart' in end ? saying('slash-at-dart', { dart: { dart: end.dart } }) : saying('slash-at-point', {});
 }

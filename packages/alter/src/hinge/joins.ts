@@ -9,7 +9,6 @@ import {
   leftOf,
   norm,
   type Path,
-  PatternError,
   type Point,
   pathEnd,
   pathLength,
@@ -22,6 +21,7 @@ import {
 import { onEdge } from './cut.js';
 import { overlapTrim, type Trim } from './overlap.js';
 import type { CutPiece, Node, Spoke } from './sections.js';
+import { refusal } from './tellings.js';
 
 const near = tolerances.coincidenceTolerance;
 
@@ -191,10 +191,10 @@ function trimmed(
   const length = pathLength(path);
   const stretch = cutPiece.stretches[index]!;
   if (trim.start + trim.end >= length - near)
-    throw new PatternError('overlap-too-wide', {
-      message: `The overlap would swallow a strip of ${length.toFixed(1)} mm.`,
-      remedy: 'Overlap by less, or make fewer slashes.',
-      where: { piece: cutPiece.piece.name, ...(stretch.type === 'edge' ? { edge: stretch.edge.name } : {}) },
-    });
+    throw refusal(
+      'overlap-too-wide',
+      { stripMm: length },
+      { piece: cutPiece.piece.name, ...(stretch.type === 'edge' ? { edge: stretch.edge.name } : {}) },
+    );
   return subpath(path, trim.start, length - trim.end);
 }

@@ -2,7 +2,6 @@ import {
   type Dart,
   distance,
   outlinePath,
-  PatternError,
   type Piece,
   type Point,
   pathEnd,
@@ -11,6 +10,7 @@ import {
   selfCrossings,
 } from '@paperhinge/geometry';
 import { dartAngle } from './assemble.js';
+import { refusal } from './tellings.js';
 
 /** Legs that differ by more than this share of the mouth point to a place over 30° off the dart's axis. */
 const steepestPivot = 1 / 2;
@@ -31,10 +31,6 @@ export function withLegsTo(piece: Piece, dart: Dart, apex: Point): Piece {
     dartAngle(redrawn) * dartAngle(dart) > 0 &&
     step <= steepestPivot * distance(a, b) &&
     selfCrossings(outlinePath({ parts })).length === 0;
-  if (!reached)
-    throw new PatternError('pivot-out-of-reach', {
-      message: `The legs of dart "${dart.name}" cannot be redrawn to (${apex.x.toFixed(1)}, ${apex.y.toFixed(1)}) mm inside the piece.`,
-      remedy: 'Turn about a point inside the piece that the dart points to.',
-    });
+  if (!reached) throw refusal('pivot-out-of-reach', { dart: { piece: piece.name, dart: dart.name } });
   return { ...piece, outline: { parts } };
 }

@@ -4,7 +4,6 @@ import {
   endTangent,
   joined,
   type Path,
-  PatternError,
   type Piece,
   type Point,
   reversedPath,
@@ -13,8 +12,9 @@ import {
   tolerances,
 } from '@paperhinge/geometry';
 import { checkCuts } from './check-cuts.js';
-import { type Cut, type CutEnd, courseOf, nameOfEnd, pointOfEnd } from './cut.js';
+import { type Cut, type CutEnd, courseOf, pointOfEnd, slashOf } from './cut.js';
 import { ringOf, type Stretch } from './ring.js';
+import { refusal } from './tellings.js';
 
 /** A part of the piece between cuts: what moves as one. */
 export interface Section {
@@ -145,12 +145,7 @@ function checkAttached(piece: Piece, cuts: readonly Cut[], joints: readonly Join
   };
   for (const joint of joints) if (joint.gap !== undefined) visit(joint);
   const loose = cuts.find((_, i) => !reached.has(i));
-  if (loose)
-    throw new PatternError('slash-not-attached', {
-      message: `The slash from ${nameOfEnd(loose.from)} to ${nameOfEnd(loose.to)} does not reach the outline.`,
-      remedy: 'Begin it on an edge, or join it to a slash that does.',
-      where: { piece: piece.name },
-    });
+  if (loose) throw refusal('slash-not-attached', { slash: slashOf(loose) }, { piece: piece.name });
 }
 
 /** A step of a walk round a face: along the outline from a node, or along a cut in one direction. */

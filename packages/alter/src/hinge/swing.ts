@@ -3,7 +3,6 @@ import {
   type Finding,
   identity,
   outlinePath,
-  PatternError,
   type Piece,
   type Point,
   selfCrossings,
@@ -14,6 +13,7 @@ import { assemble, type ClosedDart, mouthKey, type Place } from './assemble.js';
 import { carry, same } from './carry.js';
 import { type CutAt, joinsOf, type Opening } from './joins.js';
 import type { CutPiece } from './sections.js';
+import { refusal } from './tellings.js';
 
 /** An opening that becomes a dart instead of being bridged; `apex` where it lies once all has moved. */
 export interface NewDart extends CutAt {
@@ -99,10 +99,5 @@ function becameOf(
 function checkSimple(before: Piece, after: Piece): void {
   const [crossing] = selfCrossings(outlinePath(after.outline));
   if (!crossing || selfCrossings(outlinePath(before.outline)).length > 0) return;
-  const { x, y } = crossing.point;
-  throw new PatternError('outline-tangled', {
-    message: `The outline would cross itself at (${x.toFixed(1)}, ${y.toFixed(1)}) mm.`,
-    remedy: 'Turn or overlap by less, or place the slash elsewhere.',
-    where: { piece: after.name },
-  });
+  throw refusal('outline-tangled', { piece: after.name }, { piece: after.name });
 }

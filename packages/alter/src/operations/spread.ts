@@ -22,11 +22,11 @@ import {
 } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
 import type { Cut } from '../hinge/cut.js';
+import { inDegrees } from '../hinge/degrees.js';
 import { holdingSection } from '../hinge/holding.js';
 import { openingFindings } from '../hinge/opening-findings.js';
 import { type CutPiece, cutApart } from '../hinge/sections.js';
 import { swing } from '../hinge/swing.js';
-import { inDegrees } from '../hinge/wording.js';
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';
 import { refusal, saying } from './tellings.js';

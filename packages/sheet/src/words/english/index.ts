@@ -6,6 +6,7 @@ import { did } from './did.js';
 import { edit } from './edit.js';
 import { cautions, fit } from './fit.js';
 import { grammar } from './grammar.js';
+import { hinge, slashes } from './hinge.js';
 import { operations } from './operations.js';
 import { order, orderTellings } from './order.js';
 import { pattern } from './pattern.js';
@@ -24,6 +25,7 @@ export const english: Catalogue = {
     ...verb,
     ...edit,
     ...became,
+    ...hinge,
     ...operations,
     ...fit,
     ...orderTellings,
@@ -31,6 +33,7 @@ export const english: Catalogue = {
   },
   sentences: {
     ...did,
+    ...slashes,
     ...cautions,
     ...order,
   },
