@@ -176,7 +176,7 @@ describe('a piece is refused, naming piece and edge, for', () => {
       .reverse();
     const error = [bowtie, turned].map(o => refusal(() => definePiece(box({ outline: o }))));
     expect(error.map(e => e.code)).toContain('self-crossing');
-    expect(error.find(e => e.code === 'self-crossing')!.message).toContain('54.5, 54.5 mm');
+    expect(error.find(e => e.code === 'self-crossing')!.message).toContain('54.5 mm across and 54.5 mm down');
   });
 
   test('but not one that only touches itself', () => {

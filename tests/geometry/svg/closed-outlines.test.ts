@@ -3,7 +3,6 @@ import {
   edgeParts,
   edgePath,
   outlinePath,
-  PatternError,
   pathLength,
   pathStart,
   readPattern,
@@ -11,22 +10,13 @@ import {
   signedArea,
 } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
+import { refusalOf } from '../../support/told.js';
 import { inMillimetres } from './in-millimetres.js';
 
 const read = (content: string, pieces: SheetPieces = {}) =>
   readPattern(inMillimetres(content), { file: 'p.svg', pieces });
 const outline = (d: string) =>
   read(`<g data-piece="p" data-allowance="10"><path data-outline="" d="${d}"/></g>`).pattern.pieces[0]!;
-const refusal = (work: () => unknown): PatternError => {
-  try {
-    work();
-  } catch (error) {
-    if (error instanceof PatternError) return error;
-    throw error;
-  }
-  throw new Error('it was read');
-};
-
 describe('a piece drawn as one closed path', () => {
   test('is cut into edges at its corners, numbered clockwise from the first point', () => {
     const piece = outline('M0 0H100V60H0Z');
@@ -62,15 +52,15 @@ describe('a piece drawn as one closed path', () => {
   test('closed by hand within 0.05 mm is closed, wider gaps are refused with their size', () => {
     expect(edgeNames(outline('M0 0H100V60H0V0.03'))).toHaveLength(4);
     expect(edgeNames(outline('M0 0H100V60H0V0.03Z'))).toHaveLength(4);
-    const error = refusal(() => outline('M0 0H100V60H0V4'));
+    const error = refusalOf(() => outline('M0 0H100V60H0V4'));
     expect(error).toMatchObject({ code: 'open-outline', where: { file: 'p.svg', line: 1, piece: 'p' } });
-    expect(error.message).toContain('4.00 mm');
+    expect(error.message).toContain('a gap of 4 mm');
   });
 
   test('beside edges of its own is refused, a second one is a finding', () => {
     const both =
       '<g data-piece="p"><path data-outline="" d="M0 0H9V9Z"/><path data-edge="a" d="M0 0H9"/></g>';
-    expect(refusal(() => read(both)).code).toBe('two-outlines');
+    expect(refusalOf(() => read(both)).code).toBe('two-outlines');
     const two =
       '<g data-piece="p" data-allowance="1"><path data-outline="" d="M0 0H9V9Z"/><path data-outline="" d="M20 0H29V9Z"/></g>';
     expect(read(two).findings.map(f => f.code)).toEqual(['second-outline-left-out']);
@@ -110,7 +100,7 @@ describe('a sheet', () => {
   });
 
   test('with more or fewer names than edges is refused with both numbers', () => {
-    const error = refusal(() =>
+    const error = refusalOf(() =>
       read(drawing, { front: { outline: 'front-outline', edges: ['neck', 'side'] } }),
     );
     expect(error).toMatchObject({ code: 'edge-names-do-not-fit', where: { piece: 'front', line: 1 } });
@@ -118,7 +108,7 @@ describe('a sheet', () => {
   });
 
   test('that gives a kind to an edge which is not there is refused with a suggestion', () => {
-    const error = refusal(() =>
+    const error = refusalOf(() =>
       read(drawing, {
         front: { outline: 'front-outline', edges: ['neck', 'side', 'hem', 'centre'], kinds: { hemm: 'hem' } },
       }),
@@ -132,13 +122,13 @@ describe('a sheet', () => {
 
   test('that names one outline for two pieces is refused', () => {
     const outline = 'front-outline';
-    expect(refusal(() => read(drawing, { front: { outline }, back: { outline } })).code).toBe(
+    expect(refusalOf(() => read(drawing, { front: { outline }, back: { outline } })).code).toBe(
       'duplicate-outline',
     );
   });
 
   test('that names an id which is not there is refused with a suggestion', () => {
-    const error = refusal(() => read(drawing, { front: { outline: 'front-outlin' } }));
+    const error = refusalOf(() => read(drawing, { front: { outline: 'front-outlin' } }));
     expect(error).toMatchObject({ code: 'unknown-outline', remedy: 'Did you mean "front-outline"?' });
   });
 });
@@ -185,7 +175,7 @@ describe('a drawing of the cutting line', () => {
   test('with more allowance than there is room is refused', () => {
     const content =
       '<g data-piece="p" data-line-drawn="cutting" data-included-allowance="45"><rect data-outline="" width="100" height="80"/></g>';
-    expect(refusal(() => read(content))).toMatchObject({ where: { file: 'p.svg', piece: 'p' } });
+    expect(refusalOf(() => read(content))).toMatchObject({ where: { file: 'p.svg', piece: 'p' } });
   });
 
   test('a piece drawn on the stitching line among others on the cutting line says so', () => {

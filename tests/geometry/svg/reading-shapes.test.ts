@@ -1,5 +1,6 @@
 import { PatternError, readShapes } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
+import { refusalOf } from '../../support/told.js';
 import { codesIn, inMillimetres, shapesIn } from './in-millimetres.js';
 
 const box = (source: string) => readShapes(source).shapes[0]!.boxMm.map(v => Number(v.toFixed(6)));
@@ -252,17 +253,14 @@ test('a wrong unit is a clear error', () => {
     'width="1000in" height="1000in" viewBox="0 0 1 1"',
     '<rect id="r" width="10" height="10"/>',
   );
-  expect(() => readShapes(source, { file: 'big.svg' })).toThrow(
-    expect.objectContaining({
-      code: 'coordinate-out-of-range',
-      remedy: expect.stringContaining('unit'),
-      where: { file: 'big.svg', line: 1, column: expect.any(Number) },
-    }),
-  );
+  expect(refusalOf(() => readShapes(source, { file: 'big.svg' }))).toMatchObject({
+    code: 'coordinate-out-of-range',
+    remedy: expect.stringContaining('unit'),
+    where: { file: 'big.svg', line: 1, column: expect.any(Number) },
+  });
 });
 
 test('XML that is no drawing is refused', () => {
   expect(() => readShapes('<html/>')).toThrow(PatternError);
-  expect(() => readShapes('just text')).toThrow(expect.objectContaining({ code: 'not-xml' }));
-  expect(() => readShapes('')).toThrow(expect.objectContaining({ code: 'not-xml' }));
+  expect(() => readShapes('<svg')).toThrow(expect.objectContaining({ code: 'not-xml' }));
 });

@@ -36,7 +36,7 @@ describe('path data carried by a map', () => {
   test('damaged data is written up to the fault, which is named', () => {
     expect(transformPathData('M0 0L5 5L1e400 3', identity)).toEqual({
       data: 'M0 0L5 5',
-      fault: { index: 14, reason: 'a number is too large' },
+      fault: { index: 14, reason: 'number-too-large' },
     });
     expect(transformPathData('L1 1', identity)).toMatchObject({ data: '', fault: { index: 0 } });
   });

@@ -1,7 +1,5 @@
 import { parameterAtLength } from '../curve/arc-length.js';
 import { pointAt } from '../curve/segment.js';
-import { PatternError } from '../errors.js';
-import { quoted } from '../naming.js';
 import { startLengths } from '../path/intersect.js';
 import { pathLength } from '../path/length.js';
 import type { Path } from '../path/path.js';
@@ -9,6 +7,7 @@ import { forEachSelfMeeting, type PathSelfCrossing } from '../region/self-crossi
 import { joiningGap } from '../tolerance.js';
 import { angleBetween, type Point, subtract } from '../vector.js';
 import { outlinePath, pathsOfPart } from './outline.js';
+import { refusal } from './tellings.js';
 import type { OutlinePart, Piece } from './types.js';
 
 /** Of these the first along the outline is named; a scribble crosses itself by the million. */
@@ -38,12 +37,7 @@ export function refuseSelfCrossing(piece: Piece): void {
   const a = partAt(piece, crossing.alongA),
     b = partAt(piece, crossing.alongB);
   const { x, y } = crossing.point;
-  const which = a === b ? quoted(a) : `${quoted(a)} and ${quoted(b)}`;
-  throw new PatternError('self-crossing', {
-    message: `The outline crosses itself at ${x.toFixed(1)}, ${y.toFixed(1)} mm: ${which}.`,
-    remedy: 'Redraw the edges so that they meet only at their ends.',
-    where: { edge: a },
-  });
+  throw refusal('self-crossing', { xMm: x, yMm: y, edges: a === b ? [a] : [a, b] }, { edge: a });
 }
 
 /**

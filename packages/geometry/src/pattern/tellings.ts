@@ -7,10 +7,24 @@ interface Unknown {
   readonly names: readonly string[];
 }
 
+/** What carries a name. */
+export type NamedThing =
+  | 'piece'
+  | 'seam'
+  | 'fabric'
+  | 'edge'
+  | 'dart'
+  | 'pleat'
+  | 'line'
+  | 'mark'
+  | 'notch'
+  | 'outline'
+  | 'fastening';
+
 /** What is told of patterns as such: lengths and places as written, names, and what cannot be a pattern. */
 export interface PatternTellings {
-  'length-not-understood': NoFacts;
-  'length-out-of-range': NoFacts;
+  'length-not-understood': { readonly attribute?: string };
+  'length-out-of-range': { readonly attribute?: string };
   /** `write`: what the maker may have meant, ready to be written. */
   'percent-not-understood': { readonly write?: string; readonly lacksSign: boolean };
   /** `form`: what it may be instead. */
@@ -20,7 +34,7 @@ export interface PatternTellings {
   'not-a-neighbour': { readonly edge: Thing; readonly from: string; readonly neighbours: readonly string[] };
   'unknown-piece': Unknown & { readonly seam?: string };
   'unknown-edge': Unknown & { readonly piece: string; readonly seam?: string; readonly notch?: boolean };
-  'name-missing': { readonly what: 'piece' | 'seam' | 'fabric' | 'edge' };
+  'name-missing': { readonly what: NamedThing };
   'duplicate-piece': { readonly name: string };
   'duplicate-seam': { readonly name: string };
   'duplicate-fabric': { readonly name: string };
@@ -28,7 +42,11 @@ export interface PatternTellings {
   'cut-count': { readonly most: number };
   'piece-without-outline': NoFacts;
   'edge-without-length': NoFacts;
-  'open-outline': { readonly gapMm: number; readonly between?: readonly string[] };
+  'open-outline': { readonly gapMm?: number; readonly between?: readonly string[] };
+  'outline-in-parts': { readonly name: string };
+  'edge-names-do-not-fit': { readonly edges: number; readonly names: number };
+  'dart-without-apex': NoFacts;
+  'self-crossing': { readonly xMm: number; readonly yMm: number; readonly edges: readonly string[] };
   'edge-in-parts': { readonly name: string };
   'allowance-out-of-range': { readonly mostMm: number };
   'allowance-on-fold': NoFacts;

@@ -73,7 +73,8 @@ export const validatePiece: (piece: Piece) => void = oncePer((piece: Piece): voi
       throw refusal('cut-count', { most: mostCopies });
   });
 });
-const mostCopies = 1000;
+/** How often a piece may be cut. */
+export const mostCopies = 1000;
 
 function refuseDuplicates(what: 'piece' | 'seam' | 'fabric', names: readonly string[]): void {
   const seen = new Set<string>();

@@ -10,7 +10,7 @@ import {
 } from './limits.js';
 import { pointsOf, type Subpath } from './pen.js';
 import type { Report } from './report.js';
-import { type Element, elementLabel } from './xml.js';
+import type { Element } from './xml.js';
 
 /** What a drawing may still ask of the reader; each method throws where it asks for more. */
 export interface Budget {
@@ -49,20 +49,11 @@ function checkRange(strokes: readonly Subpath[], element: Element, report: Repor
   const fits = (segment: Segment): boolean =>
     segment.every(p => Math.abs(p.x) <= largestCoordinate && Math.abs(p.y) <= largestCoordinate);
   if (strokes.every(stroke => stroke.segments.every(fits))) return;
-  throw report.error('coordinate-out-of-range', element.offset, {
-    message: `A point of ${elementLabel(element)} lies more than 100 m away.`,
-    remedy: 'Check the unit the drawing was saved in: width, height and viewBox set how many mm one unit is.',
-  });
+  throw report.refuse('coordinate-out-of-range', element.offset, {});
 }
 
 const tooManyInstances = (report: Report, element: Element): PatternError =>
-  report.error('too-many-instances', element.offset, {
-    message: 'The drawing shows too many copies of its parts.',
-    remedy: 'Replace its use elements by what they show.',
-  });
+  report.refuse('too-many-instances', element.offset, {});
 
 const tooManySegments = (report: Report, element: Element): PatternError =>
-  report.error('too-many-segments', element.offset, {
-    message: 'The shapes of the drawing have millions of segments.',
-    remedy: 'Simplify the drawing, or split it into several files.',
-  });
+  report.refuse('too-many-segments', element.offset, { of: 'drawing' });

@@ -1,30 +1,37 @@
-import { nearestName, quoted } from '../naming.js';
+import { nearestName } from '../naming.js';
 import { meaningOf } from './gather.js';
 import type { Report } from './report.js';
-import { ourAttributes, speaks } from './vocabulary.js';
+import { ourAttributes, type Place, placesOf } from './vocabulary.js';
 import type { Element, XmlDocument } from './xml.js';
 
+/** An attribute that is most likely a misspelt one of ours. */
+export interface Misspelling {
+  readonly attribute: string;
+  readonly near: string;
+  readonly offset: number;
+}
+
 /**
- * Finds `data-` attributes that say nothing here: misspelt ones, and ones that stand on the wrong element; and pieces
- * that show nothing. What was read but not understood must not pass in silence.
+ * Finds `data-` attributes that say nothing here: misspelt ones, and ones that stand on the wrong element. What was
+ * read but not understood must not pass in silence; and it is told before what it caused.
+ *
+ * @returns the first that is most likely misspelt
  */
-export function checkVocabulary(document: XmlDocument, read: ReadonlySet<Element>, report: Report): void {
+export function checkVocabulary(document: XmlDocument, report: Report): Misspelling | undefined {
   const stack: Element[] = [document.root];
   const known = new Map<string, string | undefined>();
   const nearest = (word: string): string | undefined => {
     if (!known.has(word)) known.set(word, nearestName(word, ourAttributes));
     return known.get(word);
   };
+  let first: Misspelling | undefined;
   for (let element = stack.pop(); element; element = stack.pop()) {
     if (element.attributes.has('data-derived')) continue;
-    checkElement(element, element === document.root, nearest, report);
-    if (element.attributes.has('data-piece') && !read.has(element))
-      report.add('warning', 'piece-left-out', element.offset, {
-        message: 'A piece shows nothing and was left out: it is empty, hidden, or within defs.',
-        remedy: 'Show its layer in the drawing program, or remove it.',
-      });
+    const found = checkElement(element, element === document.root, nearest, report);
+    first ??= found;
     for (let i = element.children.length - 1; i >= 0; i--) stack.push(element.children[i]!);
   }
+  return first;
 }
 
 function checkElement(
@@ -32,31 +39,32 @@ function checkElement(
   isRoot: boolean,
   nearest: (word: string) => string | undefined,
   report: Report,
-): void {
-  for (const [name, { offset }] of element.attributes) {
-    if (!name.startsWith('data-')) continue;
-    const word = name.slice('data-'.length);
-    const meaning = meaningOf(element);
-    const roles = [
-      ...(isRoot ? (['root'] as const) : []),
-      ...(element.attributes.has('data-piece') ? (['piece'] as const) : []),
-      ...(meaning ? [meaning] : []),
-    ];
-    if (speaks(word, roles)) continue;
-    const isOurs = ourAttributes.includes(word);
-    const near = isOurs ? undefined : nearest(word);
-    if (isOurs)
-      report.add('warning', 'attribute-misplaced', offset, {
-        message: `${quoted(name)} says nothing on this element.`,
-        remedy: 'Move it to the element it speaks of.',
-      });
-    else
-      report.add(near === undefined ? 'note' : 'warning', 'attribute-unknown', offset, {
-        message: `${quoted(name)} is not an attribute of a pattern; it was not read.`,
-        remedy:
-          near === undefined
-            ? 'Nothing needs to be done if another program wrote it.'
-            : `Did you mean "data-${near}"?`,
-      });
+): Misspelling | undefined {
+  let first: Misspelling | undefined;
+  for (const [attribute, { offset }] of element.attributes) {
+    if (!attribute.startsWith('data-')) continue;
+    const word = attribute.slice('data-'.length);
+    const places = placesOf(word);
+    if (places.includes('any') || rolesOf(element, isRoot).some(role => places.includes(role))) continue;
+    if (places.length > 0) {
+      report.add('warning', 'attribute-misplaced', offset, { attribute, places });
+      continue;
+    }
+    const near = nearest(word);
+    if (near === undefined) report.add('note', 'attribute-unknown', offset, { attribute });
+    else {
+      report.add('warning', 'attribute-unknown', offset, { attribute, near: `data-${near}` });
+      first ??= { attribute, near: `data-${near}`, offset };
+    }
   }
+  return first;
 }
+
+const rolesOf = (element: Element, isRoot: boolean): readonly Place[] => {
+  const meaning = meaningOf(element);
+  return [
+    ...(isRoot ? (['root'] as const) : []),
+    ...(element.attributes.has('data-piece') ? (['piece'] as const) : []),
+    ...(meaning ? [meaning] : []),
+  ];
+};

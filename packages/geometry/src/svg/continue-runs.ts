@@ -55,7 +55,7 @@ function goingOn(last: OpenRun, run: OpenRun, seams: readonly OpenSeam[], pieces
   return ends.size === 1 ? { ...run, reversed: [...ends][0]! } : run;
 }
 
-/** The other edge that meets at a corner, directly or with one dart between. */
+/** The other edge that meets at a corner, directly or with darts and pleats between. */
 function edgesAt({ piece: name, edge, atEnd }: Corner, pieces: readonly Piece[]): readonly Corner[] {
   const piece = pieces.find(p => p.name === name)!;
   const { parts } = piece.outline;
@@ -66,7 +66,7 @@ function edgesAt({ piece: name, edge, atEnd }: Corner, pieces: readonly Piece[])
   return own.flatMap(i => {
     let j = next(i);
     if (parts[j]!.name !== neighbour) return [];
-    if (parts[j]!.type === 'dart') j = next(j);
+    while (parts[j]!.type !== 'edge' && j !== i) j = next(j);
     const part = parts[j]!;
     return part.type === 'edge' && part.name !== edge
       ? [{ piece: name, edge: part.name, atEnd: !atEnd }]

@@ -1,5 +1,6 @@
-import { PatternError } from '../errors.js';
 import { largestFile } from './limits.js';
+import { otherFile } from './other-file.js';
+import { refusal } from './tellings.js';
 
 /** Part of every browser and of Node; named here because the language's own library does not know it. */
 declare const TextDecoder: new (
@@ -11,21 +12,15 @@ declare const TextDecoder: new (
  * The text of an SVG file: UTF-8, UTF-16 or Latin-1, told by byte order mark, by the zeros of UTF-16, or by the
  * XML declaration, in that order; UTF-8 where nothing is said (XML 1.0, appendix F).
  *
- * @throws PatternError `file-too-large`; `file-compressed`; `encoding-unknown`; `encoding-broken`
+ * @throws PatternError `file-too-large`; `not-a-drawing`; `file-compressed`; `encoding-unknown`; `encoding-broken`
  */
 export function decodeXml(source: Uint8Array | string): string {
-  if (source.length > largestFile)
-    throw new PatternError('file-too-large', {
-      message: 'The drawing is over 32 MB.',
-      remedy: 'Remove embedded pictures, or save the pattern pieces alone.',
-    });
+  if (source.length > largestFile) throw refusal('file-too-large', {});
+  const other = otherFile(source);
+  if (other) throw refusal('not-a-drawing', { is: other });
   if (typeof source === 'string') return source.charCodeAt(0) === byteOrderMark ? source.slice(1) : source;
   const [a, b, c] = source;
-  if (a === 0x1f && b === 0x8b)
-    throw new PatternError('file-compressed', {
-      message: 'The drawing is compressed (svgz).',
-      remedy: 'Save it as plain SVG, or unpack it first.',
-    });
+  if (a === 0x1f && b === 0x8b) throw refusal('file-compressed', {});
   if (a === 0xef && b === 0xbb && c === 0xbf) return decodeAs('utf-8', source);
   if ((a === 0xff && b === 0xfe) || (a === 0x3c && b === 0)) return decodeAs('utf-16le', source);
   if ((a === 0xfe && b === 0xff) || (a === 0 && b === 0x3c)) return decodeAs('utf-16be', source);
@@ -39,10 +34,7 @@ function declaredEncoding(source: Uint8Array): string {
   if (declared === undefined) return 'utf-8';
   const known = encodings[declared];
   if (known !== undefined) return known;
-  throw new PatternError('encoding-unknown', {
-    message: 'The drawing declares a character encoding that is not read.',
-    remedy: 'Save it as UTF-8.',
-  });
+  throw refusal('encoding-unknown', {});
 }
 
 /** A file whose bytes are one to a character cannot be UTF-16, whatever it declares; it is read as UTF-8 then. */
@@ -62,9 +54,6 @@ function decodeAs(encoding: string, source: Uint8Array): string {
   try {
     return new TextDecoder(encoding, { fatal: true }).decode(source);
   } catch {
-    throw new PatternError('encoding-broken', {
-      message: 'The drawing holds bytes that its character encoding does not allow.',
-      remedy: 'Save it again as UTF-8.',
-    });
+    throw refusal('encoding-broken', {});
   }
 }

@@ -6,6 +6,7 @@ import { edgeNamed, edgeNames, edgePath } from '../pattern/outline.js';
 import type { Piece } from '../pattern/types.js';
 import { foldTolerance } from '../tolerance.js';
 import type { Report } from './report.js';
+import { finding } from './tellings.js';
 
 /** Places along a fold edge that are held against the straight line. */
 const samples = 16;
@@ -24,10 +25,11 @@ export function foldFinding(piece: Piece, placeOf: (edge?: string) => Where, rep
       ),
     );
     if (bowMm > foldTolerance)
-      report.addAt('warning', 'fold-not-straight', placeOf(name), {
-        message: `The fold edge bows by ${bowMm.toFixed(1)} mm.`,
-        figures: { bowMm },
-        remedy: 'Draw it straight, or make it a seam.',
-      });
+      report.take(
+        finding('warning', 'fold-not-straight', placeOf(name), {
+          edge: { piece: piece.name, edge: name },
+          bowMm,
+        }),
+      );
   }
 }

@@ -1,5 +1,6 @@
-import { PatternError } from '../errors.js';
+import type { PatternError, Where } from '../errors.js';
 import { deepestJson } from './limits.js';
+import { type JsonReason, refusal } from './tellings.js';
 
 /** A JSON value that knows where it stands in its text (index of its first character). */
 export type Json =
@@ -19,9 +20,14 @@ export interface JsonEntry {
 /** A fault in JSON, by its index in the text. */
 export class JsonFault extends Error {
   readonly at: number;
-  constructor(message: string, at: number) {
-    super(message);
+  readonly reason: JsonReason;
+  /** The character that was expected. */
+  readonly character: string | undefined;
+  constructor(reason: JsonReason, at: number, character?: string) {
+    super(reason);
     this.at = at;
+    this.reason = reason;
+    this.character = character;
   }
 }
 
@@ -31,17 +37,17 @@ export class JsonFault extends Error {
  */
 export function parseJson(text: string): Json {
   let i = 0;
-  const fault = (message: string): JsonFault => new JsonFault(message, i);
+  const fault = (reason: JsonReason, character?: string): JsonFault => new JsonFault(reason, i, character);
   const space = (): void => {
     while (i < text.length && ' \n\r\t'.includes(text[i]!)) i++;
   };
   const expect = (character: string): void => {
-    if (text[i] !== character) throw fault(`"${character}" was expected`);
+    if (text[i] !== character) throw fault('character-expected', character);
     i++;
   };
 
   function value(depth: number): Json {
-    if (depth > deepestJson) throw fault('it is nested too deep');
+    if (depth > deepestJson) throw fault('nested-too-deep');
     space();
     const at = i;
     const character = text[i];
@@ -51,7 +57,7 @@ export function parseJson(text: string): Json {
     const word = /true|false|null|-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?/y;
     word.lastIndex = i;
     const found = word.exec(text)?.[0];
-    if (found === undefined) throw fault('a value was expected');
+    if (found === undefined) throw fault('value-expected');
     i += found.length;
     if (found === 'null') return { kind: 'null', at };
     if (found === 'true' || found === 'false') return { kind: 'boolean', at, value: found === 'true' };
@@ -72,7 +78,7 @@ export function parseJson(text: string): Json {
       const key = string();
       if (found.has(key)) {
         i = keyAt;
-        throw fault('a key stands twice');
+        throw fault('key-twice');
       }
       space();
       expect(':');
@@ -108,21 +114,17 @@ export function parseJson(text: string): Json {
     const quotedText = /"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/y;
     quotedText.lastIndex = i;
     const found = quotedText.exec(text)?.[0];
-    if (found === undefined) throw fault('a text in quotation marks was expected');
+    if (found === undefined) throw fault('text-expected');
     i += found.length;
     return JSON.parse(found) as string;
   }
 
   const whole = value(0);
   space();
-  if (i < text.length) throw fault('something follows its end');
+  if (i < text.length) throw fault('text-after-end');
   return whole;
 }
 
 /** Rethrows a fault of JSON as an error of ours, placed by the caller; the text is not quoted. */
-export const jsonError = (fault: JsonFault, where: PatternError['where']): PatternError =>
-  new PatternError('metadata-not-json', {
-    message: `The metadata are not JSON: ${fault.message}.`,
-    remedy: 'Mend the JSON, or remove the metadata.',
-    where,
-  });
+export const jsonError = ({ reason, character }: JsonFault, where: Where): PatternError =>
+  refusal('metadata-not-json', { reason, ...(character === undefined ? {} : { character }) }, where);

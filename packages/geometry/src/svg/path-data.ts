@@ -1,13 +1,14 @@
 import { type Affine, identity } from '../affine.js';
 import { type Pen, penThrough, type Subpath } from './pen.js';
 import { scanner } from './scan.js';
+import type { FaultReason } from './tellings.js';
 
 /** Where the grammar of path data was broken; all before it has been drawn, as the specification asks. */
 export interface PathDataFault {
   /** Characters of the text before the fault. */
   readonly index: number;
   /** What was expected there; quotes nothing. */
-  readonly reason: string;
+  readonly reason: FaultReason;
 }
 
 /** The strokes that path data draws. */
@@ -54,8 +55,8 @@ export function drawPathData(text: string, pen: Pen): PathDataFault | undefined 
     const at = read.index();
     const command = read.letter();
     const kind = command | 0x20;
-    if (!(kind in argumentsOf)) return { index: at, reason: 'a command letter was expected' };
-    if (last === 0 && kind !== M) return { index: at, reason: 'a path begins with M' };
+    if (!(kind in argumentsOf)) return { index: at, reason: 'command-expected' };
+    if (last === 0 && kind !== M) return { index: at, reason: 'begins-without-move' };
     if (kind === Z) {
       pen.close();
       x = startX;

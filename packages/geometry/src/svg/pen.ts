@@ -1,9 +1,10 @@
 import type { Affine } from '../affine.js';
 import type { Segment } from '../curve/segment.js';
-import { PatternError } from '../errors.js';
+import type { PatternError } from '../errors.js';
 import type { Point } from '../vector.js';
 import { forEachArcCubic } from './arc.js';
 import { mostShapePoints } from './limits.js';
+import { refusal } from './tellings.js';
 
 /** One stroke of a shape: from where the pen was set down to where it was lifted or closed. */
 export interface Subpath {
@@ -128,8 +129,4 @@ export function penThrough({ a, b, c, d, e, f }: Affine, points = mostShapePoint
 export const pointsOf = (strokes: readonly Subpath[]): number =>
   strokes.reduce((sum, { segments }) => segments.reduce((n, s) => n + s.length - 1, sum + 3), 0);
 
-const tooManySegments = (): PatternError =>
-  new PatternError('too-many-segments', {
-    message: 'A shape, or all large ones together, have millions of segments.',
-    remedy: 'Simplify the drawing, or split it into several files.',
-  });
+const tooManySegments = (): PatternError => refusal('too-many-segments', { of: 'drawing' });

@@ -1,13 +1,18 @@
-import { PatternError } from '../errors.js';
-import { listed, nearestName, quoted, suggestion } from '../naming.js';
-import { parsePercent } from '../pattern/position-text.js';
 import type { Fabric, FabricRole } from '../pattern/types.js';
-import { parseLength } from '../units.js';
+import type { Thing } from '../sayings.js';
 import type { Json } from './json.js';
-import { entriesOf, type MetadataContext, notUnderstood } from './read-metadata.js';
-import { fabricRoles } from './vocabulary.js';
+import {
+  type Entries,
+  entriesOf,
+  lengthAt,
+  type MetadataContext,
+  notUnderstood,
+  percentIn,
+  tellUnread,
+  wordAt,
+} from './metadata-values.js';
+import { fabricKeys, fabricRoles } from './vocabulary.js';
 
-const keys = ['width', 'stretch', 'recovery', 'nap', 'repeat', 'role'];
 /** Per cent. Beyond what any cloth stretches. */
 const mostStretch = 300;
 
@@ -18,19 +23,14 @@ const mostStretch = 300;
  * @throws PatternError `metadata-not-understood`, `percent-not-understood`, `stretch-out-of-range`, with line
  */
 export function readFabric(name: string, json: Json, context: MetadataContext): Fabric {
-  const entries = entriesOf(json, `The fabric ${quoted(name)}`, context);
-  for (const [key, { keyAt }] of entries)
-    if (!keys.includes(key))
-      context.report.add('warning', 'metadata-not-read', context.offset(keyAt), {
-        message: `The fabric ${quoted(name)} has ${quoted(key)}, which is not read.`,
-        remedy: suggestion(key, keys, 'keys'),
-      });
-  const value = (key: string): Json | undefined => entries.get(key)?.value;
-  const width = lengthOf(value('width'), context),
-    repeat = lengthOf(value('repeat'), context);
-  const stretch = stretchOf(value('stretch'), context);
-  const recovery = percentOf(value('recovery'), context);
-  const nap = napOf(value('nap'), context);
+  const of: Thing = { fabric: name };
+  const entries = entriesOf(json, { of }, context);
+  tellUnread(entries, fabricKeys, of, context);
+  const width = lengthAt(entries, 'width', of, context),
+    repeat = lengthAt(entries, 'repeat', of, context);
+  const stretch = stretchOf(entries, of, context);
+  const recovery = stretchAt(entries, 'recovery', of, context);
+  const nap = napOf(entries.get('nap')?.value, of, context);
   return {
     name,
     ...(width === undefined ? {} : { width }),
@@ -38,82 +38,35 @@ export function readFabric(name: string, json: Json, context: MetadataContext): 
     ...(recovery === undefined ? {} : { recovery }),
     ...(nap === undefined ? {} : { nap }),
     ...(repeat === undefined ? {} : { repeat }),
-    role: roleOf(name, value('role'), context),
+    role: wordAt(entries, 'role', fabricRoles, of, context) ?? roleByName(name),
   };
 }
 
-function located<T>(json: Json, context: MetadataContext, work: () => T): T {
-  try {
-    return work();
-  } catch (error) {
-    if (!(error instanceof PatternError)) throw error;
-    throw context.report.error(error.code, context.offset(json.at), error);
-  }
-}
-
-function lengthOf(json: Json | undefined, context: MetadataContext): number | undefined {
+function stretchAt(entries: Entries, key: string, of: Thing, context: MetadataContext): number | undefined {
+  const json = entries.get(key)?.value;
   if (!json) return undefined;
-  if (json.kind !== 'string' && json.kind !== 'number')
-    throw notUnderstood(json, 'A length must be a text or a number.', 'Write it as "150 cm".', context);
-  const mm = located(json, context, () => parseLength(json.value, context.unit));
-  if (mm > 0) return mm;
-  throw notUnderstood(
-    json,
-    'A width or repeat must be longer than 0.',
-    'Give its length, or leave it out.',
-    context,
-  );
-}
-
-/** Per cent, from a text with its sign. */
-function percentOf(json: Json | undefined, context: MetadataContext): number | undefined {
-  if (!json) return undefined;
-  if (json.kind !== 'string' && json.kind !== 'number')
-    throw notUnderstood(json, 'A percentage must be a text.', 'Write it as "35 %".', context);
-  const share = located(json, context, () => parsePercent(json.value));
-  // A share of 0.35 times 100 may differ from 35 in the last digit; ten digits are more than anyone measures.
-  const percent = Number((share * 100).toPrecision(12));
+  const percent = percentIn(json, { of, key }, context);
   if (percent >= 0 && percent <= mostStretch) return percent;
-  throw context.report.error('stretch-out-of-range', context.offset(json.at), {
-    message: `A stretch or recovery must be from 0 to ${mostStretch} %.`,
-    remedy: 'Check the figure.',
-  });
+  throw context.report.refuse('stretch-out-of-range', context.offset(json.at), { most: mostStretch });
 }
 
-function stretchOf(json: Json | undefined, context: MetadataContext): Fabric['stretch'] | undefined {
+function stretchOf(entries: Entries, of: Thing, context: MetadataContext): Fabric['stretch'] | undefined {
+  const json = entries.get('stretch')?.value;
   if (json?.kind !== 'object') {
-    const across = percentOf(json, context);
+    const across = stretchAt(entries, 'stretch', of, context);
     return across === undefined ? undefined : { across };
   }
-  const across = percentOf(json.entries.get('across')?.value, context);
-  const along = percentOf(json.entries.get('along')?.value, context);
-  if (across === undefined)
-    throw notUnderstood(
-      json,
-      'A stretch in two directions lacks the one across.',
-      'Write { "across": "35 %", "along": "20 %" }.',
-      context,
-    );
+  const across = stretchAt(json.entries, 'across', of, context);
+  const along = stretchAt(json.entries, 'along', of, context);
+  if (across === undefined) throw notUnderstood(json, 'stretch', { of }, context);
   return { across, ...(along === undefined ? {} : { along }) };
 }
 
-function napOf(json: Json | undefined, context: MetadataContext): boolean | undefined {
+function napOf(json: Json | undefined, of: Thing, context: MetadataContext): boolean | undefined {
   if (!json) return undefined;
   if (json.kind === 'boolean') return json.value;
   if (json.kind === 'string' && (json.value === 'yes' || json.value === 'no')) return json.value === 'yes';
-  throw notUnderstood(json, 'Nap must be true or false.', 'Write true or false.', context);
+  throw notUnderstood(json, 'nap', { of }, context);
 }
 
-function roleOf(name: string, json: Json | undefined, context: MetadataContext): FabricRole {
-  const written = json === undefined ? name : json.kind === 'string' ? json.value : '';
-  const role = fabricRoles.find(r => r === written);
-  if (role) return role;
-  if (!json) return 'main';
-  const near = nearestName(written, fabricRoles);
-  throw notUnderstood(
-    json,
-    `The role of the fabric ${quoted(name)} is not one of ours.`,
-    near === undefined ? `Write one of: ${listed(fabricRoles)}.` : `Did you mean ${quoted(near)}?`,
-    context,
-  );
-}
+const roleByName = (name: string): FabricRole => fabricRoles.find(role => role === name) ?? 'main';

@@ -1,105 +1,136 @@
 import { locating } from '../errors.js';
-import { quoted, suggestion } from '../naming.js';
 import { pathLength } from '../path/length.js';
-import { joined, type Path, pathEnd, pathStart } from '../path/path.js';
-import type { Dart, Edge, OutlinePart } from '../pattern/types.js';
-import { coincidenceTolerance, dartLegTolerance, joiningGap } from '../tolerance.js';
+import { type Path, pathEnd, pathStart } from '../path/path.js';
+import type { OutlinePart } from '../pattern/types.js';
+import { joiningGap, smoothJoint } from '../tolerance.js';
 import { chained, type Strand } from '../trace/chain.js';
 import { withoutPoints } from '../trace/clean.js';
-import { edgesOfClosedPath } from '../trace/closed-outline.js';
-import { dartLegs } from '../trace/dart-legs.js';
+import { closingSide, edgesOfClosedPath } from '../trace/closed-outline.js';
 import { distance } from '../vector.js';
-import { nameOf, wordOf } from './attribute-values.js';
+import { nameOf } from './attribute-values.js';
 import type { Item, PieceDrawing } from './gather.js';
 import { mostEdges, mostOutlineSegments } from './limits.js';
-import { type EdgeReader, edgeReader } from './read-edge.js';
+import { type DrawnStrand, partsOf } from './outline-parts.js';
+import { edgeReader } from './read-edge.js';
 import type { PieceContext } from './read-piece.js';
-import { pressings } from './vocabulary.js';
 
 export interface OutlineReading {
   readonly parts: readonly OutlinePart[];
   /** Closed dart strokes within the piece (double-pointed darts), which do not open into the outline. */
-  readonly innerDarts: readonly { readonly name: string; readonly path: Path }[];
+  readonly innerDarts: readonly InnerDart[];
   /** mm by edge name that the drawn line lies outside the stitching line. */
   readonly included: ReadonlyMap<string, number>;
-  /** Where each edge and dart stands in the file, for errors. */
+  /** Where each edge, dart and pleat stands in the file, for errors. */
   readonly offsets: ReadonlyMap<string, number>;
 }
 
-interface DrawnStrand extends Strand {
-  readonly item: Item;
-  readonly edge?: EdgeReader;
+interface InnerDart {
+  readonly name: string;
+  readonly path: Path;
 }
 
-/** The outline of a piece, from its edges and darts in any order and direction or from one closed path. */
+/** What grows while the strokes of an outline are sorted. */
+interface Sorting {
+  readonly context: PieceContext;
+  readonly offsets: Map<string, number>;
+  readonly strands: DrawnStrand[];
+  readonly innerDarts: InnerDart[];
+}
+
+/** The outline of a piece, from its edges, darts and pleats in any order and direction or from one closed path. */
 export function readOutline(drawing: PieceDrawing, context: PieceContext): OutlineReading {
-  const offsets = new Map<string, number>();
-  const edges = drawing.items.filter(item => item.meaning === 'edge');
-  const whole = drawing.items.filter(item => item.meaning === 'outline');
-  if (whole.length > 0 && edges.length > 0)
-    throw context.error('two-outlines', whole[0]!.element.offset, {
-      message: 'The piece has both edges and a closed outline.',
-      remedy: 'Keep the edges (data-edge) or the closed path (data-outline), not both.',
-    });
-  const strands: DrawnStrand[] = [];
-  const add = (name: string, item: Item): void => {
-    if (offsets.has(name))
-      throw context.error('duplicate-edge', item.element.offset, {
-        message: `Two edges or darts are called ${quoted(name)}.`,
-        remedy: 'Give each a name of its own; an edge that a dart interrupts is one path of two strokes.',
-        edge: name,
-      });
-    offsets.set(name, item.element.offset);
-  };
-  if (whole.length > 0) {
-    const item = whole[0]!;
-    for (const extra of whole.slice(1)) leftOut(extra, context);
-    for (const strand of locating(context.where(item.element.offset), () => closedEdges(item, context))) {
-      add(strand.name, item);
-      strands.push({ ...strand, item, edge: edgeReader(item, strand.name, context) });
-    }
-  }
-  for (const item of edges) {
-    const name = nameOf(item.element, 'data-edge', context.report, context.owner);
-    add(name, item);
-    const edge = edgeReader(item, name, context);
-    strands.push(...pathsOf(item).map(path => ({ name, path, item, edge })));
-  }
-  const innerDarts: { name: string; path: Path }[] = [];
-  for (const item of drawing.items.filter(i => i.meaning === 'dart')) {
-    const name = nameOf(item.element, 'data-dart', context.report, context.owner);
-    add(name, item);
-    for (const stroke of item.strokes) {
-      const path = withoutPoints({ segments: stroke.segments });
-      if (!path) continue;
-      const mouth = stroke.closed ? openedAtMouth(path, strands) : path;
-      if (mouth) strands.push({ name, path: mouth, item });
-      else innerDarts.push({ name, path });
-    }
-  }
-  if (strands.length > mostEdges)
-    throw context.error('too-many-edges', context.offset, {
-      message: `The piece has over ${mostEdges} edges.`,
-      remedy: 'Join edges that are sewn as one.',
-    });
-  if (strands.reduce((n, { path }) => n + path.segments.length, 0) > mostOutlineSegments)
-    throw context.error('too-many-segments', context.offset, {
-      message: `The outline of the piece has over ${mostOutlineSegments} segments.`,
-      remedy: 'Simplify its paths in the drawing program.',
-    });
-  if (!strands.some(strand => strand.edge))
-    throw context.error('piece-without-outline', context.offset, {
-      message: 'The piece has no edges.',
-      remedy: 'Mark its edges with data-edge, or one closed path with data-outline.',
-    });
-  const ring = locating(context.where(context.offset), () =>
+  const sorting: Sorting = { context, offsets: new Map(), strands: [], innerDarts: [] };
+  const of = (...meanings: readonly Item['meaning'][]): readonly Item[] =>
+    drawing.items.filter(item => meanings.includes(item.meaning));
+  addOutlines(of('outline'), of('edge'), sorting);
+  for (const item of of('edge')) addEdge(item, sorting);
+  for (const item of of('dart')) addDart(item, sorting);
+  for (const item of of('pleat')) addPleat(item, sorting);
+  const { strands, innerDarts, offsets } = sorting;
+  refuseMasses(strands, context);
+  const ring = locating(context.report.where(context.offset, context.owner), () =>
     relocated(offsets, context, () => chained(strands)),
   );
-  return { parts: partsOf(ring, context), innerDarts, included: includedIn(strands), offsets };
+  const included = strands.flatMap(({ name, edge }) => (edge ? [[name, edge.included] as const] : []));
+  return { parts: partsOf(ring, context), innerDarts, included: new Map(included), offsets };
 }
 
-const includedIn = (strands: readonly DrawnStrand[]): ReadonlyMap<string, number> =>
-  new Map(strands.flatMap(({ name, edge }) => (edge ? [[name, edge.included] as const] : [])));
+function addName(name: string, item: Item, { offsets, context }: Sorting): void {
+  if (offsets.has(name))
+    throw context.report.refuse(
+      'duplicate-edge',
+      item.element.offset,
+      { name },
+      { ...context.owner, edge: name },
+    );
+  offsets.set(name, item.element.offset);
+}
+
+function addOutlines(whole: readonly Item[], edges: readonly Item[], sorting: Sorting): void {
+  const { context, strands } = sorting;
+  const [item, ...others] = whole;
+  if (!item) return;
+  const { offset } = item.element;
+  if (edges.length > 0) throw context.report.refuse('two-outlines', offset, {}, context.owner);
+  for (const { element } of others)
+    context.report.add('warning', 'second-outline-left-out', element.offset, {}, context.owner);
+  for (const strand of locating(context.report.where(offset, context.owner), () =>
+    closedEdges(item, context),
+  )) {
+    addName(strand.name, item, sorting);
+    strands.push({ ...strand, item, edge: edgeReader(item, strand.name, context) });
+  }
+}
+
+function addEdge(item: Item, sorting: Sorting): void {
+  const { context, strands } = sorting;
+  const name = nameOf(item.element, 'edge', context.report, context.owner);
+  addName(name, item, sorting);
+  const paths = pathsOf(item);
+  if (paths.length === 0) nothingDrawn(item, context, name);
+  const edge = edgeReader(item, name, context);
+  strands.push(...paths.map(path => ({ name, path, item, edge })));
+}
+
+function addDart(item: Item, sorting: Sorting): void {
+  const { context, strands, innerDarts } = sorting;
+  const name = nameOf(item.element, 'dart', context.report, context.owner);
+  addName(name, item, sorting);
+  if (pathsOf(item).length === 0) nothingDrawn(item, context, name);
+  for (const stroke of item.strokes) {
+    const path = withoutPoints({ segments: stroke.segments });
+    if (!path) continue;
+    const mouth = stroke.closed ? openedAtMouth(path, strands) : path;
+    if (mouth) strands.push({ name, path: mouth, item });
+    else innerDarts.push({ name, path });
+  }
+}
+
+function addPleat(item: Item, sorting: Sorting): void {
+  const { context, strands } = sorting;
+  const name = nameOf(item.element, 'pleat', context.report, context.owner);
+  addName(name, item, sorting);
+  const paths = pathsOf(item);
+  if (paths.length === 0) nothingDrawn(item, context, name);
+  strands.push(...paths.map(path => ({ name, path, item })));
+}
+
+/** Says that what was drawn to mean something draws nothing. */
+export const nothingDrawn = (item: Item, { report, owner }: PieceContext, name?: string): void =>
+  report.add(
+    'warning',
+    'nothing-drawn',
+    item.element.offset,
+    { what: item.meaning, ...(name === undefined ? {} : { name }) },
+    owner,
+  );
+
+function refuseMasses(strands: readonly DrawnStrand[], { report, owner, offset }: PieceContext): void {
+  if (strands.length > mostEdges) throw report.refuse('too-many-edges', offset, { most: mostEdges }, owner);
+  if (strands.reduce((n, { path }) => n + path.segments.length, 0) > mostOutlineSegments)
+    throw report.refuse('too-many-segments', offset, { of: 'piece', most: mostOutlineSegments }, owner);
+  if (!strands.some(strand => strand.edge)) throw report.refuse('piece-without-outline', offset, {}, owner);
+}
 
 /** Errors of the chain name an edge; it is looked up where that edge stands in the file. */
 function relocated<T>(offsets: ReadonlyMap<string, number>, context: PieceContext, work: () => T): T {
@@ -109,7 +140,7 @@ function relocated<T>(offsets: ReadonlyMap<string, number>, context: PieceContex
     const edge = (error as { where?: { edge?: string } }).where?.edge;
     const offset = edge === undefined ? undefined : offsets.get(edge);
     if (offset === undefined) throw error;
-    return locating(context.where(offset), () => {
+    return locating(context.report.where(offset, context.owner), () => {
       throw error;
     });
   }
@@ -118,30 +149,30 @@ function relocated<T>(offsets: ReadonlyMap<string, number>, context: PieceContex
 const pathsOf = (item: Item): readonly Path[] =>
   item.strokes.flatMap(({ segments }) => (segments.length === 0 ? [] : (withoutPoints({ segments }) ?? [])));
 
-function closedEdges(item: Item, context: PieceContext): readonly Strand[] {
+function closedEdges(item: Item, { report, sheet, owner }: PieceContext): readonly Strand[] {
+  const { offset } = item.element;
   const paths = item.strokes.filter(s => s.segments.length > 0);
   const sizes = paths.map(pathLength);
   const longest = paths[sizes.indexOf(Math.max(...sizes))];
-  if (!longest)
-    throw context.error('piece-without-outline', item.element.offset, {
-      message: 'The outline of the piece draws nothing.',
-      remedy: 'Mark a closed path.',
-    });
+  if (!longest) throw report.refuse('piece-without-outline', offset, {}, owner);
   if (paths.length > 1)
-    context.report.add('warning', 'inner-outline-left-out', item.element.offset, {
-      message: `The outline has ${paths.length} strokes; all but the longest were left out.`,
-      remedy: 'Draw slits and holes as lines (data-line="placement").',
-      ...context.owner,
-    });
-  const edges = edgesOfClosedPath({ segments: longest.segments }, context.sheet?.edges);
+    report.add('warning', 'inner-outline-left-out', offset, { count: paths.length - 1 }, owner);
+  const path = { segments: longest.segments };
+  const edges = edgesOfClosedPath(path, sheet?.edges);
+  const lengthMm = closingSide(path);
+  if (lengthMm !== undefined && lengthMm > smoothJoint)
+    report.add('note', 'short-side-dropped', offset, { lengthMm }, owner);
   const names = edges.map(edge => edge.name);
-  const unknown = Object.keys(context.sheet?.kinds ?? {}).find(name => !names.includes(name));
-  if (unknown !== undefined)
-    throw context.error('unknown-edge', item.element.offset, {
-      message: `The sheet gives a kind to ${quoted(unknown)}, which is not an edge of this outline.`,
-      remedy: suggestion(unknown, names, 'edges'),
-      edge: unknown,
-    });
+  for (const told of [sheet?.kinds, sheet?.roles]) {
+    const name = Object.keys(told ?? {}).find(n => !names.includes(n));
+    if (name !== undefined)
+      throw report.refuse(
+        'unknown-edge',
+        offset,
+        { piece: owner.piece, name, names },
+        { ...owner, edge: name },
+      );
+  }
   return edges;
 }
 
@@ -150,85 +181,11 @@ function closedEdges(item: Item, context: PieceContext): readonly Strand[] {
  * from edge to edge: then the dart lies within the piece.
  */
 function openedAtMouth(path: Path, strands: readonly Strand[]): Path | undefined {
-  const ends = strands.flatMap(s => [pathStart(s.path), pathEnd(s.path)]);
+  const strokeEnds = strands.flatMap(s => [pathStart(s.path), pathEnd(s.path)]);
   const opened = { segments: path.segments.slice(0, -1) };
   if (opened.segments.length < 2) return undefined;
   const meets = [pathStart(opened), pathEnd(opened)].every(p =>
-    ends.some(end => distance(p, end) <= joiningGap),
+    strokeEnds.some(end => distance(p, end) <= joiningGap),
   );
   return meets ? opened : undefined;
-}
-
-/** Edges and darts of the ring; strokes of one edge that follow each other become one part. */
-function partsOf(ring: readonly DrawnStrand[], context: PieceContext): readonly OutlinePart[] {
-  const merged: DrawnStrand[] = [];
-  for (const strand of ring) {
-    const last = merged.at(-1);
-    if (last?.edge && last.item === strand.item && last.name === strand.name)
-      merged[merged.length - 1] = { ...last, path: joined(last.path, strand.path) };
-    else merged.push(strand);
-  }
-  const last = merged.at(-1)!,
-    first = merged[0]!;
-  if (merged.length > 1 && last.edge && last.item === first.item && last.name === first.name) {
-    merged[0] = { ...first, path: joined(last.path, first.path) };
-    merged.pop();
-  }
-  return fromTrueStart(
-    merged.map(strand => (strand.edge ? edgePart(strand, strand.edge) : dartPart(strand, context))),
-  );
-}
-
-/** The list begins with the first edge's own start, also where a dart interrupts that edge. */
-function fromTrueStart(parts: readonly OutlinePart[]): readonly OutlinePart[] {
-  const name = parts[0]!.name;
-  let start = 0;
-  const isDart = (i: number): boolean => parts[i]!.type === 'dart';
-  const previous = (i: number): number => (i + parts.length - 1) % parts.length;
-  const before = (i: number): number => {
-    let between = previous(i);
-    while (isDart(between) && isDart(previous(between))) between = previous(between);
-    return previous(between);
-  };
-  for (let i = before(0); parts.length > 3 && parts[i]!.name === name && i !== 0; i = before(i)) start = i;
-  return [...parts.slice(start), ...parts.slice(0, start)];
-}
-
-const edgePart = ({ name, path }: DrawnStrand, { attributes }: EdgeReader): Edge => ({
-  type: 'edge',
-  name,
-  path,
-  ...attributes,
-});
-
-function dartPart({ name, path, item }: DrawnStrand, context: PieceContext): Dart {
-  const owner = { ...context.owner, edge: name };
-  const { legs, apex } = locating({ ...context.where(item.element.offset), edge: name }, () =>
-    dartLegs(path),
-  );
-  const [a, b] = legs.map(pathLength) as [number, number];
-  const differenceMm = Math.abs(a - b);
-  if (differenceMm > dartLegTolerance)
-    throw context.error('dart-legs-differ', item.element.offset, {
-      message: `The legs of the dart ${quoted(name)} differ by ${differenceMm.toFixed(1)} mm (${a.toFixed(1)} and ${b.toFixed(1)} mm).`,
-      remedy: `Draw them equally long, within ${dartLegTolerance} mm.`,
-      edge: name,
-    });
-  if (differenceMm > joiningGap + coincidenceTolerance)
-    context.report.add('note', 'dart-legs-differ', item.element.offset, {
-      message: `The legs of the dart ${quoted(name)} differ by ${differenceMm.toFixed(2)} mm; they are read as drawn.`,
-      figures: { differenceMm, firstMm: a, secondMm: b },
-      remedy: 'Sewn, its ends will step by that much; draw the legs equally long.',
-      ...owner,
-    });
-  const pressed = wordOf(item.element, 'data-pressed', pressings, context.report, owner);
-  return { type: 'dart', name, legs, apex, ...(pressed ? { pressed } : {}) };
-}
-
-function leftOut(item: Item, context: PieceContext): void {
-  context.report.add('warning', 'second-outline-left-out', item.element.offset, {
-    message: 'The piece has a second closed outline, which was left out.',
-    remedy: 'Give it a piece of its own.',
-    ...context.owner,
-  });
 }

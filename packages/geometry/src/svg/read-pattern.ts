@@ -1,23 +1,23 @@
 import type { Finding, Where } from '../errors.js';
-import { quoted, suggestion } from '../naming.js';
-import { boundsOfPath } from '../path/bounds.js';
-import { outlinePath } from '../pattern/outline.js';
+import { PatternError } from '../errors.js';
 import { withRoles } from '../pattern/roles/guess-roles.js';
 import type { Pattern, Piece } from '../pattern/types.js';
 import { validateTogether } from '../pattern/validate.js';
-import { largestLikelyPiece } from '../tolerance.js';
-import { wordOf } from './attribute-values.js';
-import { checkVocabulary } from './check-vocabulary.js';
-import { describeFault, faultFinding } from './fault-finding.js';
-import { gatherer, meaningOf } from './gather.js';
+import { lengthOf, wordOf } from './attribute-values.js';
+import { refuseUnknownScale, tellSizes } from './check-scale.js';
+import { checkShown } from './check-shown.js';
+import { checkVocabulary, type Misspelling } from './check-vocabulary.js';
+import { faultError, faultFinding } from './fault-finding.js';
+import { type Gathered, gatherer, meaningOf } from './gather.js';
 import { readMetadata } from './read-metadata.js';
 import { type PieceReading, placed, readPiece } from './read-piece.js';
 import { type Report, reportOn } from './report.js';
-import { strangeSizes } from './root.js';
+import type { DrawingScale } from './root.js';
 import { type ShapeFault, shapeNames } from './shapes.js';
 import type { SheetPieces } from './sheet-pieces.js';
 import { styleSheetOf } from './style-sheet.js';
-import { telling, units } from './vocabulary.js';
+import { tellCopies } from './tell-copies.js';
+import { telling, units, version } from './vocabulary.js';
 import { type Shown, walk } from './walk.js';
 import { attributeOf, type Element, parseXml, type XmlDocument } from './xml.js';
 
@@ -27,31 +27,56 @@ export interface PatternReadOptions {
   readonly file?: string;
   /** What a sheet says of pieces drawn as one closed path. */
   readonly pieces?: SheetPieces;
+  /** Which of the drawing's sizes to read; absent: the first. */
+  readonly size?: string;
+  /** How large the drawing is meant; absent: as it says itself. */
+  readonly scale?: DrawingScale;
 }
 
 /** A pattern as read, and what was found on reading. */
 export interface PatternReading {
   readonly pattern: Pattern;
   readonly findings: readonly Finding[];
+  /** Every size that the drawing holds, in its order; the pattern is one of them. */
+  readonly sizes: readonly string[];
 }
 
 /**
  * A pattern from a drawing in our convention on plain SVG: `data-` attributes for pieces, edges, darts, notches,
- * lines and marks, one JSON block in `metadata` for seams and fabrics, everything else by ordinary SVG.
+ * lines and marks, one JSON block in `metadata` for seams, fabrics and fastenings, everything else by ordinary SVG
+ * (`pattern-svg.md` has every attribute with an example).
  *
  * Edges may be drawn in any order and direction; outlines come out clockwise, joined within `joiningGap`. What was
- * read but not understood is a finding with its line.
+ * read but not understood is a finding with its line. Roles that are not given are guessed.
  *
  * @throws PatternError for a drawing that is no pattern; `where` gives file, line, column, and piece and edge as far
  *   as they are known
  */
 export function readPattern(source: Uint8Array | string, options: PatternReadOptions = {}): PatternReading {
-  const { file, pieces: sheet = {} } = options;
-  const document = parseXml(source, file);
-  const report = reportOn(document, file);
-  const unit = wordOf(document.root, 'data-unit', units, report, {}) ?? 'mm';
-  refuseStrangeSize(document.root, report);
-  const gathered = gatherer(report, sheet);
+  const document = parseXml(source, options.file);
+  const report = reportOn(document, options.file);
+  const misspelling = checkVocabulary(document, report);
+  try {
+    return readDocument(document, report, options);
+  } catch (error) {
+    throw misspelling && error instanceof PatternError ? causedBy(misspelling, report) : error;
+  }
+}
+
+/** A misspelt attribute is the likeliest cause of whatever else cannot be read. */
+const causedBy = ({ attribute, near, offset }: Misspelling, report: Report): PatternError =>
+  report.refuse('attribute-misspelt', offset, { attribute, near });
+
+function readDocument(
+  document: XmlDocument,
+  report: Report,
+  { file, pieces: sheet = {}, size, scale }: PatternReadOptions,
+): PatternReading {
+  const { root } = document;
+  const unit = wordOf(root, 'data-unit', units, { report, owner: {} }) ?? 'mm';
+  tellVersion(root, report);
+  refuseUnknownScale(root, scale, report);
+  const gathering = gatherer(report, sheet, size);
   walk(
     document,
     report,
@@ -59,55 +84,60 @@ export function readPattern(source: Uint8Array | string, options: PatternReadOpt
       skip: element => element.attributes.has('data-derived'),
       onFault: (element, fault, outer) => faultIn(element, fault, outer, sheet, report),
       sheet: styleSheetOf(document, report),
+      scale,
     },
-    drawn => gathered.add(drawn),
+    gathering.add,
   );
-  refuseMissing(gathered.missing(), report, document.root);
-  const drawings = gathered.pieces();
-  if (drawings.length === 0) throw noPieces(document, report);
-  checkVocabulary(document, new Set(drawings.flatMap(d => d.element ?? [])), report);
-  const readings = drawings.map(drawing => readPiece(drawing, sheet[drawing.name], unit, report));
-  const { seams, fabrics, madeFor } = readMetadata(
-    document,
-    readings.map(r => r.piece),
+  const gathered = gathering.gathered();
+  refuseMissing(gathered, size, report, root);
+  checkShown(document, { pieces: gathered.pieceElements, things: gathered.things }, report);
+  const readings = gathered.pieces.map(drawing => readPiece(drawing, sheet[drawing.name], unit, report));
+  const { seams, fabrics, fastenings, madeFor } = readMetadata(document, readings, unit, report);
+  const tolerance = root.attributes.get('data-tolerance');
+  const pattern: Pattern = {
+    name: nameOf(root, file),
     unit,
-    report,
-  );
-  const pieces = readings.map(({ piece }): Piece => {
-    const made = madeFor.get(piece.name);
-    return made ? { ...piece, madeFor: made } : piece;
-  });
-  const pattern: Pattern = { name: nameOf(document.root, file), unit, pieces, seams, fabrics };
+    pieces: readings.map(({ piece }): Piece => {
+      const made = madeFor.get(piece.name);
+      return made ? { ...piece, madeFor: made } : piece;
+    }),
+    seams,
+    fabrics,
+    ...(fastenings.length > 0 ? { fastenings } : {}),
+    ...(tolerance ? { tolerance: lengthOf(tolerance, 'data-tolerance', { report, unit, owner: {} }) } : {}),
+    ...(gathered.size === undefined ? {} : { size: gathered.size }),
+  };
   placed(
-    edge => placeOf(readings, edge, report, document.root),
+    edge => placeOf(readings, edge, report, root),
     () => validateTogether(pattern),
   );
-  tellLargePieces(readings, report, document.root);
-  return { pattern: withRoles(pattern), findings: report.findings() };
+  tellSizes(pattern.pieces, root, scale, report);
+  if (attributeOf(root, 'data-paperhinge') === undefined) tellCopies(pattern, root, report);
+  return { pattern: withRoles(pattern), findings: report.findings(), sizes: gathered.sizes };
 }
 
-/** A foreign drawing may be of any size; a pattern read in the wrong unit would be cut in the wrong size. */
-function refuseStrangeSize(root: Element, report: Report): void {
-  const [name] = strangeSizes(root);
-  if (name)
-    throw report.error('unit-not-known', root.offset, {
-      message: `The drawing's ${name} is not a size in a unit that SVG has.`,
-      remedy: 'Give width and height in mm, cm, in, pt, pc, q or px.',
+function tellVersion(root: Element, report: Report): void {
+  const written = root.attributes.get('data-paperhinge');
+  const number = Number(written?.value.trim() ?? version);
+  if (written && number !== version)
+    report.add('warning', 'version-not-known', written.offset, {
+      version: Number.isFinite(number) ? number : 0,
     });
 }
 
-function tellLargePieces(readings: readonly PieceReading[], report: Report, root: Element): void {
-  for (const { piece } of readings) {
-    const { min, max } = boundsOfPath(outlinePath(piece.outline));
-    const reach = Math.max(max.x - min.x, max.y - min.y);
-    if (reach > largestLikelyPiece)
-      report.add('warning', 'piece-very-large', root.offset, {
-        piece: piece.name,
-        message: `The piece "${piece.name}" is ${(reach / 1000).toFixed(1)} m long.`,
-        figures: { reachMm: reach },
-        remedy: 'Check the unit the drawing was saved in.',
-      });
+/** The sizes that a drawing holds, in its order; none where it is of one size. @throws PatternError where it is not XML */
+export function sizesOf(
+  source: Uint8Array | string,
+  { file }: { readonly file?: string } = {},
+): readonly string[] {
+  const found = new Set<string>();
+  const stack: Element[] = [parseXml(source, file).root];
+  for (let element = stack.pop(); element; element = stack.pop()) {
+    const size = attributeOf(element, 'data-size')?.trim();
+    if (size) found.add(size);
+    for (let i = element.children.length - 1; i >= 0; i--) stack.push(element.children[i]!);
   }
+  return [...found];
 }
 
 /** Whether a drawing carries any attribute that only our patterns have. @throws PatternError where it is not XML */
@@ -148,17 +178,8 @@ function faultIn(
     faultFinding(report, element, fault);
     return;
   }
-  const { at, message, remedy } = describeFault(report, element, fault);
-  throw report.error(
-    fault.attribute === 'd' || fault.attribute === 'points' ? 'path-data-broken' : 'attribute-not-understood',
-    at,
-    {
-      message,
-      remedy,
-      piece: pieceAround(element, outer),
-      edge: attributeOf(element, 'data-edge') ?? attributeOf(element, 'data-dart'),
-    },
-  );
+  const edge = attributeOf(element, 'data-edge') ?? attributeOf(element, 'data-dart');
+  throw faultError(report, element, fault, { piece: pieceAround(element, outer), edge });
 }
 
 function hasMeaning(element: Element, outer: Shown | undefined): boolean {
@@ -177,29 +198,24 @@ function pieceAround(element: Element, outer: Shown | undefined): string | undef
   return name;
 }
 
+/** Outlines and sizes that were asked for must be there; of sizes that were not, one was taken. */
 function refuseMissing(
-  {
-    outlines,
-    ids,
-  }: { readonly outlines: readonly (readonly [string, string])[]; readonly ids: readonly string[] },
+  { missing, ids, sizes, size, pieces }: Gathered,
+  wanted: string | undefined,
   report: Report,
   root: Element,
 ): void {
-  const [missing] = outlines;
-  if (!missing) return;
-  const [id, piece] = missing;
-  throw report.error('unknown-outline', root.offset, {
-    message: `The drawing shows no shape with the id ${quoted(id)}, which the sheet names for the piece ${quoted(piece)}.`,
-    remedy: suggestion(id, ids, 'ids'),
-    piece,
-  });
+  const [first] = missing;
+  if (first) {
+    const [id, piece] = first;
+    throw report.refuse('unknown-outline', root.offset, { piece: { piece }, id, ids }, { piece });
+  }
+  if (wanted !== undefined && !sizes.includes(wanted))
+    throw report.refuse('unknown-size', root.offset, { size: wanted, sizes });
+  if (pieces.length === 0) throw report.refuse('no-pieces', root.offset, {});
+  if (wanted === undefined && size !== undefined && sizes.length > 1)
+    report.add('note', 'size-not-chosen', root.offset, { size, sizes });
 }
-
-const noPieces = (document: XmlDocument, report: Report) =>
-  report.error('no-pieces', document.root.offset, {
-    message: 'The drawing has no pattern pieces.',
-    remedy: 'Give the group of each piece data-piece="name", or name its outline in the sheet (pieces).',
-  });
 
 function placeOf(
   readings: readonly PieceReading[],

@@ -1,25 +1,24 @@
 import { stitchingLine } from '../cutting-line/stitching-line.js';
 import { locating, PatternError, type Where } from '../errors.js';
-import { listed, nearestName, quoted } from '../naming.js';
 import { boundsOfPath } from '../path/bounds.js';
 import type { Path } from '../path/path.js';
-import { mirroredByDefault } from '../pattern/build.js';
-import { edgeNames, edgePath, foldEdgeOf } from '../pattern/outline.js';
+import { edgeNames, edgePath } from '../pattern/outline.js';
 import { lineRoles, markRoles, pieceRoles } from '../pattern/roles/role-names.js';
 import type { Mark, Notch, OutlinePart, Piece, PieceLine } from '../pattern/types.js';
 import { validatePiece } from '../pattern/validate.js';
 import { type NamedPath, snapNotch } from '../trace/snap-notch.js';
 import type { LengthUnit } from '../units.js';
 import { lerp, type Point } from '../vector.js';
-import { nameOf, roleGiven, wordOf } from './attribute-values.js';
+import { nameOf, roleGiven, wordOf, wordOr } from './attribute-values.js';
 import { foldFinding } from './fold-finding.js';
 import type { Item, PieceDrawing } from './gather.js';
 import { mostNotchChecks } from './limits.js';
-import { type OutlineReading, readOutline } from './read-outline.js';
-import type { Report, Said } from './report.js';
+import { readCuttings, textOf } from './read-cutting.js';
+import { nothingDrawn, type OutlineReading, readOutline } from './read-outline.js';
+import type { Report } from './report.js';
 import type { SheetPiece } from './sheet-pieces.js';
-import { lineKinds, notchStyles, yesNo } from './vocabulary.js';
-import { attributeOf, type Element } from './xml.js';
+import { lineKinds, notchStyles, stretchWays } from './vocabulary.js';
+import { attributeOf } from './xml.js';
 
 /** What the readers of a piece's parts share. */
 export interface PieceContext {
@@ -29,8 +28,6 @@ export interface PieceContext {
   readonly owner: { readonly piece: string };
   /** Where the piece itself stands in the file. */
   readonly offset: number;
-  where(offset: number): Where;
-  error(code: string, offset: number, said: Said): PatternError;
 }
 
 /** A piece with where its parts stand in the file. */
@@ -48,32 +45,26 @@ export function readPiece(
 ): PieceReading {
   const owner = { piece: drawing.name };
   const offset = drawing.element?.offset ?? drawing.items[0]?.element.offset ?? 0;
-  const where = (at: number): Where => ({ ...report.where(at), ...owner });
-  const context: PieceContext = {
-    report,
-    unit,
-    sheet,
-    owner,
-    offset,
-    where,
-    error: (code, at, said) => report.error(code, at, { ...owner, ...said }),
-  };
+  const context: PieceContext = { report, unit, sheet, owner, offset };
   const outline = readOutline(drawing, context);
   const parts = onStitchingLine(outline, context);
   const named = { name: drawing.name, outline: { parts } };
   const lines = drawing.items.filter(i => i.meaning === 'line').flatMap(item => readLine(item, context));
+  const greatestStretch =
+    drawing.element && wordOf(drawing.element, 'data-greatest-stretch', stretchWays, context);
   const piece: Piece = {
     ...named,
     title: sheet?.title ?? textOf(drawing.element, 'data-title') ?? drawing.name,
+    ...(sheet?.role ? { role: sheet.role } : roleGiven(drawing.element, pieceRoles, context)),
     notches: [],
     lines: [...lines, ...outline.innerDarts.map((d): PieceLine => ({ kind: 'dart', ...d }))],
     marks: drawing.items.filter(i => i.meaning === 'mark').flatMap(item => readMark(item, context)),
-    cutting: readCutting(drawing.element, parts, context),
-    ...roleGiven(drawing.element, pieceRoles, report, owner),
+    ...readCuttings(drawing.element, sheet, parts, context),
+    ...(greatestStretch ? { greatestStretch } : {}),
   };
   const placeOf = (edge?: string): Where => {
     const at = edge === undefined ? undefined : outline.offsets.get(edge);
-    return { ...where(at ?? offset), ...(edge === undefined ? {} : { edge }) };
+    return report.where(at ?? offset, { ...owner, edge });
   };
   placed(placeOf, () => validatePiece(piece));
   const notched = {
@@ -102,7 +93,10 @@ function onStitchingLine(outline: OutlineReading, context: PieceContext): readon
   const { parts, included, offsets } = outline;
   if (![...included.values()].some(mm => mm > 0)) return parts;
   const where = (edge?: string): Where =>
-    context.where((edge === undefined ? undefined : offsets.get(edge)) ?? context.offset);
+    context.report.where(
+      (edge === undefined ? undefined : offsets.get(edge)) ?? context.offset,
+      context.owner,
+    );
   const { parts: stitched, findings } = placed(where, () =>
     stitchingLine(parts, edge => included.get(edge.name) ?? 0),
   );
@@ -113,43 +107,23 @@ function onStitchingLine(outline: OutlineReading, context: PieceContext): readon
 
 function readLine(item: Item, context: PieceContext): readonly PieceLine[] {
   const { element } = item;
-  const kind = wordOrFinding(element, 'data-line', lineKinds, 'style', context);
+  const kind = wordOr(element, 'data-line', lineKinds, 'style', context);
   const name = textOf(element, 'data-name') ?? textOf(element, 'data-line') ?? kind;
   const paths = item.strokes.filter(s => s.segments.length > 0);
   if (paths.length === 0) nothingDrawn(item, context);
-  const role = roleGiven(element, lineRoles, context.report, context.owner);
+  const role = roleGiven(element, lineRoles, context);
   return paths.map(({ segments }): PieceLine => ({ kind, name, path: { segments }, ...role }));
 }
 
 function readMark(item: Item, context: PieceContext): readonly Mark[] {
-  const kind = nameOf(item.element, 'data-mark', context.report, context.owner);
+  const kind = nameOf(item.element, 'mark', context.report, context.owner);
   const at = middleOf(item);
   if (!at) {
     nothingDrawn(item, context);
     return [];
   }
-  const role = roleGiven(item.element, markRoles, context.report, context.owner);
+  const role = roleGiven(item.element, markRoles, context);
   return [{ kind, name: textOf(item.element, 'data-name') ?? kind, at, ...role }];
-}
-
-/** A line or notch of an unknown kind still has its place: it is kept as the plainest kind, with a finding. */
-function wordOrFinding<W extends string>(
-  element: Element,
-  name: string,
-  words: readonly W[],
-  otherwise: W,
-  context: PieceContext,
-): W {
-  const { value, offset } = element.attributes.get(name)!;
-  const word = words.find(w => w === value.trim());
-  if (word !== undefined) return word;
-  const near = nearestName(value.trim(), words);
-  context.report.add('warning', 'word-not-understood', offset, {
-    message: `${name} says a word that is not one of its own; it is read as ${quoted(otherwise)}.`,
-    remedy: near === undefined ? `Write one of: ${listed(words)}.` : `Did you mean ${quoted(near)}?`,
-    ...context.owner,
-  });
-  return otherwise;
 }
 
 /** The middle of the upright box of all strokes: the centre of a circle, a cross or a square. */
@@ -166,16 +140,13 @@ function readNotches({ items }: PieceDrawing, piece: Piece, context: PieceContex
   const edges = edgeNames(piece).map(name => ({ name, path: edgePath(piece, name) }));
   const strokes = drawn.reduce((n, item) => n + item.strokes.length, 0);
   if (strokes * edges.reduce((n, { path }) => n + path.segments.length, 0) > mostNotchChecks)
-    throw context.error('too-many-notches', drawn[0]!.element.offset, {
-      message: 'The piece has too many notches for the number of segments in its outline.',
-      remedy: 'Simplify its paths in the drawing program.',
-    });
+    throw context.report.refuse('too-many-notches', drawn[0]!.element.offset, {}, context.owner);
   return drawn.flatMap(item => readNotch(item, edges, context));
 }
 
 function readNotch(item: Item, edges: readonly NamedPath[], context: PieceContext): readonly Notch[] {
   const { element } = item;
-  const style = wordOrFinding(element, 'data-notch', notchStyles, 'single', context);
+  const style = wordOr(element, 'data-notch', notchStyles, 'single', context);
   const strokes = item.strokes.map(
     ({ start, segments }): Path => ({ segments: segments.length > 0 ? segments : [[start, start]] }),
   );
@@ -188,52 +159,9 @@ function readNotch(item: Item, edges: readonly NamedPath[], context: PieceContex
   return [{ ...place, style, ...(name === undefined ? {} : { name }) }];
 }
 
-function readCutting(
-  element: Element | undefined,
-  parts: readonly OutlinePart[],
-  context: PieceContext,
-): Piece['cutting'] {
-  const { sheet } = context;
-  const hasFold = foldEdgeOf({ outline: { parts } } as Piece) !== undefined;
-  const count = sheet?.cut ?? (element ? countOf(element, context) : 1);
-  const word = element && wordOf(element, 'data-mirrored', yesNo, context.report, context.owner);
-  const mirrored =
-    sheet?.mirrored ?? (word === undefined ? mirroredByDefault(count, hasFold) : word === 'yes');
-  const note = textOf(element, 'data-note');
-  const fabric = sheet?.fabric ?? textOf(element, 'data-fabric') ?? 'main';
-  return { count, mirrored, fabric, ...(note === undefined ? {} : { note }) };
-}
-
-function countOf(element: Element, context: PieceContext): number {
-  const written = element.attributes.get('data-cut');
-  if (!written) return 1;
-  const count = /^\s*\d{1,4}\s*$/.test(written.value) ? Number(written.value) : Number.NaN;
-  if (count >= 1) return count;
-  throw context.error('cut-count', written.offset, {
-    message: 'data-cut must be a whole number from 1.',
-    remedy: 'Write how many of the piece are cut: 1, or 2 for a pair.',
-  });
-}
-
-const textOf = (element: Element | undefined, name: string): string | undefined => {
-  const text = element && attributeOf(element, name)?.trim();
-  return text === '' ? undefined : text;
-};
-
-const nothingDrawn = (item: Item, context: PieceContext): void =>
-  context.report.add('warning', 'nothing-drawn', item.element.offset, {
-    message: `A ${item.meaning} of the piece draws nothing and was left out.`,
-    remedy: 'Draw it, or remove it.',
-    ...context.owner,
-  });
-
 /** One gentle word for all that is drawn in a piece and means nothing to us. */
 function plainFinding({ plain }: PieceDrawing, context: PieceContext): void {
-  if (plain.length === 0) return;
-  context.report.add('note', 'drawing-not-read', plain[0]!.offset, {
-    message: `${plain.length === 1 ? 'A shape' : `${plain.length} shapes`} of the piece carry no meaning and were left out.`,
-    figures: { count: plain.length },
-    remedy: 'Say what they are (data-line, data-mark, data-notch), or leave them as decoration.',
-    ...context.owner,
-  });
+  const [first] = plain;
+  if (first)
+    context.report.add('note', 'drawing-not-read', first.offset, { count: plain.length }, context.owner);
 }

@@ -1,21 +1,32 @@
 import { PatternError } from '../errors.js';
-import { quoted, suggestion } from '../naming.js';
-import { edgeNames, neighboursOf } from '../pattern/outline.js';
-import { parsePercent } from '../pattern/position-text.js';
-import type { EdgeRun, Piece, Seam, SeamEase } from '../pattern/types.js';
-import { parseLength } from '../units.js';
+import { pathLength } from '../path/length.js';
+import { edgeNames, edgePath, neighboursOf } from '../pattern/outline.js';
+import { parsePosition } from '../pattern/position-text.js';
+import type { EdgeRun, Piece, Seam, SeamEase, TakenUp } from '../pattern/types.js';
+import type { Thing } from '../sayings.js';
+import { shareRounding } from '../tolerance.js';
 import { continued } from './continue-runs.js';
 import type { Json, JsonEntry } from './json.js';
-import { entriesOf, type MetadataContext, notUnderstood } from './read-metadata.js';
-import { findRun } from './run-text.js';
-
-const keys = ['a', 'b', 'ease'];
+import {
+  entriesOf,
+  lengthAt,
+  lengthIn,
+  type MetadataContext,
+  notUnderstood,
+  percentIn,
+  placedAt,
+  tellUnread,
+  wordAt,
+} from './metadata-values.js';
+import { findRun, type RunText } from './run-text.js';
+import { seamKeys, takenUpWays } from './vocabulary.js';
 
 /** A run whose direction may not be known yet. */
 export interface OpenRun {
   readonly piece: string;
   readonly edge: string;
   readonly reversed: boolean | undefined;
+  readonly part: readonly [string, string] | undefined;
   readonly json: Json;
 }
 export interface OpenSeam {
@@ -23,14 +34,17 @@ export interface OpenSeam {
   readonly a: readonly OpenRun[];
   readonly b: readonly OpenRun[];
   readonly ease: SeamEase;
+  readonly takenUp: TakenUp | undefined;
+  readonly tolerance: number | undefined;
 }
 
 /**
  * The seams of the metadata, each run resolved to an edge and a direction. A run says its direction by `from X`, or
- * continues the run before it in its list; else it is taken from the edge's start, with a finding.
+ * continues the run before it in its list; else it is taken from the edge's start, with a finding. A part of an edge
+ * is given by two places from where the run begins: `skirt.waist from side, 60 mm to 220 mm`.
  *
  * @throws PatternError `metadata-not-understood`, `empty-seam`, `unknown-piece`, `unknown-edge`, `not-a-neighbour`,
- *   `ambiguous-end`, each with the line
+ *   `ambiguous-end`, `position-off-edge`, each with the line
  */
 export function readSeams(
   list: readonly (readonly [string, JsonEntry])[],
@@ -38,129 +52,141 @@ export function readSeams(
 ): readonly Seam[] {
   const open = list.map(([name, { keyAt, value }]) => openSeam(name, keyAt, value, context));
   const known = continued(open, context.pieces);
-  return known.map(({ name, a, b, ease }) => ({
+  return known.map(({ name, a, b, ease, takenUp, tolerance }) => ({
     name,
-    a: a.map(run => settled(run, name, context)),
-    b: b.map(run => settled(run, name, context)),
+    a: a.map(run => settled(run, { seam: name }, context)),
+    b: b.map(run => settled(run, { seam: name }, context)),
     ease,
+    ...(takenUp === undefined ? {} : { takenUp }),
+    ...(tolerance === undefined ? {} : { tolerance }),
   }));
 }
 
+/** A run that stands by itself, as a fastening's does. */
+export const readRun = (json: Json, of: Thing, context: MetadataContext): EdgeRun =>
+  settled(openRun(json, of, context), of, context);
+
 function openSeam(name: string, keyAt: number, json: Json, context: MetadataContext): OpenSeam {
-  const entries = entriesOf(json, `The seam ${quoted(name)}`, context);
-  for (const [key, entry] of entries)
-    if (!keys.includes(key))
-      context.report.add('warning', 'metadata-not-read', context.offset(entry.keyAt), {
-        message: `The seam ${quoted(name)} has ${quoted(key)}, which is not read.`,
-        remedy: suggestion(key, keys, 'keys'),
-      });
+  const of: Thing = { seam: name };
+  const entries = entriesOf(json, { of }, context);
+  tellUnread(entries, seamKeys, of, context);
   const side = (key: 'a' | 'b'): readonly OpenRun[] => {
     const value = entries.get(key)?.value;
     const items = value === undefined ? [] : value.kind === 'array' ? value.items : [value];
     if (items.length === 0)
-      throw context.report.error('empty-seam', context.offset(value?.at ?? keyAt), {
-        message: `The side ${key} of the seam ${quoted(name)} has no edge.`,
-        remedy: 'Write "a" and "b", each "piece.edge from neighbour" or a list of them.',
-      });
-    return items.map(item => openRun(item, name, context));
+      throw context.report.refuse('empty-seam', context.offset(value?.at ?? keyAt), { name });
+    return items.map(item => openRun(item, of, context));
   };
-  return { name, a: side('a'), b: side('b'), ease: easeOf(entries.get('ease')?.value, name, context) };
+  return {
+    name,
+    a: side('a'),
+    b: side('b'),
+    ease: easeOf(entries.get('ease')?.value, of, context),
+    takenUp: wordAt(entries, 'takenUp', takenUpWays, of, context),
+    tolerance: lengthAt(entries, 'tolerance', of, context),
+  };
 }
 
-function openRun(json: Json, seam: string, context: MetadataContext): OpenRun {
+function openRun(json: Json, of: Thing, context: MetadataContext): OpenRun {
   const found = json.kind === 'string' ? findRun(json.value, context.pieces) : undefined;
-  if (!found)
-    throw notUnderstood(
-      json,
-      `A run of the seam ${quoted(seam)} was not understood.`,
-      'Write it as "piece.edge from neighbour".',
-      context,
-    );
-  const { piece: pieceName, edge, from } = found;
-  const piece = context.pieces.find(p => p.name === pieceName);
+  if (!found) throw notUnderstood(json, 'run', { of }, context);
+  const { piece: name, edge, from, part } = found;
+  const at = context.offset(json.at);
+  const seam = of.seam ?? of.fastening!;
+  const piece = context.pieces.find(p => p.name === name);
   if (!piece)
-    throw context.report.error('unknown-piece', context.offset(json.at), {
-      message: `The seam ${quoted(seam)} names the piece ${quoted(pieceName)}, which is not there.`,
-      remedy: suggestion(
-        pieceName,
-        context.pieces.map(p => p.name),
-        'pieces',
-      ),
-      piece: pieceName,
-    });
+    throw context.report.refuse(
+      'unknown-piece',
+      at,
+      { name, names: context.pieces.map(p => p.name), seam },
+      { piece: name },
+    );
   if (!found.known)
-    throw context.report.error('unknown-edge', context.offset(json.at), {
-      message: `The seam ${quoted(seam)} names the edge ${quoted(edge)}, which the piece ${quoted(pieceName)} does not have.`,
-      remedy: suggestion(edge, edgeNames(piece), 'edges'),
-      piece: pieceName,
-      edge,
-    });
-  const reversed = from === undefined ? undefined : startsAtEnd(piece, edge, from, json, seam, context);
-  return { piece: pieceName, edge, reversed, json };
+    throw context.report.refuse(
+      'unknown-edge',
+      at,
+      { piece: name, name: edge, names: edgeNames(piece), seam },
+      { piece: name, edge },
+    );
+  const reversed = from === undefined ? undefined : startsAtEnd(piece, { ...found, from }, at, context);
+  return { piece: name, edge, reversed, part, json };
 }
 
 /** Whether a run that begins at `from` begins at the edge's end (clockwise), and so runs against the outline. */
 function startsAtEnd(
   piece: Piece,
-  edge: string,
-  from: string,
-  json: Json,
-  seam: string,
-  context: MetadataContext,
+  { edge, from }: RunText & { readonly from: string },
+  at: number,
+  { report }: MetadataContext,
 ): boolean {
   const { start, end } = neighboursOf(piece, edge);
-  const at = { piece: piece.name, edge };
-  if (start === from && end === from)
-    throw context.report.error('ambiguous-end', context.offset(json.at), {
-      message: `In the seam ${quoted(seam)}, ${quoted(from)} touches both ends of ${quoted(edge)}.`,
-      remedy: 'Say "from start" or "from end" (clockwise).',
-      ...at,
-    });
+  const owner = { piece: piece.name, edge };
+  if (start === from && end === from) throw report.refuse('ambiguous-end', at, { edge: owner, from }, owner);
   if (start === from) return false;
   if (end === from) return true;
   if (from === 'start') return false;
   if (from === 'end') return true;
-  throw context.report.error('not-a-neighbour', context.offset(json.at), {
-    message: `In the seam ${quoted(seam)}, ${quoted(from)} shares no corner with ${quoted(edge)} of ${quoted(piece.name)}.`,
-    remedy: `Say from ${quoted(start)} or from ${quoted(end)}.`,
-    ...at,
-  });
+  throw report.refuse('not-a-neighbour', at, { edge: owner, from, neighbours: [start, end] }, owner);
 }
 
-function settled({ piece, edge, reversed, json }: OpenRun, seam: string, context: MetadataContext): EdgeRun {
-  if (reversed === undefined) {
-    const { start, end } = neighboursOf(context.pieces.find(p => p.name === piece)!, edge);
-    context.report.add('note', 'run-direction-not-given', context.offset(json.at), {
-      message: `The seam ${quoted(seam)} does not say where its run along ${quoted(edge)} begins; its start was taken.`,
-      remedy:
-        start === end
-          ? 'Write from start or from end.'
-          : `Write from ${quoted(start)} or from ${quoted(end)}.`,
-      piece,
-      edge,
-    });
-  }
-  return { piece, edge, reversed: reversed ?? false };
-}
-
-function easeOf(json: Json | undefined, seam: string, context: MetadataContext): SeamEase {
-  if (!json) return { mm: 0 };
-  if (json.kind !== 'string' && json.kind !== 'number')
-    throw notUnderstood(
-      json,
-      `The ease of the seam ${quoted(seam)} was not understood.`,
-      'Write it as "12 mm" or "-3 %".',
-      context,
+function settled(run: OpenRun, of: Thing, context: MetadataContext): EdgeRun {
+  const { piece: name, edge, json } = run;
+  const owner = { piece: name, edge };
+  const piece = context.pieces.find(p => p.name === name)!;
+  if (run.reversed === undefined) {
+    const { start, end } = neighboursOf(piece, edge);
+    context.report.add(
+      'note',
+      'run-direction-not-given',
+      context.offset(json.at),
+      { seam: of, edge: owner, ends: start === end ? ['start', 'end'] : [start, end] },
+      owner,
     );
+  }
+  const reversed = run.reversed ?? false;
+  const part = run.part && partOf(run.part, reversed, piece, run, context);
+  return { piece: name, edge, reversed, ...(part ? { part } : {}) };
+}
+
+/** The part of an edge that two places from a run's beginning bound, in mm from the edge's start (clockwise). */
+function partOf(
+  [first, second]: readonly [string, string],
+  reversed: boolean,
+  piece: Piece,
+  { edge, json }: OpenRun,
+  context: MetadataContext,
+): NonNullable<EdgeRun['part']> {
+  const owner = { piece: piece.name, edge };
+  const edgeMm = pathLength(edgePath(piece, edge));
+  const along = (text: string): number => {
+    if (text === 'start') return 0;
+    if (text === 'end') return edgeMm;
+    const place = placedAt(json, context, () => parsePosition(text, context.unit));
+    return 'share' in place ? place.share * edgeMm : place.mm;
+  };
+  const from = along(first),
+    to = along(second);
+  const limit = edgeMm * (1 + shareRounding);
+  if (!(from >= 0 && from < to && to <= limit))
+    throw context.report.refuse(
+      'position-off-edge',
+      context.offset(json.at),
+      { edge: owner, alongMm: Math.max(from, to), edgeMm },
+      owner,
+    );
+  const end = Math.min(to, edgeMm);
+  return reversed ? { from: edgeMm - end, to: edgeMm - from } : { from, to: end };
+}
+
+function easeOf(json: Json | undefined, of: Thing, context: MetadataContext): SeamEase {
+  if (!json) return { mm: 0 };
+  if (json.kind !== 'string' && json.kind !== 'number') throw notUnderstood(json, 'ease', { of }, context);
   try {
-    if (json.kind === 'string' && json.value.includes('%'))
-      return { percent: Number((parsePercent(json.value) * 100).toPrecision(12)) };
-    return { mm: parseLength(json.value, context.unit) };
+    return json.kind === 'string' && json.value.includes('%')
+      ? { percent: percentIn(json, { of }, context) }
+      : { mm: lengthIn(json, { of }, context) };
   } catch (error) {
-    if (!(error instanceof PatternError)) throw error;
-    throw context.report.error(error.code, context.offset(json.at), {
-      message: `The ease of the seam ${quoted(seam)} was not understood.`,
-      remedy: 'Write it as "12 mm" or "-3 %".',
-    });
+    if (error instanceof PatternError) throw notUnderstood(json, 'ease', { of }, context);
+    throw error;
   }
 }

@@ -5,10 +5,12 @@ import { signedArea } from '../region/area.js';
 import { faultFinding } from './fault-finding.js';
 import type { Subpath } from './pen.js';
 import { type Report, reportOn } from './report.js';
+import { scaleSource } from './root.js';
 import type { ShapeFault } from './shapes.js';
 import { styleSheetOf } from './style-sheet.js';
+import { parseViewBox } from './viewport.js';
 import { type Drawn, type LeftOut, walk } from './walk.js';
-import { attributeOf, type Element, elementLabel, parseXml } from './xml.js';
+import { attributeOf, type Element, elementFacts, parseXml } from './xml.js';
 
 /** A shape of a drawing that is not one of our patterns, measured as drawn; the JSON of `measure --json`. */
 export interface ForeignShape {
@@ -48,18 +50,28 @@ export function readShapes(
   const document = parseXml(source, file);
   const report = reportOn(document, file);
   const shapes: ForeignShape[] = [];
+  tellScale(document.root, report);
   const onFault = (element: Element, fault: ShapeFault): void => faultFinding(report, element, fault);
   const leftOut = walk(document, report, { onFault, sheet: styleSheetOf(document, report) }, drawn => {
     const shape = measured(drawn);
     if (shape) shapes.push(shape);
     else if (drawn.element.name === 'path' && (attributeOf(drawn.element, 'd') ?? '').trim() !== '')
-      report.add('note', 'shape-empty', drawn.element.offset, {
-        message: `${capital(elementLabel(drawn.element))} draws nothing.`,
-        remedy: 'Remove it if it is not wanted.',
-      });
+      report.add('note', 'shape-empty', drawn.element.offset, elementFacts(drawn.element));
   });
   sayLeftOut(leftOut, report);
   return { shapes, findings: report.findings() };
+}
+
+/** A pattern whose scale cannot be known is refused; a foreign drawing is measured, with a warning. */
+function tellScale(root: Element, report: Report): void {
+  const source = scaleSource(root);
+  const attribute = source === 'viewbox' ? 'viewBox' : source;
+  // An empty viewBox is told where the viewport is made.
+  if (attribute === 'viewBox' && parseViewBox(attributeOf(root, 'viewBox')) === 'nothing') return;
+  if (attribute === 'viewBox' || attribute === 'width' || attribute === 'height')
+    report.add('warning', 'scale-unsure', root.attributes.get(attribute)?.offset ?? root.offset, {
+      attribute,
+    });
 }
 
 function measured({ element, strokes }: Drawn): ForeignShape | undefined {
@@ -87,18 +99,6 @@ function boxOf(strokes: readonly Subpath[]): Box {
 }
 
 function sayLeftOut({ texts, hidden }: LeftOut, report: Report): void {
-  if (hidden.length > 0)
-    report.add('note', 'hidden-left-out', hidden[0]!.offset, {
-      message: `What is not displayed or not visible was left out (${hidden.length}).`,
-      figures: { count: hidden.length },
-      remedy: 'Show it in the drawing program if it is wanted.',
-    });
-  if (texts.length > 0)
-    report.add('note', 'text-left-out', texts[0]!.offset, {
-      message: `Texts and pictures were left out (${texts.length}): they have no outline to measure.`,
-      figures: { count: texts.length },
-      remedy: 'Turn text into paths in the drawing program if it is wanted.',
-    });
+  if (hidden.length > 0) report.add('note', 'hidden-left-out', hidden[0]!.offset, { count: hidden.length });
+  if (texts.length > 0) report.add('note', 'text-left-out', texts[0]!.offset, { count: texts.length });
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,24 +1,30 @@
-import { type Finding, PatternError, type Severity, type Where } from '../errors.js';
+import type { Finding, PatternError, Severity, Where } from '../errors.js';
 import { mostFindingsOfAKind } from './limits.js';
+import { finding, type ReadingTellings, refusal } from './tellings.js';
 import { type Attribute, offsetWithin, type XmlDocument } from './xml.js';
 
-export interface Said {
-  readonly message: string;
-  readonly remedy: string;
+/** The piece and edge that something in a file speaks of. */
+export interface Owner {
   readonly piece?: string | undefined;
   readonly edge?: string | undefined;
-  readonly figures?: Readonly<Record<string, number>>;
 }
+
+type Code = keyof ReadingTellings & string;
 
 /** Gathers what is to be said of one file; every finding and error gets its place there. */
 export interface Report {
-  add(severity: Severity, code: string, at: number, said: Said): void;
-  addAt(severity: Severity, code: string, where: Where, said: Said): void;
+  add<C extends Code>(
+    severity: Severity,
+    code: C,
+    at: number,
+    facts: ReadingTellings[C],
+    owner?: Owner,
+  ): void;
   /** A finding made elsewhere, its place in the file already known. */
   take(finding: Finding): void;
   /** An error to throw, placed in the file. */
-  error(code: string, at: number, said: Said): PatternError;
-  where(at: number): Where;
+  refuse<C extends Code>(code: C, at: number, facts: ReadingTellings[C], owner?: Owner): PatternError;
+  where(at: number, owner?: Owner): Where;
   /** Where a character of an attribute's value stands in the file's text. */
   within(attribute: Attribute, index: number): number;
   /** Every finding so far; of a kind that came in masses the first ones and a count. */
@@ -28,42 +34,30 @@ export interface Report {
 export function reportOn(document: XmlDocument, file: string | undefined): Report {
   const found: Finding[] = [...document.findings];
   const counts = new Map<string, number>();
-  const where = (at: number): Where => ({ ...(file === undefined ? {} : { file }), ...document.place(at) });
-  const placed = (at: number, { piece, edge }: Said): Where => ({
-    ...where(at),
+  const named = file === undefined ? {} : { file };
+  const where = (at: number, { piece, edge }: Owner = {}): Where => ({
+    ...named,
+    ...document.place(at),
     ...(piece === undefined ? {} : { piece }),
     ...(edge === undefined ? {} : { edge }),
   });
-  const take = (finding: Finding): void => {
-    const count = (counts.get(finding.code) ?? 0) + 1;
-    counts.set(finding.code, count);
-    if (count <= mostFindingsOfAKind) found.push(finding);
+  const take = (one: Finding): void => {
+    const count = (counts.get(one.code) ?? 0) + 1;
+    counts.set(one.code, count);
+    if (count <= mostFindingsOfAKind) found.push(one);
   };
-  const addAt: Report['addAt'] = (severity, code, place, { message, remedy, figures }) =>
-    take({ severity, code, where: place, message, remedy, ...(figures ? { figures } : {}) });
   return {
-    add: (severity, code, at, said) => addAt(severity, code, placed(at, said), said),
-    addAt,
+    add: (severity, code, at, facts, owner) => take(finding(severity, code, where(at, owner), facts)),
     take,
-    error: (code, at, said) =>
-      new PatternError(code, { message: said.message, remedy: said.remedy, where: placed(at, said) }),
+    refuse: (code, at, facts, owner) => refusal(code, facts, where(at, owner)),
     where,
     within: (attribute, index) => offsetWithin(document.text, attribute, index),
     findings: () => [
       ...found,
-      ...[...counts].flatMap(([code, count]): Finding[] =>
+      ...[...counts].flatMap(([kind, count]): Finding[] =>
         count <= mostFindingsOfAKind
           ? []
-          : [
-              {
-                severity: 'note',
-                code,
-                where: file === undefined ? {} : { file },
-                message: `There are ${count - mostFindingsOfAKind} more findings of this kind.`,
-                figures: { count },
-                remedy: 'Mend the first ones; the others are like them.',
-              },
-            ],
+          : [finding('note', 'more-of-a-kind', named, { more: count - mostFindingsOfAKind, kind })],
       ),
     ],
   };

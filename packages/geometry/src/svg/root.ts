@@ -19,6 +19,12 @@ const defaultFontSize = 16;
 /** Pixels: what a browser gives a drawing that says nothing of its size; only percentages ever see it. */
 const defaultSize = { width: 300, height: 150 };
 
+/** How large a drawing is meant: so many times as drawn, or with so many mm to one of its own units. */
+export type DrawingScale = { readonly factor: number } | { readonly unitMm: number };
+
+/** How a drawing says how large it is: in units of length, in pixels, not at all, or so that it cannot be known. */
+export type ScaleSource = 'length' | 'pixels' | 'nothing' | 'viewbox' | 'percent' | 'width' | 'height';
+
 /**
  * The outer viewport: the map from the root's coordinates to mm. Width and height with a viewBox set the scale; with
  * one of them the other follows the viewBox; with neither (or percentages) one unit is one pixel of 1/96 in.
@@ -27,49 +33,70 @@ const defaultSize = { width: 300, height: 150 };
 export function outerViewport(
   root: Element,
   report: Report,
+  scale?: DrawingScale,
 ): { readonly map: Affine; readonly basis: LengthBasis } {
-  if (root.name !== 'svg')
-    throw report.error('not-svg', root.offset, {
-      message: 'The file is XML, but not an SVG drawing.',
-      remedy: 'Save the pattern as plain SVG.',
-    });
+  if (root.name !== 'svg') throw report.refuse('not-svg', root.offset, {});
+  const own = ownViewport(root, report);
+  if (!scale) return own;
+  const { a, b, c, d, e, f } = own.map;
+  const k = 'factor' in scale ? scale.factor : scale.unitMm / Math.sqrt(Math.abs(a * d - b * c));
+  return { map: { a: a * k, b: b * k, c: c * k, d: d * k, e: e * k, f: f * k }, basis: own.basis };
+}
+
+function ownViewport(root: Element, report: Report): { readonly map: Affine; readonly basis: LengthBasis } {
   const box = parseViewBox(attributeOf(root, 'viewBox'));
   const width = sizeOf(root, 'width'),
     height = sizeOf(root, 'height');
   const pixels: Affine = { a: mmPerPixel, b: 0, c: 0, d: mmPerPixel, e: 0, f: 0 };
+  const font = { fontSize: defaultFontSize, rootFontSize: defaultFontSize };
   if (!box || box === 'nothing') {
-    if (box === 'nothing')
-      report.add('warning', 'viewbox-empty', root.offset, {
-        message: 'The viewBox has no size, so nothing would be shown.',
-        remedy: 'Give the drawing a viewBox that holds it; it was read as if it had none.',
-      });
+    if (box === 'nothing') report.add('warning', 'viewbox-empty', root.offset, {});
     const inPixels = (mm: number | undefined): number | undefined =>
       mm === undefined ? undefined : mm / mmPerPixel;
     const basis = {
       width: inPixels(width) ?? defaultSize.width,
       height: inPixels(height) ?? defaultSize.height,
-      fontSize: defaultFontSize,
+      ...font,
     };
     return { map: pixels, basis };
   }
-  const basis = { width: box.width, height: box.height, fontSize: defaultFontSize };
   const given = width ?? (height === undefined ? undefined : (height * box.width) / box.height);
   const wide = given ?? box.width * mmPerPixel;
   const high = height ?? (wide * box.height) / box.width;
-  return { map: viewBoxMap(box, wide, high, attributeOf(root, 'preserveAspectRatio')), basis };
+  return {
+    map: viewBoxMap(box, wide, high, attributeOf(root, 'preserveAspectRatio')),
+    basis: { width: box.width, height: box.height, ...font },
+  };
 }
 
-/** A width or height of the root that says a size in no unit that SVG has; read as if it said nothing. */
-export const strangeSizes = (root: Element): readonly ('width' | 'height')[] =>
-  (['width', 'height'] as const).filter(name => {
-    const text = attributeOf(root, name)?.trim() ?? '';
-    return (
-      text !== '' &&
-      text !== 'auto' &&
-      !/^[+-]?\d*\.?\d+(e[+-]?\d+)?\s*(%|ex|ch|vw|vh|vmin|vmax)$/i.test(text) &&
-      sizeOf(root, name) === undefined
-    );
-  });
+/** Where the scale of a drawing comes from. `viewbox`, `percent`, `width`, `height`: what keeps it from being known. */
+export function scaleSource(root: Element): ScaleSource {
+  const written = attributeOf(root, 'viewBox');
+  const box = parseViewBox(written);
+  if (written !== undefined && written.trim() !== '' && (box === undefined || box === 'nothing'))
+    return 'viewbox';
+  if (written?.trim() === '') return 'viewbox';
+  for (const name of ['width', 'height'] as const) if (isStrange(root, name)) return name;
+  const units = (['width', 'height'] as const).map(name => unitOf(root, name));
+  if (box && units.some(unit => unit === 'length')) return 'length';
+  if (units.some(unit => unit === 'percent') && !units.some(unit => unit === 'pixels')) return 'percent';
+  return units.some(unit => unit === 'pixels') ? 'pixels' : 'nothing';
+}
+
+/** A width or height of the root that says a size in no unit that SVG has. */
+function isStrange(root: Element, name: 'width' | 'height'): boolean {
+  const text = attributeOf(root, name)?.trim() ?? '';
+  return text !== '' && text !== 'auto' && !relative.test(text) && sizeOf(root, name) === undefined;
+}
+
+const relative = /^[+-]?\d*\.?\d+(e[+-]?\d+)?\s*(%|ex|ch|vw|vh|vmin|vmax)$/i;
+
+function unitOf(root: Element, name: 'width' | 'height'): 'length' | 'pixels' | 'percent' | undefined {
+  const text = attributeOf(root, name)?.trim() ?? '';
+  if (relative.test(text)) return 'percent';
+  if (sizeOf(root, name) === undefined) return undefined;
+  return /(mm|cm|q|in|pt|pc)$/i.test(text) ? 'length' : 'pixels';
+}
 
 /** mm; `undefined` where nothing absolute is said. Font-relative sizes are of 16 pixels. */
 function sizeOf(root: Element, name: 'width' | 'height'): number | undefined {

@@ -1,3 +1,5 @@
+import type { FaultReason } from './tellings.js';
+
 /** Reads numbers, flags and separators of SVG's attribute grammars from a text, character by character. */
 export interface Scanner {
   index(): number;
@@ -16,21 +18,21 @@ export interface Scanner {
   /** A single 0 or 1. */
   flag(): boolean;
   value(): number;
-  /** Why the last read failed, for a message; quotes nothing. */
-  reason(): string;
+  /** Why the last read failed, for a telling. */
+  reason(): FaultReason;
 }
 
 export function scanner(text: string): Scanner {
   const end = text.length;
   let i = 0;
   let value = 0;
-  let reason = '';
+  let reason: FaultReason = 'number-expected';
   let dangling = false;
 
   const space = (): void => {
     while (i < end && isSpace(text.charCodeAt(i))) i++;
   };
-  const fail = (why: string): false => {
+  const fail = (why: FaultReason): false => {
     reason = why;
     return false;
   };
@@ -53,7 +55,7 @@ export function scanner(text: string): Scanner {
       if (dangling) {
         i++;
         space();
-        reason = 'a number was expected after a comma';
+        reason = 'number-after-comma';
       }
       if (i < end && startsNumber(text.charCodeAt(i))) {
         dangling = false;
@@ -64,7 +66,7 @@ export function scanner(text: string): Scanner {
     danglingComma: () => dangling,
     flag() {
       const code = text.charCodeAt(i);
-      if (code !== zero && code !== zero + 1) return fail('an arc flag is 0 or 1');
+      if (code !== zero && code !== zero + 1) return fail('arc-flag');
       value = code - zero;
       i++;
       return true;
@@ -93,7 +95,7 @@ export function scanner(text: string): Scanner {
       }
       if (digits === 0) {
         i = from;
-        return fail(i < end ? 'a number was expected' : 'it ends where a number was expected');
+        return fail(i < end ? 'number-expected' : 'ends-early');
       }
       const hasExponent = (code | 0x20) === letterE && skipExponent();
       // Fifteen digits and a power of ten up to 22 are exact, so one division rounds once, as Number() does.
@@ -101,7 +103,7 @@ export function scanner(text: string): Scanner {
         hasExponent || digits > 15 || decimals > 22
           ? Number(text.slice(from, i))
           : (isNegative ? -mantissa : mantissa) / powersOfTen[decimals]!;
-      return Math.abs(value) < tooLarge || fail('a number is too large');
+      return Math.abs(value) < tooLarge || fail('number-too-large');
     },
     value: () => value,
     reason: () => reason,

@@ -2,6 +2,7 @@ import type { Affine } from '../affine.js';
 import { drawPathData } from './path-data.js';
 import { penThrough, type StrokePen, type Subpath } from './pen.js';
 import { scanner } from './scan.js';
+import type { FaultReason } from './tellings.js';
 import { type LengthBasis, svgLength } from './transform.js';
 
 /** The elements that draw geometry. */
@@ -19,7 +20,7 @@ export const shapeNames: ReadonlySet<string> = new Set([
 export interface ShapeFault {
   readonly attribute: string;
   readonly index?: number;
-  readonly reason: string;
+  readonly reason: FaultReason;
 }
 
 export interface DrawnShape {
@@ -160,7 +161,7 @@ function lengthsOf(read: Read, basis: LengthBasis): Lengths {
     const text = read(name);
     if (text === undefined || text.trim() === 'auto') return undefined;
     const value = svgLength(text, basis, axis);
-    if (value === undefined) fault ??= { attribute: name, reason: 'it is not a length' };
+    if (value === undefined) fault ??= { attribute: name, reason: 'no-length' };
     return value;
   };
   return {
@@ -168,7 +169,7 @@ function lengthsOf(read: Read, basis: LengthBasis): Lengths {
     positive(name, axis) {
       const value = get(name, axis);
       if (value === undefined || value >= 0) return value;
-      fault ??= { attribute: name, reason: 'it is negative' };
+      fault ??= { attribute: name, reason: 'negative' };
       return undefined;
     },
     with: subpaths => (fault ? { subpaths, fault } : { subpaths }),

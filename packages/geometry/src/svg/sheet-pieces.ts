@@ -1,4 +1,4 @@
-import type { EdgeKind } from '../pattern/types.js';
+import type { EdgeKind, EdgeRole, PieceRole } from '../pattern/types.js';
 
 /** What a sheet says of a piece that the drawing shows as one closed path. Lengths in mm. */
 export interface SheetPiece {
@@ -8,6 +8,10 @@ export interface SheetPiece {
   readonly edges?: readonly string[];
   /** Kinds by edge name; absent = seam. */
   readonly kinds?: Readonly<Record<string, EdgeKind>>;
+  /** Roles by edge name; absent = guessed. */
+  readonly roles?: Readonly<Record<string, EdgeRole>>;
+  /** What the piece is; absent = guessed. */
+  readonly role?: PieceRole;
   /** Of every seam and hem edge; absent = what the drawing says. */
   readonly allowance?: number;
   readonly title?: string;

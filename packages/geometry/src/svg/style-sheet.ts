@@ -51,11 +51,7 @@ export function styleSheetOf(document: XmlDocument, report: Report): StyleSheet 
         byKey.set(selector, [...(byKey.get(selector) ?? []), { specificity, order: order++, declarations }]);
       }
     }
-    if (isPassedOver)
-      report.add('warning', 'style-rule-left-out', style.offset, {
-        message: 'A style sheet hides or moves shapes by a selector that is not followed.',
-        remedy: 'Check that nothing hidden was read; save as plain SVG with inline styles if it was.',
-      });
+    if (isPassedOver) report.add('warning', 'style-rule-left-out', style.offset, {});
   }
   if (byKey.size === 0) return () => undefined;
   return element => matching(element, byKey);

@@ -7,6 +7,8 @@ export interface LengthBasis {
   readonly width: number;
   readonly height: number;
   readonly fontSize: number;
+  /** Of the root element: what `rem` counts. */
+  readonly rootFontSize: number;
 }
 
 /**
@@ -132,7 +134,8 @@ export function svgLength(text: string, basis: LengthBasis, axis: 'x' | 'y' | 'o
   const unit = match![2]?.toLowerCase();
   if (unit === undefined) return n;
   if (unit === '%') return (n / 100) * spanOf(basis, axis);
-  if (unit === 'em' || unit === 'rem') return n * basis.fontSize;
+  if (unit === 'em') return n * basis.fontSize;
+  if (unit === 'rem') return n * basis.rootFontSize;
   if (unit === 'ex') return n * basis.fontSize * exPerEm;
   const per = pixelsPer[unit];
   return per === undefined ? undefined : n * per;

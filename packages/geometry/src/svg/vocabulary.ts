@@ -1,7 +1,19 @@
-import type { CornerRule, EdgeKind, FabricRole, LineKind, NotchStyle } from '../pattern/types.js';
+import type {
+  CornerRule,
+  EdgeKind,
+  FabricRole,
+  FasteningKind,
+  Finish,
+  LineKind,
+  NotchStyle,
+  PleatKind,
+  TakenUp,
+} from '../pattern/types.js';
 import type { LengthUnit } from '../units.js';
 
-/** The words of our convention on plain SVG (pattern SVG, design of the format): attribute values and their places. */
+// The words of our convention on plain SVG: what attributes may say, and where each of them says something. How each
+// is meant, with a drawn example, stands in `reference.ts`.
+
 export const units: readonly LengthUnit[] = ['mm', 'cm', 'in'];
 export const edgeKinds: readonly EdgeKind[] = ['seam', 'hem', 'fold', 'raw'];
 export const cornerRules: readonly CornerRule[] = ['mitre', 'pressed-open', 'turned-up'];
@@ -17,34 +29,108 @@ export const lineKinds: readonly LineKind[] = [
 ];
 export const fabricRoles: readonly FabricRole[] = ['main', 'contrast', 'lining', 'interfacing', 'stabiliser'];
 export const pressings = ['start', 'end', 'open'] as const;
+export const pleatKinds: readonly PleatKind[] = ['knife', 'box', 'inverted', 'tuck'];
+export const ends = ['start', 'end'] as const;
+export const finishes: readonly Finish[] = [
+  'turned once',
+  'turned twice',
+  'rolled',
+  'faced',
+  'bound',
+  'banded',
+];
+export const stretchWays = ['across', 'along'] as const;
+export const takenUpWays: readonly TakenUp[] = ['eased', 'gathered', 'stretched', 'pleated'];
+export const fasteningKinds: readonly FasteningKind[] = [
+  'zip',
+  'buttons',
+  'hooks',
+  'snaps',
+  'elastic',
+  'drawcord',
+];
 export const yesNo = ['yes', 'no'] as const;
 export const drawnLines = ['stitching', 'cutting'] as const;
 
+/** The version of the convention that is written; a file that names none is of before there were versions. */
+export const version = 2;
+
 /** What an element stands for: the attribute that says so, strongest first. */
-export const meanings = ['notch', 'dart', 'edge', 'line', 'mark', 'outline'] as const;
+export const meanings = ['notch', 'dart', 'pleat', 'edge', 'line', 'mark', 'outline'] as const;
 export type Meaning = (typeof meanings)[number];
 
-/** Attributes (without `data-`) that say something wherever they stand, being inherited or harmless. */
-const everywhere = ['allowance', 'included-allowance', 'line-drawn', 'derived', 'name'];
+/** Where an attribute says something: `any` where it is inherited or harmless. */
+export type Place = Meaning | 'root' | 'piece' | 'any';
 
-/** Attributes that say something on an element of each meaning; `root` and `piece` besides. */
-const spoken: Readonly<Record<Meaning | 'root' | 'piece', readonly string[]>> = {
-  root: ['pattern', 'unit'],
-  piece: ['piece', 'title', 'cut', 'mirrored', 'fabric', 'note', 'role'],
-  edge: ['edge', 'kind', 'corner-start', 'corner-end', 'opening', 'role'],
-  dart: ['dart', 'pressed'],
-  notch: ['notch', 'on'],
-  line: ['line', 'role'],
-  mark: ['mark', 'role'],
+/** Every attribute of ours, without `data-`, and where it says something. */
+export const attributes = {
+  paperhinge: ['root'],
+  pattern: ['root'],
+  unit: ['root'],
+  tolerance: ['root'],
+  size: ['any'],
+  piece: ['piece'],
+  title: ['piece'],
+  cut: ['piece'],
+  mirrored: ['piece'],
+  layers: ['piece'],
+  'right-side-up': ['piece'],
+  'also-cut': ['piece'],
+  fabric: ['piece'],
+  'greatest-stretch': ['piece'],
+  note: ['piece'],
+  edge: ['edge'],
+  role: ['piece', 'edge', 'line', 'mark'],
+  kind: ['edge'],
+  allowance: ['any'],
+  'corner-start': ['edge'],
+  'corner-end': ['edge'],
+  opening: ['edge'],
+  finish: ['edge'],
+  topstitch: ['edge'],
+  interfacing: ['edge'],
+  dart: ['dart'],
+  pressed: ['dart'],
+  pleat: ['pleat'],
+  'pleat-kind': ['pleat'],
+  towards: ['pleat'],
+  stitched: ['pleat'],
+  notch: ['notch'],
+  on: ['notch'],
+  line: ['line'],
+  mark: ['mark'],
+  name: ['any'],
   outline: ['outline'],
-};
+  'line-drawn': ['any'],
+  'included-allowance': ['any'],
+  derived: ['any'],
+} as const satisfies Readonly<Record<string, readonly Place[]>>;
+
+export type AttributeName = keyof typeof attributes;
 
 /** Every attribute of ours, without `data-`. */
-export const ourAttributes: readonly string[] = [...everywhere, ...Object.values(spoken).flat()];
+export const ourAttributes = Object.keys(attributes) as readonly AttributeName[];
 
 /** Attributes that only our patterns carry; drawing programs write `data-name` and the like of their own. */
 export const telling: readonly string[] = ['pattern', 'piece', ...meanings].map(name => `data-${name}`);
 
-export function speaks(attribute: string, roles: readonly (Meaning | 'root' | 'piece')[]): boolean {
-  return everywhere.includes(attribute) || roles.some(role => spoken[role].includes(attribute));
-}
+/** Where an attribute says something; nothing for one that is not ours. */
+export const placesOf = (attribute: string): readonly Place[] =>
+  Object.hasOwn(attributes, attribute) ? attributes[attribute as AttributeName] : [];
+
+/** Keys of the JSON block in `metadata`, and of what stands in it. */
+export const metadataKeys = ['seams', 'fabrics', 'fastenings', 'madeFor'] as const;
+export const seamKeys = ['a', 'b', 'ease', 'takenUp', 'tolerance'] as const;
+export const fabricKeys = ['width', 'stretch', 'recovery', 'nap', 'repeat', 'role'] as const;
+export const fasteningKeys = [
+  'kind',
+  'along',
+  'length',
+  'count',
+  'spacing',
+  'size',
+  'relaxed',
+  'sort',
+  'overlap',
+  'underlap',
+] as const;

@@ -4,12 +4,12 @@ import { budget } from './budget.js';
 import { deepestUse } from './limits.js';
 import type { Subpath } from './pen.js';
 import type { Report } from './report.js';
-import { outerViewport } from './root.js';
+import { type DrawingScale, outerViewport } from './root.js';
 import { drawShape, type ShapeFault, shapeNames } from './shapes.js';
 import { propertyOf, type StyleSheet } from './style.js';
 import { type LengthBasis, parseTransform, svgLength, transformOrigin } from './transform.js';
 import { parseViewBox, viewBoxMap } from './viewport.js';
-import { attributeOf, type Element, elementLabel, type XmlDocument } from './xml.js';
+import { attributeOf, type Element, elementFacts, type XmlDocument } from './xml.js';
 
 /** An element where it is shown: `outer` leads outwards through groups and, from a `use`, on to what encloses that. */
 export interface Shown {
@@ -29,6 +29,8 @@ export interface WalkOptions {
   /** What is done about faulty geometry: a finding, or an error thrown. */
   readonly onFault: (element: Element, fault: ShapeFault, outer: Shown | undefined) => void;
   readonly sheet: StyleSheet;
+  /** Instead of the size that the drawing gives itself. */
+  readonly scale?: DrawingScale | undefined;
 }
 
 /** How many of what was not read, for one finding each. */
@@ -71,7 +73,7 @@ export function walk(
     hidden: Element[] = [];
   const left = budget(report);
   let ids: ReadonlyMap<string, Element> | undefined;
-  const { map, basis } = outerViewport(document.root, report);
+  const { map, basis } = outerViewport(document.root, report, options.scale);
   const stack: Visit[] = [
     { element: document.root, outer: undefined, map, basis, visible: true, within: undefined },
   ];
@@ -126,7 +128,7 @@ function enter(here: Visit, { sheet, onFault }: WalkOptions): Visit {
   const { element, basis } = here;
   let { map } = here;
   const fault = (attribute: string): void =>
-    onFault(element, { attribute, reason: 'it was not understood' }, here.outer);
+    onFault(element, { attribute, reason: 'not-understood' }, here.outer);
   const style = attributeOf(element, 'style');
   const fromCss = style?.includes('transform') || sheet(element)?.has('transform');
   const written = fromCss ? propertyOf(element, 'transform', sheet) : attributeOf(element, 'transform');
@@ -144,12 +146,15 @@ function enter(here: Visit, { sheet, onFault }: WalkOptions): Visit {
   const fontSize =
     size === undefined
       ? undefined
-      : svgLength(size, { width: basis.fontSize, height: basis.fontSize, fontSize: basis.fontSize }, 'x');
+      : svgLength(size, { ...basis, width: basis.fontSize, height: basis.fontSize }, 'x');
   const visibility = propertyOf(element, 'visibility', sheet);
   return {
     ...here,
     map,
-    basis: fontSize === undefined ? basis : { ...basis, fontSize },
+    basis:
+      fontSize === undefined
+        ? basis
+        : { ...basis, fontSize, ...(here.outer === undefined ? { rootFontSize: fontSize } : {}) },
     visible:
       visibility === undefined || visibility === 'inherit'
         ? here.visible
@@ -193,34 +198,21 @@ function contentOf(here: Visit): Omit<Visit, 'element' | 'outer'> | undefined {
 function targetOf(here: Visit, ids: ReadonlyMap<string, Element>, report: Report): Visit | undefined {
   const { element, basis, within } = here;
   const href = (attributeOf(element, 'href') ?? attributeOf(element, 'xlink:href') ?? '').trim();
-  const say = (code: string, message: string, remedy: string): undefined => {
-    report.add('warning', code, element.offset, { message, remedy });
+  const say = (code: 'reference-outside' | 'reference-missing' | 'reference-loop'): undefined => {
+    report.add('warning', code, element.offset, elementFacts(element));
   };
-  if (!href.startsWith('#'))
-    return say(
-      'reference-outside',
-      `What ${elementLabel(element)} shows is not in this file.`,
-      'Copy it into the drawing.',
-    );
+  if (!href.startsWith('#')) return say('reference-outside');
   const target = ids.get(href.slice(1));
-  if (!target)
-    return say(
-      'reference-missing',
-      `What ${elementLabel(element)} shows does not exist.`,
-      'Remove it, or give its target that id.',
-    );
+  if (!target) return say('reference-missing');
   const encloses = (a: Element, b: Element): boolean => a.index <= b.index && b.index <= a.last;
   let isLoop = encloses(target, element);
   for (let link = within; link && !isLoop; link = link.next) isLoop = link.target === target;
-  if (isLoop)
-    return say(
-      'reference-loop',
-      `What ${elementLabel(element)} shows holds itself.`,
-      'Remove the inner use.',
-    );
+  if (isLoop) return say('reference-loop');
   const depth = (within?.depth ?? 0) + 1;
-  if (depth > deepestUse)
-    return say('reference-too-deep', 'A use shows a use, and so on, over 100 deep.', 'Simplify the drawing.');
+  if (depth > deepestUse) {
+    report.add('warning', 'reference-too-deep', element.offset, { most: deepestUse });
+    return undefined;
+  }
   const x = svgLength(attributeOf(element, 'x') ?? '0', basis, 'x') ?? 0;
   const y = svgLength(attributeOf(element, 'y') ?? '0', basis, 'y') ?? 0;
   return {

@@ -2,11 +2,21 @@ import { type Box, boxAround } from '../curve/bounds.js';
 import { cuttingLine } from '../cutting-line/cutting-line.js';
 import { boundsOfPath } from '../path/bounds.js';
 import type { Path } from '../path/path.js';
-import { dartsOf, edgeNamed, edgeNames, outlinePath, partsOfEdge } from '../pattern/outline.js';
-import type { Dart, Pattern, Piece, PieceLine } from '../pattern/types.js';
+import {
+  dartsOf,
+  edgeNamed,
+  edgeNames,
+  foldEdgeOf,
+  outlinePath,
+  partsOfEdge,
+  pleatsOf,
+} from '../pattern/outline.js';
+import type { Dart, Pattern, Piece, PieceLine, Pleat } from '../pattern/types.js';
+import { alsoCutText } from './also-cut-text.js';
 import { notchStrokes } from './notch-drawing.js';
 import { toPathData, toSvgNumber } from './path-text.js';
 import { titlePlace } from './title-place.js';
+import { version } from './vocabulary.js';
 import { metadataOf } from './write-metadata.js';
 import { attribute, xmlJson, xmlText } from './xml-text.js';
 
@@ -34,7 +44,7 @@ export function writePattern(pattern: Pattern): string {
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}"` +
-      `${attribute('data-pattern', pattern.name)}${attribute('data-unit', pattern.unit)}${isOutside ? ' overflow="visible"' : ''}>`,
+      `${rootAttributes(pattern)}${isOutside ? ' overflow="visible"' : ''}>`,
     `  <title>${xmlText(pattern.name)}</title>`,
     `  <metadata>${xmlJson(metadataOf(pattern), '  ')}</metadata>`,
     ...drawn.flatMap(({ piece, cutting }) => pieceLines(piece, cutting)),
@@ -42,6 +52,13 @@ export function writePattern(pattern: Pattern): string {
     '',
   ].join('\n');
 }
+
+const rootAttributes = ({ name, unit, size, tolerance }: Pattern): string =>
+  attribute('data-paperhinge', version) +
+  attribute('data-pattern', name) +
+  attribute('data-unit', unit) +
+  attribute('data-size', size) +
+  attribute('data-tolerance', millimetres(tolerance));
 
 const strokes = {
   cutting: ' stroke-width="0.7"',
@@ -51,16 +68,12 @@ const strokes = {
 } as const;
 
 function pieceLines(piece: Piece, cutting: Path): readonly string[] {
-  const { cutting: cut } = piece;
-  const open =
-    `  <g${attribute('data-piece', piece.name)}${attribute('data-title', piece.title)}${attribute('data-cut', cut.count)}` +
-    `${attribute('data-mirrored', cut.mirrored ? 'yes' : 'no')}${attribute('data-fabric', cut.fabric)}` +
-    `${attribute('data-note', cut.note)}${role(piece)} fill="none" stroke="#222222">`;
   return [
-    open,
+    `  <g${pieceAttributes(piece)} fill="none" stroke="#222222">`,
     `    <path data-derived="cutting-line"${strokes.cutting} d="${toPathData(cutting)}"/>`,
     ...edgeNames(piece).map(name => edgeLine(piece, name)),
     ...dartsOf(piece).map(dartLine),
+    ...pleatsOf(piece).map(pleatLine),
     ...piece.lines.map(lineLine),
     ...piece.marks.map(
       mark =>
@@ -75,9 +88,27 @@ function pieceLines(piece: Piece, cutting: Path): readonly string[] {
   ];
 }
 
+function pieceAttributes(piece: Piece): string {
+  const { cutting, alsoCut, greatestStretch } = piece;
+  const hasFold = foldEdgeOf(piece) !== undefined;
+  return (
+    attribute('data-piece', piece.name) +
+    attribute('data-title', piece.title) +
+    role(piece) +
+    attribute('data-cut', cutting.count) +
+    attribute('data-mirrored', cutting.mirrored ? 'yes' : 'no') +
+    attribute('data-layers', cutting.layers) +
+    attribute('data-right-side-up', cutting.rightSideUp ? 'yes' : undefined) +
+    attribute('data-fabric', cutting.fabric) +
+    attribute('data-note', cutting.note) +
+    attribute('data-also-cut', alsoCut?.length ? alsoCutText(alsoCut, hasFold) : undefined) +
+    attribute('data-greatest-stretch', greatestStretch)
+  );
+}
+
 function edgeLine(piece: Piece, name: string): string {
   const edge = edgeNamed(piece, name);
-  const { kind, allowance, corners, opening } = edge;
+  const { kind, allowance, corners } = edge;
   // One path for one edge: a stroke for each part, where darts interrupt it.
   const data = partsOfEdge(piece, name)
     .map(part => toPathData(part.path))
@@ -87,12 +118,15 @@ function edgeLine(piece: Piece, name: string): string {
     `    <path${attribute('data-edge', name)}${attribute('data-kind', kind === 'seam' ? undefined : kind)}${role(edge)}` +
     `${attribute('data-allowance', hasAllowance ? millimetres(allowance) : undefined)}` +
     `${attribute('data-corner-start', corners.start)}${attribute('data-corner-end', corners.end)}` +
-    `${attribute('data-opening', opening === undefined ? undefined : millimetres(opening))}` +
+    `${attribute('data-opening', millimetres(edge.opening))}${attribute('data-finish', edge.finish)}` +
+    `${attribute('data-topstitch', millimetres(edge.topstitch))}` +
+    `${attribute('data-interfacing', millimetres(edge.interfacing))}` +
     `${kind === 'fold' ? strokes.fold : strokes.stitching} d="${data}"/>`
   );
 }
 
-const millimetres = (mm: number): string => `${toSvgNumber(mm)} mm`;
+const millimetres = (mm: number | undefined): string | undefined =>
+  mm === undefined ? undefined : `${toSvgNumber(mm)} mm`;
 
 const dartLine = ({ name, legs, pressed }: Dart): string =>
   `    <path${attribute('data-dart', name)}${attribute('data-pressed', pressed)}${strokes.stitching} d="${toPathData({ segments: [...legs[0].segments, ...legs[1].segments] })}"/>`;
@@ -100,6 +134,10 @@ const dartLine = ({ name, legs, pressed }: Dart): string =>
 /** A role is written where it was given; a guess is made anew by whoever reads, and never hardens into a fact. */
 const role = (thing: { readonly role?: string; readonly roleGuessed?: true }): string =>
   attribute('data-role', thing.roleGuessed ? undefined : thing.role);
+
+const pleatLine = ({ name, kind, towards, stitched, mouth }: Pleat): string =>
+  `    <path${attribute('data-pleat', name)}${attribute('data-pleat-kind', kind)}${attribute('data-towards', towards)}` +
+  `${attribute('data-stitched', stitched > 0 ? millimetres(stitched) : undefined)}${strokes.inside} d="${toPathData(mouth)}"/>`;
 
 const lineLine = (line: PieceLine): string => {
   const { kind, name, path } = line;

@@ -1,5 +1,4 @@
-import { PatternError } from '../errors.js';
-import { quoted } from '../naming.js';
+import { refusal } from './tellings.js';
 
 /** Everything XML 1.0 allows in a document (section 2.2); lone surrogates are not among it. */
 const notXml = /[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\u{10000}-\u{10ffff}]/u;
@@ -19,11 +18,7 @@ const escapes: Readonly<Record<string, string>> = {
  * @throws PatternError `name-not-writable` for characters that no XML file can hold
  */
 export function xmlText(text: string): string {
-  if (notXml.test(text))
-    throw new PatternError('name-not-writable', {
-      message: `The name ${quoted(text)} holds a character that a drawing cannot carry.`,
-      remedy: 'Leave out control characters.',
-    });
+  if (notXml.test(text)) throw refusal('name-not-writable', { name: text });
   return text.replace(/[&<>"\t\n\r]/g, character => escapes[character]!);
 }
 

@@ -1,8 +1,8 @@
 import { SaxesParser } from 'saxes';
-import { type Finding, locating, PatternError, type Where } from '../errors.js';
-import { quoted } from '../naming.js';
+import { type Finding, locating } from '../errors.js';
 import { decodeXml } from './decode.js';
 import { mostElements } from './limits.js';
+import { finding, refusal } from './tellings.js';
 
 /** One attribute: its value and where in the file's text that value starts. */
 export interface Attribute {
@@ -69,14 +69,11 @@ export function parseXml(source: Uint8Array | string, file?: string): XmlDocumen
 
   parser.on('error', error => {
     if (error.message.endsWith('undefined entity.')) {
-      if (findings.length === 0) findings.push(entityFinding({ ...named, ...place(parser.position) }));
+      if (findings.length === 0)
+        findings.push(finding('warning', 'entity-not-expanded', { ...named, ...place(parser.position) }, {}));
       return;
     }
-    throw new PatternError('not-xml', {
-      message: `The file is not well-formed XML: ${plainReason(error.message)}.`,
-      remedy: 'Open it in a drawing program and save it as plain SVG.',
-      where: { ...named, ...place(Math.max(0, parser.position - 1)) },
-    });
+    throw refusal('not-xml', {}, { ...named, ...place(Math.max(0, parser.position - 1)) });
   });
   parser.on('opentagstart', tag => {
     attributes = new Map();
@@ -89,11 +86,7 @@ export function parseXml(source: Uint8Array | string, file?: string): XmlDocumen
   });
   parser.on('opentag', tag => {
     if (count >= mostElements)
-      throw new PatternError('too-many-elements', {
-        message: `The drawing has over ${mostElements} elements.`,
-        remedy: 'Save the pattern pieces alone, or split the drawing into several files.',
-        where: { ...named, ...place(start) },
-      });
+      throw refusal('too-many-elements', { most: mostElements }, { ...named, ...place(start) });
     const parent = open.at(-1);
     const prefixes = namespaces(parent?.prefixes ?? noPrefixes, attributes);
     const colon = tag.name.indexOf(':');
@@ -145,21 +138,6 @@ const speaksSvg = (namespace: string | undefined, prefix: string): boolean =>
   (namespace === undefined && (prefix === '' || prefix === 'svg')) ||
   /^&\w+;$/.test(namespace ?? '');
 
-const entityFinding = (where: Where): Finding => ({
-  severity: 'warning',
-  code: 'entity-not-expanded',
-  where,
-  message: 'The file uses entities of its own; they are not expanded.',
-  remedy: 'If something is missing, save the drawing as plain SVG.',
-});
-
-/** The parser's reason without line, and without what it quotes of the file. */
-const plainReason = (message: string): string =>
-  message
-    .replace(/^[^:]*:?\d+:\d+:\s*/, '')
-    .replace(/:.*$/s, '')
-    .replace(/\.$/, '');
-
 function placesIn(text: string): (offset: number) => Place {
   let starts: number[] | undefined;
   return offset => {
@@ -192,8 +170,8 @@ export function offsetWithin(text: string, attribute: Attribute, index: number):
 export const attributeOf = (element: Element, name: string): string | undefined =>
   element.attributes.get(name)?.value;
 
-/** For messages: an element by its name and id. */
-export function elementLabel(element: Element): string {
+/** For tellings: an element by its name and id. */
+export function elementFacts(element: Element): { readonly element: string; readonly id?: string } {
   const id = attributeOf(element, 'id');
-  return id === undefined ? `a ${element.name}` : `the ${element.name} ${quoted(id)}`;
+  return { element: element.name, ...(id === undefined ? {} : { id }) };
 }

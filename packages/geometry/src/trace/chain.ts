@@ -1,6 +1,6 @@
-import { PatternError } from '../errors.js';
-import { quoted } from '../naming.js';
+import type { PatternError } from '../errors.js';
 import { joined, type Path, pathEnd, pathStart, reversedPath } from '../path/path.js';
+import { refusal } from '../pattern/tellings.js';
 import { signedArea } from '../region/area.js';
 import { coincidenceTolerance, joiningGap } from '../tolerance.js';
 import { distance, lerp, type Point } from '../vector.js';
@@ -101,22 +101,13 @@ function openOutline(strands: readonly Strand[], lonely: readonly End[]): Patter
     if (d < gap) [nearest, gap] = [other, d];
   }
   const name = strands[end.strand]!.name;
-  const message = nearest
-    ? `The outline is open: the end of ${quoted(name)} is ${gap.toFixed(2)} mm from the nearest free end, that of ${quoted(strands[nearest.strand]!.name)}.`
-    : `The outline is open: no other end lies at the end of ${quoted(name)}.`;
-  return new PatternError('open-outline', {
-    message,
-    remedy: `Draw the edges so that their ends meet (within ${joiningGap} mm).`,
-    where: { edge: name },
-  });
+  const facts = nearest
+    ? { gapMm: gap, between: [name, strands[nearest.strand]!.name] }
+    : { between: [name] };
+  return refusal('open-outline', facts, { edge: name });
 }
 
-const inParts = (name: string): PatternError =>
-  new PatternError('outline-in-parts', {
-    message: `The edges make more than one ring; ${quoted(name)} is not in the first.`,
-    remedy: 'Give each ring a piece of its own, or check where the edges meet.',
-    where: { edge: name },
-  });
+const inParts = (name: string): PatternError => refusal('outline-in-parts', { name }, { edge: name });
 
 /** Joints are one and the same point; arithmetic of two middles may differ in the last digit. */
 function exactlyJoined<S extends Strand>(ring: readonly S[]): readonly S[] {
@@ -126,11 +117,7 @@ function exactlyJoined<S extends Strand>(ring: readonly S[]): readonly S[] {
 
 function clockwise<S extends Strand>(ring: readonly S[]): readonly S[] {
   const area = signedArea(joined(...ring.map(s => s.path)));
-  if (Math.abs(area) <= coincidenceTolerance)
-    throw new PatternError('outline-without-area', {
-      message: 'The outline encloses nothing.',
-      remedy: 'Check that its edges are not drawn on top of each other.',
-    });
+  if (Math.abs(area) <= coincidenceTolerance) throw refusal('outline-without-area', {});
   if (area > 0) return ring;
   const [first, ...rest] = ring.map(s => ({ ...s, path: reversedPath(s.path) }));
   return [first!, ...rest.reverse()];

@@ -1,5 +1,5 @@
 import { endOf, startOf } from '../curve/segment.js';
-import { PatternError } from '../errors.js';
+import type { PatternError } from '../errors.js';
 import {
   endTangent,
   joined,
@@ -10,6 +10,7 @@ import {
   reversedPath,
   startTangent,
 } from '../path/path.js';
+import { refusal } from '../pattern/tellings.js';
 import { signedArea } from '../region/area.js';
 import { coincidenceTolerance, cornerTurn, joiningGap } from '../tolerance.js';
 import { angleBetween, distance, lerp } from '../vector.js';
@@ -39,11 +40,25 @@ export function edgesOfClosedPath(drawn: Path, names?: readonly string[]): reado
     else chains.push(joined(chains.pop()!, pathOf(segments[index]!)));
   }
   if (names && names.length !== chains.length)
-    throw new PatternError('edge-names-do-not-fit', {
-      message: `The outline has ${chains.length} edges between its corners, and ${names.length} names are given.`,
-      remedy: 'Name every edge, clockwise from the corner at or after the first point of the path.',
-    });
+    throw refusal('edge-names-do-not-fit', { edges: chains.length, names: names.length });
   return chains.map((chain, i) => ({ name: names?.[i] ?? `edge-${i + 1}`, path: chain }));
+}
+
+/** mm: the closing line that {@link edgesOfClosedPath} leaves away, shorter than a gap; `undefined` where there is none. */
+export function closingSide(drawn: Path): number | undefined {
+  const path = withoutPoints(drawn);
+  const last = path?.segments.at(-1);
+  return path && last && isClosingLine(path) ? distance(startOf(last), endOf(last)) : undefined;
+}
+
+/** A closing line of less than the gap is what an editor leaves where a curve already came home. */
+function isClosingLine(path: Path): boolean {
+  const last = path.segments.at(-1)!;
+  return (
+    distance(pathStart(path), pathEnd(path)) <= coincidenceTolerance &&
+    path.segments.length > 2 &&
+    distance(startOf(last), endOf(last)) <= joiningGap
+  );
 }
 
 function closedUp(drawn: Path): Path {
@@ -52,19 +67,8 @@ function closedUp(drawn: Path): Path {
   const start = pathStart(path),
     end = pathEnd(path);
   const gap = distance(start, end);
-  if (gap > joiningGap)
-    throw new PatternError('open-outline', {
-      message: `The outline is open: its ends are ${gap.toFixed(2)} mm apart.`,
-      remedy: 'Close the path in the drawing program.',
-    });
-  // A closing line of less than the gap is what an editor leaves where a curve already came home.
-  const last = path.segments.at(-1)!;
-  if (
-    gap <= coincidenceTolerance &&
-    path.segments.length > 2 &&
-    distance(startOf(last), endOf(last)) <= joiningGap
-  )
-    return closedUp({ segments: path.segments.slice(0, -1) });
+  if (gap > joiningGap) throw refusal('open-outline', { gapMm: gap });
+  if (isClosingLine(path)) return closedUp({ segments: path.segments.slice(0, -1) });
   const middle = lerp(start, end, 1 / 2);
   return withEnds(path, middle, middle);
 }
@@ -75,8 +79,4 @@ function clockwise(path: Path): Path {
   return area > 0 ? path : reversedPath(path);
 }
 
-const withoutArea = (): PatternError =>
-  new PatternError('outline-without-area', {
-    message: 'The outline encloses nothing.',
-    remedy: 'Check that the path goes round the piece.',
-  });
+const withoutArea = (): PatternError => refusal('outline-without-area', {});

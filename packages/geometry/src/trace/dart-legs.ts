@@ -1,5 +1,5 @@
-import { PatternError } from '../errors.js';
 import { endTangent, type Path, pathOf, pathStart, startTangent } from '../path/path.js';
+import { refusal } from '../pattern/tellings.js';
 import { angleBetween, type Point } from '../vector.js';
 
 /**
@@ -16,11 +16,7 @@ export function dartLegs(path: Path): { readonly legs: readonly [Path, Path]; re
     );
     if (turn > sharpest) [apexAt, sharpest] = [i, turn];
   }
-  if (apexAt === 0)
-    throw new PatternError('dart-without-apex', {
-      message: 'A dart has no point: its stroke has no corner.',
-      remedy: "Draw it from one leg's end to the point and back to the other leg's end: M leg L point L leg.",
-    });
+  if (apexAt === 0) throw refusal('dart-without-apex', {});
   const legs = [{ segments: segments.slice(0, apexAt) }, { segments: segments.slice(apexAt) }] as const;
   return { legs, apex: pathStart(legs[1]) };
 }

@@ -5,11 +5,14 @@ import { instead } from './instead.js';
 import { roles } from './roles.js';
 
 export const pattern: Tellings<PatternTellings> = {
-  'length-not-understood': () => ({
-    message: 'A length was not understood.',
+  'length-not-understood': ({ attribute }, say) => ({
+    message: `${attribute === undefined ? 'A length' : `The length in ${say.written(attribute)}`} was not understood.`,
     remedy: 'Write it as 12 mm, 1.2 cm, 3/8 in or 2 7/8".',
   }),
-  'length-out-of-range': () => ({ message: 'A length is over 100 m.', remedy: 'Check its unit.' }),
+  'length-out-of-range': ({ attribute }, say) => ({
+    message: `${attribute === undefined ? 'A length' : `The length in ${say.written(attribute)}`} is over 100 m.`,
+    remedy: 'Check its unit.',
+  }),
   'percent-not-understood': ({ write, lacksSign }) => ({
     message: lacksSign ? 'A percentage lacks its sign.' : 'A percentage was not understood.',
     remedy:
@@ -50,7 +53,10 @@ export const pattern: Tellings<PatternTellings> = {
     message: capital(`${who(seam, notch, say)}${say.thing({ piece })} has no edge ${say.written(name)}.`),
     remedy: instead(name, names, 'edges', say),
   }),
-  'name-missing': ({ what }) => ({ message: `A ${what} has no name.`, remedy: `Give every ${what} a name.` }),
+  'name-missing': ({ what }) => ({
+    message: `${/^[eo]/.test(what) ? 'An' : 'A'} ${what} has no name.`,
+    remedy: `Give every ${what} a name.`,
+  }),
   'duplicate-piece': ({ name }, say) => ({
     message: `There are two pieces called ${say.written(name)}.`,
     remedy: 'Give each a name of its own.',
@@ -80,10 +86,29 @@ export const pattern: Tellings<PatternTellings> = {
     remedy: 'Remove it, or draw it.',
   }),
   'open-outline': ({ gapMm, between }, say) => ({
-    message: `The outline is open${
-      between === undefined ? '' : ` between ${say.list(between.map(say.written))}`
-    }: a gap of ${say.slight(gapMm)}.`,
+    message:
+      gapMm === undefined
+        ? `The outline is open: nothing meets the end of ${say.list((between ?? []).map(say.written))}.`
+        : `The outline is open${
+            between === undefined ? '' : ` between ${say.list(between.map(say.written))}`
+          }: a gap of ${say.slight(gapMm)}.`,
     remedy: 'Let each edge start where the last one ends.',
+  }),
+  'outline-in-parts': ({ name }, say) => ({
+    message: `The edges make more than one ring; ${say.written(name)} is not in the first.`,
+    remedy: 'Give each ring a piece of its own, or draw its edges so that they meet.',
+  }),
+  'edge-names-do-not-fit': ({ edges, names }) => ({
+    message: `The outline has ${edges} edges between its corners, but ${names} names are given.`,
+    remedy: "Name every edge, clockwise from the corner at or after the path's first point.",
+  }),
+  'dart-without-apex': () => ({
+    message: 'A dart has no point: its line has no corner.',
+    remedy: "Draw it from one leg's end to the point and back to the other leg's end.",
+  }),
+  'self-crossing': ({ xMm, yMm, edges }, say) => ({
+    message: `The outline crosses itself, ${say.length(xMm)} across and ${say.length(yMm)} down: ${say.list(edges.map(say.written))}.`,
+    remedy: 'Redraw the edges so that they meet only at their ends.',
   }),
   'edge-in-parts': ({ name }, say) => ({
     message: `The edge ${say.written(name)} lies in separate places.`,
@@ -103,7 +128,10 @@ export const pattern: Tellings<PatternTellings> = {
   }),
   'dart-legs-differ': ({ dart, firstMm, secondMm, limitMm }, say) => ({
     message: `The legs of ${say.thing(dart)} differ by ${say.slight(Math.abs(firstMm - secondMm))}: ${say.length(firstMm)} and ${say.length(secondMm)}.`,
-    remedy: `Draw them equally long, within ${say.allowance(limitMm)}.`,
+    remedy:
+      Math.abs(firstMm - secondMm) > limitMm
+        ? `Draw them equally long, within ${say.allowance(limitMm)}.`
+        : 'Sewn, its ends will step by that much: draw them equally long.',
   }),
   'outline-without-area': () => ({
     message: 'The outline encloses nothing.',

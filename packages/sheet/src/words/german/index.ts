@@ -5,6 +5,7 @@ import { cuttingLine } from './cutting-line.js';
 import { did } from './did.js';
 import { edit } from './edit.js';
 import { cautions, fit } from './fit.js';
+import { drawings } from './drawings.js';
 import { grammar } from './grammar.js';
 import { hinge, slashes } from './hinge.js';
 import { operations } from './operations.js';
@@ -12,6 +13,7 @@ import { order, orderTellings } from './order.js';
 import { pattern } from './pattern.js';
 import { photo } from './photo.js';
 import { sheet } from './sheet.js';
+import { patternDrawings } from './pattern-drawings.js';
 import { verb } from './verb.js';
 
 /** What the project says, in German. */
@@ -37,4 +39,6 @@ export const german: Catalogue = {
     ...cautions,
     ...order,
   },
+  tellings: { ...curve, ...pattern, ...drawings, ...patternDrawings, ...cuttingLine, ...verb, ...operations },
+  sentences: { ...did },
 };

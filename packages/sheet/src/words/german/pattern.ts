@@ -4,15 +4,27 @@ import { instead } from './instead.js';
 import { roles } from './roles.js';
 
 const ownName = 'Geben Sie jedem einen eigenen Namen.';
-const nouns = { piece: 'Ein Teil', seam: 'Eine Naht', fabric: 'Ein Stoff', edge: 'Eine Kante' } as const;
+const nouns = {
+  piece: 'Ein Teil',
+  seam: 'Eine Naht',
+  fabric: 'Ein Stoff',
+  edge: 'Eine Kante',
+  dart: 'Ein Abnäher',
+  pleat: 'Eine Falte',
+  line: 'Eine Linie',
+  mark: 'Ein Punkt',
+  notch: 'Ein Passzeichen',
+  outline: 'Ein Umriss',
+  fastening: 'Ein Verschluss',
+} as const;
 
 export const pattern: Tellings<PatternTellings> = {
-  'length-not-understood': () => ({
-    message: 'Eine Länge wurde nicht verstanden.',
+  'length-not-understood': ({ attribute }, say) => ({
+    message: `${attribute === undefined ? 'Eine Länge' : `Die Länge in ${say.written(attribute)}`} wurde nicht verstanden.`,
     remedy: 'Schreiben Sie sie als 12 mm, 1.2 cm, 3/8 in oder 2 7/8".',
   }),
-  'length-out-of-range': () => ({
-    message: 'Eine Länge ist größer als 100 m.',
+  'length-out-of-range': ({ attribute }, say) => ({
+    message: `${attribute === undefined ? 'Eine Länge' : `Die Länge in ${say.written(attribute)}`} ist größer als 100 m.`,
     remedy: 'Prüfen Sie ihre Einheit.',
   }),
   'percent-not-understood': ({ write, lacksSign }) => ({
@@ -87,8 +99,28 @@ export const pattern: Tellings<PatternTellings> = {
     remedy: 'Entfernen oder zeichnen Sie sie.',
   }),
   'open-outline': ({ gapMm, between }, say) => ({
-    message: `Der Umriss ist offen${between === undefined ? '' : ` zwischen ${say.list(between.map(say.written))}`}: eine Lücke von ${say.slight(gapMm)}.`,
+    message:
+      gapMm === undefined
+        ? `Der Umriss ist offen: An das Ende von ${say.list((between ?? []).map(say.written))} stößt nichts.`
+        : `Der Umriss ist offen${between === undefined ? '' : ` zwischen ${say.list(between.map(say.written))}`}: eine Lücke von ${say.slight(gapMm)}.`,
     remedy: 'Lassen Sie jede Kante dort beginnen, wo die vorige endet.',
+  }),
+  'outline-in-parts': ({ name }, say) => ({
+    message: `Die Kanten bilden mehr als einen Ring; ${say.written(name)} liegt nicht im ersten.`,
+    remedy:
+      'Geben Sie jedem Ring ein eigenes Teil, oder zeichnen Sie die Kanten so, dass sie aneinanderstoßen.',
+  }),
+  'edge-names-do-not-fit': ({ edges, names }) => ({
+    message: `Der Umriss hat zwischen seinen Ecken ${edges} Kanten, genannt sind aber ${names} Namen.`,
+    remedy: 'Nennen Sie jede Kante, im Uhrzeigersinn ab der Ecke an oder nach dem ersten Punkt des Pfades.',
+  }),
+  'dart-without-apex': () => ({
+    message: 'Ein Abnäher hat keine Spitze: Seine Linie hat keine Ecke.',
+    remedy: 'Zeichnen Sie ihn vom Ende eines Schenkels zur Spitze und zurück zum Ende des anderen.',
+  }),
+  'self-crossing': ({ xMm, yMm, edges }, say) => ({
+    message: `Der Umriss kreuzt sich selbst, ${say.length(xMm)} von links und ${say.length(yMm)} von oben: ${say.list(edges.map(say.written))}.`,
+    remedy: 'Zeichnen Sie die Kanten so, dass sie sich nur an ihren Enden treffen.',
   }),
   'edge-in-parts': ({ name }, say) => ({
     message: `Die Kante ${say.written(name)} liegt an getrennten Stellen.`,
@@ -109,7 +141,10 @@ export const pattern: Tellings<PatternTellings> = {
   }),
   'dart-legs-differ': ({ dart, firstMm, secondMm, limitMm }, say) => ({
     message: `${say.thing(dart)}: Die Schenkel sind ${say.length(firstMm)} und ${say.length(secondMm)} lang, Unterschied ${say.slight(Math.abs(firstMm - secondMm))}.`,
-    remedy: `Zeichnen Sie sie gleich lang, auf ${say.allowance(limitMm)} genau.`,
+    remedy:
+      Math.abs(firstMm - secondMm) > limitMm
+        ? `Zeichnen Sie sie gleich lang, auf ${say.allowance(limitMm)} genau.`
+        : 'Genäht entsteht eine Stufe von dieser Größe: Zeichnen Sie sie gleich lang.',
   }),
   'outline-without-area': () => ({
     message: 'Der Umriss umschließt nichts.',
