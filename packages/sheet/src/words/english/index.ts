@@ -3,17 +3,17 @@ import { became } from './became.js';
 import { curve } from './curve.js';
 import { cuttingLine } from './cutting-line.js';
 import { did } from './did.js';
+import { drawings } from './drawings.js';
 import { edit } from './edit.js';
 import { cautions, fit } from './fit.js';
-import { drawings } from './drawings.js';
 import { grammar } from './grammar.js';
 import { hinge, slashes } from './hinge.js';
 import { operations } from './operations.js';
 import { order, orderTellings } from './order.js';
 import { pattern } from './pattern.js';
+import { patternDrawings } from './pattern-drawings.js';
 import { photo } from './photo.js';
 import { sheet } from './sheet.js';
-import { patternDrawings } from './pattern-drawings.js';
 import { verb } from './verb.js';
 
 /** What the project says, in English. */
@@ -23,6 +23,8 @@ export const english: Catalogue = {
     ...curve,
     ...cuttingLine,
     ...pattern,
+    ...drawings,
+    ...patternDrawings,
     ...photo,
     ...verb,
     ...edit,
@@ -39,6 +41,4 @@ export const english: Catalogue = {
     ...cautions,
     ...order,
   },
-  tellings: { ...curve, ...pattern, ...drawings, ...patternDrawings, ...cuttingLine, ...verb, ...operations },
-  sentences: { ...did },
 };
