@@ -17,6 +17,8 @@ export const fitTolerance = 0.005;
 export const joiningGap = 0.05;
 /** mm. 1/32 in, the finest step a maker can sew: two sides of a seam that differ by less match. */
 export const seamTolerance = 0.8;
+/** mm. Half the finest pencil line: what is lost, steps or differs by less, no maker sees. */
+export const visibleLength = 0.1;
 /** mm. Legs of a dart that differ by up to this are read as drawn, with a finding; beyond it, refused. */
 export const dartLegTolerance = 1;
 /** mm. 100 m: longer than a roll of cloth, and rounding stays far below `lengthTolerance`. */

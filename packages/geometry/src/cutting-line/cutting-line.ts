@@ -2,13 +2,14 @@ import type { Finding } from '../errors.js';
 import { oncePerAll } from '../once-per.js';
 import { type Path, pathOf } from '../path/path.js';
 import type { Pattern, Piece } from '../pattern/types.js';
+import { signedArea } from '../region/area.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { distance } from '../vector.js';
 import { closedUp, type SnipMark } from './assemble.js';
+import { type Boundary, boundariesOf, isWithin, type Shortcut } from './boundaries.js';
 import { narrowFindings, notSimple } from './findings.js';
 import { hemFindings } from './hem.js';
 import { chainsBetweenDarts, overDarts } from './mouths.js';
-import { isWithin, outerBoundary, type Shortcut } from './outer-boundary.js';
 import { isRun, nodesOf, plannedJoints } from './ring.js';
 import type { Run } from './run.js';
 import { requirePiece } from './sound.js';
@@ -56,11 +57,13 @@ function cut(piece: Piece, pattern?: Pattern): CuttingLine {
   const chains = chainsBetweenDarts(ring, joints);
   const closed = overDarts(ring, chains, piece, findings);
   const raw = closedUp(closed.strands);
-  const outer = outerBoundary(raw);
-  if (!outer) findings.push(notSimple(piece));
+  const outer = outermost(raw, piece, findings);
   const strands = closedUp(outer?.strands ?? raw);
   const shortcuts = outer?.shortcuts ?? [];
-  findings.push(...narrowFindings(piece, raw, shortcuts, closed.snips), ...hemFindings(piece, runs));
+  findings.push(
+    ...narrowFindings(piece, runs, raw, { strands, shortcuts }, closed.snips),
+    ...hemFindings(piece, runs),
+  );
   return {
     path: { segments: strands.map(s => s.segment) },
     stretches: stretchesOf(strands),
@@ -71,6 +74,17 @@ function cut(piece: Piece, pattern?: Pattern): CuttingLine {
     ],
     findings,
   };
+}
+
+/** Of the boundaries between cut and uncut cloth the one about all others; nothing, with a finding, where none closes. */
+function outermost(raw: readonly Strand[], piece: Piece, findings: Finding[]): Boundary | undefined {
+  const found = boundariesOf(raw, 0);
+  if ('openAt' in found) {
+    findings.push(notSimple(piece, found.openAt));
+    return undefined;
+  }
+  const sizes = found.map(({ strands }) => signedArea({ segments: strands.map(s => s.segment) }));
+  return found[sizes.indexOf(Math.max(...sizes))];
 }
 
 function snipOf(mark: SnipMark, raw: readonly Strand[], shortcuts: readonly Shortcut[]): readonly Path[] {

@@ -1,12 +1,17 @@
-import { segmentLength } from '../curve/arc-length.js';
+import { lengthBetween } from '../curve/arc-length.js';
+import { nearestOnSegment } from '../curve/nearest.js';
+import { pointAt, tangentAt } from '../curve/segment.js';
 import type { Finding } from '../errors.js';
+import { nearestOnPath } from '../path/nearest.js';
+import type { Path } from '../path/path.js';
 import type { Dart, Piece } from '../pattern/types.js';
-import { seamTolerance } from '../tolerance.js';
+import { seamTolerance, visibleLength } from '../tolerance.js';
+import { add, leftOf, scale, subtract } from '../vector.js';
 import type { SnipMark } from './assemble.js';
+import { type Boundary, isWithin, type Shortcut } from './boundaries.js';
 import type { FoldedMouth } from './dart-fold.js';
-import { isWithin, type Shortcut } from './outer-boundary.js';
 import type { Run } from './run.js';
-import type { Strand } from './strand.js';
+import type { Place, Strand } from './strand.js';
 import { finding } from './tellings.js';
 
 export function mouthFindings(piece: Piece, dart: Dart, mouth: FoldedMouth | undefined): readonly Finding[] {
@@ -30,8 +35,8 @@ export const bridgedMouth = ({ name }: Piece, dart: Dart): Finding =>
     { dart: { piece: name, dart: dart.name } },
   );
 
-export const notSimple = (piece: Piece): Finding =>
-  finding('fault', 'cutting-line-not-simple', { piece: piece.name }, {});
+export const notSimple = ({ name }: Piece, edge: string): Finding =>
+  finding('fault', 'cutting-line-not-simple', { piece: name, edge }, { edge: { piece: name, edge } });
 
 export const notShaped = ({ name }: Piece, before: Run, after: Run): Finding =>
   finding(
@@ -41,26 +46,85 @@ export const notShaped = ({ name }: Piece, before: Run, after: Run): Finding =>
     { edges: [before, after].map(run => ({ piece: name, edge: run.of })) },
   );
 
-/** Parts of parallels that were dropped with a loop, other than the ends at an inner corner; `lostMm` of parallel. */
+/**
+ * Where allowances do not all have room, other than at an inner corner: `lostMm` of the edge whose parallel was left out
+ * with a loop. None where a maker could not see it: neither so short a stretch of edge, nor parallels that lie so near
+ * to the line that is cut.
+ */
 export function narrowFindings(
   piece: Piece,
+  runs: readonly Run[],
   raw: readonly Strand[],
-  shortcuts: readonly Shortcut[],
+  { strands, shortcuts }: Boundary,
   snips: readonly SnipMark[],
 ): readonly Finding[] {
+  const path: Path = { segments: strands.map(s => s.segment) };
   const lost = new Map<string, number>();
   for (const cut of shortcuts) {
-    const to = cut.to > cut.from ? cut.to : cut.to + raw.length;
     const corners = snips.filter(mark => isWithin(mark.index, cut, raw.length));
-    if (corners.length === 1) continue;
-    for (let i = Math.floor(cut.from); i < to; i++) {
-      const strand = raw[i % raw.length]!;
-      if (strand.shape === 'parallel')
-        lost.set(strand.of, (lost.get(strand.of) ?? 0) + segmentLength(strand.segment));
-    }
+    if (corners.length === 1 || !isVisible(cut, raw, path)) continue;
+    for (const run of runs) lost.set(run.of, (lost.get(run.of) ?? 0) + lostOf(run, raw, cut));
   }
-  return [...lost].map(([edge, lostMm]) => {
+  return [...lost].flatMap(([edge, lostMm]) => {
     const where = { piece: piece.name, edge };
-    return finding('warning', 'allowance-too-wide', where, { edge: where, lostMm });
+    return lostMm < visibleLength
+      ? []
+      : [finding('warning', 'allowance-too-wide', where, { edge: where, lostMm })];
   });
+}
+
+/** Whether any of what a shortcut leaves out lies off the line that is cut, as far as can be seen. */
+const isVisible = (cut: Shortcut, raw: readonly Strand[], path: Path): boolean =>
+  indicesWithin(cut, raw.length).some(i => {
+    const { segment, shape } = raw[i % raw.length]!;
+    const from = Math.max(0, cut.from - i),
+      to = Math.min(1, endOfCut(cut, raw.length) - i);
+    return (
+      shape === 'parallel' &&
+      samples.some(
+        k => nearestOnPath(path, pointAt(segment, from + (to - from) * k)).distance >= visibleLength,
+      )
+    );
+  });
+
+/** Shares of a stretch of a loop: its cusps are at the ends of its stretches, its belly in their middles. */
+const samples = [0, 1 / 4, 1 / 2, 3 / 4, 1];
+
+const endOfCut = ({ from, to }: Shortcut, n: number): number => (to > from ? to : to + n);
+const indicesWithin = (cut: Shortcut, n: number): readonly number[] => {
+  const first = Math.floor(cut.from);
+  return Array.from({ length: Math.ceil(endOfCut(cut, n)) - first }, (_, i) => first + i);
+};
+
+/** mm of a run of the stitching line whose parallel lies between the two places of a shortcut. */
+function lostOf(run: Run, raw: readonly Strand[], cut: Shortcut): number {
+  const { stitching } = run,
+    { from } = cut;
+  const n = raw.length,
+    end = endOfCut(cut, n);
+  const left = indicesWithin(cut, n).filter(i => {
+    const { beside } = raw[i % n]!;
+    return beside && stitching.includes(beside);
+  });
+  const first = left[0],
+    last = left.at(-1);
+  if (first === undefined || last === undefined) return 0;
+  const start = from > first ? footOf(run, raw[first % n]!, from - first) : { index: 0, t: 0 },
+    stop = end < last + 1 ? footOf(run, raw[last % n]!, end - last) : { index: stitching.length - 1, t: 1 };
+  return stitching.reduce((sum, segment, i) => {
+    if (i < start.index || i > stop.index) return sum;
+    return sum + lengthBetween(segment, i === start.index ? start.t : 0, i === stop.index ? stop.t : 1);
+  }, 0);
+}
+
+/**
+ * The place of a run that a place of its parallel lies square to. Where the parallel crosses itself two are equally near:
+ * its direction tells them apart.
+ */
+function footOf({ stitching, allowance }: Run, { segment, beside }: Strand, t: number): Place {
+  const point = pointAt(segment, t),
+    square = scale(leftOf(tangentAt(segment, t)), allowance);
+  const feet = [subtract(point, square), add(point, square)].map(foot => nearestOnSegment(beside!, foot));
+  const foot = feet[0]!.distance <= feet[1]!.distance ? feet[0]! : feet[1]!;
+  return { index: stitching.indexOf(beside!), t: foot.t };
 }

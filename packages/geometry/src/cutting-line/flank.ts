@@ -1,11 +1,12 @@
 import { segmentLength } from '../curve/arc-length.js';
 import { offsetSegment } from '../curve/offset.js';
-import { endOf, type Segment, tangentAt } from '../curve/segment.js';
+import { endOf, type Segment } from '../curve/segment.js';
+import { withoutStubs } from '../curve/stubs.js';
 import { refusal } from '../pattern/tellings.js';
 import type { Edge } from '../pattern/types.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { distance } from '../vector.js';
-import { isSmooth } from './run.js';
+import { joinsSmoothly } from './run.js';
 import { type Strand, startingAt } from './strand.js';
 import { withoutLoops } from './without-loops.js';
 
@@ -24,7 +25,7 @@ export function flanksOf(edge: Edge, allowance: number): readonly Flank[] {
   for (const segment of edge.path.segments) {
     if (segment.every(p => distance(p, segment[0]) <= coincidenceTolerance)) continue;
     const group = groups.at(-1);
-    if (group && isSmooth(tangentAt(group.at(-1)!, 1), tangentAt(segment, 0), allowance)) group.push(segment);
+    if (group && joinsSmoothly(group.at(-1)!, segment, allowance)) group.push(segment);
     else groups.push([segment]);
   }
   if (groups.length === 0) throw refusal('edge-without-length', {}, { edge: edge.name });
@@ -39,7 +40,7 @@ export function flanksOf(edge: Edge, allowance: number): readonly Flank[] {
 function movedIn(of: string, segments: readonly Segment[], allowance: number): readonly Strand[] {
   const strands: Strand[] = [];
   for (const segment of segments)
-    for (const piece of allowance === 0 ? [segment] : offsetSegment(segment, -allowance)) {
+    for (const piece of allowance === 0 ? [segment] : offsetSegment(withoutStubs(segment), -allowance)) {
       const before = strands.at(-1);
       strands.push({
         segment: before ? startingAt(piece, endOf(before.segment)) : piece,

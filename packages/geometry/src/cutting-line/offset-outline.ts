@@ -9,12 +9,12 @@ import { refusal as withoutLength } from '../pattern/tellings.js';
 import { signedArea } from '../region/area.js';
 import { coincidenceTolerance, fitTolerance } from '../tolerance.js';
 import { assembled, closedUp, keptPart } from './assemble.js';
+import { boundariesOf } from './boundaries.js';
 import { plainJoint } from './plain-joint.js';
 import { withoutOverlaps } from './ring.js';
 import { type Run, runsAlong } from './run.js';
 import { type Strand, type Stretch, strandsReversed, stretchesOf } from './strand.js';
 import { finding, refusal } from './tellings.js';
-import { freeBoundaries } from './uncovered.js';
 
 /** A part of a closed outline: an edge, or the legs of a dart in one path. */
 export interface NamedPath {
@@ -69,7 +69,8 @@ export function offsetOutline(
   const ring = (isReversed ? runs.reverse() : runs).flat();
   if (ring.length === 0) throw withoutLength('edge-without-length', {});
   const raw = rawParallel(ring);
-  const found = freeBoundaries(raw, isInward ? -1 : 0);
+  const free = boundariesOf(raw, isInward ? -1 : 0);
+  const found = 'openAt' in free ? [{ strands: raw }] : free;
   const kept = found.filter(({ strands }) =>
     isClear(found.length === 1 ? strands.slice(0, 1) : strands, parts, distances),
   );
@@ -80,6 +81,10 @@ export function offsetOutline(
     .filter(({ size }) => size > coincidenceTolerance)
     .sort((a, b) => b.size - a.size)
     .map(({ loop }) => loop);
+  if ('openAt' in free) {
+    const edge = free.openAt;
+    return { loops, findings: [finding('fault', 'parallel-not-closed', { edge }, { part: edge })] };
+  }
   return { loops, findings: [...trimmed(raw, ring, loops), ...partings(loops, isInward)] };
 }
 

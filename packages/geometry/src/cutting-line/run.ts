@@ -1,6 +1,7 @@
 import { curvatureAt } from '../curve/curvature.js';
 import { offsetSegment } from '../curve/offset.js';
 import { endOf, pointAt, type Segment, startOf, tangentAt } from '../curve/segment.js';
+import { withoutStubs } from '../curve/stubs.js';
 import type { Edge } from '../pattern/types.js';
 import { angleTolerance, coincidenceTolerance, fitTolerance, smoothJoint } from '../tolerance.js';
 import { add, angleBetween, distance, dot, leftOf, type Point, scale, subtract } from '../vector.js';
@@ -51,7 +52,7 @@ export function runsAlong(
   for (const segment of chain) {
     if (isPoint(segment)) continue;
     const group = groups.at(-1);
-    if (group && isSmooth(tangentAt(group.at(-1)!, 1), tangentAt(segment, 0), allowance)) group.push(segment);
+    if (group && joinsSmoothly(group.at(-1)!, segment, allowance)) group.push(segment);
     else groups.push([segment]);
   }
   return groups.map((group, i) =>
@@ -70,8 +71,8 @@ export function runOf(
   allowance: number,
   place: Pick<Run, 'edge' | 'isFirst' | 'isLast'> = { isFirst: true, isLast: true },
 ): Run {
-  const first = segments[0]!,
-    last = segments.at(-1)!;
+  const first = withoutStubs(segments[0]!),
+    last = withoutStubs(segments.at(-1)!);
   const startTangent = tangentAt(first, 0),
     endTangent = tangentAt(last, 1);
   const start = startOf(first),
@@ -109,40 +110,41 @@ export function turnBetween(before: Run, after: Run): number {
   return bends > 0 ? -Math.PI : Math.PI;
 }
 
+/** Whether the second of two segments runs on from the first without a corner, at this allowance. */
+export const joinsSmoothly = (first: Segment, second: Segment, allowance: number): boolean =>
+  isSmooth(tangentAt(withoutStubs(first), 1), tangentAt(withoutStubs(second), 0), allowance);
+
 /**
  * Whether two directions make no corner at this allowance: the ends of the two parallels lie so near that they are
  * welded. A turn back on itself is never smooth.
  */
-export const isSmooth = (arriving: Point, leaving: Point, allowance: number): boolean =>
+const isSmooth = (arriving: Point, leaving: Point, allowance: number): boolean =>
   Math.abs(angleBetween(arriving, leaving)) * Math.max(allowance, 1) <= smoothJoint;
 
-function parallelOf(of: string, segments: readonly Segment[], allowance: number): readonly Strand[] {
-  if (allowance === 0) return segments.map(segment => ({ segment, of, shape: 'parallel' }));
+function parallelOf(of: string, stitching: readonly Segment[], allowance: number): readonly Strand[] {
+  if (allowance === 0) return stitching.map(beside => ({ segment: beside, of, shape: 'parallel', beside }));
   const strands: Strand[] = [];
-  let skipped: Segment | undefined;
-  const add = (segment: Segment): void => {
+  let skipped: Strand | undefined;
+  const add = (segment: Segment, beside: Segment): void => {
     const before = strands.at(-1);
-    strands.push({
-      segment: before ? startingAt(segment, endOf(before.segment)) : segment,
-      of,
-      shape: 'parallel',
-    });
+    const joined = before ? startingAt(segment, endOf(before.segment)) : segment;
+    strands.push({ segment: joined, of, shape: 'parallel', beside });
   };
-  for (const segment of segments)
-    for (const piece of offsetSegment(segment, allowance)) {
+  for (const beside of stitching)
+    for (const piece of offsetSegment(withoutStubs(beside), allowance)) {
       // About its own centre a bend's parallel shrinks to crumbs, which say nothing and cross each other without end.
       const from = strands.length > 0 ? endOf(strands.at(-1)!.segment) : startOf(piece);
-      if (piece.every(p => distance(p, from) <= fitTolerance)) skipped = piece;
+      if (piece.every(p => distance(p, from) <= fitTolerance))
+        skipped = { segment: piece, of, shape: 'parallel', beside };
       else {
         if (skipped && strands.length > 0 && distance(from, startOf(piece)) > coincidenceTolerance)
-          add([from, startOf(piece)]);
-        add(piece);
+          add([from, startOf(piece)], beside);
+        add(piece, beside);
         skipped = undefined;
       }
     }
-  if (skipped && (strands.length === 0 || distance(endOf(strands.at(-1)!.segment), endOf(skipped)) > 0))
-    add(skipped);
-  return strands;
+  // A last crumb may run back on the rest: the corner's own way to square covers what it leaves.
+  return skipped && strands.length === 0 ? [skipped] : strands;
 }
 
 /**

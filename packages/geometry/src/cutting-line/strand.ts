@@ -15,6 +15,8 @@ export interface Strand {
   readonly segment: Segment;
   readonly of: string;
   readonly shape: StretchShape;
+  /** Of a parallel: the segment of the stitching line that it lies beside. */
+  readonly beside?: Segment;
 }
 
 /** A part of a cutting line, or of an outline's parallel, that belongs to one edge or dart. */

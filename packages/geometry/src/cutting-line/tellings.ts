@@ -4,7 +4,7 @@ import { type NoFacts, sayingsOf, type Thing } from '../sayings.js';
 export interface CuttingLineTellings {
   'dart-fold-step': { readonly dart: Thing; readonly stepMm: number };
   'dart-mouth-bridged': { readonly dart: Thing };
-  'cutting-line-not-simple': NoFacts;
+  'cutting-line-not-simple': { readonly edge: Thing };
   'corner-not-shaped': { readonly edges: readonly Thing[] };
   'allowance-too-wide': { readonly edge: Thing; readonly lostMm: number };
   /** `excessMm`: how much longer its edge is than its fold; shorter, if negative. `deepestMm`: eases itself flat. */
@@ -15,6 +15,8 @@ export interface CuttingLineTellings {
     readonly deepestMm: number;
   };
   'parallel-trimmed': { readonly part: string; readonly lostMm: number };
+  /** The part where it stays open. */
+  'parallel-not-closed': { readonly part: string };
   'parallel-vanished': { readonly inwards: boolean };
   'parallel-in-parts': { readonly inwards: boolean; readonly loops: number };
   'offset-both-ways': NoFacts;

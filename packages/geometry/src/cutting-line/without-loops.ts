@@ -1,6 +1,6 @@
 import type { Path } from '../path/path.js';
 import { requirePath } from '../path/sound.js';
-import { selfMeetings } from './outer-boundary.js';
+import { selfMeetings } from './self-meetings.js';
 import { isBefore, type Place, type Strand, strandsBetween } from './strand.js';
 
 /** An open chain with the loops left out that a bend tighter than the allowance makes of its parallel. */

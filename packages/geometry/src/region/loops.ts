@@ -8,7 +8,6 @@ import {
   startOf,
   tangentAt,
 } from '../curve/segment.js';
-import type { Path } from '../path/path.js';
 import { angleTolerance } from '../tolerance.js';
 import { angleBetween, type Point, subtract } from '../vector.js';
 import { type Arc, drawnTo, type Origin, type Ring } from './arcs.js';
@@ -32,12 +31,15 @@ export const stepOf = ({ curve, from, to, origin }: Arc, isAlong: boolean): Step
         origin: { ...origin, from: origin.to, to: origin.from },
       };
 
+/** Closed loops, or where one stays open. */
+export type Loops = { readonly loops: readonly (readonly Step[])[] } | { readonly openAfter: Step };
+
 /**
  * Steps linked to closed loops, each simple: where several meet, on along the one that turns most to the right, so that
  * surfaces which touch at a point stay apart; a loop that comes back to a place of its own is cut in two there.
- * @returns undefined where at some place not as many steps arrive as leave
+ * @returns where at some place not as many steps arrive as leave, the last step of a way that ends there
  */
-export function loopsOf(steps: readonly Step[]): readonly (readonly Step[])[] | undefined {
+export function loopsOf(steps: readonly Step[]): Loops {
   const leaving = new Map<number, Step[]>();
   for (const step of steps) leaving.set(step.from, [...(leaving.get(step.from) ?? []), step]);
   const loops: (readonly Step[])[] = [];
@@ -57,9 +59,9 @@ export function loopsOf(steps: readonly Step[]): readonly (readonly Step[])[] | 
         (leaving.get(way.at(-1)!.to) ?? []).filter(s => !used.has(s)),
       );
     }
-    if (way.length > 0) return undefined;
+    if (way.length > 0) return { openAfter: way.at(-1)! };
   }
-  return loops;
+  return { loops };
 }
 
 function rightmost(arriving: Step, leaving: readonly Step[]): Step | undefined {
@@ -88,8 +90,8 @@ function turnInto(direction: Point, { curve }: Step): number {
 
 const ahead = ({ curve }: Step): Point => subtract(pointAt(curve, 1 / 8), startOf(curve));
 
-/** A loop as a path; of what was cut from one segment of the drawing and stayed side by side, one segment. */
-export function pathOfLoop(loop: readonly Step[], rings: readonly Ring[]): Path {
+/** The steps of a loop; those cut from one segment of the drawing that stayed side by side as one. */
+export function stretchesOfLoop(loop: readonly Step[], rings: readonly Ring[]): readonly Step[] {
   const joint = loop.findIndex((step, i) => !runsOn(loop.at(i - 1)!, step));
   const turned = joint > 0 ? [...loop.slice(joint), ...loop.slice(0, joint)] : loop;
   const stretches: Step[][] = [];
@@ -98,13 +100,18 @@ export function pathOfLoop(loop: readonly Step[], rings: readonly Ring[]): Path 
     if (stretch && runsOn(stretch.at(-1)!, step)) stretch.push(step);
     else stretches.push([step]);
   }
-  return { segments: stretches.map(stretch => wholeAgain(stretch, rings)) };
+  return stretches.map(stretch => asOne(stretch, rings));
 }
 
-function wholeAgain(stretch: readonly Step[], rings: readonly Ring[]): Segment {
+function asOne(stretch: readonly Step[], rings: readonly Ring[]): Step {
   const first = stretch[0]!,
     last = stretch.at(-1)!;
-  if (stretch.length === 1) return first.curve;
+  if (first === last) return first;
+  const origin = { ...first.origin, to: last.origin.to };
+  return { curve: wholeAgain(first, last, rings), from: first.from, to: last.to, origin };
+}
+
+function wholeAgain(first: Step, last: Step, rings: readonly Ring[]): Segment {
   const start = startOf(first.curve),
     end = endOf(last.curve);
   if (isLine(first.curve)) return [start, end];

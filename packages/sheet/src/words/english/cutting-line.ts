@@ -12,8 +12,8 @@ export const cuttingLine: Tellings<CuttingLineTellings> = {
     remedy:
       'Cut wide there, fold the dart as it will be pressed, and cut along the edge; or press it the other way.',
   }),
-  'cutting-line-not-simple': () => ({
-    message: 'The cutting line crosses itself, and its loops could not be removed.',
+  'cutting-line-not-simple': ({ edge }, say) => ({
+    message: `The cutting line crosses itself at ${say.thing(edge)}, and its loops could not be removed.`,
     remedy:
       'Check that the stitching line does not cross itself, and that the allowances suit the size of the piece.',
   }),
@@ -22,7 +22,7 @@ export const cuttingLine: Tellings<CuttingLineTellings> = {
     remedy: 'Check the angle there, or ask for a mitre.',
   }),
   'allowance-too-wide': ({ edge, lostMm }, say) => ({
-    message: `The allowance of ${say.thing(edge)} is wider than a bend or slot there has room for; it is cut where the two sides meet (${say.slight(lostMm)} of it is lost).`,
+    message: `The allowance of ${say.thing(edge)} is wider than a bend or slot there has room for; along ${say.slight(lostMm)} of it, it is cut where the two sides meet.`,
     remedy: 'Set a narrower allowance on this edge, or face it.',
   }),
   'curved-hem': ({ hem, depthMm, excessMm, deepestMm }, say) => {
@@ -41,6 +41,10 @@ export const cuttingLine: Tellings<CuttingLineTellings> = {
   'parallel-trimmed': ({ part, lostMm }, say) => ({
     message: `The line beside ${say.written(part)} is cut by ${say.slight(lostMm)} where a bend, a slot or its neighbours leave no room for it.`,
     remedy: 'Nothing to do, unless its whole length is wanted: then take a smaller distance.',
+  }),
+  'parallel-not-closed': ({ part }, say) => ({
+    message: `The line beside the outline crosses itself at ${say.written(part)}, and its loops could not be removed.`,
+    remedy: 'Take a distance a little smaller or larger, or redraw that part.',
   }),
   'parallel-vanished': ({ inwards }) => ({
     message: `Nothing is left of the outline, moved ${inwards ? 'inwards' : 'outwards'} so far.`,

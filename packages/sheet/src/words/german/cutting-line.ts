@@ -12,8 +12,8 @@ export const cuttingLine: Tellings<CuttingLineTellings> = {
     remedy:
       'Schneiden Sie dort großzügig zu, falten Sie den Abnäher, wie er gebügelt wird, und schneiden Sie entlang der Kante; oder bügeln Sie ihn zur anderen Seite.',
   }),
-  'cutting-line-not-simple': () => ({
-    message: 'Die Schnittkante kreuzt sich selbst, und ihre Schlingen ließen sich nicht entfernen.',
+  'cutting-line-not-simple': ({ edge }, say) => ({
+    message: `${say.thing(edge)}: Die Schnittkante kreuzt sich dort selbst, und ihre Schlingen ließen sich nicht entfernen.`,
     remedy:
       'Prüfen Sie, dass die Nahtlinie sich nicht selbst kreuzt und die Zugaben zur Größe des Teils passen.',
   }),
@@ -22,7 +22,7 @@ export const cuttingLine: Tellings<CuttingLineTellings> = {
     remedy: 'Prüfen Sie den Winkel dort, oder verlangen Sie eine Gehrung.',
   }),
   'allowance-too-wide': ({ edge, lostMm }, say) => ({
-    message: `${say.thing(edge)}: Die Zugabe ist breiter, als eine Biegung oder ein Schlitz dort Platz lässt; sie endet, wo beide Seiten sich treffen (${say.slight(lostMm)} davon entfallen).`,
+    message: `${say.thing(edge)}: Die Zugabe ist breiter, als eine Biegung oder ein Schlitz dort Platz lässt; auf ${say.slight(lostMm)} davon endet sie, wo beide Seiten sich treffen.`,
     remedy: 'Geben Sie dieser Kante eine schmalere Zugabe, oder besetzen Sie sie mit einem Beleg.',
   }),
   'curved-hem': ({ hem, depthMm, excessMm, deepestMm }, say) => {
@@ -39,6 +39,10 @@ export const cuttingLine: Tellings<CuttingLineTellings> = {
   'parallel-trimmed': ({ part, lostMm }, say) => ({
     message: `Die Linie neben ${say.written(part)} ist um ${say.slight(lostMm)} gekürzt, wo eine Biegung, ein Schlitz oder ihre Nachbarn keinen Platz lassen.`,
     remedy: 'Nichts zu tun, außer Sie wollen die ganze Länge: Dann nehmen Sie einen kleineren Abstand.',
+  }),
+  'parallel-not-closed': ({ part }, say) => ({
+    message: `Die Linie neben dem Umriss kreuzt sich bei ${say.written(part)} selbst, und ihre Schlingen ließen sich nicht entfernen.`,
+    remedy: 'Nehmen Sie einen etwas kleineren oder größeren Abstand, oder zeichnen Sie das Stück neu.',
   }),
   'parallel-vanished': ({ inwards }) => ({
     message: `So weit nach ${inwards ? 'innen' : 'außen'} versetzt, bleibt vom Umriss nichts übrig.`,
