@@ -1,8 +1,11 @@
 import { startOf } from '../curve/segment.js';
 import type { Path } from '../path/path.js';
+import type { Origin } from '../region/arcs.js';
 import { signedArea } from '../region/area.js';
-import { type GroundBoundary, groundOf } from '../region/ground.js';
+import { groundOf } from '../region/ground.js';
+import type { Step } from '../region/loops.js';
 import type { Point } from '../vector.js';
+import type { OtherHalf } from './beyond-fold.js';
 import { isSame, type Position, selfMeetings } from './self-meetings.js';
 import type { Strand } from './strand.js';
 
@@ -26,33 +29,52 @@ export type Boundaries = readonly Boundary[] | { readonly openAt: string };
  * All boundaries of what a closed chain of parallels leaves uncovered, each simple: loops of parallels, which lie within
  * the allowances, are so left out.
  *
- * Free ground is told by its winding number alone: each piece of the outline's surface within reach of a place adds one
+ * Ground beyond a fold is free, whatever covers it, and what the other half strays over on this side is covered. Other free ground is told by its winding number alone: each piece of the outline's surface within reach of a place adds one
  * to it, so that ground out of reach has the lowest. That is 0 outside a clockwise outline, and −1 inside one that is
  * travelled anticlockwise, as for a parallel to its inside. One thing deceives it: inside, where the whole outline is
  * within reach of a place (the number is an Euler characteristic, and the reach has a hole there); the caller looks.
  * Source: Chen, McMains, Polygon offsetting by computing winding numbers, 2005; for the convolution of curves
  * Guibas, Ramshaw, Stolfi, A kinetic framework for computational geometry, 1983.
  */
-export function boundariesOf(chain: readonly Strand[], lowest: 0 | -1): Boundaries {
+export function boundariesOf(
+  chain: readonly Strand[],
+  lowest: 0 | -1,
+  folded: readonly OtherHalf[] = [],
+): Boundaries {
   const path: Path = { segments: chain.map(s => s.segment) };
   // A simple chain winds round its inside once, in its own sense: the ground on its left is free or it is not.
-  if (selfMeetings(chain).length === 0)
+  if (folded.length === 0 && selfMeetings(chain).length === 0)
     return (signedArea(path) > 0 ? 0 : -1) === lowest ? [{ strands: chain, shortcuts: [] }] : [];
-  const ground = groundOf([{ path, set: 0 }], 1, ([windings]) => windings! > lowest);
-  if ('openAfter' in ground) return { openAt: chain[ground.openAfter.index % chain.length]!.of };
-  return ground.boundaries.map(boundary => alongChain(chain, boundary));
+  const rings = [
+    { path, set: 0 },
+    ...folded.map(({ stray }) => ({ path: { segments: stray.map(s => s.segment) }, set: 0 })),
+    ...folded.map(({ beyond }) => ({ path: beyond, set: 1 })),
+  ];
+  const ground = groundOf(rings, 2, ([windings, away]) => windings! > lowest && away === 0);
+  const sources = [chain, ...folded.map(({ stray }) => stray), ...folded.map(strandsAlongFold)];
+  if ('openAfter' in ground) return { openAt: sourceOf(ground.openAfter, sources).of };
+  return ground.boundaries.map(({ steps }) => ({
+    strands: steps.map(({ curve, origin }) => ({ ...sourceOf(origin, sources), segment: curve })),
+    shortcuts: shortcutsOf(
+      steps.filter(step => step.origin.ring === 0),
+      chain.length,
+    ),
+  }));
 }
 
-function alongChain(chain: readonly Strand[], { steps }: GroundBoundary): Boundary {
-  const n = chain.length;
-  const strands = steps.map(({ curve, origin }): Strand => ({ ...chain[origin.index % n]!, segment: curve }));
-  const shortcuts = steps.flatMap(({ curve, origin }, i): readonly Shortcut[] => {
+const strandsAlongFold = ({ fold, beyond }: OtherHalf): readonly Strand[] =>
+  beyond.segments.map(segment => ({ segment, of: fold, shape: 'corner' }));
+
+const sourceOf = ({ ring, index }: Origin, sources: readonly (readonly Strand[])[]): Strand =>
+  sources[ring]![index % sources[ring]!.length]!;
+
+function shortcutsOf(steps: readonly Step[], n: number): readonly Shortcut[] {
+  return steps.flatMap(({ curve, origin }, i): readonly Shortcut[] => {
     const before = steps.at(i - 1)!.origin;
     const from = (before.index + before.to) % n,
       to = (origin.index + origin.from) % n;
     return isSame(from, to, n) ? [] : [{ from, to, at: startOf(curve) }];
   });
-  return { strands, shortcuts };
 }
 
 /** Whether a shortcut leaves out the place of a chain of `n` strands. */

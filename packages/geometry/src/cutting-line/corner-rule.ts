@@ -44,11 +44,11 @@ function ruleFor(before: Run, after: Run, piece: Piece, pattern: Pattern | undef
     b = after.edge;
   // Two parts of one edge, left by a dart that was closed between them.
   if (a.name === b.name) return plain;
+  if (a.kind === 'fold' || b.kind === 'fold')
+    return a.kind === b.kind ? plain : { form: 'at-fold', fold: a.kind === 'fold' ? 'before' : 'after' };
   const interior = Math.PI - turnBetween(before, after);
   const asked = askedFor(a, b);
   if (asked) return interior > Math.PI ? plain : asked;
-  if (a.kind === 'fold' || b.kind === 'fold')
-    return a.kind === b.kind ? plain : { form: 'at-fold', fold: a.kind === 'fold' ? 'before' : 'after' };
   if (interior > Math.PI) return plain;
   if (a.kind === 'hem' && b.kind !== 'hem') return { form: 'mirrored', shaped: 'before', rule: 'turned-up' };
   if (b.kind === 'hem' && a.kind !== 'hem') return { form: 'mirrored', shaped: 'after', rule: 'turned-up' };

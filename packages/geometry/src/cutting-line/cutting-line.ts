@@ -6,6 +6,7 @@ import { signedArea } from '../region/area.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { distance } from '../vector.js';
 import { closedUp, type SnipMark } from './assemble.js';
+import { beyondFolds } from './beyond-fold.js';
 import { type Boundary, boundariesOf, isWithin, type Shortcut } from './boundaries.js';
 import { narrowFindings, notSimple } from './findings.js';
 import { hemFindings } from './hem.js';
@@ -57,7 +58,7 @@ function cut(piece: Piece, pattern?: Pattern): CuttingLine {
   const chains = chainsBetweenDarts(ring, joints);
   const closed = overDarts(ring, chains, piece, findings);
   const raw = closedUp(closed.strands);
-  const outer = outermost(raw, piece, findings);
+  const outer = outermost(raw, runs, piece, findings);
   const strands = closedUp(outer?.strands ?? raw);
   const shortcuts = outer?.shortcuts ?? [];
   findings.push(
@@ -77,8 +78,13 @@ function cut(piece: Piece, pattern?: Pattern): CuttingLine {
 }
 
 /** Of the boundaries between cut and uncut cloth the one about all others; nothing, with a finding, where none closes. */
-function outermost(raw: readonly Strand[], piece: Piece, findings: Finding[]): Boundary | undefined {
-  const found = boundariesOf(raw, 0);
+function outermost(
+  raw: readonly Strand[],
+  runs: readonly Run[],
+  piece: Piece,
+  findings: Finding[],
+): Boundary | undefined {
+  const found = boundariesOf(raw, 0, beyondFolds(runs, raw));
   if ('openAt' in found) {
     findings.push(notSimple(piece, found.openAt));
     return undefined;
