@@ -7,6 +7,12 @@ interface Unknown {
   readonly names: readonly string[];
 }
 
+/** A word that is none of those allowed: the one most likely meant, and all there are. */
+export interface WordFacts {
+  readonly near?: string;
+  readonly words: readonly string[];
+}
+
 /** What carries a name. */
 export type NamedThing =
   | 'piece'
@@ -61,6 +67,9 @@ export interface PatternTellings {
   'outline-anticlockwise': NoFacts;
   'notch-off-edge': { readonly alongMm: number; readonly edgeMm: number };
   'empty-seam': { readonly name: string };
+  'word-not-understood': WordFacts & { readonly attribute: string; readonly readAs?: string };
+  'length-not-positive': { readonly attribute: string };
+  'stretch-out-of-range': { readonly most: number };
   'role-guessed': { readonly edge: Thing; readonly role: EdgeRole };
 }
 

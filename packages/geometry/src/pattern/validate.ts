@@ -20,14 +20,16 @@ import {
 } from './outline.js';
 import { refuseSelfCrossing } from './self-crossing.js';
 import { refusal } from './tellings.js';
-import type { Dart, Edge, Pattern, Piece, Seam } from './types.js';
+import type { Dart, Edge, EdgeRun, Pattern, Piece, Seam } from './types.js';
+import { refuseBadFacts, refuseBadPatternFacts } from './validate-facts.js';
 
 /**
  * Refuses a pattern that cannot be a pattern. What is only doubtful (seams that do not match, allowances not given)
  * is left to `checkPattern`.
  *
  * @throws PatternError naming piece and edge: `name-missing`, `duplicate-piece`, `duplicate-edge`, `duplicate-seam`,
- *   `duplicate-fabric`, `unknown-piece`, `unknown-edge`, `empty-seam`, and those of {@link validatePiece}
+ *   `duplicate-fabric`, `unknown-piece`, `unknown-edge`, `empty-seam`, `position-off-edge`, `word-not-understood`,
+ *   `length-not-positive`, `stretch-out-of-range`, and those of {@link validatePiece}
  */
 export function validatePattern(pattern: Pattern): void {
   validateTogether(pattern);
@@ -40,7 +42,9 @@ export function validateTogether(pattern: Pattern): void {
   refuseDuplicates('piece', named(pattern.pieces));
   refuseDuplicates('seam', named(pattern.seams));
   refuseDuplicates('fabric', named(pattern.fabrics));
+  refuseBadPatternFacts(pattern);
   for (const seam of pattern.seams) validateSeam(seam, pattern);
+  for (const { name, along } of pattern.fastenings ?? []) validateRun(along, name, pattern);
 }
 
 /**
@@ -53,6 +57,7 @@ export const validatePiece: (piece: Piece) => void = oncePer((piece: Piece): voi
   locating({ piece: piece.name }, () => {
     const { parts } = piece.outline;
     if (parts.length === 0) throw withoutEdges();
+    refuseBadFacts(piece);
     for (const part of parts) {
       locating({ edge: part.name }, () => pathsOfPart(part).forEach(refuseBadPath));
     }
@@ -63,18 +68,8 @@ export const validatePiece: (piece: Piece) => void = oncePer((piece: Piece): voi
     refuseBadArea(outlinePath(piece.outline));
     refuseSelfCrossing(piece);
     refuseBadNotches(piece);
-    if (
-      !(
-        Number.isInteger(piece.cutting.count) &&
-        piece.cutting.count >= 1 &&
-        piece.cutting.count <= mostCopies
-      )
-    )
-      throw refusal('cut-count', { most: mostCopies });
   });
 });
-/** How often a piece may be cut. */
-export const mostCopies = 1000;
 
 function refuseDuplicates(what: 'piece' | 'seam' | 'fabric', names: readonly string[]): void {
   const seen = new Set<string>();
@@ -172,17 +167,20 @@ function refuseBadNotches(piece: Piece): void {
 function validateSeam(seam: Seam, pattern: Pattern): void {
   for (const side of [seam.a, seam.b]) {
     if (side.length === 0) throw refusal('empty-seam', { name: seam.name });
-    for (const run of side) {
-      const piece = pattern.pieces.find(p => p.name === run.piece);
-      if (!piece)
-        throw refusal(
-          'unknown-piece',
-          { name: run.piece, names: pattern.pieces.map(p => p.name), seam: seam.name },
-          { piece: run.piece },
-        );
-      if (!edgeNames(piece).includes(run.edge))
-        throw unknownEdge(piece.name, run.edge, edgeNames(piece), { seam: seam.name });
-    }
+    for (const run of side) validateRun(run, seam.name, pattern);
+  }
+}
+
+function validateRun({ piece: name, edge, part }: EdgeRun, seam: string, { pieces }: Pattern): void {
+  const piece = pieces.find(p => p.name === name);
+  if (!piece) throw refusal('unknown-piece', { name, names: pieces.map(p => p.name), seam }, { piece: name });
+  if (!edgeNames(piece).includes(edge)) throw unknownEdge(name, edge, edgeNames(piece), { seam });
+  if (!part) return;
+  const edgeMm = pathLength(edgePath(piece, edge));
+  const { from, to } = part;
+  if (!(from >= -coincidenceTolerance && from < to && to <= edgeMm + coincidenceTolerance)) {
+    const where = { piece: name, edge };
+    throw refusal('position-off-edge', { edge: where, alongMm: to, edgeMm }, where);
   }
 }
 

@@ -1,6 +1,6 @@
 import { mirroredByDefault } from '../pattern/build.js';
 import type { Cutting } from '../pattern/types.js';
-import { mostCopies } from '../pattern/validate.js';
+import { mostCopies } from '../pattern/validate-facts.js';
 
 /**
  * What a piece is cut from besides, as `data-also-cut` writes it: `2 lining, 1 interfacing`. What differs from the

@@ -2,6 +2,7 @@ import { locating } from '../errors.js';
 import { pathLength } from '../path/length.js';
 import { joined } from '../path/path.js';
 import type { Dart, Edge, OutlinePart, Pleat } from '../pattern/types.js';
+import { ends, pleatKinds, pressings } from '../pattern/words.js';
 import { coincidenceTolerance, dartLegTolerance, joiningGap } from '../tolerance.js';
 import type { Strand } from '../trace/chain.js';
 import { dartLegs } from '../trace/dart-legs.js';
@@ -9,7 +10,6 @@ import { positiveLength, wordOf } from './attribute-values.js';
 import type { Item } from './gather.js';
 import type { EdgeReader } from './read-edge.js';
 import type { PieceContext } from './read-piece.js';
-import { ends, pleatKinds, pressings } from './vocabulary.js';
 
 /** A stroke of an outline with the element that drew it; `edge` where it is an edge's, not a dart's or a pleat's. */
 export interface DrawnStrand extends Strand {

@@ -1,6 +1,6 @@
 import { mirroredByDefault } from '../pattern/build.js';
 import type { Cutting, OutlinePart, Piece } from '../pattern/types.js';
-import { mostCopies } from '../pattern/validate.js';
+import { mostCopies } from '../pattern/validate-facts.js';
 import { alsoCutOf } from './also-cut-text.js';
 import { countOf, type ReadingPlace, wordOf } from './attribute-values.js';
 import type { SheetPiece } from './sheet-pieces.js';

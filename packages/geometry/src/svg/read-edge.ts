@@ -1,10 +1,11 @@
 import { edgeRoles } from '../pattern/roles/role-names.js';
 import type { Edge, EdgeKind } from '../pattern/types.js';
+import { cornerRules, edgeKinds, finishes } from '../pattern/words.js';
 import { largestAllowance } from '../tolerance.js';
 import { lengthOf, positiveLength, type ReadingPlace, roleGiven, wordOf } from './attribute-values.js';
 import type { Item } from './gather.js';
 import type { PieceContext } from './read-piece.js';
-import { cornerRules, drawnLines, edgeKinds, finishes } from './vocabulary.js';
+import { drawnLines } from './vocabulary.js';
 
 /** What the drawing says of an edge besides its line. */
 export interface EdgeReader {

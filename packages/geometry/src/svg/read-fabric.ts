@@ -1,4 +1,5 @@
 import type { Fabric, FabricRole } from '../pattern/types.js';
+import { fabricRoles } from '../pattern/words.js';
 import type { Thing } from '../sayings.js';
 import type { Json } from './json.js';
 import {
@@ -11,7 +12,7 @@ import {
   tellUnread,
   wordAt,
 } from './metadata-values.js';
-import { fabricKeys, fabricRoles } from './vocabulary.js';
+import { fabricKeys } from './vocabulary.js';
 
 /** Per cent. Beyond what any cloth stretches. */
 const mostStretch = 300;

@@ -1,4 +1,5 @@
 import type { Fastening } from '../pattern/types.js';
+import { fasteningKinds } from '../pattern/words.js';
 import type { Thing } from '../sayings.js';
 import type { JsonEntry } from './json.js';
 import {
@@ -11,7 +12,7 @@ import {
   wordAt,
 } from './metadata-values.js';
 import { readRun } from './read-seams.js';
-import { fasteningKeys, fasteningKinds } from './vocabulary.js';
+import { fasteningKeys } from './vocabulary.js';
 
 /** How many buttons a garment may have. */
 const mostOfThem = 1000;

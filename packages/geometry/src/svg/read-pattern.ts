@@ -3,6 +3,7 @@ import { PatternError } from '../errors.js';
 import { withRoles } from '../pattern/roles/guess-roles.js';
 import type { Pattern, Piece } from '../pattern/types.js';
 import { validateTogether } from '../pattern/validate.js';
+import { units } from '../pattern/words.js';
 import { lengthOf, wordOf } from './attribute-values.js';
 import { refuseUnknownScale, tellSizes } from './check-scale.js';
 import { checkShown } from './check-shown.js';
@@ -17,7 +18,7 @@ import { type ShapeFault, shapeNames } from './shapes.js';
 import type { SheetPieces } from './sheet-pieces.js';
 import { styleSheetOf } from './style-sheet.js';
 import { tellCopies } from './tell-copies.js';
-import { telling, units, version } from './vocabulary.js';
+import { telling, version } from './vocabulary.js';
 import { type Shown, walk } from './walk.js';
 import { attributeOf, type Element, parseXml, type XmlDocument } from './xml.js';
 

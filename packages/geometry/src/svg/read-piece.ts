@@ -6,6 +6,7 @@ import { edgeNames, edgePath } from '../pattern/outline.js';
 import { lineRoles, markRoles, pieceRoles } from '../pattern/roles/role-names.js';
 import type { Mark, Notch, OutlinePart, Piece, PieceLine } from '../pattern/types.js';
 import { validatePiece } from '../pattern/validate.js';
+import { lineKinds, notchStyles, stretchWays } from '../pattern/words.js';
 import { type NamedPath, snapNotch } from '../trace/snap-notch.js';
 import type { LengthUnit } from '../units.js';
 import { lerp, type Point } from '../vector.js';
@@ -17,7 +18,6 @@ import { readCuttings, textOf } from './read-cutting.js';
 import { nothingDrawn, type OutlineReading, readOutline } from './read-outline.js';
 import type { Report } from './report.js';
 import type { SheetPiece } from './sheet-pieces.js';
-import { lineKinds, notchStyles, stretchWays } from './vocabulary.js';
 import { attributeOf } from './xml.js';
 
 /** What the readers of a piece's parts share. */

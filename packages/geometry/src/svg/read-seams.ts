@@ -3,6 +3,7 @@ import { pathLength } from '../path/length.js';
 import { edgeNames, edgePath, neighboursOf } from '../pattern/outline.js';
 import { parsePosition } from '../pattern/position-text.js';
 import type { EdgeRun, Piece, Seam, SeamEase, TakenUp } from '../pattern/types.js';
+import { takenUpWays } from '../pattern/words.js';
 import type { Thing } from '../sayings.js';
 import { shareRounding } from '../tolerance.js';
 import { continued } from './continue-runs.js';
@@ -19,7 +20,7 @@ import {
   wordAt,
 } from './metadata-values.js';
 import { findRun, type RunText } from './run-text.js';
-import { seamKeys, takenUpWays } from './vocabulary.js';
+import { seamKeys } from './vocabulary.js';
 
 /** A run whose direction may not be known yet. */
 export interface OpenRun {

@@ -1,5 +1,5 @@
 import type { CurveTellings } from '../curve/tellings.js';
-import type { PatternTellings } from '../pattern/tellings.js';
+import type { PatternTellings, WordFacts } from '../pattern/tellings.js';
 import { type NoFacts, sayingsOf, type Thing } from '../sayings.js';
 import type { Meaning } from './vocabulary.js';
 
@@ -47,12 +47,6 @@ interface ElementFacts {
   readonly id?: string;
 }
 
-/** A word that is none of those allowed: the one most likely meant, and all there are. */
-interface WordFacts {
-  readonly near?: string;
-  readonly words: readonly string[];
-}
-
 /** What is told of files and drawings as such, before they are looked at as patterns. */
 interface DrawingTellings {
   'file-too-large': NoFacts;
@@ -98,12 +92,10 @@ interface ScaleTellings {
 
 /** What is told of the attributes of a pattern drawing. */
 interface AttributeTellings {
-  'word-not-understood': WordFacts & { readonly attribute: string; readonly readAs?: string };
   'role-not-known': WordFacts;
   'attribute-misplaced': { readonly attribute: string; readonly places: readonly string[] };
   'attribute-unknown': { readonly attribute: string; readonly near?: string };
   'attribute-misspelt': { readonly attribute: string; readonly near: string };
-  'length-not-positive': { readonly attribute: string };
   'also-cut-not-understood': NoFacts;
   'version-not-known': { readonly version: number };
   'copies-count-now': { readonly piece: Thing; readonly count: number; readonly before: number };
@@ -145,7 +137,6 @@ interface MetadataTellings {
     readonly edge: Thing;
     readonly ends: readonly [string, string];
   };
-  'stretch-out-of-range': { readonly most: number };
   'name-not-writable': { readonly name: string };
 }
 

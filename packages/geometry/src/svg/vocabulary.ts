@@ -1,54 +1,6 @@
-import type {
-  CornerRule,
-  EdgeKind,
-  FabricRole,
-  FasteningKind,
-  Finish,
-  LineKind,
-  NotchStyle,
-  PleatKind,
-  TakenUp,
-} from '../pattern/types.js';
-import type { LengthUnit } from '../units.js';
+// Our convention on plain SVG: which attributes there are, and where each of them says something. How each is meant,
+// with a drawn example, stands in `reference.ts`; the words of the model itself stand in `pattern/words.ts`.
 
-// The words of our convention on plain SVG: what attributes may say, and where each of them says something. How each
-// is meant, with a drawn example, stands in `reference.ts`.
-
-export const units: readonly LengthUnit[] = ['mm', 'cm', 'in'];
-export const edgeKinds: readonly EdgeKind[] = ['seam', 'hem', 'fold', 'raw'];
-export const cornerRules: readonly CornerRule[] = ['mitre', 'pressed-open', 'turned-up'];
-export const notchStyles: readonly NotchStyle[] = ['single', 'double', 'triple'];
-export const lineKinds: readonly LineKind[] = [
-  'grain',
-  'level',
-  'lengthen-shorten',
-  'fold',
-  'placement',
-  'style',
-  'dart',
-];
-export const fabricRoles: readonly FabricRole[] = ['main', 'contrast', 'lining', 'interfacing', 'stabiliser'];
-export const pressings = ['start', 'end', 'open'] as const;
-export const pleatKinds: readonly PleatKind[] = ['knife', 'box', 'inverted', 'tuck'];
-export const ends = ['start', 'end'] as const;
-export const finishes: readonly Finish[] = [
-  'turned once',
-  'turned twice',
-  'rolled',
-  'faced',
-  'bound',
-  'banded',
-];
-export const stretchWays = ['across', 'along'] as const;
-export const takenUpWays: readonly TakenUp[] = ['eased', 'gathered', 'stretched', 'pleated'];
-export const fasteningKinds: readonly FasteningKind[] = [
-  'zip',
-  'buttons',
-  'hooks',
-  'snaps',
-  'elastic',
-  'drawcord',
-];
 export const yesNo = ['yes', 'no'] as const;
 export const drawnLines = ['stitching', 'cutting'] as const;
 

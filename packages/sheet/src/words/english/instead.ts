@@ -13,3 +13,7 @@ export function instead(name: string, names: readonly string[], what: string, sa
   const shown = names.slice(0, mostListed).map(shownName);
   return `Choose from its ${what}: ${[...shown, ...(names.length > mostListed ? ['…'] : [])].join(', ')}.`;
 }
+
+/** A remedy that points to the word most likely meant, or lists all there are. */
+export const oneOf = (near: string | undefined, words: readonly string[], say: Say): string =>
+  near === undefined ? `Write one of: ${words.join(', ')}.` : `Did you mean ${say.written(near)}?`;

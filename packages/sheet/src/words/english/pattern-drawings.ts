@@ -2,14 +2,10 @@ import type { SvgTellings, Thing } from '@paperhinge/geometry';
 import { capital } from '../capital.js';
 import type { Say, Tellings } from '../catalogue.js';
 import type { drawings } from './drawings.js';
-import { instead } from './instead.js';
+import { instead, oneOf } from './instead.js';
 
 /** What is told of drawings of patterns: their attributes, their pieces, and the block of seams and cloths. */
 export const patternDrawings: Tellings<Omit<SvgTellings, keyof typeof drawings>> = {
-  'word-not-understood': ({ attribute, near, words, readAs }, say) => ({
-    message: `${say.written(attribute)} says a word that is not one of its own${readAs === undefined ? '' : `; it was read as ${say.written(readAs)}`}.`,
-    remedy: oneOf(near, words, say),
-  }),
   'role-not-known': ({ near, words }, say) => ({
     message: 'The word in "data-role" is not known; what it stands on was judged by its name and place.',
     remedy: oneOf(near, words, say),
@@ -28,10 +24,6 @@ export const patternDrawings: Tellings<Omit<SvgTellings, keyof typeof drawings>>
   'attribute-misspelt': ({ attribute, near }, say) => ({
     message: `The pattern cannot be read, most likely because ${say.written(attribute)} is misspelt.`,
     remedy: `Write ${say.written(near)}.`,
-  }),
-  'length-not-positive': ({ attribute }, say) => ({
-    message: `${say.written(attribute)} must be longer than 0.`,
-    remedy: 'Give its length, or leave it out.',
   }),
   'also-cut-not-understood': () => ({
     message: 'What the piece is cut from besides ("data-also-cut") was not understood.',
@@ -129,18 +121,11 @@ export const patternDrawings: Tellings<Omit<SvgTellings, keyof typeof drawings>>
     ),
     remedy: `Write "from ${ends[0]}" or "from ${ends[1]}".`,
   }),
-  'stretch-out-of-range': ({ most }) => ({
-    message: `A stretch or recovery must be from 0 to ${most} %.`,
-    remedy: 'Check the figure.',
-  }),
   'name-not-writable': ({ name }, say) => ({
     message: `The name ${say.written(name)} holds a character that a drawing cannot carry.`,
     remedy: 'Leave out control characters.',
   }),
 };
-
-const oneOf = (near: string | undefined, words: readonly string[], say: Say): string =>
-  near === undefined ? `Write one of: ${words.join(', ')}.` : `Did you mean ${say.written(near)}?`;
 
 const times = (count: number, say: Say): string =>
   count === 1 ? 'once' : count === 2 ? 'twice' : `${say.number(count)} times`;

@@ -1,7 +1,7 @@
 import type { PatternTellings } from '@paperhinge/geometry';
 import { capital } from '../capital.js';
 import type { Say, Tellings } from '../catalogue.js';
-import { instead } from './instead.js';
+import { instead, oneOf } from './instead.js';
 import { roles } from './roles.js';
 
 export const pattern: Tellings<PatternTellings> = {
@@ -144,6 +144,18 @@ export const pattern: Tellings<PatternTellings> = {
   'notch-off-edge': ({ alongMm, edgeMm }, say) => ({
     message: `A notch lies ${say.length(alongMm)} along an edge that is ${say.length(edgeMm)} long.`,
     remedy: 'Move it onto the edge.',
+  }),
+  'word-not-understood': ({ attribute, near, words, readAs }, say) => ({
+    message: `${say.written(attribute)} says a word that is not one of its own${readAs === undefined ? '' : `; it was read as ${say.written(readAs)}`}.`,
+    remedy: oneOf(near, words, say),
+  }),
+  'length-not-positive': ({ attribute }, say) => ({
+    message: `${say.written(attribute)} must be longer than 0.`,
+    remedy: 'Give its length, or leave it out.',
+  }),
+  'stretch-out-of-range': ({ most }) => ({
+    message: `A stretch or recovery must be from 0 to ${most} %.`,
+    remedy: 'Check the figure.',
   }),
   'role-guessed': ({ edge, role }, say) => ({
     message: `Going by its name and place, ${say.thing(edge)} was taken to be the ${roles[role]}.`,

@@ -12,3 +12,7 @@ export function instead(name: string, names: readonly string[], what: string, sa
   const shown = names.slice(0, mostListed).map(shownName);
   return `Zur Auswahl stehen die ${what} ${[...shown, ...(names.length > mostListed ? ['…'] : [])].join(', ')}.`;
 }
+
+/** A remedy that points to the word most likely meant, or lists all there are. */
+export const oneOf = (near: string | undefined, words: readonly string[], say: Say): string =>
+  near === undefined ? `Schreiben Sie eines von: ${words.join(', ')}.` : `Meinten Sie ${say.written(near)}?`;

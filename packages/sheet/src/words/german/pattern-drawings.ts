@@ -1,14 +1,10 @@
 import type { Thing } from '@paperhinge/geometry';
 import type { Catalogue, Say } from '../catalogue.js';
 import type { patternDrawings as english } from '../english/pattern-drawings.js';
-import { instead } from './instead.js';
+import { instead, oneOf } from './instead.js';
 
 /** Was von Zeichnungen von Schnitten gesagt wird: von ihren Attributen, ihren Teilen, ihren Nähten und Stoffen. */
 export const patternDrawings: Pick<Catalogue['tellings'], keyof typeof english> = {
-  'word-not-understood': ({ attribute, near, words, readAs }, say) => ({
-    message: `${say.written(attribute)} sagt ein Wort, das nicht dazugehört${readAs === undefined ? '' : `; gelesen wurde ${say.written(readAs)}`}.`,
-    remedy: oneOf(near, words, say),
-  }),
   'role-not-known': ({ near, words }, say) => ({
     message:
       'Das Wort in „data-role“ ist nicht bekannt; worauf es steht, wurde nach Name und Lage beurteilt.',
@@ -28,10 +24,6 @@ export const patternDrawings: Pick<Catalogue['tellings'], keyof typeof english> 
   'attribute-misspelt': ({ attribute, near }, say) => ({
     message: `Der Schnitt kann nicht gelesen werden, wohl weil ${say.written(attribute)} falsch geschrieben ist.`,
     remedy: `Schreiben Sie ${say.written(near)}.`,
-  }),
-  'length-not-positive': ({ attribute }, say) => ({
-    message: `${say.written(attribute)} muss länger als 0 sein.`,
-    remedy: 'Geben Sie die Länge an oder lassen Sie sie weg.',
   }),
   'also-cut-not-understood': () => ({
     message: 'Woraus das Teil außerdem zugeschnitten wird („data-also-cut“), wurde nicht verstanden.',
@@ -130,18 +122,11 @@ export const patternDrawings: Pick<Catalogue['tellings'], keyof typeof english> 
     message: `${say.thing(seam)} sagt nicht, an welchem Ende sie beginnt (${say.thing(edge)}); genommen wurde das im Uhrzeigersinn erste.`,
     remedy: `Schreiben Sie „from ${ends[0]}“ oder „from ${ends[1]}“.`,
   }),
-  'stretch-out-of-range': ({ most }) => ({
-    message: `Eine Dehnung oder Rücksprungkraft muss zwischen 0 und ${most} % liegen.`,
-    remedy: 'Prüfen Sie die Zahl.',
-  }),
   'name-not-writable': ({ name }, say) => ({
     message: `Der Name ${say.written(name)} enthält ein Zeichen, das eine Zeichnung nicht aufnehmen kann.`,
     remedy: 'Lassen Sie Steuerzeichen weg.',
   }),
 };
-
-const oneOf = (near: string | undefined, words: readonly string[], say: Say): string =>
-  near === undefined ? `Schreiben Sie eines von: ${words.join(', ')}.` : `Meinten Sie ${say.written(near)}?`;
 
 const nouns = {
   notch: 'Passzeichen',

@@ -1,6 +1,6 @@
 import type { PatternTellings } from '@paperhinge/geometry';
 import type { Tellings } from '../catalogue.js';
-import { instead } from './instead.js';
+import { instead, oneOf } from './instead.js';
 import { roles } from './roles.js';
 
 const ownName = 'Geben Sie jedem einen eigenen Namen.';
@@ -157,6 +157,18 @@ export const pattern: Tellings<PatternTellings> = {
   'notch-off-edge': ({ alongMm, edgeMm }, say) => ({
     message: `Ein Passzeichen liegt bei ${say.length(alongMm)}, seine Kante ist ${say.length(edgeMm)} lang.`,
     remedy: 'Verschieben Sie es auf die Kante.',
+  }),
+  'word-not-understood': ({ attribute, near, words, readAs }, say) => ({
+    message: `${say.written(attribute)} sagt ein Wort, das nicht dazugehört${readAs === undefined ? '' : `; gelesen wurde ${say.written(readAs)}`}.`,
+    remedy: oneOf(near, words, say),
+  }),
+  'length-not-positive': ({ attribute }, say) => ({
+    message: `${say.written(attribute)} muss länger als 0 sein.`,
+    remedy: 'Geben Sie die Länge an oder lassen Sie sie weg.',
+  }),
+  'stretch-out-of-range': ({ most }) => ({
+    message: `Eine Dehnung oder Rücksprungkraft muss zwischen 0 und ${most} % liegen.`,
+    remedy: 'Prüfen Sie die Zahl.',
   }),
   'role-guessed': ({ edge, role }, say) => ({
     message: `${say.thing(edge)}: nach Name und Lage als ${roles[role]} angesehen.`,
