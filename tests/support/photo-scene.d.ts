@@ -48,6 +48,8 @@ export interface Scene {
     readonly origin: Pair;
     readonly sheets: readonly LaidSheet[];
     readonly pieces: readonly LaidPiece[];
+    /** Dots to a mm. */
+    readonly fine?: number;
   };
   readonly ground: readonly [number, number, number];
   readonly pieces: readonly LaidPiece[];

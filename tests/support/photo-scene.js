@@ -1,8 +1,8 @@
 // A photograph of a floor, made by casting a ray through every part of every pixel. Shares no code with what is tested:
 // no camera, no matrix, no target of ours; sheets come as pictures of their printed pages.
 
-/** Dots to a mm of the painted floor. */
-const fine = 8;
+/** Dots to a mm of the painted floor, where a scene does not say. */
+const usualFine = 8;
 
 /**
  * @typedef {import('./photo-scene.d.ts').Scene} Scene
@@ -46,17 +46,18 @@ export const laid = (outline, [x, y], angle) => {
  * The floor as seen from straight above, one number a dot: 0 ground, 1.. the pieces in order, 100 to 255 the grey of a
  * sheet. Later pieces lie on earlier ones, all on the sheets, unless a sheet lies `onTop`.
  */
-function paintedFloor({ width, height, origin, sheets, pieces }) {
+function paintedFloor({ width, height, origin, sheets, pieces, fine = usualFine }) {
   const w = width * fine,
     h = height * fine;
   const dots = new Uint8Array(w * h);
-  for (const sheet of sheets.filter(s => !s.onTop)) paintSheet(dots, w, h, origin, sheet);
-  for (const [i, { outline }] of pieces.entries()) fillPolygon(dots, w, h, origin, flattened(outline), i + 1);
-  for (const sheet of sheets.filter(s => s.onTop)) paintSheet(dots, w, h, origin, sheet);
-  return { dots, w, h };
+  for (const sheet of sheets.filter(s => !s.onTop)) paintSheet({ dots, w, h, origin, fine }, sheet);
+  for (const [i, { outline }] of pieces.entries())
+    fillPolygon({ dots, w, h, origin, fine }, flattened(outline), i + 1);
+  for (const sheet of sheets.filter(s => s.onTop)) paintSheet({ dots, w, h, origin, fine }, sheet);
+  return { dots, w, h, fine };
 }
 
-function paintSheet(dots, w, h, origin, { page, at, angle, scale = [1, 1] }) {
+function paintSheet({ dots, w, h, origin, fine }, { page, at, angle, scale = [1, 1] }) {
   const { grey, width, height, perMm } = page;
   const c = Math.cos(angle),
     s = Math.sin(angle);
@@ -76,7 +77,7 @@ function paintSheet(dots, w, h, origin, { page, at, angle, scale = [1, 1] }) {
     }
 }
 
-function fillPolygon(dots, w, h, origin, points, value) {
+function fillPolygon({ dots, w, h, origin, fine }, points, value) {
   const at = points.map(([x, y]) => [(x - origin[0]) * fine, (y - origin[1]) * fine]);
   for (let y = 0; y < h; y++) {
     const crossings = [];
@@ -128,49 +129,64 @@ export function seenAt(camera, px, py) {
   return [eye[0] + t * ray[0], eye[1] + t * ray[1]];
 }
 
+/** r / rd for rd² from 0 to `most`, so that the lens need not be undone for every ray. */
+function straightening({ k1, k2 }, most) {
+  const steps = 8192;
+  const table = new Float64Array(steps + 2);
+  for (let i = 0; i <= steps + 1; i++) {
+    const rd = Math.sqrt((most * i) / steps);
+    let r = rd;
+    for (let n = 0; n < 30; n++)
+      r -= (r * (1 + k1 * r * r + k2 * r ** 4) - rd) / (1 + 3 * k1 * r * r + 5 * k2 * r ** 4);
+    table[i] = rd > 0 ? r / rd : 1;
+  }
+  return { table, scale: steps / most };
+}
+
 /** The picture as RGBA bytes. */
 export function photograph(scene) {
   const { camera, ground, pieces, light, blur, noise, seed, gamma = 1, parts = 2 } = scene;
-  const { width, height } = camera;
-  const floor = paintedFloor(scene.floor);
+  const { width, height, focal, centre, pose } = camera;
+  const { eye, axis, right, down } = pose;
+  const { dots, w, h, fine } = paintedFloor(scene.floor);
+  const [left, top] = scene.floor.origin;
+  const farthest = Math.max(centre[0], width - centre[0]) ** 2 + Math.max(centre[1], height - centre[1]) ** 2;
+  const { table, scale } = straightening(camera, (1.05 * farthest) / focal ** 2);
   const linear = v => (v / 255) ** gamma;
-  const colours = [ground, ...pieces.map(p => p.colour)].map(c => c.map(linear));
-  const paper = Array.from({ length: 256 }, (_, v) => (v < 100 ? 0 : linear(18 + ((v - 100) / 155) * 220)));
+  // What each number of the painted floor looks like: ground, pieces, greys of paper.
+  const colours = new Float64Array(3 * 256);
+  for (let v = 0; v < 256; v++)
+    for (let c = 0; c < 3; c++)
+      colours[3 * v + c] = linear(
+        v >= 100 ? 18 + ((v - 100) / 155) * 220 : ((v === 0 ? ground : pieces[v - 1]?.colour)?.[c] ?? 0),
+      );
   const planes = [0, 1, 2].map(() => new Float32Array(width * height));
-  for (let y = 0; y < height; y++)
-    for (let x = 0; x < width; x++) {
+  for (let y = 0, at = 0; y < height; y++)
+    for (let x = 0; x < width; x++, at++) {
       let r = 0,
         g = 0,
         b = 0;
-      for (let j = 0; j < parts; j++)
-        for (let i = 0; i < parts; i++) {
-          const [fx, fy] = seenAt(camera, x + (i + 0.5) / parts, y + (j + 0.5) / parts);
-          const u = Math.floor((fx - scene.floor.origin[0]) * fine),
-            v = Math.floor((fy - scene.floor.origin[1]) * fine);
-          const dot = u < 0 || v < 0 || u >= floor.w || v >= floor.h ? 0 : floor.dots[v * floor.w + u];
-          if (dot >= 100) {
-            r += paper[dot];
-            g += paper[dot];
-            b += paper[dot];
-          } else {
-            const colour = colours[dot];
-            r += colour[0];
-            g += colour[1];
-            b += colour[2];
-          }
-        }
-      const [sx, sy] = [x / width - 0.5, y / height - 0.5];
-      const shine =
-        (1 +
-          light.across * sx +
-          light.down * sy -
-          light.vignette * (sx * sx + sy * sy) +
-          light.lamp * Math.exp(-((sx - light.at[0]) ** 2 + (sy - light.at[1]) ** 2) / 0.08)) /
-        parts ** 2;
-      const at = y * width + x;
-      planes[0][at] = r * shine;
-      planes[1][at] = g * shine;
-      planes[2][at] = b * shine;
+      for (let part = 0; part < parts * parts; part++) {
+        const dx = (x + ((part % parts) + 0.5) / parts - centre[0]) / focal,
+          dy = (y + (Math.floor(part / parts) + 0.5) / parts - centre[1]) / focal;
+        const place = (dx * dx + dy * dy) * scale,
+          step = Math.floor(place);
+        const k = table[step] + (table[step + 1] - table[step]) * (place - step);
+        const t = -eye[2] / (axis[2] + k * (dx * right[2] + dy * down[2]));
+        const u = Math.floor((eye[0] + t * (axis[0] + k * (dx * right[0] + dy * down[0])) - left) * fine),
+          v = Math.floor((eye[1] + t * (axis[1] + k * (dx * right[1] + dy * down[1])) - top) * fine);
+        const dot = 3 * (u < 0 || v < 0 || u >= w || v >= h ? 0 : dots[v * w + u]);
+        r += colours[dot];
+        g += colours[dot + 1];
+        b += colours[dot + 2];
+      }
+      const sx = x / width - 0.5,
+        sy = y / height - 0.5;
+      const lamp = light.lamp * Math.exp(-((sx - light.at[0]) ** 2 + (sy - light.at[1]) ** 2) / 0.08);
+      const shine = 1 + light.across * sx + light.down * sy - light.vignette * (sx * sx + sy * sy) + lamp;
+      planes[0][at] = (r * shine) / parts ** 2;
+      planes[1][at] = (g * shine) / parts ** 2;
+      planes[2][at] = (b * shine) / parts ** 2;
     }
   const next = chance(seed);
   const bytes = new Uint8Array(width * height * 4).fill(255);
@@ -178,7 +194,7 @@ export function photograph(scene) {
     const soft = blurred(plane, width, height, blur);
     for (let i = 0; i < soft.length; i++) {
       const grain = Math.sqrt(-2 * Math.log(next() + 1e-12)) * Math.cos(2 * Math.PI * next());
-      const value = 255 * Math.max(0, soft[i]) ** (1 / gamma) + noise * grain;
+      const value = 255 * (gamma === 1 ? soft[i] : Math.max(0, soft[i]) ** (1 / gamma)) + noise * grain;
       bytes[4 * i + channel] = Math.max(0, Math.min(255, Math.round(value)));
     }
   }

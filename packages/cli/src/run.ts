@@ -8,7 +8,9 @@ import { done, ourFailure, unusable } from './exit-codes.js';
 import type { Io } from './io.js';
 import { measureCommand } from './measure-command.js';
 import { errorLine, named, oneLine } from './one-line.js';
+import { photoFrameCommand } from './photo-frame-command.js';
 import { printCommand } from './print-command.js';
+import { addTraceCommand } from './trace-command.js';
 import { wordsIn } from './words.js';
 
 /**
@@ -99,7 +101,7 @@ function commandLine(io: Io, exit: (code: number) => void): Command {
   program
     .command('print')
     .description('lay a pattern out at true scale: on pages, for a projector, or as DXF for another program')
-    .argument('<pattern>', 'pattern SVG')
+    .argument('[pattern]', 'pattern SVG; none for a photo frame')
     .requiredOption('-o, --output <file>', 'the file to write: .pdf, or .dxf for pattern interchange')
     .option(
       '--paper <paper>',
@@ -140,14 +142,38 @@ function commandLine(io: Io, exit: (code: number) => void): Command {
         .choices(['dark', 'light'])
         .conflicts('paper'),
     )
+    .option('--photo-frame', 'sheets to lay round pieces that are photographed, for paperhinge trace')
+    .option('--sheets <count>', 'of the photo frame: 4 to 9 (default: 9)')
     .option(...sheet)
     .option(...json)
-    .action(async (path, options) => exit(await printCommand(path, options, io)));
+    .action(async (path, options) => exit(await printOrFrame(path, options, io)));
+  addTraceCommand(program, io, exit);
   program.addHelpText(
     'after',
     '\nExit codes: 0 done; 1 done, but something will not sew or fit; 2 unusable input; 3 our own failure.',
   );
   return program;
+}
+
+/** A photo frame is of no pattern; everything else that is printed is. */
+function printOrFrame(
+  path: string | undefined,
+  options: Parameters<typeof printCommand>[1] &
+    Parameters<typeof photoFrameCommand>[0] & { photoFrame?: true },
+  io: Io,
+): Promise<number> {
+  if (options.photoFrame && path === undefined) return photoFrameCommand(options, io);
+  if (path !== undefined && !options.photoFrame && options.sheets === undefined)
+    return printCommand(path, options, io);
+  throw new PatternError(
+    'arguments',
+    path === undefined
+      ? { message: 'There is no pattern to print', remedy: 'Give the pattern SVG, or --photo-frame.' }
+      : {
+          message: 'A photo frame is printed without a pattern',
+          remedy: 'Leave out the pattern, or --photo-frame and --sheets.',
+        },
+  );
 }
 
 const version = (): string =>

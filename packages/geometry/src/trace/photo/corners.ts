@@ -7,6 +7,8 @@ import { sharpened } from './sharpen.js';
 export interface OutlineCorner {
   readonly index: number;
   readonly at: Point;
+  /** mm about it in which the picture is soft. */
+  readonly soft: number;
 }
 
 /** mm beside a place over which a turn is first looked for. */
@@ -21,6 +23,8 @@ const armLengths = [15, 10, 7, 4.5, 3];
 const armFit = 0.12;
 /** mm. A corner farther from the outline than this is a rounding, drawn as a curve. */
 const farthest = 1.3;
+/** mm. The same across a point so sharp that its two sides run into one another. */
+const farthestSharp = 2.4;
 
 /**
  * The corners of an outline of even points, clockwise.
@@ -36,7 +40,7 @@ export function cornersOfOutline(points: readonly Point[], soft: number): readon
     first.map(c => c.index),
     soft,
   );
-  return sharpened(points, second, soft);
+  return sharpened(points, second);
 }
 
 const steps = (mm: number): number => Math.round(mm / outlineStep);
@@ -106,11 +110,7 @@ function cornerAt(points: readonly Point[], spot: Spot, soft: number): OutlineCo
   const sharp = corner ? Math.PI - corner.turn : 0;
   if (sharp < sharpPoint) {
     const clear = Math.min(mostClear, soft / Math.max(Math.sin(sharp / 2), soft / mostClear));
-    corner =
-      arms(
-        clear,
-        sharpLengths.map(l => clear + l),
-      ) ?? corner;
+    corner = arms(clear, sharpLengths) ?? corner;
   }
   if (!corner || corner.turn < leastTurn) return undefined;
   const reach = steps(2 * soft);
@@ -121,10 +121,10 @@ function cornerAt(points: readonly Point[], spot: Spot, soft: number): OutlineCo
     const d = distance(points[i]!, corner.at);
     if (d < least) [nearest, least] = [i, d];
   }
-  // A sharp point is rounded off farther by the lens than a blunt one.
-  return least <= farthest / Math.max(bluntest, Math.cos(corner.turn / 2))
-    ? { index: nearest, at: corner.at }
-    : undefined;
+  // A sharp point is rounded off farther by the lens than a blunt one, and a narrow slit closes before its end.
+  const narrow = Math.max(bluntest, Math.cos(corner.turn / 2));
+  if (least > (sharp < sharpPoint ? farthestSharp : farthest) / narrow) return undefined;
+  return { index: nearest, at: corner.at, soft: sharp < sharpPoint ? least + 2 * soft : soft };
 }
 
 /** rad. Corners sharper than this are found from farther off. */

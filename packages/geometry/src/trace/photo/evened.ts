@@ -2,8 +2,13 @@ import type { Station } from '../../curve/hermite-fit.js';
 import { distance, lerp, type Point, unit } from '../../vector.js';
 import { outlineStep } from './edge-of-patch.js';
 
-/** How far a line is evened, from most to least: about 45, 30, 18, 11 and 6 mm of waves are taken out. */
-const evenings = [9e6, 7e5, 4e4, 2e3, 60];
+/**
+ * How much a change of curvature weighs: at most (waves shorter than about 45 mm are taken out), at least (6 mm), and
+ * how much less in turn where a bend is moved.
+ */
+const most = 9e6,
+  least = 60,
+  less = 1 / 12;
 /**
  * mm, and times the noise: what evening may move the mean of a stretch of so many points, in which noise cancels (not
  * all: neighbours share dots of the picture) and a bend does not.
@@ -58,18 +63,25 @@ interface Weighed {
 function evened(points: readonly Weighed[]): readonly Station[] {
   const weights = points.map(p => p.weight);
   const [xs, ys] = [points.map(p => p.point.x), points.map(p => p.point.y)];
-  const lineAt = (evening: number): readonly Point[] => {
+  const lineAt = (evening: Float64Array): readonly Point[] => {
     const x = graduated(xs, weights, evening),
       y = graduated(ys, weights, evening);
     return points.map((_, i) => ({ x: x[i]!, y: y[i]! }));
   };
-  let line = lineAt(evenings.at(-1)!);
-  const most = Math.max(leastMove, noiseMoves * noiseOf(points, line));
-  for (const evening of evenings) {
-    const more = lineAt(evening);
-    if (movesBend(points, more, most)) continue;
-    line = more;
-    break;
+  const evening = new Float64Array(points.length).fill(least);
+  const limit = Math.max(leastMove, noiseMoves * noiseOf(points, lineAt(evening)));
+  evening.fill(most);
+  let line = lineAt(evening);
+  for (let round = 0; round < 6; round++) {
+    const moved = bendsMoved(points, line, limit);
+    if (moved.length === 0) break;
+    for (const place of moved) {
+      // Beside a bend too, or the line would swing out there.
+      const from = Math.max(0, place - stretchPoints),
+        to = Math.min(points.length, place + 2 * stretchPoints);
+      for (let i = from; i < to; i++) evening[i] = Math.max(least, evening[i]! * less);
+    }
+    line = lineAt(evening);
   }
   return line.map((point, i) => {
     const a = line[Math.max(0, i - 1)]!,
@@ -84,8 +96,10 @@ function noiseOf(points: readonly Weighed[], line: readonly Point[]): number {
   return offs.sort((a, b) => a - b)[offs.length >> 1] ?? 0;
 }
 
-function movesBend(points: readonly Weighed[], line: readonly Point[], most: number): boolean {
-  for (let from = 0; from + stretchPoints <= points.length; from += stretchPoints / 2) {
+/** Where stretches begin whose mean the line lies off by more than a limit. */
+function bendsMoved(points: readonly Weighed[], line: readonly Point[], limit: number): readonly number[] {
+  const moved: number[] = [];
+  for (let from = 0; from + stretchPoints <= points.length; from += stretchPoints) {
     let x = 0,
       y = 0,
       n = 0;
@@ -95,13 +109,17 @@ function movesBend(points: readonly Weighed[], line: readonly Point[], most: num
       y += points[i]!.point.y - line[i]!.y;
       n++;
     }
-    if (n > stretchPoints / 2 && Math.hypot(x, y) / n > most) return true;
+    if (n > stretchPoints / 2 && Math.hypot(x, y) / n > limit) moved.push(from);
   }
-  return false;
+  return moved;
 }
 
 /** Figures nearest to those given whose third differences are least: (W + λ D′D) z = W y, a band of three. */
-function graduated(values: readonly number[], weights: readonly number[], evening: number): Float64Array {
+function graduated(
+  values: readonly number[],
+  weights: readonly number[],
+  evening: Float64Array,
+): Float64Array {
   const n = values.length,
     z = Float64Array.from(values);
   if (n < 5) return z;
@@ -114,7 +132,7 @@ function graduated(values: readonly number[], weights: readonly number[], evenin
   const difference = [-1, 3, -3, 1];
   for (let i = 0; i + 3 < n; i++)
     for (let p = 0; p < 4; p++)
-      for (let q = p; q < 4; q++) band[q - p]![i + q]! += evening * difference[p]! * difference[q]!;
+      for (let q = p; q < 4; q++) band[q - p]![i + q]! += evening[i]! * difference[p]! * difference[q]!;
   for (let i = 0; i < n; i++)
     for (let d = Math.min(3, i); d >= 0; d--) {
       let sum = band[d]![i]!;

@@ -11,19 +11,12 @@ const curveFit = 0.07;
 /** Stations between a curve's ends that it is fitted to. */
 const stations = 40;
 
-/**
- * The outline between its corners, clockwise; one closed curve if it has none.
- * @param soft mm beside a corner that are left out, since the picture is soft there
- */
-export function edgesOfOutline(
-  points: readonly Point[],
-  corners: readonly OutlineCorner[],
-  soft: number,
-): readonly Path[] {
+/** The outline between its corners, clockwise; one closed curve if it has none. */
+export function edgesOfOutline(points: readonly Point[], corners: readonly OutlineCorner[]): readonly Path[] {
   if (corners.length === 0) return [fewest(evenedRing(points))];
   return corners.map((from, k) => {
     const to = corners[(k + 1) % corners.length]!;
-    return edgeThrough(from.at, pointsBetween(points, from, to, soft), to.at);
+    return edgeThrough(from.at, pointsBetween(points, from, to), to.at);
   });
 }
 

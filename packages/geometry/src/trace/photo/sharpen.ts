@@ -9,7 +9,7 @@ const stretchMm = 12;
 /** mm along a curved edge that its end is found from, longest first, and how well a parabola must fit. */
 const endLengths = [40, 28, 20, 14, 9];
 const endFit = 0.06;
-/** mm. A corner is moved no farther from where it was first found. */
+/** mm. A corner is moved no farther from where it was first found, or than is soft about it. */
 const farthest = 1.2;
 
 /** The points of an outline between two corners, those in the soft stretches beside them left out. */
@@ -17,12 +17,11 @@ export function pointsBetween(
   points: readonly Point[],
   from: OutlineCorner,
   to: OutlineCorner,
-  soft: number,
 ): readonly Point[] {
   const n = points.length;
   const count = (to.index - from.index + n - 1) % n || n - 1;
   return Array.from({ length: count }, (_, i) => points[(from.index + 1 + i) % n]!).filter(
-    p => distance(p, from.at) > soft && distance(p, to.at) > soft,
+    p => distance(p, from.at) > from.soft && distance(p, to.at) > to.soft,
   );
 }
 
@@ -48,11 +47,10 @@ export function straightThrough(between: readonly Point[]): Arm | undefined {
 export function sharpened(
   points: readonly Point[],
   corners: readonly OutlineCorner[],
-  soft: number,
 ): readonly OutlineCorner[] {
   if (corners.length < 2) return corners;
   const edges = corners.map((from, k) => {
-    const between = pointsBetween(points, from, corners[(k + 1) % corners.length]!, soft);
+    const between = pointsBetween(points, from, corners[(k + 1) % corners.length]!);
     return { between, straight: straightThrough(between) };
   });
   return corners.map((corner, k) => {
@@ -63,7 +61,9 @@ export function sharpened(
       : endArm([...before.between].reverse());
     const forth = after.straight ? leaning(after.straight, after.between[0]!) : endArm(after.between);
     const meeting = back && forth && meetingOfArms(back, forth);
-    return meeting && distance(meeting.at, corner.at) < farthest ? { ...corner, at: meeting.at } : corner;
+    const moved = meeting ? distance(meeting.at, corner.at) : 0;
+    if (!meeting || moved > Math.max(farthest, corner.soft)) return corner;
+    return { ...corner, at: meeting.at, soft: corner.soft + moved };
   });
 }
 

@@ -1,5 +1,5 @@
 import type { Path } from '../../path/path.js';
-import type { Point } from '../../vector.js';
+import { distance, type Point } from '../../vector.js';
 import { cornersOfOutline } from './corners.js';
 import { edgeOfPatch, type FloorSeen } from './edge-of-patch.js';
 import { cellAt, dotAt } from './floor-map.js';
@@ -38,18 +38,27 @@ export function traceFloor(floor: FloorSeen, unlike: Unlikeness): FloorTraced {
   const marked = new Uint8Array(unlike.values.length);
   for (let k = 0; k < marked.length; k++)
     if (unlike.values[k]! > limit && floor.paper[k] === 0 && floor.map.from[k] !== 0) marked[k] = 1;
-  const patches = patchesOf(floor.map, marked, leastArea).filter(patch => !isRim(floor, patch));
+  const patches = patchesOf(floor.map, marked, leastArea).filter(
+    patch => isBroad(patch) && !isRim(floor, patch),
+  );
   const soft = softMm + softDots * Math.min(...floor.shots.map(dotAt));
   const outlines = patches
     .filter(p => !p.cutOff)
     .flatMap(patch => {
       const points = edgeOfPatch(floor, patch.ring);
       if (points.length === 0) return [];
-      return [
-        { edges: edgesOfOutline(points, cornersOfOutline(points, soft), soft), points, area: patch.area },
-      ];
+      return [{ edges: edgesOfOutline(points, cornersOfOutline(points, soft)), points, area: patch.area }];
     });
   return { outlines, cutOff: patches.filter(p => p.cutOff) };
+}
+
+/** mm. Patches narrower than this in the mean are threads, seams of a floor, rims of shadows. */
+const leastBreadth = 5;
+
+function isBroad({ ring, area }: Patch): boolean {
+  const round = ring.reduce((sum, p, i) => sum + distance(p, ring[(i + 1) % ring.length]!), 0);
+  // A stair of cells is up to a third longer than the line it stands for.
+  return (2 * area) / round > leastBreadth / 2;
 }
 
 /** Of a patch's ring: along so much of it lies paper if it is but the soft rim of a sheet. */

@@ -46,7 +46,7 @@ const coarseDot = 0.6;
 /** Of a sheet's corners: with more that lie elsewhere than they should, the sheet does not lie flat. */
 const strayShare = 0.15;
 /** mm. A piece farther outside the ring of sheets is measured by what lies beside it. */
-const mostBeyond = 120;
+const mostBeyond = 150;
 
 /** What a maker should know of how true her tracing is, and what would better it. */
 export function truthFindings(
