@@ -19,8 +19,9 @@ const worthALook = (14 * Math.PI) / 180;
 const leastTurn = (13 * Math.PI) / 180;
 /** mm along each arm beyond the soft stretch, longest first; an arm that no parabola fits is too long. */
 const armLengths = [15, 10, 7, 4.5, 3];
-/** mm: how well a parabola must fit an arm. */
-const armFit = 0.12;
+/** mm, and times the noise of the outline: how well a parabola must fit an arm. */
+const armFit = 0.04,
+  armNoise = 1.7;
 /** mm. A corner farther from the outline than this is a rounding, drawn as a curve. */
 const farthest = 1.3;
 /** mm. The same across a point so sharp that its two sides run into one another. */
@@ -31,16 +32,30 @@ const farthestSharp = 2.4;
  * @param soft mm beside a corner in which the picture is soft: left out of what the corner is found from
  */
 export function cornersOfOutline(points: readonly Point[], soft: number): readonly OutlineCorner[] {
+  const found: Outline = { points, soft, fit: Math.max(armFit, armNoise * noiseOf(points)) };
   const turns = points.map((_, i) => Math.abs(turnAt(points, i, soft)));
   const candidates = peaks(turns, Math.round((near * 0.8) / outlineStep));
-  const first = keep(points, candidates, soft);
+  const first = keep(found, candidates);
   // Again with the arms as long as the corners that are left allow.
   const second = keep(
-    points,
+    found,
     first.map(c => c.index),
-    soft,
   );
   return sharpened(points, second);
+}
+
+interface Outline {
+  readonly points: readonly Point[];
+  readonly soft: number;
+  /** mm: how well a parabola must fit an arm. */
+  readonly fit: number;
+}
+
+/** mm: what points stand off the parabola through themselves and the nine that follow, typically. */
+function noiseOf(points: readonly Point[]): number {
+  const list: number[] = [];
+  for (let i = 0; i < points.length; i += 15) list.push(armThrough(stretch(points, i, i + 9), false).rms);
+  return list.sort((a, b) => a - b)[list.length >> 1]!;
 }
 
 const steps = (mm: number): number => Math.round(mm / outlineStep);
@@ -75,16 +90,12 @@ function peaks(turns: readonly number[], reach: number): readonly number[] {
   });
 }
 
-function keep(
-  points: readonly Point[],
-  candidates: readonly number[],
-  soft: number,
-): readonly OutlineCorner[] {
-  const n = points.length;
+function keep(outline: Outline, candidates: readonly number[]): readonly OutlineCorner[] {
+  const n = outline.points.length;
   return candidates.flatMap((index, k) => {
     const before = candidates.length === 1 ? n : (index - candidates.at(k - 1)! + n) % n,
       after = candidates.length === 1 ? n : (candidates[(k + 1) % candidates.length]! - index + n) % n;
-    const corner = cornerAt(points, { index, before, after }, soft);
+    const corner = cornerAt(outline, { index, before, after });
     return corner ? [corner] : [];
   });
 }
@@ -96,12 +107,12 @@ interface Spot {
   readonly after: number;
 }
 
-function cornerAt(points: readonly Point[], spot: Spot, soft: number): OutlineCorner | undefined {
-  const { index, before, after } = spot;
+function cornerAt(outline: Outline, { index, before, after }: Spot): OutlineCorner | undefined {
+  const { points, soft } = outline;
   const arms = (clear: number, lengths: readonly number[]) => {
     const ends = [clear, ...lengths.map(l => clear + l)];
-    const back = arm(points, index, -1, before - steps(soft), ends),
-      forth = arm(points, index, 1, after - steps(soft), ends);
+    const back = arm(outline, index, -1, before - steps(soft), ends),
+      forth = arm(outline, index, 1, after - steps(soft), ends);
     const meeting = back && forth && meetingOfArms(back, forth);
     return meeting && { at: meeting.at, turn: Math.abs(turnBetween(back, forth, meeting.s, meeting.t)) };
   };
@@ -137,7 +148,7 @@ const bluntest = 0.04;
 
 /** The longest stretch beside a place that a parabola fits; it begins `ends[0]` mm away and ends at one of the others. */
 function arm(
-  points: readonly Point[],
+  { points, fit }: Outline,
   index: number,
   way: 1 | -1,
   room: number,
@@ -152,7 +163,7 @@ function arm(
       stretch(points, index + way * from, index + way * to),
       mm - clear! < straightBelow,
     );
-    if (fitted.rms < armFit || mm === ends.at(-1)) return fitted;
+    if (fitted.rms < fit || mm === ends.at(-1)) return fitted;
   }
   return undefined;
 }
