@@ -186,3 +186,39 @@ describe('self-crossing', () => {
     );
   });
 });
+
+describe('curves that are one curve', () => {
+  const ends = (a: Segment, b: Segment) => intersectSegments(a, b).map(m => [m.ta, m.tb, m.overlap]);
+  test('any curve meets itself all along, either way', () => {
+    fc.assert(
+      fc.property(anyCubic, curve => {
+        fc.pre(!curve.every(p => distance(p, curve[0]) <= 1e-5));
+        expect(ends(curve, curve)).toEqual([
+          [0, 0, true],
+          [1, 1, true],
+        ]);
+        const back = intersectSegments(curve, reversed(curve));
+        expect(back.every(m => m.overlap)).toBe(true);
+        expect(back.map(m => m.ta)).toEqual([0, 1]);
+      }),
+    );
+  });
+  test('a closed curve runs along a part of itself', () => {
+    const drop: Cubic = [at(0, 0), at(100, 100), at(-100, 100), at(0, 0)];
+    for (const [from, to] of [
+      [0, 0.5],
+      [0.2, 0.8],
+      [0.3, 1],
+    ] as const) {
+      const shared = intersectSegments(drop, between(drop, from, to)).filter(m => m.overlap);
+      expect(shared.map(m => m.ta)).toEqual([expect.closeTo(from, 9), expect.closeTo(to, 9)]);
+    }
+  });
+  test('one that goes out and back on a line is shared as far as it reaches', () => {
+    const spur: Cubic = [at(0, 0), at(80, 30), at(80, 30), at(0, 0)];
+    expect(ends(spur, line(at(0, 0), at(100, 37.5)))).toEqual([
+      [0, 0, true],
+      [0.5, expect.closeTo(0.6, 9), true],
+    ]);
+  });
+});

@@ -188,3 +188,25 @@ const isPastACorner = (
     const [c] = e.path.segments[0]!;
     return Math.hypot(p.x - c.x, p.y - c.y) < 2.7 * by && Math.hypot(p.x - c.x, p.y - c.y) > by + 1e-3;
   });
+
+describe('an outline of micrometres', () => {
+  // Closed form: a rectangle a by b, moved out by d, is (a + 2d)(b + 2d).
+  test.each([1e-2, 1e-3, 1e-4, 1e-5])('of %d mm is moved outwards like any other', size => {
+    const { loops, findings } = offsetOutline(ringOf(...rectangle(2 * size, size)), 10);
+    expect(areas(loops)).toEqual([expect.closeTo((2 * size + 20) * (size + 20), 6)]);
+    expect(findings).toEqual([]);
+    const curved: Path = {
+      segments: [
+        [at(0, 0), at(size, -size), at(2 * size, -size), at(3 * size, 0)],
+        [at(3 * size, 0), at(2 * size, size), at(size, size), at(0, 0)],
+      ],
+    };
+    expect(offsetOutline(curved, 10).loops).toHaveLength(1);
+  });
+  test('smaller than can be told from a point is refused', () => {
+    for (const size of [1e-6, 1e-7, 0])
+      expect(() => offsetOutline(ringOf(...rectangle(2 * size, size)), 10)).toThrow(
+        expect.objectContaining({ code: 'edge-without-length' }),
+      );
+  });
+});

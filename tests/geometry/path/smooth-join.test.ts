@@ -56,4 +56,18 @@ describe('joining two lines', () => {
       smoothJoin(polyline(at(0, 0), at(10, 0)), polyline(at(60, 30), at(90, 30)), 'curvature'),
     ).toThrow(expect.objectContaining({ code: 'no-curvature-join' }));
   });
+
+  test.each(['tangent', 'curvature'] as const)(
+    'a single point, and ends that meet already, are refused (%s)',
+    how => {
+      const run = polyline(at(0, 0), at(10, 0));
+      for (const point of [pathOf([at(5, 5), at(5, 5)]), pathOf([at(5, 5), at(5, 5), at(5, 5), at(5, 5)])]) {
+        expect(() => smoothJoin(point, run, how)).toThrow(expect.objectContaining({ code: 'no-direction' }));
+        expect(() => smoothJoin(run, point, how)).toThrow(expect.objectContaining({ code: 'no-direction' }));
+      }
+      expect(() => smoothJoin(run, polyline(at(10, 0), at(20, 9)), how)).toThrow(
+        expect.objectContaining({ code: 'ends-meet' }),
+      );
+    },
+  );
 });

@@ -1,11 +1,12 @@
 import { rootsInUnit } from '../polynomial.js';
-import { coincidenceTolerance, contactTolerance } from '../tolerance.js';
+import { coincidenceTolerance, contactTolerance, sameParameter } from '../tolerance.js';
 import { cross, distance, dot, leftOf, type Point, subtract } from '../vector.js';
 import { meetingParameters } from './intersect-cubics.js';
 import type { ParameterPair } from './intersect-touches.js';
 import { nearestOnSegment } from './nearest.js';
 import { type Cubic, endOf, isLine, type Line, pointAt, type Segment, startOf } from './segment.js';
 import { requireSegment } from './sound.js';
+import { straightStops } from './straight.js';
 
 /** A place where two segments meet, with the parameter on each; `overlap` marks an end of a stretch they share. */
 export interface SegmentMeeting {
@@ -71,7 +72,8 @@ function alongEachOther(a: Segment, b: Segment): readonly SegmentMeeting[] {
   const consider = (ta: number, tb: number, point: Point): void => {
     if (!places.some(p => distance(p.point, point) <= coincidenceTolerance)) places.push({ ta, tb, point });
   };
-  for (const tb of [0, 1]) {
+  // Also where it turns back: as far as that it reaches.
+  for (const tb of isLine(b) ? [0, 1] : (straightStops(b) ?? [0, 1])) {
     const near = nearestOnSegment(a, pointAt(b, tb));
     if (near.distance <= coincidenceTolerance) consider(near.t, tb, near.point);
   }
@@ -126,6 +128,8 @@ function meetCubics(a: Cubic, b: Cubic): readonly SegmentMeeting[] {
   if (isPoint(a)) return onPoint([a[0], a[0]], b);
   if (isPoint(b)) return onPoint([b[0], b[0]], a).map(swapped);
   const meeting = ([ta, tb]: ParameterPair): SegmentMeeting => ({ ta, tb, point: pointAt(a, ta) });
+  const alike = sameCurve(a, b);
+  if (alike) return alike.map(pair => ({ ...meeting(pair), overlap: true }));
   const quick = meetingParameters(a, b, quickLimit, false);
   if (quick) return quick.map(meeting);
   const shared = sharedStretch(a, b);
@@ -146,6 +150,23 @@ function meetCubics(a: Cubic, b: Cubic): readonly SegmentMeeting[] {
   add([start[0], end[0], highB, 1]);
   const ends = [start, end].map(pair => ({ ...meeting(pair), overlap: true as const }));
   return [...ends, ...rest.map(meeting)].sort((p, q) => p.ta - q.ta);
+}
+
+/** The ends of the whole of both, where they are one curve, travelled one way or the other. */
+function sameCurve(a: Cubic, b: Cubic): readonly [ParameterPair, ParameterPair] | undefined {
+  const isOn = (p: Point, q: Point): boolean => distance(p, q) <= contactTolerance;
+  const [p, q, r, s] = b;
+  if (isOn(a[0], p) && isOn(a[1], q) && isOn(a[2], r) && isOn(a[3], s))
+    return [
+      [0, 0],
+      [1, 1],
+    ];
+  if (isOn(a[0], s) && isOn(a[1], r) && isOn(a[2], q) && isOn(a[3], p))
+    return [
+      [0, 1],
+      [1, 0],
+    ];
+  return undefined;
 }
 
 const isSamePlace = (a: Cubic, p: ParameterPair, q: ParameterPair): boolean =>
@@ -173,13 +194,18 @@ function sharedStretch(a: Cubic, b: Cubic): readonly [ParameterPair, ParameterPa
     if (near.distance <= coincidenceTolerance) ends.push([near.t, tb]);
   }
   ends.sort((p, q) => p[0] - q[0]);
-  const first = ends[0],
-    last = ends.at(-1);
-  if (!first || !last || distance(pointAt(a, first[0]), pointAt(a, last[0])) <= coincidenceTolerance)
-    return undefined;
+  // The ends of a closed curve are one point: of the pairs that can be, the longest that are on both all along.
+  const pairs = ends.flatMap((first, i) => ends.slice(i + 1).map(last => [first, last] as const));
+  return pairs
+    .filter(([first, last]) => last[0] - first[0] > sameParameter && first[1] !== last[1])
+    .sort((p, q) => q[1][0] - q[0][0] - (p[1][0] - p[0][0]))
+    .find(([first, last]) => isShared(a, b, first[0], last[0]));
+}
+
+function isShared(a: Cubic, b: Cubic, from: number, to: number): boolean {
   for (let i = 1; i <= 10; i++) {
-    const point = pointAt(a, first[0] + ((last[0] - first[0]) * i) / 11);
-    if (nearestOnSegment(b, point).distance > coincidenceTolerance) return undefined;
+    const point = pointAt(a, from + ((to - from) * i) / 11);
+    if (nearestOnSegment(b, point).distance > coincidenceTolerance) return false;
   }
-  return [first, last];
+  return true;
 }

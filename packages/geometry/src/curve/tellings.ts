@@ -11,6 +11,7 @@ export interface CurveTellings {
   'length-too-long': { readonly lengthMm: number; readonly straightMm: number };
   'too-few-points': NoFacts;
   'no-direction': NoFacts;
+  'ends-meet': NoFacts;
   'no-curvature-join': NoFacts;
   'unknown-continuity': NoFacts;
   'region-not-closed': NoFacts;

@@ -2,12 +2,14 @@ import { segmentLength } from '../curve/arc-length.js';
 import { type Segment, startOf } from '../curve/segment.js';
 import { requireDistance } from '../curve/sound.js';
 import { type Finding, locating } from '../errors.js';
+import { boundsOfPath } from '../path/bounds.js';
 import { nearestOnPath } from '../path/nearest.js';
 import { type Path, reversedPath } from '../path/path.js';
 import { requirePath } from '../path/sound.js';
 import { refusal as withoutLength } from '../pattern/tellings.js';
 import { signedArea } from '../region/area.js';
 import { coincidenceTolerance, fitTolerance } from '../tolerance.js';
+import { distance } from '../vector.js';
 import { assembled, closedUp, keptPart } from './assemble.js';
 import { boundariesOf } from './boundaries.js';
 import { plainJoint } from './plain-joint.js';
@@ -67,7 +69,8 @@ export function offsetOutline(
   const isReversed = isInward === signedArea(whole) > 0;
   const runs = parts.map((part, i) => runsOfPart(part, Math.abs(distances[i]!), isReversed));
   const ring = (isReversed ? runs.reverse() : runs).flat();
-  if (ring.length === 0) throw withoutLength('edge-without-length', {});
+  const { min, max } = boundsOfPath(whole);
+  if (ring.length === 0 || distance(min, max) <= leastOutline) throw withoutLength('edge-without-length', {});
   const raw = rawParallel(ring);
   const free = boundariesOf(raw, isInward ? -1 : 0);
   const found = 'openAt' in free ? [{ strands: raw }] : free;
@@ -87,6 +90,9 @@ export function offsetOutline(
   }
   return { loops, findings: [...trimmed(raw, ring, loops), ...partings(loops, isInward)] };
 }
+
+/** mm. Ten coincidences: a smaller outline cannot be told from a point. */
+const leastOutline = 10 * coincidenceTolerance;
 
 const segmentsNamed = (path: Path): readonly NamedPath[] =>
   path.segments.map((segment, i) => ({ name: `${i + 1}`, path: { segments: [segment] } }));

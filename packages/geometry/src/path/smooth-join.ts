@@ -3,8 +3,8 @@ import { hobbyCubic } from '../curve/hobby.js';
 import type { Cubic } from '../curve/segment.js';
 import { refusal } from '../curve/tellings.js';
 import { rootsInUnit } from '../polynomial.js';
-import { angleTolerance, crossRounding } from '../tolerance.js';
-import { add, cross, distance, type Point, scale, subtract } from '../vector.js';
+import { angleTolerance, coincidenceTolerance, crossRounding } from '../tolerance.js';
+import { add, cross, distance, norm, type Point, scale, subtract } from '../vector.js';
 import { endTangent, type Path, pathEnd, pathOf, pathStart, startTangent } from './path.js';
 import { requirePath } from './sound.js';
 
@@ -14,7 +14,8 @@ import { requirePath } from './sound.js';
  *
  * Sources: Hobby, Smooth, easy to compute interpolating splines, 1986 (tangent); de Boor, Höllig, Sabin, High accuracy
  * geometric Hermite interpolation, 1987 (curvature: two quadratic equations for the two handles).
- * @throws PatternError `no-curvature-join`: no cubic without a loop has these ends, directions and curvatures
+ * @throws PatternError `no-direction`: one of them ends at rest, as a single point does; `ends-meet`: there is no room
+ *   for a curve; `no-curvature-join`: no cubic without a loop has these ends, directions and curvatures
  */
 export function smoothJoin(before: Path, after: Path, continuity: 'tangent' | 'curvature' = 'tangent'): Path {
   requirePath(before);
@@ -24,6 +25,8 @@ export function smoothJoin(before: Path, after: Path, continuity: 'tangent' | 'c
     to = pathStart(after);
   const u = endTangent(before),
     v = startTangent(after);
+  if (norm(u) === 0 || norm(v) === 0) throw refusal('no-direction', {});
+  if (distance(from, to) <= coincidenceTolerance) throw refusal('ends-meet', {});
   const fair = hobbyCubic(from, u, to, v);
   if (continuity === 'tangent') return pathOf(fair);
   const wanted = [curvatureAt(before.segments.at(-1)!, 1), curvatureAt(after.segments[0]!, 0)] as const;

@@ -38,6 +38,10 @@ export const curve: Tellings<CurveTellings> = {
     message: 'A curve was asked for with an end direction of no length.',
     remedy: 'Give a direction that points somewhere.',
   }),
+  'ends-meet': () => ({
+    message: 'The two lines meet already: there is no room for a curve between them.',
+    remedy: 'Leave them as they are, or move them apart.',
+  }),
   'no-curvature-join': () => ({
     message: 'No single curve runs on from one line into the other without a change of bend.',
     remedy: 'Join them smoothly only, or leave more room between them.',

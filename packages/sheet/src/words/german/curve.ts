@@ -45,6 +45,10 @@ export const curve: Tellings<CurveTellings> = {
     message: 'Für eine Kurve wurde eine Endrichtung ohne Länge verlangt.',
     remedy: 'Geben Sie eine Richtung an, die irgendwohin zeigt.',
   }),
+  'ends-meet': () => ({
+    message: 'Die beiden Linien treffen sich schon: Für eine Kurve dazwischen ist kein Platz.',
+    remedy: 'Lassen Sie sie, wie sie sind, oder rücken Sie sie auseinander.',
+  }),
   'no-curvature-join': () => ({
     message: 'Keine einzelne Kurve führt mit gleicher Krümmung von der einen Linie in die andere.',
     remedy: 'Verbinden Sie sie nur knickfrei, oder lassen Sie mehr Platz dazwischen.',
