@@ -139,6 +139,10 @@ export {
   pieceRoleOf,
   roleOf,
 } from './pattern/roles/roles.js';
+// sizes: whether two sizes are one pattern, and what lies between them
+export type { LevelShare } from './pattern/sizes/blend-sizes.js';
+export { blendSizes } from './pattern/sizes/blend-sizes.js';
+export { sizeDifferences } from './pattern/sizes/size-differences.js';
 export type { PatternTellings } from './pattern/tellings.js';
 export type {
   CornerRule,

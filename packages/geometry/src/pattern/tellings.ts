@@ -7,6 +7,9 @@ interface Unknown {
   readonly names: readonly string[];
 }
 
+/** What two sizes of one pattern must have alike, in the order in which it is looked at. */
+export type SizePart = 'pieces' | 'outline' | 'kinds' | 'notches' | 'lines' | 'marks' | 'seams';
+
 /** A word that is none of those allowed: the one most likely meant, and all there are. */
 export interface WordFacts {
   readonly near?: string;
@@ -70,6 +73,13 @@ export interface PatternTellings {
   'word-not-understood': WordFacts & { readonly attribute: string; readonly readAs?: string };
   'length-not-positive': { readonly attribute: string };
   'stretch-out-of-range': { readonly most: number };
+  'sizes-differ': {
+    readonly part: SizePart;
+    readonly sizes: readonly [string, string];
+    readonly piece?: Thing;
+  };
+  'share-out-of-range': NoFacts;
+  'unknown-level': { readonly level: string; readonly names: readonly string[] };
   'role-guessed': { readonly edge: Thing; readonly role: EdgeRole };
 }
 

@@ -157,6 +157,20 @@ export const pattern: Tellings<PatternTellings> = {
     message: `A stretch or recovery must be from 0 to ${most} %.`,
     remedy: 'Check the figure.',
   }),
+  'sizes-differ': ({ part, sizes: [first, second], piece }, say) => ({
+    message: `The sizes ${say.name(first)} and ${say.name(second)} differ in more than their lengths: ${
+      piece === undefined ? unlike[part] : `${unlike[part]} of ${say.thing(piece)}`
+    } are not the same.`,
+    remedy: 'Draw both sizes with the same names in the same order.',
+  }),
+  'share-out-of-range': () => ({
+    message: 'How much of the larger size is wanted must be from 0 to 100 %.',
+    remedy: 'Write 50 % for a size half way between.',
+  }),
+  'unknown-level': ({ level, names }, say) => ({
+    message: `No piece has a level called ${say.written(level)}.`,
+    remedy: instead(level, names, 'levels', say),
+  }),
   'role-guessed': ({ edge, role }, say) => ({
     message: `Going by its name and place, ${say.thing(edge)} was taken to be the ${roles[role]}.`,
     remedy: `Write data-role="${role}" on it in the drawing, or what else it is.`,
@@ -166,6 +180,16 @@ export const pattern: Tellings<PatternTellings> = {
     remedy: 'Give both sides, a and b.',
   }),
 };
+
+const unlike = {
+  pieces: 'the pieces',
+  outline: 'edges, darts and pleats',
+  kinds: 'the kinds of the edges',
+  notches: 'the notches',
+  lines: 'the lines',
+  marks: 'the marks',
+  seams: 'the seams',
+} as const;
 
 /** Who speaks of an edge that is not there. */
 const who = (seam: string | undefined, notch: boolean | undefined, say: Say): string =>

@@ -18,6 +18,16 @@ const nouns = {
   fastening: 'Ein Verschluss',
 } as const;
 
+const unlike = {
+  pieces: 'nicht dieselben Teile',
+  outline: 'nicht dieselben Kanten, Abnäher und Falten',
+  kinds: 'nicht dieselben Arten von Kanten',
+  notches: 'nicht dieselben Passzeichen',
+  lines: 'nicht dieselben Linien',
+  marks: 'nicht dieselben Punkte',
+  seams: 'nicht dieselben Nähte',
+} as const;
+
 export const pattern: Tellings<PatternTellings> = {
   'length-not-understood': ({ attribute }, say) => ({
     message: `${attribute === undefined ? 'Eine Länge' : `Die Länge in ${say.written(attribute)}`} wurde nicht verstanden.`,
@@ -169,6 +179,18 @@ export const pattern: Tellings<PatternTellings> = {
   'stretch-out-of-range': ({ most }) => ({
     message: `Eine Dehnung oder Rücksprungkraft muss zwischen 0 und ${most} % liegen.`,
     remedy: 'Prüfen Sie die Zahl.',
+  }),
+  'sizes-differ': ({ part, sizes: [first, second], piece }, say) => ({
+    message: `Die Größen ${say.name(first)} und ${say.name(second)} unterscheiden sich nicht nur in ihren Maßen: ${piece === undefined ? '' : `${say.thing(piece)}, `}${unlike[part]}.`,
+    remedy: 'Zeichnen Sie beide Größen mit denselben Namen in derselben Reihenfolge.',
+  }),
+  'share-out-of-range': () => ({
+    message: 'Der Anteil der größeren Größe muss zwischen 0 und 100 % liegen.',
+    remedy: 'Schreiben Sie 50 % für eine Größe in der Mitte.',
+  }),
+  'unknown-level': ({ level, names }, say) => ({
+    message: `Kein Teil hat eine Höhe ${say.written(level)}.`,
+    remedy: instead(level, names, 'Höhen', say),
   }),
   'role-guessed': ({ edge, role }, say) => ({
     message: `${say.thing(edge)}: nach Name und Lage als ${roles[role]} angesehen.`,
