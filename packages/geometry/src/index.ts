@@ -55,14 +55,18 @@ export type { CuttingLineTellings } from './cutting-line/tellings.js';
 export { pathWithoutLoops } from './cutting-line/without-loops.js';
 export type { Fault, Where } from './errors.js';
 export { locating, PatternError } from './errors.js';
+export { centreOf, isCentreName } from './joining/centre.js';
+export type { PlacedEnd } from './joining/meetings.js';
+export { neighboursAtEnds } from './joining/meetings.js';
 export { bodyPieces } from './measure/body-pieces.js';
-export { centreOf, isCentreName } from './measure/centre.js';
 export { checkPattern } from './measure/check-pattern.js';
+export type { EdgeTruing, Kink } from './measure/edge-truing.js';
+export { edgeTruing } from './measure/edge-truing.js';
 export type { HemSweep } from './measure/hem-sweep.js';
 // measure: lengths, girths at a level, walking seams, truing checks
 export { hemSweep, lengthInGarment } from './measure/hem-sweep.js';
-export type { JoinedLine, PlacedEnd } from './measure/joined-lines.js';
-export { joinedLinesAcrossDarts, joinedLinesOf, neighboursAtEnds } from './measure/joined-lines.js';
+export type { JoinedLine } from './measure/joined-lines.js';
+export { joinedLinesAcrossFolds, joinedLinesOf } from './measure/joined-lines.js';
 export { levelAcross, levelNames } from './measure/level-across.js';
 export type { LevelGirth } from './measure/level-girth.js';
 export { girthsAtLevels, levelGirths } from './measure/level-girth.js';
@@ -70,8 +74,6 @@ export type { DartMeasures, PatternMeasures, PieceMeasures, SeamMeasures } from 
 export { measurePattern } from './measure/measures.js';
 export type { SeamStretch } from './measure/notch-check.js';
 export type { MeasureTellings } from './measure/tellings.js';
-export type { EdgeTruing, Kink } from './measure/truing-check.js';
-export { edgeTruing } from './measure/truing-check.js';
 export type { SeamWalk } from './measure/walk-seam.js';
 export { walkSeam, walkSeams } from './measure/walk-seam.js';
 // names in messages: quoted short, with the one that was meant

@@ -39,6 +39,12 @@ export const squareTurn = (2 * Math.PI) / 180;
 export const stepReach = 15;
 /** mm. A broken corner is drawn fair within this of it, so that the rest of the line stays; common practice, no source. */
 export const blendReach = 30;
+/** rad (3 degrees). A kink below this shows on paper, hardly on cloth: told with others of its size, in one note. */
+export const slightKink = (3 * Math.PI) / 180;
+/** mm. A difference that a maker could just see beside a ruler; what is less is not told. */
+export const leastSeen = 0.1;
+/** mm. A seam longer than this wants a notch in its middle (trade-notes §5). */
+export const longestWithoutNotch = 300;
 /** mm. A lone notch this near to a crossing seam was meant for it: 1 in, as far as a cap's top is shifted for ease. */
 export const notchReach = 25.4;
 /**

@@ -1,6 +1,7 @@
 import { type Notch, type Pattern, walkSeam } from '@paperhinge/geometry';
 import { expect, test } from 'vitest';
 import { dart, patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';
+import { toldFinding } from '../../support/told.js';
 
 type Marks = readonly (readonly [number, Notch['style']?, string?])[];
 
@@ -38,7 +39,9 @@ test('a notch that misses its partner is found once, with the millimetres to mov
     where: { piece: 'b', edge: 'right' },
   });
   expect(finding!.figures!.offMm).toBeCloseTo(3, 9);
-  expect(finding!.remedy).toMatch(/^Move the notch of b.right by 3.0 mm away from the seam's beginning/);
+  expect(toldFinding(finding!).remedy).toBe(
+    'Move the single notch on the right of the b by 3 mm away from the beginning of the seam.',
+  );
 });
 
 test('notches that follow one that is off are not found again', () => {

@@ -1,6 +1,7 @@
 import { checkPattern } from '@paperhinge/geometry';
 import { expect, test } from 'vitest';
 import { patternOf, pieceOf, side } from '../../support/polygon-piece.js';
+import { toldFinding } from '../../support/told.js';
 
 const withOpening = (opening: number) =>
   patternOf([
@@ -28,8 +29,11 @@ const withOpening = (opening: number) =>
     ]),
   ]);
 
+const found = (opening: number) =>
+  checkPattern(withOpening(opening)).filter(f => f.code === 'opening-longer-than-edge');
+
 test('an opening longer than its edge is a warning with both lengths', () => {
-  expect(checkPattern(withOpening(510))).toMatchObject([
+  expect(found(510)).toMatchObject([
     {
       severity: 'warning',
       code: 'opening-longer-than-edge',
@@ -37,7 +41,10 @@ test('an opening longer than its edge is a warning with both lengths', () => {
       figures: { openingMm: 510, edgeMm: 500 },
     },
   ]);
+  expect(toldFinding(found(510)[0]!).message).toBe(
+    'The opening of 510 mm is longer than the left of the skirt, which has 500 mm.',
+  );
 });
 test('an opening as long as its edge is none', () => {
-  expect(checkPattern(withOpening(500))).toEqual([]);
+  expect(found(500)).toEqual([]);
 });

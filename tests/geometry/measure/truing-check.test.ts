@@ -2,6 +2,7 @@ import { at, checkPattern, edgeTruing, type Piece, pathOf } from '@paperhinge/ge
 import { expect, test } from 'vitest';
 import { type Corner, patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';
 import { shiftPattern } from '../../support/shift.js';
+import { toldFinding } from '../../support/told.js';
 
 /** A piece on a fold whose hem runs through the corners given, from its side to its fold. */
 const hemmed = (hem: readonly Corner[]): Piece =>
@@ -39,6 +40,11 @@ test('the bridge of an opened wedge leaves two kinks, found together and sent to
     severity: 'warning',
     code: 'edge-kinked',
     where: { piece: 'front', edge: 'hem' },
+  });
+  expect(toldFinding(finding!)).toMatchObject({
+    message: expect.stringMatching(
+      /^The hem of the front has 2 kinks, the sharpest of 6°, .* mm from the side\.$/,
+    ),
     remedy: 'Redraw it with a fair line: true: { edges: [front.hem] }.',
   });
   expect(finding!.figures!.count).toBe(2);
@@ -105,22 +111,25 @@ test.each([
 });
 
 test('the finding at a fold says whether it is a point or a dip', () => {
-  expect(
-    found(
-      hemmed([
-        [300, 400],
-        [0, 400 + drop(300, 5)],
-      ]),
-    )[0]!.message,
-  ).toBe('front.hem meets the fold at 85.0° instead of 90°: unfolded it shows a point at the centre.');
-  expect(
-    found(
-      hemmed([
-        [300, 400],
-        [0, 400 - drop(300, 5)],
-      ]),
-    )[0]!.message,
-  ).toContain('a dip at the centre');
+  const told = (rise: number) =>
+    toldFinding(
+      found(
+        hemmed([
+          [300, 400],
+          [0, 400 + rise],
+        ]),
+      )[0]!,
+    );
+  // 30 mm out on each side the fair curve stands 30 sin(5°) / 2 = 1.3 mm from the corner.
+  expect(told(drop(300, 5))).toMatchObject({
+    message:
+      'The hem of the front meets the fold at 85° instead of 90°: opened out, it comes to a point at the centre.',
+    remedy: 'Draw it square to the fold, about 1.3 mm off there: true: { edges: [front.hem] }.',
+  });
+  expect(told(-drop(300, 5))).toMatchObject({
+    message: 'The hem of the front meets the fold at 95° instead of 90°: opened out, it dips at the centre.',
+    remedy: 'Draw it square to the fold, about 1.3 mm on there: true: { edges: [front.hem] }.',
+  });
 });
 
 test('a curve is as smooth as its tangents', () => {
@@ -187,6 +196,9 @@ test('edges that a closed dart welded at an angle are found, and a corner that w
     );
   };
   expect(welded(0.9)).toEqual([]);
-  expect(welded(6)[0]!.message).toBe('front.side-upper runs on as front.side-lower with a kink of 6.0°.');
+  expect(toldFinding(welded(6)[0]!)).toMatchObject({
+    message: 'The side upper of the front runs on as the side lower of the front with a kink of 6°.',
+    remedy: 'Redraw both with a fair line: true: { edges: [front.side-upper, front.side-lower] }.',
+  });
   expect(welded(21)).toEqual([]);
 });

@@ -1,5 +1,5 @@
-import type { EdgeEnd } from '../measure/corner.js';
-import { neighboursRunningOn } from '../measure/joined-lines.js';
+import type { EdgeEnd } from '../joining/corner.js';
+import { neighboursRunningOn } from '../joining/meetings.js';
 import type { Edge, Pattern, Piece } from '../pattern/types.js';
 
 /**

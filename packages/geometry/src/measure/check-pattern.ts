@@ -1,23 +1,34 @@
 import { cuttingLine } from '../cutting-line/cutting-line.js';
-import type { Finding } from '../errors.js';
 import type { Pattern } from '../pattern/types.js';
-import { joinedLineFinding, joinedLinesAcrossDarts } from './joined-lines.js';
+import type { Finding, Severity } from '../sayings.js';
+import { joinedLineFinding } from './joined-line-check.js';
+import { joinedLinesAcrossFolds } from './joined-lines.js';
+import { notchesWanted } from './notches-wanted.js';
 import { openingFindings } from './opening-check.js';
+import { smallDifferences } from './small-differences.js';
 import { truingFindings } from './truing-check.js';
+import { unsewnFindings } from './unsewn-check.js';
 import { walkSeams } from './walk-seam.js';
 
 /**
- * Everything about a pattern that will not sew or will show: seams walked with their notches and joined lines, darts'
- * mouths, kinks, steps and fold corners of every edge, openings, and what the cutting line has to say. In pattern
- * order, seams first.
+ * Everything about a pattern that will not sew or will show: seams walked with their notches and joined lines, pieces
+ * that no seam takes in, darts' and pleats' mouths, kinks, steps and fold corners of every edge, openings, and what
+ * the cutting line has to say. By harm: what will not sew, what will show, what to know; each in pattern order, seams
+ * first.
  * @throws PatternError `unknown-piece`, `unknown-edge`, `empty-seam`
  */
-export const checkPattern = (pattern: Pattern): readonly Finding[] => [
-  ...walkSeams(pattern).flatMap(walk => walk.findings),
-  ...pattern.pieces.flatMap(piece => [
-    ...joinedLinesAcrossDarts(pattern, piece).flatMap(joinedLineFinding),
-    ...truingFindings(pattern, piece),
-    ...openingFindings(piece),
-    ...cuttingLine(piece, pattern).findings.map(f => ({ ...f, where: { piece: piece.name, ...f.where } })),
-  ]),
-];
+export const checkPattern = (pattern: Pattern): readonly Finding[] =>
+  [
+    ...walkSeams(pattern).flatMap(walk => walk.findings),
+    ...unsewnFindings(pattern),
+    ...pattern.pieces.flatMap(piece => [
+      ...joinedLinesAcrossFolds(pattern, piece).flatMap(line => joinedLineFinding(line, pattern.tolerance)),
+      ...truingFindings(pattern, piece),
+      ...openingFindings(piece),
+      ...cuttingLine(piece, pattern).findings.map(f => ({ ...f, where: { piece: piece.name, ...f.where } })),
+    ]),
+    ...smallDifferences(pattern),
+    ...notchesWanted(pattern),
+  ].sort((one, other) => harm[other.severity] - harm[one.severity]);
+
+const harm: Readonly<Record<Severity, number>> = { fault: 2, warning: 1, note: 0 };

@@ -1,7 +1,7 @@
+import { runLength, runsTaken } from '../joining/runs-taken.js';
 import { oncePer } from '../once-per.js';
 import type { EdgeRef, EdgeRun, Pattern } from '../pattern/types.js';
 import { seamTolerance } from '../tolerance.js';
-import { runLength, runsTaken } from './runs-taken.js';
 
 /** Two edges that lie on one another when a seam is sewn. */
 export interface FacingEdges {

@@ -1,3 +1,5 @@
+import { type Corner, type EdgeEnd, endCorner, endOfTravel } from '../joining/corner.js';
+import { neighboursAtEnds, type PlacedEnd } from '../joining/meetings.js';
 import { pathLength, pointAlong } from '../path/length.js';
 import { pathEnd, pathStart } from '../path/path.js';
 import { edgePath, foldEdgeOf, partsOfEdge, pieceNamed } from '../pattern/outline.js';
@@ -5,8 +7,6 @@ import { isCentreEdge } from '../pattern/roles/roles.js';
 import type { EdgeRun, OutlinePart, Pattern, Piece } from '../pattern/types.js';
 import { joiningGap } from '../tolerance.js';
 import { cross, distance, type Point, subtract, unit } from '../vector.js';
-import { type Corner, type EdgeEnd, endCorner, endOfTravel } from './corner.js';
-import { neighboursAtEnds, type PlacedEnd } from './joined-lines.js';
 
 /**
  * Straight distance in mm from the end of one run to the beginning of the next where they do not meet in the garment:

@@ -1,9 +1,9 @@
+import { neighboursAtEnds } from '../joining/meetings.js';
 import { pathLength } from '../path/length.js';
 import { copiesInGarment } from '../pattern/copies.js';
 import { edgeNamed, edgeNames, edgePath, neighboursOf, pieceNamed } from '../pattern/outline.js';
 import type { EdgeRef, Pattern } from '../pattern/types.js';
 import { bodyPieces } from './body-pieces.js';
-import { neighboursAtEnds } from './joined-lines.js';
 import { allRound } from './rings.js';
 
 /** Hem edges that run on into each other across seams: one hem of the garment (its bottom, or a sleeve's). */

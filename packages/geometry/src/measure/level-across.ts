@@ -1,4 +1,5 @@
 import { line, pointAt, type Segment } from '../curve/segment.js';
+import { centreOf } from '../joining/centre.js';
 import { oncePer } from '../once-per.js';
 import { boundsOfPath } from '../path/bounds.js';
 import { nearestOnPath } from '../path/nearest.js';
@@ -8,7 +9,6 @@ import type { Piece, PieceLine } from '../pattern/types.js';
 import { containsPoint } from '../region/contains.js';
 import { coincidenceTolerance, cornerReach, joiningGap } from '../tolerance.js';
 import { add, distance, dot, type Point, scale, subtract, unit } from '../vector.js';
-import { centreOf } from './centre.js';
 import { intakesAcross } from './intakes.js';
 import { clothBeyond, nearestStretch, stopsAlong } from './stops.js';
 

@@ -1,17 +1,19 @@
-import type { Finding } from '../errors.js';
+import { toleranceOf } from '../joining/runs-taken.js';
 import type { Pattern, Seam } from '../pattern/types.js';
-import { notchReach, seamTolerance } from '../tolerance.js';
-import { beyondEase, checkCrossings } from './crossing-check.js';
-import { type PairedNotches, pairNotches } from './notch-pairs.js';
+import type { Finding, Thing } from '../sayings.js';
+import { notchReach } from '../tolerance.js';
+import { beyondEase, checkCrossings, type EaseWithin } from './crossing-check.js';
+import { type NotchPair, type PairedNotches, pairNotches } from './notch-pairs.js';
 import { innerJoints, type LaidNotch, type SeamSide } from './side.js';
+import { finding, type SeamPlace } from './tellings.js';
 
 /**
  * A stretch of a seam between two pairs of notches that meet, and the ease (a − b) that lies in it, in mm; a gap that
  * the other side bridges counts as length of its own side.
  */
 export interface SeamStretch {
-  readonly from: string;
-  readonly to: string;
+  readonly from: SeamPlace;
+  readonly to: SeamPlace;
   readonly aMm: number;
   readonly bMm: number;
   readonly easeMm: number;
@@ -19,22 +21,22 @@ export interface SeamStretch {
 
 /** Where the ease of a seam sits: the stretches between its paired notches, from its beginning to its end. */
 export function seamStretches(a: SeamSide, b: SeamSide, { pairs }: PairedNotches): readonly SeamStretch[] {
-  const stops = [
-    { name: 'the beginning', a: 0, b: 0 },
-    ...pairs.map(p => ({ name: notchName(p.a), a: p.a.alongMm, b: p.b.alongMm })),
-    { name: 'the end', a: a.reachMm, b: b.reachMm },
+  const stops: readonly { readonly place: SeamPlace; readonly a: number; readonly b: number }[] = [
+    { place: 'beginning', a: 0, b: 0 },
+    ...pairs.map(p => ({ place: notchThing(p.a), a: p.a.alongMm, b: p.b.alongMm })),
+    { place: 'end', a: a.reachMm, b: b.reachMm },
   ];
   return stops.slice(1).map((stop, i) => {
     const last = stops[i]!;
     const aMm = stop.a - last.a,
       bMm = stop.b - last.b;
-    return { from: last.name, to: stop.name, aMm, bMm, easeMm: aMm - bMm };
+    return { from: last.place, to: stop.place, aMm, bMm, easeMm: aMm - bMm };
   });
 }
 
 /**
  * Compares the notches of both sides. Ease may lie anywhere between them, so partners agree where the ease sewn up
- * to them lies between none and all that is wanted, within `seamTolerance`, and none is taken back on the way.
+ * to them lies between none and all that is wanted, within the seam's tolerance, and none is taken back on the way.
  */
 export function checkNotches(
   pattern: Pattern,
@@ -44,63 +46,69 @@ export function checkNotches(
   easeWantedMm: number,
 ): { readonly stretches: readonly SeamStretch[]; readonly findings: readonly Finding[] } {
   const paired = pairNotches(a, b);
-  const stretches = seamStretches(a, b, paired);
-  const findings: Finding[] = [];
   // A gap lies in the reach of one side only: what bridges it there is as long, and no ease.
   const wantedMm = easeWantedMm + (a.reachMm - a.lengthMm) - (b.reachMm - b.lengthMm);
-  const beyond = (d: number) => beyondEase(d, wantedMm);
+  const within = { wantedMm, toleranceMm: toleranceOf(pattern, seam) };
+  const lone = (alone: readonly LaidNotch[], own: SeamSide, other: SeamSide, ease: EaseWithin) =>
+    aloneFindings(pattern, seam, alone, { own, other, within: ease });
+  return {
+    stretches: seamStretches(a, b, paired),
+    findings: [
+      ...pairFindings(seam, paired.pairs, within),
+      ...lone(paired.aloneOnA, a, b, within),
+      ...lone(paired.aloneOnB, b, a, { ...within, wantedMm: -wantedMm }),
+      ...checkCrossings(seam, a, b, within),
+    ],
+  };
+}
+
+function pairFindings(seam: Seam, pairs: readonly NotchPair[], within: EaseWithin): readonly Finding[] {
+  const beyond = (d: number) => beyondEase(d, within);
   let before = 0;
-  for (const { a: p, b: q } of paired.pairs) {
-    const here = p.alongMm - q.alongMm;
-    const off = beyond(here) - beyond(before);
-    // A notch that is as far off as the one before it has moved with it: one finding says it.
-    if (beyond(here) !== 0 && Math.abs(off) > seamTolerance)
-      findings.push(doNotMeet(seam, p, q, here, beyond(here)));
-    else if (beyond(here) === 0 && beyond(before) === 0 && takenBack(here - before, wantedMm))
-      findings.push(easeTakenBack(seam, p, q, here - before));
+  return pairs.flatMap(({ a: p, b: q }) => {
+    const here = p.alongMm - q.alongMm,
+      last = before;
     before = here;
-  }
-  findings.push(...aloneFindings(pattern, seam, paired.aloneOnA, b, a, wantedMm));
-  findings.push(...aloneFindings(pattern, seam, paired.aloneOnB, a, b, -wantedMm));
-  findings.push(...checkCrossings(seam, a, b, wantedMm));
-  return { stretches, findings };
+    const off = beyond(here) - beyond(last);
+    // A notch that is as far off as the one before it has moved with it: one finding says it.
+    if (beyond(here) !== 0 && Math.abs(off) > within.toleranceMm)
+      return [doNotMeet(seam, p, q, beyond(here))];
+    if (beyond(here) === 0 && beyond(last) === 0 && takenBack(here - last, within))
+      return [easeTakenBack(seam, p, q, here - last)];
+    return [];
+  });
 }
 
 /** The seam eases one way, this stretch the other. */
-const takenBack = (ease: number, wanted: number): boolean =>
-  Math.abs(wanted) > seamTolerance && Math.abs(ease) > seamTolerance && Math.sign(ease) !== Math.sign(wanted);
+const takenBack = (ease: number, { wantedMm, toleranceMm }: EaseWithin): boolean =>
+  Math.abs(wantedMm) > toleranceMm && Math.abs(ease) > toleranceMm && Math.sign(ease) !== Math.sign(wantedMm);
 
 const place = ({ run }: LaidNotch) => ({ piece: run.piece, edge: run.edge });
-const notchName = (notch: LaidNotch): string => `the ${notch.style} notch of ${notch.label}`;
-const mm = (x: number): string => Math.abs(x).toFixed(1);
+const notchThing = ({ run, name, style }: LaidNotch): Thing => ({
+  piece: run.piece,
+  edge: run.edge,
+  notch: name ?? style,
+});
 
-function doNotMeet(seam: Seam, p: LaidNotch, q: LaidNotch, differenceMm: number, offMm: number): Finding {
-  return {
-    severity: 'warning',
-    code: 'notches-do-not-meet',
-    where: place(q),
-    message:
-      `Seam "${seam.name}": ${notchName(q)} lies ${q.alongMm.toFixed(1)} mm from the seam's beginning, ` +
-      `its partner, ${notchName(p)}, ${p.alongMm.toFixed(1)} mm: ${mm(offMm)} mm more than the ease explains.`,
-    figures: { aMm: p.alongMm, bMm: q.alongMm, differenceMm, offMm },
-    remedy:
-      `Move the notch of ${q.label} by ${mm(offMm)} mm ${offMm > 0 ? 'away from' : 'towards'} the seam's beginning, ` +
-      'or true both edges up to it.',
-  };
-}
+const doNotMeet = (seam: Seam, p: LaidNotch, q: LaidNotch, offMm: number): Finding =>
+  finding('warning', 'notches-do-not-meet', place(q), {
+    seam: { seam: seam.name },
+    notch: notchThing(q),
+    partner: notchThing(p),
+    aMm: p.alongMm,
+    bMm: q.alongMm,
+    differenceMm: p.alongMm - q.alongMm,
+    offMm,
+  });
 
 function easeTakenBack(seam: Seam, p: LaidNotch, q: LaidNotch, easeMm: number): Finding {
   const [longer, shorter] = easeMm > 0 ? [p, q] : [q, p];
-  return {
-    severity: 'warning',
-    code: 'ease-the-wrong-way',
-    where: place(longer),
-    message:
-      `Seam "${seam.name}": just before ${notchName(longer)} that side is ${mm(easeMm)} mm the longer, ` +
-      'against the ease of the seam as a whole.',
-    figures: { easeMm },
-    remedy: `Move that notch back by ${mm(easeMm)} mm, or the notch of ${shorter.label} forward.`,
-  };
+  return finding('warning', 'ease-the-wrong-way', place(longer), {
+    seam: { seam: seam.name },
+    notch: notchThing(longer),
+    partner: notchThing(shorter),
+    easeMm,
+  });
 }
 
 /**
@@ -111,9 +119,7 @@ function aloneFindings(
   pattern: Pattern,
   seam: Seam,
   alone: readonly LaidNotch[],
-  other: SeamSide,
-  own: SeamSide,
-  easeWantedMm: number,
+  { own, other, within }: { readonly own: SeamSide; readonly other: SeamSide; readonly within: EaseWithin },
 ): readonly Finding[] {
   const findings: Finding[] = [];
   const lonely: LaidNotch[] = [];
@@ -127,18 +133,17 @@ function aloneFindings(
       lonely.push(notch);
       continue;
     }
-    const offMm = beyondEase(notch.alongMm - joint, easeWantedMm);
-    if (offMm === 0) continue;
-    findings.push({
-      severity: 'warning',
-      code: 'notch-misses-seam',
-      where: place(notch),
-      message:
-        `Seam "${seam.name}": ${notchName(notch)} misses the seam that crosses on the other side ` +
-        `by ${mm(offMm)} mm more than the ease explains.`,
-      figures: { notchMm: notch.alongMm, crossingMm: joint, offMm },
-      remedy: `Move it by ${mm(offMm)} mm ${offMm > 0 ? 'towards' : 'away from'} the seam's beginning.`,
-    });
+    const offMm = beyondEase(notch.alongMm - joint, within);
+    if (offMm !== 0)
+      findings.push(
+        finding('warning', 'notch-misses-seam', place(notch), {
+          seam: { seam: seam.name },
+          notch: notchThing(notch),
+          notchMm: notch.alongMm,
+          crossingMm: joint,
+          offMm,
+        }),
+      );
   }
   if (lonely.length > 0) findings.push(standAlone(seam, lonely));
   return findings;
@@ -147,14 +152,10 @@ function aloneFindings(
 const isDrafted = (pattern: Pattern, run: LaidNotch['run']): boolean =>
   pattern.pieces.some(p => p.name === run.piece && p.madeFor !== undefined);
 
-const standAlone = (seam: Seam, lonely: readonly LaidNotch[]): Finding => ({
-  severity: 'note',
-  code: 'notch-without-partner',
-  where: place(lonely[0]!),
-  message:
-    `Seam "${seam.name}": ` +
-    lonely.map(n => `${notchName(n)}, ${n.alongMm.toFixed(1)} mm from the seam's beginning,`).join(' and ') +
-    ` ${lonely.length === 1 ? 'has' : 'have'} no partner on the other side.`,
-  figures: { count: lonely.length, alongMm: lonely[0]!.alongMm },
-  remedy: 'Mark the same distance on the other side, or leave the notch out.',
-});
+const standAlone = (seam: Seam, lonely: readonly LaidNotch[]): Finding =>
+  finding('note', 'notch-without-partner', place(lonely[0]!), {
+    seam: { seam: seam.name },
+    notches: lonely.map(notchThing),
+    count: lonely.length,
+    alongMm: lonely[0]!.alongMm,
+  });

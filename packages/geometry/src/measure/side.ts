@@ -1,8 +1,8 @@
-import { pieceNamed, runLabel } from '../pattern/outline.js';
-import type { EdgeRun, NotchStyle, Pattern } from '../pattern/types.js';
+import { runLength } from '../joining/runs-taken.js';
+import { pieceNamed } from '../pattern/outline.js';
+import type { EdgeRef, EdgeRun, NotchStyle, Pattern } from '../pattern/types.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { gapBetween, gapsWithin } from './gap-between.js';
-import { runLength } from './runs-taken.js';
 
 /**
  * One edge of a seam's side, laid out along it: where it begins, in mm from the side's beginning with gaps counted,
@@ -18,8 +18,8 @@ export interface LaidRun {
 export interface LaidNotch {
   readonly alongMm: number;
   readonly style: NotchStyle;
-  /** `front.armhole`, with the notch's own name where it has one: `front.armhole (front)`. */
-  readonly label: string;
+  /** The notch's own name, where it has one. */
+  readonly name?: string;
   readonly run: EdgeRun;
 }
 
@@ -62,7 +62,7 @@ export function laidOut(pattern: Pattern, side: readonly EdgeRun[]): SeamSide {
         notches.push({
           alongMm: fromMm + travelled(at) + bridged(at),
           style,
-          label: name === undefined ? runLabel(run) : `${runLabel(run)} (${name})`,
+          ...(name === undefined ? {} : { name }),
           run,
         });
     const inner = within.reduce((sum, g) => sum + g.gapMm, 0);
@@ -80,6 +80,8 @@ export function laidOut(pattern: Pattern, side: readonly EdgeRun[]): SeamSide {
 /** Where one run ends and the next begins, in mm from the side's beginning: a seam or dart that this seam crosses. */
 export const innerJoints = (side: SeamSide): readonly number[] => side.runs.slice(1).map(r => r.fromMm);
 
-/** `front.side-upper + front.side-lower`; an edge that stands twice in the garment is named once. */
-export const sideLabel = (side: SeamSide): string =>
-  [...new Set(side.runs.map(r => runLabel(r.run)))].join(' + ');
+/** The edges of a side in its order; one that stands there several times is named once. */
+export const edgesOfSide = ({ runs }: SeamSide): readonly EdgeRef[] =>
+  runs
+    .map(({ run: { piece, edge } }) => ({ piece, edge }))
+    .filter((ref, i, all) => all.findIndex(o => o.piece === ref.piece && o.edge === ref.edge) === i);

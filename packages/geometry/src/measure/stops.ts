@@ -1,10 +1,10 @@
+import { besides } from '../joining/corner.js';
 import { intersectPaths } from '../path/intersect.js';
 import { pathLength } from '../path/length.js';
 import type { Path } from '../path/path.js';
 import { pathsOfPart } from '../pattern/outline.js';
 import type { Dart, OutlinePart, Piece } from '../pattern/types.js';
 import { coincidenceTolerance } from '../tolerance.js';
-import { besides } from './corner.js';
 
 /** A place where a line crosses the outline, in mm along it, and the parts of the outline that it meets there. */
 export interface Stop {

@@ -1,6 +1,127 @@
-import { sayingsOf } from '../sayings.js';
+import type { RunsCounted } from '../joining/runs-taken.js';
+import type { TakenUp } from '../pattern/types.js';
+import { sayingsOf, type Thing } from '../sayings.js';
 
-/** What is told of what is measured and walked. */
-export type MeasureTellings = Record<never, never>;
+/** A place along a seam: one of its ends, or a notch, by its name or style, on its edge. */
+export type SeamPlace = 'beginning' | 'end' | Thing;
+
+/** What is told of what is measured and walked. Edges are named by `{ piece, edge }`, notches by `{ piece, edge, notch }`. */
+export interface MeasureTellings {
+  'seam-does-not-match': {
+    readonly seam: Thing;
+    readonly aMm: number;
+    readonly bMm: number;
+    readonly differenceMm: number;
+    readonly easeWantedMm: number;
+    /** By how much side a is too long with the ease wanted allowed for; negative: side b. */
+    readonly offMm: number;
+    readonly takenUp: TakenUp;
+    readonly longer: readonly Thing[];
+    readonly shorter: readonly Thing[];
+    /** The edges that most likely are at fault. */
+    readonly shorten: Thing;
+    readonly lengthen: Thing;
+    /** Between which places of the seam the difference lies, where that is clear. */
+    readonly from?: SeamPlace;
+    readonly to?: SeamPlace;
+    /** A drafted piece that can be drafted again. */
+    readonly redraft?: Thing;
+    readonly counted: RunsCounted;
+    /** What both sides measure counted the other way, where that differs. */
+    readonly otherAMm?: number;
+    readonly otherBMm?: number;
+    /** The piece that makes the seam agree where so many of it lie on one another. */
+    readonly layered?: Thing;
+    readonly layers?: number;
+  };
+  'crossing-seams-apart': {
+    readonly seam: Thing;
+    readonly first: Thing;
+    readonly second: Thing;
+    readonly aMm: number;
+    readonly bMm: number;
+    readonly offMm: number;
+  };
+  'notches-do-not-meet': {
+    readonly seam: Thing;
+    readonly notch: Thing;
+    readonly partner: Thing;
+    readonly aMm: number;
+    readonly bMm: number;
+    readonly differenceMm: number;
+    readonly offMm: number;
+  };
+  'ease-the-wrong-way': {
+    readonly seam: Thing;
+    readonly notch: Thing;
+    readonly partner: Thing;
+    readonly easeMm: number;
+  };
+  'notch-misses-seam': {
+    readonly seam: Thing;
+    readonly notch: Thing;
+    readonly notchMm: number;
+    readonly crossingMm: number;
+    readonly offMm: number;
+  };
+  'notch-without-partner': {
+    readonly seam: Thing;
+    readonly notches: readonly Thing[];
+    readonly count: number;
+    readonly alongMm: number;
+  };
+  'notches-wanted': { readonly seams: readonly Thing[]; readonly count: number; readonly longestMm: number };
+  'joined-line-broken': {
+    readonly closed: Thing;
+    readonly first: Thing;
+    readonly second: Thing;
+    readonly cornerDeg: number;
+    readonly stepMm: number;
+    readonly takeMm: number;
+    readonly blendMm: number;
+    /** The corner is broken, the step is. */
+    readonly corner: boolean;
+    readonly step: boolean;
+  };
+  'turned-back-end-off': {
+    readonly seam: Thing;
+    readonly under: Thing;
+    readonly over: Thing;
+    readonly piece: Thing;
+    readonly angleDeg: number;
+  };
+  'edge-kinked': {
+    readonly edge: Thing;
+    /** The edge it runs on as, where the kink lies between the two. */
+    readonly next?: Thing;
+    readonly count: number;
+    readonly angleDeg: number;
+    readonly alongMm?: number;
+    /** What the edge begins at, so that the place is found from there. */
+    readonly from?: Thing;
+  };
+  'edge-stepped': {
+    readonly edge: Thing;
+    readonly stepMm: number;
+    readonly alongMm: number;
+    readonly from: Thing;
+  };
+  'fold-corner-not-square': {
+    readonly edge: Thing;
+    readonly angleDeg: number;
+    readonly amountMm: number;
+    readonly dips: boolean;
+  };
+  'small-differences': {
+    readonly kinks: number;
+    readonly sharpestDeg: number;
+    readonly edges: readonly Thing[];
+    readonly seams: readonly Thing[];
+    readonly mostMm: number;
+  };
+  'opening-longer-than-edge': { readonly edge: Thing; readonly openingMm: number; readonly edgeMm: number };
+  'piece-in-no-seam': { readonly piece: Thing };
+  'no-seams': { readonly pieces: number };
+}
 
 export const { refusal, finding } = sayingsOf<MeasureTellings>();

@@ -8,6 +8,7 @@ import { edit } from './edit.js';
 import { cautions, fit } from './fit.js';
 import { grammar } from './grammar.js';
 import { hinge, slashes } from './hinge.js';
+import { measure } from './measure.js';
 import { operations } from './operations.js';
 import { order, orderTellings } from './order.js';
 import { pattern } from './pattern.js';
@@ -30,6 +31,7 @@ export const english: Catalogue = {
     ...edit,
     ...became,
     ...hinge,
+    ...measure,
     ...operations,
     ...fit,
     ...orderTellings,

@@ -1,0 +1,58 @@
+import { segmentLength } from '../curve/arc-length.js';
+import { isLine, type Segment, tangentAt } from '../curve/segment.js';
+import { partsOfEdge } from '../pattern/outline.js';
+import type { Piece } from '../pattern/types.js';
+import { cornerTurn, joiningGap, kinkTurn, seamTolerance, stepReach } from '../tolerance.js';
+import { angleBetween } from '../vector.js';
+
+/** A place on an edge that is not smooth. */
+export interface Kink {
+  /** mm from the edge's start, darts' mouths not counted. */
+  readonly alongMm: number;
+  /** rad, positive where the line turns towards the cloth (clockwise). */
+  readonly turn: number;
+}
+
+/** What an edge still needs before it is true. */
+export interface EdgeTruing {
+  readonly kinks: readonly Kink[];
+  /** Short bridges that shift the line sideways, with the shift in mm. */
+  readonly steps: readonly { readonly alongMm: number; readonly stepMm: number }[];
+}
+
+/**
+ * Kinks over `kinkTurn` and steps inside an edge. A turn over `cornerTurn` is taken for a corner the maker meant
+ * (a square neck), unless a short straight bridge turns one way and back: a step that a swing left behind.
+ */
+export function edgeTruing(piece: Piece, edge: string): EdgeTruing {
+  const kinks: Kink[] = [],
+    steps: { alongMm: number; stepMm: number }[] = [];
+  let along = 0;
+  for (const part of partsOfEdge(piece, edge)) {
+    const segments = part.path.segments.map(segment => ({ segment, length: segmentLength(segment) }));
+    const lasting = segments.filter(s => s.length > joiningGap);
+    const ends: number[] = [];
+    for (const { length } of lasting) ends.push((ends.at(-1) ?? along) + length);
+    const turns = lasting.slice(1).map(({ segment }, i) => turnBetween(lasting[i]!.segment, segment));
+    const inStep = new Set<number>();
+    turns.slice(1).forEach((turn, i) => {
+      const { segment, length } = lasting[i + 1]!;
+      const back = turns[i]!;
+      if (!isLine(segment) || length > stepReach || Math.min(Math.abs(turn), Math.abs(back)) <= kinkTurn)
+        return;
+      const stepMm = length * Math.sin(Math.min(Math.abs(turn), Math.abs(back), Math.PI / 2));
+      if (Math.sign(turn) === Math.sign(back) || stepMm <= seamTolerance) return;
+      steps.push({ alongMm: ends[i]!, stepMm });
+      inStep.add(i).add(i + 1);
+    });
+    turns.forEach((turn, i) => {
+      if (Math.abs(turn) > kinkTurn && Math.abs(turn) <= cornerTurn && !inStep.has(i))
+        kinks.push({ alongMm: ends[i]!, turn });
+    });
+    along = ends.at(-1) ?? along;
+  }
+  return { kinks, steps };
+}
+
+const turnBetween = (first: Segment, second: Segment): number =>
+  angleBetween(tangentAt(first, 1), tangentAt(second, 0));

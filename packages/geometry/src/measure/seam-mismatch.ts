@@ -1,0 +1,103 @@
+import { matches, type RunsCounted, runsTaken, sumsOf, toleranceOf } from '../joining/runs-taken.js';
+import { pieceNamed, withPiece } from '../pattern/outline.js';
+import type { EdgeRun, Pattern, Seam } from '../pattern/types.js';
+import type { Finding } from '../sayings.js';
+import { coincidenceTolerance, leastSeen } from '../tolerance.js';
+import type { SeamStretch } from './notch-check.js';
+import { edgesOfSide, type SeamSide } from './side.js';
+import { finding } from './tellings.js';
+
+/** Two sides of a seam that do not match: both, how they were counted, the ease wanted and where the ease sits. */
+export interface Mismatch {
+  readonly a: SeamSide;
+  readonly b: SeamSide;
+  readonly counted: RunsCounted;
+  readonly easeWantedMm: number;
+  readonly stretches: readonly SeamStretch[];
+}
+
+/**
+ * The fault of a seam whose sides do not match: by how much, between which notches, which edges to change, what both
+ * sides measure counted the other way, and the number of layers that would make them agree.
+ */
+export function mismatchFinding(pattern: Pattern, seam: Seam, mismatch: Mismatch): Finding {
+  const { a, b, counted, easeWantedMm, stretches } = mismatch;
+  const differenceMm = a.lengthMm - b.lengthMm;
+  const offMm = differenceMm - easeWantedMm;
+  const [long, short] = offMm > 0 ? [a, b] : [b, a];
+  const at = guiltyStretch(stretches, offMm, easeWantedMm, toleranceOf(pattern, seam));
+  const shorten = runAt(long, stretches, at, offMm > 0),
+    lengthen = runAt(short, stretches, at, offMm < 0);
+  const drafted = [shorten, lengthen].find(run =>
+    pattern.pieces.some(p => p.name === run.piece && p.madeFor !== undefined),
+  );
+  return finding('fault', 'seam-does-not-match', edgeOf(shorten), {
+    seam: { seam: seam.name },
+    aMm: a.lengthMm,
+    bMm: b.lengthMm,
+    differenceMm,
+    easeWantedMm,
+    offMm,
+    takenUp: seam.takenUp ?? 'eased',
+    longer: edgesOfSide(long),
+    shorter: edgesOfSide(short),
+    shorten: edgeOf(shorten),
+    lengthen: edgeOf(lengthen),
+    ...(at && stretches.length > 1 ? { from: at.from, to: at.to } : {}),
+    ...(drafted ? { redraft: { piece: drafted.piece } } : {}),
+    counted,
+    ...countedOtherwise(pattern, seam, counted),
+    ...layersThatAgree(pattern, seam),
+  });
+}
+
+const edgeOf = ({ piece, edge }: EdgeRun) => ({ piece, edge });
+
+/** What both sides measure counted the other way, where that is not the same. */
+function countedOtherwise(pattern: Pattern, seam: Seam, counted: RunsCounted) {
+  const here = sumsOf(pattern, seam, counted),
+    other = sumsOf(pattern, seam, counted === 'written' ? 'garment' : 'written');
+  // Both sides as often again say nothing new.
+  const alike = Math.abs(here.aMm * other.bMm - here.bMm * other.aMm) <= leastSeen * (here.aMm + here.bMm);
+  return alike ? {} : { otherAMm: other.aMm, otherBMm: other.bMm };
+}
+
+/** A piece of the seam, and how many of it would have to lie on one another for the sides to match. */
+function layersThatAgree(pattern: Pattern, seam: Seam) {
+  for (const name of new Set([...seam.a, ...seam.b].map(run => run.piece))) {
+    const piece = pieceNamed(pattern, name);
+    const { count, layers: now = 1 } = piece.cutting;
+    for (let layers = 1; layers <= count; layers++) {
+      if (layers === now || count % layers !== 0) continue;
+      const layered = withPiece(pattern, { ...piece, cutting: { ...piece.cutting, layers } });
+      const { counted } = runsTaken(layered, seam);
+      if (matches(layered, seam, sumsOf(layered, seam, counted))) return { layered: { piece: name }, layers };
+    }
+  }
+  return {};
+}
+
+/** The one stretch between notches that alone explains the difference; undefined where it is shared or unclear. */
+function guiltyStretch(
+  stretches: readonly SeamStretch[],
+  offMm: number,
+  wantedMm: number,
+  toleranceMm: number,
+): SeamStretch | undefined {
+  // With ease wanted, nobody can say which stretch has too much of it; without, every stretch should be even.
+  if (Math.abs(wantedMm) > toleranceMm) return undefined;
+  return stretches.find(s => Math.abs(s.easeMm - offMm) <= toleranceMm);
+}
+
+/** The run that holds the end of the guilty stretch; else the last. */
+function runAt(
+  side: SeamSide,
+  stretches: readonly SeamStretch[],
+  at: SeamStretch | undefined,
+  isA: boolean,
+): EdgeRun {
+  if (!at) return side.runs.at(-1)!.run;
+  const length = (s: SeamStretch) => (isA ? s.aMm : s.bMm);
+  const end = stretches.slice(0, stretches.indexOf(at) + 1).reduce((sum, s) => sum + length(s), 0);
+  return side.runs.findLast(r => r.fromMm < end - coincidenceTolerance)?.run ?? side.runs[0]!.run;
+}

@@ -1,0 +1,21 @@
+import type { Pattern, Piece, PieceRole } from '../pattern/types.js';
+import type { Finding } from '../sayings.js';
+import { finding } from './tellings.js';
+
+/**
+ * Pieces that no seam takes in: a seam is likely missing. A piece that was drafted for an edge is known to belong
+ * there, and what is fused or laid on is not sewn into a seam. Where the pattern lists no seam at all, that is said
+ * once: nothing was walked.
+ */
+export function unsewnFindings({ pieces, seams }: Pattern): readonly Finding[] {
+  if (seams.length === 0) return [finding('warning', 'no-seams', {}, { pieces: pieces.length })];
+  const sewn = new Set(seams.flatMap(({ a, b }) => [...a, ...b].map(run => run.piece)));
+  return pieces
+    .filter(piece => !sewn.has(piece.name) && !isLaidOn(piece))
+    .map(({ name }) => finding('warning', 'piece-in-no-seam', { piece: name }, { piece: { piece: name } }));
+}
+
+const isLaidOn = ({ madeFor, role }: Piece): boolean =>
+  madeFor !== undefined || (role !== undefined && laidOn.has(role));
+
+const laidOn: ReadonlySet<PieceRole> = new Set(['interfacing', 'stay']);

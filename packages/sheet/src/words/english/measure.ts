@@ -1,0 +1,209 @@
+import type { MeasureTellings, Thing } from '@paperhinge/geometry';
+import { capital } from '../capital.js';
+import type { Say, Tellings } from '../catalogue.js';
+import { edgeText, stepText, typedLength } from '../step-text.js';
+
+export const measure: Tellings<MeasureTellings> = {
+  'seam-does-not-match': (facts, say) => ({
+    message: `${mismatch(facts, say)}${lyingBetween(facts, say)}${countedOtherwise(facts, say)}`,
+    remedy: mismatchRemedy(facts, say),
+  }),
+  'crossing-seams-apart': ({ seam, first, second, offMm }, say) => ({
+    message: capital(
+      `on ${say.thing(seam)}, the seam before ${say.thing(first)} and the seam before ${say.thing(second)} cross ${say.slight(Math.abs(offMm))} apart.`,
+    ),
+    remedy: `If they should meet, move one of them by ${say.slight(Math.abs(offMm))}.`,
+  }),
+  'notches-do-not-meet': ({ seam, notch, partner, aMm, bMm, offMm }, say) => ({
+    message: capital(
+      `${notchWords(notch, say)} lies ${say.slight(bMm)} from the beginning of ${say.thing(seam)}, its partner, ${notchWords(partner, say)}, ${say.slight(aMm)}: they miss each other by ${say.slight(Math.abs(offMm))}.`,
+    ),
+    remedy: capital(
+      `move ${notchWords(notch, say)} by ${say.slight(Math.abs(offMm))} ${offMm > 0 ? 'away from' : 'towards'} the beginning of the seam.`,
+    ),
+  }),
+  'ease-the-wrong-way': ({ seam, notch, partner, easeMm }, say) => ({
+    message: `Just before ${notchWords(notch, say)} that side is ${say.slight(Math.abs(easeMm))} the longer, where ${say.thing(seam)} as a whole is eased the other way.`,
+    remedy: `Move that notch back by ${say.slight(Math.abs(easeMm))}, or ${notchWords(partner, say)} forward.`,
+  }),
+  'notch-misses-seam': ({ seam, notch, offMm }, say) => ({
+    message: capital(
+      `${notchWords(notch, say)} misses the seam that meets ${say.thing(seam)} on the other side by ${say.slight(Math.abs(offMm))}.`,
+    ),
+    remedy: `Move it by ${say.slight(Math.abs(offMm))} ${offMm > 0 ? 'towards' : 'away from'} the beginning of the seam.`,
+  }),
+  'notch-without-partner': ({ seam, notches, count }, say) => ({
+    message: capital(
+      `${say.list(notches.map(n => notchWords(n, say)))} ${count === 1 ? 'has' : 'have'} no partner on the other side of ${say.thing(seam)}.`,
+    ),
+    remedy: 'Mark the same distance on the other side, or leave the notch out.',
+  }),
+  'notches-wanted': ({ seams, count, longestMm }, say) => ({
+    message: `There is no notch yet on ${say.things(seams)}, ${count === 1 ? '' : 'up to '}${say.length(longestMm)} long.`,
+    remedy: `Mark the middle of ${count === 1 ? 'both its sides' : 'each'}: ${seams.map(({ seam = '' }) => stepText('add notches', { seam })).join(', ')}.`,
+  }),
+  'joined-line-broken': ({ closed, first, second, cornerDeg, stepMm, takeMm, blendMm, ...is }, say) => {
+    const seen = [
+      ...(is.corner ? [`a ${cornerDeg > 0 ? 'peak' : 'dip'} of ${say.angle(Math.abs(cornerDeg))}`] : []),
+      ...(is.step ? [`a step of ${say.slight(Math.abs(stepMm))}`] : []),
+    ];
+    const amount = say.slight(Math.abs(takeMm));
+    const [longer, shorter] = stepMm > 0 ? [first, second] : [second, first];
+    const todo = [
+      ...(is.corner
+        ? [
+            `${cornerDeg > 0 ? `Take ${amount} off` : `Add ${amount}`} there, running out to nothing within ${say.length(blendMm)} on both sides: ${trueStep([first, second])}.`,
+          ]
+        : []),
+      ...(is.step
+        ? [
+            `Take ${say.slight(Math.abs(stepMm))} off ${say.thing(longer)} there, or add it to ${say.thing(shorter)}.`,
+          ]
+        : []),
+    ];
+    return {
+      message: capital(
+        `with ${say.thing(closed)} ${closed.pleat === undefined ? 'sewn' : 'folded'}, ${both(first, second, say)} ${isSame(first, second) ? 'makes' : 'make'} ${say.list(seen)}.`,
+      ),
+      remedy: todo.join(' '),
+    };
+  },
+  'turned-back-end-off': ({ under, over, piece, angleDeg }, say) => ({
+    message: capital(
+      `turned under, ${say.thing(under)} does not lie along ${say.thing(over)}: it is ${say.angle(angleDeg)} out.`,
+    ),
+    remedy: capital(
+      `give ${say.thing(piece)} the shape of what it lies under there, or draft it again from the pattern as it is now.`,
+    ),
+  }),
+  'edge-kinked': ({ edge, next, count, angleDeg, alongMm, from }, say) => {
+    const kink = count === 1 ? 'a kink' : `${say.number(count, 0)} kinks, the sharpest`;
+    const place =
+      alongMm === undefined || from === undefined ? '' : `, ${say.length(alongMm)} from ${say.thing(from)}`;
+    return {
+      message: capital(
+        next === undefined
+          ? `${say.thing(edge)} has ${kink} of ${say.angle(angleDeg)}${place}.`
+          : `${say.thing(edge)} runs on as ${say.thing(next)} with a kink of ${say.angle(angleDeg)}.`,
+      ),
+      remedy: `Redraw ${next === undefined ? 'it' : 'both'} with a fair line: ${trueStep(next === undefined ? [edge] : [edge, next])}.`,
+    };
+  },
+  'edge-stepped': ({ edge, stepMm, alongMm, from }, say) => ({
+    message: capital(
+      `${say.thing(edge)} steps by ${say.slight(stepMm)}, ${say.length(alongMm)} from ${say.thing(from)}.`,
+    ),
+    remedy: `Redraw it with a fair line: ${trueStep([edge])}.`,
+  }),
+  'fold-corner-not-square': ({ edge, angleDeg, amountMm, dips }, say) => ({
+    message: capital(
+      `${say.thing(edge)} meets the fold at ${say.angle(angleDeg)} instead of ${say.angle(90)}: opened out, it ${dips ? 'dips' : 'comes to a point'} at the centre.`,
+    ),
+    remedy: `Draw it square to the fold, about ${say.slight(amountMm)} ${dips ? 'on' : 'off'} there: ${trueStep([edge])}.`,
+  }),
+  'small-differences': ({ kinks, sharpestDeg, edges, seams, mostMm }, say) => {
+    const seen = [
+      ...(kinks === 0
+        ? []
+        : [
+            `${kinks === 1 ? 'a kink' : `${say.number(kinks, 0)} kinks`} of ${say.angle(sharpestDeg)}${kinks === 1 ? '' : ' at most'} (${say.list(edges.map(e => say.thing(e)))})`,
+          ]),
+      ...(seams.length === 0
+        ? []
+        : [
+            `${seams.length === 1 ? 'a difference' : 'differences'} of ${say.slight(mostMm)}${seams.length === 1 ? '' : ' at most'} between the two sides of ${say.things(seams)}`,
+          ]),
+    ];
+    return {
+      message: `Small enough to sew as it is: ${say.list(seen)}.`,
+      remedy:
+        kinks === 0 ? 'Share the difference out along the seam.' : `To smooth the kinks: ${trueStep(edges)}.`,
+    };
+  },
+  'opening-longer-than-edge': ({ edge, openingMm, edgeMm }, say) => ({
+    message: `The opening of ${say.length(openingMm)} is longer than ${say.thing(edge)}, which has ${say.length(edgeMm)}.`,
+    remedy: 'Give a length within the edge; an opening over two edges is given for each.',
+  }),
+  'piece-in-no-seam': ({ piece }, say) => ({
+    message: capital(`${say.thing(piece)} is not sewn to anything: is a seam missing?`),
+    remedy: 'List under "seams" what it is sewn to.',
+  }),
+  'no-seams': () => ({
+    message: 'No seams are listed, so none could be walked: whether the pieces fit together was not checked.',
+    remedy:
+      'List under "seams" what is sewn to what, such as side: { a: front.side from armhole, b: back.side from armhole }.',
+  }),
+};
+
+type Facts<C extends keyof MeasureTellings> = MeasureTellings[C];
+
+const fitted = {
+  eased: 'eased in',
+  gathered: 'gathered in',
+  stretched: 'stretched',
+  pleated: 'pleated in',
+} as const;
+
+function mismatch(
+  { longer, shorter, aMm, bMm, offMm, easeWantedMm, takenUp }: Facts<'seam-does-not-match'>,
+  say: Say,
+): string {
+  const [longMm, shortMm] = offMm > 0 ? [aMm, bMm] : [bMm, aMm];
+  const off = say.slight(Math.abs(offMm));
+  const verb = longer.length > 1 ? 'are' : 'is';
+  const figures = `${say.length(longMm)} against ${say.length(shortMm)}`;
+  return capital(
+    Math.abs(easeWantedMm) < 0.05
+      ? `${say.things(longer)} ${verb} ${off} longer than ${say.things(shorter)}: ${figures}.`
+      : `${say.things(longer)} ${verb} ${off} too long for ${say.things(shorter)}, with the ${say.slight(Math.abs(easeWantedMm))} to be ${fitted[takenUp]} allowed for: ${figures}.`,
+  );
+}
+
+function lyingBetween({ from, to }: Facts<'seam-does-not-match'>, say: Say): string {
+  if (from === undefined || to === undefined) return '';
+  return ` The difference lies between ${placeWords(from, say)} and ${placeWords(to, say)}.`;
+}
+
+function countedOtherwise({ counted, otherAMm, otherBMm }: Facts<'seam-does-not-match'>, say: Say): string {
+  if (otherAMm === undefined || otherBMm === undefined) return '';
+  const figures = `${say.length(otherAMm)} and ${say.length(otherBMm)}`;
+  return counted === 'garment'
+    ? ` That counts every piece as often as it is cut; each once, they measure ${figures}.`
+    : ` Counted as often as the pieces are cut, they measure ${figures}.`;
+}
+
+function mismatchRemedy(facts: Facts<'seam-does-not-match'>, say: Say): string {
+  const { seam, shorten, lengthen, offMm, differenceMm, redraft, layered, layers } = facts;
+  const by = say.slight(Math.abs(offMm));
+  const ways = [
+    ...(redraft === undefined ? [] : [`draft ${say.thing(redraft)} again for the edges as they are now`]),
+    `shorten ${say.thing(shorten)} by ${by}`,
+    `lengthen ${say.thing(lengthen)} by ${by}`,
+  ];
+  const ease = typedLength(differenceMm, say.unit);
+  const meant = `If the difference is meant, say so: ${stepText('set seam', { seam: seam.seam ?? '', ease })}.`;
+  const lying =
+    layered === undefined || layers === undefined
+      ? ''
+      : layers === 1
+        ? `If ${say.thing(layered)} lies single there, leave out its data-layers: then the sides agree. `
+        : `If ${say.number(layers, 0)} of ${say.thing(layered)} lie on one another, give it data-layers="${layers}": then the sides agree. `;
+  return `${lying}${capital(ways.join(', or '))}. ${meant}`;
+}
+
+const placeWords = (place: 'beginning' | 'end' | Thing, say: Say): string =>
+  typeof place === 'string' ? `the ${place} of the seam` : notchWords(place, say);
+
+/** "the double notch on the armhole of the back", "the notch "top" on the cap of the sleeve". */
+function notchWords({ notch = '', ...edge }: Thing, say: Say): string {
+  const isStyle = ['single', 'double', 'triple'].includes(notch);
+  return `the ${isStyle ? `${notch} notch` : `notch ${say.written(notch)}`} on ${say.thing(edge)}`;
+}
+
+const isSame = (one: Thing, other: Thing): boolean => one.piece === other.piece && one.edge === other.edge;
+
+const both = (first: Thing, second: Thing, say: Say): string =>
+  say.things(isSame(first, second) ? [first] : [first, second]);
+
+const trueStep = (edges: readonly Thing[]): string =>
+  stepText('true', { edges: [...new Set(edges.map(edgeText))] });

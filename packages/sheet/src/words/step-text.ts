@@ -1,0 +1,28 @@
+import type { LengthUnit, Thing } from '@paperhinge/geometry';
+import { allowanceText } from './numbers.js';
+
+/**
+ * A step as it is typed into a sheet: `true: { edges: [front.hem, back.hem] }`. Names that YAML would misread stand in
+ * quotation marks.
+ */
+export function stepText(verb: string, fields: Readonly<Record<string, string | readonly string[]>>): string {
+  const written = Object.entries(fields).map(
+    ([field, value]) =>
+      `${field}: ${typeof value === 'string' ? scalar(value) : `[${value.map(scalar).join(', ')}]`}`,
+  );
+  return `${verb}: { ${written.join(', ')} }`;
+}
+
+const scalar = (text: string): string =>
+  /^[\p{L}_-][\p{L}\p{M}\p{N} ._/-]*(?<! )$/u.test(text) && !/^(?:yes|no|true|false|on|off|null)$/i.test(text)
+    ? text
+    : /^-?\d[\d./ ]* (?:mm|cm|in)$/.test(text)
+      ? text
+      : JSON.stringify(text);
+
+/** An edge as it is typed: `front.hem`. */
+export const edgeText = ({ piece = '', edge = '' }: Thing): string => `${piece}.${edge}`;
+
+/** A length as it is typed, in the reader's unit and with a decimal point, whatever her language: `-3.2 mm`. */
+export const typedLength = (mm: number, unit: LengthUnit): string =>
+  allowanceText(mm, unit, '.').replace('−', '-');
