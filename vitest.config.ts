@@ -1,16 +1,15 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
-const source = (name: string) => fileURLToPath(new URL(`./packages/${name}/src/index.ts`, import.meta.url));
+const root = fileURLToPath(new URL('./packages/', import.meta.url));
 
 export default defineConfig({
   resolve: {
-    alias: {
-      '@paperhinge/geometry': source('geometry'),
-      '@paperhinge/alter': source('alter'),
-      '@paperhinge/print': source('print'),
-      '@paperhinge/sheet': source('sheet'),
-    },
+    // Tests read the sources: `@paperhinge/NAME` its index, `@paperhinge/NAME/FOLDER` that of the folder.
+    alias: [
+      { find: /^@paperhinge\/(\w+)$/, replacement: `${root}$1/src/index.ts` },
+      { find: /^@paperhinge\/(\w+)\/(\w+)$/, replacement: `${root}$1/src/$2/index.ts` },
+    ],
   },
   test: {
     setupFiles: ['tests/support/seeded.ts'],

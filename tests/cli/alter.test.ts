@@ -121,15 +121,14 @@ describe('paperhinge alter', () => {
     expect(readdirSync(out)).toContain('record.json');
   });
 
-  test('in inches the exact millimetres and the nearest eighth stand side by side', async () => {
+  test('in inches lengths are those of a ruler, never millimetres', async () => {
     const { home, out } = shift(
       'unit: in\nsteps:\n  - shorten: { pieces: [front, back], at: hem, by: 4 1/2 }',
     );
     const { stdout } = await command('alter', join(home, 'sheet.yaml'), '-o', out);
-    expect(stdout).toMatch(
-      /front\.centre-front +808 mm \(31 3\/4 in\) +693\.7 mm \(27 1\/4 in\) +−114\.3 mm \(4 1\/2 in\)/,
-    );
-    expect(stdout).toContain('Inches are to the nearest 1/8; millimetres are exact.');
+    expect(stdout).toMatch(/front\.centre-front +31 3\/4 in +27 1\/4 in +−4 1\/2 in/);
+    expect(stdout).not.toMatch(/\d mm/);
+    expect(stdout).toContain('Inches are to the nearest 1/8; record.json has the exact millimetres.');
   });
 });
 

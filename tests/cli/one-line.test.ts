@@ -1,9 +1,9 @@
 import { PatternError } from '@paperhinge/geometry';
 import { expect, test } from 'vitest';
 import { errorLine, named } from '../../packages/cli/src/one-line.js';
-import { wordsIn } from '../../packages/cli/src/words.js';
+import { wordsFor } from '../../packages/cli/src/speech.js';
 
-const words = wordsIn('mm');
+const words = await wordsFor();
 
 const line = (where: object, message = 'Piece "front" has no edge "hemm".') =>
   errorLine(new PatternError('unknown-edge', { message, remedy: 'Did you mean "hem"?', where }), words);
@@ -22,7 +22,7 @@ test('an error of a whole file points to its beginning', () => {
 
 test('names with line breaks and terminal codes cannot break the line', () => {
   expect(line({ file: 'a\nb.yaml', piece: '\u001b[31mred\u202e' }, 'x')).toBe(
-    'a b.yaml:1:1: x (piece  [31mred ): Did you mean "hem"?',
+    'a b.yaml:1:1: x (piece �[31mred�): Did you mean "hem"?',
   );
 });
 

@@ -25,9 +25,7 @@ describe('paperhinge measure', () => {
 
   test('in plain words it is a table', async () => {
     const { stdout } = await command('measure', pattern);
-    expect(stdout).toMatch(
-      /front: [\d.]+ cm² within the stitching line\n {2}neck +178\.9 mm \(7 in\) +allowance 15\.9 mm \(5\/8 in\)/,
-    );
+    expect(stdout).toMatch(/front: [\d.]+ cm² within the stitching line\n {2}neck +7 in +allowance 5\/8 in/);
   });
 
   test('any other drawing is measured shape by shape', async () => {
@@ -43,7 +41,7 @@ describe('paperhinge measure', () => {
     expect(shapes[0]).toMatchObject({ element: 'rect', id: 'r', closed: true });
     expect(shapes[0].lengthMm).toBeCloseTo(14, 9);
     expect(shapes[0].areaMm2).toBeCloseTo(12, 9);
-    expect((await command('measure', file)).stdout).toMatch(/rect +r +14\.00 mm +0\.12 cm²/);
+    expect((await command('measure', file)).stdout).toMatch(/rect +r +14 mm +0\.12 cm²/);
   });
 
   test('a drawing of closed paths is read as the sheet says', async () => {
@@ -74,7 +72,7 @@ describe('paperhinge check', () => {
   test('a pattern that sews ends with 0', async () => {
     const { code, stdout } = await command('check', pattern);
     expect(code).toBe(0);
-    expect(stdout).toContain('+12 mm (1/2 in) wanted, matches');
+    expect(stdout).toContain('+1/2 in wanted, matches');
     expect(stdout).toContain('Nothing stands in the way of sewing it.');
   });
 
@@ -114,10 +112,12 @@ describe('paperhinge print', () => {
     const paper = await command('print', copy, '--paper', 'a99', '-o', join(home, 'p.pdf'));
     expect(paper.code).toBe(2);
     expect(paper.stderr).toMatch(/^[^\n]*"paper" is none of its choices[^\n]*a4[^\n]*\n$/);
-    const over = await command('print', copy, '-o', copy);
+    expect(readdirSync(home)).toEqual(['shift.svg']);
+    const named = join(home, 'shift.pdf');
+    copyFileSync(pattern, named);
+    const over = await command('print', named, '-o', named);
     expect(over.code).toBe(2);
     expect(over.stderr).toContain('This output would overwrite an input');
-    expect(readdirSync(home)).toEqual(['shift.svg']);
   });
 });
 
@@ -132,23 +132,23 @@ describe('arguments', () => {
   });
 
   test.each([
-    [['altr', 'x'], "paperhinge: unknown command 'altr' (Did you mean alter?): See paperhinge --help.\n"],
+    [['altr', 'x'], "paperhinge: Unknown command 'altr' (Did you mean alter?): See paperhinge --help.\n"],
     [
       ['alter', 'x'],
-      "paperhinge: required option '-o, --output <folder>' not specified: See paperhinge --help.\n",
+      "paperhinge: Required option '-o, --output <folder>' not specified: See paperhinge --help.\n",
     ],
     [
       ['alter', 'x', '-o', ''],
-      'paperhinge: the output folder has no name: Name it after -o; "." is this folder.\n',
+      'paperhinge: The output folder has no name: Name it after -o; "." is this folder.\n',
     ],
-    [['measure'], "paperhinge: missing required argument 'pattern': See paperhinge --help.\n"],
+    [['measure'], "paperhinge: Missing required argument 'pattern': See paperhinge --help.\n"],
     [
       ['measure', 'a', 'b'],
-      "paperhinge: too many arguments for 'measure'. Expected 1 argument but got 2: See paperhinge --help.\n",
+      "paperhinge: Too many arguments for 'measure'. Expected 1 argument but got 2: See paperhinge --help.\n",
     ],
     [
       ['check', '--jsn', 'a'],
-      "paperhinge: unknown option '--jsn' (Did you mean --json?): See paperhinge --help.\n",
+      "paperhinge: Unknown option '--jsn' (Did you mean --json?): See paperhinge --help.\n",
     ],
   ])('%j cannot be used', async (args, line) => {
     const { code, stderr, stdout } = await command(...args);
@@ -176,7 +176,7 @@ describe('arguments', () => {
     });
     expect(code).toBe(3);
     expect(stderr).toMatch(
-      /^paperhinge failed; this is a fault of ours, not of your files\..*\nTypeError: full/,
+      /(^|\n)paperhinge failed; this is a fault of ours, not of your files\..*\nTypeError: full/,
     );
   });
 

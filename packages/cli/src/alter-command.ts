@@ -1,96 +1,90 @@
 import { readdir } from 'node:fs/promises';
-import { cautionsFor } from '@paperhinge/alter';
-import { PatternError, type ToldFinding } from '@paperhinge/geometry';
-import { printPattern, reportHtml } from '@paperhinge/print';
-import { runSheet } from '@paperhinge/sheet';
+import { extname } from 'node:path';
+import { doJob, type Job, paperWord, type Sheet } from '@paperhinge/sheet';
+import { commandRefusal, commandSaying } from '@paperhinge/sheet/words';
 import { codeFor } from './exit-codes.js';
 import { fonts } from './fonts.js';
 import type { Io } from './io.js';
-import { inFile, loadPatternOf, loadSheet, patternPath } from './load.js';
-import { pageOptions, paperWord } from './page-options.js';
+import { loadPatternOf, loadSheet, patternPath } from './load.js';
 import { progress } from './progress.js';
+import { wordsFor } from './speech.js';
 import { summary } from './summary.js';
-import { wordsIn } from './words.js';
+import { spokenIn } from './told.js';
 import { checkOutputs, type Output, writeOutputs } from './write-outputs.js';
 
+interface AlterOptions {
+  readonly output: string;
+  readonly json?: boolean;
+}
+
 /** `paperhinge alter SHEET -o DIR`. @returns the exit code @throws PatternError, SheetFaults */
-export async function alterCommand(
-  sheetPath: string,
-  { output: folder, json = false }: { readonly output: string; readonly json?: boolean },
+export async function alterCommand(path: string, options: AlterOptions, io: Io): Promise<number> {
+  refuseFileName(options.output);
+  const sheet = await loadSheet(path);
+  return spokenIn(sheet, () => altered(sheet, options, io));
+}
+
+async function altered(
+  sheet: Sheet,
+  { output: folder, json = false }: AlterOptions,
   io: Io,
 ): Promise<number> {
-  // A name left empty (a variable of a script, say) would be the folder one happens to stand in.
-  if (folder.trim() === '')
-    throw new PatternError('arguments', {
-      message: 'the output folder has no name',
-      remedy: 'Name it after -o; "." is this folder.',
-    });
+  const names = fileNames(sheet);
+  const { sentence } = await wordsFor(sheet);
   const { say, end } = progress(io);
   try {
-    say('Reading the sheet');
-    const sheet = await loadSheet(sheetPath);
-    const { print } = sheet;
-    const words = print.paper.map(paperWord);
-    const pages = words.map(word => `pages-${word}.pdf`);
-    const drawn = print['large sheet'] ? words.map(word => `sheet-${word}.svg`) : [];
-    const names = ['altered.svg', ...pages, ...drawn, 'report.html', 'record.json'];
-    await checkOutputs(folder, names, [sheetPath, patternPath(sheet)]);
-    say('Reading the pattern');
-    const { pattern, findings: onReading } = await loadPatternOf(sheet);
-    say('Altering');
-    const run = runSheet(sheet, pattern, { readFindings: onReading });
-    const { altered, before, derived, record } = run;
-    const cautions = cautionsFor({ pattern: altered, wearer: sheet.wearer, derived }).map(
-      wordsIn(altered.unit).sentence,
-    );
-    const printed = [];
-    for (const paper of print.paper) {
-      say(`Laying out the pages on ${paperWord(paper)}`);
-      const options = { ...pageOptions(print, paper), fonts, before, record, cautions };
-      printed.push(await inFile(sheetPath, () => printPattern(altered, options)));
-    }
-    const findings = withPages(
-      record.findings,
-      printed.flatMap(p => p.findings.map(wordsIn(altered.unit).finding)),
-    );
-    const told = { ...record, findings };
-    say('Writing');
-    const recordText = `${JSON.stringify({ ...told, pages: printed.map(p => p.pages) }, null, 2)}\n`;
-    const contents: readonly Output['content'][] = [
-      run.svg,
-      ...printed.map(p => p.pdf),
-      ...(print['large sheet'] ? printed.map(p => p.sheetSvg()) : []),
-      reportHtml({
-        pattern: altered,
-        before,
-        record: told,
-        cautions,
-        ...(print.initials === undefined ? {} : { wearer: print.initials }),
-        ...(print.date === undefined ? {} : { date: print.date }),
-      }),
-      recordText,
-    ];
-    await writeOutputs(
-      folder,
-      names.map((name, i) => ({ name, content: contents[i]! })),
-    );
+    await checkOutputs(folder, names.all, [sheet.file, patternPath(sheet)]);
+    say(sentence(commandSaying('reading-pattern', {})));
+    const { pattern, findings: readFindings } = await loadPatternOf(sheet);
+    say(sentence(commandSaying('altering', {})));
+    const job = await doJob(sheet, pattern, {
+      readFindings,
+      fonts,
+      onPaper: paper => say(sentence(commandSaying('laying-out', { on: [paper] }))),
+    });
+    say(sentence(commandSaying('writing', {})));
+    const record = `${JSON.stringify(job.record, null, 2)}\n`;
+    await writeOutputs(folder, outputsOf(job, names, record));
     end();
-    io.stdout(
-      json ? recordText : summary({ ...run, record: told }, folder, names, await otherPages(folder, pages)),
-    );
-    return codeFor(findings);
+    const earlier = await otherPages(folder, names.pages);
+    io.stdout(json ? record : summary(job, folder, names.all, earlier));
+    return codeFor(job.findings);
   } finally {
     end();
   }
 }
 
-/** What the pages found beside what is known; the same about the same piece once. */
-function withPages(known: readonly ToldFinding[], pages: readonly ToldFinding[]): readonly ToldFinding[] {
-  const said = (f: ToldFinding) => `${f.code} ${f.where.piece} ${f.where.edge} ${f.message}`;
-  const have = new Set(known.map(said));
-  const fresh = pages.filter((f, i) => !have.has(said(f)) && pages.findIndex(g => said(g) === said(f)) === i);
-  return [...known, ...fresh];
+/** A name left empty (a variable of a script, say) would be the folder one happens to stand in. */
+function refuseFileName(folder: string): void {
+  if (folder.trim() === '') throw commandRefusal('output-unnamed', { folder: true });
+  const ending = extname(folder).toLowerCase();
+  if (fileEndings.has(ending)) throw commandRefusal('folder-named-as-file', { ending });
 }
+const fileEndings: ReadonlySet<string> = new Set(['.pdf', '.svg', '.png', '.jpg', '.html', '.json', '.dxf']);
+
+interface FileNames {
+  readonly pages: readonly string[];
+  readonly sheets: readonly string[];
+  readonly all: readonly string[];
+}
+
+function fileNames({ print }: Sheet): FileNames {
+  const words = print.paper.map(paperWord);
+  const pages = words.map(word => `pages-${word}.pdf`);
+  const sheets = print['large sheet'] ? words.map(word => `sheet-${word}.svg`) : [];
+  return { pages, sheets, all: ['altered.svg', ...pages, ...sheets, 'report.html', 'record.json'] };
+}
+
+/** In the order in which they land: the record last, so that what it tells of is there before it. */
+const outputsOf = ({ run, pages, report }: Job, names: FileNames, record: string): readonly Output[] => [
+  { name: 'altered.svg', content: run.svg },
+  ...pages.map(({ pdf }, i) => ({ name: names.pages[i]!, content: pdf })),
+  ...pages.flatMap(({ sheetSvg }, i) =>
+    sheetSvg === undefined ? [] : [{ name: names.sheets[i]!, content: sheetSvg }],
+  ),
+  { name: 'report.html', content: report },
+  { name: 'record.json', content: record },
+];
 
 /** Pages that stand in the folder and were not written now: an earlier run's, not to be cut from by mistake. */
 const otherPages = async (folder: string, written: readonly string[]): Promise<readonly string[]> =>

@@ -1,47 +1,57 @@
-import { checkPattern, type LengthUnit, measurePattern, type PatternMeasures } from '@paperhinge/geometry';
+import { checkPattern, measurePattern, type PatternMeasures } from '@paperhinge/geometry';
+import { commandSaying, type Words } from '@paperhinge/sheet/words';
+import { asAsked, type PatternArguments } from './asked.js';
+import { aligned } from './columns.js';
 import { codeFor } from './exit-codes.js';
-import { aligned, shownChange, shownLength } from './figures.js';
 import type { Io } from './io.js';
-import { inFile, loadPattern, loadSheet } from './load.js';
+import { inFile, loadPattern } from './load.js';
 import { findingLine, oneLine } from './one-line.js';
-import { wordsIn } from './words.js';
+import { wordsFor } from './speech.js';
 
 /** `paperhinge check PATTERN`: walks every seam and says what will not sew. @returns the exit code */
-export async function checkCommand(
-  file: string,
-  { json = false, sheet: sheetPath }: { readonly json?: boolean; readonly sheet?: string },
-  io: Io,
-): Promise<number> {
-  const sheet = sheetPath === undefined ? undefined : await loadSheet(sheetPath);
-  const { pattern, findings: onReading } = await loadPattern(file, sheet);
-  const found = await inFile(file, () => checkPattern(pattern));
-  const { seams } = await inFile(file, () => measurePattern(pattern));
-  const findings = [...onReading, ...found].map(wordsIn(pattern.unit).finding);
-  io.stdout(
-    json
-      ? `${JSON.stringify({ pattern: pattern.name, seams, findings }, null, 2)}\n`
-      : [
-          oneLine(pattern.name),
-          ...seamList(seams, pattern.unit),
-          ...findings.map(findingLine),
-          findings.some(f => f.severity === 'fault')
-            ? 'It will not sew as it is.'
-            : 'Nothing stands in the way of sewing it.',
-          '',
-        ].join('\n'),
-  );
-  return codeFor(findings);
+export const checkCommand = (file: string, options: PatternArguments, io: Io): Promise<number> =>
+  asAsked(options, async ({ sheet, language, unit }) => {
+    const { pattern, findings: onReading } = await loadPattern(file, sheet);
+    const found = await inFile(file, () => checkPattern(pattern));
+    const { seams } = await inFile(file, () => measurePattern(pattern));
+    const words = await wordsFor({ language, unit: unit ?? pattern.unit });
+    const findings = [...onReading, ...found].map(words.finding);
+    const lines = () => [
+      oneLine(pattern.name),
+      ...seamList(seams, words),
+      ...findings.map(finding => findingLine(finding, words)),
+      verdict(Object.keys(seams).length > 0, codeFor(findings) === 0, words),
+    ];
+    io.stdout(
+      options.json
+        ? `${JSON.stringify({ pattern: pattern.name, seams, findings }, null, 2)}\n`
+        : `${lines().join('\n')}\n`,
+    );
+    return codeFor(findings);
+  });
+
+/** Nothing is said of how a pattern sews together that tells no seams. */
+function verdict(hasSeams: boolean, sews: boolean, { sentence }: Words): string {
+  if (!sews) return sentence(commandSaying('will-not-sew', {}));
+  return sentence(commandSaying(hasSeams ? 'nothing-in-the-way' : 'seams-not-checked', {}));
 }
 
-function seamList(seams: PatternMeasures['seams'], unit: LengthUnit): readonly string[] {
-  const rows = Object.entries(seams).map(([name, s]) => [
-    `  ${name}`,
-    shownLength(s.aMm, unit),
-    shownLength(s.bMm, unit),
-    shownChange(s.differenceMm, unit),
-    `${s.easeWantedMm === 0 ? '' : `${shownChange(s.easeWantedMm, unit)} wanted, `}${s.matches ? 'matches' : 'DOES NOT MATCH'}`,
-  ]);
-  return rows.length === 0
-    ? ['  has no seams']
-    : aligned([['  seam', 'one side', 'other side', 'difference', ''], ...rows]).map(oneLine);
+function seamList(seams: PatternMeasures['seams'], { sentence, say }: Words): readonly string[] {
+  const rows = Object.entries(seams).map(([name, s]) => {
+    const wanted =
+      s.easeWantedMm === 0 ? [] : [sentence(commandSaying('ease-wanted', { easeMm: s.easeWantedMm }))];
+    const verdict = sentence(commandSaying(s.matches ? 'matches' : 'does-not-match', {}));
+    return [
+      `  ${name}`,
+      say.length(s.aMm),
+      say.length(s.bMm),
+      say.change(s.differenceMm),
+      [...wanted, verdict].join(', '),
+    ];
+  });
+  if (rows.length === 0) return [`  ${sentence(commandSaying('no-seams', {}))}`];
+  const heading = (['seam', 'one-side', 'other-side', 'difference'] as const).map(code =>
+    sentence(commandSaying(code, {})),
+  );
+  return aligned([[`  ${heading[0]}`, ...heading.slice(1), ''], ...rows]).map(oneLine);
 }

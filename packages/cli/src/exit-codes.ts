@@ -1,4 +1,4 @@
-import type { Finding } from '@paperhinge/geometry';
+import type { Severity } from '@paperhinge/geometry';
 
 /** Done. */
 export const done = 0;
@@ -9,5 +9,5 @@ export const unusable = 2;
 /** Our own failure. */
 export const ourFailure = 3;
 
-export const codeFor = (findings: readonly Finding[]): number =>
+export const codeFor = (findings: readonly { readonly severity: Severity }[]): number =>
   findings.some(finding => finding.severity === 'fault') ? willNotSew : done;

@@ -5,67 +5,75 @@ import {
   readPattern,
   readShapes,
 } from '@paperhinge/geometry';
+import { commandSaying, type Words } from '@paperhinge/sheet/words';
+import { asAsked, type PatternArguments } from './asked.js';
+import { aligned } from './columns.js';
 import { codeFor } from './exit-codes.js';
-import { aligned, shownLength } from './figures.js';
 import type { Io } from './io.js';
-import { inFile, loadSheet } from './load.js';
+import { drawingBytes, inFile } from './load.js';
 import { findingLine, oneLine } from './one-line.js';
-import { readInput } from './read-input.js';
-import { wordsIn } from './words.js';
+import { wordsFor } from './speech.js';
 
 /** `paperhinge measure PATTERN`: a pattern, or the shapes of any other drawing. @returns the exit code */
-export async function measureCommand(
-  file: string,
-  { json = false, sheet: sheetPath }: { readonly json?: boolean; readonly sheet?: string },
-  io: Io,
-): Promise<number> {
-  const sheet = sheetPath === undefined ? undefined : await loadSheet(sheetPath);
-  const bytes = await readInput(file, 'pattern', { file });
-  if (!sheet && !isPatternDrawing(bytes, { file })) {
-    const { shapes, findings } = readShapes(bytes, { file });
-    for (const finding of findings.map(wordsIn('mm').finding)) io.stderr(`${findingLine(finding)}\n`);
-    io.stdout(json ? `${JSON.stringify({ shapes }, null, 2)}\n` : shapeList(shapes));
+export const measureCommand = (file: string, options: PatternArguments, io: Io): Promise<number> =>
+  asAsked(options, async ({ sheet, language, unit }) => {
+    const bytes = await drawingBytes(file, { file });
+    if (!sheet && !isPatternDrawing(bytes, { file })) {
+      const words = await wordsFor({ language });
+      const { shapes, findings } = readShapes(bytes, { file });
+      for (const finding of findings.map(words.finding)) io.stderr(`${findingLine(finding, words)}\n`);
+      io.stdout(options.json ? `${JSON.stringify({ shapes }, null, 2)}\n` : shapeList(shapes, words));
+      return codeFor(findings);
+    }
+    const { pattern, findings } = readPattern(bytes, { file, ...(sheet ? { pieces: sheet.pieces } : {}) });
+    const measures = await inFile(file, () => measurePattern(pattern));
+    const words = await wordsFor({ language, unit: unit ?? pattern.unit });
+    for (const finding of findings.map(words.finding)) io.stderr(`${findingLine(finding, words)}\n`);
+    io.stdout(options.json ? `${JSON.stringify(measures, null, 2)}\n` : measureList(measures, words));
     return codeFor(findings);
-  }
-  const { pattern, findings } = readPattern(bytes, { file, ...(sheet ? { pieces: sheet.pieces } : {}) });
-  for (const finding of findings.map(wordsIn(pattern.unit).finding)) io.stderr(`${findingLine(finding)}\n`);
-  const measures = await inFile(file, () => measurePattern(pattern));
-  io.stdout(json ? `${JSON.stringify(measures, null, 2)}\n` : measureList(measures, pattern.unit));
-  return codeFor(findings);
-}
+  });
 
 type Shapes = ReturnType<typeof readShapes>['shapes'];
-const shapeList = (shapes: Shapes): string =>
-  shapes.length === 0
-    ? 'The drawing shows no shapes.\n'
-    : `${aligned([
-        ['shape', 'id', 'length', 'area'],
-        ...shapes.map(s => [
-          s.element,
-          s.id ?? '',
-          `${s.lengthMm.toFixed(2)} mm`,
-          s.closed ? `${(s.areaMm2 / 100).toFixed(2)} cm²` : 'open',
-        ]),
-      ])
-        .map(oneLine)
-        .join('\n')}\n`;
+function shapeList(shapes: Shapes, { sentence, say }: Words): string {
+  if (shapes.length === 0) return `${sentence(commandSaying('no-shapes', {}))}\n`;
+  const open = sentence(commandSaying('open-shape', {}));
+  const rows = shapes.map(s => [
+    s.element,
+    s.id ?? '',
+    `${say.number(s.lengthMm, 2)} mm`,
+    s.closed ? `${say.number(s.areaMm2 / 100, 2)} cm²` : open,
+  ]);
+  const headings = sentence(commandSaying('shape-headings', {})).split('\n');
+  return `${aligned([headings, ...rows])
+    .map(oneLine)
+    .join('\n')}\n`;
+}
 
-function measureList(measures: PatternMeasures, unit: Parameters<typeof shownLength>[1]): string {
-  const pieces = Object.entries(measures.pieces).flatMap(([name, { areaMm2, edges, darts }]) => [
+function measureList(measures: PatternMeasures, { sentence, say }: Words): string {
+  const pieces = Object.entries(measures.pieces).flatMap(([piece, { areaMm2, edges, darts }]) => [
     '',
-    `${name}: ${(areaMm2 / 100).toFixed(1)} cm² within the stitching line`,
+    sentence(commandSaying('within-stitching-line', { piece, areaMm2 })),
     ...aligned([
-      ...Object.entries(edges).map(([edge, e]) => [
+      ...Object.entries(edges).map(([edge, { lengthMm, allowanceMm }]) => [
         `  ${edge}`,
-        shownLength(e.lengthMm, unit),
-        `allowance ${shownLength(e.allowanceMm, unit)}`,
+        say.length(lengthMm),
+        sentence(commandSaying('with-allowance', { allowanceMm })),
       ]),
-      ...Object.entries(darts).map(([dart, d]) => [
-        `  dart ${dart}`,
-        `${d.angleDeg.toFixed(2)}°`,
-        `legs ${d.legMm.map(mm => shownLength(mm, unit)).join(' and ')}`,
-      ]),
+      ...Object.entries(darts).map(
+        ([
+          dart,
+          {
+            angleDeg,
+            legMm: [firstMm, secondMm],
+          },
+        ]) => [
+          `  ${sentence(commandSaying('dart-named', { dart }))}`,
+          say.angle(angleDeg),
+          sentence(commandSaying('with-legs', { firstMm, secondMm })),
+        ],
+      ),
     ]),
   ]);
-  return `${[`${measures.pattern}, each piece as drawn`, ...pieces].map(oneLine).join('\n')}\n`;
+  const heading = sentence(commandSaying('each-piece-as-drawn', { pattern: measures.pattern }));
+  return `${[heading, ...pieces].map(oneLine).join('\n')}\n`;
 }

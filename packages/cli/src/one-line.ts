@@ -1,5 +1,5 @@
 import type { PatternError, ToldFinding, Where } from '@paperhinge/geometry';
-import type { Words } from '@paperhinge/sheet';
+import { commandSaying, type Words } from '@paperhinge/sheet/words';
 
 /**
  * `file:line:column: what (where): remedy`, always one line whatever the file and its names hold. An error of a whole
@@ -9,7 +9,7 @@ export function errorLine(error: PatternError, words: Words): string {
   const { message, remedy, where } = named(error, words);
   const { file, line = 1, column = 1 } = where;
   const place = file === undefined ? 'paperhinge' : `${file}:${line}:${column}`;
-  return oneLine(`${place}: ${unstopped(message)}${inBrackets(where)}: ${remedy}`);
+  return oneLine(`${place}: ${unstopped(message)}${inBrackets(where, words)}: ${remedy}`);
 }
 
 /** What an error says, its names cut as in a line: a file is told by its names alone, and by no more of them than that. */
@@ -31,17 +31,20 @@ export function named(error: PatternError, words: Words): ToldError {
 type ToldError = Pick<PatternError, 'code' | 'where' | 'message' | 'remedy'>;
 
 /** `fault: what (where). Remedy`: a finding as one line. */
-export const findingLine = ({ severity, message, where, remedy }: ToldFinding): string =>
-  oneLine(`${severity}: ${unstopped(message)}${inBrackets(where)}. ${remedy}`);
+export function findingLine({ severity, message, where, remedy }: ToldFinding, words?: Words): string {
+  const weight = words ? words.sentence(commandSaying('severity', { severity })) : severity;
+  return oneLine(`${weight}: ${unstopped(message)}${inBrackets(where, words)}. ${remedy}`);
+}
 
 /** ` (step 3, piece front, edge hem)`, as far as it is known. */
-function inBrackets({ step, piece, edge }: Where): string {
-  const parts = [
-    ...(step === undefined ? [] : [`step ${step}`]),
-    ...(piece === undefined ? [] : [`piece ${shortened(piece)}`]),
-    ...(edge === undefined ? [] : [`edge ${shortened(edge)}`]),
-  ];
-  return parts.length > 0 ? ` (${parts.join(', ')})` : '';
+function inBrackets({ step, piece, edge }: Where, words: Words | undefined): string {
+  if (!words || (step === undefined && piece === undefined && edge === undefined)) return '';
+  const known = {
+    ...(step === undefined ? {} : { step }),
+    ...(piece === undefined ? {} : { piece }),
+    ...(edge === undefined ? {} : { edge }),
+  };
+  return ` (${words.sentence(commandSaying('in-brackets', known))})`;
 }
 
 const unstopped = (sentence: string) => sentence.replace(/\.$/, '');

@@ -1,17 +1,17 @@
 import { basename, extname } from 'node:path';
-import { type Finding, type Pattern, PatternError } from '@paperhinge/geometry';
+import type { Finding, Pattern, Saying } from '@paperhinge/geometry';
 import {
   dxfBlocks,
   dxfLayers,
   type Ground,
-  type PagesJson,
   patternDxf,
   printPattern,
   projectorSheet,
 } from '@paperhinge/print';
-import { type PrintWishes, readPrintWishes } from '@paperhinge/sheet';
+import { type PrintWishes, pageOptions, paperWord, readPrintWishes } from '@paperhinge/sheet';
+import { commandRefusal, commandSaying } from '@paperhinge/sheet/words';
 import { fonts } from './fonts.js';
-import { type PageArguments, pageOptions, paperWord, printArguments } from './page-options.js';
+import { type PageArguments, printArguments } from './page-arguments.js';
 import type { Output } from './write-outputs.js';
 
 /** What files for a maker hold, and what is said of them. */
@@ -19,14 +19,14 @@ export interface PutOut {
   readonly files: readonly Output[];
   readonly json: unknown;
   /** "9 pages of a4" */
-  readonly words: string;
+  readonly words: readonly Saying[];
   readonly findings?: readonly Finding[];
 }
 
 /** A way to put a pattern out: the files it writes, what is said while it is done, and the work. */
 export interface WayOut {
   readonly names: readonly string[];
-  readonly doing: string;
+  readonly doing: Saying;
   put(pattern: Pattern, before?: Pattern): Promise<PutOut>;
 }
 
@@ -40,21 +40,33 @@ export interface Asked extends PageArguments {
 /**
  * The way that the arguments ask for: the interchange file if the output ends in .dxf, one sheet for a projector, else
  * pages of paper.
- * @throws PatternError `arguments` if they ask for two things at once; SheetFaults what a page cannot be
+ * @throws PatternError `dxf-has-no-paper`, `output-of-another-kind`, `output-unnamed`; SheetFaults what a page cannot be
  */
 export function wayOut(asked: Asked): WayOut {
   const { output, paper, projector } = asked;
-  const name = basename(output);
-  if (extname(output).toLowerCase() !== '.dxf')
+  const name = fileName(output);
+  if (extname(name).toLowerCase() !== '.dxf')
     return projector
       ? onProjector(projector, name)
       : onPaper(readPrintWishes(printArguments(asked)), name, asked.before !== undefined);
   if (paper === undefined && projector === undefined) return interchange(name);
-  throw new PatternError('arguments', {
-    message: 'A DXF file has neither paper nor projector',
-    remedy: 'Leave out --paper and --projector, or give an output that ends in .pdf.',
-  });
+  throw commandRefusal('dxf-has-no-paper', {});
 }
+
+/** The name with an ending that says what it is; one without is a PDF's. @throws PatternError for any other ending */
+function fileName(output: string): string {
+  const name = basename(output);
+  if (name === '' || name === '.' || name === '..') throw commandRefusal('output-unnamed', { folder: false });
+  const ending = extname(name);
+  const known = ['.pdf', '.dxf'].includes(ending.toLowerCase());
+  if (known) return name;
+  if (foreign.has(ending.toLowerCase()))
+    throw commandRefusal('output-of-another-kind', { ending, write: `${name.slice(0, -ending.length)}.pdf` });
+  return `${name}.pdf`;
+}
+const foreign: ReadonlySet<string> = new Set(
+  '.png .jpg .jpeg .gif .svg .webp .tif .tiff .ps .eps .ai .html .json .yaml .yml .plt .hpgl .txt'.split(' '),
+);
 
 function onPaper(wishes: PrintWishes, name: string, showBefore: boolean): WayOut {
   const papers = wishes.paper.map(paper => ({ paper, word: paperWord(paper) }));
@@ -65,7 +77,7 @@ function onPaper(wishes: PrintWishes, name: string, showBefore: boolean): WayOut
   const drawn = wishes['large sheet'] ?? false;
   return {
     names: papers.flatMap(({ word }) => [pdfOf(word), ...(drawn ? [`${named(word)}.svg`] : [])]),
-    doing: `Laying out the pages on ${papers.map(p => p.word).join(', ')}`,
+    doing: commandSaying('laying-out', { on: papers.map(p => p.word) }),
     async put(pattern, before) {
       const printed = await Promise.all(
         papers.map(async ({ paper, word }) => ({
@@ -83,12 +95,9 @@ function onPaper(wishes: PrintWishes, name: string, showBefore: boolean): WayOut
           ...(drawn ? [{ name: `${named(word)}.svg`, content: sheetSvg() }] : []),
         ]),
         json: printed.length === 1 ? printed[0]!.pages : printed.map(p => p.pages),
-        words: printed
-          .map(
-            ({ word, pages: { pages } }) =>
-              `${pages.length} ${pages.length === 1 ? 'page' : 'pages'} of ${word}`,
-          )
-          .join(', '),
+        words: printed.map(({ word, pages: { pages } }) =>
+          commandSaying('pages-of', { pages: pages.length, paper: word }),
+        ),
         findings: printed
           .flatMap(p => p.findings)
           .filter((f, i, all) => all.findIndex(g => JSON.stringify(g) === JSON.stringify(f)) === i),
@@ -99,28 +108,26 @@ function onPaper(wishes: PrintWishes, name: string, showBefore: boolean): WayOut
 
 const onProjector = (ground: Ground, name: string): WayOut => ({
   names: [name],
-  doing: 'Laying out the sheet',
+  doing: commandSaying('laying-out-one-sheet', {}),
   async put(pattern) {
     const { pdf, pages } = await projectorSheet(pattern, { ground, fonts });
     return {
       files: [{ name, content: pdf }],
       json: pages,
-      words: `1 page of ${sizeWords(pages)} for a projector`,
+      words: [commandSaying('projector-page', { widthMm: pages.paperMm[0], heightMm: pages.paperMm[1] })],
     };
   },
 });
 
-const sizeWords = ({ paperMm }: PagesJson): string => `${paperMm.map(s => Math.round(s)).join(' × ')} mm`;
-
 const interchange = (name: string): WayOut => ({
   names: [name],
-  doing: 'Flattening the lines',
+  doing: commandSaying('flattening-lines', {}),
   async put(pattern) {
     const pieces = dxfBlocks(pattern);
     return {
       files: [{ name, content: patternDxf(pattern) }],
       json: { interchange: 'dxf', unit: 'mm', layers: dxfLayers, pieces },
-      words: `${pieces.length} ${pieces.length === 1 ? 'piece' : 'pieces'}`,
+      words: [commandSaying('pieces-written', { pieces: pieces.length })],
     };
   },
 });

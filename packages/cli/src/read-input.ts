@@ -1,54 +1,62 @@
 import { constants } from 'node:fs';
 import { type FileHandle, open } from 'node:fs/promises';
 import { PatternError, type Where } from '@paperhinge/geometry';
+import { commandRefusal } from '@paperhinge/sheet/words';
 
 /** Bytes. Beyond any pattern or sheet; the readers have bounds of their own below it. */
 const largestInput = 64_000_000;
+/** Bytes read in one go. */
+const chunk = 1 << 20;
+
+/** What an input is to the maker. */
+export type Input = 'sheet' | 'pattern' | 'picture';
 
 /**
- * The bytes of an input file. Only ordinary files are read: a folder, a device or a pipe is refused.
+ * The bytes of an input file. Only ordinary files are read, and no more of them than an input can have: a folder, a
+ * device or a pipe is refused, and a file that grows while it is read ends there.
  *
- * @param what it is to the maker: "sheet" or "pattern"
  * @param where to tell faults: the file itself, or the line that names it
  * @throws PatternError `file-not-found`, `file-not-readable`, `not-a-file`, `file-empty`, `file-too-large`
  */
-export async function readInput(path: string, what: string, where: Where): Promise<Uint8Array> {
-  const fault = (code: string, message: string, remedy: string) =>
-    new PatternError(code, { message, remedy, where });
+export async function readInput(path: string, what: Input, where: Where): Promise<Uint8Array> {
   let handle: FileHandle | undefined;
   try {
     // Not to wait for a pipe that nobody writes to.
     handle = await open(path, constants.O_RDONLY | constants.O_NONBLOCK);
     const status = await handle.stat();
-    if (status.isDirectory()) throw fault('not-a-file', `The ${what} is a folder.`, 'Give the file itself.');
-    if (!status.isFile())
-      throw fault('not-a-file', `The ${what} is not an ordinary file.`, 'Give a file on disk.');
-    if (status.size > largestInput)
-      throw fault(
-        'file-too-large',
-        `The ${what} is over ${largestInput / 1e6} MB.`,
-        `Give a ${what}; they are far smaller.`,
-      );
-    const bytes = await handle.readFile();
-    if (bytes.length === 0)
-      throw fault('file-empty', `The ${what} is empty.`, `Give a ${what} with something in it.`);
+    if (!status.isFile()) throw commandRefusal('not-a-file', { what, folder: status.isDirectory() }, where);
+    const bytes = status.size > largestInput ? undefined : await boundedBytes(handle);
+    if (bytes === undefined)
+      throw commandRefusal('file-too-large', { what, mostMegabytes: largestInput / 1e6 }, where);
+    if (bytes.length === 0) throw commandRefusal('file-empty', { what }, where);
     return bytes;
   } catch (error) {
-    const code = (error as NodeJS.ErrnoException).code;
+    const { code } = error as NodeJS.ErrnoException;
     if (error instanceof PatternError || code === undefined) throw error;
-    if (code === 'EACCES' || code === 'EPERM')
-      throw fault('file-not-readable', `The ${what} may not be read.`, 'Check who may read the file.');
-    if (code === 'EISDIR') throw fault('not-a-file', `The ${what} is a folder.`, 'Give the file itself.');
-    if (notThere.has(code))
-      throw fault('file-not-found', `The ${what} does not exist.`, 'Check its name and its folder.');
-    throw fault(
-      'file-not-readable',
-      `The ${what} could not be read (${code}).`,
-      'Check the file and its disk.',
-    );
+    throw refusalOf(code, what, where);
   } finally {
     await handle?.close();
   }
+}
+
+/** All bytes, or undefined if there are more than any input has; a file may say it is empty and never end. */
+async function boundedBytes(handle: FileHandle): Promise<Uint8Array | undefined> {
+  const chunks: Uint8Array[] = [];
+  let length = 0;
+  for (;;) {
+    const { bytesRead, buffer } = await handle.read(new Uint8Array(chunk), 0, chunk);
+    if (bytesRead === 0) return Buffer.concat(chunks, length);
+    chunks.push(buffer.subarray(0, bytesRead));
+    length += bytesRead;
+    if (length > largestInput) return undefined;
+  }
+}
+
+function refusalOf(system: string, what: Input, where: Where): PatternError {
+  if (system === 'EACCES' || system === 'EPERM') return commandRefusal('file-not-readable', { what }, where);
+  if (system === 'EISDIR') return commandRefusal('not-a-file', { what, folder: true }, where);
+  if (notThere.has(system)) return commandRefusal('file-not-found', { what }, where);
+  return commandRefusal('file-not-readable', { what, system }, where);
 }
 
 const notThere: ReadonlySet<string> = new Set([
@@ -61,14 +69,10 @@ const notThere: ReadonlySet<string> = new Set([
 ]);
 
 /** The text of a file in UTF-8. @throws PatternError `not-utf-8` */
-export function utf8(bytes: Uint8Array, what: string, file: string): string {
+export function utf8(bytes: Uint8Array, what: Input, file: string): string {
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {
-    throw new PatternError('not-utf-8', {
-      message: `The ${what} is not text in UTF-8.`,
-      remedy: 'Save it as plain text in UTF-8.',
-      where: { file },
-    });
+    throw commandRefusal('not-utf-8', { what }, { file });
   }
 }

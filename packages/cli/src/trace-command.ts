@@ -13,7 +13,6 @@ import {
   tracePhotos,
   writePattern,
 } from '@paperhinge/geometry';
-import type { Command } from 'commander';
 import { loadPicture } from './decode-picture.js';
 import { codeFor } from './exit-codes.js';
 import type { Io } from './io.js';
@@ -30,27 +29,6 @@ interface TraceOptions {
   readonly line: 'stitching' | 'cutting';
   readonly picture?: string;
   readonly json?: boolean;
-}
-
-/** Adds `trace` to the command. */
-export function addTraceCommand(program: Command, io: Io, exit: (code: number) => void): void {
-  program
-    .command('trace')
-    .description('trace the pieces in photographs that show the sheets of a photo frame')
-    .argument(
-      '<pictures...>',
-      'photographs of one floor, JPEG or PNG; several are joined by the sheets they share',
-    )
-    .requiredOption('-o, --output <file>', 'the pattern SVG to write')
-    .option('--measured <across,down>', 'what the 50 mm square on the sheets measured')
-    .option(
-      '--line <line>',
-      'what the pieces were cut along: stitching or cutting (default: stitching)',
-      'stitching',
-    )
-    .option('--picture <file>', 'also write what was seen from straight above, with what was taken, as PNG')
-    .option('--json', 'one JSON document on stdout')
-    .action(async (files, options) => exit(await traceCommand(files, options, io)));
 }
 
 const stages = {

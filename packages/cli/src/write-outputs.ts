@@ -1,6 +1,8 @@
-import { mkdir, open, rename, rm, stat } from 'node:fs/promises';
+import { lstat, mkdir, open, readdir, rename, rm, stat } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
-import { PatternError } from '@paperhinge/geometry';
+import { commandRefusal } from '@paperhinge/sheet/words';
+import { alone } from './alone.js';
+import { isRunning } from './is-running.js';
 
 export interface Output {
   /** Of the file, without a folder. */
@@ -18,30 +20,17 @@ export async function checkOutputs(
   names: readonly string[],
   inputs: readonly string[],
 ): Promise<void> {
-  const fault = (code: string, path: string, message: string, remedy: string) =>
-    new PatternError(code, { message, remedy, where: { file: path } });
   const own = await statusOf(folder);
   if (own && !own.isDirectory())
-    throw fault('output-not-a-folder', folder, 'This is a file, not a folder.', 'Give the name of a folder.');
+    throw commandRefusal('output-not-a-folder', { onTheWay: false }, { file: folder });
   if (!own) await firstFolderAbove(folder);
   const read = (await Promise.all(inputs.map(statusOf))).filter(status => status !== undefined);
   for (const name of names) {
-    const path = join(folder, name);
-    const there = await statusOf(path);
-    if (there?.isDirectory())
-      throw fault(
-        'output-is-a-folder',
-        path,
-        'A folder stands where this file is to be written.',
-        'Give another output folder.',
-      );
+    const file = join(folder, name);
+    const there = await statusOf(file);
+    if (there?.isDirectory()) throw commandRefusal('output-is-a-folder', {}, { file });
     if (there && read.some(input => input.ino === there.ino && input.dev === there.dev))
-      throw fault(
-        'input-would-be-overwritten',
-        path,
-        'This output would overwrite an input.',
-        'Give another output folder.',
-      );
+      throw commandRefusal('input-would-be-overwritten', {}, { file });
   }
 }
 
@@ -49,12 +38,7 @@ async function firstFolderAbove(path: string): Promise<void> {
   for (let at = resolve(path); ; at = dirname(at)) {
     const status = await statusOf(at);
     if (status?.isDirectory() || (!status && dirname(at) === at)) return;
-    if (status)
-      throw new PatternError('output-not-a-folder', {
-        message: 'The output folder cannot be made: a file stands on the way to it.',
-        remedy: 'Give another output folder.',
-        where: { file: path },
-      });
+    if (status) throw commandRefusal('output-not-a-folder', { onTheWay: true }, { file: path });
   }
 }
 
@@ -68,43 +52,65 @@ async function statusOf(path: string) {
   }
 }
 
+/** Files on their way wait in a hidden folder of their run, named after it. */
+const waiting = /^\.paperhinge-(\d+)$/;
+
 /**
- * Writes files whole or not at all: each under a passing name beside its place, and all of them renamed once the last
- * is written. If anything fails before that, what stood there still stands. A link at a file's place is replaced, not
- * followed.
+ * Writes files together: all of them whole into a hidden folder beside their places, then each to its place, one run
+ * at a time. The last of them vouches for the others: an earlier one of its name is taken away before the first lands,
+ * and it lands last, so that a run that is killed at any moment never leaves it beside files of another run. If
+ * anything fails before the first lands, what stood there still stands. What a killed run left waiting is cleared by
+ * the next. A link at a file's place is replaced, not followed.
  * @throws PatternError `output-not-written`
  */
 export async function writeOutputs(folder: string, outputs: readonly Output[]): Promise<void> {
-  const passing = outputs.map(({ name }) => join(folder, `.${name}.${process.pid}.part`));
-  const clear = () => Promise.all(passing.map(path => rm(path, { force: true })));
+  const own = join(folder, `.paperhinge-${process.pid}`);
+  const clear = () => rm(own, { recursive: true, force: true });
   const interrupted = (signal: NodeJS.Signals) =>
     void clear().finally(() => process.exit(signal === 'SIGINT' ? 130 : 143));
   process.once('SIGINT', interrupted).once('SIGTERM', interrupted);
   try {
     await makeFolder(resolve(folder));
-    // A run that was killed may have left some under the same number.
     await clear();
-    for (const [i, { content }] of outputs.entries()) {
-      const file = await open(passing[i]!, 'wx');
-      try {
-        await file.writeFile(content);
-        await file.sync();
-      } finally {
-        await file.close();
-      }
-    }
-    for (const [i, { name }] of outputs.entries()) await rename(passing[i]!, join(folder, name));
+    await mkdir(own);
+    // By number: a name may be as long as a name can be.
+    for (const [i, { content }] of outputs.entries()) await writeWhole(join(own, String(i)), content);
+    await alone(folder, () => land(folder, own, outputs));
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
     if (code === undefined) throw error;
-    throw new PatternError('output-not-written', {
-      message: `The output folder could not be written to (${code}).`,
-      remedy: 'Check who may write there and whether the disk is full.',
-      where: { file: folder },
-    });
+    throw commandRefusal('output-not-written', { system: code }, { file: folder });
   } finally {
     await clear();
     process.off('SIGINT', interrupted).off('SIGTERM', interrupted);
+  }
+}
+
+async function writeWhole(path: string, content: string | Uint8Array): Promise<void> {
+  const file = await open(path, 'wx');
+  try {
+    await file.writeFile(content);
+    await file.sync();
+  } finally {
+    await file.close();
+  }
+}
+
+async function land(folder: string, own: string, outputs: readonly Output[]): Promise<void> {
+  await clearAbandoned(folder);
+  // Places that cannot be taken are found before anything is taken away.
+  for (const { name } of outputs) await lstat(dirname(join(folder, name)));
+  const vouching = outputs.at(-1);
+  if (vouching && outputs.length > 1) await rm(join(folder, vouching.name), { force: true });
+  for (const [i, { name }] of outputs.entries()) await rename(join(own, String(i)), join(folder, name));
+}
+
+/** What runs left waiting that are no more. */
+async function clearAbandoned(folder: string): Promise<void> {
+  for (const name of await readdir(folder)) {
+    const pid = Number(waiting.exec(name)?.[1] ?? process.pid);
+    if (pid !== process.pid && !isRunning(pid))
+      await rm(join(folder, name), { recursive: true, force: true });
   }
 }
 

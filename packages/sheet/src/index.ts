@@ -4,10 +4,14 @@
 export type { StepDone } from './apply-step.js';
 export { applyStep } from './apply-step.js';
 export type { Place } from './document.js';
+export type { Spoken } from './faults.js';
 export { faultsIn, SheetFaults } from './faults.js';
 export type { JsonSchema } from './fields/kind.js';
 export type { Parameters } from './fields/of-verb.js';
+export type { Job, JobPages, JobWishes } from './job.js';
+export { doJob } from './job.js';
 export { sheetJsonSchema } from './json-schema.js';
+export { pageOptions, paperWord } from './page-options.js';
 export type { Hideable, PrintArguments, PrintWishes, SheetPaper } from './print-wishes.js';
 export { hideable, readPrintWishes } from './print-wishes.js';
 export { readSheet } from './read-sheet.js';
@@ -24,8 +28,8 @@ export type { SheetTellings } from './tellings.js';
 // words: what is said to a maker, by language and unit
 export type { Catalogue, Sentences, Tellings, Told } from './words/catalogue.js';
 export { english } from './words/english/index.js';
-export { german } from './words/german/index.js';
-export { verbs as germanVerbs } from './words/german/verbs.js';
+export type { Language } from './words/languages.js';
+export { catalogueOf, languages } from './words/languages.js';
 export type { Grammar, Say } from './words/say.js';
 export type { Entries, Words } from './words/words.js';
 export { wordsOf } from './words/words.js';

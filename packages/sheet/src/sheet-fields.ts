@@ -17,6 +17,7 @@ import {
 import { largestBody, mostCopies, smallestBody } from './limits.js';
 import { printKind, usualPrint } from './print-wishes.js';
 import { measurementNames } from './wearer-names.js';
+import { languages } from './words/languages.js';
 
 export const lengthUnits = ['mm', 'cm', 'in'] as const satisfies readonly LengthUnit[];
 
@@ -78,6 +79,7 @@ export const sheetKind = mapping({
   pattern: needed(filePath),
   title: optional(name),
   unit: usually(choice(lengthUnits), 'mm'),
+  language: usually(choice(languages), 'en'),
   wearer: usually(wearer, {}),
   fabrics: usually(named(fabric), {}),
   pieces: usually(named(foreignPiece), {}),

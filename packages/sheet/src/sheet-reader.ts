@@ -9,6 +9,7 @@ import { mostSteps } from './limits.js';
 import type { Sheet, SheetFabric, SheetOpening, Step, StepPlaces } from './sheet.js';
 import { lengthUnits, sheetKind } from './sheet-fields.js';
 import { refusal } from './tellings.js';
+import { languages } from './words/languages.js';
 
 /**
  * A reader of alteration sheets, YAML or JSON, that knows these verbs. All faults of a sheet's fields are gathered and
@@ -24,13 +25,13 @@ export function sheetReader(
   return (text, { file }) => {
     const tree = readDocument(text, file);
     const entries = fieldsOf(tree, file);
-    const written = entries.get('unit')?.value;
-    const unit = lengthUnits.find(u => written?.kind === 'scalar' && u === written.value) ?? 'mm';
+    const unit = wordAt(entries, 'unit', lengthUnits) ?? 'mm';
+    const language = wordAt(entries, 'language', languages) ?? 'en';
     const reading: Reading = { unit, where: { file }, faults: [] };
     const read = sheetKind.read(tree, { reading, of: {}, place: tree.place });
     const openings = readOpenings(entries.get('opening')?.value, read?.opening ?? {}, reading);
     const steps = readSteps(entries.get('steps'), kinds, reading);
-    refuse(reading.faults);
+    refuse(reading.faults, { unit, language });
     // Nothing was refused, so everything was read.
     const { pattern, title, wearer, fabrics, pieces, print } = read!;
     return {
@@ -38,6 +39,7 @@ export function sheetReader(
       ...(title === undefined ? {} : { title }),
       pattern,
       unit,
+      language,
       wearer,
       fabrics: Object.entries(fabrics).map(([name, fabric]): SheetFabric => ({ name, ...fabric })),
       pieces,
@@ -48,6 +50,16 @@ export function sheetReader(
       stepPlaces: steps.map(s => s.places),
     };
   };
+}
+
+/** A word that decides how the rest is read or answered, looked at before it. */
+function wordAt<W extends string>(
+  entries: ReadonlyMap<string, Entry>,
+  key: string,
+  words: readonly W[],
+): W | undefined {
+  const written = entries.get(key)?.value;
+  return words.find(word => written?.kind === 'scalar' && word === written.value);
 }
 
 /** A file that has neither of the two fields every sheet has may be anything, so not even its keys are told. */
@@ -118,11 +130,8 @@ interface VerbFound {
 function verbIn(item: Tree, kinds: VerbKinds, where: Where): PatternError | VerbFound {
   if (item.kind !== 'mapping' || item.entries.size === 0) {
     const text = item.kind === 'scalar' && typeof item.value === 'string' ? item.value : '';
-    const run = [...kinds.keys()].find(verb => text.startsWith(`${verb}:`));
     const at = { ...where, ...item.place };
-    return run === undefined
-      ? refusal('step-not-understood', {}, at)
-      : refusal('space-after-colon', { write: `${run}: ${text.slice(run.length + 1, 60)}` }, at);
+    return runTogether(text, kinds, at) ?? refusal('step-not-understood', {}, at);
   }
   const off = item.entries.get('off');
   const [[key, entry] = ['off', off!] as const, second] = [...item.entries].filter(
@@ -134,7 +143,17 @@ function verbIn(item: Tree, kinds: VerbKinds, where: Where): PatternError | Verb
     return refusal('step-not-understood', { key: second[0], indented }, { ...where, ...second[1].place });
   }
   if (known) return { verb: key, entry, off };
+  const rest = entry.value.kind === 'scalar' ? `: ${entry.value.value}` : '';
+  const together = runTogether(`${key}${rest}`, kinds, { ...where, ...entry.place });
+  if (together) return together;
   return refusal('unknown-verb', { name: key, names: [...kinds.keys()] }, { ...where, ...entry.place });
+}
+
+/** `unfold:{ piece: front }`: the colon lacks its space, so that it is no colon to YAML. */
+function runTogether(text: string, kinds: VerbKinds, where: Where): PatternError | undefined {
+  const verb = [...kinds.keys()].find(name => text.startsWith(`${name}:`));
+  if (verb === undefined) return undefined;
+  return refusal('space-after-colon', { write: `${verb}: ${text.slice(verb.length + 1).trim()}` }, where);
 }
 
 /** The verb of the very same fields, if there is one: what a negative amount of the one means. */

@@ -3,6 +3,7 @@ import type { EdgeRef, Fabric, LengthUnit, SheetPieces } from '@paperhinge/geome
 import type { Place } from './document.js';
 import type { Parameters } from './fields/of-verb.js';
 import type { PrintWishes } from './print-wishes.js';
+import type { Language } from './words/languages.js';
 
 /** An alteration sheet as read: lengths in mm, shares from 0 to 1, angles in rad. */
 export interface Sheet {
@@ -12,6 +13,8 @@ export interface Sheet {
   /** Where the pattern lies, as written: relative to the sheet's own folder. */
   readonly pattern: string;
   readonly unit: LengthUnit;
+  /** What the report, the pages and the command answer in. */
+  readonly language: Language;
   /** mm. */
   readonly wearer: Wearer;
   readonly fabrics: readonly SheetFabric[];

@@ -1,4 +1,5 @@
 import { type EdgeRef, type NoFacts, sayingsOf } from '@paperhinge/geometry';
+import type { CommandTellings } from './command-sayings.js';
 
 /** What a fault of a sheet speaks of: a field, or an item of its list, else the verb, else the sheet. */
 export interface OfField {
@@ -133,6 +134,7 @@ export interface SheetTellings
     ValueTellings,
     FieldTellings,
     NameTellings,
-    MadeForTellings {}
+    MadeForTellings,
+    CommandTellings {}
 
 export const { refusal, finding } = sayingsOf<SheetTellings>();

@@ -1,6 +1,6 @@
 import { type Fields, inSheet, verbs } from '@paperhinge/alter';
-import { germanVerbs } from '@paperhinge/sheet';
 import { describe, expect, test } from 'vitest';
+import { verbs as germanVerbs } from '../../../packages/sheet/src/words/german/verbs.js';
 
 /** Every field as a sentence names it: `half width`, `to.edge`. */
 const pathsOf = (fields: Fields, prefix = ''): readonly string[] =>

@@ -1,6 +1,7 @@
 import type { AlterSentences, AlterTellings } from '@paperhinge/alter';
 import type { GeometryTellings, SayingTable, Where } from '@paperhinge/geometry';
 import type { PrintTellings } from '@paperhinge/print';
+import type { CommandSentences } from '../command-sayings.js';
 import type { SheetTellings } from '../tellings.js';
 import type { Grammar, Say } from './say.js';
 
@@ -29,5 +30,5 @@ export interface Catalogue {
     Tellings<AlterTellings> &
     Tellings<PrintTellings> &
     Tellings<SheetTellings>;
-  readonly sentences: Sentences<AlterSentences>;
+  readonly sentences: Sentences<AlterSentences> & Sentences<CommandSentences>;
 }

@@ -1,5 +1,6 @@
 import type { Catalogue } from '../catalogue.js';
 import { became } from './became.js';
+import { commandSentences } from './command.js';
 import { curve } from './curve.js';
 import { cuttingLine } from './cutting-line.js';
 import { did } from './did.js';
@@ -42,5 +43,6 @@ export const english: Catalogue = {
     ...slashes,
     ...cautions,
     ...order,
+    ...commandSentences,
   },
 };

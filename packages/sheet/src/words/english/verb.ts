@@ -1,4 +1,5 @@
-import { inSheet, type VerbTellings } from '@paperhinge/alter';
+import type { VerbTellings } from '@paperhinge/alter';
+import { inSheet } from '@paperhinge/alter/verb';
 import type { Say, Tellings } from '../catalogue.js';
 import { list } from './grammar.js';
 import { instead } from './instead.js';

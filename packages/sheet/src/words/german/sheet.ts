@@ -1,6 +1,7 @@
 import type { SheetTellings } from '../../tellings.js';
 import type { Say, Tellings } from '../catalogue.js';
 import { ofEither } from '../of-either.js';
+import { command } from './command.js';
 import { instead } from './instead.js';
 import { pattern } from './pattern.js';
 import { sheetFields } from './sheet-fields.js';
@@ -57,6 +58,6 @@ const things: Pick<
   }),
 };
 
-const own = { ...sheetText, ...sheetFields, ...things };
+const own = { ...sheetText, ...sheetFields, ...things, ...command };
 
 export const sheet: Tellings<SheetTellings> = { ...own, ...ofEither(own, pattern) };

@@ -1,0 +1,118 @@
+import { type NoFacts, type PatternError, type Saying, sayingsOf, type Where } from '@paperhinge/geometry';
+import type { FileKind } from './tellings.js';
+
+/** What a file given to the command is to be. */
+export type Wanted = 'sheet' | 'pattern' | 'picture';
+interface OfInput {
+  readonly what: Wanted;
+}
+
+/** What is told of the files and arguments of the command. */
+export interface CommandTellings {
+  'file-not-found': OfInput;
+  'file-not-readable': OfInput & { readonly system?: string };
+  'not-a-file': OfInput & { readonly folder: boolean };
+  'file-too-large': OfInput & { readonly mostMegabytes: number };
+  'file-empty': OfInput;
+  'not-utf-8': OfInput;
+  'not-a-pattern': { readonly looksLike: FileKind };
+  'output-not-a-folder': { readonly onTheWay: boolean };
+  'output-is-a-folder': NoFacts;
+  'input-would-be-overwritten': NoFacts;
+  'output-not-written': { readonly system: string };
+  'output-unnamed': { readonly folder: boolean };
+  /** `write`: the name with an ending that says what it is. */
+  'output-of-another-kind': { readonly ending: string; readonly write: string };
+  'folder-named-as-file': { readonly ending: string };
+  'dxf-has-no-paper': NoFacts;
+  'no-pattern-to-print': NoFacts;
+  'photo-frame-of-no-pattern': NoFacts;
+  /** As the reader of the arguments says it. */
+  arguments: { readonly said: string };
+  'answer-not-written': { readonly system: string };
+}
+
+/** What the command says while it works and when it is done. */
+export interface CommandSentences {
+  'reading-sheet': NoFacts;
+  'reading-pattern': NoFacts;
+  altering: NoFacts;
+  'laying-out': { readonly on: readonly string[] };
+  'laying-out-one-sheet': NoFacts;
+  'flattening-lines': NoFacts;
+  writing: NoFacts;
+  /** Where an error lies, beside its line. */
+  'in-brackets': { readonly step?: number; readonly piece?: string; readonly edge?: string };
+  severity: { readonly severity: 'note' | 'warning' | 'fault' };
+
+  'steps-done': {
+    readonly title: string;
+    readonly steps: number;
+    readonly sheet: string;
+    readonly off: number;
+  };
+  'edges-as-drawn': NoFacts;
+  before: NoFacts;
+  after: NoFacts;
+  new: NoFacts;
+  gone: NoFacts;
+  'no-edge-changed': NoFacts;
+  'more-edges': { readonly more: number };
+  'cut-size': {
+    readonly piece: string;
+    readonly kind: string;
+    readonly lengthMm: number;
+    readonly widthMm: number;
+    readonly fabric: string;
+    readonly stretchPercent?: number;
+  };
+  'hem-sweep': { readonly edges: readonly { readonly piece: string; readonly edge: string }[] } & Change;
+  'girth-at': { readonly level: string };
+  'girth-figures': Change & { readonly bodyMm?: number; readonly easeMm?: number };
+  'seams-matching': { readonly matching: number; readonly seams: number };
+  'more-findings': { readonly more: number };
+  'notes-in-report': { readonly notes: number };
+  'more-cautions': { readonly more: number };
+  'files-in': { readonly folder: string; readonly files: readonly string[] };
+  'not-of-this-run': { readonly files: readonly string[] };
+  'inches-rounded': NoFacts;
+
+  seam: NoFacts;
+  'one-side': NoFacts;
+  'other-side': NoFacts;
+  difference: NoFacts;
+  'ease-wanted': { readonly easeMm: number };
+  matches: NoFacts;
+  'does-not-match': NoFacts;
+  'no-seams': NoFacts;
+  'will-not-sew': NoFacts;
+  'nothing-in-the-way': NoFacts;
+  'seams-not-checked': NoFacts;
+
+  'each-piece-as-drawn': { readonly pattern: string };
+  'within-stitching-line': { readonly piece: string; readonly areaMm2: number };
+  'with-allowance': { readonly allowanceMm: number };
+  'dart-named': { readonly dart: string };
+  'with-legs': { readonly firstMm: number; readonly secondMm: number };
+  'no-shapes': NoFacts;
+  'shape-headings': NoFacts;
+  'open-shape': NoFacts;
+
+  'pages-of': { readonly pages: number; readonly paper: string };
+  'projector-page': { readonly widthMm: number; readonly heightMm: number };
+  'pieces-written': { readonly pieces: number };
+  'in-files': { readonly what: readonly Saying[]; readonly files: readonly string[] };
+  'fails-check': { readonly faults: number };
+}
+interface Change {
+  readonly beforeMm?: number;
+  readonly afterMm?: number;
+}
+
+export const { refusal: commandRefusal } = sayingsOf<CommandTellings>();
+export const { saying: commandSaying } = sayingsOf<CommandSentences>();
+
+/** A file given as a sheet that begins like something else. */
+export const refuseSheet = (looksLike: FileKind, where: Where): PatternError =>
+  sheetRefusal('not-a-sheet', { looksLike }, where);
+const { refusal: sheetRefusal } = sayingsOf<{ 'not-a-sheet': { readonly looksLike: FileKind } }>();
