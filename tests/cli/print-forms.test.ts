@@ -10,7 +10,8 @@ describe('paperhinge print --projector', () => {
   test.each(['dark', 'light'])('writes one sheet on %s ground and says how large it is', async ground => {
     const file = join(folder(), 'shift.pdf');
     const { code, stdout, stderr } = await command('print', pattern, '--projector', ground, '-o', file);
-    expect(stderr).toBe('');
+    // Long work is told of.
+    expect(stderr.replace(/^.* …\n/gm, '')).toBe('');
     expect(code).toBe(0);
     expect(stdout).toMatch(/^1 page of \d+ × \d+ mm for a projector in .*shift\.pdf\n$/);
     expect(readFileSync(file, 'latin1').slice(0, 5)).toBe('%PDF-');
@@ -20,7 +21,7 @@ describe('paperhinge print --projector', () => {
     const file = join(folder(), 'shift.pdf');
     const { stdout } = await command('print', pattern, '--projector', 'dark', '-o', file, '--json');
     const { pages, pieces, paperMm } = JSON.parse(stdout);
-    expect(pages).toEqual([
+    expect(pages).toMatchObject([
       { number: 1, row: 0, column: 0, windowMm: [0, 0, ...paperMm], contentAtMm: [0, 0] },
     ]);
     expect(pieces.map((p: { piece: string }) => p.piece)).toEqual(['front', 'back', 'sleeve', 'neckband']);
@@ -47,7 +48,8 @@ describe('paperhinge print -o FILE.dxf', () => {
   test.each(['shift.dxf', 'SHIFT.DXF'])('writes the interchange file %s', async name => {
     const file = join(folder(), name);
     const { code, stdout, stderr } = await command('print', pattern, '-o', file);
-    expect(stderr).toBe('');
+    // Long work is told of.
+    expect(stderr.replace(/^.* …\n/gm, '')).toBe('');
     expect(code).toBe(0);
     expect(stdout).toBe(`4 pieces in ${file}\n`);
     expect(readFileSync(file, 'latin1')).toMatch(/^ {2}0\r\nSECTION\r\n[\s\S]*EOF\r\n$/);

@@ -16,7 +16,7 @@ export type Input = 'sheet' | 'pattern' | 'picture';
  * device or a pipe is refused, and a file that grows while it is read ends there.
  *
  * @param where to tell faults: the file itself, or the line that names it
- * @throws PatternError `file-not-found`, `file-not-readable`, `not-a-file`, `file-empty`, `file-too-large`
+ * @throws PatternError `file-not-found`, `file-not-readable`, `not-a-file`, `file-empty`, `input-too-large`
  */
 export async function readInput(path: string, what: Input, where: Where): Promise<Uint8Array> {
   let handle: FileHandle | undefined;
@@ -27,7 +27,7 @@ export async function readInput(path: string, what: Input, where: Where): Promis
     if (!status.isFile()) throw commandRefusal('not-a-file', { what, folder: status.isDirectory() }, where);
     const bytes = status.size > largestInput ? undefined : await boundedBytes(handle);
     if (bytes === undefined)
-      throw commandRefusal('file-too-large', { what, mostMegabytes: largestInput / 1e6 }, where);
+      throw commandRefusal('input-too-large', { what, mostMegabytes: largestInput / 1e6 }, where);
     if (bytes.length === 0) throw commandRefusal('file-empty', { what }, where);
     return bytes;
   } catch (error) {

@@ -12,7 +12,7 @@ export interface CommandTellings {
   'file-not-found': OfInput;
   'file-not-readable': OfInput & { readonly system?: string };
   'not-a-file': OfInput & { readonly folder: boolean };
-  'file-too-large': OfInput & { readonly mostMegabytes: number };
+  'input-too-large': OfInput & { readonly mostMegabytes: number };
   'file-empty': OfInput;
   'not-utf-8': OfInput;
   'not-a-pattern': { readonly looksLike: FileKind };

@@ -20,7 +20,7 @@ export const command: Tellings<CommandTellings> = {
     message: `The ${what} is ${folder ? 'a folder' : 'not an ordinary file'}.`,
     remedy: folder ? 'Give the file itself.' : 'Give a file on disk.',
   }),
-  'file-too-large': ({ what, mostMegabytes }) => ({
+  'input-too-large': ({ what, mostMegabytes }) => ({
     message: `The ${what} is over ${mostMegabytes} MB.`,
     remedy: `Give a ${what}; they are far smaller.`,
   }),

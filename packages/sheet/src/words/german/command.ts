@@ -34,7 +34,7 @@ export const command: Tellings<CommandTellings> = {
     message: `${the[what]} ist ${folder ? 'ein Ordner' : 'keine gewöhnliche Datei'}.`,
     remedy: folder ? 'Geben Sie die Datei selbst an.' : 'Geben Sie eine Datei auf der Platte an.',
   }),
-  'file-too-large': ({ what, mostMegabytes }) => ({
+  'input-too-large': ({ what, mostMegabytes }) => ({
     message: `${the[what]} ist größer als ${mostMegabytes} MB.`,
     remedy: `Geben Sie ${a[what]} an, die viel kleiner sind.`,
   }),
