@@ -70,7 +70,14 @@ export { joinedLinesAcrossFolds, joinedLinesOf } from './measure/joined-lines.js
 export { levelAcross, levelNames } from './measure/level-across.js';
 export type { LevelGirth } from './measure/level-girth.js';
 export { girthsAtLevels, levelGirths } from './measure/level-girth.js';
-export type { DartMeasures, PatternMeasures, PieceMeasures, SeamMeasures } from './measure/measures.js';
+export type {
+  DartMeasures,
+  FasteningMeasures,
+  PatternMeasures,
+  PieceMeasures,
+  PleatMeasures,
+  SeamMeasures,
+} from './measure/measures.js';
 export { measurePattern } from './measure/measures.js';
 export type { SeamStretch } from './measure/notch-check.js';
 export type { MeasureTellings } from './measure/tellings.js';

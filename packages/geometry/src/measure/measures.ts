@@ -1,9 +1,10 @@
 import { cuttingLine } from '../cutting-line/cutting-line.js';
 import { locating } from '../errors.js';
+import { runLength } from '../joining/runs-taken.js';
 import { pathLength } from '../path/length.js';
 import { pathEnd, pathStart } from '../path/path.js';
-import { dartsOf, edgeNamed, edgeNames, edgePath, outlinePath } from '../pattern/outline.js';
-import type { Dart, Pattern, Piece } from '../pattern/types.js';
+import { dartsOf, edgeNamed, edgeNames, edgePath, outlinePath, pleatsOf } from '../pattern/outline.js';
+import type { Dart, Fastening, FasteningKind, Pattern, Piece, Pleat, TakenUp } from '../pattern/types.js';
 import { signedArea } from '../region/area.js';
 import { angleBetween, subtract } from '../vector.js';
 import { measureSeam } from './walk-seam.js';
@@ -13,6 +14,8 @@ export interface PatternMeasures {
   readonly pattern: string;
   readonly pieces: Readonly<Record<string, PieceMeasures>>;
   readonly seams: Readonly<Record<string, SeamMeasures>>;
+  /** Absent where there are none. */
+  readonly fastenings?: Readonly<Record<string, FasteningMeasures>>;
 }
 
 /** One piece as drawn: area with its darts open in mm², edges and darts by name, and its cutting line. */
@@ -21,6 +24,8 @@ export interface PieceMeasures {
   readonly areaMm2: number;
   readonly edges: Readonly<Record<string, { readonly lengthMm: number; readonly allowanceMm: number }>>;
   readonly darts: Readonly<Record<string, DartMeasures>>;
+  /** Absent where there are none. */
+  readonly pleats?: Readonly<Record<string, PleatMeasures>>;
   readonly cuttingLine: { readonly lengthMm: number; readonly areaMm2: number };
 }
 
@@ -32,15 +37,32 @@ export interface DartMeasures {
   readonly legMm: readonly [number, number];
 }
 
-/** One seam as drawn: both sides in mm, a − b, the ease wanted of that, and whether it matches within 0.8 mm. */
+/** A pleat: what it takes up of its edge, and how far down it is stitched. Lengths in mm. */
+export interface PleatMeasures {
+  readonly takenUpMm: number;
+  readonly stitchedMm: number;
+}
+
+/** A fastening: the length of the opening it closes, and of an elastic or cord its relaxed length. In mm. */
+export interface FasteningMeasures {
+  readonly kind: FasteningKind;
+  readonly lengthMm: number;
+  readonly relaxedMm?: number;
+}
+
+/** One seam as drawn: both sides in mm, a − b, the ease wanted of that, and whether it matches within its tolerance. */
 export interface SeamMeasures {
   readonly aMm: number;
   readonly bMm: number;
   /** a − b. */
   readonly differenceMm: number;
   readonly easeWantedMm: number;
-  /** The difference is the ease wanted, within 0.8 mm. */
+  /** The difference is the ease wanted, within the tolerance of the seam, else of the pattern, else 0.8 mm. */
   readonly matches: boolean;
+  /** How the difference is taken up, where the seam says. */
+  readonly takenUp?: TakenUp;
+  /** Where the seam or the pattern says. */
+  readonly toleranceMm?: number;
 }
 
 /**
@@ -55,8 +77,29 @@ export const measurePattern = (pattern: Pattern): PatternMeasures => ({
   ),
   seams: record(pattern.seams, seam => {
     const { aMm, bMm, differenceMm, easeWantedMm, matches } = measureSeam(pattern, seam);
-    return { aMm, bMm, differenceMm, easeWantedMm, matches };
+    const { takenUp, tolerance = pattern.tolerance } = seam;
+    return {
+      aMm,
+      bMm,
+      differenceMm,
+      easeWantedMm,
+      matches,
+      ...(takenUp === undefined ? {} : { takenUp }),
+      ...(tolerance === undefined ? {} : { toleranceMm: tolerance }),
+    };
   }),
+  ...(pattern.fastenings === undefined || pattern.fastenings.length === 0
+    ? {}
+    : { fastenings: record(pattern.fastenings, fastening => measureFastening(pattern, fastening)) }),
+});
+
+const measureFastening = (
+  pattern: Pattern,
+  { kind, length, along, relaxed }: Fastening,
+): FasteningMeasures => ({
+  kind,
+  lengthMm: length ?? runLength(pattern, along),
+  ...(relaxed === undefined ? {} : { relaxedMm: relaxed }),
 });
 
 function measurePiece(piece: Piece, pattern: Pattern): PieceMeasures {
@@ -70,6 +113,7 @@ function measurePiece(piece: Piece, pattern: Pattern): PieceMeasures {
       ]),
     ),
     darts: record(dartsOf(piece), measureDart),
+    ...(pleatsOf(piece).length === 0 ? {} : { pleats: record(pleatsOf(piece), measurePleat) }),
     cuttingLine: { lengthMm: pathLength(cutting), areaMm2: signedArea(cutting) },
   };
 }
@@ -82,6 +126,11 @@ function measureDart({ legs, apex }: Dart): DartMeasures {
     legMm: [pathLength(legs[0]), pathLength(legs[1])],
   };
 }
+
+const measurePleat = ({ mouth, stitched }: Pleat): PleatMeasures => ({
+  takenUpMm: pathLength(mouth),
+  stitchedMm: stitched,
+});
 
 /** By name, in the order given. `Object.fromEntries` makes own keys of every name, `__proto__` included. */
 const record = <T extends { readonly name: string }, R>(items: readonly T[], measure: (item: T) => R) =>
