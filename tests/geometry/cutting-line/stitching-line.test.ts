@@ -5,6 +5,7 @@ import {
   type OutlinePart,
   outlinePath,
   type Piece,
+  pathLength,
   signedArea,
   stitchingLine,
 } from '@paperhinge/geometry';
@@ -266,4 +267,80 @@ test('any mitred polygon comes back from its own cutting line', () => {
     }),
     { numRuns: 150 },
   );
+});
+
+describe('unlike allowances on neighbouring edges', () => {
+  const sides = fc.array(
+    fc.record({
+      radius: fc.double({ min: 90, max: 200, noNaN: true }),
+      shift: fc.double({ min: 0, max: 0.5, noNaN: true }),
+      allowance: fc.constantFrom(6.35, 10, 15, 25),
+    }),
+    { minLength: 4, maxLength: 7 },
+  );
+  const lengths = (parts: readonly OutlinePart[]) =>
+    parts.map(part => (part.type === 'edge' ? pathLength(part.path) : 0));
+
+  test('every edge of a polygon comes back as long as it was', () => {
+    fc.assert(
+      fc.property(sides, corners => {
+        const n = corners.length;
+        const piece = polygon(
+          corners.map(({ radius, shift }, i) => {
+            const angle = ((i + shift) / n) * 2 * Math.PI;
+            return at(radius * Math.cos(angle), radius * Math.sin(angle));
+          }),
+          i => ({ allowance: corners[i]!.allowance }),
+        );
+        const { parts } = stitchingLine(drawn(piece), allowanceOf);
+        for (const [i, length] of lengths(parts).entries())
+          expect(Math.abs(length - lengths(partsOf(piece))[i]!)).toBeLessThan(0.05);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  /** A trouser front: a crotch curve that runs smoothly into the fly, each with an allowance of its own. */
+  const trouser = (crotch: number, fly: number, length: number, lean: number): Piece => {
+    const join = at(lean, length),
+      point = at(-45, length + 70);
+    return pieceOf([
+      straightEdge('waist', at(0, 0), at(220, -8)),
+      straightEdge('side', at(220, -8), at(250, 500)),
+      straightEdge('hem', at(250, 500), at(40, 500)),
+      straightEdge('inseam', at(40, 500), point),
+      edge('crotch', [[point, at(-15, length + 66), at(lean * (1 + 40 / length), length + 40), join]], {
+        allowance: crotch,
+      }),
+      straightEdge('fly', join, at(0, 0), { allowance: fly }),
+    ]);
+  };
+
+  test('a crotch and fly come back right, or the corner between them is told for a guess', () => {
+    let right = 0,
+      guessed = 0;
+    const amount = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+    const halves = (min: number, max: number) => fc.integer({ min, max }).map(count => count / 2);
+    fc.assert(
+      fc.property(halves(10, 40), halves(10, 60), amount(140, 220), amount(-10, 10), (a, b, length, lean) => {
+        const piece = trouser(a, b, length, lean);
+        const { parts, findings } = stitchingLine(drawn(piece), allowanceOf);
+        const off = lengths(parts).map((found, i) => Math.abs(found - lengths(partsOf(piece))[i]!));
+        if (Math.max(...off) < 1) right++;
+        else {
+          guessed++;
+          expect(findings.map(f => [f.severity, f.code])).toContainEqual(['warning', 'corner-guessed']);
+        }
+      }),
+      { numRuns: 200 },
+    );
+    expect(right).toBeGreaterThan(100);
+    expect(guessed).toBeGreaterThan(10);
+  });
+  test('the same crotch and fly without the step between them come back right', () => {
+    const piece = trouser(15, 15, 200, 0);
+    const { parts, findings } = stitchingLine(drawn(piece), allowanceOf);
+    expect(lengths(parts)[5]).toBeCloseTo(200, 2);
+    expect(findings).toEqual([]);
+  });
 });

@@ -1,12 +1,13 @@
 import { apply, mirror } from '../affine.js';
 import { boundsOf, boxesMeet } from '../curve/bounds.js';
+import { curvatureAt } from '../curve/curvature.js';
 import { intersectSegments } from '../curve/intersect.js';
 import { endOf, startOf, tangentAt } from '../curve/segment.js';
 import { type Finding, locating } from '../errors.js';
 import { nearestOnPath } from '../path/nearest.js';
 import type { Path } from '../path/path.js';
 import type { Dart, Edge, OutlinePart, Pleat } from '../pattern/types.js';
-import { coincidenceTolerance, joinedCorner, joiningGap } from '../tolerance.js';
+import { coincidenceTolerance, joinedCorner, joiningGap, visibleLength } from '../tolerance.js';
 import { add, angleBetween, cross, distance, dot, type Point, scale, subtract } from '../vector.js';
 import { stretched } from './assemble.js';
 import { type Flank, flankLength, flanksOf } from './flank.js';
@@ -105,7 +106,8 @@ function withoutTails(nodes: readonly Node[], reach: number, findings: Finding[]
         neighbour = ring[(i + n + step) % n]!;
       if (main.part !== node.part || node.part.type !== 'edge' || neighbour.part === node.part) continue;
       const widest = Math.max(node.flank.allowance, neighbour.flank.allowance);
-      if (widest === 0 || flankLength(node.flank) > longestTail * widest) continue;
+      const longest = Math.min(longestTail * widest, flankLength(main.flank));
+      if (widest === 0 || flankLength(node.flank) > longest) continue;
       const order = side === 'end' ? [main, node, neighbour] : [neighbour, node, main];
       // Next to a dart nothing short and bent off belongs to the stitching line: it is the tip of a folded mouth.
       const isTip = neighbour.part.type === 'dart';
@@ -145,6 +147,12 @@ function isShapedEnd(
   side: 'start' | 'end',
   reach: number,
 ): boolean {
+  // Moved in, the two meet without it: a step between unlike allowances along one smooth line.
+  const [mainEnd, neighbourEnd] =
+    side === 'end'
+      ? [endOf(main.strands.at(-1)!.segment), startOf(neighbour.strands[0]!.segment)]
+      : [startOf(main.strands[0]!.segment), endOf(neighbour.strands.at(-1)!.segment)];
+  if (distance(mainEnd, neighbourEnd) <= joiningGap) return true;
   const corner = side === 'end' ? crossingOf(main, neighbour, reach) : crossingOf(neighbour, main, reach);
   if (!corner) return false;
   const first = startOf(tail.drawn[0]!),
@@ -188,7 +196,10 @@ function cutToMeet(
   const crossings = ring.map((node, i) => {
     const next = ring[(i + 1) % n]!;
     if (node.part === next.part && node.leg === 0) return undefined; // a dart's legs meet in its apex, which stays
-    return crossingOf(node.flank, next.flank, reach) ?? notMet(node, next, findings);
+    const crossing = crossingOf(node.flank, next.flank, reach);
+    if (!crossing) return notMet(node, next, findings);
+    tellRunOn(node, next, crossing, findings);
+    return crossing;
   });
   return ring.map((node, i) => {
     const into = crossings[(i + n - 1) % n],
@@ -225,6 +236,27 @@ function notMet(node: Node, next: Node, findings: Finding[]): undefined {
   const edges = [node, next].map(({ part }) => ({ edge: part.name }));
   findings.push(finding('warning', 'corner-not-recovered', { edge: node.part.name }, { edges }));
   return undefined;
+}
+
+/**
+ * A curve whose end its neighbour's allowance covers was cut off with it: it is run on straight, and where it would bend
+ * away from that by as much as can be seen, the corner is a guess.
+ */
+function tellRunOn(node: Node, next: Node, { before, after, point }: Crossing, findings: Finding[]): void {
+  const first = node.flank.strands.at(-1)!.segment,
+    second = next.flank.strands[0]!.segment;
+  const runOns = [
+    before.index > node.flank.strands.length ? { end: endOf(first), bend: curvatureAt(first, 1) } : undefined,
+    after.index === 0 ? { end: startOf(second), bend: curvatureAt(second, 0) } : undefined,
+  ].filter(end => end !== undefined);
+  for (const { end, bend } of runOns) {
+    const lengthMm = distance(end, point);
+    // A circle leaves its tangent by half the square of the way along it over its radius.
+    if (!(Math.abs(bend) * lengthMm ** 2 >= 2 * visibleLength)) continue;
+    const edges = [node, next].map(({ part }) => ({ edge: part.name }));
+    findings.push(finding('warning', 'corner-guessed', { edge: node.part.name }, { edges, lengthMm }));
+    return;
+  }
 }
 
 interface Crossing {

@@ -22,6 +22,8 @@ export interface CuttingLineTellings {
   'offset-both-ways': NoFacts;
   'corner-tail-dropped': { readonly edges: readonly Thing[]; readonly lengthMm: number };
   'dart-tip-dropped': { readonly edge: Thing; readonly dart: Thing; readonly lengthMm: number };
+  /** A curve that was cut off before the corner was run on straight, so far. */
+  'corner-guessed': { readonly edges: readonly Thing[]; readonly lengthMm: number };
   'corner-not-recovered': { readonly edges: readonly Thing[] };
   'included-allowance-too-wide': { readonly edge: Thing };
 }

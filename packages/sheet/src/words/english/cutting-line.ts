@@ -66,6 +66,11 @@ export const cuttingLine: Tellings<CuttingLineTellings> = {
     message: `The tip of ${say.slight(lengthMm)} at the end of ${say.thing(edge)}, over ${say.thing(dart)}, lies outside the stitching line and was left out.`,
     remedy: 'The cutting line is drawn anew from the allowances; check its mouth there.',
   }),
+  'corner-guessed': ({ edges, lengthMm }, say) => ({
+    message: `The corner of ${say.things(edges)} is a guess: a curve is cut off there by the allowances, and was run on straight for ${say.length(lengthMm)}.`,
+    remedy:
+      'Measure both edges on the paper pattern, and draw the corner on the stitching line if they differ.',
+  }),
   'corner-not-recovered': ({ edges }, say) => ({
     message: capital(
       `${say.things(edges)}, moved in by their allowances, do not meet; they are joined straight.`,

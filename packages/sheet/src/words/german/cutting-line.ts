@@ -64,6 +64,11 @@ export const cuttingLine: Tellings<CuttingLineTellings> = {
     message: `Die Spitze von ${say.slight(lengthMm)} am Ende von ${say.shortly(edge)}, über ${say.shortly(dart)}, liegt außerhalb der Nahtlinie und entfällt.`,
     remedy: 'Die Schnittkante wird aus den Zugaben neu gezeichnet; prüfen Sie die Öffnung dort.',
   }),
+  'corner-guessed': ({ edges, lengthMm }, say) => ({
+    message: `Die Ecke zwischen ${say.list(edges.map(say.shortly))} ist geraten: Eine Kurve endet dort an den Zugaben und wurde ${say.length(lengthMm)} gerade verlängert.`,
+    remedy:
+      'Messen Sie beide Kanten am Papierschnitt nach, und zeichnen Sie die Ecke auf der Nahtlinie, wenn sie abweichen.',
+  }),
   'corner-not-recovered': ({ edges }, say) => ({
     message: `Um ihre Zugaben nach innen versetzt, treffen sich ${say.list(edges.map(say.shortly))} nicht; sie werden gerade verbunden.`,
     remedy: 'Prüfen Sie die enthaltenen Zugaben an dieser Ecke.',
