@@ -1,12 +1,14 @@
 // Ratios against general-purpose libraries, on the same work, in one run. Processor time, best of three windows:
 // on a shared machine trust the ratios, not the third digit. Run by `npm run bench`, after a build.
 import { arcLength, pointAtLength } from './arc-length.js';
+import { bundles } from './bundles.js';
 import { table } from './clock.js';
 import { cuttingLines } from './cutting-lines.js';
 import { curveByCurve, selfCrossings, touches } from './intersections.js';
 import { outlineOffsets, parallels } from './offsets.js';
 import { bench as pathData } from './path-data.js';
 import { bench as pages } from './print.js';
+import { rerun } from './rerun.js';
 import { bench as wholeSheet } from './whole-sheet.js';
 
 for (const row of [
@@ -19,8 +21,10 @@ for (const row of [
   touches,
   selfCrossings,
   wholeSheet,
+  rerun,
+  bundles,
 ])
-  console.log(row());
+  console.log(await row());
 
 const figure = value => (typeof value === 'number' && !Number.isInteger(value) ? value.toFixed(2) : value);
 for (const row of [pathData, pages]) {

@@ -5,6 +5,7 @@ import { readFileSync } from 'node:fs';
 import { readPattern } from '../../packages/geometry/dist/index.js';
 import { readSheet, runSheet } from '../../packages/sheet/dist/index.js';
 import { median, table } from './clock.js';
+import { manifold, named } from './manifold.js';
 
 const demos = new URL('../../demos/', import.meta.url);
 const text = readFileSync(new URL('sheets/cellist-top.yaml', demos), 'utf8');
@@ -14,7 +15,7 @@ const stepLines = steps.match(/^ {2}- .*$/gm);
 
 const readDrawing = () => readPattern(drawing, { file: 'woven-shift.svg' });
 const read = sheet => readSheet(sheet, { file: 'cellist-top.yaml' });
-const run = (sheet, { pattern, findings }) => runSheet(sheet, pattern, findings);
+const run = (sheet, { pattern, findings }) => runSheet(sheet, pattern, { readFindings: findings });
 
 /** Median processor time and time by the clock of a round, in ms. */
 function time(work, rounds = 100, warmUp = 400) {
@@ -28,26 +29,6 @@ function time(work, rounds = 100, warmUp = 400) {
     return { processor: (user + system) / 1000, clock };
   });
   return { processor: median(spent.map(s => s.processor)), clock: median(spent.map(s => s.clock)) };
-}
-
-/** Names of the demo's pieces as the copy `k` of them has them; the first keeps its own. */
-const named = (name, k) => (k === 0 ? name : `${name} ${k + 1}`);
-
-/** The pattern with its pieces and seams so often, each copy drawn beside the last. */
-function manifold({ pattern, findings }, times) {
-  const copies = Array.from({ length: times }, (_, k) => k);
-  const moved = (value, k) => {
-    if (Array.isArray(value)) return value.map(v => moved(v, k));
-    if (value === null || typeof value !== 'object') return value;
-    if (typeof value.x === 'number') return { x: value.x + 1500 * k, y: value.y };
-    return Object.fromEntries(Object.entries(value).map(([key, v]) => [key, moved(v, k)]));
-  };
-  const runs = (side, k) => side.map(r => ({ ...r, piece: named(r.piece, k) }));
-  const pieces = copies.flatMap(k => pattern.pieces.map(p => ({ ...moved(p, k), name: named(p.name, k) })));
-  const seams = copies.flatMap(k =>
-    pattern.seams.map(s => ({ ...s, name: named(s.name, k), a: runs(s.a, k), b: runs(s.b, k) })),
-  );
-  return { pattern: { ...pattern, pieces, seams }, findings };
 }
 
 /** The demo's steps, done to so many copies of its pieces. */

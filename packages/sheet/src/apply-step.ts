@@ -1,4 +1,4 @@
-import { type AnyVerb, perform } from '@paperhinge/alter';
+import { type AnyVerb, type Became, perform } from '@paperhinge/alter';
 import { type Finding, oncePerAll, type Saying, validatePattern } from '@paperhinge/geometry';
 import { caused } from './caused.js';
 import { madeForAfter } from './made-for.js';
@@ -12,6 +12,8 @@ export interface StepDone {
   readonly did?: Saying | string;
   /** What the operation found, and what stands now that did not stand before it. */
   readonly findings: readonly Finding[];
+  /** What became of the edges, corners, darts, notches, lines and marks there were; absent where it is switched off. */
+  readonly became?: Became;
   /** What stands after it. */
   readonly state: State;
 }
@@ -36,6 +38,7 @@ export const applyStep: (state: State, step: Step, verb: AnyVerb) => StepDone = 
     return {
       step,
       did: done.did,
+      ...(done.became === undefined ? {} : { became: done.became }),
       findings: [...done.findings, ...caused(state.standing, standing)],
       state: {
         pattern: done.pattern,
