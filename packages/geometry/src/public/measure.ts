@@ -1,0 +1,16 @@
+// Lengths, girths, seams walked, lines held against one another where they are sewn.
+
+export { centreOf, isCentreName } from '../joining/centre.js';
+export type { PlacedEnd } from '../joining/meetings.js';
+export { neighboursAtEnds } from '../joining/meetings.js';
+export { bodyPieces } from '../measure/body-pieces.js';
+export type { EdgeTruing, Kink } from '../measure/edge-truing.js';
+export { edgeTruing } from '../measure/edge-truing.js';
+export type { HemSweep } from '../measure/hem-sweep.js';
+export { hemSweep, lengthInGarment } from '../measure/hem-sweep.js';
+export type { JoinedLine } from '../measure/joined-lines.js';
+export { joinedLinesAcrossFolds, joinedLinesOf } from '../measure/joined-lines.js';
+export { levelAcross, levelNames } from '../measure/level-across.js';
+export type { LevelGirth } from '../measure/level-girth.js';
+export { girthsAtLevels } from '../measure/level-girth.js';
+export type { SeamStretch } from '../measure/notch-check.js';

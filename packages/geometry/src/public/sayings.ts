@@ -1,0 +1,14 @@
+// Codes, figures and references that are put into words at the outer edge.
+
+export type { CurveTellings } from '../curve/tellings.js';
+export type { CuttingLineTellings } from '../cutting-line/tellings.js';
+export type { Fault } from '../errors.js';
+export { locating } from '../errors.js';
+export type { MeasureTellings } from '../measure/tellings.js';
+export { listed, nearestName, quoted, suggestion } from '../naming.js';
+export type { PatternTellings } from '../pattern/tellings.js';
+export type { NoFacts, SayingTable, Tellable } from '../sayings.js';
+export { factsOf, sayingsOf } from '../sayings.js';
+export type { SvgTellings } from '../svg/tellings.js';
+export type { GeometryTellings } from '../tellings.js';
+export type { PhotoTellings } from '../trace/photo/tellings.js';

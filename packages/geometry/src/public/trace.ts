@@ -1,0 +1,21 @@
+// Photographs of pieces, traced.
+
+export type { FloorMap } from '../trace/photo/floor-map.js';
+export type { PlacedSheet } from '../trace/photo/floor-of-sheets.js';
+export type { Picture } from '../trace/photo/picture.js';
+export type { PrintedStretch } from '../trace/photo/seen-sheets.js';
+export { codeCells, codeSide } from '../trace/photo/target-code.js';
+export type { FramePaper, FrameSheet } from '../trace/photo/target-sheet.js';
+export {
+  checkedSquare,
+  framePapers,
+  sheetsInFrame,
+  targetCell,
+  targetCorners,
+  targetIndex,
+  targetPlaces,
+} from '../trace/photo/target-sheet.js';
+export type { PhotoOptions, PhotoTrace, TraceStage } from '../trace/photo/trace-photo.js';
+export { tracePhotos } from '../trace/photo/trace-photo.js';
+export type { TracedPiece } from '../trace/photo/traced-piece.js';
+export { patternOfTrace } from '../trace/photo/traced-piece.js';
