@@ -78,6 +78,7 @@ export { orderOfWork } from './order-of-work/order-of-work.js';
 export type { OrderSentences } from './order-of-work/sentences.js';
 export type { OrderTellings } from './order-of-work/tellings.js';
 export type { AlterSentences, AlterTellings } from './tellings.js';
+export type { TruingTellings } from './truing/tellings.js';
 export type { Field, FieldKind, Fields, Giving } from './verb/fields.js';
 export { inSheet } from './verb/fields.js';
 export type { VerbTellings } from './verb/tellings.js';

@@ -8,6 +8,7 @@ import type { HingeSentences, HingeTellings } from './hinge/tellings.js';
 import type { OperationSentences, OperationTellings } from './operations/tellings.js';
 import type { OrderSentences } from './order-of-work/sentences.js';
 import type { OrderTellings } from './order-of-work/tellings.js';
+import type { TruingTellings } from './truing/tellings.js';
 import type { VerbTellings } from './verb/tellings.js';
 
 /** Every code that this package tells, with its facts. Each folder lists its own. */
@@ -19,6 +20,7 @@ export interface AlterTellings
     DeriveTellings,
     FitTellings,
     OrderTellings,
+    TruingTellings,
     VerbTellings {}
 
 /** Sentences without a remedy: what a step did, the jobs of the order of work and their reasons, cautions. */

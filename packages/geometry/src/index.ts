@@ -66,7 +66,7 @@ export type { HemSweep } from './measure/hem-sweep.js';
 // measure: lengths, girths at a level, walking seams, truing checks
 export { hemSweep, lengthInGarment } from './measure/hem-sweep.js';
 export type { JoinedLine } from './measure/joined-lines.js';
-export { joinedLinesAcrossFolds, joinedLinesOf } from './measure/joined-lines.js';
+export { joinedLinesAcrossFolds, joinedLinesOf, weldedLines } from './measure/joined-lines.js';
 export { levelAcross, levelNames } from './measure/level-across.js';
 export type { LevelGirth } from './measure/level-girth.js';
 export { girthsAtLevels, levelGirths } from './measure/level-girth.js';

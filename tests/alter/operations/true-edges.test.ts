@@ -26,7 +26,7 @@ import {
 } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
-import { toldDid } from '../../support/told.js';
+import { toldDid, toldFinding } from '../../support/told.js';
 
 /** A half skirt on the fold with the given hem from (200, y) to (0, 400). */
 const panel = (hem: Path, name = 'panel'): Piece =>
@@ -124,12 +124,13 @@ test('a step is drawn fair where the limit allows, and left with a finding where
   expect(small.findings).toEqual([]);
   expect(edgeTruing(small.pattern.pieces[0]!, 'hem')).toEqual({ kinks: [], steps: [] });
   const large = trueEdges(stepped(30), { edges: [hem], within: 2 });
-  expect(large.findings).toHaveLength(2);
+  expect(large.findings).toHaveLength(1);
   expect(large.findings[0]).toMatchObject({
     code: 'truing-left',
     severity: 'warning',
     where: { piece: 'panel', edge: 'hem' },
     figures: { withinMm: 2 },
+    about: { what: 'step' },
   });
 });
 
@@ -137,7 +138,7 @@ test('a corner drawn on purpose is left, and said', () => {
   const before = patternOf(panel(polyline(at(200, 400), at(100, 480), at(0, 400))));
   const { pattern, findings } = trueEdges(before, { edges: [hem], within: 2 });
   expect(pattern.pieces[0]).toBe(before.pieces[0]);
-  expect(findings).toEqual([
+  expect(findings.map(f => toldFinding(f))).toEqual([
     expect.objectContaining({ code: 'truing-left', message: expect.stringContaining('corner') }),
   ]);
 });
@@ -189,7 +190,7 @@ test('notches keep their distance from the nearer end', () => {
 });
 
 test.each([
-  ['truing-limit', { edges: [hem], within: 0 }],
+  ['field-out-of-range', { edges: [hem], within: 0 }],
   ['unknown-edge', { edges: [{ piece: 'panel', edge: 'hm' }], within: 2 }],
 ])('%s is refused', (code, parameters) => {
   const pattern = patternOf(panel(polyline(at(200, 400), at(0, 400))));

@@ -1,103 +1,167 @@
 import {
   type Edge,
+  type EdgePosition,
   type EdgeRef,
   type Finding,
   locating,
+  outlinePath,
   type Path,
   type Pattern,
+  type Piece,
   partsOfEdge,
   pathLength,
   pieceNamed,
   type Saying,
+  selfCrossings,
   withPiece,
 } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
-import { type Became, nothingBecame } from '../became/became.js';
-import { inTurn } from '../became/in-turn.js';
+import { type Became, nothingBecame, together } from '../became/became.js';
 import { carriedNotches, edgesBecame, type PartChange } from '../became/parts.js';
-import { requireSimple } from '../edit/tidy.js';
+import { apartBetween } from '../truing/apart.js';
 import { wantedEnds } from '../truing/ends.js';
-import { type Trued, trueLine } from '../truing/true-line.js';
+import { partedAgain, pathOfRun, placeOnRun, type Run, runsToTrue } from '../truing/lines.js';
+import { straightParts } from '../truing/straight.js';
+import { finding, refusal } from '../truing/tellings.js';
+import { type LeftOver, trueLine } from '../truing/true-line.js';
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';
 import { saying } from './tellings.js';
 
-/** Redraw edges fair that an alteration left stepped or bent. */
+/** Redraw edges fair that are stepped or bent. */
 export interface TrueEdges {
   readonly edges: readonly EdgeRef[];
   /** mm the new line may lie from what it replaces; default 2. */
   readonly within?: number;
+  /** Draw each edge straight instead, from end to end or between two places; default no. */
+  readonly straight?: boolean;
+  readonly from?: EdgePosition;
+  readonly to?: EdgePosition;
 }
 
 /**
- * Redraws edges that are stepped or kinked, not square to the fold, or broken across a seam, with a fair line that
- * keeps both ends in place and lies within `within` mm of the old. Ends keep their tangents, but are drawn square to
- * a fold, and so that a line that runs on across a seam does: with both edges given each takes half of the corner.
- * What is smooth already stays as it is; what cannot be done within the limit is left, and is a finding.
+ * Redraws edges that are stepped or kinked, not square to the fold, or broken where they run on (across a seam, over
+ * a dart, into an edge welded to them), with a fair line that keeps both ends in place and lies within `within` mm of
+ * the old. A step of up to 15 mm is drawn through its middle, so that the line may lie half its height farther. Ends
+ * keep their tangents, but are drawn square to a fold, and so that a line that runs on does: with both edges given
+ * each takes half of the corner, and welded edges are redrawn as one line. A straight line stays straight where that
+ * is near enough. What is smooth already stays as it is; what cannot be done within the limit is left, and is a
+ * finding.
  *
- * @throws PatternError `unknown-piece`, `unknown-edge`; `truing-limit`; those of
- *   `perform`
+ * With `straight` each edge becomes a straight line from end to end, or between the places `from` and `to` of it.
+ *
+ * @throws PatternError `unknown-piece`, `unknown-edge`; `truing-crosses`; `straight-over-dart`,
+ *   `straight-without-length`, `places-without-straight`; those of `perform`
  */
 export const trueEdges = (pattern: Pattern, parameters: TrueEdges): Alteration =>
   perform(trueVerb, pattern, parameters);
 
 export const trueVerb = verbOf<TrueEdges>()({
   verb: 'true',
-  does: 'Redraws edges that are stepped or bent with a fair line that lies within a limit of the old one and keeps both ends where they are.',
-  fields: { edges: field.edgesOfPieces(), within: field.usually(field.length(), 2) },
-  sentence: 'True {edges}[, moving them by {within} at most]',
+  does: 'Redraws edges that are stepped or bent with a fair line that lies within a limit of the old one and keeps both ends where they are; or draws them straight.',
+  fields: {
+    edges: field.edgesOfPieces(),
+    within: field.usually(field.size(), 2),
+    straight: field.usually(field.yesOrNo(), false),
+    from: field.optional(field.place('edges')),
+    to: field.optional(field.place('edges')),
+  },
+  sentence:
+    'True {edges}[, moving them by {within} at most][, straight: {straight}][, from {from}][, to {to}]',
   startsAt: { edge: ['edges'], corner: ['edges'] },
   example: { pattern: 'woven-shift', step: { edges: ['front.hem', 'back.hem'] } },
   alter: trued,
 });
 
-function trued(pattern: Pattern, { edges, within }: TrueEdges & { readonly within: number }): Alteration {
-  const findings: Finding[] = [];
-  const said: Saying[] = [];
-  let altered = pattern;
-  let became: Became = nothingBecame;
-  for (const ref of edges) {
-    const where = { piece: ref.piece, edge: ref.edge };
-    const piece = pieceNamed(altered, ref.piece);
-    const parts = partsOfEdge(piece, ref.edge);
-    // Ends are judged on the pattern as it was given, so that the order of the list does not matter.
-    const lines = parts.map((part, i) =>
-      locating(where, () => trueLine(part.path, wantedEnds(pattern, ref, i, parts.length, edges), within)),
-    );
-    findings.push(...lines.flatMap(t => t.left.map(left => leftOver(ref, left, within))));
-    if (lines.every((t, i) => t.path === parts[i]!.path)) {
-      said.push(saying('trued-nothing', { edge: { ...ref }, left: lines.some(t => t.left.length > 0) }));
-      continue;
-    }
-    const fresh = new Map(parts.map((part, i) => [part as Edge, lines[i]!.path]));
-    const own = {
-      edges: edgesBecame(piece, [ref.edge], part => changeOf(part, fresh.get(part))),
-      things: [],
-    };
-    became = inTurn(became, own);
-    const done = {
-      ...piece,
-      outline: {
-        parts: piece.outline.parts.map(part => {
-          const path = part.type === 'edge' ? fresh.get(part) : undefined;
-          return path ? { ...(part as Edge), path } : part;
-        }),
-      },
-      notches: carriedNotches(piece, own),
-    };
-    requireSimple(
-      done,
-      'truing-limit',
-      `Trued, ${ref.piece}.${ref.edge} would cross the outline.`,
-      'Allow it less.',
-    );
-    altered = withPiece(altered, done);
-    said.push(saying('trued-edge', { edge: { ...ref }, movedMm: Math.max(...lines.map(t => t.movedMm)) }));
-  }
-  return { pattern: altered, did: saying('trued', { edges: said }), findings, became };
+type WholeTrue = TrueEdges & { readonly within: number; readonly straight: boolean };
+
+/** What becomes of the parts of a piece's edges, and what could not be done. */
+interface Redrawn {
+  readonly fresh: ReadonlyMap<Edge, Path>;
+  readonly findings: readonly Finding[];
 }
 
-/** Neither end of a trued part moved: places keep their distance from the nearer. */
+function trued(pattern: Pattern, parameters: WholeTrue): Alteration {
+  const { edges, straight, from, to } = parameters;
+  if (!straight && (from ?? to)) throw refusal('places-without-straight', { edge: { ...edges[0]! } });
+  const findings: Finding[] = [];
+  const said = new Map<string, Saying>();
+  let altered = pattern;
+  let became = nothingBecame;
+  for (const name of new Set(edges.map(ref => ref.piece))) {
+    const piece = pieceNamed(pattern, name);
+    const own = edges.filter(ref => ref.piece === name);
+    const done = locating({ piece: name }, () =>
+      straight ? straightened(piece, own, parameters) : redrawn(pattern, piece, own, parameters),
+    );
+    const after = withPaths(piece, done.fresh);
+    if (selfCrossings(outlinePath(after.piece.outline)).length > 0)
+      throw refusal('truing-crosses', { edge: { ...own[0]! } }, { piece: name });
+    findings.push(...done.findings);
+    became = together(became, after.became);
+    for (const ref of own) said.set(label(ref), whatItDid(piece, ref, done));
+    if (done.fresh.size > 0) altered = withPiece(altered, after.piece);
+  }
+  return {
+    pattern: altered,
+    did: saying('trued', { edges: [...new Set(edges.map(label))].map(one => said.get(one)!) }),
+    findings,
+    became,
+  };
+}
+
+const label = ({ piece, edge }: EdgeRef): string => `${piece}.${edge}`;
+
+/** Ends are judged on the pattern as it was given, so that the order of the list does not matter. */
+function redrawn(
+  pattern: Pattern,
+  piece: Piece,
+  own: readonly EdgeRef[],
+  { edges, within }: WholeTrue,
+): Redrawn {
+  for (const ref of own) partsOfEdge(piece, ref.edge);
+  const fresh = new Map<Edge, Path>();
+  const findings: Finding[] = [];
+  for (const run of runsToTrue(pattern, piece, own)) {
+    const old = pathOfRun(run);
+    const ends = wantedEnds(pattern, piece, run[0], run.at(-1)!, edges);
+    const { path, left } = locating({ edge: run[0].name }, () => trueLine(old, ends, within));
+    if (path !== old) for (const [i, part] of partedAgain(run, path).entries()) fresh.set(run[i]!, part);
+    findings.push(...left.map(one => leftOver(piece, run, one, within)));
+  }
+  return { fresh, findings };
+}
+
+function straightened(piece: Piece, own: readonly EdgeRef[], { within, from, to }: WholeTrue): Redrawn {
+  const fresh = new Map<Edge, Path>();
+  const findings: Finding[] = [];
+  for (const ref of own) {
+    const between = { ...(from ? { from } : {}), ...(to ? { to } : {}) };
+    const parts = straightParts(piece, ref.edge, between);
+    const awayMm = Math.max(...parts.map(({ part, path }) => apartBetween(part.path, path)));
+    const where = { piece: ref.piece, edge: ref.edge };
+    if (awayMm > within)
+      findings.push(finding('warning', 'straight-left', where, { edge: where, awayMm, withinMm: within }));
+    else for (const { part, path } of parts) fresh.set(part, path);
+  }
+  return { fresh, findings };
+}
+
+/** The piece with some parts redrawn, and what became of their places. */
+function withPaths(piece: Piece, fresh: ReadonlyMap<Edge, Path>) {
+  const redrawn = [...new Set([...fresh.keys()].map(part => part.name))];
+  const became: Became = {
+    edges: edgesBecame(piece, redrawn, part => changeOf(part, fresh.get(part))),
+    things: [],
+  };
+  const parts = piece.outline.parts.map(part => {
+    const path = part.type === 'edge' ? fresh.get(part) : undefined;
+    return path ? { ...(part as Edge), path } : part;
+  });
+  return { piece: { ...piece, outline: { parts }, notches: carriedNotches(piece, became) }, became };
+}
+
+/** Neither end of a trued part moved far: places keep their distance from the nearer. */
 function changeOf({ path }: Edge, trued: Path | undefined): PartChange | undefined {
   if (!trued) return undefined;
   const before = pathLength(path),
@@ -109,11 +173,26 @@ function changeOf({ path }: Edge, trued: Path | undefined): PartChange | undefin
   return { before, after, kept };
 }
 
-const leftOver = (ref: EdgeRef, left: Trued['left'][number], withinMm: number): Finding => ({
-  severity: 'warning',
-  code: 'truing-left',
-  where: { piece: ref.piece, edge: ref.edge },
-  message: `${ref.piece}.${ref.edge} was left ${left.what} ${left.alongMm.toFixed(0)} mm from its start (${left.angleDeg.toFixed(1)}°): ${left.why}.`,
-  figures: { alongMm: left.alongMm, angleDeg: left.angleDeg, withinMm },
-  remedy: left.remedy,
-});
+function whatItDid(piece: Piece, ref: EdgeRef, { fresh, findings }: Redrawn): Saying {
+  const moved = partsOfEdge(piece, ref.edge).flatMap(part => {
+    const path = fresh.get(part);
+    return path ? [apartBetween(part.path, path)] : [];
+  });
+  const edge = { piece: ref.piece, edge: ref.edge };
+  if (moved.length > 0) return saying('trued-edge', { edge, movedMm: Math.max(...moved) });
+  return saying('trued-nothing', { edge, left: findings.some(f => f.where.edge === ref.edge) });
+}
+
+function leftOver(piece: Piece, run: Run, left: LeftOver, withinMm: number): Finding {
+  const { part, alongMm } = placeOnRun(run, left.alongMm);
+  const edge = { piece: piece.name, edge: part.name };
+  const { what, angleDeg, needMm } = left;
+  return finding('warning', 'truing-left', edge, {
+    edge,
+    what,
+    alongMm,
+    angleDeg,
+    withinMm,
+    ...(needMm === undefined ? {} : { needMm }),
+  });
+}

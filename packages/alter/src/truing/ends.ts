@@ -5,25 +5,27 @@ import {
   type Edge,
   type EdgeRef,
   endTangent,
+  type JoinedLine,
+  joinedLinesAcrossFolds,
   joinedLinesOf,
   leftOf,
-  neighboursOf,
+  type OutlinePart,
   type Pattern,
+  type Piece,
   type Point,
-  partsOfEdge,
-  pieceNamed,
   rightOf,
   rotation,
   startTangent,
   tolerances,
+  weldedLines,
 } from '@paperhinge/geometry';
 
 /** A better direction for an end of a line, and whether it alone is reason enough to redraw the line. */
 export interface WantedEnd {
   readonly direction: Point;
   readonly needed: boolean;
-  /** What is wrong while it is not drawn so. */
-  readonly what: string;
+  /** What is wrong while it is not drawn so: out of square with the fold, or a corner where it runs on. */
+  readonly what: 'fold' | 'across';
 }
 
 export interface WantedEnds {
@@ -31,74 +33,108 @@ export interface WantedEnds {
   readonly end?: WantedEnd;
 }
 
-/** Directions that the ends of part `index` of `count` of an edge should have; absent: they are well as they are. */
+type End = 'start' | 'end';
+
+/**
+ * Directions that the ends of a run of parts should have; absent: they are well as they are.
+ * @param trued the edges that are redrawn: a corner between two of them is shared by both
+ */
 export function wantedEnds(
   pattern: Pattern,
-  ref: EdgeRef,
-  index: number,
-  count: number,
+  piece: Piece,
+  first: Edge,
+  last: Edge,
   trued: readonly EdgeRef[],
 ): WantedEnds {
-  // Inner ends lie at a dart's mouth, where the line must keep its angle to the leg.
-  const start = index === 0 ? wantedEnd(pattern, ref, 'start', trued) : undefined;
-  const end = index === count - 1 ? wantedEnd(pattern, ref, 'end', trued) : undefined;
+  const start = wantedEnd(pattern, piece, first, 'start', trued);
+  const end = wantedEnd(pattern, piece, last, 'end', trued);
   return { ...(start ? { start } : {}), ...(end ? { end } : {}) };
 }
 
 function wantedEnd(
   pattern: Pattern,
-  ref: EdgeRef,
-  end: 'start' | 'end',
+  piece: Piece,
+  part: Edge,
+  end: End,
   trued: readonly EdgeRef[],
 ): WantedEnd | undefined {
-  const piece = pieceNamed(pattern, ref.piece);
-  const parts = partsOfEdge(piece, ref.edge);
-  const own = end === 'start' ? parts[0]! : parts.at(-1)!;
   const ring = piece.outline.parts;
   const step = end === 'start' ? ring.length - 1 : 1;
-  const beside = ring[(ring.indexOf(own) + step) % ring.length]!;
-  const present = end === 'start' ? startTangent(own.path) : endTangent(own.path);
+  const beside = ring[(ring.indexOf(part) + step) % ring.length]!;
+  const present = end === 'start' ? startTangent(part.path) : endTangent(part.path);
   if (beside.type === 'edge' && beside.kind === 'fold') return squareToFold(beside, end, present);
-  const corner = cornerAcrossSeams(pattern, ref, end, trued);
-  if (corner === undefined || Math.abs(corner.share) <= tolerances.kinkTurn / 2) return undefined;
+  const corner = cornerBeyond(pattern, piece, part, beside, trued);
+  if (corner === undefined || Math.abs(corner.share) <= tolerances.angleTolerance) return undefined;
   const turn = end === 'start' ? -corner.share : corner.share;
   return {
     direction: apply(rotation(turn), present),
-    needed: Math.abs(corner.whole) > tolerances.joinedCorner,
-    what: 'with a corner across the seam',
+    needed: Math.abs(corner.whole) > corner.most,
+    what: 'across',
   };
 }
 
-function squareToFold(fold: Edge, end: 'start' | 'end', present: Point): WantedEnd | undefined {
+function squareToFold(fold: Edge, end: End, present: Point): WantedEnd | undefined {
   const direction = end === 'start' ? rightOf(endTangent(fold.path)) : leftOf(startTangent(fold.path));
   const off = Math.abs(angleBetween(present, direction));
   // More than a corner away from square is meant, as in a V neck.
   if (off <= tolerances.angleTolerance || off > tolerances.cornerTurn || dot(present, direction) <= 0)
     return undefined;
-  return { direction, needed: off > tolerances.squareTurn, what: 'out of square with the fold' };
+  return { direction, needed: off > tolerances.squareTurn, what: 'fold' };
 }
 
-/** rad by which the cloth's angle at this end should grow, and the whole corner that is shared out. */
-function cornerAcrossSeams(
+interface CornerBeyond {
+  /** rad by which the cloth's angle at this end should grow. */
+  readonly share: number;
+  /** The whole corner, and how large it may be before it shows. */
+  readonly whole: number;
+  readonly most: number;
+}
+
+/** The corner that a line makes where it runs on: over the mouth of a dart or pleat, into an edge welded to it, or across a seam. */
+function cornerBeyond(
   pattern: Pattern,
-  ref: EdgeRef,
-  end: 'start' | 'end',
+  piece: Piece,
+  part: Edge,
+  beside: OutlinePart,
   trued: readonly EdgeRef[],
-): { readonly share: number; readonly whole: number } | undefined {
-  const piece = pieceNamed(pattern, ref.piece);
-  const neighbour = neighboursOf(piece, ref.edge)[end];
-  const isOwn = (one: EdgeRef): boolean => one.piece === ref.piece && one.edge === ref.edge;
+): CornerBeyond | undefined {
+  if (beside.type !== 'edge') {
+    const across = joinedLinesAcrossFolds(pattern, piece).find(
+      ({ closed }) => (closed?.dart ?? closed?.pleat) === beside.name,
+    );
+    return across && shared(across, piece, part, trued, tolerances.joinedCorner);
+  }
+  const welded = weldedLines(pattern, piece).find(line => isBetween(line, part, beside));
+  if (welded) {
+    const corner = shared(welded, piece, part, trued, tolerances.kinkTurn);
+    // A corner where two edges meet as they are drawn may be meant; where something was sewn shut it never is.
+    return Math.abs(corner.whole) > tolerances.cornerTurn ? undefined : corner;
+  }
+  const isOwn = (one: EdgeRef): boolean => one.piece === piece.name && one.edge === part.name;
   for (const seam of pattern.seams) {
-    const here = [...seam.a, ...seam.b].some(r => r.piece === ref.piece && r.edge === neighbour);
+    const here = [...seam.a, ...seam.b].some(r => r.piece === piece.name && r.edge === beside.name);
     if (!here) continue;
-    for (const line of joinedLinesOf(pattern, seam, 0)) {
-      if (!isOwn(line.first) && !isOwn(line.second)) continue;
-      const other = isOwn(line.first) ? line.second : line.first;
-      // A line joined to itself (a sleeve's hem across its one seam) shares the corner between its two ends.
-      const shared = trued.some(t => t.piece === other.piece && t.edge === other.edge);
-      const whole = (line.cornerDeg * Math.PI) / 180;
-      return { share: shared ? whole / 2 : whole, whole };
-    }
+    for (const line of joinedLinesOf(pattern, seam, 0))
+      if (isOwn(line.first) || isOwn(line.second))
+        return shared(line, piece, part, trued, tolerances.joinedCorner);
   }
   return undefined;
+}
+
+const isBetween = ({ first, second }: JoinedLine, part: Edge, beside: Edge): boolean =>
+  (first.edge === part.name && second.edge === beside.name) ||
+  (first.edge === beside.name && second.edge === part.name);
+
+/** A line joined to itself (a sleeve's hem across its one seam) shares the corner between its two ends. */
+function shared(
+  { first, second, cornerDeg }: JoinedLine,
+  piece: Piece,
+  part: Edge,
+  trued: readonly EdgeRef[],
+  most: number,
+): CornerBeyond {
+  const other = first.piece === piece.name && first.edge === part.name ? second : first;
+  const both = trued.some(t => t.piece === other.piece && t.edge === other.edge);
+  const whole = (cornerDeg * Math.PI) / 180;
+  return { share: both ? whole / 2 : whole, whole, most };
 }

@@ -9,9 +9,9 @@ import {
   pathStart,
   pointAlong,
   startTangent,
-  tangentAt,
 } from '@paperhinge/geometry';
-import { apartBetween } from './apart.js';
+import { apartBetween, areaBetween, quickSides } from './apart.js';
+import { turningOf } from './turning.js';
 
 /**
  * One fair curve in place of a whole line: through the fewest evenly spaced points of it (none at first) that keep
@@ -23,23 +23,42 @@ export function fairThroughout(
   path: Path,
   directions: readonly (readonly [Point, Point])[],
   within: number,
-): { readonly path: Path; readonly movedMm: number } | undefined {
-  const length = pathLength(path);
-  for (const [start, end] of directions) {
-    const most = turning(path) + swing * turnedEnds(path, start, end) + wave;
-    for (let points = 0; points <= mostPoints; points++) {
-      const through = Array.from({ length: points }, (_, i) =>
-        pointAlong(path, (length * (i + 1)) / (points + 1)),
-      );
-      const fair = fairCurve(pathStart(path), start, pathEnd(path), end, within / 100, through);
-      if (turning(fair) > most) continue;
-      const movedMm = apartBetween(path, fair);
-      if (movedMm <= within) return { path: fair, movedMm };
+): Path | undefined {
+  const fair = (balanced: boolean): Path | undefined => {
+    for (const [start, end] of directions) {
+      const found = fairBetween(path, start, end, within, balanced);
+      if (found) return found;
     }
+    return undefined;
+  };
+  // What the cloth gains on one side it should lose on the other, if it can.
+  return fair(true) ?? fair(false);
+}
+
+function fairBetween(
+  path: Path,
+  start: Point,
+  end: Point,
+  within: number,
+  balanced: boolean,
+): Path | undefined {
+  const length = pathLength(path);
+  const most = turningOf(path) + swing * turnedEnds(path, start, end) + wave;
+  for (let points = 0; points <= mostPoints; points++) {
+    const through = Array.from({ length: points }, (_, i) =>
+      pointAlong(path, (length * (i + 1)) / (points + 1)),
+    );
+    const fair = fairCurve(pathStart(path), start, pathEnd(path), end, within / 100, through);
+    if (turningOf(fair) > most) continue;
+    if (balanced && areaBetween(path, fair) > mostMeanOff * within * length) continue;
+    // A first look with few points: the figure that is told is taken from many.
+    if (apartBetween(path, fair, quickSides) <= within && apartBetween(path, fair) <= within) return fair;
   }
   return undefined;
 }
 
+/** Of the limit: how far a new line may lie to one side of the old on average, so that the piece keeps its area. */
+export const mostMeanOff = 0.05;
 /** More points than this no longer draw a fair curve but copy the broken line. */
 const mostPoints = 6;
 /** rad (2 degrees). A turn back and forth of this in all is not seen on cloth. */
@@ -53,9 +72,3 @@ const swing = 5 / 3;
 
 const turnedEnds = (path: Path, start: Point, end: Point): number =>
   Math.abs(angleBetween(startTangent(path), start)) + Math.abs(angleBetween(endTangent(path), end));
-
-/** rad: how much a line turns in all, its corners included. */
-function turning(path: Path): number {
-  const directions = path.segments.flatMap(s => Array.from({ length: 17 }, (_, i) => tangentAt(s, i / 16)));
-  return directions.slice(1).reduce((sum, d, i) => sum + Math.abs(angleBetween(directions[i]!, d)), 0);
-}

@@ -1,81 +1,78 @@
 import {
   angleBetween,
+  distance,
   endTangent,
+  isLine,
+  line,
   type Path,
-  PatternError,
   type Point,
+  pathEnd,
   pathLength,
+  pathOf,
+  pathStart,
   segmentLength,
   startTangent,
-  tangentAt,
+  tangentAlong,
   tolerances,
 } from '@paperhinge/geometry';
 import { apartBetween } from './apart.js';
+import { type BrokenPlace, type BrokenPlaces, brokenPlaces } from './broken-places.js';
 import type { WantedEnd, WantedEnds } from './ends.js';
 import { fairThroughout } from './fair-throughout.js';
-import { type Blend, blendedAt } from './local-blend.js';
+import { type Blend, blendedAt, type FailedBlend } from './local-blend.js';
 
 /** A line after truing. */
 export interface Trued {
   readonly path: Path;
-  /** mm: the farthest that the new line lies from the old. */
-  readonly movedMm: number;
   readonly left: readonly LeftOver[];
 }
 
 /** A place that was not trued. */
 export interface LeftOver {
-  readonly what: string;
+  readonly what: 'kink' | 'step' | 'corner' | WantedEnd['what'];
+  /** mm from the line's start. */
   readonly alongMm: number;
   readonly angleDeg: number;
-  readonly why: string;
-  readonly remedy: string;
+  /** mm that the limit would have to be; absent where nothing is to be done. */
+  readonly needMm?: number;
 }
 
 /**
- * A fair line in place of a broken one: first one curve for the whole line, and where none keeps the limit, a blend
- * at each broken place by itself.
- * @throws PatternError `truing-limit`: the limit is no length over 0
+ * A fair line in place of a broken one: the straight line for a broken straight one; else one curve for the whole
+ * line, and where none keeps the limit, a blend at each broken place by itself.
+ * @param within mm the new line may lie from the old; a step is drawn through its middle, half its height farther
  */
 export function trueLine(path: Path, ends: WantedEnds, within: number): Trued {
-  if (!(within > 0))
-    throw new PatternError('truing-limit', {
-      message: 'Truing needs a limit over 0.',
-      remedy: 'Give how far the new line may lie from the old, such as 2 mm.',
-    });
-  const { kinks, corners } = kinksOf(path);
-  const needed = kinks.length > 0 || ends.start?.needed === true || ends.end?.needed === true;
-  const meant = corners.map(leftCorner);
-  if (!needed) return { path, movedMm: 0, left: meant };
-  if (corners.length === 0) {
-    const fair = fairThroughout(path, directionsFor(path, ends), within);
-    if (fair) return { ...fair, left: [] };
+  const broken = brokenPlaces(path);
+  const left = broken.corners.map(leftCorner);
+  const endsNeeded = ends.start?.needed === true || ends.end?.needed === true;
+  if (broken.places.length === 0 && !endsNeeded) return { path, left };
+  const stepped = broken.places.some(p => p.stepMm > 0);
+  if (broken.corners.length === 0) {
+    const straight = endsNeeded ? undefined : straightened(path, broken, within);
+    if (straight) return { path: straight, left };
+    // A line that is straight but for its ends is bent there alone, and a step is drawn where it is.
+    const whole =
+      stepped || broken.places.length === 0
+        ? undefined
+        : fairThroughout(path, directionsFor(path, ends), within);
+    if (whole) return { path: whole, left };
   }
-  return blended(path, ends, kinks, corners, within, meant);
+  return blended(path, ends, broken, within, left);
 }
 
-interface Turn {
-  readonly alongMm: number;
-  readonly turn: number;
-}
+/** mm the line may move at a step: it is drawn through the middle, which half of the step's height more allows. */
+const stepLimit = ({ stepMm }: BrokenPlace, within: number): number =>
+  stepMm <= tolerances.stepReach ? within + stepMm / 2 : within;
 
-/** Turns between a line's segments that show: those to be trued, and those so sharp that they are meant. */
-function kinksOf(path: Path): { readonly kinks: readonly Turn[]; readonly corners: readonly Turn[] } {
-  const lasting = path.segments.filter(s => segmentLength(s) > tolerances.joiningGap);
-  let along = 0;
-  const turns = lasting.slice(1).map((segment, i): Turn => {
-    along += segmentLength(lasting[i]!);
-    return { alongMm: along, turn: angleBetween(tangentAt(lasting[i]!, 1), tangentAt(segment, 0)) };
-  });
-  const shown = turns.filter(t => Math.abs(t.turn) > tolerances.kinkTurn);
-  return {
-    kinks: shown.filter(t => Math.abs(t.turn) <= sharpest),
-    corners: shown.filter(t => Math.abs(t.turn) > sharpest),
-  };
+/** The straight line between the ends of one that is straight but for what broke it, if it lies near enough. */
+function straightened(path: Path, { places }: BrokenPlaces, within: number): Path | undefined {
+  const straight = path.segments.every(s => isLine(s) || segmentLength(s) <= tolerances.joiningGap);
+  if (!straight) return undefined;
+  const chord = pathOf(line(pathStart(path), pathEnd(path)));
+  const limit = Math.max(within, ...places.map(p => stepLimit(p, within)));
+  return apartBetween(path, chord) <= limit ? chord : undefined;
 }
-
-/** rad. A swing of more than this at one place is rare; a corner so sharp was drawn on purpose. */
-const sharpest = Math.PI / 4;
 
 /** The pairs of end directions to try, best first; an end that needs another direction gets no other. */
 function directionsFor(path: Path, { start, end }: WantedEnds): readonly (readonly [Point, Point])[] {
@@ -89,61 +86,99 @@ function directionsFor(path: Path, { start, end }: WantedEnds): readonly (readon
 function blended(
   path: Path,
   ends: WantedEnds,
-  kinks: readonly Turn[],
-  corners: readonly Turn[],
+  { places, corners }: BrokenPlaces,
   within: number,
   meant: readonly LeftOver[],
 ): Trued {
-  const length = pathLength(path);
-  // Two turns near each other are one place: a step.
-  const places = kinks.reduce<{ from: number; to: number; turn: number }[]>((list, { alongMm, turn }) => {
-    const last = list.at(-1);
-    if (last && alongMm - last.to <= tolerances.stepReach) {
-      last.to = alongMm;
-      if (Math.abs(turn) > Math.abs(last.turn)) last.turn = turn;
-    } else list.push({ from: alongMm, to: alongMm, turn });
-    return list;
-  }, []);
-  const blends: Blend[] = places.map(p => ({ from: p.from, to: p.to }));
-  const { start, end } = ends;
-  if (start?.needed) blends.unshift({ from: 0, to: 0, startDirection: start.direction });
-  if (end?.needed) blends.push({ from: length, to: length, endDirection: end.direction });
+  const blends = withEnds(
+    path,
+    ends,
+    places.map(p => blendOf(p, within)),
+    within,
+  );
   const done = blendedAt(
     path,
     blends,
-    corners.map(c => c.alongMm),
-    within,
+    corners.map(c => c.from),
   );
-  const left = done.failed.map(blend => {
-    const place = places.find(p => p.from === blend.from);
-    if (blend.startDirection && start)
-      return leftBehind(start.what, 0, Math.abs(angleBetween(startTangent(path), start.direction)));
-    if (blend.endDirection && end)
-      return leftBehind(end.what, length, Math.abs(angleBetween(endTangent(path), end.direction)));
-    return leftBehind(
-      place && place.to > place.from ? 'stepped' : 'kinked',
-      blend.from,
-      Math.abs(place?.turn ?? 0),
-    );
-  });
-  const movedMm = done.path === path ? 0 : apartBetween(path, done.path);
-  return { path: done.path, movedMm, left: [...meant, ...left] };
+  const left = done.failed.map(failed => leftBehind(path, ends, places, failed));
+  return { path: done.path, left: [...meant, ...left] };
 }
+
+const blendOf = (place: BrokenPlace, within: number): Blend => ({
+  from: place.from,
+  to: place.to,
+  limit: within,
+  ...(place.stepMm > 0 ? { stepLimit: stepLimit(place, within) } : {}),
+});
+
+/**
+ * The blends with those that the ends need. What is broken so near to an end that hardly any line is left beyond it
+ * is drawn on to the end in one, in the direction wanted there, else as the line came.
+ */
+function withEnds(
+  path: Path,
+  { start, end }: WantedEnds,
+  places: readonly Blend[],
+  within: number,
+): readonly Blend[] {
+  const length = pathLength(path);
+  const blends = [...places];
+  const first = blends[0];
+  if (first && first.from <= shortEnd) {
+    const direction = start?.direction ?? tangentAlong(path, Math.min(first.to + shortEnd, length));
+    blends[0] = { ...first, from: 0, startDirection: direction };
+  } else if (start?.needed)
+    blends.unshift({ from: 0, to: 0, startDirection: start.direction, limit: within, ...bendOf(path) });
+  const last = blends.at(-1);
+  if (last && last.to > 0 && length - last.to <= shortEnd) {
+    const direction = end?.direction ?? tangentAlong(path, Math.max(last.from - shortEnd, 0));
+    blends[blends.length - 1] = { ...last, to: length, endDirection: direction };
+  } else if (end?.needed)
+    blends.push({ from: length, to: length, endDirection: end.direction, limit: within, ...bendOf(path) });
+  return blends;
+}
+
+/** mm. A rest of a line shorter than this, beyond its last broken place, shows no direction of its own. */
+const shortEnd = 3;
+
+/** A straight line is bent near its end alone; a curve may be redrawn as far as the limit lets it. */
+const bendOf = (path: Path): { readonly reach?: number } =>
+  distance(pathStart(path), pathEnd(path)) >= pathLength(path) - tolerances.joiningGap ||
+  path.segments.every(isLine)
+    ? { reach: 2 * tolerances.blendReach }
+    : {};
 
 const degrees = (angle: number): number => (Math.abs(angle) * 180) / Math.PI;
 
-const leftBehind = (what: string, alongMm: number, angle: number): LeftOver => ({
-  what,
-  alongMm,
-  angleDeg: degrees(angle),
-  why: 'a fair line would lie farther from it than the limit allows',
-  remedy: 'Allow the truing more, or redraw the line by hand.',
-});
+function leftBehind(
+  path: Path,
+  { start, end }: WantedEnds,
+  places: readonly BrokenPlace[],
+  { blend, needMm }: FailedBlend,
+): LeftOver {
+  const place = places.find(p => p.from === blend.from || p.to === blend.to);
+  const need = Number.isFinite(needMm) ? { needMm } : {};
+  if (place)
+    return {
+      what: place.stepMm > 0 ? 'step' : 'kink',
+      alongMm: place.from,
+      angleDeg: degrees(place.turn),
+      ...need,
+    };
+  const atStart = blend.startDirection !== undefined;
+  const wanted = (atStart ? start : end)!;
+  const present = atStart ? startTangent(path) : endTangent(path);
+  return {
+    what: wanted.what,
+    alongMm: blend.from,
+    angleDeg: degrees(angleBetween(present, wanted.direction)),
+    ...need,
+  };
+}
 
-const leftCorner = ({ alongMm, turn }: Turn): LeftOver => ({
-  what: 'with its corner',
-  alongMm,
+const leftCorner = ({ from, turn }: BrokenPlace): LeftOver => ({
+  what: 'corner',
+  alongMm: from,
   angleDeg: degrees(turn),
-  why: 'so sharp a corner is taken to be meant',
-  remedy: 'Redraw it by hand if it is not.',
 });

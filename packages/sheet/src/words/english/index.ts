@@ -16,6 +16,7 @@ import { pattern } from './pattern.js';
 import { patternDrawings } from './pattern-drawings.js';
 import { photo } from './photo.js';
 import { sheet } from './sheet.js';
+import { truing } from './truing.js';
 import { verb } from './verb.js';
 
 /** What the project says, in English. */
@@ -29,6 +30,7 @@ export const english: Catalogue = {
     ...patternDrawings,
     ...photo,
     ...verb,
+    ...truing,
     ...edit,
     ...became,
     ...hinge,

@@ -39,7 +39,8 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
   },
   true: {
     does: 'Streicht Kanten mit Stufen oder Knicken glatt aus, höchstens ein Grenzmaß von der alten Linie entfernt; beide Enden bleiben.',
-    sentence: '{edges} ausstreichen[, höchstens um {within} bewegt]',
+    sentence:
+      '{edges} ausstreichen[, höchstens um {within} bewegt][, gerade: {straight}][, von {from}][, bis {to}]',
   },
   'set allowance': {
     does: 'Gibt Kanten eine andere Naht- oder Saumzugabe. Die Nahtlinie bleibt, die Schnittlinie wandert.',

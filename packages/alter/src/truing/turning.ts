@@ -1,0 +1,7 @@
+import { angleBetween, type Path, tangentAt } from '@paperhinge/geometry';
+
+/** rad: how much a line turns in all, back and forth and at its corners. */
+export function turningOf(path: Path): number {
+  const directions = path.segments.flatMap(s => Array.from({ length: 17 }, (_, i) => tangentAt(s, i / 16)));
+  return directions.slice(1).reduce((sum, d, i) => sum + Math.abs(angleBetween(directions[i]!, d)), 0);
+}
