@@ -3,11 +3,14 @@ import {
   at,
   compose,
   edgePath,
+  girthsAtLevels,
   hemSweep,
   levelAcross,
   levelGirths,
   type Path,
   type Pattern,
+  type Piece,
+  type PieceLine,
   pathLength,
   pathOf,
   pieceNamed,
@@ -17,7 +20,7 @@ import {
   translation,
 } from '@paperhinge/geometry';
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { dart, level, patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';
 import { shiftPattern } from '../../support/shift.js';
 
@@ -286,6 +289,201 @@ test('front and back of a trouser leg are a tube at the thigh, and half of the h
     ],
   );
   expect(girthsOf(pattern)).toEqual({ hip: 2 * 540, thigh: 540 });
+});
+
+/** Girths to the nanometre: sums of arc lengths carry rounding. */
+const roundedGirths = (pattern: Pattern) =>
+  girthsAtLevels(pattern).map(g => ({ ...g, girthMm: Math.round(g.girthMm * 1e6) / 1e6 }));
+
+/** A panel of a leg: waist, crotch curve (square here) and inseam on its left, outseam on its right. */
+const leg = (name: string, width: number, lines: readonly PieceLine[], more: Partial<Piece> = {}): Piece => ({
+  ...pieceOf(
+    name,
+    [
+      side('waist', [
+        [0, 0],
+        [width, 0],
+      ]),
+      side('outseam', [
+        [width, 0],
+        [width, 900],
+      ]),
+      side(
+        'hem',
+        [
+          [width, 900],
+          [0, 900],
+        ],
+        { kind: 'hem' },
+      ),
+      side('inseam', [
+        [0, 900],
+        [-50, 250],
+      ]),
+      side('crotch', [
+        [-50, 250],
+        [0, 200],
+        [0, 0],
+      ]),
+    ],
+    { lines, cutting: { count: 2, mirrored: true } },
+  ),
+  ...more,
+});
+const legSeams = [
+  seam('crotch', ['front.crotch', '-back.crotch'], ['front.crotch', '-back.crotch']),
+  seam('outseam', ['front.outseam'], ['back.outseam']),
+  seam('inseam', ['front.inseam'], ['back.inseam']),
+];
+const legs = (lines: (width: number) => readonly PieceLine[], more: Partial<Piece> = {}) =>
+  patternOf([leg('front', 240, lines(240), more), leg('back', 300, lines(300), more)], legSeams);
+
+describe('a leg', () => {
+  test('is one leg at the corner of crotch and inseam, both above it', () => {
+    const at250 = legs(width => [level('thigh', [-50, 250], [width, 250])]);
+    expect(roundedGirths(at250)).toMatchObject([
+      { level: 'thigh', girthMm: 640, limb: true, pieces: ['front', 'back'] },
+    ]);
+    expect(roundedGirths(legs(width => [level('hip', [0, 150], [width, 150])]))).toMatchObject([
+      { level: 'hip', girthMm: 1080, limb: false },
+    ]);
+  });
+  test('whose level ends on the crotch, near the corner, runs to the corner', () => {
+    // 3 mm above the corner the level ends on the crotch; taken to the corner it slants by those 3 mm.
+    const near = legs(width => [level('thigh', [0, 247], [width, 247])]);
+    const [thigh] = girthsAtLevels(near);
+    expect(thigh!.limb).toBe(true);
+    expect(thigh!.girthMm).toBeCloseTo(Math.hypot(290, 3) + Math.hypot(350, 3), 6);
+  });
+  test('whose level ends on the crotch, farther from the corner than an inch, is measured over both', () => {
+    const high = legs(width => [level('seat', [-20, 224], [width, 224])]);
+    expect(roundedGirths(high)).toMatchObject([{ limb: false }]);
+    expect(roundedGirths(high)[0]!.girthMm).toBeCloseTo(2 * (240 + 300 + 2 * 24), 6);
+  });
+  test('is one of the pair where its seams are not listed and its role says that it is a leg', () => {
+    const pattern = legs(width => [level('knee', [0, 600], [width, 600])], { role: 'trouser' });
+    const across = (width: number) => width + (50 * 300) / 650;
+    const girth = { girthMm: expect.closeTo(across(240) + across(300), 6), limb: true };
+    expect(roundedGirths({ ...pattern, seams: [] })).toMatchObject([girth]);
+    const plain = legs(width => [level('knee', [0, 600], [width, 600])]);
+    expect(roundedGirths({ ...plain, seams: [] })).toMatchObject([
+      { girthMm: expect.closeTo(2 * (across(240) + across(300)), 6), limb: false },
+    ]);
+  });
+});
+
+describe('panels sewn to themselves', () => {
+  const gore = (count: number, more: Partial<Piece> = {}, mirrored = false) => {
+    const piece = rectangle('gore', 100, 500, {
+      lines: [level('hip', [0, 200], [100, 200])],
+      cutting: { count, mirrored },
+    });
+    return patternOf([{ ...piece, ...more }], [seam('panels', ['gore.right'], ['-gore.left'])]);
+  };
+  test.each([3, 6, 8])('%d gores go round together', count => {
+    expect(roundedGirths(gore(count))).toMatchObject([{ girthMm: 100 * count, limb: false }]);
+    expect(roundedGirths(gore(count, {}, true))).toMatchObject([{ girthMm: 100 * count, limb: false }]);
+  });
+  test('two that are alike go round together, two that mirror each other are limbs', () => {
+    expect(roundedGirths(gore(2))).toMatchObject([{ girthMm: 200, limb: false }]);
+    expect(roundedGirths(gore(2, {}, true))).toMatchObject([{ girthMm: 100, limb: true }]);
+  });
+  test('unless their role says which', () => {
+    expect(roundedGirths(gore(2, { role: 'sleeve' }))).toMatchObject([{ girthMm: 100, limb: true }]);
+    expect(roundedGirths(gore(2, { role: 'skirt' }, true))).toMatchObject([{ girthMm: 200, limb: false }]);
+  });
+});
+
+test('a sleeve cut on the fold is one sleeve', () => {
+  const sleeve = {
+    ...half('sleeve', 150, [level('elbow', [0, 100], [150, 100])]),
+    cutting: { count: 2, mirrored: false, fabric: 'main' },
+  };
+  const pattern = patternOf([sleeve], [seam('underarm', ['sleeve.side'], ['sleeve.side'])]);
+  expect(roundedGirths(pattern)).toMatchObject([{ girthMm: 300, limb: true }]);
+});
+
+test('sleeves drawn for left and right are each one, and the narrower is told', () => {
+  const sleeve = (name: string, width: number) =>
+    rectangle(name, width, 400, { lines: [level('elbow', [0, 100], [width, 100])] });
+  const pattern = patternOf(
+    [sleeve('left', 320), sleeve('right', 310)],
+    ['left', 'right'].map(name => seam(name, [`${name}.right`], [`-${name}.left`])),
+  );
+  expect(roundedGirths(pattern)).toMatchObject([{ girthMm: 310, limb: true }]);
+});
+
+describe('a body in four', () => {
+  const body = (name: string, more: Partial<Piece> = {}): Piece => ({
+    ...half(name, 240),
+    cutting: { count: 1, mirrored: false, fabric: 'main' },
+    ...more,
+  });
+  test('on the fold and joined at its sides is one ring', () => {
+    const pattern = patternOf([body('front'), body('back')], [seam('side', ['front.side'], ['back.side'])]);
+    expect(roundedGirths(pattern)).toMatchObject([{ girthMm: 960, limb: false }]);
+  });
+  test('open at the front is not closed, and counts all the same', () => {
+    const open = rectangle('front', 240, 300, {
+      lines: [level('waist', [0, 100], [240, 100])],
+      cutting: { count: 2, mirrored: true },
+    });
+    const pattern = patternOf([open, body('back')], [seam('side', ['front.right'], ['back.side'])]);
+    expect(roundedGirths(pattern)).toMatchObject([{ girthMm: 960, limb: false }]);
+  });
+});
+
+describe('over pleats', () => {
+  const pleated = (stitched: number, y: number) =>
+    pieceOf(
+      'front',
+      [
+        side('top', [
+          [0, 0],
+          [100, 0],
+        ]),
+        {
+          type: 'pleat',
+          name: 'tuck',
+          kind: 'tuck',
+          mouth: polyline(at(100, 0), at(140, 0)),
+          towards: 'start',
+          stitched,
+        },
+        side('top', [
+          [140, 0],
+          [240, 0],
+        ]),
+        side('side', [
+          [240, 0],
+          [240, 300],
+        ]),
+        side(
+          'hem',
+          [
+            [240, 300],
+            [0, 300],
+          ],
+          { kind: 'hem' },
+        ),
+        side(
+          'centre',
+          [
+            [0, 300],
+            [0, 0],
+          ],
+          { kind: 'fold' },
+        ),
+      ],
+      { lines: [level('waist', [0, y], [240, y])] },
+    );
+  test.each([
+    [80, 79, 200],
+    [80, 81, 240],
+    [0, 10, 240],
+  ])('stitched %d mm down, a level %d mm down is %d mm', (stitched, y, lengthMm) => {
+    expect(levelAcross(pleated(stitched, y), 'waist').lengthMm).toBeCloseTo(lengthMm, 9);
+  });
 });
 
 test('hems that run on across seams are one sweep', () => {
