@@ -11,6 +11,7 @@ export type { Parameters } from './fields/of-verb.js';
 export type { Job, JobPages, JobWishes } from './job.js';
 export { doJob } from './job.js';
 export { sheetJsonSchema } from './json-schema.js';
+export { laidOver, withLateOpenings } from './laid-over.js';
 export { pageOptions, paperWord } from './page-options.js';
 export type { Hideable, PrintArguments, PrintWishes, SheetPaper } from './print-wishes.js';
 export { hideable, readPrintWishes } from './print-wishes.js';
@@ -28,8 +29,8 @@ export type { SheetTellings } from './tellings.js';
 // words: what is said to a maker, by language and unit
 export type { Catalogue, Sentences, Tellings, Told } from './words/catalogue.js';
 export { english } from './words/english/index.js';
-export type { Language } from './words/languages.js';
-export { catalogueOf, languages } from './words/languages.js';
+export type { Language, VerbWords } from './words/languages.js';
+export { catalogueOf, languages, verbWordsOf } from './words/languages.js';
 export type { Grammar, Say } from './words/say.js';
 export type { Entries, Words } from './words/words.js';
 export { wordsOf } from './words/words.js';

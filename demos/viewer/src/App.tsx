@@ -1,0 +1,103 @@
+import type { Where } from '@paperhinge/geometry';
+import { For, Index, onCleanup, onMount, Show } from 'solid-js';
+import { createGarment, demo } from './job/garment.js';
+import { AndThen } from './sheet/AndThen.jsx';
+import { DoesItSew, ForWhom, HowToMakeIt, OfWhatCloth, ToTakeAway } from './sheet/Headings.jsx';
+import { Step } from './sheet/Step.jsx';
+import { Thread } from './sheet/Thread.jsx';
+import { Table } from './table/Table.jsx';
+import { pageWords } from './words.js';
+
+/** One written sheet, one table. */
+export function App() {
+  const garment = createGarment();
+  const say = () => pageWords[garment.language()];
+  const view = garment.engine.view;
+  let list: HTMLOListElement | undefined;
+  let fly: (where: Where) => void = () => {};
+  const title = () => String(garment.values().title ?? view()?.pattern ?? '');
+  const keys = (event: KeyboardEvent) => {
+    if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z') return;
+    if (event.target instanceof HTMLTextAreaElement || event.target instanceof HTMLInputElement) return;
+    event.preventDefault();
+    if (event.shiftKey) garment.history.redo();
+    else garment.history.undo();
+  };
+  onMount(() => document.addEventListener('keydown', keys));
+  onCleanup(() => document.removeEventListener('keydown', keys));
+
+  return (
+    <div class="page" lang={garment.language()}>
+      <main class="sheet">
+        <div class="written">
+          <header>
+            <h1>{title()}</h1>
+            <p class="soft">
+              {say().from} {view()?.pattern} · {garment.saved() === 'kept' ? say().kept : say().notKept}
+            </p>
+          </header>
+          <Show when={garment.engine.refused()}>
+            <p class="refused" role="alert">
+              ▲ {garment.engine.refused()}
+            </p>
+          </Show>
+          <ForWhom garment={garment} />
+          <OfWhatCloth garment={garment} />
+          <section aria-labelledby="alter">
+            <h2 id="alter">{say().alter}</h2>
+            <div class="threaded">
+              <ol class="steps" ref={list}>
+                <Index each={garment.steps()}>
+                  {(step, i) => <Step garment={garment} step={step()} index={i} />}
+                </Index>
+              </ol>
+              <Thread garment={garment} list={() => list} />
+            </div>
+            <AndThen garment={garment} />
+            <p class="doings always">
+              <button
+                type="button"
+                disabled={garment.history.history().past.length === 0}
+                onClick={garment.history.undo}
+              >
+                {say().undo}
+              </button>
+              <button
+                type="button"
+                disabled={garment.history.history().future.length === 0}
+                onClick={garment.history.redo}
+              >
+                {say().redo}
+              </button>
+            </p>
+          </section>
+          <DoesItSew garment={garment} fly={where => fly(where)} />
+          <HowToMakeIt garment={garment} />
+          <ToTakeAway garment={garment} />
+          <p class="soft">
+            {say().stays}{' '}
+            <button type="button" class="plain" onClick={() => garment.load(demo)}>
+              {say().restart}
+            </button>
+          </p>
+        </div>
+        <footer class="verdict" aria-live="polite" data-milliseconds={view()?.milliseconds.toFixed(1)}>
+          <For each={view()?.verdict}>
+            {({ strong, text, tone, where }) => (
+              <button type="button" class={tone} onClick={() => where && fly(where)}>
+                {tone === 'sound' ? '' : '▲ '}
+                <strong>{strong}</strong> {text}
+              </button>
+            )}
+          </For>
+        </footer>
+      </main>
+      <Table
+        garment={garment}
+        onReady={to => {
+          fly = to;
+        }}
+      />
+    </div>
+  );
+}

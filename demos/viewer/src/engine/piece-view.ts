@@ -1,0 +1,177 @@
+import {
+  add,
+  boundsOfPath,
+  containsPoint,
+  cuttingLine,
+  dartsOf,
+  type Edge,
+  edgeNames,
+  edgePath,
+  foldEdgeOf,
+  joined,
+  leftOf,
+  outlinePath,
+  type Path,
+  type Pattern,
+  type Piece,
+  pathLength,
+  pathOf,
+  pleatsOf,
+  pointAlong,
+  scale,
+  signedArea,
+  tangentAlong,
+  toPathData,
+} from '@paperhinge/geometry';
+import type { Words } from '@paperhinge/sheet';
+import type { Box, Part, PieceView } from './view.js';
+
+/** mm: half the length of a notch as it is drawn. */
+const notchReach = 4;
+/** mm: three decimals are finer than any screen. */
+const data = (path: Path): string => toPathData(path).replace(/(\.\d{2})\d+/g, '$1');
+
+export function pieceView(
+  piece: Piece,
+  pattern: Pattern,
+  before: Piece | undefined,
+  words: Words,
+): PieceView {
+  const cut = cuttingLine(piece, pattern).path;
+  const stitching = outlinePath(piece.outline);
+  const was = before && outlinePath(before.outline);
+  const { min, max } = boundsOfPath(cut);
+  const box: Box = [min.x, min.y, max.x - min.x, max.y - min.y];
+  return {
+    name: piece.name,
+    title: piece.title || piece.name,
+    cut: cutWords(piece, words),
+    box,
+    room: was ? around(box, was) : box,
+    cutting: data(cut),
+    stitching: data(stitching),
+    parts: [
+      ...edges(piece, before, words),
+      ...darts(piece, words),
+      ...pleats(piece, words),
+      ...lines(piece),
+      ...notches(piece),
+      ...marks(piece),
+    ],
+    middle: titlePlace(piece, stitching, box),
+    before: was && data(was) !== data(stitching) ? data(was) : '',
+    told: `${words.say.number(Math.abs(signedArea(stitching)) / 1e6, 3)} m²`,
+  };
+}
+
+/** A box grown to hold a path. */
+function around([x, y, width, height]: Box, path: Path): Box {
+  const { min, max } = boundsOfPath(path);
+  const left = Math.min(x, min.x),
+    top = Math.min(y, min.y);
+  return [left, top, Math.max(x + width, max.x) - left, Math.max(y + height, max.y) - top];
+}
+
+/** Candidates for the title's place, and how finely lines are looked at: mm. */
+const grid = 14,
+  sample = 12;
+
+/** The place within the piece that lies farthest from its outline and from what is drawn on it, the middle preferred. */
+function titlePlace(piece: Piece, stitching: Path, [x, y, width, height]: Box): readonly [number, number] {
+  const points = [stitching, ...piece.lines.map(l => l.path)].flatMap(path => {
+    const length = pathLength(path);
+    const count = Math.ceil(length / sample);
+    return Array.from({ length: count + 1 }, (_, i) =>
+      pointAlong(path, Math.min(length, (i * length) / count)),
+    );
+  });
+  let best: readonly [number, number] = [x + width / 2, y + height / 2],
+    most = Number.NEGATIVE_INFINITY;
+  for (let i = 1; i < grid; i++)
+    for (let k = 1; k < grid; k++) {
+      const at = { x: x + (width * i) / grid, y: y + (height * k) / grid };
+      if (!containsPoint(stitching, at)) continue;
+      // A title is broader than high: nearness above and below counts more than at the sides.
+      const room = Math.min(...points.map(p => Math.hypot((p.x - at.x) * 0.6, (p.y - at.y) * 1.4)));
+      const off = Math.hypot(at.x - x - width / 2, at.y - y - height * 0.55);
+      if (room - off * 0.12 > most) [best, most] = [[at.x, at.y], room - off * 0.12];
+    }
+  return best;
+}
+
+function cutWords({ cutting, outline }: Piece, words: Words): string {
+  const fold = outline.parts.some(p => p.type === 'edge' && p.kind === 'fold');
+  const { count, mirrored } = cutting;
+  return words.language === 'de'
+    ? `${count} × zuschneiden${fold ? ' im Bruch' : mirrored ? ', gegengleich' : ''}`
+    : `cut ${count}${fold ? ' on the fold' : mirrored ? ', mirrored' : ''}`;
+}
+
+const edges = (piece: Piece, before: Piece | undefined, words: Words): readonly Part[] =>
+  edgeNames(piece).map(name => {
+    const parts = piece.outline.parts.filter((p): p is Edge => p.type === 'edge' && p.name === name);
+    const length = parts.reduce((sum, p) => sum + pathLength(p.path), 0);
+    const had = before && edgeNames(before).includes(name) ? pathLength(edgePath(before, name)) : undefined;
+    const { kind, allowance } = parts[0]!;
+    const say = words.say;
+    const german = words.language === 'de';
+    const told = [
+      say.length(length),
+      ...(had !== undefined && Math.abs(had - length) > 0.05
+        ? [`${german ? 'war' : 'was'} ${say.length(had)}`]
+        : []),
+      ...(allowance > 0
+        ? [
+            `${kind === 'hem' ? (german ? 'Saum' : 'turned up') : german ? 'Zugabe' : 'allowance'} ${say.allowance(allowance)}`,
+          ]
+        : []),
+      ...(kind === 'fold' ? [german ? 'Bruch' : 'on the fold'] : []),
+    ].join(' · ');
+    return { kind: 'edge', name, path: parts.map(p => data(p.path)).join(' '), told, sort: kind };
+  });
+
+const darts = (piece: Piece, words: Words): readonly Part[] =>
+  dartsOf(piece).map(dart => {
+    const [a, b] = dart.legs.map(pathLength);
+    const told = words.say.list([words.say.length(a!), words.say.length(b!)]);
+    return { kind: 'dart', name: dart.name, path: data(joined(...dart.legs)), told, sort: 'dart' };
+  });
+
+const pleats = (piece: Piece, words: Words): readonly Part[] =>
+  pleatsOf(piece).map(({ name, mouth, kind }) => ({
+    kind: 'pleat',
+    name,
+    path: data(mouth),
+    told: words.say.length(pathLength(mouth)),
+    sort: kind,
+  }));
+
+const lines = (piece: Piece): readonly Part[] =>
+  piece.lines.map(({ name, kind, path }) => ({ kind: 'line', name, path: data(path), told: '', sort: kind }));
+
+const notches = (piece: Piece): readonly Part[] =>
+  piece.notches.map((notch, i) => {
+    const path = edgePath(piece, notch.edge);
+    const p = pointAlong(path, notch.at);
+    const across = scale(leftOf(tangentAlong(path, notch.at)), notchReach);
+    const mark = pathOf([add(p, scale(across, -1)), add(p, across)]);
+    return {
+      kind: 'notch',
+      name: notch.name ?? `${notch.edge} ${i + 1}`,
+      path: data(mark),
+      told: '',
+      sort: notch.style,
+    };
+  });
+
+const marks = (piece: Piece): readonly Part[] =>
+  piece.marks.map(({ name, kind, at: { x, y } }) => ({
+    kind: 'mark',
+    name,
+    path: `M${x - 3},${y} L${x + 3},${y} M${x},${y - 3} L${x},${y + 3}`,
+    told: '',
+    sort: kind,
+  }));
+
+/** Whether only half of a piece is drawn. */
+export const isHalf = (piece: Piece): boolean => foldEdgeOf(piece) !== undefined;

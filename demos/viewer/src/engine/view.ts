@@ -1,0 +1,116 @@
+import type { ToldFinding, Where } from '@paperhinge/geometry';
+
+/** A thing on the table that can be touched. */
+export interface Touched {
+  readonly kind: 'piece' | 'edge' | 'dart' | 'pleat' | 'line' | 'mark' | 'notch' | 'table';
+  readonly piece?: string;
+  readonly name?: string;
+}
+
+/** One drawn part of a piece, as SVG path data in the piece's own mm. */
+export interface Part {
+  readonly kind: 'edge' | 'dart' | 'pleat' | 'line' | 'notch' | 'mark';
+  readonly name: string;
+  readonly path: string;
+  /** What the slip says of it, in the reader's words. */
+  readonly told: string;
+  /** Kind of an edge or line: `fold`, `hem`, `grain`, `level` … */
+  readonly sort: string;
+}
+
+export type Box = readonly [x: number, y: number, width: number, height: number];
+
+export interface PieceView {
+  readonly name: string;
+  readonly title: string;
+  /** "cut 1 on the fold". */
+  readonly cut: string;
+  /** Of what is cut. */
+  readonly box: Box;
+  /** Room on the table: what is cut, and what it was before. */
+  readonly room: Box;
+  readonly cutting: string;
+  readonly stitching: string;
+  readonly parts: readonly Part[];
+  /** Where its title stands. */
+  readonly middle: readonly [number, number];
+  /** The stitching line as it was before the steps; empty where it is new or unchanged. */
+  readonly before: string;
+  /** "0.3 m²" and the like. */
+  readonly told: string;
+}
+
+/** What came of one step. */
+export interface StepView {
+  readonly did: string;
+  readonly findings: readonly ToldFinding[];
+  readonly fault?: string;
+}
+
+/** What stands at the foot of the sheet. */
+export interface Verdict {
+  readonly text: string;
+  readonly strong: string;
+  readonly tone: 'sound' | 'care' | 'fault';
+  readonly where?: Where;
+}
+
+/** One line of a list that is read: a seam, a job of the making. */
+export interface Row {
+  readonly text: string;
+  readonly detail: string;
+  readonly tone: 'sound' | 'care' | 'fault';
+  readonly where?: Where;
+}
+
+/** Everything the page shows, worked out away from it. */
+export interface View {
+  readonly pattern: string;
+  readonly pieces: readonly PieceView[];
+  readonly steps: readonly StepView[];
+  readonly verdict: readonly Verdict[];
+  readonly seams: readonly Row[];
+  readonly findings: readonly ToldFinding[];
+  readonly making: readonly Row[];
+  readonly cautions: readonly string[];
+  /** Names to choose from, by kind, at each step: what the pattern has before it. */
+  readonly names: readonly Names[];
+  /** Errors of the sheet's text, each with its line. */
+  readonly errors: readonly { readonly line: number; readonly text: string }[];
+  readonly milliseconds: number;
+}
+
+export interface Names {
+  readonly pieces: readonly string[];
+  readonly edges: Readonly<Record<string, readonly string[]>>;
+  readonly darts: Readonly<Record<string, readonly string[]>>;
+  readonly lines: Readonly<Record<string, readonly string[]>>;
+  readonly marks: Readonly<Record<string, readonly string[]>>;
+  readonly seams: readonly string[];
+  readonly fabrics: readonly string[];
+}
+
+/** What the page asks for: the sheet as it stands, done up to a step. */
+export interface Ask {
+  readonly id: number;
+  readonly sheet: string;
+  readonly pattern: string;
+  readonly patternName: string;
+  /** How many steps are done; the others are told as they stand. */
+  readonly needle: number;
+  readonly unit: 'mm' | 'cm' | 'in';
+  readonly language: 'en' | 'de';
+}
+/** What is made for the maker to take away. */
+export interface TakeAway {
+  readonly id: number;
+  readonly take: 'svg' | 'report' | 'record' | 'pdf';
+  readonly paper?: string;
+}
+export type Answer =
+  | { readonly id: number; readonly view: View }
+  | {
+      readonly id: number;
+      readonly file: { readonly name: string; readonly type: string; readonly bytes: Uint8Array };
+    }
+  | { readonly id: number; readonly refused: string };

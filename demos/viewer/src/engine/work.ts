@@ -1,0 +1,232 @@
+import { bandStretch, cautionsFor, easeFindings, orderOfWork, overTheHead, verbs } from '@paperhinge/alter';
+import {
+  checkPattern,
+  dartsOf,
+  edgeNames,
+  type Finding,
+  hemSweep,
+  measurePattern,
+  type Pattern,
+  PatternError,
+  readPattern,
+  type ToldFinding,
+} from '@paperhinge/geometry';
+import {
+  applyStep,
+  type Catalogue,
+  faultsIn,
+  laidOver,
+  readSheet,
+  type Sheet,
+  type State,
+  type Step,
+  stateOf,
+  type Words,
+  wordsOf,
+} from '@paperhinge/sheet';
+import { pieceView } from './piece-view.js';
+import type { Ask, Names, Row, StepView, Verdict, View } from './view.js';
+
+/** What was last worked out, kept for what is taken away. */
+export interface Worked {
+  readonly sheet: Sheet;
+  readonly before: Pattern;
+  readonly readFindings: readonly Finding[];
+  readonly words: Words;
+}
+
+const known = new Map<string, Step>();
+let read: { text: string; pattern: Pattern; findings: readonly Finding[] } | undefined;
+
+/** The pattern of a text; read again only when it is another. */
+function patternOf(text: string, file: string, sheet: Sheet) {
+  const key = `${JSON.stringify(sheet.pieces)}${text}`;
+  if (read?.text !== key) read = { text: key, ...readPattern(text, { file, pieces: sheet.pieces }) };
+  return read;
+}
+
+/** The same step is the same object as before, so that what is known of it is not done again. */
+const sameObject = (step: Step): Step => {
+  const key = JSON.stringify(step);
+  const have = known.get(key) ?? step;
+  known.set(key, have);
+  return have;
+};
+
+let lastLaid: { key: string; read: Pattern; pattern: Pattern } | undefined;
+
+/** The pattern with what the sheet says of its cloths laid over it; the same object as long as nothing of that changes. */
+function laid(read: Pattern, sheet: Sheet): Pattern {
+  const { steps, stepPlaces, places, print, title, ...rest } = sheet;
+  const key = JSON.stringify(rest);
+  if (lastLaid?.key !== key || lastLaid.read !== read)
+    lastLaid = { key, read, pattern: laidOver(read, sheet) };
+  return lastLaid.pattern;
+}
+
+/** Does the sheet up to the needle, and says all that the page shows of it. @throws PatternError what cannot be read */
+export function work(ask: Ask, catalogue: Catalogue): { readonly view: View; readonly worked: Worked } {
+  const started = performance.now();
+  const words = wordsOf(catalogue, ask.unit);
+  const sheet = readSheet(ask.sheet, { file: 'sheet' });
+  const { pattern, findings: readFindings } = patternOf(ask.pattern, ask.patternName, sheet);
+  const before = laid(pattern, sheet);
+  const states: State[] = [stateOf(before)];
+  const steps: StepView[] = [];
+  for (const [i, written] of sheet.steps.entries()) {
+    const state = states[i]!;
+    if (i >= ask.needle) {
+      states.push(state);
+      steps.push({ did: '', findings: [] });
+      continue;
+    }
+    try {
+      const verb = verbs.find(v => v.verb === written.verb)!;
+      const done = applyStep(state, sameObject(written), verb);
+      states.push(done.state);
+      steps.push({
+        did: done.did === undefined ? '' : words.sentence(done.did),
+        findings: done.findings.map(words.finding),
+      });
+    } catch (error) {
+      if (!(error instanceof PatternError)) throw error;
+      const [fault] = faultsIn(error);
+      const { message, remedy } = words.error(fault!);
+      states.push(state);
+      steps.push({ did: '', findings: [], fault: `${message} ${remedy}` });
+    }
+  }
+  const last = states.at(-1)!;
+  const altered = last.pattern;
+  const derived = last.derived;
+  const { order, findings: ofOrder } = orderOfWork(altered, derived, last.making);
+  const passages = overTheHead({ pattern: altered, wearer: sheet.wearer, derived });
+  const findings = [
+    ...readFindings,
+    ...checkPattern(altered),
+    ...bandStretch(altered, derived),
+    ...easeFindings(altered, sheet.wearer),
+    ...passages,
+    ...ofOrder,
+  ].map(words.finding);
+  const measures = measurePattern(altered);
+  const view: View = {
+    pattern: before.name,
+    pieces: altered.pieces.map(piece =>
+      pieceView(
+        piece,
+        altered,
+        before.pieces.find(p => p.name === piece.name),
+        words,
+      ),
+    ),
+    steps,
+    verdict: verdictOf(measures.seams, passages.map(words.finding), findings, hemSweep(altered), words),
+    seams: seamRows(measures.seams, findings, words),
+    findings: byHarm(findings),
+    making: order.map(({ text, because }) => ({
+      text: words.sentence(text),
+      detail: because.map(words.sentence).join('; '),
+      tone: 'sound',
+    })),
+    cautions: cautionsFor({ pattern: altered, wearer: sheet.wearer, derived }).map(words.sentence),
+    names: states.slice(0, -1).map(s => namesOf(s.pattern)),
+    errors: [],
+    milliseconds: performance.now() - started,
+  };
+  return { view, worked: { sheet, before, readFindings, words } };
+}
+
+const weights = { fault: 0, warning: 1, note: 2 } as const;
+const byHarm = (findings: readonly ToldFinding[]): readonly ToldFinding[] =>
+  [...findings].sort((p, q) => weights[p.severity] - weights[q.severity]);
+
+type Seams = ReturnType<typeof measurePattern>['seams'];
+
+function verdictOf(
+  seams: Seams,
+  passages: readonly ToldFinding[],
+  findings: readonly ToldFinding[],
+  sweeps: ReturnType<typeof hemSweep>,
+  words: Words,
+): readonly Verdict[] {
+  const { say, language } = words;
+  const all = Object.values(seams),
+    matching = all.filter(s => s.matches).length;
+  const de = language === 'de';
+  const head = passages.find(f => f.code.startsWith('head-'));
+  const notes = findings.filter(f => f.severity === 'note').length,
+    warnings = findings.filter(f => f.severity === 'warning').length;
+  const bad = findings.find(f => f.code === 'seam-does-not-match');
+  return [
+    {
+      strong: de ? `${matching} von ${all.length}` : `${matching} of ${all.length}`,
+      text: de ? 'Nähten passen' : 'seams sew together',
+      tone: matching === all.length ? 'sound' : 'fault',
+      ...(bad ? { where: bad.where } : {}),
+    },
+    ...(head
+      ? [
+          {
+            strong: say.length(head.figures?.spareMm ?? head.figures?.missingMm ?? 0),
+            text:
+              head.code === 'head-passes'
+                ? de
+                  ? 'Luft für den Kopf'
+                  : 'to spare over the head'
+                : de
+                  ? 'fehlen für den Kopf'
+                  : 'missing for the head',
+            tone:
+              head.code === 'head-passes'
+                ? ('sound' as const)
+                : head.severity === 'fault'
+                  ? ('fault' as const)
+                  : ('care' as const),
+            where: head.where,
+          },
+        ]
+      : []),
+    ...sweeps.slice(0, 1).map(({ sweepMm, edges }) => ({
+      strong: say.length(sweepMm),
+      text: de ? 'Saumweite' : 'hem sweep',
+      tone: 'sound' as const,
+      where: edges[0]!,
+    })),
+    {
+      strong: String(notes + warnings),
+      text: de ? 'Hinweise' : warnings > 0 ? `notes, ${warnings} to look at` : 'notes',
+      tone: warnings > 0 ? 'care' : 'sound',
+    },
+  ];
+}
+
+/** Worst first. */
+function seamRows(seams: Seams, findings: readonly ToldFinding[], words: Words): readonly Row[] {
+  const { say } = words;
+  const rows = Object.entries(seams).map(([name, s]): Row & { off: number } => {
+    const finding = findings.find(f => f.where.seam === name);
+    return {
+      text: say.thing({ seam: name }),
+      detail: `${say.length(s.aMm)} · ${say.length(s.bMm)}${Math.abs(s.easeWantedMm) > 0.05 ? ` · ${say.change(s.easeWantedMm)}` : ''}`,
+      tone: s.matches ? 'sound' : 'fault',
+      off: Math.abs(s.differenceMm - s.easeWantedMm),
+      ...(finding ? { where: finding.where } : {}),
+    };
+  });
+  return rows.sort((p, q) => q.off - p.off).map(({ off, ...row }) => row);
+}
+
+function namesOf(pattern: Pattern): Names {
+  const by = (names: (p: Pattern['pieces'][number]) => readonly string[]) =>
+    Object.fromEntries(pattern.pieces.map(p => [p.name, names(p)]));
+  return {
+    pieces: pattern.pieces.map(p => p.name),
+    edges: by(edgeNames),
+    darts: by(p => dartsOf(p).map(d => d.name)),
+    lines: by(p => p.lines.map(l => l.name)),
+    marks: by(p => p.marks.map(m => m.name)),
+    seams: pattern.seams.map(s => s.name),
+    fabrics: pattern.fabrics.map(f => f.name),
+  };
+}

@@ -1,0 +1,100 @@
+import { type Document, isMap, isScalar, isSeq, parseDocument, type YAMLMap } from 'yaml';
+
+// The sheet is one text. Every change of a field is a change of that text by its document, so that comments, order and
+// what the maker wrote elsewhere stay as they are.
+
+/** A step as it is written. */
+export interface WrittenStep {
+  readonly verb: string;
+  readonly fields: Readonly<Record<string, unknown>>;
+  readonly off: boolean;
+}
+/** A way to a value: `['steps', 2, 'close dart', 'share']`. */
+export type Way = readonly (string | number)[];
+
+const parsed = (text: string): Document => parseDocument(text, { version: '1.2', schema: 'core' });
+const writtenOut = (document: Document): string =>
+  document.toString({ lineWidth: 120, flowCollectionPadding: true });
+
+/** What the sheet says as plain values; empty where the text is no sheet at the moment. */
+export function valuesOf(text: string): Readonly<Record<string, unknown>> {
+  try {
+    const value: unknown = parsed(text).toJS();
+    return typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : {};
+  } catch {
+    return {};
+  }
+}
+
+/** The steps as they are written, in order. */
+export function stepsOf(text: string): readonly WrittenStep[] {
+  const { steps } = valuesOf(text);
+  if (!Array.isArray(steps)) return [];
+  return steps.map((step: unknown) => {
+    const { off, ...rest } = (step ?? {}) as Record<string, unknown>;
+    const [verb = '', fields] = Object.entries(rest)[0] ?? [];
+    return {
+      verb,
+      fields: typeof fields === 'object' && fields !== null ? (fields as Record<string, unknown>) : {},
+      off: off === true || off === 'yes',
+    };
+  });
+}
+
+/** The text with one value set, or taken out where it is undefined. */
+export function withValue(text: string, way: Way, value: unknown): string {
+  const document = parsed(text);
+  if (value === undefined) document.deleteIn(way);
+  else {
+    const there = document.getIn(way, true);
+    // A scalar keeps its comment and place.
+    if (isScalar(there) && (typeof value !== 'object' || value === null)) there.value = value;
+    else document.setIn(way, flow(document, value));
+  }
+  return writtenOut(document);
+}
+
+/** Lists and mappings within a step are written on one line. */
+function flow(document: Document, value: unknown) {
+  const node = document.createNode(value);
+  if (isMap(node) || isSeq(node)) node.flow = true;
+  return node;
+}
+
+/** The text with a step more; at the end, or before the step of a number. */
+export function withStep(
+  text: string,
+  verb: string,
+  fields: Readonly<Record<string, unknown>>,
+  at?: number,
+): string {
+  const document = parsed(text);
+  const step = document.createNode({ [verb]: fields }) as YAMLMap;
+  for (const { value } of step.items as { value: unknown }[]) if (isMap(value)) value.flow = true;
+  const steps = document.get('steps', true);
+  if (!isSeq(steps)) document.set('steps', document.createNode([step]));
+  else {
+    steps.flow = false;
+    steps.items.splice(at ?? steps.items.length, 0, step);
+  }
+  return writtenOut(document);
+}
+
+export function withoutStep(text: string, index: number): string {
+  const document = parsed(text);
+  document.deleteIn(['steps', index]);
+  return writtenOut(document);
+}
+
+/** A step moved to another place in the order. */
+export function withStepMoved(text: string, from: number, to: number): string {
+  const document = parsed(text);
+  const steps = document.get('steps', true);
+  if (!isSeq(steps)) return text;
+  const [step] = steps.items.splice(from, 1);
+  if (step) steps.items.splice(to, 0, step);
+  return writtenOut(document);
+}
+
+export const withStepSwitched = (text: string, index: number, off: boolean): string =>
+  withValue(text, ['steps', index, 'off'], off ? 'yes' : undefined);

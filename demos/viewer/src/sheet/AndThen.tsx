@@ -1,0 +1,73 @@
+import { type AnyVerb, verbs } from '@paperhinge/alter';
+import type { VerbWords } from '@paperhinge/sheet';
+import { createSignal, For, Show } from 'solid-js';
+import type { Garment } from '../job/garment.js';
+import { withStep } from '../job/written.js';
+import { pageWords } from '../words.js';
+import { bareSentence } from './Step.jsx';
+
+/** Any part of a verb, of its sentence or of what it does finds it; so does the name of a piece or an edge. */
+export function found(typed: string, own: VerbWords, names: readonly string[]): readonly AnyVerb[] {
+  const words = typed.toLowerCase().split(/\s+/).filter(Boolean);
+  // A name of the pattern says what it is done to, not what is done.
+  const sought = words.filter(word => !names.some(name => name.toLowerCase().includes(word)));
+  return verbs.filter(verb => {
+    const text =
+      `${verb.verb} ${verb.does} ${own[verb.verb]?.does ?? ''} ${bareSentence(verb, own)}`.toLowerCase();
+    return sought.every(word => text.includes(word));
+  });
+}
+
+/** The end of the sheet: the next sentence, begun by words. */
+export function AndThen(props: { readonly garment: Garment }) {
+  const { garment } = props;
+  const say = () => pageWords[garment.language()];
+  const [typed, setTyped] = createSignal('');
+  const names = () => {
+    const now = garment.engine.view()?.names.at(-1);
+    return now ? [...now.pieces, ...Object.values(now.edges).flat()] : [];
+  };
+  const matching = () =>
+    typed().trim() === '' ? [] : found(typed(), garment.verbWords(), names()).slice(0, 8);
+  const begin = (verb: AnyVerb) => {
+    const spokenOf = typed().toLowerCase().split(/\s+/);
+    const piece = garment.engine
+      .view()
+      ?.names.at(-1)
+      ?.pieces.find(p => spokenOf.includes(p.toLowerCase()));
+    garment.write(withStep(garment.history.now(), verb.verb, piece && verb.fields.piece ? { piece } : {}));
+    garment.setNeedle(undefined);
+    garment.setOpen(garment.steps().length - 1);
+    setTyped('');
+  };
+  return (
+    <div class="and-then">
+      <input
+        aria-label={say().andThen}
+        placeholder={say().andThen}
+        title={say().andThenHint}
+        value={typed()}
+        onInput={event => setTyped(event.currentTarget.value)}
+        onKeyDown={event => {
+          const [first] = matching();
+          if (event.key === 'Enter' && first) begin(first);
+          if (event.key === 'Escape') setTyped('');
+        }}
+      />
+      <Show when={matching().length > 0}>
+        <ul class="slip-list">
+          <For each={matching()}>
+            {verb => (
+              <li>
+                <button type="button" onClick={() => begin(verb)}>
+                  {bareSentence(verb, garment.verbWords())}
+                  <small>{verb.verb}</small>
+                </button>
+              </li>
+            )}
+          </For>
+        </ul>
+      </Show>
+    </div>
+  );
+}

@@ -1,0 +1,234 @@
+import type { LengthUnit, Where } from '@paperhinge/geometry';
+import { createSignal, For, Show } from 'solid-js';
+import type { Garment } from '../job/garment.js';
+import { pageWords } from '../words.js';
+import { Blank } from './Blank.jsx';
+
+const length = { kind: 'length', giving: 'needed', least: 0, most: 5000 } as const;
+const share = { kind: 'share', giving: 'needed', least: 0, most: 3 } as const;
+const writtenUnit = (garment: Garment) => (garment.values().unit as LengthUnit | undefined) ?? 'mm';
+const within = (value: unknown): Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : {};
+
+/** The body's measures in one sentence. */
+export function ForWhom(props: { readonly garment: Garment }) {
+  const { garment } = props;
+  const say = () => pageWords[garment.language()];
+  const wearer = () => within(garment.values().wearer);
+  // Names are the same from one text to the next, so the blanks stay what they are while one is dragged.
+  const measures = () => Object.keys(wearer());
+  return (
+    <section aria-labelledby="for-whom">
+      <h2 id="for-whom">{say().forWhom}</h2>
+      <p class="sentence">
+        <Show when={measures().length > 0} fallback={say().nothing}>
+          <For each={measures()}>
+            {(name, i) => (
+              <>
+                {i() === 0 ? capital(name.replace(/ girth$/, '')) : name.replace(/ girth$/, '')}{' '}
+                <Blank
+                  label={name}
+                  field={length}
+                  value={wearer()[name]}
+                  choices={[]}
+                  unit={garment.unit()}
+                  written={writtenUnit(garment)}
+                  and={say().and}
+                  onChange={(next, settled) => garment.set(['wearer', name], next, settled)}
+                />
+                {i() < measures().length - 1 ? ', ' : '.'}
+              </>
+            )}
+          </For>
+        </Show>
+      </p>
+    </section>
+  );
+}
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A sentence a cloth: how wide, how far it stretches. */
+export function OfWhatCloth(props: { readonly garment: Garment }) {
+  const { garment } = props;
+  const say = () => pageWords[garment.language()];
+  const german = () => garment.language() === 'de';
+  const facts = (cloth: string) => within(within(garment.values().fabrics)[cloth]);
+  const cloths = () => Object.keys(within(garment.values().fabrics));
+  const blank = (cloth: string, key: 'width' | 'stretch') => (
+    <Blank
+      label={`${cloth} ${key}`}
+      field={key === 'width' ? length : share}
+      value={facts(cloth)[key]}
+      choices={[]}
+      unit={garment.unit()}
+      written={writtenUnit(garment)}
+      and={say().and}
+      onChange={(next, settled) => garment.set(['fabrics', cloth, key], next, settled)}
+    />
+  );
+  return (
+    <Show when={cloths().length > 0}>
+      <section aria-labelledby="cloth">
+        <h2 id="cloth">{say().cloth}</h2>
+        <p class="sentence">
+          <For each={cloths()}>
+            {(name, i) => (
+              <>
+                {i() === 0 ? capital(name) : name}
+                <Show when={facts(name).width !== undefined}>
+                  , {blank(name, 'width')} {german() ? 'breit' : 'wide'}
+                </Show>
+                <Show when={typeof facts(name).stretch === 'string'}>
+                  , {german() ? 'dehnt sich um' : 'stretching'} {blank(name, 'stretch')}
+                </Show>
+                {i() < cloths().length - 1 ? '; ' : '.'}
+              </>
+            )}
+          </For>
+        </p>
+      </section>
+    </Show>
+  );
+}
+
+/** Every seam and check, worst first, in words. */
+export function DoesItSew(props: { readonly garment: Garment; readonly fly: (where: Where) => void }) {
+  const { garment } = props;
+  const say = () => pageWords[garment.language()];
+  const view = garment.engine.view;
+  return (
+    <section aria-labelledby="sews">
+      <h2 id="sews">{say().sews}</h2>
+      <ul class="rows">
+        <For each={view()?.seams}>
+          {row => (
+            <li classList={{ fault: row.tone === 'fault' }}>
+              <span>
+                {row.tone === 'fault' ? '▲ ' : ''}
+                {row.text}
+              </span>
+              <span class="figure">{row.detail}</span>
+            </li>
+          )}
+        </For>
+      </ul>
+      <details>
+        <summary>{say().all}</summary>
+        <ul class="findings">
+          <For each={view()?.findings}>
+            {finding => (
+              <li class={finding.severity}>
+                <button type="button" onClick={() => props.fly(finding.where)}>
+                  {finding.severity === 'note' ? '' : '▲ '}
+                  {finding.message}
+                </button>
+                <span class="remedy">{finding.remedy}</span>
+              </li>
+            )}
+          </For>
+        </ul>
+      </details>
+    </section>
+  );
+}
+
+/** The order of work, each line with its reason. */
+export function HowToMakeIt(props: { readonly garment: Garment }) {
+  const { garment } = props;
+  const say = () => pageWords[garment.language()];
+  return (
+    <section aria-labelledby="making">
+      <h2 id="making">{say().making}</h2>
+      <ol class="making">
+        <For each={garment.engine.view()?.making}>
+          {job => (
+            <li>
+              {job.text}
+              <small>{job.detail}</small>
+            </li>
+          )}
+        </For>
+      </ol>
+      <ul class="cautions">
+        <For each={garment.engine.view()?.cautions}>{caution => <li>{caution}</li>}</For>
+      </ul>
+    </section>
+  );
+}
+
+/** Paper and files. */
+export function ToTakeAway(props: { readonly garment: Garment }) {
+  const { garment } = props;
+  const say = () => pageWords[garment.language()];
+  const [busy, setBusy] = createSignal('');
+  const [paper, setPaper] = createSignal('a4');
+  const take = async (what: 'svg' | 'report' | 'record' | 'pdf') => {
+    setBusy(say().working);
+    const answer = await garment.engine.take({ take: what, paper: paper() });
+    setBusy('refused' in answer ? answer.refused : '');
+    if ('file' in answer) save(answer.file.name, answer.file.type, answer.file.bytes);
+  };
+  return (
+    <section aria-labelledby="away">
+      <h2 id="away">{say().away}</h2>
+      <ul class="away">
+        <li>
+          <button type="button" onClick={() => take('pdf')}>
+            {say().pages}
+          </button>{' '}
+          <Blank
+            label="paper"
+            field={{ kind: 'choice', giving: 'needed', words: papers }}
+            value={paper()}
+            choices={papers}
+            unit="mm"
+            written="mm"
+            and={say().and}
+            onChange={value => setPaper(String(value))}
+          />
+        </li>
+        <For
+          each={[['svg', 'drawing'] as const, ['report', 'report'] as const, ['record', 'record'] as const]}
+        >
+          {([what, words]) => (
+            <li>
+              <button type="button" onClick={() => take(what)}>
+                {say()[words]}
+              </button>
+            </li>
+          )}
+        </For>
+        <li>
+          <button
+            type="button"
+            onClick={() => save('sheet.yaml', 'text/yaml', new TextEncoder().encode(garment.history.now()))}
+          >
+            {say().sheetFile}
+          </button>
+        </li>
+      </ul>
+      <p class="came" role="status">
+        {busy()}
+      </p>
+      <details>
+        <summary>{say().sheetText}</summary>
+        <textarea
+          spellcheck={false}
+          aria-label={say().sheetText}
+          value={garment.history.now()}
+          onChange={event => garment.write(event.currentTarget.value)}
+        />
+      </details>
+    </section>
+  );
+}
+const papers = ['a4', 'letter', 'a3', 'a0', 'roll-36'];
+
+function save(name: string, type: string, bytes: Uint8Array): void {
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(new Blob([bytes as BlobPart], { type }));
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
+}

@@ -1,0 +1,146 @@
+import { type AnyVerb, verbs } from '@paperhinge/alter';
+import type { LengthUnit } from '@paperhinge/geometry';
+import type { VerbWords } from '@paperhinge/sheet';
+import { createMemo, For, Show } from 'solid-js';
+import type { Garment } from '../job/garment.js';
+import { type WrittenStep, withoutStep, withStep, withStepMoved, withStepSwitched } from '../job/written.js';
+import { pageWords } from '../words.js';
+import { Blank } from './Blank.jsx';
+import { choicesOf } from './choices.js';
+import { fieldAt, partsOf, type SentencePart, spoken, valueAt } from './sentence.js';
+
+export const verbNamed = (name: string): AnyVerb | undefined => verbs.find(v => v.verb === name);
+export const sentenceOf = (verb: AnyVerb, own: VerbWords): string =>
+  own[verb.verb]?.sentence ?? verb.sentence;
+
+/** One step: its sentence with its blanks, what came of it in smaller type, and what can be done with the step itself. */
+export function Step(props: {
+  readonly garment: Garment;
+  readonly step: WrittenStep;
+  readonly index: number;
+}) {
+  const { garment } = props;
+  const say = () => pageWords[garment.language()];
+  const verb = () => verbNamed(props.step.verb);
+  const isOpen = () => garment.open() === props.index;
+  const isGiven = (name: string) => isOpen() || valueAt(props.step.fields, name) !== undefined;
+  // The same parts stay the same blanks: one that is dragged or typed in must not be made anew under the hand.
+  const parts = createMemo<readonly SentencePart[]>(had => {
+    const known = verb();
+    const now = known ? partsOf(sentenceOf(known, garment.verbWords()), isGiven) : [];
+    return JSON.stringify(had) === JSON.stringify(now) ? had : now;
+  }, []);
+  const came = () => garment.engine.view()?.steps[props.index];
+  const write = (text: string) => garment.history.write(text);
+  const text = () => garment.history.now();
+  return (
+    <li
+      class="step"
+      classList={{
+        pale: props.index >= garment.needle() || props.step.off,
+        open: isOpen(),
+        wrong: came()?.fault !== undefined,
+      }}
+      onFocusIn={() => garment.setOpen(props.index)}
+      onPointerDown={() => garment.setOpen(props.index)}
+    >
+      <span class="stitch" aria-hidden="true" />
+      <p class="sentence">
+        <Show when={verb()} fallback={<span>{props.step.verb}</span>}>
+          {known => (
+            <>
+              <For each={parts()}>
+                {part =>
+                  'words' in part ? (
+                    part.words
+                  ) : (
+                    <Show when={fieldAt(known(), part.field)} fallback={`{${part.field}}`}>
+                      {field => (
+                        <Blank
+                          label={part.field}
+                          field={field()}
+                          value={valueAt(props.step.fields, part.field)}
+                          choices={choicesOf(
+                            field(),
+                            props.step.fields,
+                            garment.engine.view()?.names[props.index],
+                          )}
+                          unit={garment.unit()}
+                          written={(garment.values().unit as LengthUnit | undefined) ?? 'mm'}
+                          and={say().and}
+                          onChange={(value, settled) =>
+                            garment.set(
+                              ['steps', props.index, props.step.verb, ...part.field.split('.')],
+                              value,
+                              settled,
+                            )
+                          }
+                        />
+                      )}
+                    </Show>
+                  )
+                }
+              </For>
+              .
+            </>
+          )}
+        </Show>
+      </p>
+      <Show when={props.step.off}>
+        <p class="came">{say().notDone}</p>
+      </Show>
+      <Show when={came()?.fault}>{fault => <p class="came fault">▲ {fault()}</p>}</Show>
+      <Show when={!came()?.fault && came()?.did}>{did => <p class="came">{did()}</p>}</Show>
+      <Show when={isOpen()}>
+        <For each={came()?.findings.filter(f => f.severity !== 'note')}>
+          {finding => (
+            <p
+              class="came"
+              classList={{ fault: finding.severity === 'fault', care: finding.severity === 'warning' }}
+            >
+              ▲ {finding.message} {finding.remedy}
+            </p>
+          )}
+        </For>
+        <p class="doings">
+          <button type="button" onClick={() => write(withStepSwitched(text(), props.index, !props.step.off))}>
+            {props.step.off ? say().on : say().off}
+          </button>
+          <button
+            type="button"
+            onClick={() => write(withStep(text(), props.step.verb, props.step.fields, props.index + 1))}
+          >
+            {say().copy}
+          </button>
+          <button
+            type="button"
+            disabled={props.index === 0}
+            onClick={() => write(withStepMoved(text(), props.index, props.index - 1))}
+          >
+            {say().earlier}
+          </button>
+          <button
+            type="button"
+            disabled={props.index === garment.steps().length - 1}
+            onClick={() => write(withStepMoved(text(), props.index, props.index + 1))}
+          >
+            {say().later}
+          </button>
+          <button type="button" onClick={() => write(withoutStep(text(), props.index))}>
+            {say().remove}
+          </button>
+        </p>
+      </Show>
+    </li>
+  );
+}
+
+/** The words of a sentence without its blanks filled in: "Close the … dart of the … into the …". */
+export const bareSentence = (
+  verb: AnyVerb,
+  own: VerbWords,
+  given: Readonly<Record<string, unknown>> = {},
+): string =>
+  partsOf(sentenceOf(verb, own), name => valueAt(given, name) !== undefined)
+    .map(part => ('words' in part ? part.words : spoken(valueAt(given, part.field), '')))
+    .join('');

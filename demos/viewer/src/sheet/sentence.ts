@@ -1,0 +1,50 @@
+import { type AnyVerb, type Field, inSheet } from '@paperhinge/alter';
+
+/** A sentence of a verb, part by part: words, and fields by their names in the library. */
+export type SentencePart = { readonly words: string } | { readonly field: string };
+
+/**
+ * The sentence of a verb with its fields where they stand. What is in brackets is said only where its field is given,
+ * or where the sentence is open to be filled in.
+ */
+export function partsOf(sentence: string, isGiven: (field: string) => boolean): readonly SentencePart[] {
+  const shown = sentence.replace(/\[([^\]]*)\]/g, (_, inner: string) =>
+    [...inner.matchAll(/\{([^}]+)\}/g)].every(m => isGiven(m[1]!)) ? inner : '',
+  );
+  return shown
+    .split(/(\{[^}]+\})/)
+    .filter(part => part !== '')
+    .map(part => (part.startsWith('{') ? { field: part.slice(1, -1) } : { words: part }));
+}
+
+/** A field of a verb by its name in words, also one within a group: `to.edge`. */
+export function fieldAt(verb: AnyVerb, name: string): Field | undefined {
+  let fields: AnyVerb['fields'] | undefined = verb.fields;
+  let field: Field | undefined;
+  for (const part of name.split('.')) {
+    field = Object.entries(fields ?? {}).find(([own]) => inSheet(own) === part)?.[1];
+    fields = field?.fields;
+  }
+  return field;
+}
+
+/** The value of a field within the fields of a written step. */
+export const valueAt = (fields: Readonly<Record<string, unknown>>, name: string): unknown =>
+  name
+    .split('.')
+    .reduce<unknown>((value, part) => (value as Record<string, unknown> | undefined)?.[part], fields);
+
+/** A value as a sentence says it: lists joined, `front.hem` as "front hem", dashes as spaces. */
+export function spoken(value: unknown, and: string): string {
+  if (value === undefined || value === null) return '…';
+  if (Array.isArray(value)) {
+    const items = value.map(item => spoken(item, and));
+    return items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} ${and} ${items.at(-1)}`;
+  }
+  if (typeof value === 'object')
+    return Object.values(value)
+      .map(item => spoken(item, and))
+      .join(' ');
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  return String(value).replace(/(?<=\p{L})[.-](?=\p{L})/gu, ' ');
+}
