@@ -27,6 +27,7 @@ test('the JSON Schema knows the fields of a verb and which of them it needs', ()
     'join',
     'stretched part',
     'fabric',
+    'allowance',
   ]);
   expect(band.required).toEqual(['name', 'along', 'ratio', 'width']);
   expect(band.additionalProperties).toBe(false);

@@ -27,8 +27,10 @@ export interface Derived {
   readonly widthMm: number;
   readonly fabric: string;
   readonly along: readonly EdgeRef[];
-  /** Whole-garment stitching length of `along` when it was drafted. */
+  /** Stitching length of the edges that one of it is sewn to, when it was drafted. */
   readonly edgeMm: number;
+  /** How many are cut, each for edges of its own, as a pair of cuffs; absent: one. All lengths are those of one. */
+  readonly count?: number;
   /** Further exact figures by name (`gapMm`, `ratioPercent`, `stretchPercent`, `joinMm`, `quarterMm` ...). */
   readonly figures: Readonly<Record<string, number>>;
 }

@@ -12,11 +12,13 @@ export type { BecameTellings } from './became/tellings.js';
 export type { DraftBand } from './derive/draft-band.js';
 export { draftBand } from './derive/draft-band.js';
 export type { DraftFacing } from './derive/draft-facing.js';
-export { draftFacing, draftStay } from './derive/draft-facing.js';
+export { draftFacing } from './derive/draft-facing.js';
+export type { DraftStay } from './derive/draft-stay.js';
+export { draftStay } from './derive/draft-stay.js';
 export type { DraftStrip } from './derive/draft-strip.js';
 export { draftBinding, draftStrip } from './derive/draft-strip.js';
 // tellings: what this package tells, as codes with their facts
-export type { DeriveTellings } from './derive/tellings.js';
+export type { DeriveSentences, DeriveTellings } from './derive/tellings.js';
 // edit: edges that are moved
 export type { EditTellings } from './edit/tellings.js';
 export type { BandLengths } from './fit/band-stretch.js';

@@ -1,6 +1,6 @@
 import { sayingsOf } from '@paperhinge/geometry';
 import type { BecameTellings } from './became/tellings.js';
-import type { DeriveTellings } from './derive/tellings.js';
+import type { DeriveSentences, DeriveTellings } from './derive/tellings.js';
 import type { EditTellings } from './edit/tellings.js';
 import type { FitSentences } from './fit/sentences.js';
 import type { FitTellings } from './fit/tellings.js';
@@ -24,7 +24,12 @@ export interface AlterTellings
     VerbTellings {}
 
 /** Sentences without a remedy: what a step did, the jobs of the order of work and their reasons, cautions. */
-export interface AlterSentences extends OperationSentences, HingeSentences, FitSentences, OrderSentences {
+export interface AlterSentences
+  extends OperationSentences,
+    HingeSentences,
+    DeriveSentences,
+    FitSentences,
+    OrderSentences {
   /** A sentence that is already in words. */
   said: { readonly text: string };
 }

@@ -1,5 +1,6 @@
 import { draftBandVerb } from './derive/draft-band.js';
-import { draftFacingVerb, draftStayVerb } from './derive/draft-facing.js';
+import { draftFacingVerb } from './derive/draft-facing.js';
+import { draftStayVerb } from './derive/draft-stay.js';
 import { draftBindingVerb, draftStripVerb } from './derive/draft-strip.js';
 import { addNotchesVerb } from './operations/add-notches.js';
 import { closeDartVerb } from './operations/close-dart.js';

@@ -22,7 +22,7 @@ import {
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
-import { refusalOf } from '../../support/told.js';
+import { refusalOf, toldDid } from '../../support/told.js';
 
 const lengthOf = (pattern: Pattern, piece: string, edge: string): number =>
   pathLength(edgePath(pieceNamed(pattern, piece), edge));
@@ -92,14 +92,14 @@ describe('the length by hand', () => {
   });
 
   // Rib band: 16 in of neck at three quarters is 12 in (Home Sewing Association) [read, check-values §4].
-  test('inches are given to the nearest eighth, and exactly beside it', () => {
+  test('inches are said to the nearest eighth, the exact figure stands in the record', () => {
     const square = oneRing(406.4 / 4);
-    const { did, derived } = draftBand(
+    const done = draftBand(
       { ...square, unit: 'in' },
       { ...plain, along: [ref('half.neck')], ratio: 0.75, join: 0 },
     );
-    expect(derived![0]!.lengthMm).toBeCloseTo(304.8, 9);
-    expect(did).toContain('12 in (nearest 1/8 in; exactly 304.8 mm)');
+    expect(done.derived![0]!.lengthMm).toBeCloseTo(304.8, 9);
+    expect(toldDid(done, 'in')).toContain('cut 12 in × 2 1/4 in (to the nearest 1/8 in)');
   });
 });
 
@@ -177,7 +177,8 @@ describe('the band as a piece', () => {
 
   test('it takes the place of the old neckband in its seam, and walks true', () => {
     const before = top();
-    const { pattern, findings, did } = draftBand(before, withGap);
+    const done = draftBand(before, withGap);
+    const { pattern, findings } = done;
     validatePattern(pattern);
     expect(pattern.pieces.map(p => p.name)).toEqual(before.pieces.map(p => p.name));
     expect(pattern.seams.map(s => s.name)).toEqual([
@@ -196,7 +197,7 @@ describe('the band as a piece', () => {
     ]);
     expect(walkSeams(pattern).flatMap(w => w.findings)).toEqual([]);
     expect(findings.map(f => f.code)).toEqual(['piece-replaced']);
-    expect(did).toContain('takes the place');
+    expect(toldDid(done)).toContain('takes the place');
   });
 
   test('with another name it is added, with a seam of that name', () => {
@@ -268,28 +269,27 @@ describe('what the maker must know', () => {
     expect(draftBand(pattern, withGap).findings.map(f => f.code)).toContain('allowances-differ');
   });
 
-  // As the sheet's grammar has it, the length is for the whole garment; two armholes are two rings.
-  test('edges that make two rings are drafted for both together, with the length of each', () => {
-    const { derived, findings } = draftBand(top(), {
+  test('edges that make a ring on either side get a pair, all figures those of one', () => {
+    const before = top();
+    const { derived, findings, pattern } = draftBand(before, {
       ...plain,
       name: 'armband',
       along: [ref('front.armhole'), ref('back.armhole')],
       ratio: 0.9,
     });
-    const rings = findings.find(f => f.code === 'several-rings')!;
-    expect(derived![0]!.lengthMm).toBeCloseTo(0.9 * derived![0]!.edgeMm + 14, 9);
-    expect(rings.figures!.eachMm).toBeCloseTo((0.9 * derived![0]!.edgeMm) / 2 + 14, 9);
+    const ring = lengthOf(before, 'front', 'armhole') + lengthOf(before, 'back', 'armhole');
+    expect(derived![0]).toMatchObject({ count: 2, edgeMm: expect.closeTo(ring, 9) });
+    expect(derived![0]!.lengthMm).toBeCloseTo(0.9 * ring + 14, 9);
+    expect(pieceNamed(pattern, 'armband').cutting).toMatchObject({ count: 2, mirrored: true });
+    expect(findings.map(f => f.code)).toContain('one-for-each');
+    for (const name of ['armband', 'armband join'])
+      expect(walkSeam(pattern, pattern.seams.find(s => s.name === name)!).matches).toBe(true);
   });
 
   test('the order of work is told how to sew it', () => {
-    const { making } = draftBand(top(), withGap);
-    expect(making).toEqual([
-      {
-        job: 'band neckband',
-        after: [],
-        text: expect.stringMatching(/gap's ends first, stretch it evenly by 31 %/),
-      },
-    ]);
+    const [note] = draftBand(top(), withGap).making!;
+    expect(note).toMatchObject({ job: 'band neckband', after: [] });
+    expect(toldDid({ did: note!.text })).toMatch(/gap's ends first, stretch it evenly by 31 %/);
   });
 });
 
@@ -304,7 +304,7 @@ describe('what cannot be drafted is refused', () => {
     ['field-out-of-range', { join: -1 }],
     ['field-not-usable', { along: [] }],
     ['gap-not-beside', { gap: ref('front.hem') }],
-    ['gap-not-beside', { gap: ref('front.neck') }],
+    ['gap-also-along', { gap: ref('front.neck') }],
     ['drafted-along-itself', { along: [ref('neckband.lower')] }],
     ['unknown-edge', { along: [ref('front.nek')] }],
     ['unknown-piece', { along: [ref('yoke.neck')] }],

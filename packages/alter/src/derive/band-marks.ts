@@ -8,6 +8,7 @@ import {
   withPiece,
 } from '@paperhinge/geometry';
 import type { GarmentChain, Joint } from './garment-chain.js';
+import type { LaidAlong } from './laid-along.js';
 
 /** A mark on the sewn edge of a band. */
 export interface BandMark {
@@ -21,11 +22,10 @@ export interface BandMark {
 /**
  * Where a band is marked: halves and quarters of its length between the joins, the gap's ends, and every seam and
  * fold of the edge. The sewn part is stretched evenly, the part over the gap not at all.
+ * @param finishedMm the band's length between its joins
  */
 export function bandMarks(
-  chains: readonly GarmentChain[],
-  edgeMm: number,
-  gapMm: number,
+  { chains, edgeMm, gapMm }: Pick<LaidAlong, 'chains' | 'edgeMm' | 'gapMm'>,
   finishedMm: number,
 ): readonly BandMark[] {
   const scale = (finishedMm - gapMm) / edgeMm;

@@ -1,28 +1,28 @@
 import {
   type EdgeRef,
   edgeNamed,
-  type Finding,
-  formatLength,
-  type Notch,
   type Pattern,
-  PatternError,
+  type Piece,
   pieceNamed,
   tolerances,
 } from '@paperhinge/geometry';
-import type { Alteration, Derived, MakingNote } from '../alteration.js';
+import type { Alteration, Derived } from '../alteration.js';
 import { bandStretchFindings, stretchOfBand } from '../fit/band-stretch.js';
 import { stretchOf } from '../fit/cloth.js';
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';
 import { type BandMark, bandMarks, withEdgeMarks } from './band-marks.js';
-import { cutLength } from './cut-size.js';
 import { drafted } from './drafted.js';
 import { freePlace } from './free-place.js';
-import { gapAcross } from './gap.js';
-import { distinctEdges, garmentChains, requireJoined, runsAlong } from './garment-chain.js';
-import { endEdges, longPiece, sewnEdge } from './long-piece.js';
+import { distinctEdges } from './garment-chain.js';
+import { hemsAsSeams } from './hems-as-seams.js';
+import { cutFor, eachFindings, type LaidAlong, laidAlong, requireOneStretch } from './laid-along.js';
+import { longPiece, sewnEdge } from './long-piece.js';
+import { ringSeam, seamAlong } from './sewn-on.js';
 import { narrowFindings, stitchedIn } from './stitched-in.js';
 import { takePlace } from './take-place.js';
+import { allowanceFindings, takenAllowance } from './taken-allowance.js';
+import { refusal, saying } from './tellings.js';
 
 /** A band twice as long as its edge is a frill. */
 const largestRatio = 2;
@@ -41,6 +41,8 @@ export interface DraftBand {
   /** Whether the part over a gap is stretched with the rest; default `whole`. */
   readonly stretchedPart?: 'whole' | 'sewn';
   readonly fabric?: string;
+  /** mm that a hem among the edges gets when it becomes a seam; absent: what most seams of its piece have. */
+  readonly allowance?: number;
 }
 
 /**
@@ -48,10 +50,11 @@ export interface DraftBand {
  * whole garment and G the straight distance across the gap, it is cut ratio × (E + G) + 2 join long, or, where only
  * the sewn part is stretched, ratio × E + G + 2 join. The part over the gap is not stretched in either case, so the
  * sewn part is by E / (length − 2 join − G) − 1. Marked in halves and quarters, at the gap's ends and where seams and
- * folds meet it; the edges are marked where the quarters fall.
+ * folds meet it; the edges are marked where the quarters fall. Where left and right have a ring each (sleeves), it is
+ * a pair, all figures those of one. A hem that it is sewn to becomes a seam.
  *
- * @throws PatternError `edges-do-not-join`, `gap-not-beside`, `band-too-short`, `band-size`, `drafted-along-itself`;
- *   `unknown-piece`, `unknown-edge`; those of `perform`
+ * @throws PatternError `edges-do-not-join`, `gap-also-along`, `gap-not-beside`, `band-too-short`,
+ *   `drafted-along-itself`; `unknown-piece`, `unknown-edge`; those of `perform`
  */
 export const draftBand = (pattern: Pattern, parameters: DraftBand): Alteration =>
   perform(draftBandVerb, pattern, parameters);
@@ -68,10 +71,11 @@ export const draftBandVerb = verbOf<DraftBand>()({
     join: field.usually(field.length(), 0),
     stretchedPart: field.usually(field.choice('whole', 'sewn'), 'whole'),
     fabric: field.optional(field.cloth()),
+    allowance: field.optional(field.length({ most: tolerances.largestAllowance })),
   },
   leaves: drafted,
   sentence:
-    'Draft a band "{name}" for {along} at {ratio} of their length, {width} wide[, over the gap {gap}][, with {join} to join it][, of the {fabric} cloth]',
+    'Draft a band "{name}" for {along} at {ratio} of their length, {width} wide[, over the gap {gap}][, with {join} to join it][, of the {fabric} cloth][, a hem among them now a seam of {allowance}]',
   startsAt: { edge: ['along'], table: [] },
   example: {
     pattern: 'woven-shift',
@@ -82,159 +86,135 @@ export const draftBandVerb = verbOf<DraftBand>()({
 
 type WholeBand = DraftBand & Required<Pick<DraftBand, 'join' | 'stretchedPart'>>;
 
-function drawnBand(pattern: Pattern, parameters: WholeBand): Alteration {
-  const { name, gap, ratio, width, join } = parameters;
+function drawnBand(given: Pattern, parameters: WholeBand): Alteration {
+  const { name, width } = parameters;
   const along = distinctEdges(parameters.along);
-  const chains = garmentChains(pattern, along, gap);
-  const rings = requireJoined(chains, name);
-  const edgeMm = chains.flatMap(c => c.lying).reduce((sum, l) => sum + l.lengthMm, 0);
-  const gapMm = gap ? gapAcross(pattern, gap, along) : 0;
-  const stretched = parameters.stretchedPart === 'whole' ? ratio * (edgeMm + gapMm) : ratio * edgeMm + gapMm;
-  const lengthMm = stretched + 2 * join;
-  const sewnMm = stretched - gapMm;
-  if (!(sewnMm > 0)) throw tooShort(name, lengthMm, join, gapMm);
-  const first = edgeNamed(pieceNamed(pattern, along[0]!.piece), along[0]!.edge);
-  const allowance = stitchedIn(width, first.allowance);
-  const finishedWidth = width - 2 * allowance;
-  const fabric = parameters.fabric ?? pieceNamed(pattern, along[0]!.piece).cutting.fabric;
-  const marks = bandMarks(chains, edgeMm, gapMm, stretched);
-  const piece = longPiece({
+  const { pattern, findings: turned } = hemsAsSeams(given, along, name, parameters.allowance);
+  const laid = laidAlong(pattern, along, parameters.gap);
+  requireOneStretch(laid, name);
+  const size = sizeOf(parameters, laid);
+  const allowance = takenAllowance(pattern, along);
+  const marks = bandMarks(laid, size.betweenMm);
+  const piece = bandPiece(pattern, { ...parameters, along }, { laid, size, marks });
+  const placed = takePlace(
+    withEdgeMarks(pattern, laid.chains, marks, name),
+    piece,
+    seamAlong(name, laid, size.betweenMm - laid.edgeMm),
+    ringSeam(name, laid),
+  );
+  const lengths = {
     name,
+    edgeMm: laid.edgeMm,
+    lengthMm: size.lengthMm,
+    joinMm: parameters.join,
+    gapMm: laid.gapMm,
+  };
+  const stretchPercent = stretchOfBand(lengths);
+  return {
+    pattern: placed.pattern,
+    did: saying('drafted-band', {
+      piece: name,
+      count: laid.count,
+      edgeMm: laid.edgeMm,
+      gapMm: laid.gapMm,
+      lengthMm: size.lengthMm,
+      widthMm: width,
+      ratioPercent: parameters.ratio * 100,
+      stretchPercent,
+      replaced: placed.replaced,
+    }),
+    findings: [
+      ...turned,
+      ...bandStretchFindings(lengths, stretchOf(pattern, piece.cutting.fabric)),
+      ...allowanceFindings(pattern, along, name),
+      ...narrowFindings(name, width, allowance),
+      ...eachFindings(name, laid.count, size.lengthMm),
+      ...placed.findings,
+    ],
+    derived: [derivedBand({ ...parameters, along }, piece, laid, size)],
+    making: [
+      {
+        job: `band ${name}`,
+        text: saying('sew-band-on', {
+          piece: name,
+          edges: along.map(ref => ({ ...ref })),
+          gap: laid.gapMm > 0,
+          stretchPercent,
+          ring: laid.ring,
+        }),
+        after: [],
+      },
+    ],
+  };
+}
+
+/** Lengths of one band in mm: between its joins, cut, and of its sewn part. */
+interface BandSize {
+  readonly betweenMm: number;
+  readonly lengthMm: number;
+  readonly sewnMm: number;
+}
+
+/** @throws PatternError `band-too-short`: the gap uses it up */
+function sizeOf({ name, ratio, join, stretchedPart }: WholeBand, { edgeMm, gapMm }: LaidAlong): BandSize {
+  const betweenMm = stretchedPart === 'whole' ? ratio * (edgeMm + gapMm) : ratio * edgeMm + gapMm;
+  const sewnMm = betweenMm - gapMm;
+  if (!(sewnMm > 0)) throw refusal('band-too-short', { piece: name, betweenMm, gapMm });
+  return { betweenMm, lengthMm: betweenMm + 2 * join, sewnMm };
+}
+
+function bandPiece(
+  pattern: Pattern,
+  { name, along, width, join, fabric }: WholeBand,
+  {
+    laid,
+    size,
+    marks,
+  }: { readonly laid: LaidAlong; readonly size: BandSize; readonly marks: readonly BandMark[] },
+): Piece {
+  const allowance = stitchedIn(width, takenAllowance(pattern, along));
+  return longPiece({
+    name,
+    role: 'band',
+    cut: cutFor(laid),
     madeFor: along,
     place: freePlace(pattern, name),
-    fabric,
-    finishedLength: stretched,
-    finishedWidth,
+    fabric: fabric ?? pieceNamed(pattern, along[0]!.piece).cutting.fabric,
+    finishedLength: size.betweenMm,
+    finishedWidth: width - 2 * allowance,
     join,
     allowance,
     grain: 'across',
-    notches: marks.map(({ at, label }): Omit<Notch, 'edge'> => ({ at, style: 'single', name: label })),
+    notches: marks.map(({ at, label }) => ({ at, style: 'single', name: label })),
   });
-  const ring = rings === 1 && chains[0]!.closed;
-  const sewn = {
-    own: [{ piece: name, edge: sewnEdge, reversed: false }],
-    partner: runsAlong(chains),
-    easeMm: stretched - edgeMm,
-  };
-  const [startEnd, endEnd] = endEdges;
-  const ends = {
-    a: [{ piece: name, edge: startEnd, reversed: true }],
-    b: [{ piece: name, edge: endEnd, reversed: false }],
-  };
-  const placed = takePlace(withEdgeMarks(pattern, chains, marks, name), piece, sewn, ring ? ends : undefined);
-  const band = { name, edgeMm, lengthMm, joinMm: join, gapMm };
-  const stretchPercent = stretchOfBand(band);
-  const derived: Derived = {
+}
+
+function derivedBand(
+  { name, along, width, join, ratio }: WholeBand,
+  piece: Piece,
+  laid: LaidAlong,
+  { betweenMm, lengthMm, sewnMm }: BandSize,
+): Derived {
+  const { edgeMm, gapMm, count } = laid;
+  return {
     name,
     kind: 'band',
     lengthMm,
     widthMm: width,
-    fabric,
+    fabric: piece.cutting.fabric,
     along,
     edgeMm,
+    ...(count > 1 ? { count } : {}),
     figures: {
       gapMm,
       ratioPercent: ratio * 100,
       joinMm: join,
-      stretchPercent,
-      finishedLengthMm: stretched,
+      stretchPercent: stretchOfBand({ name, edgeMm, lengthMm, joinMm: join, gapMm }),
+      finishedLengthMm: betweenMm,
       sewnMm,
-      finishedWidthMm: finishedWidth / 2,
-      halfMm: stretched / 2,
-      quarterMm: stretched / 4,
+      finishedWidthMm: (width - 2 * edgeNamed(piece, sewnEdge).allowance) / 2,
+      halfMm: betweenMm / 2,
+      quarterMm: betweenMm / 4,
     },
-  };
-  const cut = (mm: number): string => cutLength(mm, pattern.unit);
-  const say = (mm: number): string => formatLength(mm, pattern.unit);
-  const bridged = gapMm > 0 ? ` and a gap of ${say(gapMm)}` : '';
-  return {
-    pattern: placed.pattern,
-    did:
-      `drafted ${name} for ${say(edgeMm)} of edge${bridged} at ${Number((ratio * 100).toFixed(1))} %: ` +
-      `cut ${cut(lengthMm)} × ${cut(width)}, its sewn part stretches by ${stretchPercent.toFixed(1)} %` +
-      (placed.replaced ? '; it takes the place of the old piece of that name' : ''),
-    findings: [
-      ...bandStretchFindings(band, stretchOf(pattern, fabric)),
-      ...allowanceFinding(pattern, along, first.allowance, name),
-      ...narrowFindings(name, width, first.allowance, pattern.unit),
-      ...ringsFinding(name, rings, edgeMm, ratio, join),
-      ...placed.findings,
-    ],
-    derived: [derived],
-    making: [bandNote(name, along, marks, stretchPercent, ring)],
-  };
-}
-
-const tooShort = (name: string, lengthMm: number, join: number, gapMm: number): PatternError =>
-  new PatternError('band-too-short', {
-    message:
-      `"${name}" would be ${(lengthMm - 2 * join).toFixed(1)} mm long between its joins, ` +
-      `which the gap of ${gapMm.toFixed(1)} mm uses up.`,
-    remedy: 'Make the ratio larger or the gap narrower.',
-  });
-
-function allowanceFinding(
-  pattern: Pattern,
-  along: readonly EdgeRef[],
-  taken: number,
-  name: string,
-): readonly Finding[] {
-  const others = along.filter(
-    ref =>
-      Math.abs(edgeNamed(pieceNamed(pattern, ref.piece), ref.edge).allowance - taken) >
-      tolerances.coincidenceTolerance,
-  );
-  if (others.length === 0) return [];
-  return [
-    {
-      severity: 'warning',
-      code: 'allowances-differ',
-      where: { piece: name },
-      message: `"${name}" has the allowance of ${along[0]!.piece}.${along[0]!.edge}, ${taken.toFixed(1)} mm; ${others.map(r => `${r.piece}.${r.edge}`).join(', ')} has another.`,
-      figures: { allowanceMm: taken },
-      remedy: 'Set one allowance on all the edges it is sewn to before drafting it.',
-    },
-  ];
-}
-
-/** Edges that make a ring on either side of the garment: the length is for both, as the sheet's words have it. */
-function ringsFinding(
-  name: string,
-  rings: number,
-  edgeMm: number,
-  ratio: number,
-  join: number,
-): readonly Finding[] {
-  if (rings < 2) return [];
-  const eachMm = (ratio * edgeMm) / rings + 2 * join;
-  return [
-    {
-      severity: 'warning',
-      code: 'several-rings',
-      where: { piece: name },
-      message: `The edges of "${name}" make ${rings} separate rings in the garment; its length is for all of them together.`,
-      figures: { rings, eachMm },
-      remedy: `Cut ${rings} pieces of ${eachMm.toFixed(1)} mm instead, joins included.`,
-    },
-  ];
-}
-
-function bandNote(
-  name: string,
-  along: readonly EdgeRef[],
-  marks: readonly BandMark[],
-  stretchPercent: number,
-  ring: boolean,
-): MakingNote {
-  const edges = along.map(r => `${r.piece}.${r.edge}`).join(', ');
-  const hasGap = marks.some(m => m.label.includes('gap'));
-  const how =
-    stretchPercent > 0
-      ? `stretch it evenly by ${stretchPercent.toFixed(0)} % between them`
-      : 'ease it evenly between them';
-  return {
-    job: `band ${name}`,
-    text: `Sew ${name} to ${edges}: pin mark on mark${hasGap ? ", the gap's ends first" : ''}, ${how}${ring ? '' : ', ends left open'}.`,
-    after: [],
   };
 }

@@ -1,21 +1,25 @@
 import {
   type EdgeRef,
-  edgeNamed,
   type Finding,
-  formatLength,
   type Pattern,
+  type Piece,
   pieceNamed,
+  tolerances,
 } from '@paperhinge/geometry';
 import type { Alteration, Derived } from '../alteration.js';
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';
-import { cutLength } from './cut-size.js';
 import { drafted } from './drafted.js';
 import { freePlace } from './free-place.js';
-import { distinctEdges, garmentChains, runsAlong } from './garment-chain.js';
-import { endEdges, longPiece, sewnEdge } from './long-piece.js';
+import { distinctEdges } from './garment-chain.js';
+import { hemsAsSeams } from './hems-as-seams.js';
+import { cutFor, eachFindings, type LaidAlong, laidAlong } from './laid-along.js';
+import { longPiece } from './long-piece.js';
+import { ringSeam, seamAlong } from './sewn-on.js';
 import { narrowFindings, stitchedIn } from './stitched-in.js';
 import { takePlace } from './take-place.js';
+import { takenAllowance } from './taken-allowance.js';
+import { finding, saying } from './tellings.js';
 
 /** A strip (cut width given) or a binding (finished width given, cut four times as wide). Lengths in mm. */
 export interface DraftStrip {
@@ -25,6 +29,8 @@ export interface DraftStrip {
   /** Added at each end to join it; default 0. */
   readonly join?: number;
   readonly fabric?: string;
+  /** mm that a hem among the edges gets when it becomes a seam; absent: what most seams of its piece have. */
+  readonly allowance?: number;
 }
 
 /**
@@ -45,6 +51,7 @@ const fields = {
   width: field.size(),
   join: field.usually(field.length(), 0),
   fabric: field.optional(field.cloth()),
+  allowance: field.optional(field.length({ most: tolerances.largestAllowance })),
 };
 const startsAt = { edge: ['along'], table: [] };
 
@@ -54,7 +61,7 @@ export const draftStripVerb = verbOf<DraftStrip>()({
   fields,
   leaves: drafted,
   sentence:
-    'Draft a strip "{name}" for {along}, cut {width} wide[, with {join} to join it][, of the {fabric} cloth]',
+    'Draft a strip "{name}" for {along}, cut {width} wide[, with {join} to join it][, of the {fabric} cloth][, a hem among them now a seam of {allowance}]',
   startsAt,
   example: {
     pattern: 'woven-shift',
@@ -69,7 +76,7 @@ export const draftBindingVerb = verbOf<DraftStrip>()({
   fields,
   leaves: drafted,
   sentence:
-    'Draft a binding "{name}" for {along}, {width} wide when finished[, with {join} to join it][, of the {fabric} cloth]',
+    'Draft a binding "{name}" for {along}, {width} wide when finished[, with {join} to join it][, of the {fabric} cloth][, a hem among them now a seam of {allowance}]',
   startsAt,
   example: {
     pattern: 'woven-shift',
@@ -78,85 +85,93 @@ export const draftBindingVerb = verbOf<DraftStrip>()({
   alter: (pattern, parameters) => drawnStrip(pattern, parameters, 'binding'),
 });
 
-function drawnStrip(
-  pattern: Pattern,
-  { name, along: asked, width, join, fabric }: DraftStrip & { readonly join: number },
-  kind: 'strip' | 'binding',
-): Alteration {
-  const along = distinctEdges(asked);
-  const chains = garmentChains(pattern, along);
-  const edgeMm = chains.flatMap(c => c.lying).reduce((sum, l) => sum + l.lengthMm, 0);
-  const source = pieceNamed(pattern, along[0]!.piece);
-  const cutWidth = kind === 'binding' ? 4 * width : width;
-  const given = edgeNamed(source, along[0]!.edge).allowance;
-  const allowance = kind === 'binding' ? width : stitchedIn(cutWidth, given);
-  const cloth = fabric ?? source.cutting.fabric;
-  const piece = longPiece({
-    name,
-    madeFor: along,
-    place: freePlace(pattern, name),
-    fabric: cloth,
-    finishedLength: edgeMm,
-    finishedWidth: cutWidth - 2 * allowance,
-    join,
-    allowance,
-    grain: kind === 'binding' ? 'bias' : 'along',
-    notches: [],
-    ...(kind === 'binding' ? { note: 'on the bias' } : {}),
-  });
-  const ring = chains.length === 1 && chains[0]!.closed;
-  const ends = {
-    a: [{ piece: name, edge: endEdges[0], reversed: true }],
-    b: [{ piece: name, edge: endEdges[1], reversed: false }],
-  };
-  const own = [{ piece: name, edge: sewnEdge, reversed: false }];
-  const placed = takePlace(
-    pattern,
-    piece,
-    { own, partner: runsAlong(chains), easeMm: 0 },
-    ring ? ends : undefined,
-  );
+type WholeStrip = DraftStrip & { readonly join: number };
+type Kind = 'strip' | 'binding';
+
+function drawnStrip(given: Pattern, parameters: WholeStrip, kind: Kind): Alteration {
+  const { name, join } = parameters;
+  const along = distinctEdges(parameters.along);
+  const { pattern, findings: turned } = hemsAsSeams(given, along, name, parameters.allowance);
+  const laid = laidAlong(pattern, along);
+  const cut = cutOf(pattern, { ...parameters, along }, kind);
+  const piece = stripPiece(pattern, { ...parameters, along }, laid, cut, kind);
+  const placed = takePlace(pattern, piece, seamAlong(name, laid, 0), ringSeam(name, laid));
+  const { edgeMm, count } = laid;
   const lengthMm = edgeMm + 2 * join;
   const derived: Derived = {
     name,
     kind,
     lengthMm,
-    widthMm: cutWidth,
-    fabric: cloth,
+    widthMm: cut.widthMm,
+    fabric: piece.cutting.fabric,
     along,
     edgeMm,
+    ...(count > 1 ? { count } : {}),
     figures: {
       joinMm: join,
-      allowanceMm: allowance,
-      finishedWidthMm: kind === 'binding' ? width : (cutWidth - 2 * allowance) / 2,
+      allowanceMm: cut.allowanceMm,
+      finishedWidthMm: kind === 'binding' ? parameters.width : (cut.widthMm - 2 * cut.allowanceMm) / 2,
     },
   };
-  const cut = (mm: number): string => cutLength(mm, pattern.unit);
   return {
     pattern: placed.pattern,
-    did:
-      `drafted ${kind} ${name} for ${formatLength(edgeMm, pattern.unit)} of edge: cut ${cut(lengthMm)} × ${cut(cutWidth)}` +
-      (kind === 'binding' ? ' on the bias' : '') +
-      (placed.replaced ? '; it takes the place of the old piece of that name' : ''),
+    did: saying('drafted-strip', {
+      kind,
+      piece: name,
+      count,
+      edgeMm,
+      lengthMm,
+      widthMm: cut.widthMm,
+      replaced: placed.replaced,
+    }),
     findings: [
-      ...severalFinding(name, chains.length, edgeMm, join),
-      ...(kind === 'strip' ? narrowFindings(name, cutWidth, given, pattern.unit) : []),
+      ...turned,
+      ...severalFindings(name, laid, join),
+      ...(kind === 'strip' ? narrowFindings(name, cut.widthMm, takenAllowance(pattern, along)) : []),
+      ...eachFindings(name, count, lengthMm),
       ...placed.findings,
     ],
     derived: [derived],
   };
 }
 
-function severalFinding(name: string, count: number, edgeMm: number, join: number): readonly Finding[] {
-  if (count < 2) return [];
-  return [
-    {
-      severity: 'note',
-      code: 'several-stretches',
-      where: { piece: name },
-      message: `The edges of "${name}" lie in ${count} separate stretches of the garment; its length is for all of them together.`,
-      figures: { stretches: count, extraJoinsMm: 2 * join * (count - 1), edgeMm },
-      remedy: 'Cut it apart for each, and allow for the joins of each.',
-    },
-  ];
+/** mm: how wide it is cut, and how far in from both edges it is stitched. */
+interface CutWidth {
+  readonly widthMm: number;
+  readonly allowanceMm: number;
+}
+
+function cutOf(pattern: Pattern, { along, width }: WholeStrip, kind: Kind): CutWidth {
+  if (kind === 'binding') return { widthMm: 4 * width, allowanceMm: width };
+  return { widthMm: width, allowanceMm: stitchedIn(width, takenAllowance(pattern, along)) };
+}
+
+const stripPiece = (
+  pattern: Pattern,
+  { name, along, join, fabric }: WholeStrip,
+  laid: LaidAlong,
+  { widthMm, allowanceMm }: CutWidth,
+  kind: Kind,
+): Piece =>
+  longPiece({
+    name,
+    role: kind,
+    cut: cutFor(laid),
+    madeFor: along,
+    place: freePlace(pattern, name),
+    fabric: fabric ?? pieceNamed(pattern, along[0]!.piece).cutting.fabric,
+    finishedLength: laid.edgeMm,
+    finishedWidth: widthMm - 2 * allowanceMm,
+    join,
+    allowance: allowanceMm,
+    grain: kind === 'binding' ? 'bias' : 'along',
+    notches: [],
+    ...(kind === 'binding' ? { note: 'on the bias' } : {}),
+  });
+
+function severalFindings(piece: string, { chains, edgeMm }: LaidAlong, join: number): readonly Finding[] {
+  const stretches = chains.length;
+  if (stretches < 2) return [];
+  const facts = { piece, stretches, extraJoinsMm: 2 * join * (stretches - 1), edgeMm };
+  return [finding('note', 'several-stretches', { piece }, facts)];
 }

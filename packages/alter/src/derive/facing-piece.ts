@@ -26,7 +26,7 @@ import {
 } from '@paperhinge/geometry';
 import { grainOrVertical } from '../edit/grain.js';
 import { lineThrough, reachOf, startingIn } from '../edit/meet.js';
-import type { FacingEnd, FacingShape } from './facing-shape.js';
+import type { EndStretch, FacingShape } from './facing-shape.js';
 import { titled } from './long-piece.js';
 
 export interface FacingWish {
@@ -39,58 +39,83 @@ export interface FacingWish {
   readonly join: number;
 }
 
+/** An end of a facing that lies on another edge of its source: there facings are joined to one another. */
+export interface FacingEnd {
+  /** The edge of the facing, and that of the source it lies on. */
+  readonly edge: string;
+  readonly source: EdgeRef;
+  /** The end of the source's edge at which the faced line meets it. */
+  readonly corner: 'start' | 'end';
+}
+
+/** A facing as it is drafted for one piece or several, not yet laid aside. */
+export interface FacingOn {
+  readonly piece: Piece;
+  /** Its edges that lie on those it was made for, clockwise; `reversed`: that edge runs the other way. */
+  readonly faced: readonly { readonly edge: string; readonly source: EdgeRef; readonly reversed: boolean }[];
+  readonly ends: readonly FacingEnd[];
+  /** Edges that were folds and are sewn to their own mirror image instead. */
+  readonly closed: readonly string[];
+}
+
 /** A facing: outer edges and ends with the names, kinds and allowances of the source's, and the edge `inner`. */
-export function facingPiece({ name, shape, source, along, fabric, join }: FacingWish): Piece {
-  const taken = new Set<string>(shape.outer.map(e => e.name));
-  const unused = (wanted: string): string => {
-    let free = wanted;
-    for (let n = 2; taken.has(free); n++) free = n === 2 ? `${wanted}-other` : `${wanted}-other-${n}`;
-    taken.add(free);
-    return free;
-  };
-  const inner: Edge = {
-    type: 'edge',
-    name: unused('inner'),
-    path: shape.inner,
-    kind: 'raw',
-    allowance: 0,
-    corners: {},
-  };
-  const ends = (stretches: readonly FacingEnd[], side: string): readonly Edge[] =>
+export function facingOn({ name, shape, source, along, fabric, join }: FacingWish): FacingOn {
+  const unused = unusedNames(shape.outer.map(e => e.name));
+  const inner = raw(unused('inner'), shape.inner);
+  const ends = (stretches: readonly EndStretch[], side: string): readonly Edge[] =>
     stretches.map(({ path, of }) => {
-      if (!of)
-        return {
-          type: 'edge',
-          name: unused(`end-${side}`),
-          path,
-          kind: 'seam',
-          allowance: join,
-          corners: {},
-        };
+      if (!of) return { ...raw(unused(`end-${side}`), path), kind: 'seam', allowance: join };
       const { opening: _, ...plain } = of.edge;
       return { ...plain, name: unused(plain.name), path };
     });
-  const parts = [
-    ...shape.outer,
-    ...ends(shape.afterOuter, 'after'),
-    inner,
-    ...ends(shape.beforeOuter, 'before'),
+  const after = ends(shape.afterOuter, 'after'),
+    before = ends(shape.beforeOuter, 'before');
+  // An end that lies on several edges is joined to nothing.
+  const joins = [
+    { edges: after, stretches: shape.afterOuter, corner: 'start' as const },
+    { edges: before, stretches: shape.beforeOuter, corner: 'end' as const },
   ];
-  return {
+  const piece: Piece = {
     name,
     title: titled(name),
-    outline: { parts },
+    role: 'facing',
+    outline: { parts: [...shape.outer, ...after, inner, ...before] },
     notches: source.notches.filter((n: Notch) => along.some(ref => ref.edge === n.edge)),
     lines: [grainWithin(source, shape)],
     marks: [],
     cutting: cuttingLike(source, fabric),
     madeFor: along,
   };
+  return {
+    piece,
+    faced: [...new Set(shape.outer.map(e => e.name))].map(edge => ({
+      edge,
+      source: { piece: source.name, edge },
+      reversed: false,
+    })),
+    ends: joins.flatMap(({ edges, stretches, corner }) => {
+      const of = stretches[0]!.of?.edge;
+      if (edges.length > 1 || !of || of.kind === 'fold') return [];
+      return [{ edge: edges[0]!.name, source: { piece: source.name, edge: of.name }, corner }];
+    }),
+    closed: [],
+  };
+}
+
+/** Gives each name once: `NAME`, then `NAME-other`, `NAME-other-2` … */
+export function unusedNames(given: readonly string[]): (wanted: string) => string {
+  const taken = new Set(given);
+  return wanted => {
+    let free = wanted;
+    for (let n = 2; taken.has(free); n++) free = n === 2 ? `${wanted}-other` : `${wanted}-other-${n}`;
+    taken.add(free);
+    return free;
+  };
 }
 
 /** A stay: whole, opened at the fold where its source has one, without allowance. */
 export function stayPiece({ name, shape, source, along, fabric }: FacingWish): Piece {
-  const onFold = (ends: readonly FacingEnd[]): boolean => ends.some(e => e.of?.edge.kind === 'fold');
+  const onFold = (ends: readonly EndStretch[]): boolean => ends.some(e => e.of?.edge.kind === 'fold');
   const outer = joined(...shape.outer.map(e => e.path));
   const fold = foldEdgeOf(source);
   const after = onFold(shape.afterOuter),
@@ -103,11 +128,12 @@ export function stayPiece({ name, shape, source, along, fabric }: FacingWish): P
   return {
     name,
     title: titled(name),
+    role: 'stay',
     outline: { parts: opened },
     notches: [],
     lines: [grainWithin(source, shape)],
     marks: [],
-    cutting: map ? { count: 1, mirrored: false, fabric } : cuttingLike(source, fabric),
+    cutting: { ...cuttingLike(source, fabric), ...(map ? { mirrored: false } : {}) },
     madeFor: along,
   };
 }
@@ -121,7 +147,7 @@ const raw = (name: string, path: Path): Edge => ({
   corners: {},
 });
 
-const pathOfEnds = (ends: readonly FacingEnd[]): Path => joined(...ends.map(e => e.path));
+const pathOfEnds = (ends: readonly EndStretch[]): Path => joined(...ends.map(e => e.path));
 
 const closedStay = (shape: FacingShape, outer: Path): readonly Edge[] => [
   raw('outer', outer),

@@ -1,13 +1,14 @@
 import {
   containsPoint,
   type Edge,
+  edgeNamed,
   intersectPaths,
   joined,
   line,
   type OutlinePart,
   outlinePath,
   type Path,
-  PatternError,
+  type PathMeeting,
   type Piece,
   pathEnd,
   pathLength,
@@ -23,55 +24,42 @@ import {
 } from '@paperhinge/geometry';
 import { joinedInOne, parallelPieces } from '../edit/inward-parallel.js';
 import { endingIn, reachOf, runOn, startingIn } from '../edit/meet.js';
+import { refusal } from './tellings.js';
 
 /** What a facing or stay is cut from its source as, clockwise: outer edges, one end, the inner line, the other end. */
 export interface FacingShape {
   readonly outer: readonly Edge[];
   /** Stretches of the source's other edges from the outer line's end to the inner line, or a straight cut. */
-  readonly afterOuter: readonly FacingEnd[];
+  readonly afterOuter: readonly EndStretch[];
   /** From its meeting with `afterOuter` back to that with `beforeOuter`. */
   readonly inner: Path;
-  readonly beforeOuter: readonly FacingEnd[];
+  readonly beforeOuter: readonly EndStretch[];
   /** mm of the inner line left out where an edge bends more tightly than the width. */
   readonly trimmedMm: number;
 }
 
-export interface FacingEnd {
+export interface EndStretch {
   readonly path: Path;
   /** The edge it is a stretch of, and how many mm of it lie before the stretch; absent for a straight cut. */
   readonly of?: { readonly edge: Edge; readonly from: number };
 }
 
-/** @throws PatternError `edges-do-not-join`, `dart-in-facing`, `facing-too-wide`, `unknown-edge` */
+/** @throws PatternError `edges-not-in-one-run`, `dart-in-facing`, `facing-too-wide`, `unknown-edge` */
 export function facingShape(piece: Piece, edges: readonly string[], width: number): FacingShape {
   const { outer, rest } = partedRing(piece, edges);
   const parallel = joinedInOne(parallelPieces(joined(...outer.map(e => e.path)), width), width);
   const inside = pathWithoutLoops(parallel);
   const others = joined(...rest.flatMap(pathsOfPart));
-  const reach = reachOf(outlinePath(piece.outline)) + width;
-  const widest = longestEnd * width;
-  // Run on past its end, the inner line is cut off where the outline first comes across it, seen from the corner.
-  const ahead = intersectPaths(runOn(inside, reach), others).filter(m => m.alongA > pathLength(inside) / 2);
-  const back = intersectPaths(runOn(reversedPath(inside), reach), others).filter(
-    m => m.alongA > pathLength(inside) / 2,
-  );
   const whole = pathLength(others);
-  const end = ahead.reduce<(typeof ahead)[number] | undefined>(
-    (b, m) => (b && b.alongB <= m.alongB ? b : m),
-    undefined,
-  );
-  const start = back.reduce<(typeof back)[number] | undefined>(
-    (b, m) => (b && b.alongB >= m.alongB ? b : m),
-    undefined,
-  );
-  const endCut = end && end.alongB <= widest ? end : undefined;
-  const startCut = start && whole - start.alongB <= widest ? start : undefined;
-  let inner = cutOrRunOn(inside, endCut);
-  inner = reversedPath(
-    cutOrRunOn(
-      reversedPath(inner),
-      startCut && { ...startCut, alongA: startCut.alongA + pathLength(inner) - pathLength(inside) },
-    ),
+  const reach = reachOf(outlinePath(piece.outline)) + width;
+  const ahead = firstMeeting(inside, others, reach, m => m.alongB);
+  const back = firstMeeting(reversedPath(inside), others, reach, m => whole - m.alongB);
+  const endCut = ahead && ahead.alongB <= farthest(rest[0], width) ? ahead : undefined;
+  const startCut = back && whole - back.alongB <= farthest(rest.at(-1), width) ? back : undefined;
+  const toEnd = cutOrRunOn(inside, endCut);
+  const grown = pathLength(toEnd) - pathLength(inside);
+  const inner = reversedPath(
+    cutOrRunOn(reversedPath(toEnd), startCut && { ...startCut, alongA: startCut.alongA + grown }),
   );
   const corner = { end: pathEnd(outer.at(-1)!.path), start: pathStart(outer[0]!.path) };
   const afterOuter = endCut
@@ -91,6 +79,28 @@ export function facingShape(piece: Piece, edges: readonly string[], width: numbe
   return shape;
 }
 
+/** Run on past its end, the inner line is cut off where the outline first comes across it, seen from the corner. */
+function firstMeeting(
+  inside: Path,
+  others: Path,
+  reach: number,
+  fromCorner: (meeting: PathMeeting) => number,
+): PathMeeting | undefined {
+  return intersectPaths(runOn(inside, reach), others)
+    .filter(m => m.alongA > pathLength(inside) / 2)
+    .reduce<PathMeeting | undefined>(
+      (best, m) => (best && fromCorner(best) <= fromCorner(m) ? best : m),
+      undefined,
+    );
+}
+
+/**
+ * mm from the corner at which the inner line may meet the next edge. On a fold it may be anywhere: the facing of a
+ * steep V runs down the fold as far as its inner line needs.
+ */
+const farthest = (next: OutlinePart | undefined, width: number): number =>
+  next?.type === 'edge' && next.kind === 'fold' ? pathLength(next.path) : longestEnd * width;
+
 /** Times the width. Where the inner line meets another edge only farther from the corner than this, it is cut square. */
 const longestEnd = 2.5;
 
@@ -98,23 +108,17 @@ const longestEnd = 2.5;
 function partedRing(piece: Piece, edges: readonly string[]) {
   const ring = piece.outline.parts;
   const isOuter = (part: OutlinePart): part is Edge => part.type === 'edge' && edges.includes(part.name);
-  const missing = edges.find(name => !ring.some(p => p.type === 'edge' && p.name === name));
-  if (missing !== undefined)
-    throw new PatternError('unknown-edge', {
-      message: `Piece "${piece.name}" has no edge "${missing}".`,
-      remedy: 'Name one of its edges.',
-      where: { piece: piece.name, edge: missing },
-    });
+  // Refused here, where a name is not an edge's.
+  for (const name of edges) edgeNamed(piece, name);
   const starts = [...ring.keys()].filter(
     i => isOuter(ring[i]!) && !isOuter(ring[(i + ring.length - 1) % ring.length]!),
   );
   if (starts.length !== 1)
-    throw new PatternError('edges-do-not-join', {
-      message: `The edges ${edges.join(', ')} of "${piece.name}" do not lie in one run with other edges at its ends.`,
-      remedy:
-        'Name the edges between them too, close the darts between them, or draft one piece for each run.',
-      where: { piece: piece.name },
-    });
+    throw refusal(
+      'edges-not-in-one-run',
+      { edges: edges.map(edge => ({ piece: piece.name, edge })) },
+      { piece: piece.name },
+    );
   const turned = [...ring.slice(starts[0]!), ...ring.slice(0, starts[0]!)];
   const rest: readonly OutlinePart[] = turned.filter(part => !(part.type === 'edge' && isOuter(part)));
   return { outer: turned.filter(isOuter), rest };
@@ -136,9 +140,9 @@ function stretches(
   rest: readonly OutlinePart[],
   from: number,
   to: number,
-): readonly FacingEnd[] {
+): readonly EndStretch[] {
   let along = 0;
-  return rest.flatMap((part): readonly FacingEnd[] => {
+  return rest.flatMap((part): readonly EndStretch[] => {
     const path = joined(...pathsOfPart(part));
     const length = pathLength(path);
     const start = Math.max(0, from - along),
@@ -146,20 +150,27 @@ function stretches(
     along += length;
     if (end - start <= 0) return [];
     if (part.type !== 'edge')
-      throw new PatternError('dart-in-facing', {
-        message: `Dart "${part.name}" of "${piece.name}" opens at the end of the facing.`,
-        remedy: 'Close or move the dart first.',
-        where: { piece: piece.name },
-      });
+      throw refusal(
+        'dart-in-facing',
+        {
+          dart:
+            part.type === 'dart'
+              ? { piece: piece.name, dart: part.name }
+              : { piece: piece.name, pleat: part.name },
+        },
+        { piece: piece.name },
+      );
     const stretch = start === 0 && end === length ? path : subpath(path, start, end);
     return [{ path: stretch, of: { edge: part, from: start } }];
   });
 }
 
-const snappedEnd = (ends: readonly FacingEnd[], point: ReturnType<typeof pathEnd>): readonly FacingEnd[] =>
+const snappedEnd = (ends: readonly EndStretch[], point: ReturnType<typeof pathEnd>): readonly EndStretch[] =>
   ends.map((e, i) => (i === ends.length - 1 ? { ...e, path: endingIn(e.path, point) } : e));
-const snappedStart = (ends: readonly FacingEnd[], point: ReturnType<typeof pathEnd>): readonly FacingEnd[] =>
-  ends.map((e, i) => (i === 0 ? { ...e, path: startingIn(e.path, point) } : e));
+const snappedStart = (
+  ends: readonly EndStretch[],
+  point: ReturnType<typeof pathEnd>,
+): readonly EndStretch[] => ends.map((e, i) => (i === 0 ? { ...e, path: startingIn(e.path, point) } : e));
 
 function requireSound(piece: Piece, shape: FacingShape, width: number): void {
   const whole = joined(
@@ -175,9 +186,5 @@ function requireSound(piece: Piece, shape: FacingShape, width: number): void {
     m => m.alongA > tolerances.joiningGap && m.alongA < innerLength - tolerances.joiningGap,
   );
   if (selfCrossings(whole).length === 0 && !leaves && containsPoint(outline, middle)) return;
-  throw new PatternError('facing-too-wide', {
-    message: `A facing ${width.toFixed(1)} mm wide does not fit into "${piece.name}" along that edge.`,
-    remedy: 'Make it narrower.',
-    where: { piece: piece.name },
-  });
+  throw refusal('facing-too-wide', { piece: piece.name, widthMm: width }, { piece: piece.name });
 }

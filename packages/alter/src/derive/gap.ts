@@ -10,38 +10,30 @@ import {
   mirror,
   neighboursOf,
   type Pattern,
-  PatternError,
   type Piece,
   pathEnd,
   pathStart,
   pieceNamed,
   subtract,
 } from '@paperhinge/geometry';
+import { refusal } from './tellings.js';
 
 /**
  * G: the straight distance in mm over which a band bridges an edge. Where the edge ends on the fold or on a centre
  * edge: from its outer end to that end's mirror image; else from end to end, as often as the edge stands in the
  * garment.
  *
- * @throws PatternError `unknown-piece`, `unknown-edge`; `gap-not-beside` where it touches none of the edges
+ * @throws PatternError `unknown-piece`, `unknown-edge`; `gap-also-along`; `gap-not-beside` where it touches none of
+ *   the edges
  */
 export function gapAcross(pattern: Pattern, gap: EdgeRef, along: readonly EdgeRef[]): number {
   const piece = pieceNamed(pattern, gap.piece);
   const path = edgePath(piece, gap.edge);
   const beside = neighboursOf(piece, gap.edge);
   const isAlong = (name: string): boolean => along.some(a => a.piece === gap.piece && a.edge === name);
-  if (isAlong(gap.edge))
-    throw new PatternError('gap-not-beside', {
-      message: `${gap.piece}.${gap.edge} cannot be both sewn to the band and bridged by it.`,
-      remedy: 'Take it out of the edges that the band follows, or leave the gap out.',
-      where: { piece: gap.piece, edge: gap.edge },
-    });
+  if (isAlong(gap.edge)) throw refusal('gap-also-along', { gap: { ...gap } }, { ...gap });
   if (!isAlong(beside.start) && !isAlong(beside.end))
-    throw new PatternError('gap-not-beside', {
-      message: `The gap ${gap.piece}.${gap.edge} touches none of the edges that the band follows.`,
-      remedy: `It lies between ${beside.start} and ${beside.end}: name one of them, or another gap.`,
-      where: { piece: gap.piece, edge: gap.edge },
-    });
+    throw refusal('gap-not-beside', { gap: { ...gap }, neighbours: [beside.start, beside.end] }, { ...gap });
   const centre = [beside.start, beside.end].find(name => isCentre(piece, name));
   if (centre === undefined) return copiesInGarment(piece) * distance(pathStart(path), pathEnd(path));
   const outer = centre === beside.start ? pathEnd(path) : pathStart(path);

@@ -6,7 +6,6 @@ import {
   goRoundTogether,
   type OutlinePart,
   type Pattern,
-  PatternError,
   type Piece,
   partsOfEdge,
   pathLength,
@@ -131,7 +130,8 @@ function reached(
     (['a', 'b'] as const)
       .flatMap(side => {
         const [own, partner] = side === 'b' ? [seam.a, seam.b] : [seam.b, seam.a];
-        return partnerCorners(own, partner, node.piece.name, here.part.name, other(end)).map(met => ({
+        const edge = { piece: node.piece.name, edge: here.part.name };
+        return partnerCorners({ own, partner }, edge, other(end)).map(met => ({
           ...met,
           side,
         }));
@@ -180,11 +180,9 @@ function beyond(piece: Piece, part: OutlinePart, end: End, gap: EdgeRef | undefi
 }
 
 /** The corner of the other side that is sewn to an end of an edge which begins or ends one side of a seam. */
-function partnerCorners(
-  side: readonly EdgeRun[],
-  partner: readonly EdgeRun[],
-  piece: string,
-  edge: string,
+export function partnerCorners(
+  { own: side, partner }: { readonly own: readonly EdgeRun[]; readonly partner: readonly EdgeRun[] },
+  { piece, edge }: EdgeRef,
   end: End,
 ): readonly { readonly run: EdgeRun; readonly end: End }[] {
   const endOf = (run: EdgeRun, at: End): End => (run.reversed ? other(at) : at);
@@ -260,19 +258,4 @@ export function runsAlong(chains: readonly GarmentChain[]): readonly EdgeRun[] {
     if (!goesOn) runs.push({ piece, edge, reversed, copy });
   }
   return runs.map(({ copy: _, ...run }) => run);
-}
-
-/**
- * @returns how many like chains there are: 1, or 2 where each half of the garment has its own (armholes, sleeves)
- * @throws PatternError `edges-do-not-join`
- */
-export function requireJoined(chains: readonly GarmentChain[], name: string): number {
-  const label = (chain: GarmentChain): string =>
-    [...new Set(chain.lying.map(l => `${l.piece}.${l.edge}`))].sort().join(' + ');
-  const groups = [...new Set(chains.map(label))];
-  if (groups.length === 1) return chains.length;
-  throw new PatternError('edges-do-not-join', {
-    message: `"${name}" cannot follow ${groups.join(' and ')} in one: they do not join in the garment.`,
-    remedy: 'Name edges that meet at a seam, a fold or the gap, or draft one piece for each.',
-  });
 }

@@ -7,6 +7,7 @@ import {
   type Notch,
   type Piece,
   type PieceLine,
+  type PieceRole,
   type Point,
   pathOf,
 } from '@paperhinge/geometry';
@@ -27,6 +28,9 @@ export interface LongPiece {
   readonly grain: 'along' | 'across' | 'bias';
   readonly notches: readonly Omit<Notch, 'edge'>[];
   readonly note?: string;
+  readonly role: PieceRole;
+  /** How many are cut, and whether as mirrored pairs. */
+  readonly cut: Pick<Cutting, 'count' | 'mirrored'>;
 }
 
 /** The edge that is sewn to what the piece was made for; it begins at the first end. */
@@ -50,14 +54,14 @@ export function longPiece(long: LongPiece): Piece {
     corners: { start: 'mitre', end: 'mitre' },
   });
   const cutting: Cutting = {
-    count: 1,
-    mirrored: false,
+    ...long.cut,
     fabric: long.fabric,
     ...(long.note === undefined ? {} : { note: long.note }),
   };
   return {
     name: long.name,
     title: titled(long.name),
+    role: long.role,
     outline: {
       parts: [
         side(sewnEdge, corner.a, corner.b, long.allowance),

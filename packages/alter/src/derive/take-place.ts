@@ -1,13 +1,6 @@
-import {
-  type EdgeRef,
-  type EdgeRun,
-  type Finding,
-  type Pattern,
-  PatternError,
-  type Piece,
-  type Seam,
-} from '@paperhinge/geometry';
+import type { EdgeRef, EdgeRun, Finding, Pattern, Piece, Seam } from '@paperhinge/geometry';
 import { withoutLost } from '../became/settled.js';
+import { finding, refusal } from './tellings.js';
 
 /** A seam between a drafted piece and the edges it was drafted for. */
 export interface DraftedSeam {
@@ -17,6 +10,9 @@ export interface DraftedSeam {
   /** mm by which its own side is longer. */
   readonly easeMm: number;
 }
+
+/** A seam of a drafted piece with itself. */
+export type JoinSeam = Omit<Seam, 'name' | 'ease'>;
 
 /**
  * Puts a drafted piece into a pattern, in the place of a piece of its name where there is one: then it takes over
@@ -30,16 +26,12 @@ export function takePlace(
   pattern: Pattern,
   piece: Piece,
   sewn: DraftedSeam | undefined,
-  ends?: Omit<Seam, 'name' | 'ease'>,
+  ends?: JoinSeam,
 ): { readonly pattern: Pattern; readonly findings: readonly Finding[]; readonly replaced: boolean } {
   const { name } = piece;
   const along = piece.madeFor ?? [];
   if (along.some(ref => ref.piece === name))
-    throw new PatternError('drafted-along-itself', {
-      message: `"${name}" cannot be drafted along its own edges.`,
-      remedy: 'Give the new piece another name.',
-      where: { piece: name },
-    });
+    throw refusal('drafted-along-itself', { piece: name }, { piece: name });
   const old = pattern.pieces.find(p => p.name === name);
   const pieces = old ? pattern.pieces.map(p => (p === old ? piece : p)) : [...pattern.pieces, piece];
   const isOwn = (run: EdgeRun): boolean => run.piece === name;
@@ -62,13 +54,8 @@ export function takePlace(
   const added: Seam[] = sewn && !taken ? [seamOf(free(name), sewn, false)] : [];
   if (ends) added.push({ name: free(`${name} join`), ...ends, ease: { mm: 0 } });
   const kept = withoutLost({ ...pattern, pieces, seams: [...seams, ...added] });
-  const replaced: Finding = {
-    severity: 'note',
-    code: 'piece-replaced',
-    where: { piece: name },
-    message: `The drafted ${name} takes the place of the pattern's own${taken && sewn ? `, in its seam "${taken.name}" too` : ''}.`,
-    remedy: 'Give the new piece another name if both are wanted.',
-  };
+  const inSeam = taken && sewn ? { seam: { seam: taken.name } } : {};
+  const replaced = finding('note', 'piece-replaced', { piece: name }, { piece: name, ...inSeam });
   return {
     pattern: kept.pattern,
     findings: [...(old ? [replaced] : []), ...kept.findings],

@@ -1,6 +1,79 @@
-import { sayingsOf } from '@paperhinge/geometry';
+import { type Saying, sayingsOf, type Thing } from '@paperhinge/geometry';
 
 /** What is told of pieces made from an edge. */
-export type DeriveTellings = Record<never, never>;
+export interface DeriveTellings {
+  /** Each group is an `edges-together`. */
+  'edges-do-not-join': { readonly piece: string; readonly groups: readonly Saying[] };
+  'edges-not-in-one-run': { readonly edges: readonly Thing[] };
+  'gap-also-along': { readonly gap: Thing };
+  'gap-not-beside': { readonly gap: Thing; readonly neighbours: readonly string[] };
+  'band-too-short': { readonly piece: string; readonly betweenMm: number; readonly gapMm: number };
+  'drafted-along-itself': { readonly piece: string };
+  'dart-in-facing': { readonly dart: Thing };
+  'facing-too-wide': { readonly piece: string; readonly widthMm: number };
+  'facings-do-not-join': { readonly pieces: readonly Thing[] };
+  'facings-overlap': { readonly pieces: readonly Thing[] };
+  'allowances-differ': {
+    readonly piece: string;
+    readonly edge: Thing;
+    readonly allowanceMm: number;
+    readonly others: readonly Thing[];
+  };
+  'hem-becomes-seam': {
+    readonly piece: string;
+    readonly edges: readonly Thing[];
+    readonly wasMm: number;
+    readonly allowanceMm: number;
+  };
+  'one-for-each': { readonly piece: string; readonly count: number; readonly lengthMm: number };
+  'several-stretches': {
+    readonly piece: string;
+    readonly stretches: number;
+    readonly extraJoinsMm: number;
+    readonly edgeMm: number;
+  };
+  'narrower-than-allowances': {
+    readonly piece: string;
+    readonly widthMm: number;
+    readonly edgeAllowanceMm: number;
+    readonly allowanceMm: number;
+  };
+  'inner-line-trimmed': { readonly piece: string; readonly trimmedMm: number; readonly widthMm: number };
+  'piece-replaced': { readonly piece: string; readonly seam?: Thing };
+}
+
+/** What drafting did, and how a band is sewn on. */
+export interface DeriveSentences {
+  'drafted-band': DraftedLong & {
+    readonly gapMm: number;
+    readonly ratioPercent: number;
+    readonly stretchPercent: number;
+  };
+  'drafted-strip': DraftedLong & { readonly kind: 'strip' | 'binding' };
+  /** Each piece is a `drafted-facing-piece`. */
+  'drafted-facing': { readonly kind: 'facing' | 'stay'; readonly pieces: readonly Saying[] };
+  'drafted-facing-piece': { readonly piece: string; readonly lengthMm: number; readonly widthMm: number };
+  'edges-together': { readonly edges: readonly Thing[] };
+  'sew-band-on': {
+    readonly piece: string;
+    readonly edges: readonly Thing[];
+    readonly gap: boolean;
+    readonly stretchPercent: number;
+    /** Closed into a ring before; else its ends are left open. */
+    readonly ring: boolean;
+  };
+}
+
+interface DraftedLong {
+  readonly piece: string;
+  /** How many are cut. */
+  readonly count: number;
+  /** Of one: the edges it is sewn to, and what is cut. */
+  readonly edgeMm: number;
+  readonly lengthMm: number;
+  readonly widthMm: number;
+  readonly replaced: boolean;
+}
 
 export const { refusal, finding } = sayingsOf<DeriveTellings>();
+export const { saying } = sayingsOf<DeriveSentences>();

@@ -7,7 +7,7 @@ import { finding } from './tellings.js';
 /** What a band is sewn to, and how much of it there is to sew; lengths in mm. */
 export interface BandLengths {
   readonly name: string;
-  /** E: stitching length of the edges it is sewn to, over the whole garment. */
+  /** E: stitching length of the edges it is sewn to, over the whole garment or, of a pair, on one side. */
   readonly edgeMm: number;
   /** Cut length of the band. */
   readonly lengthMm: number;
@@ -27,8 +27,8 @@ export const stretchOfBand = ({ edgeMm, lengthMm, joinMm, gapMm }: BandLengths):
 export const bandStretch = (pattern: Pattern, derived: readonly Derived[]): readonly Finding[] =>
   stillThere(pattern, derived)
     .filter(d => d.kind === 'band')
-    .flatMap(({ name, lengthMm, fabric, along, figures: { joinMm = 0, gapMm = 0 } }) => {
-      const edgeMm = along.reduce((sum, ref) => sum + lengthInGarment(pattern, ref), 0);
+    .flatMap(({ name, lengthMm, fabric, along, count = 1, figures: { joinMm = 0, gapMm = 0 } }) => {
+      const edgeMm = along.reduce((sum, ref) => sum + lengthInGarment(pattern, ref), 0) / count;
       return bandStretchFindings({ name, edgeMm, lengthMm, joinMm, gapMm }, stretchOf(pattern, fabric));
     });
 

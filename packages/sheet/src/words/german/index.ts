@@ -3,6 +3,7 @@ import { became } from './became.js';
 import { commandSentences } from './command.js';
 import { curve } from './curve.js';
 import { cuttingLine } from './cutting-line.js';
+import { derive, drafts } from './derive.js';
 import { did } from './did.js';
 import { drawings } from './drawings.js';
 import { edit } from './edit.js';
@@ -35,6 +36,7 @@ export const german: Catalogue = {
     ...became,
     ...hinge,
     ...measure,
+    ...derive,
     ...operations,
     ...fit,
     ...orderTellings,
@@ -43,6 +45,7 @@ export const german: Catalogue = {
   sentences: {
     ...did,
     ...slashes,
+    ...drafts,
     ...cautions,
     ...order,
     ...commandSentences,

@@ -65,21 +65,22 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
   'draft band': {
     does: 'Zeichnet ein gerades Bündchen für Kanten, die im Kleidungsstück aufeinander folgen, um ein Verhältnis kürzer als sie, so dass es beim Annähen gedehnt wird.',
     sentence:
-      'Bündchen „{name}“ für {along} zeichnen: {ratio} ihrer Länge, {width} breit[, über die Lücke {gap}][, {join} zum Schließen][, aus {fabric}]',
+      'Bündchen „{name}“ für {along} zeichnen: {ratio} ihrer Länge, {width} breit[, über die Lücke {gap}][, {join} zum Schließen][, aus {fabric}][, ein Saum darunter wird Naht mit {allowance}]',
   },
   'draft strip': {
     does: 'Zeichnet einen geraden Streifen, so lang wie seine Kanten im ganzen Kleidungsstück und so breit zugeschnitten wie angegeben.',
     sentence:
-      'Streifen „{name}“ für {along} zeichnen, {width} breit zugeschnitten[, {join} zum Schließen][, aus {fabric}]',
+      'Streifen „{name}“ für {along} zeichnen, {width} breit zugeschnitten[, {join} zum Schließen][, aus {fabric}][, ein Saum darunter wird Naht mit {allowance}]',
   },
   'draft binding': {
     does: 'Zeichnet einen Schrägstreifen, so lang wie seine Kanten im ganzen Kleidungsstück und viermal so breit zugeschnitten, wie er fertig ist.',
     sentence:
-      'Einfassung „{name}“ für {along} zeichnen, fertig {width} breit[, {join} zum Schließen][, aus {fabric}]',
+      'Einfassung „{name}“ für {along} zeichnen, fertig {width} breit[, {join} zum Schließen][, aus {fabric}][, ein Saum darunter wird Naht mit {allowance}]',
   },
   'draft facing': {
-    does: 'Zeichnet einen Beleg: außen die Kante selbst, innen ihre Parallele, im Bruch, wo es ihr Teil ist.',
-    sentence: 'Beleg „{name}“ für {along} zeichnen, {width} breit[, {join} zum Schließen][, aus {fabric}]',
+    does: 'Zeichnet einen Beleg: außen die Kante selbst, innen ihre Parallele, im Bruch, wo es ihr Teil ist. Belege mehrerer Teile werden an den Nähten dazwischen aneinandergenäht oder in einem Stück geschnitten.',
+    sentence:
+      'Beleg „{name}“ für {along} zeichnen, {width} breit[, {join} zum Schließen][, aus {fabric}][, in einem Stück: {joined}][, ein Saum darunter wird Naht mit {allowance}]',
   },
   'draft stay': {
     does: 'Zeichnet eine Einlage, die eine Kante vor dem Ausdehnen bewahrt: außen die Kante selbst, innen ihre Parallele, ganz und ohne Zugabe.',

@@ -1,0 +1,112 @@
+import type { DeriveSentences, DeriveTellings } from '@paperhinge/alter';
+import type { Say, Sentences, Tellings } from '../catalogue.js';
+
+/** Bündchen, Einfassungen, Belege und Sicherungen. */
+export const derive: Tellings<DeriveTellings> = {
+  'edges-do-not-join': ({ piece, groups }, say) => ({
+    message: `${say.thing({ piece })} kann nicht in einem Stück angenäht werden an ${say.list(groups.map(say.saying))}: Sie treffen sich im Kleidungsstück nicht.`,
+    remedy:
+      'Nennen Sie Kanten, die sich an einer Naht, am Stoffbruch oder an der Lücke treffen, oder zeichnen Sie für jede ein eigenes Teil.',
+  }),
+  'edges-not-in-one-run': ({ edges }, say) => ({
+    message: `Diese Kanten folgen nicht in einem Zug aufeinander, mit anderen Kanten an beiden Enden: ${say.things(edges)}.`,
+    remedy:
+      'Nennen Sie auch die Kanten dazwischen, schließen Sie die Abnäher dazwischen, oder zeichnen Sie für jeden Zug ein eigenes Teil.',
+  }),
+  'gap-also-along': ({ gap }, say) => ({
+    message: `${say.thing(gap)} kann nicht zugleich angenäht und als Lücke ausgelassen werden.`,
+    remedy: 'Streichen Sie sie aus den Kanten des Bündchens, oder lassen Sie die Lücke weg.',
+  }),
+  'gap-not-beside': ({ gap, neighbours }, say) => ({
+    message: `${say.thing(gap)} berührt keine der Kanten, an die das Bündchen genäht wird.`,
+    remedy: `Sie liegt zwischen ${say.list(neighbours.map(say.name))}: Nennen Sie eine davon, oder eine andere Lücke.`,
+  }),
+  'band-too-short': ({ piece, betweenMm, gapMm }, say) => ({
+    message: `${say.thing({ piece })} wäre zwischen den Enden ${say.length(betweenMm)} lang; die Lücke von ${say.length(gapMm)} braucht das auf.`,
+    remedy: 'Machen Sie das Verhältnis größer oder die Lücke schmaler.',
+  }),
+  'drafted-along-itself': ({ piece }, say) => ({
+    message: `${say.thing({ piece })} kann nicht an seinen eigenen Kanten gezeichnet werden.`,
+    remedy: 'Geben Sie dem neuen Teil einen anderen Namen.',
+  }),
+  'dart-in-facing': ({ dart }, say) => ({
+    message: `${say.thing(dart)} öffnet sich, wo der Beleg endet.`,
+    remedy: 'Schließen oder verlegen Sie das zuerst.',
+  }),
+  'facing-too-wide': ({ piece, widthMm }, say) => ({
+    message: `Ein ${say.length(widthMm)} breiter Beleg passt an dieser Kante nicht hinein: ${say.thing({ piece })}.`,
+    remedy: 'Machen Sie ihn schmaler.',
+  }),
+  'facings-do-not-join': ({ pieces }, say) => ({
+    message: `Die Belege von ${say.things(pieces)} lassen sich nicht in einem Stück schneiden: Keine Naht bringt ihre Enden zusammen.`,
+    remedy: 'Zeichnen Sie sie ohne „joined“.',
+  }),
+  'facings-overlap': ({ pieces }, say) => ({
+    message: `Aneinandergelegt liegen die Belege von ${say.things(pieces)} übereinander und lassen sich nicht in einem Stück schneiden.`,
+    remedy: 'Zeichnen Sie sie ohne „joined“, oder machen Sie sie schmaler.',
+  }),
+  'allowances-differ': ({ piece, edge, allowanceMm, others }, say) => ({
+    message: `${say.thing({ piece })} hat die Zugabe von ${say.thing(edge)}, ${say.allowance(allowanceMm)}; eine andere hat: ${say.things(others)}.`,
+    remedy: 'Geben Sie erst allen Kanten, an die es genäht wird, dieselbe Zugabe.',
+  }),
+  'hem-becomes-seam': ({ piece, edges, wasMm, allowanceMm }, say) => ({
+    message: `${say.things(edges)}: wird nicht mehr umgeschlagen, weil dort ${say.thing({ piece })} angenäht wird; aus ${say.allowance(wasMm)} Saum wurden ${say.allowance(allowanceMm)} Nahtzugabe.`,
+    remedy: 'Geben Sie im Schritt eine andere „allowance“ an, wenn sie breiter oder schmaler sein soll.',
+  }),
+  'one-for-each': ({ piece, count, lengthMm }, say) => ({
+    message: `Es gibt ${count === 2 ? 'eines für links und eines für rechts' : `${count}, für jede Stelle eines`}: ${say.thing({ piece })} wird ${count}-mal zugeschnitten, je ${say.length(lengthMm)} lang, Zugaben an den Enden inbegriffen.`,
+    remedy: 'Es ist nichts zu tun.',
+  }),
+  'several-stretches': ({ piece, stretches, extraJoinsMm }, say) => ({
+    message: `Die Kanten von ${say.thing({ piece })} liegen an ${stretches} getrennten Stellen des Kleidungsstücks; die Länge gilt für alle zusammen.`,
+    remedy: `Schneiden Sie es für jede auseinander${extraJoinsMm > 0 ? `, und geben Sie für die Enden ${say.length(extraJoinsMm)} zu` : ''}.`,
+  }),
+  'narrower-than-allowances': ({ piece, widthMm, edgeAllowanceMm, allowanceMm }, say) => ({
+    message: `${say.thing({ piece })}, ${say.length(widthMm)} breit zugeschnitten, bestünde nur aus zwei Zugaben von ${say.allowance(edgeAllowanceMm)}; genäht wird es stattdessen ${say.allowance(allowanceMm)} vom Rand.`,
+    remedy: 'Machen Sie es breiter, oder geben Sie der Kante zuerst eine kleinere Zugabe.',
+  }),
+  'inner-line-trimmed': ({ piece }, say) => ({
+    message: `${say.thing({ piece })} folgt einer Biegung, die enger ist als seine Breite; die innere Linie läuft dort spitz zusammen.`,
+    remedy:
+      'Es ist nichts zu tun; machen Sie es schmaler, wenn die innere Linie der ganzen Biegung folgen soll.',
+  }),
+  'piece-replaced': ({ piece, seam }, say) => ({
+    message: `Das gezeichnete ${say.thing({ piece })} tritt an die Stelle des alten${seam ? `, auch in ${say.thing(seam)}` : ''}.`,
+    remedy: 'Geben Sie dem neuen Teil einen anderen Namen, wenn beide gebraucht werden.',
+  }),
+};
+
+/** Was gezeichnet wurde, und wie es angenäht wird. */
+export const drafts: Sentences<DeriveSentences> = {
+  'drafted-band': (
+    { piece, count, edgeMm, gapMm, lengthMm, widthMm, ratioPercent, stretchPercent, replaced },
+    say,
+  ) =>
+    `${say.thing({ piece })} für ${say.length(edgeMm)} Kante${
+      gapMm > 0 ? ` und eine Lücke von ${say.length(gapMm)}` : ''
+    } zu ${say.percent(ratioPercent)} gezeichnet: ${times(count)}${cut(lengthMm, widthMm, say)}; der angenähte Teil wird um ${say.percent(stretchPercent)} gedehnt${instead(replaced)}.`,
+  'drafted-strip': ({ kind, piece, count, edgeMm, lengthMm, widthMm, replaced }, say) =>
+    `${say.thing({ piece })} für ${say.length(edgeMm)} Kante gezeichnet: ${times(count)}${cut(lengthMm, widthMm, say)}${
+      kind === 'binding' ? ' im schrägen Fadenlauf' : ''
+    }${instead(replaced)}.`,
+  'drafted-facing': ({ kind, pieces }, say) =>
+    `${kind === 'facing' ? 'Beleg' : 'Sicherung'} gezeichnet: ${pieces.map(say.saying).join('; ')}.`,
+  'drafted-facing-piece': ({ piece, lengthMm, widthMm }, say) =>
+    `${say.thing({ piece })}, an der äußeren Kante ${say.length(lengthMm)} lang und ${say.length(widthMm)} breit`,
+  'edges-together': ({ edges }, say) => say.things(edges),
+  'sew-band-on': ({ piece, edges, gap, stretchPercent, ring }, say) =>
+    `Nähen Sie ${say.thing({ piece })} an ${say.things(edges)}: Stecken Sie Zeichen auf Zeichen${gap ? ', die Enden der Lücke zuerst' : ''}, und ${
+      stretchPercent > 0
+        ? `dehnen Sie es dazwischen gleichmäßig um ${say.number(stretchPercent, 0)} %`
+        : 'verteilen Sie die Weite dazwischen gleichmäßig'
+    }${ring ? '' : '; die Enden bleiben offen'}.`,
+};
+
+const times = (count: number): string => (count > 1 ? `${count} Stück, je ` : '');
+
+/** Maße zum Zuschneiden sagen, dass Zoll gerundet sind. */
+const cut = (lengthMm: number, widthMm: number, say: Say): string =>
+  `${say.length(lengthMm)} × ${say.length(widthMm)} zugeschnitten${say.unit === 'in' ? ' (auf 1/8 in gerundet)' : ''}`;
+
+const instead = (replaced: boolean): string =>
+  replaced ? '; es tritt an die Stelle des alten Teils dieses Namens' : '';
