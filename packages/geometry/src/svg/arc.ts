@@ -29,38 +29,10 @@ export function forEachArcCubic(
   arc: SvgArc,
   cubicTo: (x1: number, y1: number, x2: number, y2: number, x: number, y: number) => void,
 ): 'arc' | 'line' | 'nothing' {
-  const { x0, y0, x, y, large, sweep } = arc;
+  const { x0, y0, x, y } = arc;
   if (x0 === x && y0 === y) return 'nothing';
-  let rx = Math.abs(arc.rx),
-    ry = Math.abs(arc.ry);
-  if (rx === 0 || ry === 0) return 'line';
-
-  const phi = (arc.turn * Math.PI) / 180;
-  const c = Math.cos(phi),
-    s = Math.sin(phi);
-  // B.2.4 step 1: half the chord, in the ellipse's own axes; scaled to the unit circle here.
-  const hx = (x0 - x) / 2,
-    hy = (y0 - y) / 2;
-  let ux = (c * hx + s * hy) / rx,
-    uy = (-s * hx + c * hy) / ry;
-  // √Λ of the specification; taken by hypot, so that the tiniest radii do not overflow its square.
-  const reach = Math.hypot(ux, uy);
-  if (reach > 1) {
-    rx *= reach;
-    ry *= reach;
-    ux /= reach;
-    uy /= reach;
-  }
-  // Step 2: the centre lies off the chord's middle by √(1/Λ − 1) of the half chord, turned a quarter.
-  const size = Math.min(1, reach * reach);
-  const off = Math.sqrt(Math.max(0, (1 - size) / size)) * (large === sweep ? -1 : 1);
-  const cx = off * uy,
-    cy = -off * ux;
-  const from = Math.atan2(uy - cy, ux - cx);
-  let swept = Math.atan2(-uy - cy, -ux - cx) - from;
-  if (sweep && swept < 0) swept += 2 * Math.PI;
-  if (!sweep && swept > 0) swept -= 2 * Math.PI;
-
+  if (arc.rx === 0 || arc.ry === 0) return 'line';
+  const { rx, ry, c, s, cx, cy, from, swept } = centred(arc);
   const steps = Math.max(1, Math.ceil(Math.abs(swept) / largestStep - angleTolerance)); // rounding in a sweep of n steps must not cost one more
   const step = swept / steps;
   const k = (4 / 3) * Math.tan(step / 4);
@@ -93,4 +65,50 @@ export function forEachArcCubic(
     sin = nextSin;
   }
   return 'arc';
+}
+
+/** An arc by its centre: on the unit circle in the ellipse's own axes, the chord's middle at 0; angles in rad. */
+interface CentredArc {
+  readonly rx: number;
+  readonly ry: number;
+  /** Cosine and sine of the ellipse's own turn. */
+  readonly c: number;
+  readonly s: number;
+  readonly cx: number;
+  readonly cy: number;
+  readonly from: number;
+  /** Signed, clockwise positive. */
+  readonly swept: number;
+}
+
+function centred({ x0, y0, x, y, large, sweep, ...arc }: SvgArc): CentredArc {
+  let rx = Math.abs(arc.rx),
+    ry = Math.abs(arc.ry);
+  const phi = (arc.turn * Math.PI) / 180;
+  const c = Math.cos(phi),
+    s = Math.sin(phi);
+  // B.2.4 step 1: half the chord, in the ellipse's own axes; scaled to the unit circle here.
+  const hx = (x0 - x) / 2,
+    hy = (y0 - y) / 2;
+  let ux = (c * hx + s * hy) / rx,
+    uy = (-s * hx + c * hy) / ry;
+  // √Λ of the specification; taken by hypot, so that the tiniest radii do not overflow its square.
+  const reach = Math.hypot(ux, uy);
+  if (reach > 1) {
+    rx *= reach;
+    ry *= reach;
+    ux /= reach;
+    uy /= reach;
+  }
+  // Step 2: the centre lies off the chord's middle by √(1/Λ − 1) of the half chord, turned a quarter.
+  const size = Math.min(1, reach * reach);
+  const off = Math.sqrt(Math.max(0, (1 - size) / size)) * (large === sweep ? -1 : 1);
+  const cx = off * uy,
+    cy = -off * ux;
+  const from = Math.atan2(uy - cy, ux - cx);
+  let swept = Math.atan2(-uy - cy, -ux - cx) - from;
+  if (sweep && swept < 0) swept += 2 * Math.PI;
+  if (!sweep && swept > 0) swept -= 2 * Math.PI;
+
+  return { rx, ry, c, s, cx, cy, from, swept };
 }

@@ -15,6 +15,9 @@ declare const TextDecoder: new (
  * @throws PatternError `file-too-large`; `not-a-drawing`; `file-compressed`; `encoding-unknown`; `encoding-broken`
  */
 export function decodeXml(source: Uint8Array | string): string {
+  // Plain JavaScript may hand in anything.
+  if (typeof source !== 'string' && !(source instanceof Uint8Array))
+    throw refusal('not-a-drawing', { is: 'nothing' });
   if (source.length > largestFile) throw refusal('file-too-large', {});
   const other = otherFile(source);
   if (other) throw refusal('not-a-drawing', { is: other });
