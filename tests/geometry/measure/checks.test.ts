@@ -68,7 +68,7 @@ describe('notches are proposed', () => {
     expect(note).toMatchObject({ severity: 'note', figures: { count: 1, longestMm: 300.1 } });
     expect(toldFinding(note!)).toMatchObject({
       message: 'There is no notch yet on the side seam, 300.1 mm long.',
-      remedy: 'Mark the middle of both its sides: add notches: { seam: side }.',
+      remedy: 'Mark the middle of both its sides: add notches: { seam: side, count: 1 }.',
     });
   });
   test('not for one of 300 mm', () => {
@@ -93,7 +93,8 @@ describe('notches are proposed', () => {
     expect(found).toHaveLength(1);
     expect(toldFinding(found[0]!)).toMatchObject({
       message: 'There is no notch yet on the side seam and the yoke seam, up to 400 mm long.',
-      remedy: 'Mark the middle of each: add notches: { seam: side }, add notches: { seam: yoke }.',
+      remedy:
+        'Mark the middle of each: add notches: { seam: side, count: 1 }, add notches: { seam: yoke, count: 1 }.',
     });
   });
 });

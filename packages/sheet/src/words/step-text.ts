@@ -5,10 +5,13 @@ import { allowanceText } from './numbers.js';
  * A step as it is typed into a sheet: `true: { edges: [front.hem, back.hem] }`. Names that YAML would misread stand in
  * quotation marks.
  */
-export function stepText(verb: string, fields: Readonly<Record<string, string | readonly string[]>>): string {
+export function stepText(
+  verb: string,
+  fields: Readonly<Record<string, string | number | readonly string[]>>,
+): string {
   const written = Object.entries(fields).map(
     ([field, value]) =>
-      `${field}: ${typeof value === 'string' ? scalar(value) : `[${value.map(scalar).join(', ')}]`}`,
+      `${field}: ${typeof value === 'object' ? `[${value.map(scalar).join(', ')}]` : typeof value === 'number' ? value : scalar(value)}`,
   );
   return `${verb}: { ${written.join(', ')} }`;
 }

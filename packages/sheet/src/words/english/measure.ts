@@ -40,7 +40,7 @@ export const measure: Tellings<MeasureTellings> = {
   }),
   'notches-wanted': ({ seams, count, longestMm }, say) => ({
     message: `There is no notch yet on ${say.things(seams)}, ${count === 1 ? '' : 'up to '}${say.length(longestMm)} long.`,
-    remedy: `Mark the middle of ${count === 1 ? 'both its sides' : 'each'}: ${seams.map(({ seam = '' }) => stepText('add notches', { seam })).join(', ')}.`,
+    remedy: `Mark the middle of ${count === 1 ? 'both its sides' : 'each'}: ${seams.map(({ seam = '' }) => stepText('add notches', { seam, count: 1 })).join(', ')}.`,
   }),
   'joined-line-broken': ({ closed, first, second, cornerDeg, stepMm, takeMm, blendMm, ...is }, say) => {
     const seen = [

@@ -29,7 +29,7 @@ export const measure: Tellings<MeasureTellings> = {
   }),
   'notches-wanted': ({ seams, longestMm }, say) => ({
     message: `Noch ohne Passzeichen: ${say.things(seams)}, bis zu ${say.length(longestMm)} lang.`,
-    remedy: `Zeichnen Sie auf beiden Seiten die Mitte an: ${seams.map(({ seam = '' }) => stepText('add notches', { seam })).join(', ')}.`,
+    remedy: `Zeichnen Sie auf beiden Seiten die Mitte an: ${seams.map(({ seam = '' }) => stepText('add notches', { seam, count: 1 })).join(', ')}.`,
   }),
   'joined-line-broken': ({ closed, first, second, cornerDeg, stepMm, takeMm, blendMm, ...is }, say) => {
     const seen = [
