@@ -7,6 +7,9 @@ import {
   edgeNamed,
   edgesOfRole,
   guessFindings,
+  isCentreLine,
+  lineRoleOf,
+  markRoleOf,
   type Path,
   type Piece,
   pathOf,
@@ -183,4 +186,64 @@ test('a word that is no role is told, and the role guessed', () => {
   );
   expect(findings).toContainEqual(expect.objectContaining({ code: 'role-not-known' }));
   expect(edgeNamed(pattern.pieces[0]!, 'neck')).toMatchObject({ role: 'neck', roleGuessed: true });
+});
+
+describe('what a piece is called', () => {
+  test.each<[string, readonly string[]]>([
+    ['facing', ['neck facing', 'Halsbeleg', 'parementure encolure', 'paramontura']],
+    ['band', ['waistband', 'Halsbündchen', 'Bund', 'ceinture', 'tailleband']],
+    ['cuff', ['sleeve cuff', 'Manschette', 'Ärmelbündchen', 'poignet', 'puño']],
+    ['sleeve', ['sleeve', 'Ärmel', 'Aermel', 'manche', 'manga', 'manica', 'mouw']],
+    ['lining', ['sleeve lining', 'Ärmelfutter', 'doublure', 'forro', 'fodera']],
+    ['trouser', ['trouser front', 'Hose hinten', 'pantalon devant', 'broekspijp']],
+    ['pocket', ['pocket bag', 'Seitentasche', 'poche', 'bolsillo']],
+    ['collar', ['collar stand', 'Stehkragen', 'col', 'cuello', 'kraag']],
+  ])('%s', (role, names) => {
+    const { outline } = bodice(['a', 'b', 'c', 'd', 'e', 'f']);
+    const edges = outline.parts.flatMap(part =>
+      part.type === 'edge' ? [{ name: part.name, path: part.path }] : [],
+    );
+    for (const name of names)
+      expect([name, definePiece({ name, outline: edges }).role]).toEqual([name, role]);
+  });
+
+  test('the cloth it is cut from tells a lining', () => {
+    const { outline } = bodice(['a', 'b', 'c', 'd', 'e', 'f']);
+    const piece = definePiece({
+      name: 'front 2',
+      outline: outline.parts.flatMap(part =>
+        part.type === 'edge' ? [{ name: part.name, path: part.path }] : [],
+      ),
+      cutting: { fabric: 'pongee' },
+    });
+    const { pieces } = definePattern({
+      name: 'p',
+      pieces: [piece],
+      fabrics: [{ name: 'pongee', role: 'lining' }],
+    });
+    expect(pieces[0]!.role).toBe('lining');
+  });
+});
+
+test('levels and marks have roles in every language, too', () => {
+  const { outline } = bodice(['neck', 'b', 'c', 'd', 'e', 'f']);
+  const piece = definePiece({
+    name: 'front',
+    outline: outline.parts.flatMap(part =>
+      part.type === 'edge' ? [{ name: part.name, path: part.path }] : [],
+    ),
+    lines: ['bust', 'Taille', 'hanches', 'Oberarm', 'vordere Mitte', 'gusset'].map(name => ({
+      kind: 'level' as const,
+      name,
+      path: straight([10, 300], [200, 300]),
+    })),
+    marks: [
+      { kind: 'point', name: 'Brustpunkt', at: at(90, 250) },
+      { kind: 'Knopfloch', name: '1', at: at(20, 250) },
+      { kind: 'drill', name: 'hole', at: at(30, 250) },
+    ],
+  });
+  expect(piece.lines.map(lineRoleOf)).toEqual(['bust', 'waist', 'hip', 'upper arm', 'centre', undefined]);
+  expect(piece.lines.map(isCentreLine)).toEqual([false, false, false, false, true, false]);
+  expect(piece.marks.map(markRoleOf)).toEqual(['bust point', 'buttonhole', undefined]);
 });

@@ -27,10 +27,7 @@ export const pieceWords: RoleWords<PieceRole> = [
   ['binding', ['binding', 'bias tape', '-einfass-', 'schrägband', 'biais', 'bies', 'sbieco', 'viés', 'vivo']],
   ['interfacing', ['interfacing', 'fusible', '-einlage', 'vlieseline', 'entoilage', 'entretela', 'teletta']],
   ['lining', ['-lining', '-futter', 'futter-', 'doublure', 'forro', 'fodera', 'voering']],
-  [
-    'cuff',
-    ['cuff-', '-manschette-', 'bündchen', 'ärmelbündchen', 'poignet', 'puño', 'polsino', 'manchet', 'punho'],
-  ],
+  ['cuff', ['cuff-', '-manschette-', 'ärmelbündchen', 'poignet', 'puño', 'polsino', 'manchet', 'punho']],
   [
     'placket',
     [
@@ -50,7 +47,18 @@ export const pieceWords: RoleWords<PieceRole> = [
   [
     'band',
     [
-      ...['band', '-band', 'waistband-', 'neckband-', '-bund', 'ceinture', 'bande', 'pretina', 'cinturilla'],
+      ...[
+        'band',
+        '-band',
+        '-bündchen',
+        'waistband-',
+        'neckband-',
+        '-bund',
+        'ceinture',
+        'bande',
+        'pretina',
+        'cinturilla',
+      ],
       ...['cinturino', 'fascia', 'tailleband', 'cós'],
     ],
   ],

@@ -1,6 +1,7 @@
 import type { SvgTellings, Thing } from '@paperhinge/geometry';
 import { capital } from '../capital.js';
 import type { Say, Tellings } from '../catalogue.js';
+import { shownName } from '../names.js';
 import type { drawings } from './drawings.js';
 import { instead, oneOf } from './instead.js';
 
@@ -119,7 +120,7 @@ export const patternDrawings: Tellings<Omit<SvgTellings, keyof typeof drawings>>
     message: capital(
       `${say.thing(seam)} does not say at which end of ${say.thing(edge)} it begins; the first clockwise was taken.`,
     ),
-    remedy: `Write "from ${ends[0]}" or "from ${ends[1]}".`,
+    remedy: `Write "from ${shownName(ends[0])}" or "from ${shownName(ends[1])}".`,
   }),
   'name-not-writable': ({ name }, say) => ({
     message: `The name ${say.written(name)} holds a character that a drawing cannot carry.`,

@@ -1,6 +1,7 @@
 import type { PatternTellings } from '@paperhinge/geometry';
 import { capital } from '../capital.js';
 import type { Say, Tellings } from '../catalogue.js';
+import { shownName } from '../names.js';
 import { instead, oneOf } from './instead.js';
 import { roles } from './roles.js';
 
@@ -40,7 +41,7 @@ export const pattern: Tellings<PatternTellings> = {
   }),
   'not-a-neighbour': ({ edge, from, neighbours }, say) => ({
     message: `The ${say.name(from)} does not touch ${say.thing(edge)}.`,
-    remedy: `Write ${neighbours.map(name => `"from ${name}"`).join(' or ')}.`,
+    remedy: `Write ${neighbours.map(name => `"from ${shownName(name)}"`).join(' or ')}.`,
   }),
   'unknown-piece': ({ name, names, seam }, say) => ({
     message:

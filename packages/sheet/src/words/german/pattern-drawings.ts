@@ -1,6 +1,7 @@
 import type { Thing } from '@paperhinge/geometry';
 import type { Catalogue, Say } from '../catalogue.js';
 import type { patternDrawings as english } from '../english/pattern-drawings.js';
+import { shownName } from '../names.js';
 import { instead, oneOf } from './instead.js';
 
 /** Was von Zeichnungen von Schnitten gesagt wird: von ihren Attributen, ihren Teilen, ihren Nähten und Stoffen. */
@@ -120,7 +121,7 @@ export const patternDrawings: Pick<Catalogue['tellings'], keyof typeof english> 
   }),
   'run-direction-not-given': ({ seam, edge, ends }, say) => ({
     message: `${say.thing(seam)} sagt nicht, an welchem Ende sie beginnt (${say.thing(edge)}); genommen wurde das im Uhrzeigersinn erste.`,
-    remedy: `Schreiben Sie „from ${ends[0]}“ oder „from ${ends[1]}“.`,
+    remedy: `Schreiben Sie „from ${shownName(ends[0])}“ oder „from ${shownName(ends[1])}“.`,
   }),
   'name-not-writable': ({ name }, say) => ({
     message: `Der Name ${say.written(name)} enthält ein Zeichen, das eine Zeichnung nicht aufnehmen kann.`,

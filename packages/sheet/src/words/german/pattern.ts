@@ -1,5 +1,6 @@
 import type { PatternTellings } from '@paperhinge/geometry';
 import type { Tellings } from '../catalogue.js';
+import { shownName } from '../names.js';
 import { instead, oneOf } from './instead.js';
 import { roles } from './roles.js';
 
@@ -66,7 +67,7 @@ export const pattern: Tellings<PatternTellings> = {
   }),
   'not-a-neighbour': ({ edge, from, neighbours }, say) => ({
     message: `${say.thing(edge)}: ${say.written(from)} berührt kein Ende.`,
-    remedy: `Schreiben Sie ${neighbours.map(name => `„from ${name}“`).join(' oder ')}.`,
+    remedy: `Schreiben Sie ${neighbours.map(name => `„from ${shownName(name)}“`).join(' oder ')}.`,
   }),
   'unknown-piece': ({ name, names, seam }, say) => ({
     message:
