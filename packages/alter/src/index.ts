@@ -48,6 +48,7 @@ export type { NewDart, SwingWishes, Swung } from './hinge/swing.js';
 export { swing } from './hinge/swing.js';
 export type { HingeSentences, HingeTellings } from './hinge/tellings.js';
 export { inWords } from './in-words.js';
+export type { NecklineTellings } from './neckline/tellings.js';
 // operations: one trade verb a file
 export type { AddNotches } from './operations/add-notches.js';
 export { addNotches } from './operations/add-notches.js';
@@ -81,6 +82,7 @@ export type { OrderSentences } from './order-of-work/sentences.js';
 export type { OrderTellings } from './order-of-work/tellings.js';
 export type { AlterSentences, AlterTellings } from './tellings.js';
 export type { TruingTellings } from './truing/tellings.js';
+export type { UnfoldSentences, UnfoldTellings } from './unfold/tellings.js';
 export type { Field, FieldKind, Fields, Giving } from './verb/fields.js';
 export { inSheet } from './verb/fields.js';
 export type { VerbTellings } from './verb/tellings.js';

@@ -5,10 +5,12 @@ import type { EditTellings } from './edit/tellings.js';
 import type { FitSentences } from './fit/sentences.js';
 import type { FitTellings } from './fit/tellings.js';
 import type { HingeSentences, HingeTellings } from './hinge/tellings.js';
+import type { NecklineTellings } from './neckline/tellings.js';
 import type { OperationSentences, OperationTellings } from './operations/tellings.js';
 import type { OrderSentences } from './order-of-work/sentences.js';
 import type { OrderTellings } from './order-of-work/tellings.js';
 import type { TruingTellings } from './truing/tellings.js';
+import type { UnfoldSentences, UnfoldTellings } from './unfold/tellings.js';
 import type { VerbTellings } from './verb/tellings.js';
 
 /** Every code that this package tells, with its facts. Each folder lists its own. */
@@ -16,11 +18,13 @@ export interface AlterTellings
   extends BecameTellings,
     HingeTellings,
     EditTellings,
+    NecklineTellings,
     OperationTellings,
     DeriveTellings,
     FitTellings,
     OrderTellings,
     TruingTellings,
+    UnfoldTellings,
     VerbTellings {}
 
 /** Sentences without a remedy: what a step did, the jobs of the order of work and their reasons, cautions. */
@@ -28,6 +32,8 @@ export interface AlterSentences
   extends OperationSentences,
     HingeSentences,
     DeriveSentences,
+    UnfoldSentences,
+    HingeSentences,
     FitSentences,
     OrderSentences {
   /** A sentence that is already in words. */

@@ -421,7 +421,7 @@ describe('a drawn line', () => {
     expect(refusal(() => recutNeckline(off, { piece: 'front', shape: 'drawn', line: 'boat' }))).toMatchObject(
       {
         code: 'line-ends-off-outline',
-        message: expect.stringContaining('5.0 mm'),
+        message: expect.stringContaining('5 mm'),
       },
     );
     expect(refusal(() => recutNeckline(off, { piece: 'front', shape: 'drawn', line: 'bateau' })).code).toBe(

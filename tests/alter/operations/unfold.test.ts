@@ -294,7 +294,7 @@ describe('what is refused', () => {
         : p,
     );
     expect(() => opened({ ...block(), outline: { parts } })).toThrow(
-      refusal('fold-not-straight', /straight/),
+      refusal('unfold-not-straight', /straight/),
     );
   });
   test('a piece with two folds', () => {

@@ -3,16 +3,17 @@ import {
   type Finding,
   type OutlinePart,
   type Path,
-  PatternError,
   type Piece,
   pathEnd,
   pathLength,
   pathsOfPart,
+  type Thing,
   tolerances,
 } from '@paperhinge/geometry';
 import type { Became } from '../became/became.js';
 import { carriedNotches, edgesBecame, type KeptStretch, keptWhole, shifted } from '../became/parts.js';
 import { meet } from './meet.js';
+import { refusal } from './tellings.js';
 
 /**
  * One stretch of an outline between two corners: an edge, an edge's part beside a dart, or a dart's leg. A piece is
@@ -40,8 +41,11 @@ export const chainsOf = (piece: Piece): readonly Chain[] =>
     ),
   );
 
-export const chainLabel = (chain: Chain): string =>
-  chain.part.type === 'edge' ? chain.part.name : `dart ${chain.part.name}`;
+/** What a chain belongs to, to be spoken of. */
+export const chainThing = (piece: Piece, { part }: Chain): Thing => ({
+  piece: piece.name,
+  [part.type]: part.name,
+});
 
 /** A chain after `by` mm were added at its start (negative: cut off there). */
 export const grownAtStart = (chain: Chain, path: Path, by: number): Chain => ({
@@ -83,7 +87,7 @@ export interface Reshaped {
 
 /**
  * Puts the ring together again; notches go where their chain carries them.
- * @throws PatternError `dart-legs-differ`: an edit left a dart whose legs differ by more than may be sewn
+ * @throws PatternError `dart-left-uneven`: an edit left a dart whose legs differ by more than may be sewn
  */
 export function pieceOfChains(piece: Piece, chains: readonly Chain[]): Reshaped {
   const parts = piece.outline.parts.map((part): OutlinePart => {
@@ -112,9 +116,12 @@ export function pieceOfChains(piece: Piece, chains: readonly Chain[]): Reshaped 
 function requireEqualLegs(piece: Piece, dart: string, first: Path, second: Path): void {
   const difference = Math.abs(pathLength(first) - pathLength(second));
   if (difference <= tolerances.dartLegTolerance) return;
-  throw new PatternError('dart-legs-differ', {
-    message: `The legs of dart "${dart}" would differ by ${difference.toFixed(1)} mm.`,
-    remedy: 'Close or move the dart first.',
-    where: { piece: piece.name },
-  });
+  throw refusal(
+    'dart-left-uneven',
+    {
+      dart: { piece: piece.name, dart },
+      differenceMm: difference,
+    },
+    { piece: piece.name },
+  );
 }

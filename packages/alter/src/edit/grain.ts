@@ -5,7 +5,6 @@ import {
   dot,
   type Finding,
   outlinePath,
-  PatternError,
   type Piece,
   type Point,
   pathEnd,
@@ -15,6 +14,7 @@ import {
   tolerances,
   unit,
 } from '@paperhinge/geometry';
+import { finding, refusal } from './tellings.js';
 
 /** Unit direction of a piece's grain line from its start to its end. */
 export function grainDirection(piece: Piece): Point | undefined {
@@ -29,14 +29,8 @@ export function grainOrVertical(piece: Piece): {
 } {
   const grain = grainDirection(piece);
   if (grain) return { grain, findings: [] };
-  const finding: Finding = {
-    severity: 'note',
-    code: 'no-grain-line',
-    where: { piece: piece.name },
-    message: `Piece "${piece.name}" has no grain line; the page's vertical was taken for it.`,
-    remedy: 'Draw its grain line.',
-  };
-  return { grain: at(0, 1), findings: [finding] };
+  const where = { piece: piece.name };
+  return { grain: at(0, 1), findings: [finding('note', 'no-grain-line', where, { piece: where })] };
 }
 
 /**
@@ -47,11 +41,7 @@ export function alongGrainTowards(piece: Piece, grain: Point, from: Point, to: P
   const way = subtract(to, from);
   const angle = Math.abs(angleBetween(grain, way));
   if (Math.abs(angle - Math.PI / 2) < tolerances.joinedCorner)
-    throw new PatternError('grain-across', {
-      message: `The grain of "${piece.name}" runs across it: moving along the grain does not change its length.`,
-      remedy: 'Check the direction of its grain line.',
-      where: { piece: piece.name },
-    });
+    throw refusal('grain-across', { piece: { piece: piece.name } }, { piece: piece.name });
   return dot(grain, way) > 0 ? grain : scale(grain, -1);
 }
 

@@ -2,16 +2,17 @@ import {
   type EdgeRun,
   outlinePath,
   type Path,
-  PatternError,
+  type PatternError,
   type Piece,
   partsOfEdge,
   pathLength,
 } from '@paperhinge/geometry';
 import { keptWhole, shifted } from '../became/parts.js';
-import { type Chain, chainLabel, chainsOf, closeCorner, pieceOfChains, type Reshaped } from './chains.js';
+import { type Chain, chainsOf, chainThing, closeCorner, pieceOfChains, type Reshaped } from './chains.js';
 import { movedInwards } from './inward-parallel.js';
 import { reachOf } from './meet.js';
 import { fullness, type Taper } from './taper.js';
+import { refusal } from './tellings.js';
 import { requireSimple, tidied } from './tidy.js';
 
 /** One edge of a seam's side and the shares of the side's length at which it begins and ends. */
@@ -63,8 +64,7 @@ export function moveEdgesInwards(
     return { ...chain, kept: shifted(keptWhole(pathLength(before[i]!.path)), shift) };
   });
   const done = tidied(piece, pieceOfChains(piece, carried));
-  const message = `Moving the seam by ${depth.toFixed(1)} mm on each edge would make the outline of "${piece.name}" cross itself.`;
-  requireSimple(done.piece, 'take-in-too-much', message, 'Move it by less.');
+  requireSimple(done.piece, () => tooMuch(piece, depth));
   return done;
 }
 
@@ -116,9 +116,13 @@ function notchShift(
   return startsAtReference ? -sum : grown(i) + sum;
 }
 
-const tooMuch = (piece: Piece, depth: number, a: Chain, b: Chain): PatternError =>
-  new PatternError('take-in-too-much', {
-    message: `Moved by ${depth.toFixed(1)} mm, ${chainLabel(a)} of "${piece.name}" no longer meets ${chainLabel(b)}.`,
-    remedy: 'Move the seam by less.',
-    where: { piece: piece.name },
-  });
+const tooMuch = (piece: Piece, depth: number, ...edges: readonly Chain[]): PatternError =>
+  refusal(
+    'take-in-too-much',
+    {
+      piece: { piece: piece.name },
+      byMm: Math.abs(depth),
+      apart: edges.map(chain => chainThing(piece, chain)),
+    },
+    { piece: piece.name },
+  );

@@ -2,9 +2,10 @@ import {
   type Edge,
   edgeNamed,
   edgeNames,
+  edgesOfRole,
   outlinePath,
   type Path,
-  PatternError,
+  type PatternError,
   type Piece,
   partsOfEdge,
   pathLength,
@@ -14,9 +15,10 @@ import {
   transformedPath,
   translation,
 } from '@paperhinge/geometry';
-import { type Chain, chainLabel, chainsOf, closeCorner, pieceOfChains, type Reshaped } from './chains.js';
+import { type Chain, chainsOf, chainThing, closeCorner, pieceOfChains, type Reshaped } from './chains.js';
 import { alongGrainTowards, grainOrVertical, middleOf } from './grain.js';
 import { reachOf } from './meet.js';
+import { refusal } from './tellings.js';
 import { requireSimple, tidied } from './tidy.js';
 
 /** Moves a piece's hem up by `by` mm along the grain (negative: down). See `shorten`. */
@@ -43,25 +45,22 @@ export function moveHem(piece: Piece, by: number): Reshaped {
     chains = [...closed];
   }
   const done = tidied(piece, pieceOfChains(piece, chains));
-  const message = `The hem of "${piece.name}", moved by ${Math.abs(by).toFixed(1)} mm, would run across the rest of its outline.`;
-  requireSimple(done.piece, 'shorten-beyond-piece', message, 'Move it by less.');
+  requireSimple(done.piece, () => beyond(piece, by));
   return { ...done, findings: [...findings, ...done.findings] };
 }
 
-/** The edge named `hem`, else the only edge of kind hem. @throws PatternError `no-hem`, `several-hems` */
+/** The edge that is its hem, else the only one of kind hem. @throws PatternError `no-hem`, `several-hems` */
 export function hemOf(piece: Piece): string {
-  const names = edgeNames(piece);
-  if (names.includes('hem')) return 'hem';
-  const hems = names.filter(name => edgeNamed(piece, name).kind === 'hem');
-  if (hems.length === 1) return hems[0]!;
-  throw new PatternError(hems.length === 0 ? 'no-hem' : 'several-hems', {
-    message:
-      hems.length === 0
-        ? `Piece "${piece.name}" has no edge named hem and none of kind hem.`
-        : `Piece "${piece.name}" has several hems: ${hems.join(', ')}.`,
-    remedy: 'Name the one that is meant "hem".',
-    where: { piece: piece.name },
-  });
+  const where = { piece: piece.name };
+  const hems = edgesOfRole(piece, 'hem');
+  // One that is called so is meant where a piece has several.
+  if (hems.includes('hem')) return 'hem';
+  const found =
+    hems.length > 0 ? hems : edgeNames(piece).filter(name => edgeNamed(piece, name).kind === 'hem');
+  if (found.length === 1) return found[0]!;
+  throw found.length === 0
+    ? refusal('no-hem', { piece: where }, where)
+    : refusal('several-hems', { piece: where, hems: found.map(edge => ({ edge })) }, where);
 }
 
 function middleOfLongest(parts: readonly Edge[]) {
@@ -70,14 +69,19 @@ function middleOfLongest(parts: readonly Edge[]) {
 }
 const longer = (a: Path, b: Path): Path => (pathLength(b) > pathLength(a) ? b : a);
 
-const beyond = (piece: Piece, by: number, neighbour: Chain): PatternError =>
-  new PatternError('shorten-beyond-piece', {
-    message:
-      `The hem of "${piece.name}", moved by ${Math.abs(by).toFixed(1)} mm, no longer meets ` +
-      `${chainLabel(neighbour)}, which is ${pathLength(neighbour.path).toFixed(1)} mm long.`,
-    remedy: neighbour.part.type === 'dart' ? 'Move it by less, or close the dart first.' : 'Move it by less.',
-    where: {
-      piece: piece.name,
-      ...(neighbour.part.type === 'edge' ? { edge: neighbour.part.name } : {}),
+const beyond = (piece: Piece, by: number, neighbour?: Chain): PatternError =>
+  refusal(
+    'shorten-beyond-piece',
+    {
+      piece: { piece: piece.name },
+      byMm: by,
+      ...(neighbour
+        ? {
+            meets: chainThing(piece, neighbour),
+            meetsMm: pathLength(neighbour.path),
+            dart: neighbour.part.type === 'dart',
+          }
+        : {}),
     },
-  });
+    { piece: piece.name, ...(neighbour?.part.type === 'edge' ? { edge: neighbour.part.name } : {}) },
+  );

@@ -18,6 +18,7 @@ import {
   rightOf,
   type Segment,
   scale,
+  segmentLength,
   subpath,
   subtract,
   tangentAlong,
@@ -25,7 +26,7 @@ import {
   transformedPath,
 } from '@paperhinge/geometry';
 import type { Chain } from './chains.js';
-import { endingIn, lineThrough, reachOf } from './meet.js';
+import { endingIn, lineThrough, reachOf, startingIn } from './meet.js';
 
 /**
  * A chain that a shorten line crosses `along` mm from its start. The part beyond the line moves by `by` along `up`;
@@ -102,16 +103,22 @@ function shear(square: Point, up: Point, rate: number, from: number): Affine {
   };
 }
 
-/** The same chain with neighbouring straight lines of one direction made one. */
+/** The same chain with neighbouring straight lines of one direction made one, and without segments of no length. */
 export function straightened(path: Path): Path {
   const segments: Segment[] = [];
   for (const next of path.segments) {
     const last = segments.at(-1);
+    if (segmentLength(next) <= tolerances.coincidenceTolerance) continue;
     if (last && isLine(last) && isLine(next) && runsOn(last, next))
       segments[segments.length - 1] = line(last[0], next[1]);
     else segments.push(next);
   }
-  return { segments };
+  const whole = segments.reduce<Path>(
+    (path, segment) =>
+      path.segments.length === 0 ? pathOf(segment) : joined(path, startingIn(pathOf(segment), pathEnd(path))),
+    { segments: [] },
+  );
+  return endingIn(startingIn(whole, pathStart(path)), pathEnd(path));
 }
 
 const runsOn = (first: readonly [Point, Point], second: readonly [Point, Point]): boolean =>

@@ -2,17 +2,20 @@ import {
   add,
   containsPoint,
   cross,
-  edgeNamed,
+  type EdgeRole,
+  type Finding,
   intersectPaths,
   nearestOnPath,
+  type OutlinePart,
   outlinePath,
   type Path,
-  PatternError,
+  type PatternError,
   type Piece,
   type PieceLine,
   type Point,
   pathLength,
   pointAlong,
+  roleOf,
   type Segment,
   scale,
   subtract,
@@ -21,10 +24,12 @@ import {
   transformedPath,
   translation,
 } from '@paperhinge/geometry';
-import { type Chain, chainLabel, chainsOf, pieceOfChains, type Reshaped } from './chains.js';
+import { type Chain, chainsOf, chainThing, pieceOfChains, type Reshaped } from './chains.js';
+import { withDartsRedrawn } from './dart-redrawn.js';
 import { alongGrainTowards, grainOrVertical } from './grain.js';
 import { reachOf, runOnBothWays } from './meet.js';
 import { shearedTogether } from './shear.js';
+import { finding, refusal } from './tellings.js';
 import { requireSimple, tidied } from './tidy.js';
 
 /** Moves the part of a piece away from its neck (or cap) by `by` mm towards it along the grain. See `shorten`. */
@@ -33,40 +38,54 @@ export function shortenAtLine(piece: Piece, name: string, by: number): Reshaped 
   const chains = chainsOf(piece);
   const cut = cutAlong(piece, drawn, chains);
   const { grain, findings } = grainOrVertical(piece);
-  const kept = keptSide(piece, chains, cut.crossings);
+  const kept = keptSide(chains, cut.crossings);
   const middle = pointAlong(drawn.path, pathLength(drawn.path) / 2);
   const up = alongGrainTowards(piece, grain, middle, kept.point);
   const shift = scale(up, by);
-  const changed = chains.map((chain, i): Chain => {
+  const sheared = chains.map((chain, i): Chain => {
     const startStays = kept.holds(i);
     const crossing = cut.crossings.find(c => c.chain === i);
-    if (crossing) {
-      const sheared = shearedTogether(chain, crossing.along, startStays, up, by);
-      if (sheared === undefined) throw tooFar(piece, name, by, chain);
-      return sheared;
+    if (crossing && chain.part.type !== 'dart') {
+      const whole = shearedTogether(chain, crossing.along, startStays, up, by);
+      if (whole === undefined) throw beyond(piece, drawn, by, chain);
+      return whole;
     }
     return startStays ? chain : { ...chain, path: transformedPath(chain.path, translation(shift)) };
   });
-  const carried = pieceOfChains(piece, changed);
+  const crossed = new Set(cut.crossings.map(c => chains[c.chain]!.part));
+  const redrawn = withDartsRedrawn(sheared, crossed, (point, i) =>
+    kept.holds(i) ? point : add(point, shift),
+  );
+  const carried = pieceOfChains(piece, redrawn);
   const keptSign = sideOf(cut.line, kept.point);
   const move = (p: Point): Point => (sideOf(cut.line, p) === keptSign ? p : add(p, shift));
   const lines = piece.lines.map(l => (l === drawn ? carriedWhole(l, shift) : carriedByPoints(l, move)));
   const marks = piece.marks.map(mark => ({ ...mark, at: move(mark.at) }));
   const done = tidied(piece, { ...carried, piece: { ...carried.piece, lines, marks } });
-  const message = `Shortening "${piece.name}" by ${by.toFixed(1)} mm at "${name}" would make its outline cross itself.`;
-  requireSimple(done.piece, 'shorten-beyond-piece', message, 'Move it by less.');
-  return { ...done, findings: [...findings, ...done.findings] };
+  requireSimple(done.piece, () => beyond(piece, drawn, by));
+  return { ...done, findings: [...findings, ...dartFindings(piece, crossed), ...done.findings] };
 }
 
 function lineNamed(piece: Piece, name: string): PieceLine {
   const found = piece.lines.find(l => l.name === name);
   if (found) return found;
-  throw new PatternError('unknown-line', {
-    message: `Piece "${piece.name}" has no line "${name}".`,
-    remedy: `Use hem, or one of its lines: ${piece.lines.map(l => l.name).join(', ') || '(none)'}.`,
-    where: { piece: piece.name },
-  });
+  const names = ['hem', ...piece.lines.map(l => l.name)];
+  throw refusal('unknown-line', { piece: piece.name, name, names }, { piece: piece.name });
 }
+
+const dartFindings = (piece: Piece, crossed: ReadonlySet<OutlinePart>): readonly Finding[] =>
+  [...crossed].flatMap(part =>
+    part.type === 'dart'
+      ? [
+          finding(
+            'note',
+            'dart-redrawn',
+            { piece: piece.name, dart: part.name },
+            { dart: { piece: piece.name, dart: part.name } },
+          ),
+        ]
+      : [],
+  );
 
 interface Crossing {
   readonly chain: number;
@@ -107,57 +126,41 @@ function requireCleanCrossings(
   crossings: readonly Crossing[],
 ): void {
   const where = { piece: piece.name };
+  const line = { ...where, line: name };
+  const chainOf = (crossing: Crossing) => chainThing(piece, chains[crossing.chain]!);
   const atCorner = crossings.find(c => {
     const rest = pathLength(chains[c.chain]!.path) - c.along;
     return Math.min(c.along, rest) <= tolerances.joiningGap;
   });
-  if (atCorner)
-    throw new PatternError('line-through-corner', {
-      message: `The line "${name}" runs through the end of ${chainLabel(chains[atCorner.chain]!)}, so that it cannot be sheared there.`,
-      remedy: 'Draw the line a little away from that corner.',
-      where,
-    });
-  if (crossings.length < 2 || crossings.length % 2 === 1)
-    throw new PatternError('line-off-piece', {
-      message: `The line "${name}" does not part the piece "${piece.name}" in two.`,
-      remedy: 'Draw it across the whole piece.',
-      where,
-    });
+  if (atCorner) throw refusal('line-through-corner', { line, edge: chainOf(atCorner) }, where);
+  if (crossings.length < 2 || crossings.length % 2 === 1) throw refusal('line-off-piece', { line }, where);
   const twice = crossings.find((c, i) => crossings[i + 1]?.chain === c.chain);
-  if (twice)
-    throw new PatternError('line-crosses-edge-twice', {
-      message: `The line "${name}" crosses ${chainLabel(chains[twice.chain]!)} twice.`,
-      remedy: 'Draw the line where it crosses each edge once.',
-      where,
-    });
+  if (twice) throw refusal('line-crosses-edge-twice', { line, edge: chainOf(twice) }, where);
 }
 
-/** Which chains begin in the part that stays: the one with the neck or cap, else the one without the hem. */
-function keptSide(piece: Piece, chains: readonly Chain[], crossings: readonly Crossing[]) {
+/**
+ * Which chains begin in the part that stays: the one with the neck or cap, else the one without the hem, else either,
+ * since the piece comes out the same.
+ */
+function keptSide(chains: readonly Chain[], crossings: readonly Crossing[]) {
   const parity = (i: number): number => crossings.filter(c => c.chain < i).length % 2;
-  const named = (test: (name: string) => boolean): number =>
-    chains.findIndex(
-      (c, i) => c.part.type === 'edge' && test(c.part.name) && !crossings.some(x => x.chain === i),
-    );
-  const top = [named(n => n === 'neck' || n === 'cap'), named(n => /neck|\bcap\b/i.test(n))].find(
-    i => i >= 0,
-  );
-  const hem = named(n => n === 'hem' || edgeNamed(piece, n).kind === 'hem');
-  const chain = top ?? hem;
-  if (chain === -1)
-    throw new PatternError('no-neck-no-hem', {
-      message: `It is not clear which part of "${piece.name}" stays: it has neither neck, cap nor hem on one side of the line.`,
-      remedy: 'Name its upper edge neck or cap, or its lower one hem.',
-      where: { piece: piece.name },
+  const isWhole = (i: number): boolean => !crossings.some(c => c.chain === i);
+  const ofRole = (...roles: readonly EdgeRole[]): number =>
+    chains.findIndex(({ part }, i) => {
+      const role = part.type === 'edge' ? roleOf(part) : undefined;
+      return role !== undefined && roles.includes(role) && isWhole(i);
     });
-  const wanted = top === undefined ? 1 - parity(chain) : parity(chain);
+  const top = ofRole('neck', 'cap'),
+    hem = ofRole('hem', 'wrist');
+  const first = chains.findIndex((_, i) => isWhole(i));
+  const wanted = top >= 0 ? parity(top) : hem >= 0 ? 1 - parity(hem) : parity(Math.max(first, 0));
   const holds = (i: number): boolean => parity(i) === wanted;
-  const whole = chains.filter((_, i) => holds(i) && !crossings.some(c => c.chain === i));
+  const whole = chains.filter((_, i) => holds(i) && isWhole(i));
   const longest = whole.reduce<Chain | undefined>(
     (best, c) => (best && pathLength(best.path) >= pathLength(c.path) ? best : c),
     undefined,
   );
-  const seen = top === undefined ? (longest ?? chains[chain]!) : chains[chain]!;
+  const seen = (top >= 0 ? chains[top] : longest) ?? chains[0]!;
   return { holds, point: pointAlong(seen.path, pathLength(seen.path) / 2) };
 }
 
@@ -178,9 +181,14 @@ const carriedByPoints = (line: PieceLine, move: (p: Point) => Point): PieceLine 
   path: { segments: line.path.segments.map(s => s.map(move) as unknown as Segment) },
 });
 
-const tooFar = (piece: Piece, name: string, by: number, chain: Chain): PatternError =>
-  new PatternError('shorten-beyond-piece', {
-    message: `Shortening "${piece.name}" by ${by.toFixed(1)} mm at "${name}" takes more than ${chainLabel(chain)} has above the line.`,
-    remedy: 'Shorten by less, or at a lower line.',
-    where: { piece: piece.name, ...(chain.part.type === 'edge' ? { edge: chain.part.name } : {}) },
-  });
+const beyond = (piece: Piece, line: PieceLine, by: number, chain?: Chain): PatternError =>
+  refusal(
+    'shorten-beyond-piece',
+    {
+      piece: { piece: piece.name },
+      line: { line: line.name },
+      byMm: by,
+      ...(chain ? { meets: chainThing(piece, chain) } : {}),
+    },
+    { piece: piece.name, ...(chain?.part.type === 'edge' ? { edge: chain.part.name } : {}) },
+  );

@@ -2,6 +2,26 @@ import { sayingsOf, type Thing } from '@paperhinge/geometry';
 
 /** What is told of moving edges, and of the seams they are sewn in. */
 export interface EditTellings {
+  'no-hem': { readonly piece: Thing };
+  'several-hems': { readonly piece: Thing; readonly hems: readonly Thing[] };
+  'no-grain-line': { readonly piece: Thing };
+  'grain-across': { readonly piece: Thing };
+  /** At the hem, or at a line; `meets`: what it no longer meets, or what is used up. */
+  'shorten-beyond-piece': {
+    readonly piece: Thing;
+    readonly byMm: number;
+    readonly line?: Thing;
+    readonly meets?: Thing;
+    readonly meetsMm?: number;
+    readonly dart?: boolean;
+  };
+  'unknown-line': { readonly piece: string; readonly name: string; readonly names: readonly string[] };
+  'line-through-corner': { readonly line: Thing; readonly edge: Thing };
+  'line-off-piece': { readonly line: Thing };
+  'line-crosses-edge-twice': { readonly line: Thing; readonly edge: Thing };
+  'dart-redrawn': { readonly dart: Thing };
+  'dart-left-uneven': { readonly dart: Thing; readonly differenceMm: number };
+  'take-in-too-much': { readonly piece: Thing; readonly byMm: number; readonly apart: readonly Thing[] };
   'unknown-seam': { readonly name: string; readonly names: readonly string[] };
   'position-off-seam': { readonly seam: Thing; readonly alongMm: number; readonly lengthMm: number };
   'seam-end-ambiguous': { readonly seam: Thing; readonly from: string };

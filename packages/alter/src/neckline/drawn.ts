@@ -9,7 +9,6 @@ import {
   type OutlinePart,
   outlinePath,
   type Path,
-  PatternError,
   type Piece,
   type Point,
   pathEnd,
@@ -24,6 +23,8 @@ import type { ThingBecame } from '../became/became.js';
 import { carriedNotches, edgesBecame, type PartChange } from '../became/parts.js';
 import { type Chain, chainsOf, type Reshaped } from '../edit/chains.js';
 import { endingIn, startingIn } from '../edit/meet.js';
+import { refusal as editRefusal } from '../edit/tellings.js';
+import { refusal } from './tellings.js';
 
 /**
  * Cuts a piece along one of its lines, whose ends lie on the outline; the side with the neck is taken away and the
@@ -33,11 +34,11 @@ export function cutToDrawnLine(piece: Piece, neck: Edge, name: string): Reshaped
   const drawn = piece.lines.find(l => l.name === name);
   const where = { piece: piece.name };
   if (!drawn)
-    throw new PatternError('unknown-line', {
-      message: `Piece "${piece.name}" has no line "${name}".`,
-      remedy: `Use one of its lines: ${piece.lines.map(l => l.name).join(', ') || '(none)'}.`,
+    throw editRefusal(
+      'unknown-line',
+      { piece: piece.name, name, names: piece.lines.map(l => l.name) },
       where,
-    });
+    );
   const outline = outlinePath(piece.outline);
   const { path, from, to } = cutBetween(piece, name, drawn.path, outline);
   const whole = pathLength(outline);
@@ -102,11 +103,11 @@ function onOutline(
   if (near.distance <= tolerances.joiningGap) return { along: 0, point: near.point };
   const crossing = containsPoint(outline, start) ? undefined : intersectPaths(line, outline)[0];
   if (crossing) return { along: crossing.alongA, point: crossing.point };
-  throw new PatternError('line-ends-off-outline', {
-    message: `An end of the line "${name}" of "${piece.name}" lies ${near.distance.toFixed(1)} mm from the outline.`,
-    remedy: 'Draw the line from outline to outline.',
-    where: { piece: piece.name },
-  });
+  throw refusal(
+    'line-ends-off-outline',
+    { line: { piece: piece.name, line: name }, awayMm: near.distance },
+    { piece: piece.name },
+  );
 }
 
 interface Span {
@@ -154,11 +155,11 @@ function remainders(
   const { part, leg } = chain;
   if (part.type !== 'edge') {
     if (stops.length > 2)
-      throw new PatternError('line-crosses-dart', {
-        message: `The new neckline of "${piece.name}" crosses dart "${part.name}".`,
-        remedy: 'Close or move the dart first.',
-        where: { piece: piece.name },
-      });
+      throw refusal(
+        'line-crosses-dart',
+        { dart: { piece: piece.name, [part.type]: part.name } },
+        { piece: piece.name },
+      );
     return kept.length === 0 || leg === 1 ? [] : [{ part, source: part, place: from, cut: 0 }];
   }
   return kept.map(([a, b]) => {

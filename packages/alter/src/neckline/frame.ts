@@ -5,11 +5,12 @@ import {
   dot,
   type Edge,
   intersectPaths,
-  isCentreName,
+  isCentreEdge,
+  isCentreLine,
   type OutlinePart,
   outlinePath,
   type Path,
-  PatternError,
+  type PatternError,
   type Piece,
   type Point,
   pathEnd,
@@ -27,6 +28,7 @@ import {
 } from '@paperhinge/geometry';
 import { grainDirection, middleOf } from '../edit/grain.js';
 import { lineThrough, reachOf, runOnBothWays } from '../edit/meet.js';
+import { refusal } from './tellings.js';
 
 /** One half of a neckline as seen from the garment's centre line outwards. Places are `down` and `out` from `origin`. */
 export interface NeckFrame {
@@ -62,15 +64,15 @@ export function neckFrames(piece: Piece, neck: Edge, depth: number): readonly Ne
   const before = ring[(i + ring.length - 1) % ring.length]!,
     after = ring[(i + 1) % ring.length]!;
   const isFold = (part: OutlinePart): boolean => part.type === 'edge' && part.kind === 'fold';
-  const isCentre = (part: OutlinePart): boolean => part.type === 'edge' && isCentreName(part.name);
+  const isCentre = (part: OutlinePart): boolean => part.type === 'edge' && isCentreEdge(part);
   const on = [isFold, isCentre].find(test => test(before) || test(after));
   if (on) return [halfFrame(piece, neck, before, after, on(before), depth)];
   if (ring.some(isFold))
-    throw new PatternError('neck-not-at-centre', {
-      message: `The neck of "${piece.name}" does not end on its fold.`,
-      remedy: 'Recut the neck before an inset is cut into it, or draw it up to the fold edge.',
-      where: { piece: piece.name, edge: neck.name },
-    });
+    throw refusal(
+      'neck-not-at-centre',
+      { piece: { piece: piece.name } },
+      { piece: piece.name, edge: neck.name },
+    );
   return wholeFrames(piece, neck, before, after, depth);
 }
 
@@ -113,11 +115,11 @@ function wholeFrames(
   depth: number,
 ): readonly NeckFrame[] {
   if (before === after)
-    throw new PatternError('no-shoulders', {
-      message: `The neck of "${piece.name}" has the same edge at both its ends.`,
-      remedy: 'Part its outline into neck, shoulders and the rest.',
-      where: { piece: piece.name, edge: neck.name },
-    });
+    throw refusal(
+      'no-shoulders',
+      { edge: { piece: piece.name, edge: neck.name } },
+      { piece: piece.name, edge: neck.name },
+    );
   const { along, direction } = centreAcross(piece, neck);
   const origin = pointAlong(neck.path, along);
   const down = dot(direction, subtract(middleOf(piece), origin)) > 0 ? direction : scale(direction, -1);
@@ -143,10 +145,10 @@ function wholeFrames(
   ];
 }
 
-/** Where the centre line of a whole piece meets its neck: a line named `centre ...`, else the grain at its middle. */
+/** Where the centre line of a whole piece meets its neck: a line of the centre, else the grain at its middle. */
 function centreAcross(piece: Piece, neck: Edge): { readonly along: number; readonly direction: Point } {
   const middle = pathLength(neck.path) / 2;
-  const drawn = piece.lines.find(l => isCentreName(l.name));
+  const drawn = piece.lines.find(isCentreLine);
   if (drawn) {
     const line = runOnBothWays(drawn.path, reachOf(outlinePath(piece.outline)));
     const crossings = intersectPaths(neck.path, line);
@@ -160,11 +162,7 @@ function centreAcross(piece: Piece, neck: Edge): { readonly along: number; reado
   }
   const grain = grainDirection(piece);
   if (grain) return { along: middle, direction: grain };
-  throw new PatternError('no-centre-line', {
-    message: `Piece "${piece.name}" has no fold edge, no edge or line named "centre ..." that meets its neck, and no grain line.`,
-    remedy: 'Draw its centre line, or its grain.',
-    where: { piece: piece.name },
-  });
+  throw refusal('no-centre-line', { piece: { piece: piece.name } }, { piece: piece.name });
 }
 
 const outwards = (down: Point, towards: Point): Point =>
@@ -172,19 +170,15 @@ const outwards = (down: Point, towards: Point): Point =>
 
 function edgeBeyond(piece: Piece, part: OutlinePart): Edge {
   if (part.type === 'edge') return part;
-  throw new PatternError('dart-in-neck', {
-    message: `Dart "${part.name}" of "${piece.name}" opens at the end of the neck.`,
-    remedy: 'Close or move the dart first.',
-    where: { piece: piece.name },
-  });
+  throw refusal(
+    'dart-in-neck',
+    { dart: { piece: piece.name, [part.type]: part.name } },
+    { piece: piece.name },
+  );
 }
 
 const tooDeep = (piece: Piece, depth: number): PatternError =>
-  new PatternError('neckline-too-deep', {
-    message: `A neckline ${depth.toFixed(1)} mm deep would leave the piece "${piece.name}" at its centre line.`,
-    remedy: 'Make it less deep.',
-    where: { piece: piece.name },
-  });
+  refusal('neckline-too-deep', { piece: { piece: piece.name }, depthMm: depth }, { piece: piece.name });
 
 /** The straight line square to the centre's level at a half width: every place that far out. */
 export function halfWidthLine(frame: NeckFrame, halfWidth: number): Path {

@@ -4,7 +4,6 @@ import {
   joined,
   type OutlinePart,
   type Path,
-  PatternError,
   type Piece,
   pathLength,
   reversedPath,
@@ -14,6 +13,7 @@ import { carriedNotches, edgesBecame, keptWhole, type PartChange, shifted } from
 import type { Reshaped } from '../edit/chains.js';
 import { startingIn } from '../edit/meet.js';
 import type { RecutHalf } from './shapes.js';
+import { refusal } from './tellings.js';
 
 /** The name of the edge that an inset V adds. */
 export const insetName = 'inset';
@@ -22,11 +22,11 @@ export const insetName = 'inset';
 export function reassembled(piece: Piece, neck: Edge, halves: readonly RecutHalf[]): Reshaped {
   const inset = halves.every(h => h.rest !== undefined);
   if (inset && edgeNames(piece).includes(insetName))
-    throw new PatternError('name-taken', {
-      message: `Piece "${piece.name}" already has an edge "${insetName}".`,
-      remedy: 'Cut one inset only, or rename that edge.',
-      where: { piece: piece.name, edge: insetName },
-    });
+    throw refusal(
+      'name-taken',
+      { edge: { piece: piece.name, edge: insetName } },
+      { piece: piece.name, edge: insetName },
+    );
   const changes = new Map<OutlinePart, { readonly parts: readonly Edge[]; readonly change: PartChange }>();
   for (const half of halves) changeAround(changes, half);
   changes.set(neck, inset ? besideInset(neck, halves) : replaced(neck, halves));

@@ -3,7 +3,6 @@ import {
   intersectPaths,
   line,
   type Path,
-  PatternError,
   type Piece,
   type Point,
   pathEnd,
@@ -19,6 +18,7 @@ import { reachOf, runOn, startingIn, withEndAt } from '../edit/meet.js';
 import type { RecutNeckline } from '../operations/recut-neckline.js';
 import { downOf, halfWidthLine, type NeckFrame, outOf } from './frame.js';
 import { quarterEllipse } from './quarter-ellipse.js';
+import { refusal } from './tellings.js';
 
 /** One half of a new neckline. */
 export interface RecutHalf {
@@ -39,11 +39,7 @@ export function recutHalf(piece: Piece, frame: NeckFrame, { shape, halfWidth }: 
   const { centrePoint } = frame;
   const rise = downOf(frame, centrePoint) - downOf(frame, shoulder);
   if (!(rise > tolerances.joiningGap))
-    throw new PatternError('neckline-too-shallow', {
-      message: `The neckline of "${piece.name}" would not lie below its shoulder point.`,
-      remedy: 'Make it deeper.',
-      where: { piece: piece.name },
-    });
+    throw refusal('neckline-too-shallow', { piece: { piece: piece.name } }, { piece: piece.name });
   const level = (out: number): Point => add(centrePoint, scale(frame.out, out));
   const across = outOf(frame, shoulder) - outOf(frame, centrePoint);
   const fresh =
@@ -62,13 +58,11 @@ function insetHalf(piece: Piece, frame: NeckFrame, halfWidth: number): RecutHalf
   const met = intersectPaths(neckOut, halfWidthLine(frame, halfWidth))[0];
   const left = met && pathLength(neckOut) - met.alongA;
   if (!met || left! <= tolerances.joiningGap)
-    throw new PatternError('half-width-off-neck', {
-      message:
-        `The neck of "${piece.name}" has no point ${halfWidth.toFixed(1)} mm from the centre line with neck beyond it; ` +
-        `it ends ${outOf(frame, pathEnd(neckOut)).toFixed(1)} mm out.`,
-      remedy: 'Make the inset narrower than the neck, or recut the whole neck as a V.',
-      where: { piece: piece.name },
-    });
+    throw refusal(
+      'half-width-off-neck',
+      { piece: { piece: piece.name }, halfWidthMm: halfWidth, reachesMm: outOf(frame, pathEnd(neckOut)) },
+      { piece: piece.name },
+    );
   return {
     frame,
     fresh: pathOf(line(centrePoint, met.point)),
@@ -90,13 +84,15 @@ function cutBeyond(piece: Piece, frame: NeckFrame, halfWidth: number | undefined
   const met = intersectPaths(ahead, halfWidthLine(frame, halfWidth)).at(-1);
   const length = pathLength(beyondOut);
   if (!met || met.alongA <= tolerances.joiningGap)
-    throw new PatternError('half-width-beyond-shoulder', {
-      message:
-        `A half width of ${halfWidth.toFixed(1)} mm lies beyond ${frame.beyond.name} of "${piece.name}", ` +
-        `which reaches ${outOf(frame, pathEnd(beyondOut)).toFixed(1)} mm from the centre line.`,
-      remedy: 'Make the neck narrower.',
-      where: { piece: piece.name, edge: frame.beyond.name },
-    });
+    throw refusal(
+      'half-width-beyond-shoulder',
+      {
+        edge: { piece: piece.name, edge: frame.beyond.name },
+        halfWidthMm: halfWidth,
+        reachesMm: outOf(frame, pathEnd(beyondOut)),
+      },
+      { piece: piece.name, edge: frame.beyond.name },
+    );
   const by = met.alongA - length;
   return { beyondOut: reversedPath(withEndAt(inwards, met.point, by)), beyondBy: by };
 }

@@ -17,6 +17,7 @@ import { neckFrames } from '../neckline/frame.js';
 import { neckOf } from '../neckline/neck-edge.js';
 import { reassembled } from '../neckline/reassemble.js';
 import { recutHalf } from '../neckline/shapes.js';
+import { refusal as necklineRefusal } from '../neckline/tellings.js';
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';
 import { finding, refusal, saying } from './tellings.js';
@@ -86,8 +87,8 @@ function recut(pattern: Pattern, parameters: RecutNeckline): Alteration {
         neckFrames(piece, neck, parameters.depth!).map(frame => recutHalf(piece, frame, parameters)),
       );
   const done = tidied(piece, cut);
-  const message = `The new neckline of "${piece.name}" would run outside the piece.`;
-  requireSimple(done.piece, 'neckline-leaves-piece', message, 'Make it narrower, or less deep.');
+  const where = { piece: piece.name };
+  requireSimple(done.piece, () => necklineRefusal('neckline-leaves-piece', { piece: where }, where));
   const altered = withPiece(pattern, done.piece);
   const { shape, depth, halfWidth, line } = parameters;
   return {

@@ -4,7 +4,6 @@ import {
   type EdgeRef,
   type Finding,
   locating,
-  outlinePath,
   type Path,
   type Pattern,
   type Piece,
@@ -12,12 +11,12 @@ import {
   pathLength,
   pieceNamed,
   type Saying,
-  selfCrossings,
   withPiece,
 } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
 import { type Became, nothingBecame, together } from '../became/became.js';
 import { carriedNotches, edgesBecame, type PartChange } from '../became/parts.js';
+import { requireSimple } from '../edit/tidy.js';
 import { apartBetween } from '../truing/apart.js';
 import { wantedEnds } from '../truing/ends.js';
 import { partedAgain, pathOfRun, placeOnRun, type Run, runsToTrue } from '../truing/lines.js';
@@ -95,8 +94,7 @@ function trued(pattern: Pattern, parameters: WholeTrue): Alteration {
       straight ? straightened(piece, own, parameters) : redrawn(pattern, piece, own, parameters),
     );
     const after = withPaths(piece, done.fresh);
-    if (selfCrossings(outlinePath(after.piece.outline)).length > 0)
-      throw refusal('truing-crosses', { edge: { ...own[0]! } }, { piece: name });
+    requireSimple(after.piece, () => refusal('truing-crosses', { edge: { ...own[0]! } }, { piece: name }));
     findings.push(...done.findings);
     became = together(became, after.became);
     for (const ref of own) said.set(label(ref), whatItDid(piece, ref, done));

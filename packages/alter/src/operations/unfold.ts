@@ -18,7 +18,7 @@ export interface Unfold {
  * the fold run on across it under their own names; the others get a mirrored copy named `NAME-other`, as do darts,
  * notches, lines and marks. Seams follow.
  *
- * @throws PatternError `unknown-piece`, `no-fold`, `several-folds`, `fold-not-straight`; those of `perform`
+ * @throws PatternError `unknown-piece`, `no-fold`, `several-folds`, `unfold-not-straight`; those of `perform`
  */
 export const unfold = (pattern: Pattern, parameters: Unfold): Alteration =>
   perform(unfoldVerb, pattern, parameters);

@@ -7,7 +7,6 @@ import {
   type Outline,
   type OutlinePart,
   type Path,
-  PatternError,
   type Piece,
   pathEnd,
   pathStart,
@@ -18,6 +17,7 @@ import {
 } from '@paperhinge/geometry';
 import { endingAt, startingAt } from '../hinge/ends.js';
 import { offStraight } from '../hinge/off-straight.js';
+import { refusal } from './tellings.js';
 
 /** What becomes of an edge when its piece is opened about the fold. */
 export type Fate =
@@ -39,7 +39,7 @@ export interface OpenedOutline {
 /**
  * Opens an outline about its straight fold edge. The two edges that meet the fold run on across it and stay one edge
  * each; all others, and darts, get a mirrored copy named `NAME-other`.
- * @throws PatternError `no-fold`, `several-folds`, `fold-not-straight`
+ * @throws PatternError `no-fold`, `several-folds`, `unfold-not-straight`
  */
 export function openedOutline(piece: Piece): OpenedOutline {
   const fold = straightFold(piece);
@@ -73,25 +73,16 @@ function straightFold(piece: Piece): Edge {
   const folds = piece.outline.parts.filter((p): p is Edge => p.type === 'edge' && p.kind === 'fold');
   const [fold] = folds;
   const where = { piece: piece.name };
-  if (!fold)
-    throw new PatternError('no-fold', {
-      message: `Piece "${piece.name}" has no fold edge to be opened about.`,
-      remedy: 'Give its centre edge the kind fold, or leave it as it is.',
-      where,
-    });
+  if (!fold) throw refusal('no-fold', { piece: where }, where);
   if (folds.length > 1)
-    throw new PatternError('several-folds', {
-      message: `Piece "${piece.name}" has ${folds.length} fold edges: ${folds.map(f => f.name).join(', ')}.`,
-      remedy: 'Leave one fold, the one to be opened about.',
-      where,
-    });
+    throw refusal('several-folds', { piece: where, folds: folds.map(({ name: edge }) => ({ edge })) }, where);
   const off = offStraight(fold.path);
   if (off > tolerances.fitTolerance)
-    throw new PatternError('fold-not-straight', {
-      message: `The fold "${fold.name}" is ${off.toFixed(2)} mm off a straight line.`,
-      remedy: 'Draw the fold straight; cloth folds along a line only.',
-      where: { ...where, edge: fold.name },
-    });
+    throw refusal(
+      'unfold-not-straight',
+      { edge: { ...where, edge: fold.name }, offMm: off },
+      { ...where, edge: fold.name },
+    );
   return fold;
 }
 

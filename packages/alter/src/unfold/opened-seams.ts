@@ -1,5 +1,6 @@
-import type { EdgeRun, Finding, Seam } from '@paperhinge/geometry';
+import type { EdgeRun, Finding, Saying, Seam } from '@paperhinge/geometry';
 import { type Fate, unusedOther } from './mirrored-outline.js';
+import { finding, saying } from './tellings.js';
 
 type Side = readonly EdgeRun[];
 type Fates = ReadonlyMap<string, Fate>;
@@ -46,20 +47,20 @@ export function openedSeams(piece: string, seams: readonly Seam[], fates: Fates)
         b: onOther(second.b, piece, fates),
       });
       findings.push(
-        followed(piece, seam, `sewn twice: seam "${second.name}" joins the mirrored half`, 'note'),
+        followed(piece, seam, saying('seam-sewn-twice', { second: { seam: second.name } }), 'note'),
       );
     }
   }
   return { seams: opened, findings };
 }
 
-const followed = (piece: string, seam: Seam, what: string, severity: 'note' | 'warning'): Finding => ({
-  severity,
-  code: severity === 'note' ? 'seam-followed' : 'seam-to-check',
-  where: { piece },
-  message: `The seam "${seam.name}" is ${what}.`,
-  remedy: severity === 'note' ? 'Nothing to do.' : 'Check where it begins and how its notches lie.',
-});
+const followed = (piece: string, { name }: Seam, how: Saying, severity: 'note' | 'warning'): Finding =>
+  finding(
+    severity,
+    severity === 'note' ? 'seam-followed' : 'seam-to-check',
+    { piece },
+    { seam: { seam: name }, how },
+  );
 
 const ownRuns = (seam: Seam, piece: string): string => {
   const on = (side: Side) =>
@@ -122,13 +123,13 @@ function acrossFold(
   seam: Seam,
   twin: Seam | undefined,
   fates: Fates,
-): { readonly seam: Seam; readonly say: string; readonly sure: boolean } {
+): { readonly seam: Seam; readonly say: Saying; readonly sure: boolean } {
   const both = (make: (side: 'a' | 'b') => Side) => ({ a: make('a'), b: make('b') });
   const once = both(side => collapsed(seam[side], piece, fates));
   if (once.a.length < seam.a.length || once.b.length < seam.b.length)
     return {
       seam: { ...seam, ...ringOnce(once, piece, fates) },
-      say: 'one run across the fold now',
+      say: saying('seam-one-run-across-fold', {}),
       sure: true,
     };
   const at = (side: 'a' | 'b', index: number) => seam[side].at(index);
@@ -141,7 +142,7 @@ function acrossFold(
       : undefined;
   });
   const end = ends.find(e => e !== undefined);
-  if (!end) return { seam, say: 'left as it was, though it meets the fold in its middle', sure: false };
+  if (!end) return { seam, say: saying('seam-left-at-fold', {}), sure: false };
   const ring = ringEnds(seam, piece, fates);
   if (ring) return ring;
   const doubled = both(side => {
@@ -152,7 +153,7 @@ function acrossFold(
   const ease = 'mm' in seam.ease ? { mm: 2 * seam.ease.mm } : seam.ease;
   return {
     seam: { ...seam, ...doubled, ease },
-    say: 'one seam across the fold now, both halves',
+    say: saying('seam-both-halves', {}),
     sure: true,
   };
 }
@@ -162,7 +163,7 @@ function ringEnds(seam: Seam, piece: string, fates: Fates) {
   const opened = (['a', 'b'] as const).find(side => isRing(seam[side], piece, fates));
   if (!opened) return undefined;
   const ring = { ...seam, [opened]: closedRing(seam[opened], piece, fates) };
-  return { seam: ring, say: 'a ring that no longer begins at the fold', sure: false };
+  return { seam: ring, say: saying('seam-begins-elsewhere', {}), sure: false };
 }
 
 function ringOnce(sides: { readonly a: Side; readonly b: Side }, piece: string, fates: Fates) {

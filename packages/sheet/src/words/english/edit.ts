@@ -4,6 +4,76 @@ import type { Tellings } from '../catalogue.js';
 import { instead } from './instead.js';
 
 export const edit: Tellings<EditTellings> = {
+  'no-hem': ({ piece }, say) => ({
+    message: capital(`${say.thing(piece)} has no hem.`),
+    remedy: 'Say which of its edges is the hem: write data-kind="hem" on it.',
+  }),
+  'several-hems': ({ piece, hems }, say) => ({
+    message: capital(`${say.thing(piece)} has several hems: ${say.things(hems)}.`),
+    remedy: 'Name the one that is meant "hem".',
+  }),
+  'no-grain-line': ({ piece }, say) => ({
+    message: capital(`${say.thing(piece)} has no grain line; straight up the page was taken for it.`),
+    remedy: 'Draw its grain line.',
+  }),
+  'grain-across': ({ piece }, say) => ({
+    message: `The grain runs across ${say.thing(piece)}: moving along it does not change its length.`,
+    remedy: 'Check which way its grain line is drawn.',
+  }),
+  'shorten-beyond-piece': ({ piece, byMm, line, meets, meetsMm, dart }, say) => {
+    const what = byMm < 0 ? 'lengthened' : 'shortened';
+    const where = line ? `at ${say.thing(line)}` : 'at the hem';
+    const why = !meets
+      ? 'its outline would cross itself'
+      : meetsMm === undefined
+        ? `more than ${say.thing(meets)} has on that side of the line would be used up`
+        : `its hem would no longer meet ${say.thing(meets)}, which is ${say.length(meetsMm)} long`;
+    return {
+      message: capital(
+        `${say.thing(piece)} cannot be ${what} by ${say.length(Math.abs(byMm))} ${where}: ${why}.`,
+      ),
+      remedy: dart
+        ? 'Take less, or close the dart first.'
+        : line
+          ? 'Take less, or at a lower line.'
+          : 'Take less.',
+    };
+  },
+  'unknown-line': ({ piece, name, names }, say) => ({
+    message: capital(`${say.thing({ piece })} has no line ${say.written(name)}.`),
+    remedy: instead(name, names, 'lines', say),
+  }),
+  'line-through-corner': ({ line, edge }, say) => ({
+    message: capital(`${say.thing(line)} runs through the end of ${say.thing(edge)}.`),
+    remedy: 'Draw the line a little away from that corner.',
+  }),
+  'line-off-piece': ({ line }, say) => ({
+    message: capital(`${say.thing(line)} does not part its piece in two.`),
+    remedy: 'Draw it across the whole piece.',
+  }),
+  'line-crosses-edge-twice': ({ line, edge }, say) => ({
+    message: capital(`${say.thing(line)} crosses ${say.thing(edge)} twice.`),
+    remedy: 'Draw the line where it crosses each edge once.',
+  }),
+  'dart-redrawn': ({ dart }, say) => ({
+    message: capital(
+      `the line crosses ${say.thing(dart)}: its legs were drawn anew, straight from its mouth to where its point lies now.`,
+    ),
+    remedy: 'Nothing to do; give them a curve again by hand if they had one.',
+  }),
+  'dart-left-uneven': ({ dart, differenceMm }, say) => ({
+    message: capital(
+      `the legs of ${say.thing(dart)} would differ by ${say.slight(differenceMm)}: they could not be sewn together.`,
+    ),
+    remedy: 'Close or move the dart first.',
+  }),
+  'take-in-too-much': ({ piece, byMm, apart }, say) => ({
+    message:
+      apart.length > 0
+        ? capital(`moved by ${say.length(byMm)}, ${say.things(apart)} no longer meet.`)
+        : capital(`moved by ${say.length(byMm)}, the outline of ${say.thing(piece)} would cross itself.`),
+    remedy: 'Move the seam by less.',
+  }),
   'unknown-seam': ({ name, names }, say) => ({
     message: `The pattern has no seam ${say.written(name)}.`,
     remedy: instead(name, names, 'seams', say),

@@ -11,6 +11,7 @@ import { cautions, fit } from './fit.js';
 import { grammar } from './grammar.js';
 import { hinge, slashes } from './hinge.js';
 import { measure } from './measure.js';
+import { neckline } from './neckline.js';
 import { operations } from './operations.js';
 import { order, orderTellings } from './order.js';
 import { pattern } from './pattern.js';
@@ -18,6 +19,7 @@ import { patternDrawings } from './pattern-drawings.js';
 import { photo } from './photo.js';
 import { sheet } from './sheet.js';
 import { truing } from './truing.js';
+import { opened, unfold } from './unfold.js';
 import { verb } from './verb.js';
 
 /** What the project says, in English. */
@@ -33,6 +35,8 @@ export const english: Catalogue = {
     ...verb,
     ...truing,
     ...edit,
+    ...neckline,
+    ...unfold,
     ...became,
     ...hinge,
     ...measure,
@@ -44,6 +48,7 @@ export const english: Catalogue = {
   },
   sentences: {
     ...did,
+    ...opened,
     ...slashes,
     ...drafts,
     ...cautions,

@@ -3,6 +3,70 @@ import type { Tellings } from '../catalogue.js';
 import { instead } from './instead.js';
 
 export const edit: Tellings<EditTellings> = {
+  'no-hem': ({ piece }, say) => ({
+    message: `${say.thing(piece)} hat keinen Saum.`,
+    remedy: 'Sagen Sie, welche Kante der Saum ist: Schreiben Sie data-kind="hem" an sie.',
+  }),
+  'several-hems': ({ piece, hems }, say) => ({
+    message: `${say.thing(piece)} hat mehrere Säume: ${say.things(hems)}.`,
+    remedy: 'Nennen Sie den gemeinten „hem“.',
+  }),
+  'no-grain-line': ({ piece }, say) => ({
+    message: `${say.thing(piece)} hat keinen Fadenlauf; die Senkrechte des Blatts gilt dafür.`,
+    remedy: 'Zeichnen Sie seinen Fadenlauf.',
+  }),
+  'grain-across': ({ piece }, say) => ({
+    message: `${say.thing(piece)}: Der Fadenlauf liegt quer; ihm entlang ändert sich die Länge nicht.`,
+    remedy: 'Prüfen Sie, wie der Fadenlauf gezeichnet ist.',
+  }),
+  'shorten-beyond-piece': ({ piece, byMm, line, meets, meetsMm, dart }, say) => {
+    const what = byMm < 0 ? 'verlängern' : 'kürzen';
+    const where = line ? `an ${say.thing(line)}` : 'am Saum';
+    const why = !meets
+      ? 'Sein Umriss würde sich kreuzen'
+      : meetsMm === undefined
+        ? `Auf dieser Seite der Linie ist weniger davon da: ${say.thing(meets)}`
+        : `Sein Saum träfe nicht mehr auf ${say.thing(meets)} (${say.length(meetsMm)} lang)`;
+    return {
+      message: `${say.thing(piece)} lässt sich nicht um ${say.length(Math.abs(byMm))} ${where} ${what}. ${why}.`,
+      remedy: dart
+        ? 'Nehmen Sie weniger, oder schließen Sie erst den Abnäher.'
+        : line
+          ? 'Nehmen Sie weniger, oder eine tiefere Linie.'
+          : 'Nehmen Sie weniger.',
+    };
+  },
+  'unknown-line': ({ piece, name, names }, say) => ({
+    message: `${say.thing({ piece })} hat keine Linie ${say.written(name)}.`,
+    remedy: instead(name, names, 'Linien', say),
+  }),
+  'line-through-corner': ({ line, edge }, say) => ({
+    message: `${say.thing(line)} läuft durch das Ende: ${say.thing(edge)}.`,
+    remedy: 'Zeichnen Sie die Linie etwas neben dieser Ecke.',
+  }),
+  'line-off-piece': ({ line }, say) => ({
+    message: `${say.thing(line)} teilt ihr Teil nicht in zwei.`,
+    remedy: 'Zeichnen Sie sie über das ganze Teil.',
+  }),
+  'line-crosses-edge-twice': ({ line, edge }, say) => ({
+    message: `${say.thing(line)} kreuzt zweimal: ${say.thing(edge)}.`,
+    remedy: 'Zeichnen Sie die Linie so, dass sie jede Kante einmal kreuzt.',
+  }),
+  'dart-redrawn': ({ dart }, say) => ({
+    message: `Die Linie kreuzt ${say.thing(dart)}: Die Schenkel wurden neu gezeichnet, gerade von der Öffnung zur jetzigen Spitze.`,
+    remedy: 'Nichts zu tun; waren sie geschwungen, zeichnen Sie den Schwung von Hand neu.',
+  }),
+  'dart-left-uneven': ({ dart, differenceMm }, say) => ({
+    message: `${say.thing(dart)}: Die Schenkel wären um ${say.slight(differenceMm)} verschieden und ließen sich nicht zusammennähen.`,
+    remedy: 'Schließen oder verlegen Sie erst den Abnäher.',
+  }),
+  'take-in-too-much': ({ piece, byMm, apart }, say) => ({
+    message:
+      apart.length > 0
+        ? `Um ${say.length(byMm)} bewegt, treffen sich nicht mehr: ${say.things(apart)}.`
+        : `Um ${say.length(byMm)} bewegt, würde sich der Umriss kreuzen: ${say.thing(piece)}.`,
+    remedy: 'Bewegen Sie die Naht um weniger.',
+  }),
   'unknown-seam': ({ name, names }, say) => ({
     message: `Der Schnitt hat keine Naht ${say.written(name)}.`,
     remedy: instead(name, names, 'Nähte', say),

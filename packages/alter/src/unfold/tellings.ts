@@ -1,0 +1,22 @@
+import { type NoFacts, type Saying, sayingsOf, type Thing } from '@paperhinge/geometry';
+
+/** What is told of opening a piece out about its fold. */
+export interface UnfoldTellings {
+  'no-fold': { readonly piece: Thing };
+  'several-folds': { readonly piece: Thing; readonly folds: readonly Thing[] };
+  'unfold-not-straight': { readonly edge: Thing; readonly offMm: number };
+  'seam-followed': { readonly seam: Thing; readonly how: Saying };
+  'seam-to-check': { readonly seam: Thing; readonly how: Saying };
+}
+
+/** How a seam goes on where its piece was opened out. */
+export interface UnfoldSentences {
+  'seam-sewn-twice': { readonly second: Thing };
+  'seam-one-run-across-fold': NoFacts;
+  'seam-both-halves': NoFacts;
+  'seam-left-at-fold': NoFacts;
+  'seam-begins-elsewhere': NoFacts;
+}
+
+export const { refusal, finding } = sayingsOf<UnfoldTellings>();
+export const { saying } = sayingsOf<UnfoldSentences>();

@@ -1,0 +1,35 @@
+import type { UnfoldSentences, UnfoldTellings } from '@paperhinge/alter';
+import { capital } from '../capital.js';
+import type { Sentences, Tellings } from '../catalogue.js';
+
+export const unfold: Tellings<UnfoldTellings> = {
+  'no-fold': ({ piece }, say) => ({
+    message: capital(`${say.thing(piece)} has no fold to be opened out about.`),
+    remedy: 'Make its centre edge a fold, or leave it as it is.',
+  }),
+  'several-folds': ({ piece, folds }, say) => ({
+    message: capital(`${say.thing(piece)} has ${folds.length} folds: ${say.things(folds)}.`),
+    remedy: 'Leave one fold, the one it is to be opened out about.',
+  }),
+  'unfold-not-straight': ({ edge, offMm }, say) => ({
+    message: capital(`${say.thing(edge)} is a fold, and ${say.slight(offMm)} off a straight line.`),
+    remedy: 'Draw the fold straight; cloth folds along a line only.',
+  }),
+  'seam-followed': ({ seam, how }, say) => ({
+    message: capital(`${say.thing(seam)} ${say.saying(how)}.`),
+    remedy: 'Nothing to do.',
+  }),
+  'seam-to-check': ({ seam, how }, say) => ({
+    message: capital(`${say.thing(seam)} ${say.saying(how)}.`),
+    remedy: 'Check where it begins and how its notches lie.',
+  }),
+};
+
+/** How a seam goes on: after its name. */
+export const opened: Sentences<UnfoldSentences> = {
+  'seam-sewn-twice': ({ second }, say) => `is sewn twice now: ${say.thing(second)} joins the mirrored half`,
+  'seam-one-run-across-fold': () => 'runs on across the fold now',
+  'seam-both-halves': () => 'is one seam across the fold now, both halves of it',
+  'seam-left-at-fold': () => 'was left as it was, though it meets the fold in its middle',
+  'seam-begins-elsewhere': () => 'is a ring that no longer begins at the fold',
+};

@@ -1,0 +1,35 @@
+import type { UnfoldSentences, UnfoldTellings } from '@paperhinge/alter';
+import type { Sentences, Tellings } from '../catalogue.js';
+
+export const unfold: Tellings<UnfoldTellings> = {
+  'no-fold': ({ piece }, say) => ({
+    message: `${say.thing(piece)} hat keinen Bruch, um den es sich aufklappen ließe.`,
+    remedy: 'Machen Sie seine Mittelkante zum Bruch, oder lassen Sie es, wie es ist.',
+  }),
+  'several-folds': ({ piece, folds }, say) => ({
+    message: `${say.thing(piece)} hat ${folds.length} Brüche: ${say.things(folds)}.`,
+    remedy: 'Lassen Sie nur den Bruch, um den aufgeklappt wird.',
+  }),
+  'unfold-not-straight': ({ edge, offMm }, say) => ({
+    message: `${say.thing(edge)} ist ein Bruch und weicht um ${say.slight(offMm)} von einer Geraden ab.`,
+    remedy: 'Zeichnen Sie den Bruch gerade; Stoff lässt sich nur entlang einer Geraden falten.',
+  }),
+  'seam-followed': ({ seam, how }, say) => ({
+    message: `${say.thing(seam)} ${say.saying(how)}.`,
+    remedy: 'Nichts zu tun.',
+  }),
+  'seam-to-check': ({ seam, how }, say) => ({
+    message: `${say.thing(seam)} ${say.saying(how)}.`,
+    remedy: 'Prüfen Sie, wo sie beginnt und wie ihre Passzeichen liegen.',
+  }),
+};
+
+/** How a seam goes on: after its name. */
+export const opened: Sentences<UnfoldSentences> = {
+  'seam-sewn-twice': ({ second }, say) =>
+    `wird jetzt zweimal genäht: ${say.thing(second)} verbindet die gespiegelte Hälfte`,
+  'seam-one-run-across-fold': () => 'läuft jetzt über den Bruch hinweg weiter',
+  'seam-both-halves': () => 'ist jetzt eine Naht über den Bruch hinweg, mit beiden Hälften',
+  'seam-left-at-fold': () => 'blieb, wie sie war, obwohl sie in ihrer Mitte auf den Bruch trifft',
+  'seam-begins-elsewhere': () => 'ist ein Ring, der nicht mehr am Bruch beginnt',
+};
