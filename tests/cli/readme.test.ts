@@ -22,9 +22,32 @@ test('the library example of the README runs as it stands and sews', () => {
     );
     writeFileSync(file, built);
     const said = execFileSync('node', [file], { cwd: fileURLToPath(root), encoding: 'utf8' });
-    expect(said).toMatch(/^closed dart bust of front/);
+    expect(said).toMatch(/^The bust dart of the front \(11\.9°\) was closed into the hem/);
     expect(said).toMatch(/shoulder 0\.00 sews/);
     expect(said).not.toContain('undefined');
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+});
+
+test('the library example of the README compiles under our own strictest settings', () => {
+  // Where all packages are found as a user finds them: by their built declarations.
+  const cli = fileURLToPath(new URL('packages/cli/', root));
+  const folder = mkdtempSync(join(cli, 'readme-'));
+  try {
+    writeFileSync(join(folder, 'example.ts'), blocks('ts')[0]!);
+    const compilerOptions = {
+      composite: false,
+      declaration: false,
+      declarationMap: false,
+      noEmit: true,
+      types: ['node'],
+    };
+    writeFileSync(
+      join(folder, 'tsconfig.json'),
+      JSON.stringify({ extends: '../../../tsconfig.base.json', compilerOptions, include: ['example.ts'] }),
+    );
+    execFileSync('npx', ['tsc', '-p', folder], { cwd: fileURLToPath(root), stdio: 'pipe' });
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
