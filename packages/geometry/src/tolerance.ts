@@ -29,6 +29,8 @@ export const farthestCoordinate = 2 * largestCoordinate;
 export const largestLikelyPiece = 6000;
 /** rad (20 degrees). A tangent turn above this on a piece drawn as one closed path is a corner. */
 export const cornerTurn = (20 * Math.PI) / 180;
+/** rad (60 degrees). An edge that turns away from a pleat's mouth by more than this does not lie under its cloth. */
+export const steepestPleat = Math.PI / 3;
 /** rad (5 degrees). Joined lines that bend by more than this at a seam show it in the garment. */
 export const joinedCorner = (5 * Math.PI) / 180;
 /** rad (1 degree). A bend above this at a smooth place of an edge shows, and is trued (trade-notes §3). */

@@ -17,14 +17,14 @@ import {
   strandsTransformed,
 } from './strand.js';
 
-/** The cutting line over a dart's mouth, so shaped that the folded intake ends where the cloth under it does. */
+/** The cutting line over the mouth of a dart or pleat, so shaped that the folded intake ends where the cloth under it does. */
 export interface FoldedMouth {
   /** Where the cutting line before and after is left, on the arms' chains; absent: at its very end. */
   readonly before?: Place;
   readonly after?: Place;
   readonly bridge: readonly Strand[];
-  /** The fold of the intake, from the apex to the cutting line. */
-  readonly fold: Path;
+  /** Where the cloth is folded, as far as the cutting line: the middle of a dart's intake, from its apex. */
+  readonly folds: readonly Path[];
   /** mm along the leg's line between the folded shape and the cutting line it should meet. */
   readonly step: number;
 }
@@ -87,7 +87,7 @@ export function foldedMouth(
     ...(left.place ? { before: left.place } : {}),
     ...(right.place ? { after: right.place } : {}),
     bridge,
-    fold: pathOf([dart.apex, tip]),
+    folds: [pathOf([dart.apex, tip])],
     step: Math.max(
       distance(left.point, firstEnds.start),
       distance(secondEnds.start, right.point),

@@ -4,7 +4,7 @@ import { pointAt, tangentAt } from '../curve/segment.js';
 import type { Finding } from '../errors.js';
 import { nearestOnPath } from '../path/nearest.js';
 import type { Path } from '../path/path.js';
-import type { Dart, Piece } from '../pattern/types.js';
+import type { Dart, Piece, Pleat } from '../pattern/types.js';
 import { seamTolerance, visibleLength } from '../tolerance.js';
 import { add, leftOf, scale, subtract } from '../vector.js';
 import type { SnipMark } from './assemble.js';
@@ -14,16 +14,26 @@ import type { Run } from './run.js';
 import type { Place, Strand } from './strand.js';
 import { finding } from './tellings.js';
 
-export function mouthFindings(piece: Piece, dart: Dart, mouth: FoldedMouth | undefined): readonly Finding[] {
-  if (!mouth) return [bridgedMouth(piece, dart)];
+export function mouthFindings(
+  piece: Piece,
+  part: Dart | Pleat,
+  mouth: FoldedMouth | undefined,
+): readonly Finding[] {
+  const where = { piece: piece.name, edge: part.name };
+  if (!mouth)
+    return [
+      part.type === 'dart'
+        ? bridgedMouth(piece, part)
+        : finding('warning', 'pleat-mouth-bridged', where, {
+            pleat: { piece: piece.name, pleat: part.name },
+          }),
+    ];
   if (mouth.step <= seamTolerance) return [];
+  const stepMm = mouth.step;
   return [
-    finding(
-      'note',
-      'dart-fold-step',
-      { piece: piece.name, edge: dart.name },
-      { dart: { piece: piece.name, dart: dart.name }, stepMm: mouth.step },
-    ),
+    part.type === 'dart'
+      ? finding('note', 'dart-fold-step', where, { dart: { piece: piece.name, dart: part.name }, stepMm })
+      : finding('note', 'pleat-fold-step', where, { pleat: { piece: piece.name, pleat: part.name }, stepMm }),
   ];
 }
 

@@ -1,17 +1,18 @@
 import type { Finding } from '../errors.js';
 import type { Path } from '../path/path.js';
-import type { Dart, Piece } from '../pattern/types.js';
+import type { Dart, Piece, Pleat } from '../pattern/types.js';
 import { type Arm, armAfter, armBefore } from './arm.js';
 import { assembled, type Chain, keptPart, type SnipMark } from './assemble.js';
 import { type FoldedMouth, foldedMouth } from './dart-fold.js';
 import { mouthFindings } from './findings.js';
 import type { Joint } from './joint.js';
-import { type FoldedDart, isRun, type Node } from './ring.js';
+import { foldedPleat } from './pleat-fold.js';
+import { type FoldedPart, isRun, type Node } from './ring.js';
 import type { Run } from './run.js';
 import { isBefore, type Strand, straight, strandsBetween, strandsReversed } from './strand.js';
 
-/** The chains between folded darts, each from the node after one to the node before the next; one if there is none. */
-export function chainsBetweenDarts(
+/** The chains between folded darts and pleats, each from the node after one to the node before the next; one if there is none. */
+export function chainsBetweenMouths(
   ring: readonly Node[],
   joints: readonly (Joint | undefined)[],
 ): readonly Chain[] {
@@ -40,24 +41,24 @@ export interface Closed extends Chain {
   readonly folds: readonly Path[];
 }
 
-/** Closes the chains over the mouths of the darts between them. `chains[i]` ends at the i-th dart of the ring. */
-export function overDarts(
+/** Closes the chains over the mouths of the darts and pleats between them. `chains[i]` ends at the i-th of the ring. */
+export function overMouths(
   ring: readonly Node[],
   chains: readonly Chain[],
   piece: Piece,
   findings: Finding[],
 ): Closed {
-  const darts = ring.flatMap(node => (isRun(node) ? [] : [node]));
-  if (darts.length === 0) return { ...chains[0]!, folds: [] };
-  // The first chain starts after the first dart.
-  const ordered = [...darts.slice(1), darts[0]!];
+  const mouthsOfRing = ring.flatMap(node => (isRun(node) ? [] : [node]));
+  if (mouthsOfRing.length === 0) return { ...chains[0]!, folds: [] };
+  // The first chain starts after the first mouth.
+  const ordered = [...mouthsOfRing.slice(1), mouthsOfRing[0]!];
   const mouths = ordered.map((node, i) => {
     return mouthOf(node, ring, chains[i]!, chains[(i + 1) % chains.length]!);
   });
   // Two mouths that want more of the edge between them than there is: the first is cut straight across.
   for (const [i, chain] of chains.entries())
     if (!keptBetween(chain, mouths.at(i - 1), mouths[i])) mouths[i] = undefined;
-  for (const [i, { dart }] of ordered.entries()) findings.push(...mouthFindings(piece, dart, mouths[i]));
+  for (const [i, { part }] of ordered.entries()) findings.push(...mouthFindings(piece, part, mouths[i]));
   const strands: Strand[] = [];
   const snips: SnipMark[] = [];
   for (const [i, chain] of chains.entries()) {
@@ -71,9 +72,9 @@ export function overDarts(
     }
     strands.push(...kept);
     if (out) strands.push(...out.bridge);
-    else strands.push(...straightMouth(ordered[i]!.dart, kept, chains[(i + 1) % chains.length]!));
+    else strands.push(...straightMouth(ordered[i]!.part, kept, chains[(i + 1) % chains.length]!));
   }
-  return { strands, snips, folds: mouths.flatMap(m => (m ? [m.fold] : [])) };
+  return { strands, snips, folds: mouths.flatMap(m => m?.folds ?? []) };
 }
 
 /** What two mouths leave of the chain between them; undefined where they overlap. */
@@ -89,7 +90,7 @@ function keptBetween(
 }
 
 function mouthOf(
-  node: FoldedDart,
+  node: FoldedPart,
   ring: readonly Node[],
   before: Chain,
   after: Chain,
@@ -99,16 +100,14 @@ function mouthOf(
   const left = armBefore(ring[(i + n - 1) % n] as Run),
     right = armAfter(ring[(i + 1) % n] as Run);
   const whole = (arm: Arm, parallel: readonly Strand[]): Arm => ({ ...arm, parallel });
-  return foldedMouth(
-    node.dart,
-    node.pressed,
-    whole(left, strandsReversed(before.strands)),
-    whole(right, after.strands),
-  );
+  const arms = [whole(left, strandsReversed(before.strands)), whole(right, after.strands)] as const;
+  return node.part.type === 'pleat'
+    ? foldedPleat(node.part, ...arms)
+    : foldedMouth(node.part, node.pressed ?? 'start', ...arms);
 }
 
-function straightMouth(dart: Dart, before: readonly Strand[], after: Chain): readonly Strand[] {
+function straightMouth({ name }: Dart | Pleat, before: readonly Strand[], after: Chain): readonly Strand[] {
   const last = before.at(-1)!.segment,
     first = after.strands[0]!.segment;
-  return straight(last[last.length - 1]!, first[0], dart.name, 'dart');
+  return straight(last[last.length - 1]!, first[0], name, 'dart');
 }

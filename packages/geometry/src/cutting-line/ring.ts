@@ -1,6 +1,6 @@
 import type { Finding } from '../errors.js';
 import { pathEnd, pathStart } from '../path/path.js';
-import type { Dart, Pattern, Piece } from '../pattern/types.js';
+import type { Dart, Pattern, Piece, Pleat } from '../pattern/types.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { distance } from '../vector.js';
 import { armAfter, armBefore } from './arm.js';
@@ -12,18 +12,21 @@ import { foldJoint } from './fold-joint.js';
 import type { Joint } from './joint.js';
 import { mirroredJoint } from './mirrored-joint.js';
 import { plainJoint, untrimmedJoint } from './plain-joint.js';
+import { canBeLaid } from './pleat-fold.js';
 import { pressedTowards } from './pressing.js';
 import { type Run, runOf, runsOf } from './run.js';
 
-/** What a cutting line is made round: the outline as runs and folded darts, clockwise. */
-export type Node = Run | FoldedDart;
-export interface FoldedDart {
-  readonly dart: Dart;
-  readonly pressed: 'start' | 'end' | 'open';
+/** What a cutting line is made round: the outline as runs and folded darts and pleats, clockwise. */
+export type Node = Run | FoldedPart;
+/** A dart or pleat over whose mouth the line takes the shape of its folded cloth. */
+export interface FoldedPart {
+  readonly part: Dart | Pleat;
+  /** Of a dart. */
+  readonly pressed?: 'start' | 'end' | 'open';
 }
 export const isRun = (node: Node): node is Run => 'parallel' in node;
 
-/** The outline as runs and folded darts; the mouth of a dart that cannot be folded becomes a straight run. */
+/** The outline as runs, folded darts and pleats; the mouth of one that cannot be folded becomes a run. */
 export function nodesOf(piece: Piece, findings: Finding[]): readonly Node[] {
   const { parts } = piece.outline;
   const edgeRuns = parts.map(part => (part.type === 'edge' ? runsOf(part) : []));
@@ -34,14 +37,17 @@ export function nodesOf(piece: Piece, findings: Finding[]): readonly Node[] {
       edgeRuns[(i + 1) % parts.length]![0],
     ];
     const widest = Math.max(...neighbours.map(run => run?.allowance ?? 0));
-    if (part.type === 'pleat') return [runOf(part.name, part.mouth.segments, widest)];
+    const [before, after] = neighbours;
+    if (part.type === 'pleat') {
+      if (before && after && canBeLaid(part, armBefore(before), armAfter(after))) return [{ part }];
+      return [runOf(part.name, part.mouth.segments, widest)];
+    }
     const a = pathStart(part.legs[0]),
       b = pathEnd(part.legs[1]);
     if (distance(a, b) <= coincidenceTolerance) return [];
-    const [before, after] = neighbours;
     const pressed = pressedTowards(part, piece);
     if (before && after && canBeFolded(part, pressed, armBefore(before), armAfter(after)))
-      return [{ dart: part, pressed }];
+      return [{ part, pressed }];
     findings.push(bridgedMouth(piece, part));
     return [runOf(part.name, [[a, b]], widest)];
   });

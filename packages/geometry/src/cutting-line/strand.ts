@@ -6,7 +6,7 @@ import { distance, type Point } from '../vector.js';
 
 /**
  * What a part of the cutting line is: a `parallel` at an edge's allowance; what shapes a `corner` (a run-on end, a
- * cut tip, a step, a mirrored end); or the folded shape over the mouth of a `dart`.
+ * cut tip, a step, a mirrored end); or the folded shape over the mouth of a `dart` or pleat.
  */
 export type StretchShape = 'parallel' | 'corner' | 'dart';
 

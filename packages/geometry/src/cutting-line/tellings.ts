@@ -4,6 +4,8 @@ import { type NoFacts, sayingsOf, type Thing } from '../sayings.js';
 export interface CuttingLineTellings {
   'dart-fold-step': { readonly dart: Thing; readonly stepMm: number };
   'dart-mouth-bridged': { readonly dart: Thing };
+  'pleat-fold-step': { readonly pleat: Thing; readonly stepMm: number };
+  'pleat-mouth-bridged': { readonly pleat: Thing };
   'cutting-line-not-simple': { readonly edge: Thing };
   'corner-not-shaped': { readonly edges: readonly Thing[] };
   'allowance-too-wide': { readonly edge: Thing; readonly lostMm: number };

@@ -12,6 +12,14 @@ export const cuttingLine: Tellings<CuttingLineTellings> = {
     remedy:
       'Cut wide there, fold the dart as it will be pressed, and cut along the edge; or press it the other way.',
   }),
+  'pleat-fold-step': ({ pleat, stepMm }, say) => ({
+    message: `With ${say.thing(pleat)} folded, the cutting lines at its mouth do not meet: a step of ${say.slight(stepMm)}.`,
+    remedy: 'True the edge with the pleat folded, or trim the step once it is sewn.',
+  }),
+  'pleat-mouth-bridged': ({ pleat }, say) => ({
+    message: `The cloth within ${say.thing(pleat)} reaches beyond the edge that it is folded onto; its mouth is cut straight across.`,
+    remedy: 'Cut wide there, fold the pleat as it will be pressed, and cut along the edge.',
+  }),
   'cutting-line-not-simple': ({ edge }, say) => ({
     message: `The cutting line crosses itself at ${say.thing(edge)}, and its loops could not be removed.`,
     remedy:

@@ -12,6 +12,15 @@ export const cuttingLine: Tellings<CuttingLineTellings> = {
     remedy:
       'Schneiden Sie dort großzügig zu, falten Sie den Abnäher, wie er gebügelt wird, und schneiden Sie entlang der Kante; oder bügeln Sie ihn zur anderen Seite.',
   }),
+  'pleat-fold-step': ({ pleat, stepMm }, say) => ({
+    message: `${say.thing(pleat)}: Gelegt treffen sich die Schnittkanten an der Öffnung nicht, sie stehen ${say.slight(stepMm)} gegeneinander vor.`,
+    remedy: 'Begradigen Sie die Kante bei gelegter Falte, oder schneiden Sie die Stufe nach dem Nähen ab.',
+  }),
+  'pleat-mouth-bridged': ({ pleat }, say) => ({
+    message: `${say.thing(pleat)}: Der Stoff darin reicht über die Kante hinaus, auf die er gefaltet wird; die Öffnung wird gerade geschnitten.`,
+    remedy:
+      'Schneiden Sie dort großzügig zu, falten Sie, wie gebügelt wird, und schneiden Sie entlang der Kante.',
+  }),
   'cutting-line-not-simple': ({ edge }, say) => ({
     message: `${say.thing(edge)}: Die Schnittkante kreuzt sich dort selbst, und ihre Schlingen ließen sich nicht entfernen.`,
     remedy:
