@@ -6,13 +6,13 @@ import { dirname, relative, resolve } from 'node:path';
 /**
  * The public names of a built package, in the order of its index.
  *
- * @param index path of its `dist/index.d.ts`
+ * @param index path of the `.d.ts` of one of its doors, such as `dist/index.d.ts`
+ * @param root what modules are named from
  * @returns a list of { name, kind, doc, code, module }: `doc` is the comment's text ('' if it has none), `code` the
  *   declaration with the comments of its members, `module` the file it stands in, without ending
  * @throws Error where an exported name is declared nowhere
  */
-export function publicNames(index) {
-  const root = dirname(index);
+export function publicNames(index, root = dirname(index)) {
   return exportsOf(index).flatMap(({ name, from, original }) => {
     const moduleName = relative(root, from).replace(/\.d\.ts$/, '');
     if (original === '*')

@@ -61,7 +61,7 @@ export function packagePage(one, linkTo) {
 
 const titles = { throws: 'Errors', returns: 'Gives', example: 'Example' };
 
-function entry({ name, kind, doc, code: declaration, module }, linkTo) {
+function entry({ name, kind, doc, code: declaration, door }, linkTo) {
   const { text, tags } = partsOf(doc);
   const terms = tags.map(({ tag, words }) => {
     const [, parameter, rest] = tag === 'param' ? /^(\S+)\s*([\s\S]*)$/.exec(words) : [];
@@ -69,7 +69,7 @@ function entry({ name, kind, doc, code: declaration, module }, linkTo) {
       ? `<dt><code>${escaped(parameter)}</code></dt><dd>${inline(rest, linkTo)}</dd>`
       : `<dt>${titles[tag] ?? tag}</dt><dd>${inline(words, linkTo)}</dd>`;
   });
-  return `<article><h3 id="${idOf(name)}"><a href="#${idOf(name)}">${name}</a> <small>${kind} · ${module}</small></h3>
+  return `<article><h3 id="${idOf(name)}"><a href="#${idOf(name)}">${name}</a> <small>${kind} · ${door}</small></h3>
 ${text === '' ? '' : html(text, linkTo)}
 ${terms.length > 0 ? `<dl>${terms.join('')}</dl>` : ''}
 <pre tabindex="0"><code>${code(declaration, name, linkTo)}</code></pre></article>`;

@@ -9,12 +9,18 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = `${root}out/docs`;
 
 const packages = ['geometry', 'alter', 'print', 'sheet'].map(short => {
-  const { name, description } = JSON.parse(readFileSync(`${root}packages/${short}/package.json`, 'utf8'));
+  const folder = `${root}packages/${short}/`;
+  const { name, description, exports } = JSON.parse(readFileSync(`${folder}package.json`, 'utf8'));
+  const doors = Object.entries(exports).filter(([door, { types }]) => types && door !== './internal');
   return {
     name,
     description,
     file: `${short}.html`,
-    names: publicNames(`${root}packages/${short}/dist/index.d.ts`),
+    names: doors
+      .flatMap(([door, { types }]) =>
+        publicNames(folder + types, `${folder}dist`).map(one => ({ ...one, door: name + door.slice(1) })),
+      )
+      .filter((one, i, all) => all.findIndex(({ name }) => name === one.name) === i),
   };
 });
 const linkFrom = linker(packages);

@@ -1,7 +1,7 @@
 import { Bezier } from 'bezier-js';
 import * as flo from 'flo-bezier3';
 import paper from 'paper/dist/paper-core.js';
-import { parameterAtLength, pointAt, segmentLength } from '../../packages/geometry/dist/index.js';
+import { parameterAtLength, pointAt, segmentLength } from '../../packages/geometry/dist/public/curves.js';
 import { median, per, rate, small, table } from './clock.js';
 import { garmentCubics, nastyCubics } from './inputs.js';
 import { referenceLength, referencePoint } from './reference.js';

@@ -1,11 +1,7 @@
-import {
-  containsPoint,
-  cuttingLine,
-  nearestOnPath,
-  outlinePath,
-  pathLength,
-  pointAlong,
-} from '../../packages/geometry/dist/index.js';
+import { cuttingLine, pathLength } from '../../packages/geometry/dist/index.js';
+import { nearestOnPath, pointAlong } from '../../packages/geometry/dist/public/paths.js';
+import { outlinePath } from '../../packages/geometry/dist/public/pattern.js';
+import { containsPoint } from '../../packages/geometry/dist/public/regions.js';
 import { median, rate, small, table } from './clock.js';
 import { outlines } from './inputs.js';
 import { pointOf } from './reference.js';

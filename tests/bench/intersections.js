@@ -1,7 +1,7 @@
 import { Bezier } from 'bezier-js';
 import * as flo from 'flo-bezier3';
 import paper from 'paper/dist/paper-core.js';
-import { intersectSegments, selfCrossing } from '../../packages/geometry/dist/index.js';
+import { intersectSegments, selfCrossing } from '../../packages/geometry/dist/public/curves.js';
 import { per, rate, small, table } from './clock.js';
 import { loops, pairs } from './inputs.js';
 import { pointOf, referenceCrossings } from './reference.js';

@@ -1,5 +1,6 @@
 import { Bezier } from 'bezier-js';
-import { nearestOnSegment, offsetOutline, offsetSegment } from '../../packages/geometry/dist/index.js';
+import { nearestOnSegment, offsetSegment } from '../../packages/geometry/dist/public/curves.js';
+import { offsetOutline } from '../../packages/geometry/dist/public/cutting-line.js';
 import { median, rate, small, table } from './clock.js';
 import { outlines } from './inputs.js';
 import { judgeOf } from './offset-judge.js';

@@ -7,7 +7,7 @@ import {
   parsePathData,
   toPathData,
   transformPathData,
-} from '../../packages/geometry/dist/index.js';
+} from '../../packages/geometry/dist/public/svg.js';
 import { icons, pathDataOf } from '../corpus/icons.js';
 import { curvesOf, measureCurves } from '../corpus/path-reference.js';
 

@@ -1,10 +1,15 @@
 import { readdirSync } from 'node:fs';
-import * as geometry from '@paperhinge/geometry';
+import * as model from '@paperhinge/geometry';
 import { at, identity, PatternError, pathOf, polyline, type Segment } from '@paperhinge/geometry';
+import * as curves from '@paperhinge/geometry/curves';
+import * as cuttingLines from '@paperhinge/geometry/cutting-line';
+import * as paths from '@paperhinge/geometry/paths';
+import * as regions from '@paperhinge/geometry/regions';
 import { describe, expect, test } from 'vitest';
 import { deepFinite, hostile, replacedNumbers } from '../support/hostile-values.js';
 import { told } from '../support/told.js';
 
+const geometry = { ...model, ...curves, ...paths, ...regions, ...cuttingLines };
 const source = new URL('../../packages/geometry/src/', import.meta.url);
 const files = ['curve', 'path', 'region', 'cutting-line'].flatMap(folder =>
   readdirSync(new URL(folder, source)).map(file => new URL(`${folder}/${file}`, source).pathname),
