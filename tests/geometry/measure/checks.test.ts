@@ -1,4 +1,12 @@
-import { at, checkPattern, type Finding, type Pattern, type Piece, polyline } from '@paperhinge/geometry';
+import {
+  at,
+  checkPattern,
+  type Finding,
+  type Pattern,
+  type Piece,
+  type PieceLine,
+  polyline,
+} from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
 import { patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';
 import { shiftPattern } from '../../support/shift.js';
@@ -32,7 +40,8 @@ describe('pieces in no seam', () => {
     expect(found.map(f => [f.severity, f.where])).toEqual([['warning', { piece: 'pocket bag' }]]);
     expect(toldFinding(found[0]!)).toMatchObject({
       message: 'The pocket bag is not sewn to anything: is a seam missing?',
-      remedy: 'List under "seams" what it is sewn to.',
+      remedy:
+        'List under "seams" what it is sewn to; or, if it is laid on like a patch pocket, draw its place there with data-line="placement".',
     });
   });
   test.each<[string, Partial<Piece>]>([
@@ -41,6 +50,17 @@ describe('pieces in no seam', () => {
     ['a stay', { role: 'stay' }],
   ])('are not if they are %s', (_, more) => {
     expect(codes(patternOf([...body, { ...pocket, ...more }], seams))).not.toContain('piece-in-no-seam');
+  });
+  test('are not where a placement line shows where they are laid on', () => {
+    const placed = (name: string, kind: PieceLine['kind'] = 'placement') => [
+      { ...body[0]!, lines: [{ kind, name, path: polyline(at(10, 10), at(90, 10)) }] },
+      body[1]!,
+    ];
+    const found = (pieces: readonly Piece[]) => codes(patternOf(pieces, seams)).includes('piece-in-no-seam');
+    expect(found([...placed('pocket bag'), pocket])).toBe(false);
+    expect(found([...placed('bust'), pocket])).toBe(true);
+    expect(found([...placed('left'), { ...pocket, role: 'pocket' }])).toBe(false);
+    expect(found([...placed('pocket bag', 'style'), pocket])).toBe(true);
   });
   test('a listed seam clears it', () => {
     const more = [...seams, seam('pocket', ['pocket bag.top'], ['front.bottom'])];
@@ -83,6 +103,15 @@ describe('notches are proposed', () => {
     const madeFor = { madeFor: [{ piece: 'front', edge: 'right' }] };
     expect(codes(walked(400, {}, madeFor))).not.toContain('notches-wanted');
     expect(codes(walked(400, madeFor))).not.toContain('notches-wanted');
+  });
+  test('not where seams cross both sides often enough', () => {
+    const upper = ['front', 'back'].map(name => rectangle(`${name} upper`, 100, 200));
+    const lower = ['front', 'back'].map(name => rectangle(`${name} lower`, 100, 250));
+    const side = (b: readonly string[]) => seam('side', ['front upper.right', 'front lower.right'], b);
+    const crossed = patternOf([...upper, ...lower], [side(['-back upper.left', '-back lower.left'])]);
+    expect(codes(crossed)).not.toContain('notches-wanted');
+    const plain = patternOf([...upper, ...lower, rectangle('panel', 100, 450)], [side(['-panel.left'])]);
+    expect(codes(plain)).toContain('notches-wanted');
   });
   test('for all such seams in one note', () => {
     const pattern = patternOf(

@@ -38,9 +38,24 @@ export const easeWanted = (seam: Seam, bMm: number): number =>
  * @throws PatternError `unknown-piece`, `unknown-edge`; `empty-seam` where a side lists no edge
  */
 export const runsTaken: (pattern: Pattern, seam: Seam) => RunsTaken = oncePerAll(
-  (pattern, seam) => [pattern, seam],
+  (pattern, seam) => decidedBy(pattern, seam),
   takenRuns,
 );
+
+/** What decides how the sides of a seam are counted and whether they match: the seam, its pieces and the tolerance. */
+export const decidedBy = ({ pieces, tolerance }: Pattern, seam: Seam): readonly object[] => [
+  seam,
+  toleranceKey(tolerance),
+  ...pieces.filter(({ name }) => [...seam.a, ...seam.b].some(run => run.piece === name)),
+];
+
+/** One object for each tolerance there is, as what is known is known by objects. */
+const toleranceKeys = new Map<number | undefined, object>();
+function toleranceKey(tolerance: number | undefined): object {
+  const key = toleranceKeys.get(tolerance) ?? {};
+  toleranceKeys.set(tolerance, key);
+  return key;
+}
 
 function takenRuns(pattern: Pattern, seam: Seam): RunsTaken {
   requireRuns(seam);

@@ -4,18 +4,22 @@ import { finding } from './tellings.js';
 
 /**
  * Pieces that no seam takes in: a seam is likely missing. A piece that was drafted for an edge is known to belong
- * there, and what is fused or laid on is not sewn into a seam. Where the pattern lists no seam at all, that is said
+ * there; what is fused, or laid on where a placement line shows (a patch pocket), is not sewn into a seam. Where the pattern lists no seam at all, that is said
  * once: nothing was walked.
  */
 export function unsewnFindings({ pieces, seams }: Pattern): readonly Finding[] {
   if (seams.length === 0) return [finding('warning', 'no-seams', {}, { pieces: pieces.length })];
   const sewn = new Set(seams.flatMap(({ a, b }) => [...a, ...b].map(run => run.piece)));
   return pieces
-    .filter(piece => !sewn.has(piece.name) && !isLaidOn(piece))
+    .filter(piece => !sewn.has(piece.name) && !isLaidOn(piece, pieces))
     .map(({ name }) => finding('warning', 'piece-in-no-seam', { piece: name }, { piece: { piece: name } }));
 }
 
-const isLaidOn = ({ madeFor, role }: Piece): boolean =>
-  madeFor !== undefined || (role !== undefined && laidOn.has(role));
+const isLaidOn = ({ name, madeFor, role }: Piece, pieces: readonly Piece[]): boolean =>
+  madeFor !== undefined ||
+  (role !== undefined && fused.has(role)) ||
+  pieces.some(({ lines }) =>
+    lines.some(line => line.kind === 'placement' && (line.name === name || role === 'pocket')),
+  );
 
-const laidOn: ReadonlySet<PieceRole> = new Set(['interfacing', 'stay']);
+const fused: ReadonlySet<PieceRole> = new Set(['interfacing', 'stay']);

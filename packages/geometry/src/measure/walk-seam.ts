@@ -1,4 +1,5 @@
 import {
+  decidedBy,
   easeWanted,
   type RunsCounted,
   runsTaken,
@@ -8,7 +9,7 @@ import {
 import { liesUnder } from '../joining/turns-back.js';
 import { oncePerAll } from '../once-per.js';
 import { pieceNamed } from '../pattern/outline.js';
-import type { Pattern, Piece, Seam, TakenUp } from '../pattern/types.js';
+import type { Pattern, Seam, TakenUp } from '../pattern/types.js';
 import type { Finding } from '../sayings.js';
 import { joinedLineFinding, turnedBackFinding } from './joined-line-check.js';
 import { type JoinedLine, joinedLinesOf, turnedBackLines } from './joined-lines.js';
@@ -46,20 +47,9 @@ export interface SeamWalk {
  */
 export const walkSeam: (pattern: Pattern, seam: Seam) => SeamWalk = oncePerAll(
   // Only the seam's own pieces and the list of seams decide what is found, and a tolerance that holds for all seams.
-  (pattern, seam) => [pattern.seams, toleranceKey(pattern.tolerance), seam, ...piecesOf(pattern, seam)],
+  (pattern, seam) => [pattern.seams, ...decidedBy(pattern, seam)],
   walked,
 );
-
-const piecesOf = ({ pieces }: Pattern, { a, b }: Seam): readonly Piece[] =>
-  pieces.filter(({ name }) => a.some(r => r.piece === name) || b.some(r => r.piece === name));
-
-/** One object for each tolerance there is, as what is known is known by objects. */
-const toleranceKeys = new Map<number | undefined, object>();
-function toleranceKey(tolerance: number | undefined): object {
-  const key = toleranceKeys.get(tolerance) ?? {};
-  toleranceKeys.set(tolerance, key);
-  return key;
-}
 
 function walked(pattern: Pattern, seam: Seam): SeamWalk {
   const { a, b, ...measured } = measureSeam(pattern, seam);

@@ -126,7 +126,8 @@ export const measure: Tellings<MeasureTellings> = {
   }),
   'piece-in-no-seam': ({ piece }, say) => ({
     message: capital(`${say.thing(piece)} is not sewn to anything: is a seam missing?`),
-    remedy: 'List under "seams" what it is sewn to.',
+    remedy:
+      'List under "seams" what it is sewn to; or, if it is laid on like a patch pocket, draw its place there with data-line="placement".',
   }),
   'no-seams': () => ({
     message: 'No seams are listed, so none could be walked: whether the pieces fit together was not checked.',

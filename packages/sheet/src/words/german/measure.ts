@@ -109,7 +109,8 @@ export const measure: Tellings<MeasureTellings> = {
   }),
   'piece-in-no-seam': ({ piece }, say) => ({
     message: `${say.thing(piece)} ist nirgends angenäht: Fehlt eine Naht?`,
-    remedy: 'Führen Sie unter „seams“ auf, woran es genäht wird.',
+    remedy:
+      'Führen Sie unter „seams“ auf, woran es genäht wird; wird es wie eine Tasche aufgesetzt, zeichnen Sie dort seinen Platz mit data-line="placement".',
   }),
   'no-seams': () => ({
     message:
