@@ -117,7 +117,7 @@ describe('paperhinge alter', () => {
     const { home, out } = shift('steps:\n  - shorten: { pieces: front, at: hem, by: 30 }');
     const { code, stdout } = await command('alter', join(home, 'sheet.yaml'), '-o', out);
     expect(code).toBe(1);
-    expect(stdout).toContain('fault: Seam "side"');
+    expect(stdout).toContain('fault: The side of the back is ');
     expect(readdirSync(out)).toContain('record.json');
   });
 

@@ -24,17 +24,26 @@ export interface Loaded {
   readonly findings: readonly Finding[];
 }
 
-/** The pattern of a sheet, read with the sheet's `pieces`. @throws PatternError */
+/** The pattern of a sheet, read as the sheet says. @throws PatternError */
 export async function loadPatternOf(sheet: Sheet): Promise<Loaded> {
   const file = patternPath(sheet);
   const bytes = await drawingBytes(file, { file: sheet.file, ...sheet.places.pattern });
-  return readPattern(bytes, { file, pieces: sheet.pieces });
+  const { patternOfSheet } = await import('@paperhinge/sheet');
+  return patternOfSheet(sheet, bytes, file);
 }
 
-/** A pattern by itself, or read as a sheet says. @throws PatternError */
+/** A pattern by itself, or with all that a sheet says of it. @throws PatternError */
 export async function loadPattern(file: string, sheet?: Sheet): Promise<Loaded> {
   const bytes = await drawingBytes(file, { file });
-  return readPattern(bytes, { file, ...(sheet ? { pieces: sheet.pieces } : {}) });
+  return sheet ? asToldBy(sheet, bytes, file) : readPattern(bytes, { file });
+}
+
+/** A drawing as a sheet says it is to be read, with what the sheet adds to it. @throws PatternError */
+export async function asToldBy(sheet: Sheet, bytes: Uint8Array, file: string): Promise<Loaded> {
+  const { laidOver, patternOfSheet } = await import('@paperhinge/sheet');
+  const read = patternOfSheet(sheet, bytes, file);
+  const { pattern, findings } = laidOver(read.pattern, sheet);
+  return { pattern, findings: [...read.findings, ...findings] };
 }
 
 /** The bytes of a drawing. @throws PatternError `not-a-pattern` where it begins like something else, and `readInput`'s */

@@ -10,7 +10,7 @@ import { asAsked, type PatternArguments } from './asked.js';
 import { aligned } from './columns.js';
 import { codeFor } from './exit-codes.js';
 import type { Io } from './io.js';
-import { drawingBytes, inFile } from './load.js';
+import { asToldBy, drawingBytes, inFile } from './load.js';
 import { findingLine, oneLine } from './one-line.js';
 import { wordsFor } from './speech.js';
 
@@ -25,7 +25,7 @@ export const measureCommand = (file: string, options: PatternArguments, io: Io):
       io.stdout(options.json ? `${JSON.stringify({ shapes }, null, 2)}\n` : shapeList(shapes, words));
       return codeFor(findings);
     }
-    const { pattern, findings } = readPattern(bytes, { file, ...(sheet ? { pieces: sheet.pieces } : {}) });
+    const { pattern, findings } = sheet ? await asToldBy(sheet, bytes, file) : readPattern(bytes, { file });
     const measures = await inFile(file, () => measurePattern(pattern));
     const words = await wordsFor({ language, unit: unit ?? pattern.unit });
     for (const finding of findings.map(words.finding)) io.stderr(`${findingLine(finding, words)}\n`);

@@ -219,6 +219,8 @@ export { readShapes } from './svg/read-shapes.js';
 export type { DrawingScale } from './svg/root.js';
 export type { SheetPiece, SheetPieces } from './svg/sheet-pieces.js';
 export type { SvgTellings } from './svg/tellings.js';
+export type { SeamSides, ToldRun, ToldSides } from './svg/told-runs.js';
+export { toldRun, toldSeams } from './svg/told-runs.js';
 export type { TransformedPathData } from './svg/transform-path-data.js';
 export { transformPathData } from './svg/transform-path-data.js';
 export { writePattern } from './svg/write-pattern.js';

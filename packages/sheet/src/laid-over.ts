@@ -8,41 +8,55 @@ import {
   tolerances,
   withPiece,
 } from '@paperhinge/geometry';
+import { factsFor, withFacts } from './facts-over.js';
 import { refuse } from './faults.js';
 import { refusal as patternRefusal } from './pattern-refusal.js';
+import { type LaidOver, sewingFor, withSewing } from './seams-over.js';
 import type { Sheet, SheetFabric, SheetOpening } from './sheet.js';
 import { refusal } from './tellings.js';
 
 /**
- * The pattern with what the sheet says of its cloths and openings laid over what it says itself, reported in the
- * sheet's unit if it names one.
- * @throws PatternError `opening-too-long`: an opening longer than its edge
+ * The pattern with what the sheet says laid over what its drawing says: unit and tolerance, cloths, pieces, openings,
+ * seams and fastenings; as far as it is told of what stands before the first step.
+ *
+ * @throws PatternError `opening-too-long`: an opening longer than its edge; unknown edges of pieces that are there;
+ *   what `toldSeams` refuses
  */
-export function laidOver(pattern: Pattern, sheet: Sheet): Pattern {
-  const openings = sheet.openings.filter(opening => standsIn(pattern, opening));
-  return openings.reduce(withOpening(sheet.file), {
+export function laidOver(pattern: Pattern, sheet: Sheet): LaidOver {
+  const { tolerance } = sheet;
+  const plain: Pattern = {
     ...pattern,
     unit: sheet.places.unit ? sheet.unit : pattern.unit,
     fabrics: fabricsOver(pattern.fabrics, sheet.fabrics),
-  });
+    ...(tolerance === undefined ? {} : { tolerance }),
+  };
+  const factual = withFacts(plain, sheet, factsFor(sheet, pattern).now);
+  const openings = sheet.openings.filter(opening => standsIn(pattern, opening));
+  const opened = openings.reduce(withOpening(sheet.file), factual);
+  return withSewing(opened, sheet, sewingFor(sheet, opened).now);
 }
 
-/** Openings in edges that the steps make are laid over once those stand. @throws SheetFaults `unknown-edge` */
-export function withLateOpenings(before: Pattern, altered: Pattern, sheet: Sheet): Pattern {
+/**
+ * What is told of pieces and edges that the steps make, laid over once those stand.
+ * @throws SheetFaults `unknown-edge`, `unknown-piece` for what never came
+ */
+export function withLateFacts(before: Pattern, altered: Pattern, sheet: Sheet): LaidOver {
+  const factual = withFacts(altered, sheet, factsFor(sheet, before).later);
   const late = sheet.openings.filter(opening => !standsIn(before, opening));
-  const names = altered.pieces.map(p => p.name);
+  const names = factual.pieces.map(p => p.name);
   refuse(
     late
-      .filter(opening => !standsIn(altered, opening))
+      .filter(opening => !standsIn(factual, opening))
       .map(({ piece, edge, place }) => {
-        const owner = altered.pieces.find(p => p.name === piece);
+        const owner = factual.pieces.find(p => p.name === piece);
         const where = { file: sheet.file, ...place, piece, edge };
         return owner
           ? patternRefusal('unknown-edge', { name: edge, names: edgeNames(owner), piece }, where)
           : patternRefusal('unknown-piece', { name: piece, names }, where);
       }),
   );
-  return late.reduce(withOpening(sheet.file), altered);
+  const opened = late.reduce(withOpening(sheet.file), factual);
+  return withSewing(opened, sheet, sewingFor(sheet, before).later);
 }
 
 const standsIn = (pattern: Pattern, { piece, edge }: SheetOpening): boolean =>

@@ -20,3 +20,7 @@ export const smallestBody = 20;
 export const largestBody = 4000;
 /** Copies that one piece is cut in: more than a skirt has gores or a coat has tabs. */
 export const mostCopies = 200;
+/** mm by which the sides of a seam may differ, at most: beyond it nobody would call them alike. */
+export const largestTolerance = 20;
+/** Buttons, hooks or snaps of one fastening. */
+export const mostButtons = 1000;

@@ -20,12 +20,13 @@ import {
 import type { StepDone } from './apply-step.js';
 import { told } from './caused.js';
 import { refuse } from './faults.js';
-import { laidOver, withLateOpenings } from './laid-over.js';
+import { laidOver, withLateFacts } from './laid-over.js';
 import { outgrown } from './made-for.js';
 import { derivedJson, fileName, type RecordJson, type StepRecord } from './record.js';
 import { runSteps, type StepSource, unknownBeforehand, whereOf } from './run-steps.js';
 import type { Sheet } from './sheet.js';
 import { type State, stateOf } from './state.js';
+import { wearerDoubts } from './wearer-doubts.js';
 import { english } from './words/english/index.js';
 import { type Words, wordsOf } from './words/words.js';
 
@@ -60,7 +61,7 @@ export interface RunOptions {
  * @throws PatternError what a step refuses, with its number and its line in the sheet
  */
 export function runSheet(sheet: Sheet, pattern: Pattern, options: RunOptions = {}): Run {
-  const before = laidOver(pattern, sheet);
+  const { pattern: before, findings: onLaying } = laidOver(pattern, sheet);
   const source: StepSource = {
     file: sheet.file,
     places: sheet.stepPlaces,
@@ -71,7 +72,7 @@ export function runSheet(sheet: Sheet, pattern: Pattern, options: RunOptions = {
   const done = runSteps(first, sheet.steps, source);
   const end = sheet.stepPlaces.at(-1)?.verb;
   return locating({ file: sheet.file, ...end }, () =>
-    concluded({ sheet, before, last: done.at(-1)?.state ?? first, done, source, options }),
+    concluded({ sheet, before, onLaying, last: done.at(-1)?.state ?? first, done, source, options }),
   );
 }
 
@@ -79,6 +80,8 @@ export function runSheet(sheet: Sheet, pattern: Pattern, options: RunOptions = {
 interface Done {
   readonly sheet: Sheet;
   readonly before: Pattern;
+  /** What was found on laying the sheet's facts over the pattern. */
+  readonly onLaying: readonly Finding[];
   readonly last: State;
   readonly done: readonly StepDone[];
   readonly source: StepSource;
@@ -86,8 +89,8 @@ interface Done {
 }
 
 /** What stands at the end: the checks of the finished pattern, the order of work, the figures. */
-function concluded({ sheet, before, last, done, source, options }: Done): Run {
-  const altered = withLateOpenings(before, last.pattern, sheet);
+function concluded({ sheet, before, onLaying, last, done, source, options }: Done): Run {
+  const { pattern: altered, findings: onLate } = withLateFacts(before, last.pattern, sheet);
   // A piece may have come to be made for more edges than it was drafted along: those of a half that was unfolded.
   const derived = last.derived.flatMap(d =>
     altered.pieces.filter(p => p.name === d.name).map(p => ({ ...d, along: p.madeFor ?? d.along })),
@@ -106,7 +109,8 @@ function concluded({ sheet, before, last, done, source, options }: Done): Run {
     ...orderFindings,
   ];
   const { readFindings = [], words = wordsOf(english, before.unit) } = options;
-  const findings = gathered(readFindings.map(withoutFolder), steps, atTheEnd);
+  const known = [...readFindings, ...onLaying, ...wearerDoubts(sheet), ...onLate];
+  const findings = gathered(known.map(withoutFolder), steps, atTheEnd);
   const svg = writePattern(altered);
   const record: RecordJson = {
     sheet: fileName(sheet.file),

@@ -1,21 +1,13 @@
-import type { FabricRole, LengthUnit, SheetPiece } from '@paperhinge/geometry';
+import type { FabricRole, LengthUnit } from '@paperhinge/geometry';
 import type { Tree } from './document.js';
 import type { Kind } from './fields/kind.js';
-import { byForm, mapping, named, needed, oneOrMore, optional, turnedInto, usually } from './fields/shapes.js';
-import {
-  allowance,
-  choice,
-  count,
-  filePath,
-  length,
-  name,
-  perCent,
-  percent,
-  size,
-  yesOrNo,
-} from './fields/values.js';
-import { largestBody, mostCopies, smallestBody } from './limits.js';
+import { byForm, mapping, named, needed, optional, turnedInto, usually } from './fields/shapes.js';
+import { choice, filePath, length, name, perCent, percent, size, yesOrNo } from './fields/values.js';
+import { largestBody, largestTolerance, smallestBody } from './limits.js';
+import { pieceKind } from './piece-fields.js';
 import { printKind, usualPrint } from './print-wishes.js';
+import { fasteningKind, seamKind } from './seam-fields.js';
+import { scaleKind, sizeKind } from './size-fields.js';
 import { measurementNames } from './wearer-names.js';
 import { languages } from './words/languages.js';
 
@@ -47,29 +39,31 @@ const fabric = mapping({
   role: optional(choice(fabricRoles)),
 });
 
-/** How a foreign drawing is read as this piece: design §4, "Other forms of piece". */
-const foreignPiece: Kind<SheetPiece> = turnedInto(
-  mapping({
-    outline: needed(name),
-    edges: optional(oneOrMore(name)),
-    kinds: optional(named(choice(['seam', 'hem', 'fold', 'raw']))),
-    allowance: optional(allowance),
-    title: optional(name),
-    fabric: optional(name),
-    cut: optional(count(mostCopies)),
-    mirrored: optional(yesOrNo),
-    'line drawn': optional(choice(['stitching', 'cutting'])),
-    'included allowance': optional(allowance),
-  }),
-  ({ 'line drawn': lineDrawn, 'included allowance': includedAllowance, ...rest }): SheetPiece => ({
-    ...rest,
-    ...(lineDrawn === undefined ? {} : { lineDrawn }),
-    ...(includedAllowance === undefined ? {} : { includedAllowance }),
-  }),
-);
-
 const body = optional(length({ least: smallestBody, most: largestBody }));
-const wearer = mapping(Object.fromEntries(measurementNames.map(n => [n, body])));
+const figures = {
+  ...Object.fromEntries(measurementNames.map(n => [n, body] as const)),
+  unit: optional(choice(lengthUnits)),
+};
+
+/** The wearer's figures; a unit beside them holds for them alone. */
+const wearer: Kind<Readonly<Record<string, number>>> = {
+  schema: mapping(figures).schema,
+  read: (tree, at) => {
+    const unit = wordAt(tree, 'unit', lengthUnits) ?? at.reading.unit;
+    const read = mapping(figures).read(tree, { ...at, reading: { ...at.reading, unit } });
+    const entries: readonly (readonly [string, unknown])[] = Object.entries(read ?? {});
+    return (
+      read &&
+      Object.fromEntries(entries.flatMap(([key, mm]) => (typeof mm === 'number' ? [[key, mm] as const] : [])))
+    );
+  },
+};
+
+/** A word that decides how the rest is read, looked at before it. */
+export function wordAt<W extends string>(tree: Tree, key: string, words: readonly W[]): W | undefined {
+  const written = tree.kind === 'mapping' ? tree.entries.get(key)?.value : undefined;
+  return words.find(word => written?.kind === 'scalar' && word === written.value);
+}
 
 /** Steps are read verb by verb; here it only matters that they are a list. */
 const anything: Kind<Tree> = { schema: {}, read: tree => tree, mayBeEmpty: true };
@@ -82,8 +76,13 @@ export const sheetKind = mapping({
   language: usually(choice(languages), 'en'),
   wearer: usually(wearer, {}),
   fabrics: usually(named(fabric), {}),
-  pieces: usually(named(foreignPiece), {}),
+  pieces: usually(named(pieceKind), {}),
+  seams: usually(named(seamKind), {}),
+  fastenings: usually(named(fasteningKind), {}),
   opening: usually(named(size), {}),
+  tolerance: optional(length({ over: true, most: largestTolerance })),
+  scale: optional(scaleKind),
+  size: optional(sizeKind),
   steps: optional(anything),
   print: usually(printKind, usualPrint),
 });

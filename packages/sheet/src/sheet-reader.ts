@@ -6,8 +6,10 @@ import type { Kind, Reading } from './fields/kind.js';
 import { type Parameters, stepKind } from './fields/of-verb.js';
 import { edgeRefOf, yesOrNo } from './fields/values.js';
 import { mostSteps } from './limits.js';
+import { factsOf, outlineOf } from './piece-fields.js';
+import { seamOf } from './seam-fields.js';
 import type { Sheet, SheetFabric, SheetOpening, Step, StepPlaces } from './sheet.js';
-import { lengthUnits, sheetKind } from './sheet-fields.js';
+import { lengthUnits, sheetKind, wordAt } from './sheet-fields.js';
 import { refusal } from './tellings.js';
 import { languages } from './words/languages.js';
 
@@ -25,41 +27,54 @@ export function sheetReader(
   return (text, { file }) => {
     const tree = readDocument(text, file);
     const entries = fieldsOf(tree, file);
-    const unit = wordAt(entries, 'unit', lengthUnits) ?? 'mm';
-    const language = wordAt(entries, 'language', languages) ?? 'en';
+    const unit = wordAt(tree, 'unit', lengthUnits) ?? 'mm';
+    const language = wordAt(tree, 'language', languages) ?? 'en';
     const reading: Reading = { unit, where: { file }, faults: [] };
     const read = sheetKind.read(tree, { reading, of: {}, place: tree.place });
     const openings = readOpenings(entries.get('opening')?.value, read?.opening ?? {}, reading);
     const steps = readSteps(entries.get('steps'), kinds, reading);
     refuse(reading.faults, { unit, language });
     // Nothing was refused, so everything was read.
-    const { pattern, title, wearer, fabrics, pieces, print } = read!;
     return {
+      ...plainly(read!, openings),
       file,
-      ...(title === undefined ? {} : { title }),
-      pattern,
       unit,
       language,
-      wearer,
-      fabrics: Object.entries(fabrics).map(([name, fabric]): SheetFabric => ({ name, ...fabric })),
-      pieces,
-      openings,
+      wearerUnit: wearerUnitOf(entries) ?? unit,
       steps: steps.map(s => s.step),
-      print,
       places: placesIn(tree),
       stepPlaces: steps.map(s => s.places),
     };
   };
 }
 
-/** A word that decides how the rest is read or answered, looked at before it. */
-function wordAt<W extends string>(
-  entries: ReadonlyMap<string, Entry>,
-  key: string,
-  words: readonly W[],
-): W | undefined {
-  const written = entries.get(key)?.value;
-  return words.find(word => written?.kind === 'scalar' && word === written.value);
+const wearerUnitOf = (entries: ReadonlyMap<string, Entry>) => {
+  const wearer = entries.get('wearer')?.value;
+  return wearer && wordAt(wearer, 'unit', lengthUnits);
+};
+
+type SheetRead = typeof sheetKind extends Kind<infer T> ? T : never;
+
+/** What the fields say, in the form that a sheet has. */
+function plainly(read: SheetRead, openings: readonly SheetOpening[]) {
+  const { pattern, title, wearer, fabrics, print, tolerance, scale, size } = read;
+  const pieces = Object.entries(read.pieces);
+  const outlines = pieces.map(([name, piece]) => [name, outlineOf(piece)] as const);
+  return {
+    ...(title === undefined ? {} : { title }),
+    pattern,
+    wearer,
+    fabrics: Object.entries(fabrics).map(([name, fabric]): SheetFabric => ({ name, ...fabric })),
+    pieces: Object.fromEntries(outlines.flatMap(([name, outline]) => (outline ? [[name, outline]] : []))),
+    facts: Object.fromEntries(pieces.map(([name, piece]) => [name, factsOf(piece)])),
+    seams: Object.entries(read.seams).map(seamOf),
+    fastenings: Object.entries(read.fastenings).map(([name, fastening]) => ({ name, ...fastening })),
+    openings,
+    print,
+    ...(tolerance === undefined ? {} : { tolerance }),
+    ...(scale === undefined ? {} : { scale }),
+    ...(size === undefined ? {} : { size }),
+  };
 }
 
 /** A file that has neither of the two fields every sheet has may be anything, so not even its keys are told. */

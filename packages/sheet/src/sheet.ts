@@ -1,8 +1,11 @@
 import type { Wearer } from '@paperhinge/alter';
-import type { EdgeRef, Fabric, LengthUnit, SheetPieces } from '@paperhinge/geometry';
+import type { DrawingScale, EdgeRef, Fabric, LengthUnit, SheetPieces } from '@paperhinge/geometry';
 import type { Place } from './document.js';
 import type { Parameters } from './fields/of-verb.js';
+import type { PieceFacts } from './piece-fields.js';
 import type { PrintWishes } from './print-wishes.js';
+import type { SheetFastening, SheetSeam } from './seam-fields.js';
+import type { SheetSize } from './size-fields.js';
 import type { Language } from './words/languages.js';
 
 /** An alteration sheet as read: lengths in mm, shares from 0 to 1, angles in rad. */
@@ -17,10 +20,23 @@ export interface Sheet {
   readonly language: Language;
   /** mm. */
   readonly wearer: Wearer;
+  /** What bare figures of the wearer were counted in. */
+  readonly wearerUnit: LengthUnit;
   readonly fabrics: readonly SheetFabric[];
   /** How to read a pattern that names its pieces and edges otherwise. */
   readonly pieces: SheetPieces;
+  /** What is said of pieces beside what the drawing says, by their names. */
+  readonly facts: Readonly<Record<string, PieceFacts>>;
+  /** Seams that add to the drawing's, or are told instead of those of the same names. */
+  readonly seams: readonly SheetSeam[];
+  readonly fastenings: readonly SheetFastening[];
   readonly openings: readonly SheetOpening[];
+  /** mm by which the sides of a seam may differ and still match. */
+  readonly tolerance?: number;
+  /** How large the drawing is meant. */
+  readonly scale?: DrawingScale;
+  /** Which of the drawing's sizes, or what lies between two of them. */
+  readonly size?: SheetSize;
   readonly steps: readonly Step[];
   readonly print: PrintWishes;
   /** Where each value stands, by its dotted path: `pattern`, `opening.back.centre-back`. */

@@ -1,4 +1,4 @@
-import { type EdgeRef, type NoFacts, sayingsOf } from '@paperhinge/geometry';
+import { type EdgeRef, type LengthUnit, type NoFacts, sayingsOf } from '@paperhinge/geometry';
 import type { CommandTellings } from './command-sayings.js';
 
 /** What a fault of a sheet speaks of: a field, or an item of its list, else the verb, else the sheet. */
@@ -84,7 +84,7 @@ interface ValueTellings {
   'paper-not-understood': OfField & object;
   'margins-not-understood': OfField & object;
   'square-not-understood': OfField & object;
-  'number-out-of-range': OfField & { readonly least: number; readonly most: number };
+  'scale-not-understood': OfField & object;
 }
 
 /** What is told of fields that are there and not there. */
@@ -111,6 +111,13 @@ interface NameTellings {
   'unknown-seam': Unknown;
   'unknown-fabric': Unknown;
   'opening-too-long': { readonly edgeMm: number };
+  /** `figure`: as it is counted in the unit that it is in; `likely`: units in which it would be a person's. */
+  'wearer-figure-doubted': {
+    readonly measurement: string;
+    readonly bodyMm: number;
+    readonly figure: number;
+    readonly likely: readonly LengthUnit[];
+  };
 }
 
 /** A piece made for edges: a band, facing, lining or stay. */

@@ -44,15 +44,17 @@ export interface OpenSeam {
  * continues the run before it in its list; else it is taken from the edge's start, with a finding. A part of an edge
  * is given by two places from where the run begins: `skirt.waist from side, 60 mm to 220 mm`.
  *
+ * @param others seams that are known already and help to continue
  * @throws PatternError `metadata-not-understood`, `empty-seam`, `unknown-piece`, `unknown-edge`, `not-a-neighbour`,
  *   `ambiguous-end`, `position-off-edge`, each with the line
  */
 export function readSeams(
   list: readonly (readonly [string, JsonEntry])[],
   context: MetadataContext,
+  others: readonly Seam[] = [],
 ): readonly Seam[] {
   const open = list.map(([name, { keyAt, value }]) => openSeam(name, keyAt, value, context));
-  const known = continued(open, context.pieces);
+  const known = continued([...others.map(asOpen), ...open], context.pieces).slice(others.length);
   return known.map(({ name, a, b, ease, takenUp, tolerance }) => ({
     name,
     a: a.map(run => settled(run, { seam: name }, context)),
@@ -62,6 +64,17 @@ export function readSeams(
     ...(tolerance === undefined ? {} : { tolerance }),
   }));
 }
+
+const asOpen = ({ name, a, b, ease }: Seam): OpenSeam => {
+  const open = ({ piece, edge, reversed }: EdgeRun): OpenRun => ({
+    piece,
+    edge,
+    reversed,
+    part: undefined,
+    json: { kind: 'null', at: 0 },
+  });
+  return { name, a: a.map(open), b: b.map(open), ease, takenUp: undefined, tolerance: undefined };
+};
 
 /** A run that stands by itself, as a fastening's does. */
 export const readRun = (json: Json, of: Thing, context: MetadataContext): EdgeRun =>

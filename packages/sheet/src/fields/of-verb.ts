@@ -127,7 +127,7 @@ const range: Kind<readonly [EdgePosition, EdgePosition]> = {
 };
 
 /** Wanted of a difference: a length or a percentage, either way. */
-const ease: Kind<SeamEase> = byForm<SeamEase, SeamEase>(
+export const ease: Kind<SeamEase> = byForm<SeamEase, SeamEase>(
   tree => tree.kind === 'scalar' && String(tree.value).includes('%'),
   turnedInto(percent(-100, 300), share => ({ percent: perCent(share) })),
   turnedInto(signedLength, mm => ({ mm })),

@@ -16,7 +16,7 @@ type MoreFigures =
   | 'count-not-understood'
   | 'count-out-of-range';
 
-const figures: Pick<Tellings<SheetTellings>, Figures | MoreFigures | 'number-out-of-range'> = {
+const figures: Pick<Tellings<SheetTellings>, Figures | MoreFigures | 'scale-not-understood'> = {
   'length-not-understood': ({ write, ...of }, say) => ({
     message: `${spokenOf(of, say)} is not a length.`,
     remedy: write === undefined ? lengthForms : `Write ${write}, with a point.`,
@@ -80,9 +80,9 @@ const figures: Pick<Tellings<SheetTellings>, Figures | MoreFigures | 'number-out
     message: `${spokenOf(of, say)} is out of range.`,
     remedy: `Give ${least} to ${most}.`,
   }),
-  'number-out-of-range': ({ least, most, ...of }, say) => ({
-    message: `${spokenOf(of, say)} is out of range.`,
-    remedy: `Give ${say.number(least, 3)} to ${say.number(most, 3)}.`,
+  'scale-not-understood': (of, say) => ({
+    message: `${spokenOf(of, say)} is not a scale.`,
+    remedy: 'Write 1/4 for a drawing at a quarter, or what one unit of it is, such as 1 mm.',
   }),
 };
 

@@ -25,7 +25,7 @@ type Made = 'made-for-edge-gone' | 'made-for-edge-reshaped' | 'made-for-edge-cha
 
 const things: Pick<
   Tellings<SheetTellings>,
-  `unknown-${Names | 'seam' | 'fabric'}` | Made | 'opening-too-long'
+  `unknown-${Names | 'seam' | 'fabric'}` | Made | 'opening-too-long' | 'wearer-figure-doubted'
 > = {
   'unknown-dart': lacks('dart', 'darts'),
   'unknown-pleat': lacks('pleat', 'pleats'),
@@ -44,6 +44,13 @@ const things: Pick<
   'opening-too-long': ({ edgeMm }, say) => ({
     message: `The opening is longer than its edge, which has ${say.length(edgeMm)}.`,
     remedy: 'Give a length within the edge; an opening over two edges is given for each.',
+  }),
+  'wearer-figure-doubted': ({ measurement, bodyMm, figure, likely }, say) => ({
+    message: `The wearer's ${measurement} is ${say.length(bodyMm)}, which is nobody's.`,
+    remedy:
+      likely.length > 0
+        ? `Write ${likely.map(unit => `${figure} ${unit}`).join(' or ')}, if that is what you mean; "unit:" beside the wearer's figures holds for them all.`
+        : 'Measure it again, or leave it out.',
   }),
   'made-for-edge-gone': (facts, say) => ({
     message: `The ${say.name(facts.piece)} was made for ${edgesOf(facts, say)}, which is no longer there.`,

@@ -14,7 +14,7 @@ type MoreFigures =
   | 'count-not-understood'
   | 'count-out-of-range';
 
-const figures: Pick<Tellings<SheetTellings>, Figures | MoreFigures | 'number-out-of-range'> = {
+const figures: Pick<Tellings<SheetTellings>, Figures | MoreFigures | 'scale-not-understood'> = {
   'length-not-understood': ({ write, ...of }, say) => ({
     message: `${spokenOf(of, say)} ist keine Länge.`,
     remedy:
@@ -85,9 +85,10 @@ const figures: Pick<Tellings<SheetTellings>, Figures | MoreFigures | 'number-out
     message: `${spokenOf(of, say)} ist außerhalb des Bereichs.`,
     remedy: `Geben Sie ${least} bis ${most} an.`,
   }),
-  'number-out-of-range': ({ least, most, ...of }, say) => ({
-    message: `${spokenOf(of, say)} ist außerhalb des Bereichs.`,
-    remedy: `Geben Sie ${say.number(least, 3)} bis ${say.number(most, 3)} an.`,
+  'scale-not-understood': (of, say) => ({
+    message: `${spokenOf(of, say)} ist kein Maßstab.`,
+    remedy:
+      'Schreiben Sie 1/4 für eine Zeichnung auf ein Viertel, oder was eine ihrer Einheiten ist, etwa 1 mm.',
   }),
 };
 

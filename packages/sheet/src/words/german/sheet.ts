@@ -23,7 +23,7 @@ type Made = 'made-for-edge-gone' | 'made-for-edge-reshaped' | 'made-for-edge-cha
 
 const things: Pick<
   Tellings<SheetTellings>,
-  `unknown-${Names | 'seam' | 'fabric'}` | Made | 'opening-too-long'
+  `unknown-${Names | 'seam' | 'fabric'}` | Made | 'opening-too-long' | 'wearer-figure-doubted'
 > = {
   'unknown-dart': lacks('keinen Abnäher', 'Abnäher'),
   'unknown-pleat': lacks('keine Falte', 'Falten'),
@@ -43,6 +43,13 @@ const things: Pick<
     message: `Der Schlitz ist länger als seine Kante, die ${say.length(edgeMm)} misst.`,
     remedy:
       'Geben Sie eine Länge innerhalb der Kante an; ein Schlitz über zwei Kanten wird für jede angegeben.',
+  }),
+  'wearer-figure-doubted': ({ measurement, bodyMm, figure, likely }, say) => ({
+    message: `Das Körpermaß ${say.written(measurement)} ist ${say.length(bodyMm)}: So misst niemand.`,
+    remedy:
+      likely.length > 0
+        ? `Schreiben Sie ${likely.map(unit => `${figure} ${unit}`).join(' oder ')}, wenn Sie das meinen; „unit:“ neben den Körpermaßen gilt für alle.`
+        : 'Messen Sie noch einmal, oder lassen Sie es weg.',
   }),
   'made-for-edge-gone': ({ piece, edges }, say) => ({
     message: `${say.thing({ piece })} war für ${say.things(edges)} gemacht, die es nicht mehr gibt.`,
