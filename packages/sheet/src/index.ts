@@ -11,7 +11,6 @@ export type { Parameters } from './fields/of-verb.js';
 export type { Job, JobPages, JobWishes } from './job.js';
 export { doJob } from './job.js';
 export { sheetJsonSchema } from './json-schema.js';
-export { laidOver, withLateOpenings } from './laid-over.js';
 export { laidOver } from './laid-over.js';
 export { pageOptions, paperWord } from './page-options.js';
 export { patternOfSheet } from './pattern-of-sheet.js';

@@ -60,7 +60,7 @@ function laid(read: Pattern, sheet: Sheet): Pattern {
   const { steps, stepPlaces, places, print, title, ...rest } = sheet;
   const key = JSON.stringify(rest);
   if (lastLaid?.key !== key || lastLaid.read !== read)
-    lastLaid = { key, read, pattern: laidOver(read, sheet) };
+    lastLaid = { key, read, pattern: laidOver(read, sheet).pattern };
   return lastLaid.pattern;
 }
 
