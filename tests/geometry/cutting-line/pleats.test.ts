@@ -145,9 +145,17 @@ test('on any curved edge the folded cloth ends where the cloth under it does', (
   );
 });
 
-test('a pleat deeper than the edge it is folded onto is cut straight across, with a finding', () => {
-  const narrow = skirt(pleat('knife', 'start'), [at(110, 0), at(left, 0)], level[1]);
+test('a pleat deeper than the cloth it is folded onto is cut straight across, with a finding', () => {
+  const narrow = pieceOf([
+    straightEdge('waist', at(110, 0), at(left, 0)),
+    pleat('knife', 'start'),
+    straightEdge('waist', at(right, 0), at(300, 0)),
+    straightEdge('side', at(300, 0), at(300, 400)),
+    straightEdge('hem', at(300, 400), at(110, 400)),
+    straightEdge('centre', at(110, 400), at(110, 0)),
+  ]);
   const { findings, path } = cuttingLine(narrow);
   expect(findings.map(f => f.code)).toEqual(['pleat-mouth-bridged']);
   expect(selfCrossings(path)).toEqual([]);
+  expect(signedArea(path)).toBeCloseTo(210 * 420, 6);
 });
