@@ -59,6 +59,14 @@ export function pointOfArm({ origin, along, a, b, c }: Arm, x: number): Point {
   return { x: origin.x + along.x * x - along.y * y, y: origin.y + along.y * x + along.x * y };
 }
 
+/** How far a point lies off an arm, across its frame, mm. */
+export function offArm({ origin, along, a, b, c }: Arm, p: Point): number {
+  const dx = p.x - origin.x,
+    dy = p.y - origin.y;
+  const x = dx * along.x + dy * along.y;
+  return along.x * dy - along.y * dx - (a + b * x + c * x * x);
+}
+
 /** Unit direction away from the corner, at x mm along the frame. */
 export function directionOfArm({ along, b, c }: Arm, x: number): Point {
   const slope = b + 2 * c * x,

@@ -1,5 +1,7 @@
 import type { Point } from '../../vector.js';
+import { armThrough, offArm } from './arm.js';
 import { cellAt, colourAt, dotAt, type FloorMap, type Shot } from './floor-map.js';
+import { paper, rim } from './floor-of-sheets.js';
 import { evenly, inwardOf, softenedRing } from './ring.js';
 
 /** A picture with its camera and its tone. */
@@ -11,8 +13,8 @@ export interface TonedShot extends Shot {
 export interface FloorSeen {
   readonly map: FloorMap;
   readonly shots: readonly TonedShot[];
-  /** 1 for cells that are paper of a sheet. */
-  readonly paper: Uint8Array;
+  /** What cells are known to be: paper, the rim of a sheet, or something on one. */
+  readonly codes: Uint8Array;
 }
 
 /** mm between the points of an outline. */
@@ -44,8 +46,14 @@ export function edgeOfPatch(floor: FloorSeen, ring: readonly Point[]): readonly 
 /** Colours across the line at a point: from outside to inside, three channels a step, in light. */
 interface Across {
   readonly levels: Float64Array;
-  readonly outside: Colour | undefined;
-  readonly inside: Colour | undefined;
+  /** Something lies on paper here: what is outside changes from dot to dot. */
+  readonly onPaper: boolean;
+  /** What is outside is the soft rim of a sheet. */
+  readonly onRim: boolean;
+  /** What is outside is ground near the edge, and a sheet's paper farther off. */
+  readonly besidePaper: boolean;
+  readonly outside: Colour;
+  readonly inside: Colour;
 }
 type Colour = readonly [number, number, number];
 
@@ -61,30 +69,46 @@ function foundAcross(floor: FloorSeen, line: readonly Point[], reach: number): r
   const across = line.map((p, i) => acrossAt(floor, tables, p, inward[i]!, { steps, step }));
   const reachPoints = Math.round(colourReach / outlineStep);
   const outside = colours(
-      across.map(a => a?.outside),
+      across.map(a => (a?.onPaper || a?.besidePaper ? undefined : a?.outside)),
       reachPoints,
     ),
     inside = colours(
       across.map(a => a?.inside),
       reachPoints,
     );
-  return line.flatMap((p, i) => {
+  const found = line.map((p, i) => {
     const a = across[i],
-      out = outside[i],
+      out = a?.onPaper ? a.outside : outside[i],
       within = inside[i];
-    if (!a || !out || !within) return [];
+    if (!a || !out || !within || crossesRim(across, i)) return undefined;
     const off = halfWay(a.levels, out, within, steps);
-    if (off === undefined) return [];
+    if (off === undefined) return undefined;
     const n = inward[i]!;
-    return [{ x: p.x + n.x * off * step, y: p.y + n.y * off * step }];
+    return { x: p.x + n.x * off * step, y: p.y + n.y * off * step, onPaper: a.onPaper };
   });
+  return withoutStrays(found.filter(p => p !== undefined));
 }
+
+/** Points to both sides: where a piece leaves a sheet, the edge of the paper lies so near to its own. */
+const besideRim = 14;
+
+/** Whether a piece runs off a sheet at a point: neither the ground's colour nor the paper's is what lies outside. */
+function crossesRim(across: readonly (Across | undefined)[], i: number): boolean {
+  const n = across.length;
+  if (!across[i]!.onRim) return false;
+  for (let k = 1; k <= besideRim; k++)
+    if (across[(i + k) % n]?.onPaper || across[(i - k + n) % n]?.onPaper) return true;
+  return false;
+}
+
+/** mm outside an edge where it shows whether something lies on paper. */
+const nearMm = 1;
 
 /** Steps beyond the reach from which the colours to either side are taken. */
 const beyond = 3;
 
 function acrossAt(
-  { map, shots, paper }: FloorSeen,
+  { map, shots, codes }: FloorSeen,
   tables: readonly Float64Array[],
   p: Point,
   n: Point,
@@ -103,18 +127,22 @@ function acrossAt(
     for (let c = 0; c < 3; c++)
       levels[3 * (k + all) + c] = table[Math.round(4 * colourAt(picture, q.x, q.y, c))]!;
   }
-  const isPaper = (k: number) => {
+  const codeAt = (k: number) => {
     const at = cellAt(map, { x: p.x + n.x * k * step, y: p.y + n.y * k * step });
-    return at < 0 || paper[at] === 1;
+    return at < 0 ? rim : codes[at]!;
   };
   const mean = (from: number): Colour => {
     const sum = [0, 0, 0];
     for (let k = 0; k < 2 * beyond; k++) for (let c = 0; c < 3; c++) sum[c]! += levels[3 * (from + k) + c]!;
     return sum.map(v => v / (2 * beyond)) as unknown as Colour;
   };
+  const onPaper = codeAt(-Math.ceil(nearMm / step)) === paper;
   return {
     levels: levels.subarray(3 * beyond, levels.length - 3 * beyond),
-    outside: isPaper(-all) || isPaper(-steps) ? undefined : mean(0),
+    onPaper,
+    onRim: codeAt(-Math.ceil(nearMm / step)) === rim,
+    besidePaper: codeAt(-all) !== 0 || codeAt(-steps) !== 0,
+    outside: mean(onPaper ? all - Math.ceil(nearMm / step) - beyond : 0),
     inside: mean(2 * all + 1 - 2 * beyond),
   };
 }
@@ -165,4 +193,37 @@ function halfWay(levels: Float64Array, outside: Colour, inside: Colour, steps: n
     if (best === undefined || Math.abs(off) < Math.abs(best)) best = off;
   }
   return best;
+}
+
+/** Points to each side that a point on paper is held against, and mm that it may lie off their line. */
+const heldAgainst = 44,
+  mostAstray = 0.3;
+
+/** On paper the print may be taken for an edge: points there go that are in line with neither side's neighbours. */
+function withoutStrays(points: readonly (Point & { readonly onPaper: boolean })[]): readonly Point[] {
+  const n = points.length;
+  if (n < 3 * heldAgainst) return points;
+  return points.filter(
+    (p, i) =>
+      !p.onPaper ||
+      [-1, 1].some(way =>
+        isInLine(
+          p,
+          Array.from({ length: heldAgainst }, (_, k) => points[(i + way * (k + 1) + n) % n]!),
+        ),
+      ),
+  );
+}
+
+/** Whether a point lies in the line of most of its neighbours: what lies farthest off that goes first. */
+function isInLine(p: Point, neighbours: readonly Point[]): boolean {
+  let near = neighbours;
+  for (let round = 0; round < 3; round++) {
+    const arm = armThrough(near, true);
+    const limit = near.map(q => Math.abs(offArm(arm, q))).sort((a, b) => a - b)[
+      Math.floor(near.length * 0.7)
+    ]!;
+    near = near.filter(q => Math.abs(offArm(arm, q)) <= limit);
+  }
+  return Math.abs(offArm(armThrough(near, true), p)) <= mostAstray;
 }

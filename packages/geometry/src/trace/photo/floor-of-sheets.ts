@@ -13,9 +13,13 @@ export interface PlacedSheet extends SeenSheet {
   readonly at: SheetPlace;
 }
 
-/** mm, and cells, beyond a sheet's edge that still count as paper: the picture is soft there, and paper not cut to a hair. */
-const paperMore = 0.8,
-  cellsMore = 1.5;
+/** What a cell is known to be: paper of a sheet, paper with something on it, or the soft rim of a sheet; 0 otherwise. */
+export const paper = 1,
+  covered = 2,
+  rim = 3;
+
+/** mm inside and outside a sheet's edge where the picture is soft, and paper not cut to a hair. */
+export const rimWidths = ({ cell }: FloorMap): readonly [number, number] => [0.5 + cell, 0.8 + 1.5 * cell];
 /** mm beyond a sheet's edge where the ground is looked for. */
 const besideSheet = [4, 7, 11];
 /** mm from one place beside a sheet to the next. */
@@ -23,22 +27,28 @@ const besideStep = 6;
 
 /** Where paper is, where it is white, and where ground may be looked for. */
 export function floorOfSheets(map: FloorMap, sheets: readonly PlacedSheet[]): FloorKnown {
-  const paper = new Uint8Array(map.width * map.height);
-  for (const { sheet, at } of sheets)
-    cellsIn(map, paperCorners(sheet.paper, mapOf(at), paperMore + cellsMore * map.cell), cell => {
-      paper[cell] = 1;
-    });
+  const codes = new Uint8Array(map.width * map.height);
+  const [inward, outward] = rimWidths(map);
+  for (const [beyond, code] of [
+    [outward, rim],
+    [-inward, paper],
+  ] as const)
+    for (const { sheet, at } of sheets)
+      cellsIn(map, paperCorners(sheet.paper, mapOf(at), beyond), cell => {
+        codes[cell] = code;
+      });
   return {
-    paper,
+    codes,
     white: sheets.flatMap(whiteOf),
-    beside: sheets.map(sheet => besideOf(map, sheet, paper)),
+    beside: sheets.map(sheet => besideOf(map, sheet, codes)),
   };
 }
 
 /** mm outside a target where its sheet is white. */
 const outside = 3;
 
-const whiteOf = ({ at, targets }: PlacedSheet): readonly Point[] =>
+/** Places on the floor where a sheet is white: beside each of its targets that were seen. */
+export const whiteOf = ({ at, targets }: PlacedSheet): readonly Point[] =>
   targets.flatMap(({ on }) => {
     const middle = lerp(on[0], on[2], 1 / 2);
     return on.map((p, i) => {
@@ -48,7 +58,7 @@ const whiteOf = ({ at, targets }: PlacedSheet): readonly Point[] =>
     });
   });
 
-function besideOf(map: FloorMap, { sheet, at }: PlacedSheet, paper: Uint8Array): readonly Point[] {
+function besideOf(map: FloorMap, { sheet, at }: PlacedSheet, codes: Uint8Array): readonly Point[] {
   return besideSheet.flatMap(beyond => {
     const corners = paperCorners(sheet.paper, mapOf(at), beyond);
     return corners.flatMap((p, i) => {
@@ -57,7 +67,7 @@ function besideOf(map: FloorMap, { sheet, at }: PlacedSheet, paper: Uint8Array):
       return Array.from({ length: count }, (_, k) => lerp(p, q, k / count)).filter(({ x, y }) => {
         const cell =
           Math.floor((y - map.origin.y) / map.cell) * map.width + Math.floor((x - map.origin.x) / map.cell);
-        return paper[cell] === 0;
+        return codes[cell] === 0;
       });
     });
   });

@@ -7,6 +7,8 @@ export interface Unlikeness {
   readonly values: Float32Array;
   /** What noise makes of it, typically. */
   readonly noise: number;
+  /** The logarithms of a cell's channels over the ground's there. */
+  readonly colour: (cell: number) => Colour;
 }
 
 /** What is known of the floor before it is looked at. */
@@ -15,8 +17,8 @@ export interface FloorKnown {
   readonly white: readonly Point[];
   /** Floor points near the sheets that are not paper, by sheet: most of them ground. */
   readonly beside: readonly (readonly Point[])[];
-  /** 1 for cells that are paper. */
-  readonly paper: Uint8Array;
+  /** What each cell is known to be; 0 where nothing is known. */
+  readonly codes: Uint8Array;
 }
 
 /** Of 255: added before the logarithm, so that noise of black cloth stays small. */
@@ -58,7 +60,7 @@ export function unlikeGround(map: FloorMap, known: FloorKnown): Unlikeness | und
     byPaper,
   );
   if (!ground) return undefined;
-  const spread = spreadSamples(map, known.paper, sample);
+  const spread = spreadSamples(map, known.codes, sample);
   let field: LightField = byPaper,
     colour = ground;
   for (const { near, degree } of rounds) {
@@ -70,10 +72,11 @@ export function unlikeGround(map: FloorMap, known: FloorKnown): Unlikeness | und
   }
   const alike = spread.map(s => apart(evened(s, field), colour)).filter(d => d < rounds.at(-1)!.near * 2);
   const noise = alike.sort((a, b) => a - b)[alike.length >> 1]!;
-  return { values: distances(map, soft, field), noise };
+  return { values: distances(map, soft, field), noise, colour: cell => evened(sample(cell), field) };
 }
 
-type Colour = readonly [number, number, number];
+/** Logarithms of red, green and blue. */
+export type Colour = readonly [number, number, number];
 
 const placeOf = ({ width, height }: FloorMap, cell: number): { readonly x: number; readonly y: number } => {
   const size = Math.max(width, height) / 2;
@@ -108,7 +111,7 @@ function commonest(beside: readonly (readonly LightSample[])[], field: LightFiel
 /** Samples all over the map, clear of the paper. */
 function spreadSamples(
   map: FloorMap,
-  paper: Uint8Array,
+  codes: Uint8Array,
   sample: (cell: number) => LightSample,
 ): readonly LightSample[] {
   const step = Math.max(1, Math.round(stride / map.cell));
@@ -116,7 +119,7 @@ function spreadSamples(
   for (let j = step >> 1; j < map.height; j += step)
     for (let i = step >> 1; i < map.width; i += step) {
       const cell = j * map.width + i;
-      if (map.from[cell] !== 0 && paper[cell] === 0) out.push(sample(cell));
+      if (map.from[cell] !== 0 && codes[cell] === 0) out.push(sample(cell));
     }
   return out;
 }

@@ -1,20 +1,27 @@
 import type { Point } from '../../vector.js';
 import type { FloorMap } from './floor-map.js';
+import { covered } from './floor-of-sheets.js';
 
 /** A patch of the floor that is not ground: the ring round it, clockwise as seen, in floor mm, one point a cell side. */
 export interface Patch {
   readonly ring: readonly Point[];
   /** mm². */
   readonly area: number;
+  /** mm² of it that lie on sheets. */
+  readonly onPaper: number;
   /** Whether it runs out of what the pictures show. */
   readonly cutOff: boolean;
 }
 
 /**
- * Patches of cells marked 1 that are joined by their sides, no smaller than an area in mm². Cells are renumbered: a
- * patch's are 2 or more afterwards.
+ * Patches of cells marked 1 that are joined by their sides, no smaller than an area in mm².
  */
-export function patchesOf(map: FloorMap, marked: Uint8Array, leastArea: number): readonly Patch[] {
+export function patchesOf(
+  map: FloorMap,
+  marked: Uint8Array,
+  codes: Uint8Array,
+  leastArea: number,
+): readonly Patch[] {
   const { width, height, cell, from } = map;
   const labels = new Int32Array(marked.length);
   const stack: number[] = [];
@@ -24,12 +31,14 @@ export function patchesOf(map: FloorMap, marked: Uint8Array, leastArea: number):
     if (marked[seed] !== 1 || labels[seed] !== 0) continue;
     label++;
     let count = 0,
+      onPaper = 0,
       cutOff = false;
     labels[seed] = label;
     stack.push(seed);
     while (stack.length > 0) {
       const at = stack.pop()!;
       count++;
+      if (codes[at] === covered) onPaper++;
       const i = at % width;
       const neighbours = [i > 0 ? at - 1 : -1, i < width - 1 ? at + 1 : -1, at - width, at + width];
       for (const next of neighbours) {
@@ -42,7 +51,13 @@ export function patchesOf(map: FloorMap, marked: Uint8Array, leastArea: number):
     }
     // The first dot met, row by row, has nothing of its patch above it.
     const area = count * cell * cell;
-    if (area >= leastArea) patches.push({ ring: ringAround(map, labels, seed, label), area, cutOff });
+    if (area >= leastArea)
+      patches.push({
+        ring: ringAround(map, labels, seed, label),
+        area,
+        onPaper: onPaper * cell * cell,
+        cutOff,
+      });
   }
   return patches;
 }

@@ -1,6 +1,6 @@
 import { type Affine, apply } from '../../affine.js';
 import type { Point } from '../../vector.js';
-import { codeSide } from './target-code.js';
+import { codeCells, codeSide, targetCount } from './target-code.js';
 
 /** mm. Side of one cell: nine dots of a twelve-megapixel photograph of a floor of 1.2 m, seen from 35 degrees. */
 export const targetCell = 4.5;
@@ -74,3 +74,52 @@ export function paperCorners(paper: FramePaper, map: Affine, beyond = 0): readon
     { x: -x, y },
   ].map(p => apply(map, p));
 }
+
+/**
+ * What is printed at a place of a sheet, mm from its middle: true for white, false for black, undefined where that
+ * changes within `soft` mm, and where words stand.
+ */
+export function printedAt(sheet: FrameSheet, x: number, y: number, soft: number): boolean | undefined {
+  if (Math.abs(x) < words.x && Math.abs(y) < words.y) return undefined;
+  const here = exactlyPrintedAt(sheet, x, y);
+  for (const [dx, dy] of around)
+    if (exactlyPrintedAt(sheet, x + dx * soft, y + dy * soft) !== here) return undefined;
+  return here;
+}
+
+/** mm from the middle to all sides: the square and the words beside it, and a little more. */
+const words = { x: 56, y: 29 };
+const around = [
+  [1, 0],
+  [-1, 0],
+  [0, 1],
+  [0, -1],
+  [0.7, 0.7],
+  [-0.7, 0.7],
+  [0.7, -0.7],
+  [-0.7, -0.7],
+] as const;
+
+function exactlyPrintedAt(sheet: FrameSheet, x: number, y: number): boolean {
+  const u = x + field.width / 2,
+    v = y + field.height / 2;
+  const column = columns.findIndex(c => u >= c && u < c + targetSide),
+    row = rows.findIndex(r => v >= r && v < r + targetSide);
+  if (column < 0 || row < 0) return true;
+  const place = placeIn(column, row);
+  if (place === undefined) return true;
+  const i = Math.floor((u - columns[column]!) / targetCell) - 1,
+    j = Math.floor((v - rows[row]!) / targetCell) - 1;
+  if (i < 0 || j < 0 || i >= codeSide || j >= codeSide) return false;
+  return cellsOf(targetIndex(sheet, place))[j * codeSide + i]!;
+}
+
+/** Targets are numbered row by row, the middle of the middle row left out. */
+function placeIn(column: number, row: number): number | undefined {
+  if (row === 2 && (column === 1 || column === 2)) return undefined;
+  const before = row * columns.length + column;
+  return before - (row > 2 || (row === 2 && column > 2) ? 2 : 0);
+}
+
+const allCells = Array.from({ length: targetCount }, (_, index) => codeCells(index));
+const cellsOf = (index: number): readonly boolean[] => allCells[index]!;

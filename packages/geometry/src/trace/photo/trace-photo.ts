@@ -79,7 +79,7 @@ export function tracePhotos(pictures: readonly Picture[], options: PhotoOptions 
   const unlike = unlikeGround(map, known);
   if (!unlike) throw refusal('ground-not-seen', {});
   onStage('outlines');
-  const { outlines, cutOff } = traceFloor({ map, shots, paper: known.paper }, unlike);
+  const { outlines, cutOff } = traceFloor({ map, shots, codes: known.codes }, sheets, unlike);
   const pieces = namedPieces(outlines);
   if (pieces.length === 0) throw refusal('no-piece-found', {});
   const { residualMm, worstMm } = truthOf(solution, shots);

@@ -12,6 +12,8 @@ export interface TracedPiece {
   readonly edges: readonly Path[];
   /** The points on the picture's own edge that the edges were fitted to. */
   readonly points: readonly Point[];
+  /** mm² of it that lie on sheets, where its edge is harder to see. */
+  readonly onPaper: number;
 }
 
 /** mm: pieces whose tops differ by less stand in one row. */
@@ -26,10 +28,11 @@ export function namedPieces(outlines: readonly TracedOutline[]): readonly Traced
   return outlines
     .map(outline => ({ outline, at: corner(outline.points) }))
     .sort((a, b) => Math.round(a.at.y / row) - Math.round(b.at.y / row) || a.at.x - b.at.x)
-    .map(({ outline: { edges, points } }, i) => ({
+    .map(({ outline: { edges, points, onPaper } }, i) => ({
       name: `piece-${i + 1}`,
       edges: fromUpperLeft(edges),
       points,
+      onPaper,
     }));
 }
 

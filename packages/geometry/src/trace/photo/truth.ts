@@ -77,6 +77,9 @@ export function truthFindings(
       ];
     }),
     ...beyondSheets(solution, pieces),
+    ...pieces
+      .filter(p => p.onPaper > 0)
+      .map(({ name }) => finding('warning', 'piece-touches-sheet', { piece: name }, { piece: name })),
   ];
 }
 

@@ -66,7 +66,7 @@ export const photo: Tellings<PhotoTellings> = {
     remedy: 'Lay a sheet beyond that end of the piece.',
   }),
   'piece-touches-sheet': ({ piece }, say) => ({
-    message: `${say.written(piece)} touches a sheet; its outline there cannot be trusted.`,
+    message: `${say.written(piece)} lies on a sheet; its outline there is less sure.`,
     remedy: 'Lay the sheets clear of the pieces.',
   }),
 };

@@ -67,7 +67,7 @@ export const photo: Tellings<PhotoTellings> = {
     remedy: 'Legen Sie ein Messblatt jenseits dieses Endes.',
   }),
   'piece-touches-sheet': ({ piece }, say) => ({
-    message: `${say.written(piece)} berührt ein Messblatt; der Umriss ist dort nicht verlässlich.`,
+    message: `${say.written(piece)} liegt auf einem Messblatt; der Umriss ist dort weniger sicher.`,
     remedy: 'Legen Sie die Messblätter frei von den Teilen.',
   }),
 };
