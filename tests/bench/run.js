@@ -9,6 +9,7 @@ import { outlineOffsets, parallels } from './offsets.js';
 import { bench as pathData } from './path-data.js';
 import { bench as pages } from './print.js';
 import { rerun } from './rerun.js';
+import { traceBars } from './trace.js';
 import { bench as wholeSheet } from './whole-sheet.js';
 
 for (const row of [
@@ -37,3 +38,6 @@ for (const row of [pathData, pages]) {
     ),
   );
 }
+
+// Two of the twelve scenes; all of them by `node tests/bench/trace.js`.
+console.log(await traceBars([0, 11]));
