@@ -211,7 +211,7 @@ export { factsOf, sayingsOf } from './sayings.js';
 export type { PathData, PathDataFault } from './svg/path-data.js';
 export { drawPathData, parsePathData } from './svg/path-data.js';
 export { toPathData } from './svg/path-text.js';
-export type { Pen, Subpath } from './svg/pen.js';
+export type { PathPen, Subpath } from './svg/pen.js';
 export type { PatternReading, PatternReadOptions } from './svg/read-pattern.js';
 export { isPatternDrawing, readPattern, sizesOf } from './svg/read-pattern.js';
 export type { ForeignShape, ReadOptions } from './svg/read-shapes.js';

@@ -7,7 +7,7 @@ export type { DrawOptions, PieceDrawing, PiecePlace } from './drawing/draw-piece
 export { drawPiece } from './drawing/draw-piece.js';
 export type { Drawing, Fill, Ink, Lettering, Role, Stroke, TypeMeasure, Weight } from './drawing/ink.js';
 export { letteringBox, movedDrawing } from './drawing/ink.js';
-export type { NotchStyle } from './drawing/notches.js';
+export type { NotchDrawing } from './drawing/notches.js';
 export { notchStyles } from './drawing/notches.js';
 export type { Layer, Pen } from './drawing/pens.js';
 export { layers, penOf } from './drawing/pens.js';

@@ -3,7 +3,7 @@
 export type { PathData, PathDataFault } from '../svg/path-data.js';
 export { drawPathData, parsePathData } from '../svg/path-data.js';
 export { toPathData } from '../svg/path-text.js';
-export type { Pen, Subpath } from '../svg/pen.js';
+export type { PathPen, Subpath } from '../svg/pen.js';
 export type { ReadOptions } from '../svg/read-shapes.js';
 export type { SheetPiece, SheetPieces } from '../svg/sheet-pieces.js';
 export type { TransformedPathData } from '../svg/transform-path-data.js';

@@ -1,5 +1,5 @@
 import { type Affine, identity } from '../affine.js';
-import { type Pen, penThrough, type Subpath } from './pen.js';
+import { type PathPen, penThrough, type Subpath } from './pen.js';
 import { scanner } from './scan.js';
 import type { FaultReason } from './tellings.js';
 
@@ -39,7 +39,7 @@ export function parsePathData(text: string, map: Affine = identity): PathData {
  *
  * @returns where the grammar was broken, if it was
  */
-export function drawPathData(text: string, pen: Pen): PathDataFault | undefined {
+export function drawPathData(text: string, pen: PathPen): PathDataFault | undefined {
   const read = scanner(text);
   // The current point, the start of the subpath and the last control point, in the element's own coordinates.
   let x = 0,

@@ -15,7 +15,7 @@ export interface Subpath {
 }
 
 /** What a path is drawn with, stroke by stroke, in the coordinates of the element or data that it comes from. */
-export interface Pen {
+export interface PathPen {
   /** Lifts the pen and sets it down there. */
   moveTo(x: number, y: number): void;
   lineTo(x: number, y: number): void;
@@ -27,7 +27,7 @@ export interface Pen {
 }
 
 /** Leaves its strokes mapped to millimetres. */
-export interface StrokePen extends Pen {
+export interface StrokePen extends PathPen {
   /** All strokes so far. */
   strokes(): Subpath[];
 }
@@ -77,7 +77,7 @@ export function penThrough({ a, b, c, d, e, f }: Affine, points = mostShapePoint
     x0 = x;
     y0 = y;
   };
-  const cubicTo: Pen['cubicTo'] = (x1, y1, x2, y2, x, y) => {
+  const cubicTo: PathPen['cubicTo'] = (x1, y1, x2, y2, x, y) => {
     if (!isDown) setDown();
     take(3);
     const to = { x: a * x + c * y + e, y: b * x + d * y + f };

@@ -3,7 +3,7 @@ import { forEachArcCubic } from './arc.js';
 import { asciiWriter, lastDecimal } from './ascii-writer.js';
 import { mappedEllipse, principalAxes } from './ellipse.js';
 import { drawPathData, type PathDataFault } from './path-data.js';
-import type { Pen } from './pen.js';
+import type { PathPen } from './pen.js';
 
 /** Path data carried by a map. */
 export interface TransformedPathData {
@@ -28,7 +28,7 @@ export function transformPathData(text: string, map: Affine): TransformedPathDat
 }
 
 /** Writes what it draws, carried by a map; each pen begins anew, so that only one is in use at a time. */
-function penWriting(map: Affine): Pen & { text(): string } {
+function penWriting(map: Affine): PathPen & { text(): string } {
   const { a, b, c, d, e, f } = map;
   const circle = principalAxes(a, b, c, d);
   const isMirrored = a * d - b * c < 0;
@@ -48,7 +48,7 @@ function penWriting(map: Affine): Pen & { text(): string } {
     x0 = x;
     y0 = y;
   };
-  const cubicTo: Pen['cubicTo'] = (x1, y1, x2, y2, x, y) => {
+  const cubicTo: PathPen['cubicTo'] = (x1, y1, x2, y2, x, y) => {
     writer.character(letterC);
     put(x1, y1);
     writer.character(space);

@@ -57,9 +57,9 @@ export function notchPlaces(piece: Piece, notch: Notch, cutting: Polygon): reado
  * How a notch is cut: a triangle into the allowance, a triangle outwards for cloth that frays or a narrow allowance, or
  * one short snip.
  */
-export type NotchStyle = 'inwards' | 'outwards' | 'snips';
+export type NotchDrawing = 'inwards' | 'outwards' | 'snips';
 /** The ways a notch may be drawn. */
-export const notchStyles: readonly NotchStyle[] = ['inwards', 'outwards', 'snips'];
+export const notchStyles: readonly NotchDrawing[] = ['inwards', 'outwards', 'snips'];
 
 /**
  * A notch as the maker cuts it: a solid triangle at the cutting line (or a snip from it), and a fine tick to the
@@ -69,13 +69,13 @@ export const notchInks = (
   piece: Piece,
   notch: Notch,
   cutting: Polygon,
-  style: NotchStyle = 'inwards',
+  style: NotchDrawing = 'inwards',
 ): readonly Ink[] => notchPlaces(piece, notch, cutting).flatMap(place => oneNotch(place, style));
 
 /** mm: how far a notch outwards stands beyond the cutting line; less than the paper kept between pieces. */
 const outwardDepth = 4;
 
-function oneNotch({ sewn, cut, tangent, width }: NotchPlace, style: NotchStyle): readonly Ink[] {
+function oneNotch({ sewn, cut, tangent, width }: NotchPlace, style: NotchDrawing): readonly Ink[] {
   const depth = width > 0 ? Math.min(width * 0.6, deepest) : 3;
   const into = rightOf(tangent);
   const tip = add(cut, scale(into, style === 'outwards' ? -outwardDepth : depth));

@@ -22,7 +22,7 @@ import { flattened } from './flatten.js';
 import { foldBracket } from './fold-bracket.js';
 import { type Frame, frameOf } from './frame.js';
 import { type Ink, letteringBox, type TypeMeasure } from './ink.js';
-import { type NotchStyle, notchInks } from './notches.js';
+import { type NotchDrawing, notchInks } from './notches.js';
 import { lineInks, markInks } from './piece-lines.js';
 import type { Room } from './room.js';
 import { circle, closedStroke, stroke } from './shapes.js';
@@ -31,7 +31,7 @@ import { titleBlock, titleTag } from './title-block.js';
 /** What a maker may choose of a piece's look. */
 export interface LookOptions {
   /** Triangles into the allowance (default), triangles outwards from the cutting line, or snips: one short line. */
-  readonly notches?: NotchStyle;
+  readonly notches?: NotchDrawing;
   /** A pale tint over each piece, off by default: it costs ink. */
   readonly tint?: boolean;
 }
