@@ -1,5 +1,6 @@
 import {
   dartsOf,
+  type Edge,
   type EdgeRef,
   edgeNamed,
   edgeNames,
@@ -14,7 +15,7 @@ import {
   roleOf,
 } from '@paperhinge/geometry';
 import { asThing, asThings, edgeLabel, holdsEdge, type Job, job } from './jobs.js';
-import type { MadePiece } from './pieces.js';
+import { isLining, type MadePiece } from './pieces.js';
 import { saying } from './sentences.js';
 
 /** What is done while the pieces lie flat, before they are sewn to one another. */
@@ -150,7 +151,9 @@ const layersJob = ({ name }: Piece): Job =>
 /** Plackets, zips and slits; one that both sides of a seam speak of is one job. */
 function openingJobs(pattern: Pattern): readonly Job[] {
   const zips = (pattern.fastenings ?? []).filter(f => f.kind === 'zip');
-  const edges = pattern.pieces.flatMap(piece =>
+  // What is left open in a lining is for turning it, and no job.
+  const garment = pattern.pieces.filter(piece => !isLining(pattern, piece));
+  const edges = garment.flatMap(piece =>
     edgeNames(piece)
       .filter(edge => (edgeNamed(piece, edge).opening ?? 0) > 0)
       .map(edge => ({ piece: piece.name, edge })),
@@ -161,8 +164,32 @@ function openingJobs(pattern: Pattern): readonly Job[] {
   const slits = edges.filter(
     (ref, i) => !edges.slice(0, i).some(e => alike(e, ref)) && !zips.some(z => alike(z.along, ref)),
   );
-  return [...zips.map(zip => zipJob(pattern, zip)), ...slits.map(ref => slitJob(pattern, ref))];
+  return [
+    ...garment.flatMap(frontEdgeJobs),
+    ...zips.map(zip => zipJob(pattern, zip)),
+    ...slits.map(ref => slitJob(pattern, ref)),
+  ];
 }
+
+/** A front edge with a turning of its own is turned while the front lies flat. */
+const frontEdgeJobs = (piece: Piece): readonly Job[] =>
+  edgeNames(piece)
+    .map(name => edgeNamed(piece, name))
+    .filter(isFrontTurning)
+    .map(({ name, allowance, finish }) => {
+      const edge = { piece: piece.name, edge: name };
+      const text = saying('job-hem', {
+        edges: [edge],
+        ...(finish === undefined ? {} : { finish }),
+        ...(allowance > 0 ? { depthMm: allowance } : {}),
+      });
+      const called = saying('called-of-edges', { what: 'edge', edges: [edge] });
+      return job('opening', `front ${edgeLabel(edge)}`, { text, called }, { edges: [edge] });
+    });
+
+/** Whether an edge is turned like a hem but closes the garment instead of ending it. */
+export const isFrontTurning = (edge: Edge): boolean =>
+  edge.kind === 'hem' && ['opening', 'centre'].includes(roleOf(edge) ?? '');
 
 function zipJob(pattern: Pattern, { name, along, length }: Fastening): Job {
   const edge = asThing(along),

@@ -7,11 +7,14 @@ import {
   hemSweep,
   levelAcross,
   levelNames,
+  type MarkRole,
+  markRoleOf,
   type Pattern,
   pathLength,
   pieceNamed,
 } from '@paperhinge/geometry';
 import { isBias } from './bias.js';
+import { isFrontTurning } from './flat-jobs.js';
 import { asThing, asThings, edgeLabel, holdsEdge, type Job, job } from './jobs.js';
 import { isLining, type MadePiece } from './pieces.js';
 import { saying } from './sentences.js';
@@ -32,7 +35,11 @@ function hemJobs(pattern: Pattern, made: readonly MadePiece[]): readonly Job[] {
     ...pattern.seams.flatMap(({ a, b }) => [...a, ...b]),
   ];
   return [...hemSweep(pattern).map(h => h.edges), ...liningHems(pattern)]
-    .map(edges => edges.filter(e => !holdsEdge(covered, e)))
+    .map(edges =>
+      edges.filter(
+        e => !holdsEdge(covered, e) && !isFrontTurning(edgeNamed(pieceNamed(pattern, e.piece), e.edge)),
+      ),
+    )
     .filter(edges => edges.length > 0)
     .flatMap(edges => hemJob(pattern, edges));
 }
@@ -103,18 +110,18 @@ function drawnInJobs({ name, kind, along, relaxed }: Fastening): readonly Job[] 
   ];
 }
 
-/** Buttonholes first: marks on the pieces, or buttons said along an edge. */
+/** Buttonholes first: as many as are marked on a piece or said along its edge, whichever is more. */
 function buttonJobs(pattern: Pattern): readonly Job[] {
-  const marked = (kinds: readonly string[]) =>
-    pattern.pieces.map(piece => ({
-      name: piece.name,
-      count: piece.marks.filter(m => kinds.includes(m.kind)).length,
-    }));
-  const said = (pattern.fastenings ?? [])
-    .filter(f => f.kind === 'buttons')
-    .map(f => ({ name: f.along.piece, count: buttonCount(pattern, f) }));
-  const holes = there([...marked(['buttonhole']), ...said]),
-    buttons = there([...marked(['button', 'snap']), ...said]);
+  const counted = (...roles: readonly MarkRole[]): readonly Counted[] =>
+    pattern.pieces.map(piece => {
+      const marked = piece.marks.filter(m => roles.includes(markRoleOf(m) ?? 'pocket')).length;
+      const said = (pattern.fastenings ?? [])
+        .filter(f => f.kind === 'buttons' && f.along.piece === piece.name)
+        .reduce((sum, f) => sum + buttonCount(pattern, f), 0);
+      return { name: piece.name, count: Math.max(marked, said) };
+    });
+  const holes = there(counted('buttonhole')),
+    buttons = there(counted('button'));
   const jobs: Job[] = [];
   if (holes.length > 0) {
     const called = saying('called-plainly', { what: 'buttonholes' });

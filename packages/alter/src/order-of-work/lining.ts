@@ -1,4 +1,5 @@
 import {
+  type EdgeRole,
   edgeNamed,
   edgeParts,
   type Finding,
@@ -35,25 +36,29 @@ export function liningOf(pattern: Pattern): Lining | undefined {
   const lines = (side: Seam['a']) => side.every(r => isLining(pattern, pieceNamed(pattern, r.piece)));
   const sewingIn = pattern.seams.filter(({ a, b }) => lines(a) !== lines(b));
   if (sewingIn.length < 2) return undefined;
-  const within = (seam: Seam, ...roles: readonly string[]) =>
-    [...seam.a, ...seam.b].some(r =>
-      roles.includes(roleOf(edgeNamed(pieceNamed(pattern, r.piece), r.edge)) ?? ''),
-    );
-  const isSleeveless = sewingIn.some(s => within(s, 'neck')) && sewingIn.some(s => within(s, 'armhole'));
+  const isSleeveless = (['neck', 'armhole'] as const).every(role =>
+    sewingIn.some(s => hasRole(pattern, s, role)),
+  );
   const leftOpen = isSleeveless
-    ? pattern.seams.filter(s => !sewingIn.includes(s) && crossesOnce(pattern, s, sewingIn))
+    ? pattern.seams.filter(s => !sewingIn.includes(s) && leadsFromArmhole(pattern, s, sewingIn))
     : [];
   const shut = leftOpen.length === 0 && !hasGap(pattern) && isSewnInAllRound(pattern, sewingIn);
   return { sewingIn, leftOpen, findings: shut ? leave(pattern, lines) : [] };
 }
 
-/** Whether a seam ends at a sewn-in edge with one of its ends only: a side, not a shoulder. */
-function crossesOnce(pattern: Pattern, seam: Seam, sewingIn: readonly Seam[]): boolean {
-  const ends = neighboursAtEnds(pattern, seam).filter(({ first, second }) =>
-    sewingIn.some(({ a, b }) => holdsEdge([...a, ...b], first) && holdsEdge([...a, ...b], second)),
+/** Whether a seam runs from a sewn-in armhole, and is no shoulder: a side. */
+function leadsFromArmhole(pattern: Pattern, seam: Seam, sewingIn: readonly Seam[]): boolean {
+  const armholes = sewingIn.filter(s => hasRole(pattern, s, 'armhole'));
+  return (
+    !isShoulder(pattern, seam) &&
+    neighboursAtEnds(pattern, seam).some(({ first, second }) =>
+      armholes.some(({ a, b }) => holdsEdge([...a, ...b], first) && holdsEdge([...a, ...b], second)),
+    )
   );
-  return ends.length === 1 && !isShoulder(pattern, seam);
 }
+
+const hasRole = (pattern: Pattern, { a, b }: Seam, role: EdgeRole): boolean =>
+  [...a, ...b].some(r => roleOf(edgeNamed(pieceNamed(pattern, r.piece), r.edge)) === role);
 
 /** A seam of the lining that is open in part leaves a way through. */
 const hasGap = (pattern: Pattern): boolean =>

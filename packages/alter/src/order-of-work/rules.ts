@@ -170,7 +170,7 @@ const gatherFirst: Rule = (job, other) =>
     : undefined;
 
 const layersFirst: Rule = (job, other) =>
-  other.kind === 'layers' && job.kind !== 'layers' && sharesPiece(job, other)
+  other.kind === 'layers' && !sewsAn(job, 'layers', 'fuse', 'stay') && sharesPiece(job, other)
     ? saying('because-layers-first', {})
     : undefined;
 

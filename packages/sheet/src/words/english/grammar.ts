@@ -39,10 +39,14 @@ export const grammar: Grammar = {
       ? `the ${plainName(thing.piece)}`
       : `the ${named} of the ${plainName(thing.piece)}`;
   },
-  shortly: thing =>
-    [thing.piece === undefined ? '' : plainName(thing.piece), part(thing) ?? apart(thing)]
-      .filter(word => word !== '')
-      .join(' '),
+  shortly: thing => {
+    const piece = thing.piece === undefined ? '' : plainName(thing.piece),
+      own = part(thing) ?? apart(thing);
+    // "front edge" of the front is "the front edge", not "the front front edge".
+    return own.toLowerCase().startsWith(`${piece.toLowerCase()} `)
+      ? own
+      : [piece, own].filter(word => word !== '').join(' ');
+  },
   list,
   under: length => `less than ${length}`,
   quoted: name => `"${shownName(name)}"`,

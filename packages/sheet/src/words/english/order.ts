@@ -60,7 +60,8 @@ export const order: Sentences<OrderSentences> = {
     `Sew ${say.thing(piece)} to itself over the gap of ${say.length(gapMm)} and turn it.`,
   'job-turn-out': ({ through }, say) =>
     `Turn the garment right side out, drawing it through between outside and lining at ${say.thing(through)}.`,
-  'job-hang': ({ edges }, say) => `Let ${edgeWords(edges, say)} hang for a day, then level it.`,
+  'job-hang': ({ edges }, say) =>
+    `Let ${edgeWords(edges, say)} hang for a day, then level ${edges.length > 1 ? 'them' : 'it'}.`,
   'job-hem': ({ edges, finish, depthMm }, say) => {
     const turned = finishes[finish ?? 'turned once'] ?? 'Finish';
     const depth = depthMm === undefined || !turned.startsWith('Turn') ? '' : ` by ${say.allowance(depthMm)}`;
