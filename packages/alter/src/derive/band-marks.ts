@@ -7,7 +7,8 @@ import {
   tolerances,
   withPiece,
 } from '@paperhinge/geometry';
-import type { GarmentChain, Joint } from './garment-chain.js';
+import type { Joint } from './chain-links.js';
+import type { GarmentChain } from './garment-chain.js';
 import type { LaidAlong } from './laid-along.js';
 
 /** A mark on the sewn edge of a band. */
@@ -15,6 +16,8 @@ export interface BandMark {
   /** mm from the band's stitched start. */
   readonly at: number;
   readonly label: string;
+  /** Whether it stands at a half or quarter of the band. */
+  readonly isPart: boolean;
   /** mm of garment edge before it, gap not counted; nothing where it lies over the gap. */
   readonly onEdge: number | undefined;
 }
@@ -42,11 +45,11 @@ export function bandMarks(
       if (!joint) continue;
       if (joint.gap) {
         gapAt = { from: band, to: band + gapMm / gaps, edge };
-        found.push({ at: band, label: 'gap end', onEdge: edge });
+        found.push({ at: band, label: 'gap end', isPart: false, onEdge: edge });
         band = gapAt.to;
-        found.push({ at: band, label: 'gap end', onEdge: edge });
+        found.push({ at: band, label: 'gap end', isPart: false, onEdge: edge });
       } else if (edge < edgeMm - tolerances.joiningGap)
-        found.push({ at: band, label: jointLabel(joint), onEdge: edge });
+        found.push({ at: band, label: jointLabel(joint), isPart: false, onEdge: edge });
     }
   const onEdgeAt = (at: number): number | undefined => {
     if (gapAt && at > gapAt.from && at < gapAt.to) return undefined;
@@ -56,6 +59,7 @@ export function bandMarks(
     (n): BandMark => ({
       at: (finishedMm * n) / 4,
       label: n === 2 ? 'half' : 'quarter',
+      isPart: true,
       onEdge: onEdgeAt((finishedMm * n) / 4),
     }),
   );
@@ -70,7 +74,11 @@ function merged(marks: readonly BandMark[]): readonly BandMark[] {
   for (const mark of [...marks].sort((a, b) => a.at - b.at)) {
     const last = result.at(-1);
     if (last && mark.at - last.at <= tolerances.joiningGap)
-      result[result.length - 1] = { ...last, label: `${last.label}, ${mark.label}` };
+      result[result.length - 1] = {
+        ...last,
+        label: `${last.label}, ${mark.label}`,
+        isPart: last.isPart || mark.isPart,
+      };
     else result.push(mark);
   }
   return result;
@@ -87,7 +95,7 @@ export function withEdgeMarks(
   name: string,
 ): Pattern {
   const label = `${name} quarter`;
-  const wanted = marks.filter(m => /half|quarter/.test(m.label) && m.onEdge !== undefined);
+  const wanted = marks.filter(m => m.isPart && m.onEdge !== undefined);
   const places: (Notch & { readonly piece: string })[] = [];
   let from = 0;
   for (const { piece, edge, copy, reversed, lengthMm, beforeMm } of laidWithOffsets(pattern, chains)) {

@@ -6,7 +6,7 @@ import {
   pieceNamed,
   tolerances,
 } from '@paperhinge/geometry';
-import type { Alteration, Derived } from '../alteration.js';
+import type { Alteration, Derived, MakingNote } from '../alteration.js';
 import { bandStretchFindings, stretchOfBand } from '../fit/band-stretch.js';
 import { stretchOf } from '../fit/cloth.js';
 import * as field from '../verb/fields.js';
@@ -132,21 +132,20 @@ function drawnBand(given: Pattern, parameters: WholeBand): Alteration {
       ...placed.findings,
     ],
     derived: [derivedBand({ ...parameters, along }, piece, laid, size)],
-    making: [
-      {
-        job: `band ${name}`,
-        text: saying('sew-band-on', {
-          piece: name,
-          edges: along.map(ref => ({ ...ref })),
-          gap: laid.gapMm > 0,
-          stretchPercent,
-          ring: laid.ring,
-        }),
-        after: [],
-      },
-    ],
+    making: [sewOn(name, along, laid, stretchPercent)],
   };
 }
+
+const sewOn = (
+  name: string,
+  along: readonly EdgeRef[],
+  { gapMm, ring }: LaidAlong,
+  stretchPercent: number,
+): MakingNote => {
+  const edges = along.map(ref => ({ ...ref }));
+  const text = saying('sew-band-on', { piece: name, edges, gap: gapMm > 0, stretchPercent, ring });
+  return { job: `band ${name}`, text, after: [] };
+};
 
 /** Lengths of one band in mm: between its joins, cut, and of its sewn part. */
 interface BandSize {

@@ -10,8 +10,8 @@ import {
   type Seam,
   tolerances,
 } from '@paperhinge/geometry';
+import { partnerCorners } from './chain-links.js';
 import type { FacingEnd, FacingOn } from './facing-piece.js';
-import { partnerCorners } from './garment-chain.js';
 
 /** Two ends of facings that lie along one seam of the garment, so that they are joined to one another there. */
 export interface FacingJoint {

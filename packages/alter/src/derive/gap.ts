@@ -6,7 +6,7 @@ import {
   edgeNamed,
   edgeNames,
   edgePath,
-  isCentreName,
+  isCentreEdge,
   mirror,
   neighboursOf,
   type Pattern,
@@ -43,4 +43,4 @@ export function gapAcross(pattern: Pattern, gap: EdgeRef, along: readonly EdgeRe
 }
 
 const isCentre = (piece: Piece, name: string): boolean =>
-  edgeNames(piece).includes(name) && (edgeNamed(piece, name).kind === 'fold' || isCentreName(name));
+  edgeNames(piece).includes(name) && isCentreEdge(edgeNamed(piece, name));

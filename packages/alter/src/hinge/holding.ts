@@ -1,4 +1,13 @@
-import { isCentreName, type Path, pathLength, signedArea, tolerances } from '@paperhinge/geometry';
+import {
+  type Edge,
+  isCentreEdge,
+  isCentreLine,
+  type Path,
+  type PieceLine,
+  pathLength,
+  signedArea,
+  tolerances,
+} from '@paperhinge/geometry';
 import { linePartsOf } from './line-parts.js';
 import type { CutPiece, Section } from './sections.js';
 
@@ -8,19 +17,19 @@ import type { CutPiece, Section } from './sections.js';
  */
 export function holdingSection(cutPiece: CutPiece): number {
   const { piece, sections } = cutPiece;
-  const edgesThat = (wanted: (edge: { kind: string; name: string }) => boolean) => (section: Section) =>
+  const edgesThat = (wanted: (edge: Edge) => boolean) => (section: Section) =>
     section.stretches.reduce((sum, i) => {
       const stretch = cutPiece.stretches[i]!;
       return stretch.type === 'edge' && wanted(stretch.edge) ? sum + pathLength(stretch.path) : sum;
     }, 0);
-  const linesThat = (wanted: (line: { kind: string; name: string }) => boolean) => {
+  const linesThat = (wanted: (line: PieceLine) => boolean) => {
     const parts = piece.lines.filter(wanted).flatMap(({ path }) => linePartsOf(cutPiece, path));
     return (_: Section, index: number) => lengthIn(parts, index);
   };
   const measures = [
     edgesThat(e => e.kind === 'fold'),
-    edgesThat(e => isCentreName(e.name)),
-    linesThat(l => isCentreName(l.name)),
+    edgesThat(isCentreEdge),
+    linesThat(isCentreLine),
     linesThat(l => l.kind === 'grain'),
     (section: Section) => signedArea(section.border),
   ];

@@ -48,57 +48,51 @@ export interface Ring {
 export function ringOf(piece: Piece, ends: readonly CutEnd[]): Ring {
   const stretches: Stretch[] = [];
   const gapOf = new Map<CutEnd, number>();
-  const here = () => stretches.length - 1;
-  /** Ends at the very start of a part stand in the gap before it, which for the first part is the last gap. */
+  // What a cut meets at the outline's very first point stands after its last stretch.
   const beforeFirst: CutEnd[] = [];
   const offsets = partOffsets(piece);
   for (const part of piece.outline.parts) {
     if (part.type === 'dart') {
       stretches.push({ type: 'leg', dart: part, leg: 0, path: part.legs[0] });
-      for (const end of ends) if ('dart' in end && end.dart === part.name) gapOf.set(end, here());
+      for (const end of ends)
+        if ('dart' in end && end.dart === part.name) gapOf.set(end, stretches.length - 1);
       stretches.push({ type: 'leg', dart: part, leg: 1, path: part.legs[1] });
-      continue;
-    }
-    if (part.type === 'pleat') {
-      stretches.push({ type: 'mouth', pleat: part, path: part.mouth });
-      continue;
-    }
-    const offset = offsets.get(part)!;
-    const length = pathLength(part.path);
-    // The start of a later part of an edge is taken as the end of the part before: the dart's first mouth end.
-    const own = ends
-      .filter(onEdge)
-      .filter(e => e.edge === part.name)
-      .map(end => ({ end, local: end.along - offset }))
-      .filter(({ local }) => local <= length + near && (offset === 0 ? local >= -near : local > near))
-      .sort((a, b) => a.local - b.local);
-    let done = 0;
-    for (const { end, local } of own) {
-      if (local <= near) {
-        if (stretches.length > 0) gapOf.set(end, here());
-        else beforeFirst.push(end);
-        continue;
+    } else if (part.type === 'pleat') stretches.push({ type: 'mouth', pleat: part, path: part.mouth });
+    else
+      for (const next of splitEdge(part, offsets.get(part)!, ends)) {
+        if ('path' in next) stretches.push(next);
+        else if (stretches.length > 0) gapOf.set(next, stretches.length - 1);
+        else beforeFirst.push(next);
       }
-      const to = local >= length - near ? length : local;
-      if (to > done + near) {
-        stretches.push({
-          type: 'edge',
-          edge: part,
-          path: subpath(part.path, done, to),
-          from: offset + done,
-          to: offset + to,
-        });
-        done = to;
-      }
-      gapOf.set(end, here());
-    }
-    if (done < length) {
-      const path = done === 0 ? part.path : subpath(part.path, done, Number.POSITIVE_INFINITY);
-      stretches.push({ type: 'edge', edge: part, path, from: offset + done, to: offset + length });
-    }
   }
-  for (const end of beforeFirst) gapOf.set(end, here());
+  for (const end of beforeFirst) gapOf.set(end, stretches.length - 1);
   return { stretches, gapOf };
+}
+
+/** A part of an edge as its stretches, with the ends of cuts where they stand between them, in order. */
+function splitEdge(part: Edge, offset: number, ends: readonly CutEnd[]): readonly (EdgeStretch | CutEnd)[] {
+  const length = pathLength(part.path);
+  // The start of a later part of an edge is taken as the end of the part before: the dart's first mouth end.
+  const own = ends
+    .filter(onEdge)
+    .filter(e => e.edge === part.name)
+    .map(end => ({ end, local: end.along - offset }))
+    .filter(({ local }) => local <= length + near && (offset === 0 ? local >= -near : local > near))
+    .sort((a, b) => a.local - b.local);
+  const result: (EdgeStretch | CutEnd)[] = [];
+  let done = 0;
+  const upTo = (to: number, path: Path): void => {
+    result.push({ type: 'edge', edge: part, path, from: offset + done, to: offset + to });
+    done = to;
+  };
+  for (const { end, local } of own) {
+    const to = local >= length - near ? length : local;
+    if (local > near && to > done + near) upTo(to, subpath(part.path, done, to));
+    result.push(end);
+  }
+  if (done < length)
+    upTo(length, done === 0 ? part.path : subpath(part.path, done, Number.POSITIVE_INFINITY));
+  return result;
 }
 
 const near = tolerances.coincidenceTolerance;

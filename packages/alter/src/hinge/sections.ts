@@ -2,17 +2,16 @@ import {
   angleBetween,
   distance,
   endTangent,
-  joined,
   type Path,
   type Piece,
   type Point,
-  reversedPath,
   scale,
   startTangent,
   tolerances,
 } from '@paperhinge/geometry';
 import { checkCuts } from './check-cuts.js';
 import { type Cut, type CutEnd, courseOf, pointOfEnd, slashOf } from './cut.js';
+import { facesOf } from './faces.js';
 import { ringOf, type Stretch } from './ring.js';
 import { refusal } from './tellings.js';
 
@@ -54,7 +53,8 @@ export interface CutPiece {
   readonly beside: readonly { readonly left: number; readonly right: number }[];
 }
 
-interface Joint {
+/** A place where cuts meet: a node of the outline, or a point inside the piece. */
+export interface Joint {
   readonly point: Point;
   readonly gap?: number;
   spokes: Spoke[];
@@ -86,7 +86,7 @@ export function cutApart(piece: Piece, cuts: readonly Cut[]): CutPiece {
     courses,
     stretches: ring.stretches,
     nodes,
-    ...trace(ring.stretches, courses, joints, nodes),
+    ...facesOf({ stretches: ring.stretches, courses, joints, nodes }),
   };
 }
 
@@ -146,76 +146,4 @@ function checkAttached(piece: Piece, cuts: readonly Cut[], joints: readonly Join
   for (const joint of joints) if (joint.gap !== undefined) visit(joint);
   const loose = cuts.find((_, i) => !reached.has(i));
   if (loose) throw refusal('slash-not-attached', { slash: slashOf(loose) }, { piece: piece.name });
-}
-
-/** A step of a walk round a face: along the outline from a node, or along a cut in one direction. */
-type Step =
-  | { readonly along: 'outline'; readonly node: number }
-  | { readonly along: 'cut'; readonly spoke: Spoke };
-
-function trace(
-  stretches: readonly Stretch[],
-  courses: readonly Path[],
-  joints: readonly Joint[],
-  nodes: readonly (Joint & { gap: number })[],
-): Pick<CutPiece, 'sections' | 'sectionOf' | 'beside'> {
-  const sectionOf: number[] = stretches.map(() => 0);
-  if (nodes.length === 0) {
-    const all = stretches.map((_, i) => i);
-    return {
-      sections: [{ stretches: all, border: joined(...stretches.map(s => s.path)) }],
-      sectionOf,
-      beside: [],
-    };
-  }
-  const jointOf = (cut: number, end: 'from' | 'to') =>
-    joints.find(j => j.spokes.some(s => s.cut === cut && s.end === end))!;
-  const runFrom = (node: number): number[] => {
-    const next = nodes[(node + 1) % nodes.length]!.gap,
-      start = nodes[node]!.gap;
-    const count = (next - start + stretches.length) % stretches.length || stretches.length;
-    return Array.from({ length: count }, (_, k) => (start + 1 + k) % stretches.length);
-  };
-  const following = (step: Step): Step => {
-    if (step.along === 'outline')
-      return { along: 'cut', spoke: nodes[(step.node + 1) % nodes.length]!.spokes[0]! };
-    const { cut, end } = step.spoke;
-    const far = end === 'from' ? 'to' : 'from';
-    const joint = jointOf(cut, far);
-    const place = joint.spokes.findIndex(s => s.cut === cut && s.end === far);
-    if (joint.gap === undefined)
-      return { along: 'cut', spoke: joint.spokes[(place + 1) % joint.spokes.length]! };
-    const next = joint.spokes[place + 1];
-    return next
-      ? { along: 'cut', spoke: next }
-      : { along: 'outline', node: (nodes as readonly Joint[]).indexOf(joint) };
-  };
-  const key = (step: Step) =>
-    step.along === 'outline' ? `o${step.node}` : `${step.spoke.end}${step.spoke.cut}`;
-  const seen = new Map<string, number>();
-  const sections: Section[] = [];
-  const every: Step[] = [
-    ...nodes.map((_, node): Step => ({ along: 'outline', node })),
-    ...joints.flatMap(j => j.spokes).map((spoke): Step => ({ along: 'cut', spoke })),
-  ];
-  for (const first of every) {
-    if (seen.has(key(first))) continue;
-    const own: number[] = [];
-    const border: Path[] = [];
-    for (let step = first; !seen.has(key(step)); step = following(step)) {
-      seen.set(key(step), sections.length);
-      if (step.along === 'outline') {
-        const run = runFrom(step.node);
-        own.push(...run);
-        border.push(...run.map(i => stretches[i]!.path));
-      } else {
-        const course = courses[step.spoke.cut]!;
-        border.push(step.spoke.end === 'from' ? course : reversedPath(course));
-      }
-    }
-    for (const i of own) sectionOf[i] = sections.length;
-    sections.push({ stretches: own, border: joined(...border) });
-  }
-  const beside = courses.map((_, cut) => ({ right: seen.get(`from${cut}`)!, left: seen.get(`to${cut}`)! }));
-  return { sections, sectionOf, beside };
 }
