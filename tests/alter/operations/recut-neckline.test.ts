@@ -26,6 +26,7 @@ import {
   signedArea,
   transformedPath,
   validatePattern,
+  walkSeam,
   writePattern,
 } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
@@ -322,6 +323,58 @@ describe('a new neck', () => {
     expect(
       refusal(() => recutNeckline(patternOf(piece), { piece: 'front', shape: 'V', depth: 60 })).code,
     ).toBe('no-centre-line');
+  });
+});
+
+describe('a length of shoulder', () => {
+  const backOf = (rise: number): Piece => {
+    const piece = half({ name: 'back' });
+    const parts = piece.outline.parts.map(p =>
+      p.name === 'shoulder' && p.type === 'edge' ? { ...p, path: polyline(at(80, 0), at(180, rise)) } : p,
+    );
+    const armhole = parts.map(p =>
+      p.name === 'armhole' && p.type === 'edge' ? { ...p, path: polyline(at(180, rise), at(220, 230)) } : p,
+    );
+    return { ...piece, outline: { parts: armhole } };
+  };
+  const sewn = (): Pattern =>
+    definePattern({
+      name: 't',
+      pieces: [half(), backOf(55)],
+      seams: [
+        {
+          name: 'shoulder',
+          a: [{ piece: 'front', edge: 'shoulder', reversed: false }],
+          b: [{ piece: 'back', edge: 'shoulder', reversed: false }],
+          ease: { mm: lengthOf(patternOf(half()), 'shoulder') - Math.hypot(100, 55) },
+        },
+      ],
+    });
+
+  test('is left exactly, whether the neck grows or shrinks', () => {
+    for (const shape of ['V', 'round', 'square'] as const)
+      for (const shoulder of [70, 104, 120]) {
+        const { pattern } = recutNeckline(patternOf(half()), { piece: 'front', shape, depth: 60, shoulder });
+        expect(lengthOf(pattern, 'shoulder')).toBeCloseTo(shoulder, 9);
+        validatePattern(pattern);
+      }
+  });
+
+  test('given as the remedy says, both shoulders match again', () => {
+    const cut = recutNeckline(sewn(), { piece: 'front', shape: 'round', depth: 60, halfWidth: 100 });
+    const told = toldFinding(cut.findings.find(f => f.code === 'shoulder-cut')!);
+    const shoulder = Number(/shoulder: ([\d.]+) mm/.exec(told.remedy)![1]);
+    const both = recutNeckline(cut.pattern, { piece: 'back', shape: 'round', depth: 30, shoulder });
+    expect(both.findings.map(f => f.code)).not.toContain('shoulder-cut');
+    expect(walkSeam(both.pattern, both.pattern.seams[0]!).matches).toBe(true);
+  });
+
+  test.each([
+    ['half-width-or-shoulder', { shape: 'V', depth: 60, halfWidth: 90, shoulder: 60 }],
+    ['shoulder-not-cut', { shape: 'inset V', depth: 60, halfWidth: 40, shoulder: 60 }],
+    ['shoulder-out-of-reach', { shape: 'V', depth: 60, shoulder: 900 }],
+  ] as const)('%s', (code, wish) => {
+    expect(refusal(() => recutNeckline(patternOf(half()), { piece: 'front', ...wish })).code).toBe(code);
   });
 });
 

@@ -1,6 +1,7 @@
 import { lengthen, shorten } from '@paperhinge/alter';
 import {
   at,
+  dartsOf,
   definePattern,
   definePiece,
   edgePath,
@@ -16,6 +17,7 @@ import {
   pieceNamed,
   polyline,
   rotation,
+  segmentLength,
   signedArea,
   transformedPath,
   validatePattern,
@@ -330,6 +332,109 @@ describe('at a line', () => {
       refusal(() => shorten(with_(from, to), { pieces: ['panel'], at: 'x', by: 10 })).code;
     expect(tried(at(0, 100), at(100, 0))).toBe('line-through-corner');
     expect(tried(at(0, 500), at(100, 500))).toBe('line-off-piece');
+  });
+});
+
+describe('at a line across a dart', () => {
+  /** A panel with a dart from the waist, its point at (90 + slant, 160) and the line at 100. */
+  const darted = (slant: number, mouth = 30): Piece => {
+    const apex = at(90 + slant, 160);
+    return definePiece({
+      name: 'panel',
+      outline: [
+        { name: 'waist', path: polyline(at(0, 0), at(90 - mouth / 2, 0)) },
+        {
+          type: 'dart',
+          name: 'waist dart',
+          legs: [polyline(at(90 - mouth / 2, 0), apex), polyline(apex, at(90 + mouth / 2, 0))],
+          apex,
+        },
+        { name: 'waist', path: polyline(at(90 + mouth / 2, 0), at(200, 0)) },
+        { name: 'side', path: polyline(at(200, 0), at(230, 400)) },
+        { name: 'hem', kind: 'hem', path: polyline(at(230, 400), at(0, 400)) },
+        { name: 'centre', kind: 'fold', path: polyline(at(0, 400), at(0, 0)) },
+      ],
+      lines: [
+        { kind: 'grain', name: 'grain', path: polyline(at(30, 50), at(30, 350)) },
+        { kind: 'lengthen-shorten', name: 'across', path: polyline(at(0, 100), at(210, 100)) },
+      ],
+    });
+  };
+  const dartOf = (pattern: Pattern) => dartsOf(pieceNamed(pattern, 'panel'))[0]!;
+
+  test('its legs run straight from the mouth to the moved point', () => {
+    for (const by of [25, -25]) {
+      const { pattern, findings } = changed(patternOf(darted(0)), 'across', by);
+      validatePattern(pattern);
+      const { apex, legs } = dartOf(pattern);
+      // The hem stays put or moves; either way the point lies 25 mm farther from, or nearer to, the mouth.
+      expect(apex.y - pathStart(legs[0]).y).toBeCloseTo(160 - by, 9);
+      expect(legs.map(leg => leg.segments.length)).toEqual([1, 1]);
+      expect(lengthOf(pattern, 'panel', 'waist')).toBeCloseTo(170, 9);
+      expect(findings.map(f => f.code)).toEqual(['dart-redrawn']);
+    }
+  });
+
+  test('slanted, its legs stay as long as one another', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: -1, max: 1, noNaN: true }),
+        fc.double({ min: 2, max: 60, noNaN: true }),
+        fc.double({ min: -30, max: 60, noNaN: true }),
+        (slant, mouth, by) => {
+          // As slanted as a dart may be: its legs differ by 0.9 mm at most, about mouth × slant / depth.
+          const before = darted(slant * Math.min(70, (0.9 * 160) / mouth), mouth);
+          const { pattern } = changed(patternOf(before), 'across', by);
+          validatePattern(pattern);
+          const { legs } = dartOf(pattern);
+          expect(Math.abs(pathLength(legs[0]) - pathLength(legs[1]))).toBeLessThanOrEqual(1 + 1e-6);
+        },
+      ),
+    );
+  });
+
+  test('a line that ends on a drawn node leaves no segment without length', () => {
+    const side = polyline(at(200, 0), at(210, 200), at(230, 400));
+    const noded = definePiece({
+      name: 'panel',
+      outline: [
+        { name: 'waist', path: polyline(at(0, 0), at(200, 0)) },
+        { name: 'side', path: side },
+        { name: 'hem', kind: 'hem', path: polyline(at(230, 400), at(0, 400)) },
+        { name: 'centre', kind: 'fold', path: polyline(at(0, 400), at(0, 0)) },
+      ],
+      lines: [
+        { kind: 'grain', name: 'grain', path: polyline(at(30, 50), at(30, 350)) },
+        { kind: 'level', name: 'knee', path: polyline(at(0, 200), at(210, 200)) },
+      ],
+    });
+    for (const by of [40, -40]) {
+      const { pattern } = changed(patternOf(noded), 'knee', by);
+      for (const part of pieceNamed(pattern, 'panel').outline.parts)
+        if (part.type === 'edge')
+          for (const segment of part.path.segments) expect(segmentLength(segment)).toBeGreaterThan(1);
+      validatePattern(pattern);
+    }
+  });
+
+  test('a piece with neither neck nor hem comes out the same whichever half stays', () => {
+    const strip = definePiece({
+      name: 'panel',
+      outline: [
+        { name: 'a', path: polyline(at(0, 0), at(100, 0)) },
+        { name: 'b', path: polyline(at(100, 0), at(120, 300)) },
+        { name: 'c', path: polyline(at(120, 300), at(0, 300)) },
+        { name: 'd', path: polyline(at(0, 300), at(0, 0)) },
+      ],
+      lines: [
+        { kind: 'grain', name: 'grain', path: polyline(at(30, 50), at(30, 250)) },
+        { kind: 'level', name: 'middle', path: polyline(at(0, 150), at(110, 150)) },
+      ],
+    });
+    const { pattern } = changed(patternOf(strip), 'middle', 50);
+    expect(lengthOf(pattern, 'panel', 'd')).toBeCloseTo(250, 9);
+    expect(lengthOf(pattern, 'panel', 'b')).toBeCloseTo(Math.hypot(20, 250), 9);
+    expect(lengthOf(pattern, 'panel', 'a')).toBeCloseTo(100, 9);
   });
 });
 

@@ -1,6 +1,7 @@
 import { closeDart, unfold } from '@paperhinge/alter';
 import {
   at,
+  boundsOfPath,
   copiesInGarment,
   dartsOf,
   type EdgeRun,
@@ -9,6 +10,8 @@ import {
   edgePath,
   levelGirths,
   line,
+  outlinePath,
+  type Path,
   type Pattern,
   type Piece,
   pathEnd,
@@ -16,6 +19,8 @@ import {
   pathStart,
   pieceNamed,
   pointAlong,
+  transformedPath,
+  translation,
   walkSeams,
 } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
@@ -279,6 +284,39 @@ describe('afterwards', () => {
     expect(lengthOf(after, 'hem')).toBeCloseTo(2 * lengthOf(block(), 'hem') + 100, 9);
     expect(dartsOf(after).map(d => d.name)).toEqual(['bust']);
   });
+});
+
+describe('room in the drawing', () => {
+  const boxOf = (piece: Piece) => boundsOfPath(outlinePath(piece.outline));
+  test('a half that would open out over its neighbour is laid apart, otherwise it stays', () => {
+    const left = {
+      ...block(),
+      name: 'left',
+      outline: {
+        parts: block().outline.parts.map(part =>
+          part.type === 'dart'
+            ? {
+                ...part,
+                legs: [moved(part.legs[0]), moved(part.legs[1])] as const,
+                apex: at(part.apex.x - 400, part.apex.y),
+              }
+            : part.type === 'edge'
+              ? { ...part, path: moved(part.path) }
+              : part,
+        ),
+      },
+      marks: [],
+      lines: [],
+    };
+    const { pattern } = unfold(patternOf(block(), left), { piece: 'block' });
+    const [whole, other] = pattern.pieces.map(boxOf);
+    expect(whole!.min.y).toBeGreaterThan(other!.max.y);
+    expect(areaOf(only({ ...pattern, pieces: [pattern.pieces[0]!] }))).toBeCloseTo(2 * areaOf(block()), 6);
+    expectClosed(pattern.pieces[0]!);
+    const alone = unfold(patternOf(block()), { piece: 'block' }).pattern.pieces[0]!;
+    expect(boxOf(alone).max).toEqual(boxOf(block()).max);
+  });
+  const moved = (path: Path): Path => transformedPath(path, translation(at(-400, 0)));
 });
 
 describe('what is refused', () => {

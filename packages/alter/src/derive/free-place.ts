@@ -1,7 +1,10 @@
 import {
+  apply,
   at,
   boundsOfPath,
+  type OutlinePart,
   outlinePath,
+  type Path,
   type Pattern,
   type Piece,
   type Point,
@@ -24,17 +27,22 @@ export function freePlace(pattern: Pattern, name: string): Point {
 /** mm. Room for both pieces' allowances, hems included. */
 const apart = 100;
 
-/** A piece drafted on top of its source, without darts or marks, moved to a place of its own. */
+/** A piece moved, with all that lies on it, to a place of its own in the drawing. */
 export function laidAside(pattern: Pattern, piece: Piece): Piece {
   const corner = boundsOfPath(outlinePath(piece.outline)).min;
   const map = translation(subtract(freePlace(pattern, piece.name), corner));
+  const moved = (path: Path): Path => transformedPath(path, map);
   return {
     ...piece,
     outline: {
-      parts: piece.outline.parts.map(part =>
-        part.type === 'edge' ? { ...part, path: transformedPath(part.path, map) } : part,
-      ),
+      parts: piece.outline.parts.map((part): OutlinePart => {
+        if (part.type === 'edge') return { ...part, path: moved(part.path) };
+        if (part.type === 'pleat') return { ...part, mouth: moved(part.mouth) };
+        const [first, second] = part.legs;
+        return { ...part, legs: [moved(first), moved(second)], apex: apply(map, part.apex) };
+      }),
     },
-    lines: piece.lines.map(line => ({ ...line, path: transformedPath(line.path, map) })),
+    lines: piece.lines.map(line => ({ ...line, path: moved(line.path) })),
+    marks: piece.marks.map(mark => ({ ...mark, at: apply(map, mark.at) })),
   };
 }

@@ -9,13 +9,13 @@ import {
   pathLength,
   pathOf,
   pathStart,
+  pointAlong,
   reversedPath,
   scale,
   subpath,
   tolerances,
 } from '@paperhinge/geometry';
 import { reachOf, runOn, startingIn, withEndAt } from '../edit/meet.js';
-import type { RecutNeckline } from '../operations/recut-neckline.js';
 import { downOf, halfWidthLine, type NeckFrame, outOf } from './frame.js';
 import { quarterEllipse } from './quarter-ellipse.js';
 import { refusal } from './tellings.js';
@@ -32,9 +32,21 @@ export interface RecutHalf {
   readonly beyondBy: number;
 }
 
-export function recutHalf(piece: Piece, frame: NeckFrame, { shape, halfWidth }: RecutNeckline): RecutHalf {
+/** What of a wish for a neckline shapes one half of it. */
+export interface HalfWish {
+  readonly shape: 'inset V' | 'V' | 'round' | 'square' | 'drawn';
+  readonly halfWidth?: number;
+  /** mm of shoulder that are left. */
+  readonly shoulder?: number;
+}
+
+export function recutHalf(
+  piece: Piece,
+  frame: NeckFrame,
+  { shape, halfWidth, shoulder: left }: HalfWish,
+): RecutHalf {
   if (shape === 'inset V') return insetHalf(piece, frame, halfWidth!);
-  const cut = cutBeyond(piece, frame, halfWidth);
+  const cut = left === undefined ? cutBeyond(piece, frame, halfWidth) : cutToLength(piece, frame, left);
   const shoulder = pathStart(cut.beyondOut);
   const { centrePoint } = frame;
   const rise = downOf(frame, centrePoint) - downOf(frame, shoulder);
@@ -95,4 +107,18 @@ function cutBeyond(piece: Piece, frame: NeckFrame, halfWidth: number | undefined
     );
   const by = met.alongA - length;
   return { beyondOut: reversedPath(withEndAt(inwards, met.point, by)), beyondBy: by };
+}
+
+/** The edge beyond the neck, cut (or run on straight towards the centre) so that this much of it is left. */
+function cutToLength(piece: Piece, frame: NeckFrame, left: number) {
+  const { beyond, beyondOut } = frame;
+  const by = left - pathLength(beyondOut);
+  if (Math.abs(by) <= tolerances.coincidenceTolerance) return { beyondOut, beyondBy: 0 };
+  const edge = { piece: piece.name, edge: beyond.name };
+  const inwards = reversedPath(beyondOut);
+  const point = by < 0 ? pointAlong(inwards, left) : pathEnd(runOn(inwards, by));
+  // A neck must stay open: its end lies beyond the centre line.
+  if (left <= tolerances.joiningGap || outOf(frame, point) <= tolerances.joiningGap)
+    throw refusal('shoulder-out-of-reach', { edge, wantedMm: left }, edge);
+  return { beyondOut: reversedPath(withEndAt(inwards, point, by)), beyondBy: by };
 }

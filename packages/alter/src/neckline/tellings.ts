@@ -22,7 +22,7 @@ export interface NecklineTellings {
     readonly halfWidthMm: number;
     readonly reachesMm: number;
   };
-  'shoulder-too-short': { readonly edge: Thing; readonly wantedMm: number };
+  'shoulder-out-of-reach': { readonly edge: Thing; readonly wantedMm: number };
   'name-taken': { readonly edge: Thing };
   'line-ends-off-outline': { readonly line: Thing; readonly awayMm: number };
   'line-crosses-dart': { readonly dart: Thing };

@@ -1,4 +1,5 @@
 import {
+  type EdgeRef,
   edgeNamed,
   edgeNames,
   edgePath,
@@ -7,7 +8,9 @@ import {
   type Piece,
   pathLength,
   pieceNamed,
+  type Seam,
   tolerances,
+  walkSeam,
   withPiece,
 } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
@@ -30,6 +33,8 @@ export interface RecutNeckline {
   readonly depth?: number;
   /** mm; for V, round, square absent = at the present neck end. */
   readonly halfWidth?: number;
+  /** mm of shoulder that are left, measured along it, instead of the half width; for V, round, square. */
+  readonly shoulder?: number;
   /** Name of the piece's line for `drawn`. */
   readonly line?: string;
 }
@@ -55,6 +60,7 @@ export const recutNecklineVerb = verbOf<RecutNeckline>()({
     shape: field.choice('inset V', 'V', 'round', 'square', 'drawn'),
     depth: field.optional(field.length()),
     halfWidth: field.optional(field.size()),
+    shoulder: field.optional(field.size()),
     line: field.optional(field.drawnLine()),
   },
   lacks: ({ shape, depth, halfWidth, line }) => {
@@ -64,7 +70,7 @@ export const recutNecklineVerb = verbOf<RecutNeckline>()({
   },
   leaves: ({ piece }) => ({ changed: [piece] }),
   sentence:
-    'Cut a new neckline in the {piece}: {shape}[, {depth} deep][, {half width} to each side][, along the {line} line]',
+    'Cut a new neckline in the {piece}: {shape}[, {depth} deep][, {half width} to each side][, leaving {shoulder} of shoulder][, along the {line} line]',
   startsAt: { piece: ['piece'], edge: ['piece'], line: ['piece', 'line'] },
   example: {
     pattern: 'woven-shift',
@@ -76,8 +82,7 @@ export const recutNecklineVerb = verbOf<RecutNeckline>()({
 function recut(pattern: Pattern, parameters: RecutNeckline): Alteration {
   const piece = pieceNamed(pattern, parameters.piece);
   const neck = neckOf(piece);
-  if (parameters.shape === 'inset V' && parameters.depth === 0)
-    throw refusal('inset-without-depth', {}, { piece: piece.name });
+  requireSense(parameters);
   const drawn = parameters.shape === 'drawn';
   const cut = drawn
     ? cutToDrawnLine(piece, neck, parameters.line!)
@@ -90,7 +95,7 @@ function recut(pattern: Pattern, parameters: RecutNeckline): Alteration {
   const where = { piece: piece.name };
   requireSimple(done.piece, () => necklineRefusal('neckline-leaves-piece', { piece: where }, where));
   const altered = withPiece(pattern, done.piece);
-  const { shape, depth, halfWidth, line } = parameters;
+  const { shape, depth, halfWidth, shoulder, line } = parameters;
   return {
     pattern: altered,
     did: saying('recut-neckline', {
@@ -98,12 +103,23 @@ function recut(pattern: Pattern, parameters: RecutNeckline): Alteration {
       shape,
       ...(drawn
         ? { line: { line: line! } }
-        : { depthMm: depth!, ...(halfWidth === undefined ? {} : { halfWidthMm: halfWidth }) }),
+        : {
+            depthMm: depth!,
+            ...(halfWidth === undefined ? {} : { halfWidthMm: halfWidth }),
+            ...(shoulder === undefined ? {} : { shoulderMm: shoulder }),
+          }),
     }),
     became: done.became,
     findings: [...done.findings, ...shoulderFindings(pattern, altered, piece.name)],
     ...(parameters.shape === 'inset V' ? { making: [insetNote(piece.name)] } : {}),
   };
+}
+
+function requireSense({ piece, shape, depth, halfWidth, shoulder }: RecutNeckline): void {
+  if (shape === 'inset V' && depth === 0) throw refusal('inset-without-depth', {}, { piece });
+  if (shoulder === undefined) return;
+  if (shape === 'inset V' || shape === 'drawn') throw refusal('shoulder-not-cut', { shape }, { piece });
+  if (halfWidth !== undefined) throw refusal('half-width-or-shoulder', {}, { piece });
 }
 
 const insetNote = (piece: string) => ({
@@ -119,7 +135,8 @@ function shoulderFindings(before: Pattern, after: Pattern, name: string): readon
       const own = (runs: typeof seam.a) => runs.some(r => r.piece === name && r.edge === edge);
       const partner = own(seam.a) ? seam.b : own(seam.b) ? seam.a : [];
       const others = partner.filter(r => r.piece !== name);
-      if (others.length === 0) return [];
+      // Both cut to the same length match again, and there is nothing left to say.
+      if (others.length === 0 || walkSeam(after, seam).matches) return [];
       return [
         finding(
           'warning',
@@ -128,12 +145,20 @@ function shoulderFindings(before: Pattern, after: Pattern, name: string): readon
           {
             edge: { piece: name, edge },
             changeMm: byMm,
+            shoulderMm: partnerLength(after, seam, { piece: name, edge }),
             sewnTo: others.map(r => ({ piece: r.piece, edge: r.edge })),
           },
         ),
       ];
     }),
   );
+}
+
+/** mm that the other side of a seam must be long to fit this one, with the ease that is wanted. */
+function partnerLength(pattern: Pattern, seam: Seam, own: EdgeRef): number {
+  const isA = seam.a.some(r => r.piece === own.piece && r.edge === own.edge);
+  const { aMm, bMm, easeWantedMm } = walkSeam(pattern, seam);
+  return isA ? aMm - easeWantedMm : bMm + easeWantedMm;
 }
 
 function cutEdges(before: Piece, after: Piece): readonly { readonly edge: string; readonly byMm: number }[] {

@@ -12,7 +12,15 @@ export interface OperationTellings {
   'taper-with-between': { readonly seam: Thing };
   'taper-without-length': { readonly seam: Thing };
   'inset-without-depth': NoFacts;
-  'shoulder-cut': { readonly edge: Thing; readonly changeMm: number; readonly sewnTo: readonly Thing[] };
+  'half-width-or-shoulder': NoFacts;
+  'shoulder-not-cut': { readonly shape: string };
+  /** `shoulderMm`: how long what it is sewn to should be. */
+  'shoulder-cut': {
+    readonly edge: Thing;
+    readonly changeMm: number;
+    readonly shoulderMm: number;
+    readonly sewnTo: readonly Thing[];
+  };
   'no-allowance-there': { readonly edge: Thing; readonly kind: string };
   'last-piece': { readonly piece: Thing };
   'made-for-removed-piece': { readonly piece: string; readonly removed: string };
@@ -65,6 +73,7 @@ export interface OperationSentences {
     readonly shape: 'inset V' | 'V' | 'round' | 'square' | 'drawn';
     readonly depthMm?: number;
     readonly halfWidthMm?: number;
+    readonly shoulderMm?: number;
     readonly line?: Thing;
   };
   trued: { readonly edges: readonly Saying[] };

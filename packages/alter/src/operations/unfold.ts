@@ -1,6 +1,15 @@
-import { edgeNames, locating, type Pattern, type Piece, pieceNamed } from '@paperhinge/geometry';
+import {
+  boundsOfPath,
+  edgeNames,
+  locating,
+  outlinePath,
+  type Pattern,
+  type Piece,
+  pieceNamed,
+} from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
 import type { Became } from '../became/became.js';
+import { laidAside } from '../derive/free-place.js';
 import { centreLineOf, openedEdges, openedLines, openedMarks, openedNotches } from '../unfold/lying-on.js';
 import { type OpenedOutline, openedOutline } from '../unfold/mirrored-outline.js';
 import { openedSeams } from '../unfold/opened-seams.js';
@@ -48,7 +57,8 @@ function openedOut(pattern: Pattern, { piece: name }: Unfold): Alteration {
       cutting: { ...piece.cutting, mirrored: false },
     };
     const followed = openedSeams(name, pattern.seams, opened.fates);
-    const pieces = pattern.pieces.map(p => (p === piece ? whole : p));
+    const laid = withRoom(pattern, piece, whole);
+    const pieces = pattern.pieces.map(p => (p === piece ? laid : p));
     return {
       pattern: { ...pattern, pieces, seams: followed.seams },
       became,
@@ -60,6 +70,22 @@ function openedOut(pattern: Pattern, { piece: name }: Unfold): Alteration {
       findings: followed.findings,
     };
   });
+}
+
+/** Moved to a free place where its new half would lie on other pieces in the drawing. */
+function withRoom(pattern: Pattern, half: Piece, whole: Piece): Piece {
+  const others = pattern.pieces.filter(p => p !== half);
+  const over = (piece: Piece): readonly Piece[] => others.filter(other => liesOn(piece, other));
+  // What lay on one another before was drawn so.
+  if (over(whole).length <= over(half).length) return whole;
+  return laidAside({ ...pattern, pieces: others }, whole);
+}
+
+function liesOn(one: Piece, other: Piece): boolean {
+  const a = boundsOfPath(outlinePath(one.outline)),
+    b = boundsOfPath(outlinePath(other.outline));
+  const apart = a.max.x <= b.min.x || b.max.x <= a.min.x || a.max.y <= b.min.y || b.max.y <= a.min.y;
+  return !apart;
 }
 
 /** The fold is a line now. */

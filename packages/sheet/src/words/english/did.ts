@@ -43,14 +43,14 @@ export const did: Sentences<OperationSentences & Pick<AlterSentences, 'said'>> =
     `${say.percent(sharePercent)} of the way${from === undefined ? '' : ` from ${end(from, say)}`}`,
   'distance-on-seam': ({ alongMm, from }, say) =>
     `${say.length(alongMm)} from ${from === undefined ? 'its beginning' : end(from, say)}`,
-  'recut-neckline': ({ piece, shape, depthMm = 0, halfWidthMm, line }, say) => {
+  'recut-neckline': ({ piece, shape, depthMm = 0, halfWidthMm, shoulderMm, line }, say) => {
     if (line) return capital(`${say.thing(piece)} was cut along ${say.thing(line)} for its new neckline.`);
     const width = halfWidthMm === undefined ? '' : ` and ${say.length(halfWidthMm)} to each side`;
     const kind = { 'inset V': 'an inset V', V: 'a V', round: 'a round', square: 'a square', drawn: 'a' }[
       shape
     ];
     return capital(
-      `${say.thing(piece)} has a new neckline, ${kind === 'a' ? '' : `${kind} `}${say.length(depthMm)} deep${width}.`,
+      `${say.thing(piece)} has a new neckline, ${kind === 'a' ? '' : `${kind} `}${say.length(depthMm)} deep${width}${shoulderMm === undefined ? '' : `; ${say.length(shoulderMm)} of its shoulder are left`}.`,
     );
   },
   trued: ({ edges }, say) => edges.map(edge => capital(say.saying(edge))).join(' '),

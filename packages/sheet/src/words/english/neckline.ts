@@ -51,7 +51,7 @@ export const neckline: Tellings<NecklineTellings> = {
     message: `A half width of ${say.length(halfWidthMm)} lies beyond ${say.thing(edge)}, which ends ${say.length(reachesMm)} from the centre line.`,
     remedy: 'Make the neck narrower.',
   }),
-  'shoulder-too-short': ({ edge, wantedMm }, say) => ({
+  'shoulder-out-of-reach': ({ edge, wantedMm }, say) => ({
     message: capital(`${say.thing(edge)} cannot be left ${say.length(wantedMm)} long.`),
     remedy: 'Give a length over 0 that the shoulder can have.',
   }),

@@ -1,4 +1,5 @@
 import type { OperationTellings } from '@paperhinge/alter';
+import type { Thing } from '@paperhinge/geometry';
 import { capital } from '../capital.js';
 import type { Tellings } from '../catalogue.js';
 import { instead } from './instead.js';
@@ -50,11 +51,19 @@ export const operations: Tellings<OperationTellings> = {
     message: 'An inset V needs some depth.',
     remedy: 'Give a depth over 0.',
   }),
-  'shoulder-cut': ({ edge, changeMm, sewnTo }, say) => ({
+  'half-width-or-shoulder': () => ({
+    message: 'Both a half width and a length of shoulder say where the neck ends.',
+    remedy: 'Keep one of the two.',
+  }),
+  'shoulder-not-cut': ({ shape }, say) => ({
+    message: `A neckline of the shape ${say.written(shape)} does not cut the shoulder.`,
+    remedy: 'Leave "shoulder" out, or choose V, round or square.',
+  }),
+  'shoulder-cut': ({ edge, changeMm, shoulderMm, sewnTo }, say) => ({
     message: capital(
-      `${say.thing(edge)} is ${say.slight(Math.abs(changeMm))} ${changeMm < 0 ? 'shorter' : 'longer'} than before, and it is sewn to ${say.things(sewnTo)}.`,
+      `${say.thing(edge)} is ${say.slight(Math.abs(changeMm))} ${changeMm < 0 ? 'shorter' : 'longer'} than before, and it no longer fits ${say.things(sewnTo)}.`,
     ),
-    remedy: `Recut the neckline of ${say.things([...new Set(sewnTo.map(s => s.piece!))].map(piece => ({ piece })))} so that its shoulder loses as much.`,
+    remedy: `Recut the neckline of ${say.things(piecesOf(sewnTo))} too, with shoulder: ${say.allowance(shoulderMm)}.`,
   }),
   'no-allowance-there': ({ edge, kind }, say) => ({
     message: capital(
@@ -77,3 +86,6 @@ export const operations: Tellings<OperationTellings> = {
     remedy: 'Choose other places, or leave the step out.',
   }),
 };
+
+const piecesOf = (things: readonly Thing[]): readonly Thing[] =>
+  [...new Set(things.map(thing => thing.piece!))].map(piece => ({ piece }));

@@ -37,7 +37,7 @@ export const did: Sentences<OperationSentences & Pick<AlterSentences, 'said'>> =
     `${say.percent(sharePercent)} des Weges${from === undefined ? '' : ` ab ${end(from, say)}`}`,
   'distance-on-seam': ({ alongMm, from }, say) =>
     `${say.length(alongMm)} ab ${from === undefined ? 'ihrem Anfang' : end(from, say)}`,
-  'recut-neckline': ({ piece, shape, depthMm = 0, halfWidthMm, line }, say) => {
+  'recut-neckline': ({ piece, shape, depthMm = 0, halfWidthMm, shoulderMm, line }, say) => {
     if (line) return `${say.thing(piece)}: neuer Ausschnitt entlang ${say.thing(line)}.`;
     const width = halfWidthMm === undefined ? '' : `, ${say.length(halfWidthMm)} nach jeder Seite`;
     const kind = {
@@ -47,7 +47,7 @@ export const did: Sentences<OperationSentences & Pick<AlterSentences, 'said'>> =
       square: 'eckiger Ausschnitt',
       drawn: 'Ausschnitt',
     }[shape];
-    return `${say.thing(piece)}: ${kind}, ${say.length(depthMm)} tief${width}.`;
+    return `${say.thing(piece)}: ${kind}, ${say.length(depthMm)} tief${width}${shoulderMm === undefined ? '' : `; von der Schulter bleiben ${say.length(shoulderMm)}`}.`;
   },
   trued: ({ edges }, say) => edges.map(say.saying).join(' '),
   'trued-edge': ({ edge, movedMm }, say) =>

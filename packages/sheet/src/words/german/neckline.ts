@@ -45,7 +45,7 @@ export const neckline: Tellings<NecklineTellings> = {
     message: `Eine halbe Weite von ${say.length(halfWidthMm)} reicht zu weit: ${say.thing(edge)} endet ${say.length(reachesMm)} von der Mitte.`,
     remedy: 'Machen Sie den Ausschnitt schmaler.',
   }),
-  'shoulder-too-short': ({ edge, wantedMm }, say) => ({
+  'shoulder-out-of-reach': ({ edge, wantedMm }, say) => ({
     message: `${say.thing(edge)} kann nicht ${say.length(wantedMm)} lang bleiben.`,
     remedy: 'Geben Sie eine Länge über 0 an, die die Schulter haben kann.',
   }),

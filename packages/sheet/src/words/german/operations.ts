@@ -43,9 +43,17 @@ export const operations: Tellings<OperationTellings> = {
     message: 'Ein eingesetzter V-Ausschnitt braucht eine Tiefe.',
     remedy: 'Geben Sie eine Tiefe über 0 an.',
   }),
-  'shoulder-cut': ({ edge, changeMm, sewnTo }, say) => ({
-    message: `${say.thing(edge)} ist ${say.slight(Math.abs(changeMm))} ${changeMm < 0 ? 'kürzer' : 'länger'} als vorher und wird mit ${say.things(sewnTo)} zusammengenäht.`,
-    remedy: `Schneiden Sie auch den Ausschnitt von ${say.list([...new Set(sewnTo.map(s => s.piece!))].map(piece => say.thing({ piece })))} so, dass dessen Schulter ebenso viel verliert.`,
+  'half-width-or-shoulder': () => ({
+    message: 'Eine halbe Weite und eine Schulterlänge sagen beide, wo der Ausschnitt endet.',
+    remedy: 'Behalten Sie eines davon.',
+  }),
+  'shoulder-not-cut': ({ shape }, say) => ({
+    message: `Ein Ausschnitt der Form ${say.written(shape)} schneidet die Schulter nicht.`,
+    remedy: 'Lassen Sie „shoulder“ weg, oder wählen Sie V, round oder square.',
+  }),
+  'shoulder-cut': ({ edge, changeMm, shoulderMm, sewnTo }, say) => ({
+    message: `${say.thing(edge)} ist ${say.slight(Math.abs(changeMm))} ${changeMm < 0 ? 'kürzer' : 'länger'} als vorher und passt nicht mehr: ${say.things(sewnTo)}.`,
+    remedy: `Schneiden Sie auch diesen Ausschnitt neu, mit shoulder: ${say.allowance(shoulderMm)}.`,
   }),
   'no-allowance-there': ({ edge, kind }, say) => ({
     message: `${say.thing(edge)} ${kind === 'fold' ? 'liegt im Stoffbruch' : 'bleibt offenkantig'} und hat keine Zugabe.`,

@@ -35,7 +35,7 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
   'recut neckline': {
     does: 'Schneidet einen neuen Ausschnitt: ein V im alten, einen V-förmigen, runden oder eckigen nach Tiefe und halber Weite, oder einen entlang einer gezeichneten Linie.',
     sentence:
-      'Neuer Ausschnitt an {piece}: {shape}[, {depth} tief][, {half width} nach jeder Seite][, entlang {line}]',
+      'Neuer Ausschnitt an {piece}: {shape}[, {depth} tief][, {half width} nach jeder Seite][, {shoulder} Schulter bleiben][, entlang {line}]',
   },
   true: {
     does: 'Streicht Kanten mit Stufen oder Knicken glatt aus, höchstens ein Grenzmaß von der alten Linie entfernt; beide Enden bleiben.',
