@@ -93,10 +93,14 @@ export const perCent = (share: number): number => Number((share * 100).toPrecisi
 
 /** A place on an edge. */
 export const position: Kind<EdgePosition> = {
-  schema: { ...numberOrText, description: 'A place on an edge: 1/3, 40 %, 1/3 from EDGE, 60 mm from EDGE.' },
+  schema: {
+    ...numberOrText,
+    description: 'A place on an edge: 1/3, 40 %, 1/3 from EDGE, 60 mm from EDGE, start, end.',
+  },
   read: (tree, at) => {
     const given = written(tree);
     if (given === undefined) return tell(at, 'position-not-understood', { form: 'any' });
+    if (given === 'start' || given === 'end') return { share: given === 'start' ? 0 : 1 };
     return attempt(
       () => parsePosition(given, at.reading.unit),
       ({ code, facts }) =>

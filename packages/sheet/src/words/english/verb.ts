@@ -5,10 +5,17 @@ import { list } from './grammar.js';
 import { instead } from './instead.js';
 
 /** What each kind of field holds. */
-const kinds: Readonly<Record<string, string>> = {
+export const fieldKinds: Readonly<Record<string, string>> = {
   piece: 'the name of a piece',
   pieces: 'names of pieces',
   edge: 'the name of an edge',
+  dart: 'the name of a dart',
+  pleat: 'the name of a pleat',
+  line: 'the name of a line',
+  mark: 'the name of a mark',
+  notch: 'the name of a notch',
+  seam: 'the name of a seam',
+  cloth: 'the name of a cloth',
   'edge-of-piece': 'an edge with its piece, such as front.neck',
   'edges-of-pieces': 'edges with their pieces, such as front.neck',
   place: 'a place on an edge, such as 1/3 or 60 mm from shoulder',
@@ -43,7 +50,7 @@ export const verb: Tellings<VerbTellings> = {
     remedy:
       kind === 'choice'
         ? `Give one of these: ${words!.join(', ')}.`
-        : `Give ${[...(words ?? []).map(w => `"${w}"`), kinds[kind] ?? 'a name'].join(' or ')}.`,
+        : `Give ${[...(words ?? []).map(w => `"${w}"`), fieldKinds[kind] ?? 'a name'].join(' or ')}.`,
   }),
   'field-out-of-range': ({ verb, field, kind, value, least, most, over }, say) => ({
     message: `"${inSheet(field)}" of "${verb}" is ${figure(value, kind, say)}.`,

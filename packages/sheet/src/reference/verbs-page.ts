@@ -1,0 +1,55 @@
+import { type AnyVerb, inSheet } from '@paperhinge/alter';
+import { fieldTable } from './field-table.js';
+import { sentenceOf, stepLine } from './sentence.js';
+
+/** A verb with what its worked example came to. */
+export interface Worked {
+  readonly verb: AnyVerb;
+  /** What the step says it did. */
+  readonly did: string;
+  /** The picture of before and after, relative to the page. */
+  readonly picture: string;
+}
+
+/** The reference of all verbs as Markdown. */
+export const verbsPage = (worked: readonly Worked[]): string =>
+  `# The verbs of an alteration sheet
+
+Written from the declarations of the verbs; the examples are done to the patterns in [demos/patterns](../../demos/patterns). Dashes: before. Full lines: after.
+
+A length is written \`12\`, \`12 mm\`, \`1.2 cm\`, \`3/8 in\` or \`2 7/8"\`; a bare number is in the sheet's \`unit\`. A place on an edge is \`1/3\`, \`40 %\` or \`60 mm\` from the edge's start (clockwise), or \`1/3 from EDGE\`, \`60 mm from EDGE\`. A percentage needs its sign. One name may stand for a list of one. A step with \`off: yes\` beside its verb stands in the sheet and is not done.
+
+Editors complete and check a sheet whose first line names the schema:
+
+\`\`\`yaml
+# yaml-language-server: $schema=node_modules/@paperhinge/sheet/sheet.schema.json
+\`\`\`
+
+${worked.map(({ verb }) => `[${verb.verb}](#${anchor(verb)})`).join(' · ')}
+
+${worked.map(section).join('\n')}`;
+
+const anchor = ({ verb }: AnyVerb): string => verb.replaceAll(' ', '-');
+
+function section({ verb, did, picture }: Worked): string {
+  const { step, pattern } = verb.example;
+  const either = (verb.oneOf ?? []).map(
+    names => `Exactly one of ${names.map(name => `\`${inSheet(name)}\``).join(', ')} is given.\n\n`,
+  );
+  return `## ${verb.verb}
+
+${verb.does}
+
+${fieldTable(verb)}
+
+${either.join('')}On \`${pattern}\`:
+
+\`\`\`yaml
+${stepLine(verb.verb, step)}
+\`\`\`
+
+${sentenceOf(verb, step)} → ${did}
+
+![${verb.verb}: before and after](${picture})
+`;
+}

@@ -1,0 +1,50 @@
+import { readFileSync } from 'node:fs';
+import { type AnyVerb, verbs } from '@paperhinge/alter';
+import { readPattern } from '@paperhinge/geometry';
+import { english, wordsOf } from '@paperhinge/sheet';
+import { describe, expect, test } from 'vitest';
+import { readSheet } from '../../packages/sheet/src/read-sheet.js';
+import { picture } from '../../packages/sheet/src/reference/picture.js';
+import { stepLine } from '../../packages/sheet/src/reference/sentence.js';
+import { verbsPage } from '../../packages/sheet/src/reference/verbs-page.js';
+import { runSteps } from '../../packages/sheet/src/run-steps.js';
+import { stateOf } from '../../packages/sheet/src/state.js';
+
+const root = new URL('../../', import.meta.url);
+const words = wordsOf(english, 'mm');
+
+/** A verb's example, as a maker would write it, done to its pattern. */
+function worked(verb: AnyVerb) {
+  const file = `${verb.example.pattern}.svg`;
+  const { pattern } = readPattern(readFileSync(new URL(`demos/patterns/${file}`, root)), { file });
+  const { steps } = readSheet(`pattern: ${file}\nsteps:\n  ${stepLine(verb.verb, verb.example.step)}`, {
+    file: 'example',
+  });
+  const [done] = runSteps(stateOf(pattern), steps);
+  return { before: pattern, after: done!.state.pattern, did: words.sentence(done!.did!) };
+}
+const pictureFile = ({ verb }: AnyVerb) => `pictures/${verb.replaceAll(' ', '-')}.svg`;
+
+// `vitest -u` writes page and pictures anew after a change of a declaration.
+test('the reference page is that of the declarations', async () => {
+  const page = verbsPage(verbs.map(verb => ({ verb, did: worked(verb).did, picture: pictureFile(verb) })));
+  await expect(page).toMatchFileSnapshot('../../packages/sheet/verbs.md');
+});
+
+describe('the example of every verb', () => {
+  test.each(verbs.map(verb => [verb.verb, verb] as const))('%s is done and drawn', async (name, verb) => {
+    const { before, after, did } = worked(verb);
+    expect(after).not.toBe(before);
+    expect(did).not.toMatch(/undefined|NaN|[a-z]+Mm/);
+    const svg = picture(before, after, `${name}: before and after`);
+    await expect(svg).toMatchFileSnapshot(`../../packages/sheet/${pictureFile(verb)}`);
+  });
+});
+
+test('the README names every verb', () => {
+  const readme = readFileSync(new URL('README.md', root), 'utf8');
+  const list = /^The verbs: (.*?)\. /m.exec(readme)![1]!;
+  expect([...list.matchAll(/`([^`]+)`/g)].map(m => m[1]).toSorted()).toEqual(
+    verbs.map(v => v.verb).toSorted(),
+  );
+});
