@@ -1,4 +1,5 @@
-import { parsePathData, pathLength, readShapes } from '@paperhinge/geometry';
+import { pathLength, readShapes } from '@paperhinge/geometry';
+import { parsePathData } from '@paperhinge/geometry/svg';
 import { describe, expect, test } from 'vitest';
 import { icons, pathDataOf } from './icons.js';
 import { curvesOf, measureCurves } from './path-reference.js';

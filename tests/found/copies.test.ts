@@ -1,4 +1,5 @@
-import { hemSweep, walkSeams } from '@paperhinge/geometry';
+import { walkSeams } from '@paperhinge/geometry';
+import { hemSweep } from '@paperhinge/geometry/measure';
 import { describe, expect, test } from 'vitest';
 import { foundCheck, foundRun } from './found.js';
 

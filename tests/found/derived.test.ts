@@ -1,14 +1,6 @@
-import {
-  copiesInGarment,
-  cuttingLine,
-  edgeNamed,
-  edgePath,
-  foldEdgeOf,
-  pathEnd,
-  pathLength,
-  pathStart,
-  pieceNamed,
-} from '@paperhinge/geometry';
+import { cuttingLine, edgeNamed, edgePath, pathLength, pieceNamed } from '@paperhinge/geometry';
+import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { copiesInGarment, foldEdgeOf } from '@paperhinge/geometry/pattern';
 import { describe, expect, test } from 'vitest';
 import { foundRun } from './found.js';
 

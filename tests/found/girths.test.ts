@@ -1,4 +1,4 @@
-import { girthsAtLevels } from '@paperhinge/geometry';
+import { girthsAtLevels } from '@paperhinge/geometry/measure';
 import { expect, test } from 'vitest';
 import { foundRun } from './found.js';
 

@@ -1,4 +1,4 @@
-import { listed, nearestName, quoted, suggestion } from '@paperhinge/geometry';
+import { listed, nearestName, quoted, suggestion } from '@paperhinge/geometry/sayings';
 import { expect, test } from 'vitest';
 
 const edges = ['neck', 'shoulder', 'armhole', 'side-upper', 'side-lower', 'hem', 'centre-front'];

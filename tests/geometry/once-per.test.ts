@@ -1,4 +1,5 @@
-import { cuttingLine, edgePath, pieceNamed, walkSeam, withPiece } from '@paperhinge/geometry';
+import { cuttingLine, edgePath, pieceNamed, walkSeam } from '@paperhinge/geometry';
+import { withPiece } from '@paperhinge/geometry/pattern';
 import { describe, expect, test } from 'vitest';
 import { oncePer, oncePerAll } from '../../packages/geometry/src/once-per.js';
 import { shiftPattern } from '../support/shift.js';

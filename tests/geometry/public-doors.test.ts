@@ -1,9 +1,10 @@
 import { readdirSync } from 'node:fs';
 import * as model from '@paperhinge/geometry';
-import { at, identity, PatternError, pathOf, polyline, type Segment } from '@paperhinge/geometry';
+import { at, PatternError, pathOf, polyline, type Segment } from '@paperhinge/geometry';
 import * as curves from '@paperhinge/geometry/curves';
 import * as cuttingLines from '@paperhinge/geometry/cutting-line';
 import * as paths from '@paperhinge/geometry/paths';
+import { identity } from '@paperhinge/geometry/plane';
 import * as regions from '@paperhinge/geometry/regions';
 import { describe, expect, test } from 'vitest';
 import { deepFinite, hostile, replacedNumbers } from '../support/hostile-values.js';

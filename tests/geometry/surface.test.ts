@@ -1,25 +1,72 @@
 import { readFileSync } from 'node:fs';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 
-const folder = new URL('../../packages/geometry/', import.meta.url);
-const { exports } = JSON.parse(readFileSync(new URL('package.json', folder), 'utf8')) as {
-  readonly exports: Readonly<Record<string, { readonly default: string }>>;
-};
-const doors = Object.entries(exports).map(([door, { default: built }]) => {
-  const file = new URL(built.replace('./dist/', 'src/').replace(/\.js$/, '.ts'), folder);
-  const text = readFileSync(file, 'utf8');
-  const listed = [...text.matchAll(/export (?:type )?\{([^}]*)\} from/g)].flatMap(match =>
-    match[1]!.split(','),
-  );
-  const spaces = [...text.matchAll(/export \* as (\w+) from/g)].map(match => match[1]!);
-  const names = [...listed.map(name => name.trim()), ...spaces].filter(name => name !== '');
-  return { door, file, names };
+const packages = ['geometry', 'alter', 'print', 'sheet'] as const;
+
+/** A door of a package, the names it lists and where each is declared. */
+interface Door {
+  readonly door: string;
+  readonly file: URL;
+  readonly names: readonly (readonly [name: string, module: string])[];
+}
+
+function doorsOf(short: string): readonly Door[] {
+  const folder = new URL(`../../packages/${short}/`, import.meta.url);
+  const { exports } = JSON.parse(readFileSync(new URL('package.json', folder), 'utf8')) as {
+    readonly exports: Readonly<Record<string, { readonly default: string } | string>>;
+  };
+  return Object.entries(exports).flatMap(([door, target]): readonly Door[] => {
+    if (typeof target === 'string') return [];
+    const file = new URL(target.default.replace('./dist/', 'src/').replace(/\.js$/, '.ts'), folder);
+    const text = readFileSync(file, 'utf8');
+    const lists = [...text.matchAll(/export (?:type )?\{([^}]*)\} from '([^']+)'/g)].flatMap(
+      ([, names, module]) =>
+        names!.split(',').map(name => [named(name), new URL(module!, file).pathname] as const),
+    );
+    const spaces = [...text.matchAll(/export \* as (\w+) from '([^']+)'/g)].map(
+      ([, name, module]) => [name!, new URL(module!, file).pathname] as const,
+    );
+    return [
+      { door: short + door.slice(1), file, names: [...lists, ...spaces].filter(([name]) => name !== '') },
+    ];
+  });
+}
+
+/** The public name of an item such as `type a as b`. */
+const named = (item: string): string =>
+  item
+    .trim()
+    .replace(/^type /, '')
+    .split(' as ')
+    .at(-1)!;
+
+describe('the surface of geometry', () => {
+  const doors = doorsOf('geometry');
+
+  test('has doors that lead somewhere, each name listed', async () => {
+    for (const { file, names } of doors) {
+      const module = (await import(file.pathname)) as object;
+      expect(names.length).toBeGreaterThan(0);
+      for (const name of Object.keys(module)) expect(names.map(([n]) => n)).toContain(name);
+    }
+  });
+
+  test('has at most 90 names at its root', () => {
+    expect(doors.find(({ door }) => door === 'geometry')!.names.length).toBeLessThanOrEqual(90);
+  });
+
+  test('has every name at one door', () => {
+    const all = doors.flatMap(({ door, names }) => names.map(([name]) => [name, door] as const));
+    expect(all.filter(([name], i) => all.findIndex(([n]) => n === name) !== i)).toEqual([]);
+  });
 });
 
-test('every door of the package leads somewhere', async () => {
-  for (const { file, names } of doors) {
-    const module = (await import(file.pathname)) as object;
-    expect(names.length).toBeGreaterThan(0);
-    for (const name of Object.keys(module)) expect(names).toContain(name);
-  }
+test('no name is public in two packages with two meanings', () => {
+  const all = packages.flatMap(short =>
+    doorsOf(short).flatMap(({ names }) => names.map(([name, module]) => ({ name, short, module }))),
+  );
+  const twice = all.filter(({ name, short }) =>
+    all.some(other => other.name === name && other.short !== short),
+  );
+  expect(twice.map(({ name, short }) => `${name} of ${short}`)).toEqual([]);
 });

@@ -1,15 +1,15 @@
+import { at } from '@paperhinge/geometry';
 import {
-  at,
   boundsOf,
   type Cubic,
-  distance,
   intersectSegments,
   nearestOnSegment,
   pointAt,
   segmentLength,
   selfCrossing,
-  signedArea,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/curves';
+import { distance } from '@paperhinge/geometry/plane';
+import { signedArea } from '@paperhinge/geometry/regions';
 import { Bezier } from 'bezier-js';
 import fc from 'fast-check';
 import paperCore from 'paper/dist/paper-core.js';

@@ -1,4 +1,4 @@
-import type { Cubic } from '@paperhinge/geometry';
+import type { Cubic } from '@paperhinge/geometry/curves';
 
 /**
  * Length of a cubic between two parameters, by a quadrature that shares nothing with the library: composite Simpson's

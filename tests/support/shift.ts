@@ -1,9 +1,6 @@
 import {
-  add,
-  apply,
   at,
   type CornerRule,
-  type Cubic,
   type Edge,
   type EdgeKind,
   line,
@@ -12,12 +9,10 @@ import {
   type Point,
   pathLength,
   pathOf,
-  rotation,
   type Segment,
-  scale,
-  subtract,
-  unit,
 } from '@paperhinge/geometry';
+import type { Cubic } from '@paperhinge/geometry/curves';
+import { add, apply, rotation, scale, subtract, unit } from '@paperhinge/geometry/plane';
 
 /** What may be varied of the shift; all lengths in mm. The defaults are the cellist's woven shift of the demo. */
 export interface ShiftMeasures {

@@ -1,4 +1,5 @@
-import { at, type Cubic, type Point } from '@paperhinge/geometry';
+import { at, type Point } from '@paperhinge/geometry';
+import type { Cubic } from '@paperhinge/geometry/curves';
 import fc from 'fast-check';
 
 /** To a millionth of a millimetre, as files give them. */

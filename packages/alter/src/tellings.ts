@@ -1,4 +1,4 @@
-import { sayingsOf } from '@paperhinge/geometry';
+import { sayingsOf } from '@paperhinge/geometry/sayings';
 import type { BecameTellings } from './became/tellings.js';
 import type { DeriveSentences, DeriveTellings } from './derive/tellings.js';
 import type { EditTellings } from './edit/tellings.js';

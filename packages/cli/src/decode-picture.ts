@@ -1,4 +1,5 @@
-import { PatternError, type Picture } from '@paperhinge/geometry';
+import { PatternError } from '@paperhinge/geometry';
+import type { Picture } from '@paperhinge/geometry/trace';
 import { orientationOf, upright } from './exif-orientation.js';
 import { readInput } from './read-input.js';
 

@@ -1,4 +1,4 @@
-import type { Picture } from '@paperhinge/geometry';
+import type { Picture } from '@paperhinge/geometry/trace';
 
 /**
  * How a JPEG's dots are to be turned to stand as the camera was held: 1 to 8, as the Exif standard (JEITA CP-3451,

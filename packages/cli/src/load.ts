@@ -1,5 +1,6 @@
 import { dirname, isAbsolute, join } from 'node:path';
-import { type Finding, locating, type Pattern, readPattern, type Where } from '@paperhinge/geometry';
+import { type Finding, type Pattern, readPattern, type Where } from '@paperhinge/geometry';
+import { locating } from '@paperhinge/geometry/sayings';
 import type { Sheet } from '@paperhinge/sheet';
 import { commandRefusal, refuseSheet } from '@paperhinge/sheet/words';
 import { kindOfFile } from './kind-of-file.js';

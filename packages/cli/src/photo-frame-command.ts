@@ -1,5 +1,6 @@
 import { basename, dirname, join } from 'node:path';
-import { type FramePaper, framePapers, PatternError, sheetsInFrame } from '@paperhinge/geometry';
+import { PatternError } from '@paperhinge/geometry';
+import { type FramePaper, framePapers, sheetsInFrame } from '@paperhinge/geometry/trace';
 import { photoFrame } from '@paperhinge/print';
 import { done } from './exit-codes.js';
 import { fonts } from './fonts.js';

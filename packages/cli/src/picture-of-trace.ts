@@ -1,4 +1,6 @@
-import { type PhotoTrace, type Point, pathLength, pathStart, pointAlong } from '@paperhinge/geometry';
+import { type Point, pathLength } from '@paperhinge/geometry';
+import { pathStart, pointAlong } from '@paperhinge/geometry/paths';
+import type { PhotoTrace } from '@paperhinge/geometry/trace';
 
 /** Colours of what was taken: the edges in turn, so that neighbours differ, and the corners. */
 const edgeColours = [

@@ -1,4 +1,6 @@
-import { hemSweep, type PatternMeasures, type ToldFinding, tolerances } from '@paperhinge/geometry';
+import type { PatternMeasures, ToldFinding } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { hemSweep } from '@paperhinge/geometry/measure';
 import type { Job } from '@paperhinge/sheet';
 import { commandSaying, type Words } from '@paperhinge/sheet/words';
 import { aligned } from './columns.js';

@@ -1,18 +1,14 @@
 import { basename, dirname, extname, join } from 'node:path';
+import { PatternError, parseLength, pathLength, writePattern } from '@paperhinge/geometry';
+import { boundsOfPath, joined } from '@paperhinge/geometry/paths';
+import { signedArea } from '@paperhinge/geometry/regions';
 import {
-  boundsOfPath,
   checkedSquare,
-  joined,
-  PatternError,
   type PhotoTrace,
   type PrintedStretch,
-  parseLength,
-  pathLength,
   patternOfTrace,
-  signedArea,
   tracePhotos,
-  writePattern,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/trace';
 import { loadPicture } from './decode-picture.js';
 import { codeFor } from './exit-codes.js';
 import type { Io } from './io.js';

@@ -33,7 +33,7 @@ export { photoFrame } from './photo-frame/photo-frame.js';
 export type { ArrangeOptions } from './place/arrange.js';
 export { arrange } from './place/arrange.js';
 export type { Arrangement, Placing, Shape } from './place/arrangement.js';
-export type { Cell, Field } from './place/field.js';
+export type { Cell, PageField } from './place/field.js';
 export type { Turning } from './place/turning.js';
 export { turnings } from './place/turning.js';
 export type { Printed, PrintOptions } from './print-pattern.js';

@@ -1,4 +1,4 @@
-import { sayingsOf } from '@paperhinge/geometry';
+import { sayingsOf } from '@paperhinge/geometry/sayings';
 
 /** What is told of pages and what stands on them. */
 export type PrintTellings = Record<never, never>;

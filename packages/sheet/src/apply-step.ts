@@ -1,5 +1,6 @@
 import { type AnyVerb, type Became, perform } from '@paperhinge/alter';
-import { type Finding, oncePerAll, type Saying, validatePattern } from '@paperhinge/geometry';
+import { type Finding, type Saying, validatePattern } from '@paperhinge/geometry';
+import { oncePerAll } from '@paperhinge/geometry/internal';
 import { caused } from './caused.js';
 import { madeForAfter } from './made-for.js';
 import type { Step } from './sheet.js';

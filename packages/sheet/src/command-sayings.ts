@@ -1,4 +1,5 @@
-import { type NoFacts, type PatternError, type Saying, sayingsOf, type Where } from '@paperhinge/geometry';
+import type { PatternError, Saying, Where } from '@paperhinge/geometry';
+import { type NoFacts, sayingsOf } from '@paperhinge/geometry/sayings';
 import type { FileKind } from './tellings.js';
 
 /** What a file given to the command is to be. */

@@ -1,4 +1,5 @@
-import { type Edge, edgeNames, type Pattern, type Piece, type Where, withPiece } from '@paperhinge/geometry';
+import { type Edge, edgeNames, type Pattern, type Piece, type Where } from '@paperhinge/geometry';
+import { withPiece } from '@paperhinge/geometry/pattern';
 import { refusal as patternRefusal } from './pattern-refusal.js';
 import type { EdgeFacts, PieceFacts } from './piece-fields.js';
 import type { Sheet } from './sheet.js';

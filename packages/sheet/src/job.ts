@@ -1,5 +1,6 @@
 import { type AnyVerb, cautionsFor } from '@paperhinge/alter';
-import { type Finding, locating, type Pattern, PatternError, type ToldFinding } from '@paperhinge/geometry';
+import { type Finding, type Pattern, PatternError, type ToldFinding } from '@paperhinge/geometry';
+import { locating } from '@paperhinge/geometry/sayings';
 import { type PagesJson, type PrintOptions, printPattern, reportHtml } from '@paperhinge/print';
 import { pageOptions, paperWord } from './page-options.js';
 import type { RecordJson } from './record.js';

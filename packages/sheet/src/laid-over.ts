@@ -1,13 +1,6 @@
-import {
-  edgeNames,
-  edgePath,
-  type Fabric,
-  type Pattern,
-  pathLength,
-  pieceNamed,
-  tolerances,
-  withPiece,
-} from '@paperhinge/geometry';
+import { edgeNames, edgePath, type Fabric, type Pattern, pathLength, pieceNamed } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { withPiece } from '@paperhinge/geometry/pattern';
 import { factsFor, withFacts } from './facts-over.js';
 import { refuse } from './faults.js';
 import { refusal as patternRefusal } from './pattern-refusal.js';

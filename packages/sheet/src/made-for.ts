@@ -1,17 +1,17 @@
 import { hasEdge } from '@paperhinge/alter';
 import {
-  distance,
   type EdgeRef,
   edgeNames,
   edgePath,
   type Finding,
-  lengthInGarment,
   type Pattern,
   pathLength,
   pieceNamed,
-  pointAlong,
-  tolerances,
 } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { lengthInGarment } from '@paperhinge/geometry/measure';
+import { pointAlong } from '@paperhinge/geometry/paths';
+import { distance } from '@paperhinge/geometry/plane';
 import { finding } from './tellings.js';
 
 /**

@@ -1,13 +1,6 @@
 import type { AnyVerb } from '@paperhinge/alter';
-import {
-  dartsOf,
-  edgeNames,
-  type Pattern,
-  type PatternError,
-  type Piece,
-  pleatsOf,
-  type Where,
-} from '@paperhinge/geometry';
+import { edgeNames, type Pattern, type PatternError, type Piece, type Where } from '@paperhinge/geometry';
+import { dartsOf, pleatsOf } from '@paperhinge/geometry/pattern';
 import { refusal as patternRefusal } from './pattern-refusal.js';
 import { type Reference, type ReferenceKind, referencesOf } from './references.js';
 import type { Step, StepPlaces } from './sheet.js';

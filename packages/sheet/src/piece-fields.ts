@@ -1,12 +1,5 @@
-import {
-  type Cutting,
-  type EdgeKind,
-  type EdgeRole,
-  edgeRoles,
-  type Finish,
-  type PieceRole,
-  pieceRoles,
-} from '@paperhinge/geometry';
+import type { Cutting, EdgeKind, EdgeRole, Finish, PieceRole } from '@paperhinge/geometry';
+import { edgeRoles, pieceRoles } from '@paperhinge/geometry/pattern';
 import type { Tree } from './document.js';
 import type { Kind } from './fields/kind.js';
 import { byForm, mapping, named, oneOrMore, optional, turnedInto } from './fields/shapes.js';

@@ -1,5 +1,6 @@
 import { type AnyVerb, type Field, type FieldKind, type Fields, inSheet } from '@paperhinge/alter';
-import type { EdgePosition, EdgeRef } from '@paperhinge/geometry';
+import type { EdgeRef } from '@paperhinge/geometry';
+import type { EdgePosition } from '@paperhinge/geometry/pattern';
 import type { Parameters } from './fields/of-verb.js';
 
 /** A name that a step uses and that the pattern must have at that step. */

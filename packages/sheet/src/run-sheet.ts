@@ -11,12 +11,12 @@ import {
   checkPattern,
   type Finding,
   levelGirths,
-  locating,
   measurePattern,
   type Pattern,
   readPattern,
   writePattern,
 } from '@paperhinge/geometry';
+import { locating } from '@paperhinge/geometry/sayings';
 import type { StepDone } from './apply-step.js';
 import { told } from './caused.js';
 import { refuse } from './faults.js';

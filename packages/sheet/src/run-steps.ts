@@ -1,5 +1,6 @@
 import { type AnyVerb, verbs as allVerbs } from '@paperhinge/alter';
-import { locating, type Pattern, type PatternError, type Where } from '@paperhinge/geometry';
+import type { Pattern, PatternError, Where } from '@paperhinge/geometry';
+import { locating } from '@paperhinge/geometry/sayings';
 import { applyStep, type StepDone } from './apply-step.js';
 import { refuse } from './faults.js';
 import { namesAfter, namesIn, unknownNames } from './names.js';

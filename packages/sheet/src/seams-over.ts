@@ -1,13 +1,5 @@
-import {
-  type Fastening,
-  type Finding,
-  type Pattern,
-  PatternError,
-  type Seam,
-  type ToldRun,
-  toldRun,
-  toldSeams,
-} from '@paperhinge/geometry';
+import { type Fastening, type Finding, type Pattern, PatternError, type Seam } from '@paperhinge/geometry';
+import { type ToldRun, toldRun, toldSeams } from '@paperhinge/geometry/svg';
 import type { SheetFastening, SheetSeam } from './seam-fields.js';
 import type { Sheet } from './sheet.js';
 

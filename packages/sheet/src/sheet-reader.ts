@@ -1,5 +1,6 @@
 import type { AnyVerb } from '@paperhinge/alter';
-import { nearestName, type PatternError, type Where } from '@paperhinge/geometry';
+import type { PatternError, Where } from '@paperhinge/geometry';
+import { nearestName } from '@paperhinge/geometry/sayings';
 import { type Entry, type Place, placesIn, readDocument, type Tree } from './document.js';
 import { refuse } from './faults.js';
 import type { Kind, Reading } from './fields/kind.js';

@@ -1,5 +1,6 @@
 import type { Wearer } from '@paperhinge/alter';
-import type { DrawingScale, EdgeRef, Fabric, LengthUnit, SheetPieces } from '@paperhinge/geometry';
+import type { DrawingScale, EdgeRef, Fabric, LengthUnit } from '@paperhinge/geometry';
+import type { SheetPieces } from '@paperhinge/geometry/svg';
 import type { Place } from './document.js';
 import type { Parameters } from './fields/of-verb.js';
 import type { PieceFacts } from './piece-fields.js';

@@ -1,5 +1,4 @@
-import type { DrawingScale, LevelShare } from '@paperhinge/geometry';
-import { PatternError, parseLength } from '@paperhinge/geometry';
+import { type DrawingScale, type LevelShare, PatternError, parseLength } from '@paperhinge/geometry';
 import type { Tree } from './document.js';
 import { type Kind, tell } from './fields/kind.js';
 import { byForm, mapping, named, needed, optional, pairOf, turnedInto } from './fields/shapes.js';

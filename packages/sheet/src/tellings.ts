@@ -1,4 +1,5 @@
-import { type EdgeRef, type LengthUnit, type NoFacts, sayingsOf } from '@paperhinge/geometry';
+import type { EdgeRef, LengthUnit } from '@paperhinge/geometry';
+import { type NoFacts, sayingsOf } from '@paperhinge/geometry/sayings';
 import type { CommandTellings } from './command-sayings.js';
 
 /** What a fault of a sheet speaks of: a field, or an item of its list, else the verb, else the sheet. */

@@ -11,7 +11,6 @@ import {
   unfold,
 } from '@paperhinge/alter';
 import {
-  distance,
   edgeNames,
   edgePath,
   type Pattern,
@@ -19,8 +18,9 @@ import {
   type Piece,
   pathLength,
   pieceNamed,
-  pointAlong,
 } from '@paperhinge/geometry';
+import { pointAlong } from '@paperhinge/geometry/paths';
+import { distance } from '@paperhinge/geometry/plane';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';

@@ -8,8 +8,8 @@ import {
   type Piece,
   pathLength,
   pieceNamed,
-  withPiece,
 } from '@paperhinge/geometry';
+import { withPiece } from '@paperhinge/geometry/pattern';
 import { describe, expect, test } from 'vitest';
 import { toldFinding } from '../../support/told.js';
 import { block, depth, edge, patternOf } from '../hinge/pieces.js';

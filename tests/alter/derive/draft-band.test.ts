@@ -1,7 +1,6 @@
 import { draftBand, recutNeckline, setAllowance, unfold } from '@paperhinge/alter';
 import {
   at,
-  boundsOfPath,
   cuttingLine,
   definePattern,
   definePiece,
@@ -13,12 +12,13 @@ import {
   pieceNamed,
   polyline,
   readPattern,
-  signedArea,
   validatePattern,
   walkSeam,
   walkSeams,
   writePattern,
 } from '@paperhinge/geometry';
+import { boundsOfPath } from '@paperhinge/geometry/paths';
+import { signedArea } from '@paperhinge/geometry/regions';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';

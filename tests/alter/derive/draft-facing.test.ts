@@ -1,31 +1,25 @@
 import { draftFacing, draftStay, recutNeckline, unfold } from '@paperhinge/alter';
 import {
   at,
-  boundsOfPath,
   cuttingLine,
   definePattern,
   definePiece,
   edgeNamed,
   edgeNames,
-  edgeParts,
   edgePath,
-  foldEdgeOf,
-  nearestOnPath,
-  outlinePath,
   type Pattern,
   type Piece,
-  pathEnd,
   pathLength,
   pathOf,
-  pathStart,
   pieceNamed,
-  pointAlong,
   polyline,
-  signedArea,
   validatePattern,
   walkSeam,
   walkSeams,
 } from '@paperhinge/geometry';
+import { boundsOfPath, nearestOnPath, pathEnd, pathStart, pointAlong } from '@paperhinge/geometry/paths';
+import { edgeParts, foldEdgeOf, outlinePath } from '@paperhinge/geometry/pattern';
+import { signedArea } from '@paperhinge/geometry/regions';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
 import { refusalOf, toldDid } from '../../support/told.js';

@@ -1,17 +1,15 @@
 import { draftBinding, draftStrip } from '@paperhinge/alter';
 import {
-  boundsOfPath,
   cuttingLine,
   edgeNamed,
   edgePath,
   type Pattern,
-  pathEnd,
   pathLength,
-  pathStart,
   pieceNamed,
   validatePattern,
   walkSeam,
 } from '@paperhinge/geometry';
+import { boundsOfPath, pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
 import { refusalOf, toldDid, toldFinding } from '../../support/told.js';

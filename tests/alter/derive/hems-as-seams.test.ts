@@ -1,5 +1,6 @@
 import { draftBand, draftBinding, draftFacing, draftStay, draftStrip } from '@paperhinge/alter';
-import { edgeNamed, type Pattern, pieceNamed, withPiece } from '@paperhinge/geometry';
+import { edgeNamed, type Pattern, pieceNamed } from '@paperhinge/geometry';
+import { withPiece } from '@paperhinge/geometry/pattern';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
 import { toldFinding } from '../../support/told.js';

@@ -1,23 +1,21 @@
 import { draftFacing, recutNeckline } from '@paperhinge/alter';
 import {
   at,
-  copiesInGarment,
   definePattern,
   definePiece,
   edgeNamed,
   edgeNames,
   edgePath,
-  foldEdgeOf,
-  outlinePath,
   type Pattern,
   type Piece,
   pathLength,
   pieceNamed,
   polyline,
-  signedArea,
   validatePattern,
   walkSeam,
 } from '@paperhinge/geometry';
+import { copiesInGarment, foldEdgeOf, outlinePath } from '@paperhinge/geometry/pattern';
+import { signedArea } from '@paperhinge/geometry/regions';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';

@@ -1,5 +1,7 @@
 import { closeDart, moveDart, type Spread, spread } from '@paperhinge/alter';
-import { outlinePath, type Pattern, PatternError, selfCrossings } from '@paperhinge/geometry';
+import { type Pattern, PatternError } from '@paperhinge/geometry';
+import { outlinePath } from '@paperhinge/geometry/pattern';
+import { selfCrossings } from '@paperhinge/geometry/regions';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { told } from '../../support/told.js';

@@ -1,21 +1,9 @@
 import { type Cut, cutApart, holdingSection, sectionAt, swing } from '@paperhinge/alter';
-import {
-  type Affine,
-  at,
-  dartsOf,
-  distance,
-  edgePath,
-  identity,
-  line,
-  type Piece,
-  type Point,
-  pathEnd,
-  pathOf,
-  pathStart,
-  rotation,
-  signedArea,
-  translation,
-} from '@paperhinge/geometry';
+import { at, edgePath, line, type Piece, type Point, pathOf } from '@paperhinge/geometry';
+import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { dartsOf } from '@paperhinge/geometry/pattern';
+import { type Affine, distance, identity, rotation, translation } from '@paperhinge/geometry/plane';
+import { signedArea } from '@paperhinge/geometry/regions';
 import { describe, expect, test } from 'vitest';
 import {
   angleOf,

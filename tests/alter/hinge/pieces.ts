@@ -1,35 +1,27 @@
 import {
-  add,
   at,
-  type Cubic,
   type Dart,
-  dartsOf,
   type Edge,
   type EdgeKind,
   edgeNames,
   edgePath,
   line,
   type OutlinePart,
-  outlinePath,
   type Path,
   type Pattern,
   PatternError,
   type Piece,
   type Point,
-  pathEnd,
   pathLength,
   pathOf,
-  pathStart,
-  pathsOfPart,
   pieceNamed,
-  reversedPath,
   type Segment,
-  scale,
-  signedArea,
-  subtract,
-  transformedPath,
-  unit,
 } from '@paperhinge/geometry';
+import type { Cubic } from '@paperhinge/geometry/curves';
+import { pathEnd, pathStart, reversedPath, transformedPath } from '@paperhinge/geometry/paths';
+import { dartsOf, outlinePath, pathsOfPart } from '@paperhinge/geometry/pattern';
+import { add, scale, subtract, unit } from '@paperhinge/geometry/plane';
+import { signedArea } from '@paperhinge/geometry/regions';
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import { told } from '../../support/told.js';

@@ -1,18 +1,8 @@
 import { cutApart, follow, spread, unfold } from '@paperhinge/alter';
-import {
-  at,
-  distance,
-  edgePath,
-  line,
-  type Piece,
-  type Pleat,
-  pathEnd,
-  pathLength,
-  pathOf,
-  pathStart,
-  pleatsOf,
-  pointAlong,
-} from '@paperhinge/geometry';
+import { at, edgePath, line, type Piece, type Pleat, pathLength, pathOf } from '@paperhinge/geometry';
+import { pathEnd, pathStart, pointAlong } from '@paperhinge/geometry/paths';
+import { pleatsOf } from '@paperhinge/geometry/pattern';
+import { distance } from '@paperhinge/geometry/plane';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { edge, expectClosed, lengthOf, only, patternOf, pieceOf, refusal } from './pieces.js';

@@ -1,21 +1,9 @@
 import { closeDart, moveDart, type Spread, spread, unfold } from '@paperhinge/alter';
-import {
-  type Affine,
-  apply,
-  dartsOf,
-  distance,
-  edgePath,
-  outlinePath,
-  type Pattern,
-  PatternError,
-  type Piece,
-  pathEnd,
-  pathStart,
-  pointAlong,
-  rotation,
-  selfCrossings,
-  transformedPath,
-} from '@paperhinge/geometry';
+import { edgePath, type Pattern, PatternError, type Piece } from '@paperhinge/geometry';
+import { pathEnd, pathStart, pointAlong, transformedPath } from '@paperhinge/geometry/paths';
+import { dartsOf, outlinePath } from '@paperhinge/geometry/pattern';
+import { type Affine, apply, distance, rotation } from '@paperhinge/geometry/plane';
+import { selfCrossings } from '@paperhinge/geometry/regions';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {

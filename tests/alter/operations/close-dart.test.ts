@@ -1,17 +1,7 @@
 import { closeDart } from '@paperhinge/alter';
-import {
-  at,
-  dartsOf,
-  edgeNames,
-  edgePath,
-  line,
-  type Piece,
-  pathEnd,
-  pathOf,
-  pathStart,
-  pointAlong,
-  walkSeams,
-} from '@paperhinge/geometry';
+import { at, edgeNames, edgePath, line, type Piece, pathOf, walkSeams } from '@paperhinge/geometry';
+import { pathEnd, pathStart, pointAlong } from '@paperhinge/geometry/paths';
+import { dartsOf } from '@paperhinge/geometry/pattern';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
 import { refusalOf, toldDid } from '../../support/told.js';

@@ -1,19 +1,8 @@
 import { moveDart } from '@paperhinge/alter';
-import {
-  add,
-  at,
-  type Dart,
-  dartsOf,
-  distance,
-  line,
-  type Piece,
-  pathEnd,
-  pathStart,
-  pathsOfPart,
-  scale,
-  subtract,
-  unit,
-} from '@paperhinge/geometry';
+import { at, type Dart, line, type Piece } from '@paperhinge/geometry';
+import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { dartsOf, pathsOfPart } from '@paperhinge/geometry/pattern';
+import { add, distance, scale, subtract, unit } from '@paperhinge/geometry/plane';
 import { describe, expect, test } from 'vitest';
 import { toldDid } from '../../support/told.js';
 import {

@@ -3,32 +3,32 @@ import {
   at,
   definePattern,
   definePiece,
-  distance,
   edgeNamed,
   edgeNames,
   edgePath,
-  mirror,
-  nearestOnPath,
-  outlinePath,
   type Pattern,
   type Piece,
   type Point,
-  partsOfEdge,
-  pathEnd,
   pathLength,
   pathOf,
-  pathStart,
   pieceNamed,
-  pointAlong,
   polyline,
   readPattern,
-  reversedPath,
-  signedArea,
-  transformedPath,
   validatePattern,
   walkSeam,
   writePattern,
 } from '@paperhinge/geometry';
+import {
+  nearestOnPath,
+  pathEnd,
+  pathStart,
+  pointAlong,
+  reversedPath,
+  transformedPath,
+} from '@paperhinge/geometry/paths';
+import { outlinePath, partsOfEdge } from '@paperhinge/geometry/pattern';
+import { distance, mirror } from '@paperhinge/geometry/plane';
+import { signedArea } from '@paperhinge/geometry/regions';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
 import { refusalOf as refusal, toldDid, toldFinding } from '../../support/told.js';

@@ -10,23 +10,17 @@ import {
   trueEdges,
 } from '@paperhinge/alter';
 import {
-  type Affine,
-  apply,
-  compose,
   edgeNames,
   edgePath,
-  mirror,
   type OutlinePart,
-  outlinePath,
   type Pattern,
   type Piece,
   pathLength,
-  reversedPath,
-  rotation,
-  signedArea,
-  transformedPath,
-  translation,
 } from '@paperhinge/geometry';
+import { reversedPath, transformedPath } from '@paperhinge/geometry/paths';
+import { outlinePath } from '@paperhinge/geometry/pattern';
+import { type Affine, apply, compose, mirror, rotation, translation } from '@paperhinge/geometry/plane';
+import { signedArea } from '@paperhinge/geometry/regions';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';

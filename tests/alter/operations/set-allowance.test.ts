@@ -1,5 +1,6 @@
 import { setAllowance } from '@paperhinge/alter';
-import { edgeParts, measurePattern, type Pattern } from '@paperhinge/geometry';
+import { measurePattern, type Pattern } from '@paperhinge/geometry';
+import { edgeParts } from '@paperhinge/geometry/pattern';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
 import { refusalOf, toldDid } from '../../support/told.js';

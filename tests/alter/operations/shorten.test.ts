@@ -1,28 +1,25 @@
 import { lengthen, shorten } from '@paperhinge/alter';
 import {
   at,
-  dartsOf,
   definePattern,
   definePiece,
   edgePath,
   line,
-  outlinePath,
   type Pattern,
   type Piece,
   type Point,
-  pathEnd,
   pathLength,
   pathOf,
-  pathStart,
   pieceNamed,
   polyline,
-  rotation,
-  segmentLength,
-  signedArea,
-  transformedPath,
   validatePattern,
   walkSeams,
 } from '@paperhinge/geometry';
+import { segmentLength } from '@paperhinge/geometry/curves';
+import { pathEnd, pathStart, transformedPath } from '@paperhinge/geometry/paths';
+import { dartsOf, outlinePath } from '@paperhinge/geometry/pattern';
+import { rotation } from '@paperhinge/geometry/plane';
+import { signedArea } from '@paperhinge/geometry/regions';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';

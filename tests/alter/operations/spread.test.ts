@@ -1,5 +1,6 @@
 import { type Spread, spread } from '@paperhinge/alter';
-import { at, edgePath, line, type Piece, pathEnd, pathOf, pathStart } from '@paperhinge/geometry';
+import { at, edgePath, line, type Piece, pathOf } from '@paperhinge/geometry';
+import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { describe, expect, test } from 'vitest';
 import { toldDid } from '../../support/told.js';
 import {

@@ -4,18 +4,15 @@ import {
   definePattern,
   definePiece,
   edgePath,
-  nearestOnPath,
   type Pattern,
   type Piece,
-  pathEnd,
   pathLength,
-  pathStart,
   pieceNamed,
-  pointAlong,
   polyline,
   validatePattern,
   walkSeam,
 } from '@paperhinge/geometry';
+import { nearestOnPath, pathEnd, pathStart, pointAlong } from '@paperhinge/geometry/paths';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';

@@ -1,29 +1,29 @@
 import { closeDart, shorten, spread, trueEdges } from '@paperhinge/alter';
 import {
-  angleBetween,
   at,
   checkPattern,
   definePattern,
   definePiece,
-  distance,
   edgePath,
-  edgeTruing,
-  endTangent,
-  joinedLinesOf,
-  nearestOnPath,
   type Path,
   type Pattern,
   type Piece,
-  pathEnd,
   pathLength,
   pathOf,
-  pathStart,
   pieceNamed,
-  pointAlong,
   polyline,
-  startTangent,
   validatePattern,
 } from '@paperhinge/geometry';
+import { edgeTruing, joinedLinesOf } from '@paperhinge/geometry/measure';
+import {
+  endTangent,
+  nearestOnPath,
+  pathEnd,
+  pathStart,
+  pointAlong,
+  startTangent,
+} from '@paperhinge/geometry/paths';
+import { angleBetween, distance } from '@paperhinge/geometry/plane';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
 import { toldDid, toldFinding } from '../../support/told.js';

@@ -1,28 +1,21 @@
 import { closeDart, unfold } from '@paperhinge/alter';
 import {
   at,
-  boundsOfPath,
-  copiesInGarment,
-  dartsOf,
   type EdgeRun,
   edgeNames,
-  edgeParts,
   edgePath,
   levelGirths,
   line,
-  outlinePath,
   type Path,
   type Pattern,
   type Piece,
-  pathEnd,
   pathOf,
-  pathStart,
   pieceNamed,
-  pointAlong,
-  transformedPath,
-  translation,
   walkSeams,
 } from '@paperhinge/geometry';
+import { boundsOfPath, pathEnd, pathStart, pointAlong, transformedPath } from '@paperhinge/geometry/paths';
+import { copiesInGarment, dartsOf, edgeParts, outlinePath } from '@paperhinge/geometry/pattern';
+import { translation } from '@paperhinge/geometry/plane';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
 import {

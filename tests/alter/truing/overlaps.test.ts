@@ -3,14 +3,14 @@ import {
   at,
   definePattern,
   definePiece,
-  edgeTruing,
   line,
   type Piece,
   type Point,
   pathOf,
-  pointAt,
   polyline,
 } from '@paperhinge/geometry';
+import { pointAt } from '@paperhinge/geometry/curves';
+import { edgeTruing } from '@paperhinge/geometry/measure';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 

@@ -1,5 +1,6 @@
 import { field, inWords, perform, verbOf } from '@paperhinge/alter';
-import { pieceNamed, withPiece } from '@paperhinge/geometry';
+import { pieceNamed } from '@paperhinge/geometry';
+import { withPiece } from '@paperhinge/geometry/pattern';
 import { expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
 import { refusalOf, toldDid } from '../../support/told.js';

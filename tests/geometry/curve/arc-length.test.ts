@@ -1,13 +1,12 @@
+import { at, line } from '@paperhinge/geometry';
 import {
-  at,
   type Cubic,
   lengthBetween,
-  line,
   parameterAtLength,
   pointAt,
   quadratic,
   segmentLength,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/curves';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { referenceLength } from '../../support/reference-length.js';

@@ -1,18 +1,15 @@
+import { at, line, type Segment } from '@paperhinge/geometry';
 import {
-  at,
   between,
   type Cubic,
-  distance,
   intersectSegments,
-  line,
   offsetSegment,
   pointAt,
   reversed,
-  rotation,
-  type Segment,
   selfCrossing,
   transformed,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/curves';
+import { distance, rotation } from '@paperhinge/geometry/plane';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { anyCubic, garmentCubic } from '../../support/ugly-curves.js';

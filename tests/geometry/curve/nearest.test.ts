@@ -1,13 +1,6 @@
-import {
-  at,
-  boundsOf,
-  type Cubic,
-  distance,
-  line,
-  nearestOnSegment,
-  pointAt,
-  quadratic,
-} from '@paperhinge/geometry';
+import { at, line } from '@paperhinge/geometry';
+import { boundsOf, type Cubic, nearestOnSegment, pointAt, quadratic } from '@paperhinge/geometry/curves';
+import { distance } from '@paperhinge/geometry/plane';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { anyCubic, anyPoint } from '../../support/ugly-curves.js';

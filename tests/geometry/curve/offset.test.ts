@@ -1,26 +1,19 @@
+import { at, line, type Point, pathOf, type Segment } from '@paperhinge/geometry';
 import {
-  add,
-  at,
   type Cubic,
   derivativeAt,
-  distance,
   endOf,
-  leftOf,
-  line,
   nearestOnSegment,
-  offsetPath,
   offsetSegment,
-  type Point,
-  pathOf,
   pointAt,
-  type Segment,
-  scale,
   segmentLength,
-  signedArea,
   startOf,
   tangentAt,
-  tolerances,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/curves';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { offsetPath } from '@paperhinge/geometry/paths';
+import { add, distance, leftOf, scale } from '@paperhinge/geometry/plane';
+import { signedArea } from '@paperhinge/geometry/regions';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { refusalOf } from '../../support/told.js';

@@ -1,4 +1,5 @@
-import { outlinePath, type Piece } from '@paperhinge/geometry';
+import type { Piece } from '@paperhinge/geometry';
+import { outlinePath } from '@paperhinge/geometry/pattern';
 import fc from 'fast-check';
 import { edgesOf, evaluated, polylineCrossings } from './independent.js';
 import { at, edge, pieceOf } from './pieces.js';

@@ -1,4 +1,5 @@
-import { cuttingLine, type Point, pathLength, signedArea } from '@paperhinge/geometry';
+import { cuttingLine, type Point, pathLength } from '@paperhinge/geometry';
+import { signedArea } from '@paperhinge/geometry/regions';
 import { expect, test } from 'vitest';
 import { at, cornersOf, edge, pieceOf, polygon, rectangle, straightEdge } from './pieces.js';
 

@@ -1,4 +1,5 @@
-import { cuttingLine, type Piece, pathLength, signedArea } from '@paperhinge/geometry';
+import { cuttingLine, type Piece, pathLength } from '@paperhinge/geometry';
+import { signedArea } from '@paperhinge/geometry/regions';
 import { describe, expect, test } from 'vitest';
 import { distanceTo, edgesOf, largestGap, polylineCrossings, sampled, sampledWithin } from './independent.js';
 import { arc, at, edge, pieceOf, straightEdge } from './pieces.js';

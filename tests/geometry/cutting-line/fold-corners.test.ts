@@ -1,18 +1,19 @@
 import {
   cuttingLine,
   type Edge,
-  endTangent,
-  nearestOnPath,
   type OutlinePart,
   type Path,
   type Piece,
-  reversedPath,
   type Segment,
-  selfCrossings,
-  signedArea,
+} from '@paperhinge/geometry';
+import {
+  endTangent,
+  nearestOnPath,
+  reversedPath,
   startTangent,
   transformedPath,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/paths';
+import { selfCrossings, signedArea } from '@paperhinge/geometry/regions';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { sampled } from './independent.js';

@@ -1,11 +1,5 @@
-import {
-  cuttingLine,
-  type Path,
-  type Pattern,
-  type Piece,
-  type Point,
-  type Stretch,
-} from '@paperhinge/geometry';
+import { cuttingLine, type Path, type Pattern, type Piece, type Point } from '@paperhinge/geometry';
+import type { Stretch } from '@paperhinge/geometry/cutting-line';
 import { describe, expect, test } from 'vitest';
 import { distanceTo, sampled } from './independent.js';
 import { arc, at, edge, pieceOf, straightEdge } from './pieces.js';

@@ -1,13 +1,8 @@
-import {
-  type OffsetLoop,
-  offsetOutline,
-  outlinePath,
-  type Path,
-  pathLength,
-  polyline,
-  reversedPath,
-  signedArea,
-} from '@paperhinge/geometry';
+import { type Path, pathLength, polyline } from '@paperhinge/geometry';
+import { type OffsetLoop, offsetOutline } from '@paperhinge/geometry/cutting-line';
+import { reversedPath } from '@paperhinge/geometry/paths';
+import { outlinePath } from '@paperhinge/geometry/pattern';
+import { signedArea } from '@paperhinge/geometry/regions';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { anyPiece } from './any-piece.js';

@@ -1,6 +1,5 @@
 import type {
   CornerRule,
-  Cubic,
   Dart,
   Edge,
   EdgeKind,
@@ -10,6 +9,7 @@ import type {
   Point,
   Segment,
 } from '@paperhinge/geometry';
+import type { Cubic } from '@paperhinge/geometry/curves';
 
 export const at = (x: number, y: number): Point => ({ x, y });
 

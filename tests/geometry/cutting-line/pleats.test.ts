@@ -1,14 +1,13 @@
 import {
   cuttingLine,
-  nearestOnPath,
   type Path,
   type Piece,
   type Pleat,
   type PleatKind,
   type Segment,
-  selfCrossings,
-  signedArea,
 } from '@paperhinge/geometry';
+import { nearestOnPath } from '@paperhinge/geometry/paths';
+import { selfCrossings, signedArea } from '@paperhinge/geometry/regions';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { sampled } from './independent.js';

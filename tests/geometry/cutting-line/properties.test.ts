@@ -1,19 +1,8 @@
-import {
-  apply,
-  compose,
-  cuttingLine,
-  type Edge,
-  mirror,
-  type OutlinePart,
-  outlinePath,
-  type Piece,
-  pathLength,
-  reversedPath,
-  rotation,
-  signedArea,
-  transformedPath,
-  translation,
-} from '@paperhinge/geometry';
+import { cuttingLine, type Edge, type OutlinePart, type Piece, pathLength } from '@paperhinge/geometry';
+import { reversedPath, transformedPath } from '@paperhinge/geometry/paths';
+import { outlinePath } from '@paperhinge/geometry/pattern';
+import { apply, compose, mirror, rotation, translation } from '@paperhinge/geometry/plane';
+import { signedArea } from '@paperhinge/geometry/regions';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { anyPiece } from './any-piece.js';

@@ -1,14 +1,8 @@
-import {
-  cuttingLine,
-  nearestOnPath,
-  offsetOutline,
-  type Path,
-  type Piece,
-  pointAt,
-  type Segment,
-  selfCrossings,
-  signedArea,
-} from '@paperhinge/geometry';
+import { cuttingLine, type Path, type Piece, type Segment } from '@paperhinge/geometry';
+import { pointAt } from '@paperhinge/geometry/curves';
+import { offsetOutline } from '@paperhinge/geometry/cutting-line';
+import { nearestOnPath } from '@paperhinge/geometry/paths';
+import { selfCrossings, signedArea } from '@paperhinge/geometry/regions';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { arc, at, edge, pieceOf, straightEdge } from './pieces.js';

@@ -1,14 +1,8 @@
-import {
-  cuttingLine,
-  type Edge,
-  joined,
-  type OutlinePart,
-  outlinePath,
-  type Piece,
-  pathLength,
-  signedArea,
-  stitchingLine,
-} from '@paperhinge/geometry';
+import { cuttingLine, type Edge, type OutlinePart, type Piece, pathLength } from '@paperhinge/geometry';
+import { stitchingLine } from '@paperhinge/geometry/cutting-line';
+import { joined } from '@paperhinge/geometry/paths';
+import { outlinePath } from '@paperhinge/geometry/pattern';
+import { signedArea } from '@paperhinge/geometry/regions';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { refusalOf } from '../../support/told.js';

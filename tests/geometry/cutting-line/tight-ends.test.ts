@@ -1,16 +1,9 @@
-import {
-  cuttingLine,
-  type Edge,
-  mirror,
-  offsetOutline,
-  outlinePath,
-  type Piece,
-  reversedPath,
-  type Segment,
-  selfCrossings,
-  signedArea,
-  transformedPath,
-} from '@paperhinge/geometry';
+import { cuttingLine, type Edge, type Piece, type Segment } from '@paperhinge/geometry';
+import { offsetOutline } from '@paperhinge/geometry/cutting-line';
+import { reversedPath, transformedPath } from '@paperhinge/geometry/paths';
+import { outlinePath } from '@paperhinge/geometry/pattern';
+import { mirror } from '@paperhinge/geometry/plane';
+import { selfCrossings, signedArea } from '@paperhinge/geometry/regions';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { anyPiece } from './any-piece.js';

@@ -1,11 +1,6 @@
-import {
-  checkPattern,
-  copiesInGarment,
-  hemSweep,
-  measurePattern,
-  type Seam,
-  walkSeam,
-} from '@paperhinge/geometry';
+import { checkPattern, measurePattern, type Seam, walkSeam } from '@paperhinge/geometry';
+import { hemSweep } from '@paperhinge/geometry/measure';
+import { copiesInGarment } from '@paperhinge/geometry/pattern';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {

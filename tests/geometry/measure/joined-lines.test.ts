@@ -1,4 +1,5 @@
-import { checkPattern, joinedLinesOf, type Pattern, walkSeam } from '@paperhinge/geometry';
+import { checkPattern, type Pattern, walkSeam } from '@paperhinge/geometry';
+import { joinedLinesOf } from '@paperhinge/geometry/measure';
 import { expect, test } from 'vitest';
 import { type Corner, dart, patternOf, pieceOf, seam, side } from '../../support/polygon-piece.js';
 import { toldFinding } from '../../support/told.js';

@@ -1,11 +1,6 @@
 import {
-  apply,
   at,
-  compose,
   edgePath,
-  girthsAtLevels,
-  hemSweep,
-  levelAcross,
   levelGirths,
   type Path,
   type Pattern,
@@ -15,10 +10,10 @@ import {
   pathOf,
   pieceNamed,
   polyline,
-  rotation,
-  transformedPath,
-  translation,
 } from '@paperhinge/geometry';
+import { girthsAtLevels, hemSweep, levelAcross } from '@paperhinge/geometry/measure';
+import { transformedPath } from '@paperhinge/geometry/paths';
+import { apply, compose, rotation, translation } from '@paperhinge/geometry/plane';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { dart, level, patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';

@@ -1,4 +1,5 @@
-import { at, checkPattern, edgeTruing, type Piece, pathOf } from '@paperhinge/geometry';
+import { at, checkPattern, type Piece, pathOf } from '@paperhinge/geometry';
+import { edgeTruing } from '@paperhinge/geometry/measure';
 import { expect, test } from 'vitest';
 import { type Corner, patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';
 import { shiftPattern } from '../../support/shift.js';

@@ -1,15 +1,6 @@
-import {
-  type Affine,
-  apply,
-  compose,
-  type Pattern,
-  type Piece,
-  rotation,
-  transformedPath,
-  translation,
-  walkSeam,
-  walkSeams,
-} from '@paperhinge/geometry';
+import { type Pattern, type Piece, walkSeam, walkSeams } from '@paperhinge/geometry';
+import { transformedPath } from '@paperhinge/geometry/paths';
+import { type Affine, apply, compose, rotation, translation } from '@paperhinge/geometry/plane';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';

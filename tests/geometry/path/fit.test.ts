@@ -1,24 +1,18 @@
+import { at, type Path, type Point, pathLength, polyline } from '@paperhinge/geometry';
+import { arcBetween, tangentAt } from '@paperhinge/geometry/curves';
 import {
-  arcBetween,
-  at,
   curveOfLength,
-  distance,
   endTangent,
   fairCurve,
   fitCurve,
   nearestOnPath,
-  type Path,
-  type Point,
   pathEnd,
-  pathLength,
   pathStart,
   pointAlong,
-  polyline,
   simplifyPath,
   startTangent,
-  tangentAt,
-  unit,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/paths';
+import { distance, unit } from '@paperhinge/geometry/plane';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 

@@ -1,19 +1,16 @@
+import { at, pathLength, pathOf, polyline } from '@paperhinge/geometry';
 import {
-  at,
   boundsOfPath,
-  distance,
   fairCurve,
   intersectPaths,
   locate,
   nearestOnPath,
-  pathLength,
-  pathOf,
   pointAlong,
-  polyline,
   reversedPath,
   splitPath,
   subpath,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/paths';
+import { distance } from '@paperhinge/geometry/plane';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 

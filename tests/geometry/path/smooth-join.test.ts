@@ -1,17 +1,7 @@
-import {
-  at,
-  type Cubic,
-  curvatureAt,
-  distance,
-  endTangent,
-  pathEnd,
-  pathOf,
-  pathStart,
-  polyline,
-  smoothJoin,
-  splitAt,
-  startTangent,
-} from '@paperhinge/geometry';
+import { at, pathOf, polyline } from '@paperhinge/geometry';
+import { type Cubic, curvatureAt, splitAt } from '@paperhinge/geometry/curves';
+import { endTangent, pathEnd, pathStart, smoothJoin, startTangent } from '@paperhinge/geometry/paths';
+import { distance } from '@paperhinge/geometry/plane';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 

@@ -1,4 +1,5 @@
-import { PatternError, parsePercent, parsePosition } from '@paperhinge/geometry';
+import { PatternError } from '@paperhinge/geometry';
+import { parsePercent, parsePosition } from '@paperhinge/geometry/pattern';
 import { expect, test } from 'vitest';
 import { refusalOf } from '../../support/told.js';
 

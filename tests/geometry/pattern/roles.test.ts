@@ -5,11 +5,6 @@ import {
   type EdgeKind,
   type EdgeRole,
   edgeNamed,
-  edgesOfRole,
-  guessFindings,
-  isCentreLine,
-  lineRoleOf,
-  markRoleOf,
   type Path,
   type Piece,
   pathOf,
@@ -19,6 +14,13 @@ import {
   roleOf,
   writePattern,
 } from '@paperhinge/geometry';
+import {
+  edgesOfRole,
+  guessFindings,
+  isCentreLine,
+  lineRoleOf,
+  markRoleOf,
+} from '@paperhinge/geometry/pattern';
 import { describe, expect, test } from 'vitest';
 import { toldFinding } from '../../support/told.js';
 

@@ -1,31 +1,29 @@
 import { readFileSync } from 'node:fs';
 import {
-  type Affine,
-  apply,
   blendSizes,
-  cross,
-  distance,
   edgeNames,
   edgePath,
-  endTangent,
   levelGirths,
-  nearestOnPath,
-  outlinePath,
   type Pattern,
   type Piece,
-  pathEnd,
   pathLength,
   pathOf,
-  pathStart,
   pieceNamed,
-  pointAlong,
   readPattern,
-  signedArea,
-  sizeDifferences,
-  startTangent,
-  transformedPath,
   walkSeams,
 } from '@paperhinge/geometry';
+import {
+  endTangent,
+  nearestOnPath,
+  pathEnd,
+  pathStart,
+  pointAlong,
+  startTangent,
+  transformedPath,
+} from '@paperhinge/geometry/paths';
+import { outlinePath, sizeDifferences } from '@paperhinge/geometry/pattern';
+import { type Affine, apply, cross, distance } from '@paperhinge/geometry/plane';
+import { signedArea } from '@paperhinge/geometry/regions';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { refusalOf, toldFinding } from '../../support/told.js';

@@ -1,24 +1,17 @@
+import { at, type Path, polyline } from '@paperhinge/geometry';
+import { arcBetween, offsetSegment, quadratic } from '@paperhinge/geometry/curves';
+import { fairCurve, reversedPath, transformedPath } from '@paperhinge/geometry/paths';
+import { distance, rotation } from '@paperhinge/geometry/plane';
 import {
-  arcBetween,
-  at,
   centroid,
   clearance,
   containsPoint,
   difference,
-  distance,
-  fairCurve,
   intersection,
-  offsetSegment,
-  type Path,
-  polyline,
-  quadratic,
-  reversedPath,
-  rotation,
   selfCrossings,
   signedArea,
-  transformedPath,
   union,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/regions';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 

@@ -1,16 +1,7 @@
-import {
-  at,
-  difference,
-  distance,
-  intersection,
-  type Path,
-  type Point,
-  polyline,
-  reversedPath,
-  selfCrossings,
-  signedArea,
-  union,
-} from '@paperhinge/geometry';
+import { at, type Path, type Point, polyline } from '@paperhinge/geometry';
+import { reversedPath } from '@paperhinge/geometry/paths';
+import { distance } from '@paperhinge/geometry/plane';
+import { difference, intersection, selfCrossings, signedArea, union } from '@paperhinge/geometry/regions';
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';

@@ -1,17 +1,8 @@
-import {
-  arcBetween,
-  at,
-  type Cubic,
-  lerp,
-  offsetOutline,
-  type Path,
-  type Point,
-  polyline,
-  reversedPath,
-  rotation,
-  transformedPath,
-  translation,
-} from '@paperhinge/geometry';
+import { at, type Path, type Point, polyline } from '@paperhinge/geometry';
+import { arcBetween, type Cubic } from '@paperhinge/geometry/curves';
+import { offsetOutline } from '@paperhinge/geometry/cutting-line';
+import { reversedPath, transformedPath } from '@paperhinge/geometry/paths';
+import { lerp, rotation, translation } from '@paperhinge/geometry/plane';
 import fc from 'fast-check';
 
 /** Two sets of closed paths, and what about them is hard. */

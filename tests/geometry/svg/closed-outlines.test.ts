@@ -1,14 +1,8 @@
-import {
-  edgeNames,
-  edgeParts,
-  edgePath,
-  outlinePath,
-  pathLength,
-  pathStart,
-  readPattern,
-  type SheetPieces,
-  signedArea,
-} from '@paperhinge/geometry';
+import { edgeNames, edgePath, pathLength, readPattern } from '@paperhinge/geometry';
+import { pathStart } from '@paperhinge/geometry/paths';
+import { edgeParts, outlinePath } from '@paperhinge/geometry/pattern';
+import { signedArea } from '@paperhinge/geometry/regions';
+import type { SheetPieces } from '@paperhinge/geometry/svg';
 import { describe, expect, test } from 'vitest';
 import { refusalOf } from '../../support/told.js';
 import { inMillimetres } from './in-millimetres.js';

@@ -1,4 +1,6 @@
-import { line, pathOf, quadratic, toPathData } from '@paperhinge/geometry';
+import { line, pathOf } from '@paperhinge/geometry';
+import { quadratic } from '@paperhinge/geometry/curves';
+import { toPathData } from '@paperhinge/geometry/svg';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { toSvgNumber } from '../../../packages/geometry/src/svg/path-text.js';

@@ -1,18 +1,15 @@
 import {
-  dartsOf,
   edgeNamed,
   edgeNames,
-  edgeParts,
   edgePath,
   isPatternDrawing,
-  outlinePath,
   PatternError,
   pathLength,
-  pathStart,
-  pointAlong,
   readPattern,
-  signedArea,
 } from '@paperhinge/geometry';
+import { pathStart, pointAlong } from '@paperhinge/geometry/paths';
+import { dartsOf, edgeParts, outlinePath } from '@paperhinge/geometry/pattern';
+import { signedArea } from '@paperhinge/geometry/regions';
 import { describe, expect, test } from 'vitest';
 import { refusalOf, told, toldFinding } from '../../support/told.js';
 import { inMillimetres } from './in-millimetres.js';

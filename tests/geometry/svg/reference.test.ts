@@ -1,4 +1,5 @@
-import { factsOf, readPattern } from '@paperhinge/geometry';
+import { readPattern } from '@paperhinge/geometry';
+import { factsOf } from '@paperhinge/geometry/sayings';
 import { describe, expect, test } from 'vitest';
 import {
   exampleFile,

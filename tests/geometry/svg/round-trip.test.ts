@@ -1,13 +1,8 @@
 import {
-  type Affine,
-  apply,
-  compose,
   type Dart,
   definePattern,
   definePiece,
-  distance,
   edgeNames,
-  edgeParts,
   edgePath,
   type Pattern,
   type Piece,
@@ -16,15 +11,13 @@ import {
   pathOf,
   readPattern,
   readShapes,
-  reversedPath,
-  rotation,
   type Segment,
-  toPathData,
-  transformedPath,
-  translation,
-  withRoles,
   writePattern,
 } from '@paperhinge/geometry';
+import { reversedPath, transformedPath } from '@paperhinge/geometry/paths';
+import { edgeParts, withRoles } from '@paperhinge/geometry/pattern';
+import { type Affine, apply, compose, distance, rotation, translation } from '@paperhinge/geometry/plane';
+import { toPathData } from '@paperhinge/geometry/svg';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';

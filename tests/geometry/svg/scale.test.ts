@@ -1,4 +1,6 @@
-import { boundsOfPath, outlinePath, readPattern, readShapes, sizesOf } from '@paperhinge/geometry';
+import { readPattern, readShapes, sizesOf } from '@paperhinge/geometry';
+import { boundsOfPath } from '@paperhinge/geometry/paths';
+import { outlinePath } from '@paperhinge/geometry/pattern';
 import { describe, expect, test } from 'vitest';
 import { refusalOf, toldFinding } from '../../support/told.js';
 

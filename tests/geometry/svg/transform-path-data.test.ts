@@ -1,4 +1,4 @@
-import { drawPathData, transformPathData } from '@paperhinge/geometry';
+import { drawPathData, transformPathData } from '@paperhinge/geometry/svg';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { curvesOf, measureCurves } from '../../corpus/path-reference.js';

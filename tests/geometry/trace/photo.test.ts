@@ -1,4 +1,5 @@
-import { PatternError, type PhotoTrace, tracePhotos } from '@paperhinge/geometry';
+import { PatternError } from '@paperhinge/geometry';
+import { type PhotoTrace, tracePhotos } from '@paperhinge/geometry/trace';
 import { describe, expect, test } from 'vitest';
 import { has } from '../../print/rendered.js';
 import { shapes } from '../../support/photo-floors.js';

@@ -1,5 +1,7 @@
 // A floor of 80 x 60 cm in two megapixels: small enough for every run of the tests.
-import { type PhotoTrace, pathLength, pathStart, pointAlong, type TracedPiece } from '@paperhinge/geometry';
+import { pathLength } from '@paperhinge/geometry';
+import { pathStart, pointAlong } from '@paperhinge/geometry/paths';
+import type { PhotoTrace, TracedPiece } from '@paperhinge/geometry/trace';
 import { photoFrame } from '@paperhinge/print';
 import { rendered } from '../../print/rendered.js';
 import { shapes } from '../../support/photo-floors.js';

@@ -1,4 +1,4 @@
-import { codeCells, codeSide, sheetsInFrame, targetIndex, targetPlaces } from '@paperhinge/geometry';
+import { codeCells, codeSide, sheetsInFrame, targetIndex, targetPlaces } from '@paperhinge/geometry/trace';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { readCode, targetCount } from '../../../packages/geometry/src/trace/photo/target-code.js';

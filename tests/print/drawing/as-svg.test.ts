@@ -1,4 +1,6 @@
-import { cuttingLine, pathLength, readShapes, toPathData, transformedPath } from '@paperhinge/geometry';
+import { cuttingLine, pathLength, readShapes } from '@paperhinge/geometry';
+import { transformedPath } from '@paperhinge/geometry/paths';
+import { toPathData } from '@paperhinge/geometry/svg';
 import { printPattern } from '@paperhinge/print';
 import { expect, test } from 'vitest';
 import { fonts } from '../../../packages/cli/src/fonts.js';

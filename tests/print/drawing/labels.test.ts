@@ -1,7 +1,5 @@
 import {
   at,
-  clearance,
-  containsPoint,
   cuttingLine,
   line,
   type Pattern,
@@ -10,6 +8,7 @@ import {
   pathOf,
   polyline,
 } from '@paperhinge/geometry';
+import { clearance, containsPoint } from '@paperhinge/geometry/regions';
 import {
   drawPattern,
   type Lettering,

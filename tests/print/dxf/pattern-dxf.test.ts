@@ -1,27 +1,26 @@
 import {
   at,
-  type Cubic,
   cuttingLine,
-  dartsOf,
-  distance,
   edgeNames,
-  foldEdgeOf,
-  joined,
-  lerp,
-  nearestOnPath,
   type Path,
   type Pattern,
   type Piece,
   type Point,
-  partsOfEdge,
-  pathEnd,
   pathLength,
   pathOf,
+  polyline,
+} from '@paperhinge/geometry';
+import type { Cubic } from '@paperhinge/geometry/curves';
+import {
+  joined,
+  nearestOnPath,
+  pathEnd,
   pathStart,
   pointAlong,
-  polyline,
   reversedPath,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/paths';
+import { dartsOf, foldEdgeOf, partsOfEdge } from '@paperhinge/geometry/pattern';
+import { distance, lerp } from '@paperhinge/geometry/plane';
 import { patternDxf } from '@paperhinge/print';
 import { describe, expect, test } from 'vitest';
 import { chordError, verticesOf } from '../../../packages/print/src/dxf/vertices.js';

@@ -1,4 +1,6 @@
-import { type Affine, apply, cuttingLine, pathLength, pointAlong } from '@paperhinge/geometry';
+import { cuttingLine, pathLength } from '@paperhinge/geometry';
+import { pointAlong } from '@paperhinge/geometry/paths';
+import { type Affine, apply } from '@paperhinge/geometry/plane';
 import { type PagesJson, type PrintOptions, printPattern } from '@paperhinge/print';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { fonts } from '../../../packages/cli/src/fonts.js';

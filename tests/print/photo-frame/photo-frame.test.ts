@@ -5,7 +5,7 @@ import {
   targetCell,
   targetIndex,
   targetPlaces,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/trace';
 import { photoFrame } from '@paperhinge/print';
 import { describe, expect, test } from 'vitest';
 import { darkAt, has, perMm, rendered, wordsOf } from '../rendered.js';

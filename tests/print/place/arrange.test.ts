@@ -1,4 +1,4 @@
-import { arrange, type Field, type Shape } from '@paperhinge/print';
+import { arrange, type PageField, type Shape } from '@paperhinge/print';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { placed } from '../../../packages/print/src/place/arrangement.js';
@@ -7,7 +7,7 @@ import { inReadingOrder, onOwnPages } from '../../../packages/print/src/place/in
 import { sliversOf } from '../../../packages/print/src/place/slivers.js';
 import { partsIn } from '../../../packages/print/src/plane/parts.js';
 
-const field: Field = { width: 190, height: 277, overlap: 10 };
+const field: PageField = { width: 190, height: 277, overlap: 10 };
 const box = (w: number, h: number): Shape => ({
   polygons: [
     [

@@ -1,28 +1,19 @@
 import {
-  add,
-  boundsOfPath,
-  containsPoint,
   cuttingLine,
-  dartsOf,
   type Edge,
   edgeNames,
   edgePath,
-  foldEdgeOf,
-  joined,
-  leftOf,
-  outlinePath,
   type Path,
   type Pattern,
   type Piece,
   pathLength,
   pathOf,
-  pleatsOf,
-  pointAlong,
-  scale,
-  signedArea,
-  tangentAlong,
-  toPathData,
 } from '@paperhinge/geometry';
+import { boundsOfPath, joined, pointAlong, tangentAlong } from '@paperhinge/geometry/paths';
+import { dartsOf, foldEdgeOf, outlinePath, pleatsOf } from '@paperhinge/geometry/pattern';
+import { add, leftOf, scale } from '@paperhinge/geometry/plane';
+import { containsPoint, signedArea } from '@paperhinge/geometry/regions';
+import { toPathData } from '@paperhinge/geometry/svg';
 import type { Words } from '@paperhinge/sheet';
 import type { Box, Part, PieceView } from './view.js';
 

@@ -1,16 +1,16 @@
 import { bandStretch, cautionsFor, easeFindings, orderOfWork, overTheHead, verbs } from '@paperhinge/alter';
 import {
   checkPattern,
-  dartsOf,
   edgeNames,
   type Finding,
-  hemSweep,
   measurePattern,
   type Pattern,
   PatternError,
   readPattern,
   type ToldFinding,
 } from '@paperhinge/geometry';
+import { hemSweep } from '@paperhinge/geometry/measure';
+import { dartsOf } from '@paperhinge/geometry/pattern';
 import {
   applyStep,
   type Catalogue,

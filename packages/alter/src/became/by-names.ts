@@ -1,16 +1,15 @@
 import {
-  distance,
   edgeNames,
   edgePath,
   type Path,
   type Pattern,
   type Piece,
-  pathEnd,
   pathLength,
-  pathStart,
   type Thing,
-  tolerances,
 } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { distance } from '@paperhinge/geometry/plane';
 import { type Became, nothingBecame, type SpanBecame, type ThingBecame, together } from './became.js';
 
 /**

@@ -1,4 +1,5 @@
-import { type EdgeRef, type Thing, tolerances } from '@paperhinge/geometry';
+import type { EdgeRef, Thing } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
 import type { Became, EdgeSpan, SpanBecame } from './became.js';
 
 /** A place on an edge (a notch lies on one): mm of arc length from its start. */

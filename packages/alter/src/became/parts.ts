@@ -1,4 +1,6 @@
-import { type Edge, type Notch, type Piece, partsOfEdge, pathLength, tolerances } from '@paperhinge/geometry';
+import { type Edge, type Notch, type Piece, pathLength } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { partsOfEdge } from '@paperhinge/geometry/pattern';
 import type { Became, SpanBecame } from './became.js';
 import { follow } from './follow.js';
 

@@ -5,8 +5,8 @@ import {
   type Pattern,
   pathLength,
   pieceNamed,
-  tolerances,
 } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
 import { hasEdge } from '../fit/still-there.js';
 import type { Became, EdgeSpan, SpanBecame } from './became.js';
 import { follow, imagesOf, sameEdge, spansOf } from './follow.js';

@@ -9,8 +9,8 @@ import {
   type Piece,
   type Seam,
   type Thing,
-  tolerances,
 } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
 import type { Alteration } from '../alteration.js';
 import { hasEdge } from '../fit/still-there.js';
 import type { Became } from './became.js';

@@ -1,4 +1,5 @@
-import { sayingsOf, type Thing } from '@paperhinge/geometry';
+import type { Thing } from '@paperhinge/geometry';
+import { sayingsOf } from '@paperhinge/geometry/sayings';
 
 /** What is told of things that a step left no place for, whoever wrote the step. */
 export interface BecameTellings {

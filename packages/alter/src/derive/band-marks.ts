@@ -1,12 +1,6 @@
-import {
-  type Notch,
-  type Pattern,
-  partsOfEdge,
-  pathLength,
-  pieceNamed,
-  tolerances,
-  withPiece,
-} from '@paperhinge/geometry';
+import { type Notch, type Pattern, pathLength, pieceNamed } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { partsOfEdge, withPiece } from '@paperhinge/geometry/pattern';
 import type { Joint } from './chain-links.js';
 import type { GarmentChain } from './garment-chain.js';
 import type { LaidAlong } from './laid-along.js';

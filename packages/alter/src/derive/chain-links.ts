@@ -1,16 +1,14 @@
 import {
-  copiesInGarment,
   type Edge,
   type EdgeRef,
   type EdgeRun,
-  goRoundTogether,
   type OutlinePart,
   type Pattern,
   type Piece,
-  partsOfEdge,
   pieceNamed,
   roleOf,
 } from '@paperhinge/geometry';
+import { copiesInGarment, goRoundTogether, partsOfEdge } from '@paperhinge/geometry/pattern';
 
 /** What lies between two edges that follow each other: a seam (by its name), a fold, the gap, or a shared corner. */
 export interface Joint {

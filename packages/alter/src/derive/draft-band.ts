@@ -1,11 +1,5 @@
-import {
-  type EdgeRef,
-  edgeNamed,
-  type Pattern,
-  type Piece,
-  pieceNamed,
-  tolerances,
-} from '@paperhinge/geometry';
+import { type EdgeRef, edgeNamed, type Pattern, type Piece, pieceNamed } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
 import type { Alteration, Derived, MakingNote } from '../alteration.js';
 import { bandStretchFindings, stretchOfBand } from '../fit/band-stretch.js';
 import { stretchOf } from '../fit/cloth.js';

@@ -1,11 +1,5 @@
-import {
-  type EdgeRef,
-  type Finding,
-  type Pattern,
-  type Piece,
-  pieceNamed,
-  tolerances,
-} from '@paperhinge/geometry';
+import { type EdgeRef, type Finding, type Pattern, type Piece, pieceNamed } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
 import type { Alteration, Derived } from '../alteration.js';
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';

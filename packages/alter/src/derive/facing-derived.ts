@@ -2,12 +2,12 @@ import {
   type EdgeRef,
   edgePath,
   type Finding,
-  lengthInGarment,
   type Pattern,
   type Piece,
   pathLength,
-  tolerances,
 } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { lengthInGarment } from '@paperhinge/geometry/measure';
 import type { Alteration, Derived } from '../alteration.js';
 import type { FacingShape } from './facing-shape.js';
 import { finding, saying } from './tellings.js';

@@ -2,14 +2,14 @@ import {
   type EdgeRun,
   edgeNames,
   edgePath,
-  neighboursOf,
   type Pattern,
   type Piece,
   pathLength,
   pieceRoleOf,
   type Seam,
-  tolerances,
 } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { neighboursOf } from '@paperhinge/geometry/pattern';
 import { partnerCorners } from './chain-links.js';
 import type { FacingEnd, FacingOn } from './facing-piece.js';
 

@@ -1,29 +1,26 @@
 import {
-  type Affine,
-  add,
   type Edge,
   type EdgeRef,
-  foldEdgeOf,
-  intersectPaths,
-  joined,
-  lerp,
   line,
-  mirror,
   type Notch,
   type Path,
   type Piece,
   type PieceLine,
-  pathEnd,
   pathLength,
   pathOf,
+} from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import {
+  intersectPaths,
+  joined,
+  pathEnd,
   pathStart,
   pointAlong,
   reversedPath,
-  scale,
-  subtract,
-  tolerances,
   transformedPath,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/paths';
+import { foldEdgeOf } from '@paperhinge/geometry/pattern';
+import { type Affine, add, lerp, mirror, scale, subtract } from '@paperhinge/geometry/plane';
 import { grainOrVertical } from '../edit/grain.js';
 import { lineThrough, reachOf, startingIn } from '../edit/meet.js';
 import type { EndStretch, FacingShape } from './facing-shape.js';

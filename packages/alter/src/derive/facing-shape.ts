@@ -1,27 +1,27 @@
 import {
-  containsPoint,
   type Edge,
   edgeNamed,
-  intersectPaths,
-  joined,
   line,
   type OutlinePart,
-  outlinePath,
   type Path,
-  type PathMeeting,
   type Piece,
-  pathEnd,
   pathLength,
   pathOf,
+} from '@paperhinge/geometry';
+import { pathWithoutLoops } from '@paperhinge/geometry/cutting-line';
+import { tolerances } from '@paperhinge/geometry/internal';
+import {
+  intersectPaths,
+  joined,
+  type PathMeeting,
+  pathEnd,
   pathStart,
-  pathsOfPart,
-  pathWithoutLoops,
   pointAlong,
   reversedPath,
-  selfCrossings,
   subpath,
-  tolerances,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/paths';
+import { outlinePath, pathsOfPart } from '@paperhinge/geometry/pattern';
+import { containsPoint, selfCrossings } from '@paperhinge/geometry/regions';
 import { joinedInOne, parallelPieces } from '../edit/inward-parallel.js';
 import { endingIn, reachOf, runOn, startingIn } from '../edit/meet.js';
 import { refusal } from './tellings.js';

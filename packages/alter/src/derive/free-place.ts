@@ -1,17 +1,7 @@
-import {
-  apply,
-  at,
-  boundsOfPath,
-  type OutlinePart,
-  outlinePath,
-  type Path,
-  type Pattern,
-  type Piece,
-  type Point,
-  subtract,
-  transformedPath,
-  translation,
-} from '@paperhinge/geometry';
+import { at, type OutlinePart, type Path, type Pattern, type Piece, type Point } from '@paperhinge/geometry';
+import { boundsOfPath, transformedPath } from '@paperhinge/geometry/paths';
+import { outlinePath } from '@paperhinge/geometry/pattern';
+import { apply, subtract, translation } from '@paperhinge/geometry/plane';
 
 /**
  * Where a drafted piece is laid in the drawing: where the piece of its name lay, else below all others, so

@@ -1,21 +1,15 @@
 import {
-  apply,
-  copiesInGarment,
-  distance,
   type EdgeRef,
   edgeNamed,
   edgeNames,
   edgePath,
-  isCentreEdge,
-  mirror,
-  neighboursOf,
   type Pattern,
   type Piece,
-  pathEnd,
-  pathStart,
   pieceNamed,
-  subtract,
 } from '@paperhinge/geometry';
+import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { copiesInGarment, isCentreEdge, neighboursOf } from '@paperhinge/geometry/pattern';
+import { apply, distance, mirror, subtract } from '@paperhinge/geometry/plane';
 import { refusal } from './tellings.js';
 
 /**

@@ -1,12 +1,5 @@
-import {
-  copiesInGarment,
-  type EdgeRef,
-  type EdgeRun,
-  type Pattern,
-  partsOfEdge,
-  pathLength,
-  pieceNamed,
-} from '@paperhinge/geometry';
+import { type EdgeRef, type EdgeRun, type Pattern, pathLength, pieceNamed } from '@paperhinge/geometry';
+import { copiesInGarment, partsOfEdge } from '@paperhinge/geometry/pattern';
 import { isBack } from '../fit/front-and-back.js';
 import {
   type ChainNode,

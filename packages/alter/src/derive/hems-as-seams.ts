@@ -1,11 +1,5 @@
-import {
-  type Edge,
-  type EdgeRef,
-  type Finding,
-  type Pattern,
-  pieceNamed,
-  withPiece,
-} from '@paperhinge/geometry';
+import { type Edge, type EdgeRef, type Finding, type Pattern, pieceNamed } from '@paperhinge/geometry';
+import { withPiece } from '@paperhinge/geometry/pattern';
 import { finding } from './tellings.js';
 
 /**

@@ -1,19 +1,9 @@
-import {
-  copiesInGarment,
-  distance,
-  type Edge,
-  foldEdgeOf,
-  joined,
-  type OutlinePart,
-  outlinePath,
-  type Pattern,
-  type Piece,
-  pathEnd,
-  pathOf,
-  pathStart,
-  selfCrossings,
-  tolerances,
-} from '@paperhinge/geometry';
+import { type Edge, type OutlinePart, type Pattern, type Piece, pathOf } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { joined, pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { copiesInGarment, foldEdgeOf, outlinePath } from '@paperhinge/geometry/pattern';
+import { distance } from '@paperhinge/geometry/plane';
+import { selfCrossings } from '@paperhinge/geometry/regions';
 import { startingIn } from '../edit/meet.js';
 import { facingJoints } from './facing-joints.js';
 import { type FacingEnd, type FacingOn, unusedNames } from './facing-piece.js';

@@ -1,21 +1,20 @@
 import {
-  type Affine,
-  angleBetween,
-  compose,
   type Edge,
   edgePath,
   type OutlinePart,
   type Path,
   type Piece,
-  pathEnd,
   pathLength,
-  pathStart,
-  reversedPath,
+} from '@paperhinge/geometry';
+import { pathEnd, pathStart, reversedPath, transformedPath } from '@paperhinge/geometry/paths';
+import {
+  type Affine,
+  angleBetween,
+  compose,
   rotation,
   subtract,
-  transformedPath,
   translation,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/plane';
 import type { FacingEnd, FacingOn } from './facing-piece.js';
 
 /** A facing moved (turned over first where both ends would lie on the same side) so that its end lies on another's. */

@@ -1,4 +1,5 @@
-import { type Finding, tolerances } from '@paperhinge/geometry';
+import type { Finding } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
 import { finding } from './tellings.js';
 
 /**

@@ -1,4 +1,7 @@
-import { distance, joined, type Path, pathEnd, pathOf, pathStart, tolerances } from '@paperhinge/geometry';
+import { type Path, pathOf } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { joined, pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { distance } from '@paperhinge/geometry/plane';
 
 /** Two runs of a line as one chain, with a straight segment across what opened between them. */
 export function bridged(first: Path, second: Path): Path {

@@ -4,12 +4,12 @@ import {
   type OutlinePart,
   type Path,
   type Piece,
-  pathEnd,
   pathLength,
-  pathsOfPart,
   type Thing,
-  tolerances,
 } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { pathEnd } from '@paperhinge/geometry/paths';
+import { pathsOfPart } from '@paperhinge/geometry/pattern';
 import type { Became } from '../became/became.js';
 import { carriedNotches, edgesBecame, type KeptStretch, keptWhole, shifted } from '../became/parts.js';
 import { meet } from './meet.js';

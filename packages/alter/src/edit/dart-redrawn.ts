@@ -1,19 +1,7 @@
-import {
-  add,
-  distance,
-  dot,
-  lerp,
-  line,
-  type OutlinePart,
-  type Point,
-  pathEnd,
-  pathOf,
-  pathStart,
-  scale,
-  subtract,
-  tolerances,
-  unit,
-} from '@paperhinge/geometry';
+import { line, type OutlinePart, type Point, pathOf } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { add, distance, dot, lerp, scale, subtract, unit } from '@paperhinge/geometry/plane';
 import type { Chain } from './chains.js';
 
 /**

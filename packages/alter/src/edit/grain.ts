@@ -1,19 +1,9 @@
-import {
-  angleBetween,
-  at,
-  centroid,
-  dot,
-  type Finding,
-  outlinePath,
-  type Piece,
-  type Point,
-  pathEnd,
-  pathStart,
-  scale,
-  subtract,
-  tolerances,
-  unit,
-} from '@paperhinge/geometry';
+import { at, type Finding, type Piece, type Point } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { outlinePath } from '@paperhinge/geometry/pattern';
+import { angleBetween, dot, scale, subtract, unit } from '@paperhinge/geometry/plane';
+import { centroid } from '@paperhinge/geometry/regions';
 import { finding, refusal } from './tellings.js';
 
 /** Unit direction of a piece's grain line from its start to its end. */

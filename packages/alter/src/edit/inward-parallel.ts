@@ -1,28 +1,19 @@
+import { line, type Path, type Point, pathLength, pathOf } from '@paperhinge/geometry';
+import { isLine } from '@paperhinge/geometry/curves';
+import { tolerances } from '@paperhinge/geometry/internal';
 import {
-  add,
-  cross,
-  distance,
   endTangent,
   fitCurve,
-  isLine,
   joined,
-  line,
   offsetPath,
-  type Path,
-  type Point,
   pathEnd,
-  pathLength,
-  pathOf,
   pathStart,
   pointAlong,
-  rightOf,
-  scale,
   startTangent,
   subpath,
-  subtract,
   tangentAlong,
-  tolerances,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/paths';
+import { add, cross, distance, rightOf, scale, subtract } from '@paperhinge/geometry/plane';
 import { meet, reachOf, startingIn } from './meet.js';
 import { breaksWithin, isEven, type Taper } from './taper.js';
 

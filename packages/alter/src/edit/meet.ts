@@ -1,25 +1,17 @@
+import { line, type Path, type Point, pathLength, pathOf, type Segment } from '@paperhinge/geometry';
+import { isLine } from '@paperhinge/geometry/curves';
+import { tolerances } from '@paperhinge/geometry/internal';
 import {
-  add,
   boundsOfPath,
-  distance,
   endTangent,
   intersectPaths,
-  isLine,
-  line,
-  type Path,
-  type Point,
   pathEnd,
-  pathLength,
-  pathOf,
   pathStart,
   reversedPath,
-  type Segment,
-  scale,
   startTangent,
   subpath,
-  subtract,
-  tolerances,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/paths';
+import { add, distance, scale, subtract } from '@paperhinge/geometry/plane';
 
 /** Two chains joined in a new corner, and how much each gained there (mm; negative: cut off). */
 export interface Meeting {

@@ -1,12 +1,5 @@
-import {
-  type EdgeRun,
-  outlinePath,
-  type Path,
-  type PatternError,
-  type Piece,
-  partsOfEdge,
-  pathLength,
-} from '@paperhinge/geometry';
+import { type EdgeRun, type Path, type PatternError, type Piece, pathLength } from '@paperhinge/geometry';
+import { outlinePath, partsOfEdge } from '@paperhinge/geometry/pattern';
 import { keptWhole, shifted } from '../became/parts.js';
 import { type Chain, chainsOf, chainThing, closeCorner, pieceOfChains, type Reshaped } from './chains.js';
 import { movedInwards } from './inward-parallel.js';

@@ -2,19 +2,15 @@ import {
   type Edge,
   edgeNamed,
   edgeNames,
-  edgesOfRole,
-  outlinePath,
   type Path,
   type PatternError,
   type Piece,
-  partsOfEdge,
   pathLength,
-  pointAlong,
-  scale,
-  tolerances,
-  transformedPath,
-  translation,
 } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { pointAlong, transformedPath } from '@paperhinge/geometry/paths';
+import { edgesOfRole, outlinePath, partsOfEdge } from '@paperhinge/geometry/pattern';
+import { scale, translation } from '@paperhinge/geometry/plane';
 import { type Chain, chainsOf, chainThing, closeCorner, pieceOfChains, type Reshaped } from './chains.js';
 import { alongGrainTowards, grainOrVertical, middleOf } from './grain.js';
 import { reachOf } from './meet.js';

@@ -1,13 +1,12 @@
 import {
-  type EdgePosition,
   type EdgeRun,
   edgePath,
-  neighboursOf,
   type Pattern,
   pathLength,
   pieceNamed,
   type Seam,
 } from '@paperhinge/geometry';
+import { type EdgePosition, neighboursOf } from '@paperhinge/geometry/pattern';
 import { refusal } from './tellings.js';
 
 /** @throws PatternError `unknown-seam` */

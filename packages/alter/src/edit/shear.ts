@@ -1,30 +1,18 @@
+import { line, type Path, type Point, pathLength, pathOf, type Segment } from '@paperhinge/geometry';
+import { isLine, segmentLength } from '@paperhinge/geometry/curves';
+import { tolerances } from '@paperhinge/geometry/internal';
 import {
-  type Affine,
-  add,
-  angleBetween,
-  dot,
   intersectPaths,
-  isLine,
   joined,
-  line,
-  type Path,
-  type Point,
   pathEnd,
-  pathLength,
-  pathOf,
   pathStart,
   pointAlong,
   reversedPath,
-  rightOf,
-  type Segment,
-  scale,
-  segmentLength,
   subpath,
-  subtract,
   tangentAlong,
-  tolerances,
   transformedPath,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/paths';
+import { type Affine, add, angleBetween, dot, rightOf, scale, subtract } from '@paperhinge/geometry/plane';
 import type { Chain } from './chains.js';
 import { endingIn, lineThrough, reachOf, startingIn } from './meet.js';
 

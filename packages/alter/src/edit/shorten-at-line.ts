@@ -1,29 +1,27 @@
 import {
-  add,
-  containsPoint,
-  cross,
   type EdgeRole,
   type Finding,
-  intersectPaths,
-  nearestOnPath,
   type OutlinePart,
-  outlinePath,
   type Path,
   type PatternError,
   type Piece,
   type PieceLine,
   type Point,
   pathLength,
-  pointAlong,
   roleOf,
   type Segment,
-  scale,
-  subtract,
-  tangentAlong,
-  tolerances,
-  transformedPath,
-  translation,
 } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import {
+  intersectPaths,
+  nearestOnPath,
+  pointAlong,
+  tangentAlong,
+  transformedPath,
+} from '@paperhinge/geometry/paths';
+import { outlinePath } from '@paperhinge/geometry/pattern';
+import { add, cross, scale, subtract, translation } from '@paperhinge/geometry/plane';
+import { containsPoint } from '@paperhinge/geometry/regions';
 import { type Chain, chainsOf, chainThing, pieceOfChains, type Reshaped } from './chains.js';
 import { withDartsRedrawn } from './dart-redrawn.js';
 import { alongGrainTowards, grainOrVertical } from './grain.js';

@@ -1,18 +1,15 @@
 import {
-  containsPoint,
-  intersectPaths,
   type Mark,
-  outlinePath,
   type Path,
   type PatternError,
   type Piece,
   type PieceLine,
   pathLength,
-  pointAlong,
-  selfCrossings,
-  subpath,
-  tolerances,
 } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { intersectPaths, pointAlong, subpath } from '@paperhinge/geometry/paths';
+import { outlinePath } from '@paperhinge/geometry/pattern';
+import { containsPoint, selfCrossings } from '@paperhinge/geometry/regions';
 import type { ThingBecame } from '../became/became.js';
 import type { Reshaped } from './chains.js';
 

@@ -1,4 +1,6 @@
-import { type Finding, lengthInGarment, type Pattern, tolerances } from '@paperhinge/geometry';
+import type { Finding, Pattern } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { lengthInGarment } from '@paperhinge/geometry/measure';
 import type { Derived } from '../alteration.js';
 import { stretchOf } from './cloth.js';
 import { stillThere } from './still-there.js';

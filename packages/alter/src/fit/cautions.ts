@@ -1,5 +1,4 @@
-import type { Pattern, Saying } from '@paperhinge/geometry';
-import { pieceRoleOf, roleOf } from '@paperhinge/geometry';
+import { type Pattern, pieceRoleOf, roleOf, type Saying } from '@paperhinge/geometry';
 import type { Derived } from '../alteration.js';
 import { isBack } from './front-and-back.js';
 import { neckOpening } from './over-the-head.js';

@@ -1,17 +1,15 @@
 import {
-  bodyPieces,
   type EdgeRun,
   edgeNamed,
   type Finding,
-  levelAcross,
   levelGirths,
-  levelNames,
   type Pattern,
   pieceNamed,
   pieceRoleOf,
   roleOf,
-  tolerances,
 } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { bodyPieces, levelAcross, levelNames } from '@paperhinge/geometry/measure';
 import { isKnit, leastStretch } from './cloth.js';
 import { finding } from './tellings.js';
 import { bodyGirth, type Wearer } from './wearer.js';

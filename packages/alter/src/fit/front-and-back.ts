@@ -1,18 +1,7 @@
-import {
-  dot,
-  type Edge,
-  edgeParts,
-  edgePath,
-  neighboursOf,
-  type Pattern,
-  type Piece,
-  pathEnd,
-  pathStart,
-  pieceNamed,
-  roleOf,
-  subtract,
-  unit,
-} from '@paperhinge/geometry';
+import { type Edge, edgePath, type Pattern, type Piece, pieceNamed, roleOf } from '@paperhinge/geometry';
+import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { edgeParts, neighboursOf } from '@paperhinge/geometry/pattern';
+import { dot, subtract, unit } from '@paperhinge/geometry/plane';
 
 /**
  * Whether a bodice piece is the back: its neck lies less deep than that of the piece its shoulder is sewn to (common

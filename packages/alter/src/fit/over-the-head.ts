@@ -7,8 +7,8 @@ import {
   pieceNamed,
   roleOf,
   type Thing,
-  tolerances,
 } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
 import type { Derived } from '../alteration.js';
 import { type RingOpening, ringOpening } from './ring-opening.js';
 import { cuffEdges, garmentPieces, legEdges, lengthInLimb, neckEdges, waistEdges } from './rings.js';

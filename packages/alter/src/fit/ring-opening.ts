@@ -1,4 +1,6 @@
-import { type EdgeRef, lengthInGarment, type Pattern, pieceNamed, runLabel } from '@paperhinge/geometry';
+import { type EdgeRef, type Pattern, pieceNamed } from '@paperhinge/geometry';
+import { lengthInGarment } from '@paperhinge/geometry/measure';
+import { runLabel } from '@paperhinge/geometry/pattern';
 import type { Derived } from '../alteration.js';
 import { stretchOf } from './cloth.js';
 import { slitsAt } from './slits.js';

@@ -1,10 +1,6 @@
 import {
-  bodyPieces,
   type EdgeRef,
-  edgeParts,
   edgePath,
-  foldEdgeOf,
-  neighboursOf,
   type Pattern,
   type Piece,
   type PieceRole,
@@ -13,6 +9,8 @@ import {
   pieceRoleOf,
   roleOf,
 } from '@paperhinge/geometry';
+import { bodyPieces } from '@paperhinge/geometry/measure';
+import { edgeParts, foldEdgeOf, neighboursOf } from '@paperhinge/geometry/pattern';
 
 /** Pieces that are sewn to an edge rather than having one: their own neck or waist edges make no ring. */
 const sewnOn: ReadonlySet<PieceRole | undefined> = new Set<PieceRole>([

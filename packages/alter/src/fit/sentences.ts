@@ -1,4 +1,4 @@
-import { type NoFacts, sayingsOf } from '@paperhinge/geometry';
+import { type NoFacts, sayingsOf } from '@paperhinge/geometry/sayings';
 
 /** The cautions that a maker is shown. */
 export interface FitSentences {

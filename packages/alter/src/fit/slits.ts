@@ -4,13 +4,12 @@ import {
   edgeNamed,
   edgeNames,
   edgePath,
-  foldEdgeOf,
-  neighboursOf,
   type Pattern,
   pathLength,
   pieceNamed,
   roleOf,
 } from '@paperhinge/geometry';
+import { foldEdgeOf, neighboursOf } from '@paperhinge/geometry/pattern';
 
 /** A slit that lets a ring of the garment open: a placket, a zip, a buttoned or free front edge. Length in mm. */
 export interface Slit extends EdgeRef {

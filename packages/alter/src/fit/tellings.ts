@@ -1,4 +1,5 @@
-import { sayingsOf, type Thing } from '@paperhinge/geometry';
+import type { Thing } from '@paperhinge/geometry';
+import { sayingsOf } from '@paperhinge/geometry/sayings';
 
 /** Of the body's parts that pass through an opening of the garment. */
 export type Passing = 'head' | 'hips' | 'hand' | 'heel';

@@ -1,22 +1,17 @@
 import {
-  type Affine,
-  angleBetween,
   type Dart,
-  distance,
   type Edge,
-  joined,
   type OutlinePart,
   type Path,
   type Piece,
   type Pleat,
   type Point,
-  pathEnd,
   pathLength,
   pathOf,
-  pathStart,
-  subtract,
-  tolerances,
 } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { joined, pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { type Affine, angleBetween, distance, subtract } from '@paperhinge/geometry/plane';
 import { endingAt, startingAt } from './ends.js';
 import type { Connector, Joins } from './joins.js';
 import { type LegStretch, partOffsets } from './ring.js';

@@ -1,16 +1,13 @@
 import {
-  type Affine,
-  apply,
   type Finding,
-  joined,
   type Mark,
-  nearestOnPath,
   type Path,
   type PieceLine,
   type Point,
   pathLength,
-  transformedPath,
 } from '@paperhinge/geometry';
+import { joined, nearestOnPath, transformedPath } from '@paperhinge/geometry/paths';
+import { type Affine, apply } from '@paperhinge/geometry/plane';
 import { bridged } from '../edit/bridged.js';
 import { linePartsOf, sectionHolding } from './line-parts.js';
 import type { CutPiece } from './sections.js';

@@ -1,25 +1,17 @@
 import {
-  add,
-  containsPoint,
-  intersectPaths,
   type OutlinePart,
-  outlinePath,
   type Path,
   type PatternError,
   type Piece,
   type Pleat,
-  pathEnd,
   pathLength,
   pathOf,
-  pathStart,
-  pathsOfPart,
-  pointAlong,
-  rightOf,
-  scale,
-  subtract,
-  tolerances,
-  unit,
 } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { intersectPaths, pathEnd, pathStart, pointAlong } from '@paperhinge/geometry/paths';
+import { outlinePath, pathsOfPart } from '@paperhinge/geometry/pattern';
+import { add, rightOf, scale, subtract, unit } from '@paperhinge/geometry/plane';
+import { containsPoint } from '@paperhinge/geometry/regions';
 import { type Cut, slashOf } from './cut.js';
 import { refusal } from './tellings.js';
 

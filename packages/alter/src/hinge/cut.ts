@@ -1,15 +1,7 @@
-import {
-  type Path,
-  type Piece,
-  type Point,
-  partsOfEdge,
-  pathEnd,
-  pathLength,
-  pathOf,
-  pointAlong,
-  type Saying,
-  tolerances,
-} from '@paperhinge/geometry';
+import { type Path, type Piece, type Point, pathLength, pathOf, type Saying } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { pathEnd, pointAlong } from '@paperhinge/geometry/paths';
+import { partsOfEdge } from '@paperhinge/geometry/pattern';
 import { dartNamed } from './dart-named.js';
 import { refusal, saying } from './tellings.js';
 

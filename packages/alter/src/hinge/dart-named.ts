@@ -1,4 +1,5 @@
-import { type Dart, dartsOf, type Piece } from '@paperhinge/geometry';
+import type { Dart, Piece } from '@paperhinge/geometry';
+import { dartsOf } from '@paperhinge/geometry/pattern';
 import { refusal } from './tellings.js';
 
 /** A dart of a piece by its name. @throws PatternError `unknown-dart`: the remedy names the nearest, or lists them */

@@ -1,4 +1,5 @@
-import { joined, type Path, reversedPath } from '@paperhinge/geometry';
+import type { Path } from '@paperhinge/geometry';
+import { joined, reversedPath } from '@paperhinge/geometry/paths';
 import type { Stretch } from './ring.js';
 import type { CutPiece, Joint, Section, Spoke } from './sections.js';
 

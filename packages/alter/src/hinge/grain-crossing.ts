@@ -1,16 +1,8 @@
-import {
-  add,
-  boundsOfPath,
-  distance,
-  edgePath,
-  intersectPaths,
-  outlinePath,
-  type Piece,
-  type Point,
-  pathOf,
-  scale,
-  tolerances,
-} from '@paperhinge/geometry';
+import { edgePath, type Piece, type Point, pathOf } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { boundsOfPath, intersectPaths } from '@paperhinge/geometry/paths';
+import { outlinePath } from '@paperhinge/geometry/pattern';
+import { add, distance, scale } from '@paperhinge/geometry/plane';
 import { grainDirection } from '../edit/grain.js';
 
 /**

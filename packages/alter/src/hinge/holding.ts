@@ -1,13 +1,7 @@
-import {
-  type Edge,
-  isCentreEdge,
-  isCentreLine,
-  type Path,
-  type PieceLine,
-  pathLength,
-  signedArea,
-  tolerances,
-} from '@paperhinge/geometry';
+import { type Edge, type Path, type PieceLine, pathLength } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { isCentreEdge, isCentreLine } from '@paperhinge/geometry/pattern';
+import { signedArea } from '@paperhinge/geometry/regions';
 import { linePartsOf } from './line-parts.js';
 import type { CutPiece, Section } from './sections.js';
 

@@ -1,3 +1,6 @@
+import { type Path, type Point, pathLength } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { pathEnd, pathStart, subpath, transformedPath } from '@paperhinge/geometry/paths';
 import {
   type Affine,
   add,
@@ -8,16 +11,8 @@ import {
   dot,
   leftOf,
   norm,
-  type Path,
-  type Point,
-  pathEnd,
-  pathLength,
-  pathStart,
-  subpath,
   subtract,
-  tolerances,
-  transformedPath,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/plane';
 import { onEdge } from './cut.js';
 import { overlapTrim, type Trim } from './overlap.js';
 import type { CutPiece, Node, Spoke } from './sections.js';

@@ -1,13 +1,8 @@
-import {
-  containsPoint,
-  intersectPaths,
-  outlinePath,
-  type Path,
-  pathLength,
-  pointAlong,
-  subpath,
-  tolerances,
-} from '@paperhinge/geometry';
+import { type Path, pathLength } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { intersectPaths, pointAlong, subpath } from '@paperhinge/geometry/paths';
+import { outlinePath } from '@paperhinge/geometry/pattern';
+import { containsPoint } from '@paperhinge/geometry/regions';
 import type { CutPiece } from './sections.js';
 
 /** A run of a line that lies in one section; `section` undefined: off the paper, as in a dart's mouth. */

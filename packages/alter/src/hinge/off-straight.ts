@@ -1,4 +1,5 @@
-import { nearestOnPath, type Path, pathEnd, pathOf, pathStart } from '@paperhinge/geometry';
+import { type Path, pathOf } from '@paperhinge/geometry';
+import { nearestOnPath, pathEnd, pathStart } from '@paperhinge/geometry/paths';
 
 /** mm that a path strays at most from the straight line between its ends; of a curve, an upper bound (its control points). */
 export function offStraight(path: Path): number {

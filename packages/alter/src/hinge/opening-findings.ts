@@ -1,4 +1,6 @@
-import { edgePath, type Finding, foldEdgeOf, tolerances } from '@paperhinge/geometry';
+import { edgePath, type Finding } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { foldEdgeOf } from '@paperhinge/geometry/pattern';
 import { inDegrees } from './degrees.js';
 import type { Opening } from './joins.js';
 import { offStraight } from './off-straight.js';

@@ -1,20 +1,7 @@
-import {
-  add,
-  distance,
-  intersectPaths,
-  nearestOnPath,
-  type Path,
-  type Point,
-  pathEnd,
-  pathLength,
-  pathOf,
-  pathStart,
-  pointAlong,
-  scale,
-  subtract,
-  tolerances,
-  unit,
-} from '@paperhinge/geometry';
+import { type Path, type Point, pathLength, pathOf } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { intersectPaths, nearestOnPath, pathEnd, pathStart, pointAlong } from '@paperhinge/geometry/paths';
+import { add, distance, scale, subtract, unit } from '@paperhinge/geometry/plane';
 
 /** How much to cut off where two sides of a slash overlap: mm off the end of the one before, the start of the one after. */
 export interface Trim {

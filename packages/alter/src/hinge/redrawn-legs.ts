@@ -1,14 +1,8 @@
-import {
-  type Dart,
-  distance,
-  outlinePath,
-  type Piece,
-  type Point,
-  pathEnd,
-  pathOf,
-  pathStart,
-  selfCrossings,
-} from '@paperhinge/geometry';
+import { type Dart, type Piece, type Point, pathOf } from '@paperhinge/geometry';
+import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { outlinePath } from '@paperhinge/geometry/pattern';
+import { distance } from '@paperhinge/geometry/plane';
+import { selfCrossings } from '@paperhinge/geometry/regions';
 import { dartAngle } from './assemble.js';
 import { refusal } from './tellings.js';
 

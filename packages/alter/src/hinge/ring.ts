@@ -1,14 +1,7 @@
-import {
-  type Dart,
-  type Edge,
-  type Path,
-  type Piece,
-  type Pleat,
-  partsOfEdge,
-  pathLength,
-  subpath,
-  tolerances,
-} from '@paperhinge/geometry';
+import { type Dart, type Edge, type Path, type Piece, type Pleat, pathLength } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { subpath } from '@paperhinge/geometry/paths';
+import { partsOfEdge } from '@paperhinge/geometry/pattern';
 import { type CutEnd, onEdge } from './cut.js';
 
 /** A run of an edge between two places at which the outline is cut or the edge ends. */

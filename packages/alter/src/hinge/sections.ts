@@ -1,14 +1,7 @@
-import {
-  angleBetween,
-  distance,
-  endTangent,
-  type Path,
-  type Piece,
-  type Point,
-  scale,
-  startTangent,
-  tolerances,
-} from '@paperhinge/geometry';
+import type { Path, Piece, Point } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { endTangent, startTangent } from '@paperhinge/geometry/paths';
+import { angleBetween, distance, scale } from '@paperhinge/geometry/plane';
 import { checkCuts } from './check-cuts.js';
 import { type Cut, type CutEnd, courseOf, pointOfEnd, slashOf } from './cut.js';
 import { facesOf } from './faces.js';

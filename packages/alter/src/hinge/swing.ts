@@ -1,12 +1,7 @@
-import {
-  type Affine,
-  type Finding,
-  identity,
-  outlinePath,
-  type Piece,
-  type Point,
-  selfCrossings,
-} from '@paperhinge/geometry';
+import type { Finding, Piece, Point } from '@paperhinge/geometry';
+import { outlinePath } from '@paperhinge/geometry/pattern';
+import { type Affine, identity } from '@paperhinge/geometry/plane';
+import { selfCrossings } from '@paperhinge/geometry/regions';
 import type { Became } from '../became/became.js';
 import { carriedNotches } from '../became/parts.js';
 import { assemble, type ClosedDart, mouthKey, type Place } from './assemble.js';

@@ -1,4 +1,5 @@
-import { type NoFacts, type Saying, sayingsOf, type Thing } from '@paperhinge/geometry';
+import type { Saying, Thing } from '@paperhinge/geometry';
+import { type NoFacts, sayingsOf } from '@paperhinge/geometry/sayings';
 
 /** What is told of cuts, swings and what they leave. A slash is a saying of its own, see {@link HingeSentences}. */
 export interface HingeTellings {

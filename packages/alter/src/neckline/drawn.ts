@@ -1,24 +1,25 @@
 import {
-  containsPoint,
-  distance,
   type Edge,
   edgeNames,
-  intersectPaths,
-  joined,
-  nearestOnPath,
   type OutlinePart,
-  outlinePath,
   type Path,
   type Piece,
   type Point,
-  pathEnd,
   pathLength,
+} from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import {
+  intersectPaths,
+  joined,
+  nearestOnPath,
+  pathEnd,
   pathStart,
   reversedPath,
-  signedArea,
   subpath,
-  tolerances,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/paths';
+import { outlinePath } from '@paperhinge/geometry/pattern';
+import { distance } from '@paperhinge/geometry/plane';
+import { containsPoint, signedArea } from '@paperhinge/geometry/regions';
 import type { ThingBecame } from '../became/became.js';
 import { carriedNotches, edgesBecame, type PartChange } from '../became/parts.js';
 import { type Chain, chainsOf, type Reshaped } from '../edit/chains.js';

@@ -1,31 +1,25 @@
 import {
-  add,
-  containsPoint,
-  distance,
-  dot,
   type Edge,
-  intersectPaths,
-  isCentreEdge,
-  isCentreLine,
   type OutlinePart,
-  outlinePath,
   type Path,
   type PatternError,
   type Piece,
   type Point,
-  pathEnd,
   pathLength,
+} from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import {
+  intersectPaths,
+  pathEnd,
   pathStart,
   pointAlong,
   reversedPath,
-  rightOf,
-  scale,
   startTangent,
   subpath,
-  subtract,
-  tolerances,
-  unit,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/paths';
+import { isCentreEdge, isCentreLine, outlinePath } from '@paperhinge/geometry/pattern';
+import { add, distance, dot, rightOf, scale, subtract, unit } from '@paperhinge/geometry/plane';
+import { containsPoint } from '@paperhinge/geometry/regions';
 import { grainDirection, middleOf } from '../edit/grain.js';
 import { lineThrough, reachOf, runOnBothWays } from '../edit/meet.js';
 import { refusal } from './tellings.js';

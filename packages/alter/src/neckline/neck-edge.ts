@@ -1,4 +1,5 @@
-import { type Edge, edgesOfRole, type Piece, partsOfEdge } from '@paperhinge/geometry';
+import type { Edge, Piece } from '@paperhinge/geometry';
+import { edgesOfRole, partsOfEdge } from '@paperhinge/geometry/pattern';
 import { refusal } from './tellings.js';
 
 /**

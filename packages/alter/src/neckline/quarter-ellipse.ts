@@ -1,4 +1,5 @@
-import { add, type Path, type Point, type Segment, scale, subtract } from '@paperhinge/geometry';
+import type { Path, Point, Segment } from '@paperhinge/geometry';
+import { add, scale, subtract } from '@paperhinge/geometry/plane';
 import { endingIn } from '../edit/meet.js';
 
 /**

@@ -1,14 +1,12 @@
 import {
   type Edge,
   edgeNames,
-  joined,
   type OutlinePart,
   type Path,
   type Piece,
   pathLength,
-  reversedPath,
-  subpath,
 } from '@paperhinge/geometry';
+import { joined, reversedPath, subpath } from '@paperhinge/geometry/paths';
 import { carriedNotches, edgesBecame, keptWhole, type PartChange, shifted } from '../became/parts.js';
 import type { Reshaped } from '../edit/chains.js';
 import { startingIn } from '../edit/meet.js';

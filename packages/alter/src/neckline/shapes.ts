@@ -1,20 +1,14 @@
+import { line, type Path, type Piece, type Point, pathLength, pathOf } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
 import {
-  add,
   intersectPaths,
-  line,
-  type Path,
-  type Piece,
-  type Point,
   pathEnd,
-  pathLength,
-  pathOf,
   pathStart,
   pointAlong,
   reversedPath,
-  scale,
   subpath,
-  tolerances,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/paths';
+import { add, scale } from '@paperhinge/geometry/plane';
 import { reachOf, runOn, startingIn, withEndAt } from '../edit/meet.js';
 import { downOf, halfWidthLine, type NeckFrame, outOf } from './frame.js';
 import { quarterEllipse } from './quarter-ellipse.js';

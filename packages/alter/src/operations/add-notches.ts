@@ -1,5 +1,4 @@
 import {
-  type EdgePosition,
   type EdgeRun,
   type Finding,
   type Notch,
@@ -8,9 +7,9 @@ import {
   type Piece,
   pieceNamed,
   type Seam,
-  tolerances,
-  withPiece,
 } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { type EdgePosition, withPiece } from '@paperhinge/geometry/pattern';
 import type { Alteration } from '../alteration.js';
 import { seamNamed, shareOfSeam, sideLength, stretchOf } from '../edit/seam-place.js';
 import * as field from '../verb/fields.js';

@@ -1,20 +1,9 @@
-import {
-  distance,
-  type EdgePosition,
-  edgePath,
-  identity,
-  locating,
-  type Pattern,
-  type Piece,
-  pathEnd,
-  pathLength,
-  pathStart,
-  pieceNamed,
-  resolvePosition,
-  rotation,
-  tolerances,
-  withPiece,
-} from '@paperhinge/geometry';
+import { edgePath, type Pattern, type Piece, pathLength, pieceNamed } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { type EdgePosition, resolvePosition, withPiece } from '@paperhinge/geometry/pattern';
+import { distance, identity, rotation } from '@paperhinge/geometry/plane';
+import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
 import { dartAngle } from '../hinge/assemble.js';
 import { dartNamed } from '../hinge/dart-named.js';

@@ -1,22 +1,7 @@
-import {
-  add,
-  apply,
-  type Dart,
-  type EdgePosition,
-  identity,
-  lerp,
-  locating,
-  type Pattern,
-  type Piece,
-  type Point,
-  pieceNamed,
-  resolvePosition,
-  rotation,
-  scale,
-  subtract,
-  unit,
-  withPiece,
-} from '@paperhinge/geometry';
+import { type Dart, type Pattern, type Piece, type Point, pieceNamed } from '@paperhinge/geometry';
+import { type EdgePosition, resolvePosition, withPiece } from '@paperhinge/geometry/pattern';
+import { add, apply, identity, lerp, rotation, scale, subtract, unit } from '@paperhinge/geometry/plane';
+import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
 import { dartAngle } from '../hinge/assemble.js';
 import { pointOfEnd } from '../hinge/cut.js';

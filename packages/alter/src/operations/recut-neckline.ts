@@ -9,10 +9,10 @@ import {
   pathLength,
   pieceNamed,
   type Seam,
-  tolerances,
   walkSeam,
-  withPiece,
 } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { withPiece } from '@paperhinge/geometry/pattern';
 import type { Alteration } from '../alteration.js';
 import { requireSimple, tidied } from '../edit/tidy.js';
 import { cutToDrawnLine } from '../neckline/drawn.js';

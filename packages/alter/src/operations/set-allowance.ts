@@ -1,11 +1,5 @@
-import {
-  type Edge,
-  type EdgeRef,
-  edgeNamed,
-  type Pattern,
-  pieceNamed,
-  tolerances,
-} from '@paperhinge/geometry';
+import { type Edge, type EdgeRef, edgeNamed, type Pattern, pieceNamed } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
 import type { Alteration } from '../alteration.js';
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';

@@ -1,4 +1,5 @@
-import { type Finding, type Pattern, pieceNamed, withPiece } from '@paperhinge/geometry';
+import { type Finding, type Pattern, pieceNamed } from '@paperhinge/geometry';
+import { withPiece } from '@paperhinge/geometry/pattern';
 import type { Alteration } from '../alteration.js';
 import { nothingBecame, together } from '../became/became.js';
 import { moveHem } from '../edit/move-hem.js';

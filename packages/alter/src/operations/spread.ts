@@ -1,25 +1,19 @@
+import { type Pattern, type Piece, type Point, pieceNamed } from '@paperhinge/geometry';
+import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { type EdgePosition, resolvePosition, withPiece } from '@paperhinge/geometry/pattern';
 import {
   type Affine,
   compose,
   distance,
-  type EdgePosition,
   identity,
   leftOf,
-  locating,
-  type Pattern,
-  type Piece,
-  type Point,
-  pathEnd,
-  pathStart,
-  pieceNamed,
-  resolvePosition,
   rotation,
   scale,
   subtract,
   translation,
   unit,
-  withPiece,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/plane';
+import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
 import type { Cut } from '../hinge/cut.js';
 import { inDegrees } from '../hinge/degrees.js';

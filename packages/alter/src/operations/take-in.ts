@@ -1,13 +1,5 @@
-import {
-  copiesInGarment,
-  type EdgePosition,
-  type Finding,
-  type Pattern,
-  pieceNamed,
-  type Seam,
-  walkSeam,
-  withPiece,
-} from '@paperhinge/geometry';
+import { type Finding, type Pattern, pieceNamed, type Seam, walkSeam } from '@paperhinge/geometry';
+import { copiesInGarment, type EdgePosition, withPiece } from '@paperhinge/geometry/pattern';
 import type { Alteration } from '../alteration.js';
 import { nothingBecame, together } from '../became/became.js';
 import { type MovedRun, moveEdgesInwards } from '../edit/move-edges-inwards.js';

@@ -1,18 +1,16 @@
 import {
   type Edge,
-  type EdgePosition,
   type EdgeRef,
   type Finding,
-  locating,
   type Path,
   type Pattern,
   type Piece,
-  partsOfEdge,
   pathLength,
   pieceNamed,
   type Saying,
-  withPiece,
 } from '@paperhinge/geometry';
+import { type EdgePosition, partsOfEdge, withPiece } from '@paperhinge/geometry/pattern';
+import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
 import { type Became, nothingBecame, together } from '../became/became.js';
 import { carriedNotches, edgesBecame, type PartChange } from '../became/parts.js';

@@ -1,12 +1,7 @@
-import {
-  boundsOfPath,
-  edgeNames,
-  locating,
-  outlinePath,
-  type Pattern,
-  type Piece,
-  pieceNamed,
-} from '@paperhinge/geometry';
+import { edgeNames, type Pattern, type Piece, pieceNamed } from '@paperhinge/geometry';
+import { boundsOfPath } from '@paperhinge/geometry/paths';
+import { outlinePath } from '@paperhinge/geometry/pattern';
+import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
 import type { Became } from '../became/became.js';
 import { laidAside } from '../derive/free-place.js';

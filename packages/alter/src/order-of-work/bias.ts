@@ -1,13 +1,7 @@
-import {
-  angleBetween,
-  edgeParts,
-  edgePath,
-  isCentreEdge,
-  type Piece,
-  pathEnd,
-  pathStart,
-  subtract,
-} from '@paperhinge/geometry';
+import { edgePath, type Piece } from '@paperhinge/geometry';
+import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { edgeParts, isCentreEdge } from '@paperhinge/geometry/pattern';
+import { angleBetween, subtract } from '@paperhinge/geometry/plane';
 
 /** Whether a piece's grain line lies nearer to 45° than to its fold or centre edge, or to square with it. */
 export function isBias(piece: Piece): boolean {

@@ -1,19 +1,17 @@
 import {
-  dartsOf,
   type Edge,
   type EdgeRef,
   edgeNamed,
   edgeNames,
-  edgeParts,
   type Fastening,
   type Pattern,
   type Piece,
   pathLength,
   pieceNamed,
   pieceRoleOf,
-  pleatsOf,
   roleOf,
 } from '@paperhinge/geometry';
+import { dartsOf, edgeParts, pleatsOf } from '@paperhinge/geometry/pattern';
 import { asThing, asThings, edgeLabel, holdsEdge, type Job, job } from './jobs.js';
 import { isLining, type MadePiece } from './pieces.js';
 import { saying } from './sentences.js';

@@ -4,15 +4,13 @@ import {
   edgeNames,
   edgePath,
   type Fastening,
-  hemSweep,
-  levelAcross,
-  levelNames,
   type MarkRole,
-  markRoleOf,
   type Pattern,
   pathLength,
   pieceNamed,
 } from '@paperhinge/geometry';
+import { hemSweep, levelAcross, levelNames } from '@paperhinge/geometry/measure';
+import { markRoleOf } from '@paperhinge/geometry/pattern';
 import { isBias } from './bias.js';
 import { isFrontTurning } from './flat-jobs.js';
 import { asThing, asThings, edgeLabel, holdsEdge, type Job, job } from './jobs.js';

@@ -1,14 +1,14 @@
 import {
   type EdgeRole,
   edgeNamed,
-  edgeParts,
   type Finding,
-  neighboursAtEnds,
   type Pattern,
   pieceNamed,
   roleOf,
   type Seam,
 } from '@paperhinge/geometry';
+import { neighboursAtEnds } from '@paperhinge/geometry/measure';
+import { edgeParts } from '@paperhinge/geometry/pattern';
 import { holdsEdge, type Job, job } from './jobs.js';
 import { isLining } from './pieces.js';
 import { isShoulder } from './seam-jobs.js';

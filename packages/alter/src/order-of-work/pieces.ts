@@ -1,5 +1,4 @@
-import type { EdgeRef, Pattern, Piece, PieceRole } from '@paperhinge/geometry';
-import { pieceRoleOf } from '@paperhinge/geometry';
+import { type EdgeRef, type Pattern, type Piece, type PieceRole, pieceRoleOf } from '@paperhinge/geometry';
 import type { Derived, DerivedKind } from '../alteration.js';
 
 /** A piece made for an edge, in this run or before it, as far as the order of work asks. */

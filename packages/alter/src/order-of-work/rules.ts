@@ -2,9 +2,6 @@ import {
   type EdgeRef,
   type EdgeRole,
   edgeNamed,
-  edgeParts,
-  neighboursAtEnds,
-  neighboursOf,
   type Pattern,
   pieceNamed,
   pieceRoleOf,
@@ -12,6 +9,8 @@ import {
   type Saying,
   type Seam,
 } from '@paperhinge/geometry';
+import { neighboursAtEnds } from '@paperhinge/geometry/measure';
+import { edgeParts, neighboursOf } from '@paperhinge/geometry/pattern';
 import { asThing, asThings, type Constraint, holdsEdge, type Job, type JobKind } from './jobs.js';
 import type { Lining } from './lining.js';
 import { isSewnOn } from './pieces.js';

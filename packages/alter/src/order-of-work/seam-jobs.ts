@@ -1,11 +1,6 @@
-import {
-  type EdgeRun,
-  lengthInGarment,
-  type Pattern,
-  roleOf,
-  runLabel,
-  type Seam,
-} from '@paperhinge/geometry';
+import { type EdgeRun, type Pattern, roleOf, type Seam } from '@paperhinge/geometry';
+import { lengthInGarment } from '@paperhinge/geometry/measure';
+import { runLabel } from '@paperhinge/geometry/pattern';
 import { asThings, edgeLabel, type Job, job, sameEdge } from './jobs.js';
 import type { MadePiece } from './pieces.js';
 import { saying } from './sentences.js';

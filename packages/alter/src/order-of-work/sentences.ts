@@ -1,4 +1,5 @@
-import { type NoFacts, type Saying, sayingsOf, type Thing } from '@paperhinge/geometry';
+import type { Saying, Thing } from '@paperhinge/geometry';
+import { type NoFacts, sayingsOf } from '@paperhinge/geometry/sayings';
 
 interface OnEdges {
   readonly piece: Thing;

@@ -1,6 +1,5 @@
 import {
   edgeNamed,
-  neighboursAtEnds,
   type Pattern,
   type Piece,
   type PieceRole,
@@ -10,6 +9,7 @@ import {
   type Saying,
   type Seam,
 } from '@paperhinge/geometry';
+import { neighboursAtEnds } from '@paperhinge/geometry/measure';
 import { isKnit, leastStretch } from '../fit/cloth.js';
 import { holdsEdge } from './jobs.js';
 import { saying } from './sentences.js';

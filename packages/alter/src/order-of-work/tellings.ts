@@ -1,4 +1,5 @@
-import { type Saying, sayingsOf, type Thing } from '@paperhinge/geometry';
+import type { Saying, Thing } from '@paperhinge/geometry';
+import { sayingsOf } from '@paperhinge/geometry/sayings';
 
 /** What is told of the order of work. */
 export interface OrderTellings {

@@ -1,12 +1,5 @@
-import {
-  isLine,
-  type Path,
-  type Point,
-  pathLength,
-  pointAt,
-  type Segment,
-  segmentLength,
-} from '@paperhinge/geometry';
+import { type Path, type Point, pathLength, type Segment } from '@paperhinge/geometry';
+import { isLine, pointAt, segmentLength } from '@paperhinge/geometry/curves';
 
 /**
  * mm: the greatest distance that any point of either of two lines has from the other (Hausdorff's). Both are seen as

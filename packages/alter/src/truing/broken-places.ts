@@ -1,15 +1,7 @@
-import {
-  angleBetween,
-  cross,
-  distance,
-  type Path,
-  type Point,
-  pointAt,
-  segmentLength,
-  subtract,
-  tangentAt,
-  tolerances,
-} from '@paperhinge/geometry';
+import type { Path, Point } from '@paperhinge/geometry';
+import { pointAt, segmentLength, tangentAt } from '@paperhinge/geometry/curves';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { angleBetween, cross, distance, subtract } from '@paperhinge/geometry/plane';
 
 /** A place where a line is not smooth: a kink (from = to) or a step, in mm from the line's start. */
 export interface BrokenPlace {

@@ -1,24 +1,13 @@
+import type { Edge, EdgeRef, OutlinePart, Pattern, Piece, Point } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
 import {
-  angleBetween,
-  apply,
-  dot,
-  type Edge,
-  type EdgeRef,
-  endTangent,
   type JoinedLine,
   joinedLinesAcrossFolds,
   joinedLinesOf,
-  leftOf,
-  type OutlinePart,
-  type Pattern,
-  type Piece,
-  type Point,
-  rightOf,
-  rotation,
-  startTangent,
-  tolerances,
   weldedLines,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/measure';
+import { endTangent, startTangent } from '@paperhinge/geometry/paths';
+import { angleBetween, apply, dot, leftOf, rightOf, rotation } from '@paperhinge/geometry/plane';
 
 /** A better direction for an end of a line, and whether it alone is reason enough to redraw the line. */
 export interface WantedEnd {

@@ -1,15 +1,13 @@
+import { type Path, type Point, pathLength } from '@paperhinge/geometry';
 import {
-  angleBetween,
   endTangent,
   fairCurve,
-  type Path,
-  type Point,
   pathEnd,
-  pathLength,
   pathStart,
   pointAlong,
   startTangent,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/paths';
+import { angleBetween } from '@paperhinge/geometry/plane';
 import { apartBetween, areaBetween, quickSides } from './apart.js';
 import { turningOf } from './turning.js';
 

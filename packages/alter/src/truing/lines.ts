@@ -1,17 +1,14 @@
 import {
   type Edge,
   type EdgeRef,
-  joined,
-  nearestOnPath,
   type Path,
   type Pattern,
   type Piece,
-  pathEnd,
   pathLength,
-  subpath,
-  tolerances,
-  weldedLines,
 } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { weldedLines } from '@paperhinge/geometry/measure';
+import { joined, nearestOnPath, pathEnd, subpath } from '@paperhinge/geometry/paths';
 import { endingIn, startingIn } from '../edit/meet.js';
 
 /** Parts of edges that follow one another without a corner and are trued as one line. */

@@ -1,18 +1,16 @@
+import { type Path, type Point, pathLength } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
 import {
-  angleBetween,
   endTangent,
   fairCurve,
   joined,
-  type Path,
-  type Point,
   pathEnd,
-  pathLength,
   pathStart,
   pointAlong,
   startTangent,
   subpath,
-  tolerances,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/paths';
+import { angleBetween } from '@paperhinge/geometry/plane';
 import { endingIn, startingIn } from '../edit/meet.js';
 import { apartBetween, areaBetween, quickSides } from './apart.js';
 import { mostMeanOff } from './fair-throughout.js';

@@ -1,18 +1,7 @@
-import {
-  type Edge,
-  type EdgePosition,
-  joined,
-  line,
-  type Path,
-  type Piece,
-  partsOfEdge,
-  pathLength,
-  pathOf,
-  pointAlong,
-  resolvePosition,
-  subpath,
-  tolerances,
-} from '@paperhinge/geometry';
+import { type Edge, line, type Path, type Piece, pathLength, pathOf } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { joined, pointAlong, subpath } from '@paperhinge/geometry/paths';
+import { type EdgePosition, partsOfEdge, resolvePosition } from '@paperhinge/geometry/pattern';
 import { refusal } from './tellings.js';
 
 /** Between which places of an edge it is drawn straight; absent: from its start, to its end. */

@@ -1,4 +1,5 @@
-import { sayingsOf, type Thing } from '@paperhinge/geometry';
+import type { Thing } from '@paperhinge/geometry';
+import { sayingsOf } from '@paperhinge/geometry/sayings';
 
 /** What is told of truing. */
 export interface TruingTellings {

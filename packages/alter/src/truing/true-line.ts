@@ -1,20 +1,8 @@
-import {
-  angleBetween,
-  distance,
-  endTangent,
-  isLine,
-  line,
-  type Path,
-  type Point,
-  pathEnd,
-  pathLength,
-  pathOf,
-  pathStart,
-  segmentLength,
-  startTangent,
-  tangentAlong,
-  tolerances,
-} from '@paperhinge/geometry';
+import { line, type Path, type Point, pathLength, pathOf } from '@paperhinge/geometry';
+import { isLine, segmentLength } from '@paperhinge/geometry/curves';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { endTangent, pathEnd, pathStart, startTangent, tangentAlong } from '@paperhinge/geometry/paths';
+import { angleBetween, distance } from '@paperhinge/geometry/plane';
 import { apartBetween } from './apart.js';
 import { type BrokenPlace, type BrokenPlaces, brokenPlaces } from './broken-places.js';
 import type { WantedEnd, WantedEnds } from './ends.js';

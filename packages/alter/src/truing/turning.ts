@@ -1,4 +1,6 @@
-import { angleBetween, type Path, tangentAt } from '@paperhinge/geometry';
+import type { Path } from '@paperhinge/geometry';
+import { tangentAt } from '@paperhinge/geometry/curves';
+import { angleBetween } from '@paperhinge/geometry/plane';
 
 /** rad: how much a line turns in all, back and forth and at its corners. */
 export function turningOf(path: Path): number {

@@ -1,22 +1,17 @@
 import {
-  apply,
-  distance,
   type Edge,
   edgeNames,
   edgePath,
-  isCentreName,
   type Mark,
   type Notch,
-  nearestOnPath,
   type Piece,
   type PieceLine,
-  pathEnd,
   pathLength,
-  pathStart,
-  reversedPath,
-  tolerances,
-  transformedPath,
 } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { isCentreName } from '@paperhinge/geometry/measure';
+import { nearestOnPath, pathEnd, pathStart, reversedPath, transformedPath } from '@paperhinge/geometry/paths';
+import { apply, distance } from '@paperhinge/geometry/plane';
 import type { Became, SpanBecame } from '../became/became.js';
 import { follow } from '../became/follow.js';
 import { bridged } from '../edit/bridged.js';

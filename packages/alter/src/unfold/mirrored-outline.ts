@@ -1,20 +1,7 @@
-import {
-  type Affine,
-  type Dart,
-  type Edge,
-  joined,
-  mirror,
-  type Outline,
-  type OutlinePart,
-  type Path,
-  type Piece,
-  pathEnd,
-  pathStart,
-  reversedPath,
-  subtract,
-  tolerances,
-  transformedPath,
-} from '@paperhinge/geometry';
+import type { Dart, Edge, Outline, OutlinePart, Path, Piece } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { joined, pathEnd, pathStart, reversedPath, transformedPath } from '@paperhinge/geometry/paths';
+import { type Affine, mirror, subtract } from '@paperhinge/geometry/plane';
 import { endingAt, startingAt } from '../hinge/ends.js';
 import { offStraight } from '../hinge/off-straight.js';
 import { refusal } from './tellings.js';

@@ -1,4 +1,5 @@
-import type { EdgePosition, EdgeRef, SeamEase } from '@paperhinge/geometry';
+import type { EdgeRef, SeamEase } from '@paperhinge/geometry';
+import type { EdgePosition } from '@paperhinge/geometry/pattern';
 
 /** What a field of a verb holds. */
 export type FieldKind =

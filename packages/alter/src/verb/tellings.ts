@@ -1,4 +1,4 @@
-import { sayingsOf } from '@paperhinge/geometry';
+import { sayingsOf } from '@paperhinge/geometry/sayings';
 
 interface OfVerb {
   readonly verb: string;

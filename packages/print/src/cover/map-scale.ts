@@ -1,4 +1,4 @@
-import type { Affine } from '@paperhinge/geometry';
+import type { Affine } from '@paperhinge/geometry/plane';
 import type { Page } from '../pages/plan.js';
 
 /** A sheet on the map: its pages, and what carries it there from the large sheet. */

@@ -1,14 +1,6 @@
-import {
-  type Affine,
-  apply,
-  at,
-  compose,
-  type Path,
-  type Point,
-  polyline,
-  transformedPath,
-  translation,
-} from '@paperhinge/geometry';
+import { at, type Path, type Point, polyline } from '@paperhinge/geometry';
+import { transformedPath } from '@paperhinge/geometry/paths';
+import { type Affine, apply, compose, translation } from '@paperhinge/geometry/plane';
 import { type Ink, movedDrawing, type TypeMeasure } from '../drawing/ink.js';
 import { setLine } from '../drawing/lettering.js';
 import { inkChords } from '../drawing/piece-shape.js';

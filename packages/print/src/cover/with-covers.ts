@@ -1,4 +1,4 @@
-import { translation } from '@paperhinge/geometry';
+import { translation } from '@paperhinge/geometry/plane';
 import type { PiecePlace } from '../drawing/draw-piece.js';
 import { type Drawing, movedDrawing } from '../drawing/ink.js';
 import type { PieceShape } from '../drawing/piece-shape.js';

@@ -1,4 +1,5 @@
-import { type Box, toPathData } from '@paperhinge/geometry';
+import type { Box } from '@paperhinge/geometry/curves';
+import { toPathData } from '@paperhinge/geometry/svg';
 import type { Drawing, Ink } from './ink.js';
 import { layers, penOf } from './pens.js';
 

@@ -1,4 +1,5 @@
-import { dot, type Point } from '@paperhinge/geometry';
+import type { Point } from '@paperhinge/geometry';
+import { dot } from '@paperhinge/geometry/plane';
 import { chords } from '../plane/polygon.js';
 import { type Cells, emptyCells, markAlong, markMiddlesInside } from '../plane/raster.js';
 import type { Room } from './room.js';

@@ -1,4 +1,6 @@
-import { isLine, norm, type Segment, secondDerivativeAt } from '@paperhinge/geometry';
+import type { Segment } from '@paperhinge/geometry';
+import { isLine, secondDerivativeAt } from '@paperhinge/geometry/curves';
+import { norm } from '@paperhinge/geometry/plane';
 
 /**
  * Into how many equal steps of its parameter a segment is cut so that chords stay within `error` mm of it. A chord

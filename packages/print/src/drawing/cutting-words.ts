@@ -1,4 +1,5 @@
-import { foldEdgeOf, type Piece } from '@paperhinge/geometry';
+import type { Piece } from '@paperhinge/geometry';
+import { foldEdgeOf } from '@paperhinge/geometry/pattern';
 
 /** How a piece is cut, in words: "cut 1 on fold", "cut 2, 1 mirrored", "cut 3". */
 export function cutWords(piece: Piece): string {

@@ -1,4 +1,5 @@
-import { locating, type Pattern } from '@paperhinge/geometry';
+import type { Pattern } from '@paperhinge/geometry';
+import { locating } from '@paperhinge/geometry/sayings';
 import { drawPiece, type PieceDrawing } from './draw-piece.js';
 import type { TypeMeasure } from './ink.js';
 import { type LookOptions, type PieceShape, pieceShape } from './piece-shape.js';

@@ -1,19 +1,15 @@
 import {
-  add,
   edgePath,
   type Path,
   type Pattern,
   type Piece,
   type Point,
-  partsOfEdge,
   pathLength,
-  pointAlong,
-  rightOf,
-  runLabel,
   type Seam,
-  scale,
-  tangentAlong,
 } from '@paperhinge/geometry';
+import { pointAlong, tangentAlong } from '@paperhinge/geometry/paths';
+import { partsOfEdge, runLabel } from '@paperhinge/geometry/pattern';
+import { add, rightOf, scale } from '@paperhinge/geometry/plane';
 import { type Frame, readable } from './frame.js';
 import { type Lettering, letteringBox, type TypeMeasure } from './ink.js';
 import { plainLine, setCentred } from './lettering.js';

@@ -1,4 +1,6 @@
-import { type Path, type Point, pathEnd, pointAt, startOf } from '@paperhinge/geometry';
+import type { Path, Point } from '@paperhinge/geometry';
+import { pointAt, startOf } from '@paperhinge/geometry/curves';
+import { pathEnd } from '@paperhinge/geometry/paths';
 import { chordSteps } from './chord-steps.js';
 
 /** mm. Layout works on chords this near the curve: a tenth of the clearance kept round a label. */

@@ -1,12 +1,6 @@
-import {
-  type Affine,
-  carrying,
-  distance,
-  type Piece,
-  type Point,
-  pathEnd,
-  pathStart,
-} from '@paperhinge/geometry';
+import type { Piece, Point } from '@paperhinge/geometry';
+import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { type Affine, carrying, distance } from '@paperhinge/geometry/plane';
 import { directionOf } from './shapes.js';
 
 /** How a piece stands on paper: unit vectors, in its own coordinates, of the page's right and down. */

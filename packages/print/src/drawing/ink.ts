@@ -1,12 +1,6 @@
-import {
-  type Affine,
-  apply,
-  applyToVector,
-  norm,
-  type Path,
-  type Point,
-  transformedPath,
-} from '@paperhinge/geometry';
+import type { Path, Point } from '@paperhinge/geometry';
+import { transformedPath } from '@paperhinge/geometry/paths';
+import { type Affine, apply, applyToVector, norm } from '@paperhinge/geometry/plane';
 
 /**
  * What a line, fill or word on a pattern means. Its look (width, dash, grey, layer) is decided once, in `pens.ts`;

@@ -1,4 +1,5 @@
-import { add, type Point, scale } from '@paperhinge/geometry';
+import type { Point } from '@paperhinge/geometry';
+import { add, scale } from '@paperhinge/geometry/plane';
 import { capShare, type Lettering, type Role, type TypeMeasure, tailShare, type Weight } from './ink.js';
 
 export interface TypeStyle {

@@ -1,18 +1,14 @@
 import {
-  add,
-  edgeParts,
-  leftOf,
   type Mark,
   nearestEighth,
   type Path,
   type Piece,
   type PieceLine,
   pathLength,
-  pointAlong,
-  scale,
-  subtract,
-  tangentAlong,
 } from '@paperhinge/geometry';
+import { pointAlong, tangentAlong } from '@paperhinge/geometry/paths';
+import { edgeParts } from '@paperhinge/geometry/pattern';
+import { add, leftOf, scale, subtract } from '@paperhinge/geometry/plane';
 import { chords } from '../plane/polygon.js';
 import { flattened } from './flatten.js';
 import { type Frame, frameOf, readable } from './frame.js';

@@ -1,20 +1,7 @@
-import {
-  add,
-  edgePath,
-  leftOf,
-  line,
-  type Notch,
-  type Piece,
-  type Point,
-  partsOfEdge,
-  pathLength,
-  pathOf,
-  pointAlong,
-  rightOf,
-  scale,
-  subtract,
-  tangentAlong,
-} from '@paperhinge/geometry';
+import { edgePath, line, type Notch, type Piece, type Point, pathLength, pathOf } from '@paperhinge/geometry';
+import { pointAlong, tangentAlong } from '@paperhinge/geometry/paths';
+import { partsOfEdge } from '@paperhinge/geometry/pattern';
+import { add, leftOf, rightOf, scale, subtract } from '@paperhinge/geometry/plane';
 import { chords, type Polygon } from '../plane/polygon.js';
 import type { Ink } from './ink.js';
 import { fill, stroke } from './shapes.js';

@@ -1,20 +1,15 @@
 import {
-  add,
   type CuttingLine,
   cuttingLine,
-  dartsOf,
-  dot,
-  edgeParts,
   edgePath,
-  foldEdgeOf,
-  joined,
   type Path,
   type Pattern,
   type Piece,
   type Point,
-  pathsOfPart,
-  scale,
 } from '@paperhinge/geometry';
+import { joined } from '@paperhinge/geometry/paths';
+import { dartsOf, edgeParts, foldEdgeOf, pathsOfPart } from '@paperhinge/geometry/pattern';
+import { add, dot, scale } from '@paperhinge/geometry/plane';
 import { chords, type Polygon } from '../plane/polygon.js';
 import { type BlockGrid, blockGrid } from './block-place.js';
 import { boxEdges } from './edge-names.js';

@@ -1,4 +1,5 @@
-import { dot, type Point, subtract } from '@paperhinge/geometry';
+import type { Point } from '@paperhinge/geometry';
+import { dot, subtract } from '@paperhinge/geometry/plane';
 import { type Chord, type Polygon, polygonHolds } from '../plane/polygon.js';
 import { meetsRectangle } from '../plane/rectangle.js';
 

@@ -1,15 +1,5 @@
-import {
-  add,
-  line,
-  type Path,
-  type Point,
-  pathOf,
-  polyline,
-  rightOf,
-  scale,
-  subtract,
-  unit,
-} from '@paperhinge/geometry';
+import { line, type Path, type Point, pathOf, polyline } from '@paperhinge/geometry';
+import { add, rightOf, scale, subtract, unit } from '@paperhinge/geometry/plane';
 import type { Fill, Role, Stroke } from './ink.js';
 
 export const stroke = (role: Role, path: Path): Stroke => ({ kind: 'stroke', role, path });

@@ -1,4 +1,5 @@
-import { add, type Pattern, type Piece, type Point, scale } from '@paperhinge/geometry';
+import type { Pattern, Piece, Point } from '@paperhinge/geometry';
+import { add, scale } from '@paperhinge/geometry/plane';
 import type { BlockGrid } from './block-place.js';
 import { placeForBlock } from './block-place.js';
 import { cutWords, fabricWords } from './cutting-words.js';

@@ -1,4 +1,6 @@
-import { type Box, locating, type Pattern, PatternError, type Point } from '@paperhinge/geometry';
+import { type Pattern, PatternError, type Point } from '@paperhinge/geometry';
+import type { Box } from '@paperhinge/geometry/curves';
+import { locating } from '@paperhinge/geometry/sayings';
 import { decimal, type Group, place, textEntity, written } from './entities.js';
 import { colours, layerOf } from './layers.js';
 import { type PieceBlock, pieceBlock } from './piece-block.js';

@@ -1,12 +1,7 @@
 import {
-  type Box,
   type CuttingLine,
-  cross,
   cuttingLine,
-  distance,
-  dot,
   edgeNames,
-  edgeParts,
   edgePath,
   type Mark,
   type Path,
@@ -14,13 +9,13 @@ import {
   type Piece,
   type PieceLine,
   type Point,
-  partsOfEdge,
-  pathEnd,
-  pathStart,
   polyline,
-  subtract,
-  tolerances,
 } from '@paperhinge/geometry';
+import type { Box } from '@paperhinge/geometry/curves';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { edgeParts, partsOfEdge } from '@paperhinge/geometry/pattern';
+import { cross, distance, dot, subtract } from '@paperhinge/geometry/plane';
 import { cutWords } from '../drawing/cutting-words.js';
 import { drawPiece } from '../drawing/draw-piece.js';
 import { capShare, type Lettering, type TypeMeasure } from '../drawing/ink.js';

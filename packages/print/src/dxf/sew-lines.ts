@@ -1,4 +1,6 @@
-import { joined, type OutlinePart, type Path, type Piece, pathsOfPart } from '@paperhinge/geometry';
+import type { OutlinePart, Path, Piece } from '@paperhinge/geometry';
+import { joined } from '@paperhinge/geometry/paths';
+import { pathsOfPart } from '@paperhinge/geometry/pattern';
 
 /** A stitching line as one stroke; `closed` if it runs all round. */
 export interface SewLine {

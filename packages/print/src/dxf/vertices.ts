@@ -1,15 +1,8 @@
-import {
-  angleBetween,
-  isLine,
-  type Path,
-  type Point,
-  pathEnd,
-  pointAt,
-  type Segment,
-  startOf,
-  tangentAt,
-  tolerances,
-} from '@paperhinge/geometry';
+import type { Path, Point, Segment } from '@paperhinge/geometry';
+import { isLine, pointAt, startOf, tangentAt } from '@paperhinge/geometry/curves';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { pathEnd } from '@paperhinge/geometry/paths';
+import { angleBetween } from '@paperhinge/geometry/plane';
 import { chordSteps } from '../drawing/chord-steps.js';
 
 /** mm. Chords this near the curve: a tenth of what a blade or a needle keeps, and few enough points for old readers. */

@@ -1,4 +1,5 @@
-import { type Box, line, type Path } from '@paperhinge/geometry';
+import { line, type Path } from '@paperhinge/geometry';
+import type { Box } from '@paperhinge/geometry/curves';
 import type { Ink } from '../drawing/ink.js';
 
 /** mm between the lines of the grid; each fifth is a little darker. */

@@ -1,5 +1,5 @@
 import { PatternError } from '@paperhinge/geometry';
-import type { Field } from '../place/field.js';
+import type { PageField } from '../place/field.js';
 import type { Paper } from './papers.js';
 
 /** mm left empty at each side of a page, where printers do not reach. */
@@ -37,7 +37,7 @@ export interface PageFormat {
   /** mm, as printed: width then height. */
   readonly size: readonly [number, number];
   readonly margins: Margins;
-  readonly field: Field;
+  readonly field: PageField;
   /** Paper mm for a mm of the sheet, across and down: 1 unless the printer is corrected. */
   readonly stretch: { readonly across: number; readonly down: number };
 }

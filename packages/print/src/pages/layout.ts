@@ -1,9 +1,10 @@
-import { type Affine, apply, compose, PatternError, type Point } from '@paperhinge/geometry';
+import { PatternError, type Point } from '@paperhinge/geometry';
+import { type Affine, apply, compose } from '@paperhinge/geometry/plane';
 import type { PiecePlace } from '../drawing/draw-piece.js';
 import { uprighting } from '../drawing/frame.js';
 import { arrange } from '../place/arrange.js';
 import { type Arrangement, followedBy, isBetter, placed, type Shape } from '../place/arrangement.js';
-import { type Cell, type Field, stepY, windowsFor } from '../place/field.js';
+import { type Cell, type PageField, stepY, windowsFor } from '../place/field.js';
 import { inReadingOrder, onOwnPages } from '../place/in-order.js';
 import type { Turning } from '../place/turning.js';
 import { boxOf, boxPolygon, type Polygon } from '../plane/polygon.js';
@@ -126,7 +127,7 @@ export function layoutFor(
 
 function arranged(
   shapes: readonly Shape[],
-  field: Field,
+  field: PageField,
   { arrangement, turning, blocks = [] }: LayoutOptions,
   large: boolean,
 ): Arrangement {
@@ -149,7 +150,7 @@ function arranged(
 function clothByCloth(
   drawings: readonly PiecePlace[],
   shapes: readonly Shape[],
-  field: Field,
+  field: PageField,
   options: LayoutOptions,
 ): Arrangement {
   if (options.arrangement === 'own-pages') return arranged(shapes, field, options, false);
@@ -179,7 +180,7 @@ function clothByCloth(
 /** Where each sheet starts on the large sheet, one below the other, and its first row among all rows of pages. */
 function topsOf(
   { placings, pages }: Arrangement,
-  field: Field,
+  field: PageField,
 ): readonly { readonly y: number; readonly row: number }[] {
   const rows: number[] = [];
   for (const [i, { sheet }] of placings.entries())
@@ -194,7 +195,7 @@ function topsOf(
   });
 }
 
-function tilesIn(arrangement: Arrangement, field: Field): (i: number) => readonly Tile[] {
+function tilesIn(arrangement: Arrangement, field: PageField): (i: number) => readonly Tile[] {
   const tops = topsOf(arrangement, field);
   return i => {
     const { sheet } = arrangement.placings[i]!;

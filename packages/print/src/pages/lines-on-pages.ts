@@ -1,4 +1,4 @@
-import type { Affine } from '@paperhinge/geometry';
+import type { Affine } from '@paperhinge/geometry/plane';
 import { movedDrawing } from '../drawing/ink.js';
 import { inkChords, type PieceShape } from '../drawing/piece-shape.js';
 import { type Nearby, nearby } from '../plane/nearby.js';

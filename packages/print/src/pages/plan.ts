@@ -1,4 +1,5 @@
-import { compose, type Point, translation } from '@paperhinge/geometry';
+import type { Point } from '@paperhinge/geometry';
+import { compose, translation } from '@paperhinge/geometry/plane';
 import { ownPart } from '../place/field.js';
 import type { Rectangle } from '../plane/rectangle.js';
 import type { PageFormat } from './format.js';

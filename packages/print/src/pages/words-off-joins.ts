@@ -1,5 +1,5 @@
 import type { Piece } from '@paperhinge/geometry';
-import { apply } from '@paperhinge/geometry';
+import { apply } from '@paperhinge/geometry/plane';
 import { type PieceDrawing, worded } from '../drawing/draw-piece.js';
 import type { TypeMeasure } from '../drawing/ink.js';
 import { onSheet } from '../drawing/on-sheet.js';

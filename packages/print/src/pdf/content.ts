@@ -1,4 +1,6 @@
-import { type Affine, isLine, type Path, type Point } from '@paperhinge/geometry';
+import type { Path, Point } from '@paperhinge/geometry';
+import { isLine } from '@paperhinge/geometry/curves';
+import type { Affine } from '@paperhinge/geometry/plane';
 import type { Drawing, Fill, Ink, Lettering, Role, Stroke } from '../drawing/ink.js';
 import { type Layer, type Look, type Pen, penOf } from '../drawing/pens.js';
 import type { FontEmbedder } from './embed-fonts.js';

@@ -1,14 +1,12 @@
+import { at, type Point, polyline } from '@paperhinge/geometry';
 import {
-  at,
   checkedSquare,
   type FramePaper,
   type FrameSheet,
-  type Point,
-  polyline,
   sheetsInFrame,
   targetIndex,
   targetPlaces,
-} from '@paperhinge/geometry';
+} from '@paperhinge/geometry/trace';
 import type { Ink, TypeMeasure } from '../drawing/ink.js';
 import { setCentred, setLine, wrapped } from '../drawing/lettering.js';
 import { stroke } from '../drawing/shapes.js';

@@ -1,4 +1,5 @@
-import { codeCells, codeSide, line, type Point, targetCell, targetCorners } from '@paperhinge/geometry';
+import { line, type Point } from '@paperhinge/geometry';
+import { codeCells, codeSide, targetCell, targetCorners } from '@paperhinge/geometry/trace';
 import type { Fill } from '../drawing/ink.js';
 
 /**

@@ -1,7 +1,7 @@
 import { boxOf } from '../plane/polygon.js';
 import { type Arrangement, isBetter, type Shape } from './arrangement.js';
 import { type Candidate, candidatesOf } from './candidates.js';
-import { type Field, stepX, stepY, windowsFor } from './field.js';
+import { type PageField, stepX, stepY, windowsFor } from './field.js';
 import { laidAgain, layOut, type Task } from './lay.js';
 import { ordersOf, shuffled } from './orders.js';
 import { cell } from './shape-cells.js';
@@ -37,7 +37,11 @@ const rounds = 3;
  * that saves something. A freer hand to turn never does worse: what a lesser turn finds is tried as well. The same
  * shapes always lie the same way; the time taken grows as the number of shapes.
  */
-export function arrange(shapes: readonly Shape[], field: Field, options: ArrangeOptions = {}): Arrangement {
+export function arrange(
+  shapes: readonly Shape[],
+  field: PageField,
+  options: ArrangeOptions = {},
+): Arrangement {
   const { turning = 'quarter' } = options;
   const many = isMany(shapes, field);
   const lesser = many ? (turning === 'any' ? (['quarter'] as const) : []) : turningsBelow(turning);
@@ -47,7 +51,7 @@ export function arrange(shapes: readonly Shape[], field: Field, options: Arrange
 
 const turningsBelow = (turning: Turning): readonly Turning[] => turnings.slice(0, turnings.indexOf(turning));
 
-function isMany(shapes: readonly Shape[], field: Field): boolean {
+function isMany(shapes: readonly Shape[], field: PageField): boolean {
   return shapes.length > manyShapes || areaOf(shapes) > manyPages * stepX(field) * stepY(field);
 }
 
@@ -59,7 +63,7 @@ const areaOf = (shapes: readonly Shape[]): number =>
 
 function arrangeTurned(
   shapes: readonly Shape[],
-  field: Field,
+  field: PageField,
   options: ArrangeOptions & { readonly turning: Turning },
   many: boolean,
 ): Arrangement {
@@ -77,7 +81,7 @@ function arrangeTurned(
 function plansFor(
   candidates: readonly (readonly Candidate[])[],
   area: number,
-  field: Field,
+  field: PageField,
   { largest, shortest = false, many }: ArrangeOptions & { readonly many: boolean },
 ): readonly SheetPlan[] {
   const narrowest = Math.max(...candidates.map(list => Math.min(...list.map(c => c.cells.columns)))) * cell;
@@ -114,7 +118,7 @@ const longSide = ({ width, height }: { readonly width: number; readonly height: 
 /** Rows of pages on a sheet of so many columns, whichever way up it is within the largest. */
 function rowsWithin(
   columns: number,
-  field: Field,
+  field: PageField,
   largest: { readonly width: number; readonly height: number },
 ): number {
   const [short, long] = [Math.min(largest.width, largest.height), longSide(largest)];

@@ -1,6 +1,6 @@
 import type { Point } from '@paperhinge/geometry';
 import { boxOf, type Polygon } from '../plane/polygon.js';
-import { type Cell, type Field, pagesOf } from './field.js';
+import { type Cell, type PageField, pagesOf } from './field.js';
 import { sliversOf } from './slivers.js';
 import { type Turn, turnedPoint } from './turning.js';
 
@@ -42,7 +42,7 @@ export interface Arrangement {
 export function judged(
   shapes: readonly Shape[],
   placings: readonly Placing[],
-  field: Field,
+  field: PageField,
   before?: Arrangement,
 ): Arrangement {
   const each = shapes.map(({ polygons }, i) => {

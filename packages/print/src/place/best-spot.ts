@@ -1,6 +1,6 @@
 import { type Board, liesFree } from './board.js';
 import type { Candidate } from './candidates.js';
-import { type Field, ownerOf, stepX, stepY } from './field.js';
+import { ownerOf, type PageField, stepX, stepY } from './field.js';
 import { cell, type ShapeCells } from './shape-cells.js';
 import { type Sheet, type SheetPlan, touchedPages } from './sheet.js';
 import { sliver, sliversOf } from './slivers.js';
@@ -32,7 +32,7 @@ export function bestSpot(sheet: Sheet, candidates: readonly Candidate[], plan: S
   );
 }
 
-const leavesNoSliver = ({ candidate, column, row }: Spot, field: Field): boolean =>
+const leavesNoSliver = ({ candidate, column, row }: Spot, field: PageField): boolean =>
   sliversOf(
     field,
     candidate.polygon.map(p => ({ x: p.x + column * cell, y: p.y + row * cell })),
@@ -41,7 +41,7 @@ const leavesNoSliver = ({ candidate, column, row }: Spot, field: Field): boolean
 /** A new page outweighs any number of joins crossed; a new sheet counts less than a join. */
 export const costs = { page: 1000, join: 20, sheet: 10 } as const;
 
-function pageSpots(sheet: Sheet, candidate: Candidate, field: Field): readonly Spot[] {
+function pageSpots(sheet: Sheet, candidate: Candidate, field: PageField): readonly Spot[] {
   const { cells } = candidate;
   return columnsToTry(sheet.board, cells, field).flatMap(column =>
     rowsToTry(sheet, cells, column, field).map(row => {
@@ -79,7 +79,7 @@ function firstFree(board: Board, cells: ShapeCells, column: number, from: number
 }
 
 /** Columns worth trying: every sixth cell, and those that align a side with the edge of a page, or stand well clear of it. */
-function columnsToTry(board: Board, cells: ShapeCells, field: Field): readonly number[] {
+function columnsToTry(board: Board, cells: ShapeCells, field: PageField): readonly number[] {
   const last = board.columns - cells.columns;
   const columns = new Set<number>();
   for (let c = 0; c <= last; c += 6) columns.add(c);
@@ -99,7 +99,7 @@ const clear = Math.ceil(sliver / cell) + 1;
 const enoughRows = 6;
 
 /** In a column: the first free row from the top and from the start of each row of pages, and the row well clear of it. */
-function rowsToTry(sheet: Sheet, cells: ShapeCells, column: number, field: Field): readonly number[] {
+function rowsToTry(sheet: Sheet, cells: ShapeCells, column: number, field: PageField): readonly number[] {
   const { board, lowest } = sheet;
   const rows: number[] = [];
   const last = board.rows - cells.rows.length;

@@ -5,14 +5,14 @@ import { meetsRectangle, type Rectangle } from '../plane/rectangle.js';
  * The grid of page windows over a sheet, in mm. Neighbouring windows share a band `overlap` wide; the band belongs to
  * the page before (left or above), so that a page is needed only for what lies beyond it.
  */
-export interface Field {
+export interface PageField {
   readonly width: number;
   readonly height: number;
   readonly overlap: number;
 }
 
-export const stepX = (field: Field): number => field.width - field.overlap;
-export const stepY = (field: Field): number => field.height - field.overlap;
+export const stepX = (field: PageField): number => field.width - field.overlap;
+export const stepY = (field: PageField): number => field.height - field.overlap;
 /** How many windows in a row are needed to show a length: ceil((L − o) / (p − o)), at least one. */
 export const windowsFor = (length: number, window: number, overlap: number): number =>
   Math.max(Math.ceil((length - overlap) / (window - overlap)), 1);
@@ -27,7 +27,7 @@ export interface Cell {
 }
 
 /** The part of the sheet that belongs to a page alone: [x0, y0, x1, y1]. */
-export function ownPart(field: Field, { row, column }: Cell): Rectangle {
+export function ownPart(field: PageField, { row, column }: Cell): Rectangle {
   const { overlap: o } = field,
     sx = stepX(field),
     sy = stepY(field);
@@ -37,7 +37,7 @@ export function ownPart(field: Field, { row, column }: Cell): Rectangle {
 }
 
 /** The pages on which some part of the polygons lies, in reading order. Exact for polygons. */
-export function pagesOf(field: Field, polygons: readonly Polygon[]): readonly Cell[] {
+export function pagesOf(field: PageField, polygons: readonly Polygon[]): readonly Cell[] {
   const all = polygons.flat();
   const columns = span(
     all.map(p => p.x),

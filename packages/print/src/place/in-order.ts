@@ -2,7 +2,7 @@ import type { Point } from '@paperhinge/geometry';
 import { boxOf } from '../plane/polygon.js';
 import type { ArrangeOptions } from './arrange.js';
 import { type Arrangement, judged, type Placing, placed, type Shape } from './arrangement.js';
-import { type Field, stepX, stepY, windowsFor } from './field.js';
+import { type PageField, stepX, stepY, windowsFor } from './field.js';
 import { sliversOf } from './slivers.js';
 
 /** mm: keeps the cutting line's own width on the page, and paper between neighbours so that scissors pass. */
@@ -11,7 +11,7 @@ const gap = 6;
 const upright = { x: 1, y: 0 } as const;
 
 /** Every shape has a sheet of its own, in the order given: any piece can be printed alone. */
-export function onOwnPages(shapes: readonly Shape[], field: Field): Arrangement {
+export function onOwnPages(shapes: readonly Shape[], field: PageField): Arrangement {
   const placings = shapes.map((shape, sheet): Placing => {
     const { x0, y0, width, height } = boxOf(shape.polygons);
     const start = { sheet, turn: upright, by: { x: inset - x0, y: inset - y0 } };
@@ -31,7 +31,7 @@ export function onOwnPages(shapes: readonly Shape[], field: Field): Arrangement 
  */
 export function inReadingOrder(
   shapes: readonly Shape[],
-  field: Field,
+  field: PageField,
   { largest }: Pick<ArrangeOptions, 'largest'> = {},
 ): Arrangement {
   const boxes = shapes.map(s => boxOf(s.polygons));
@@ -64,7 +64,7 @@ const furthest = 40;
 const steps = Array.from({ length: furthest / shift + 1 }, (_, i) => i * shift);
 
 /** The placing moved right and down as little as it takes to leave no sliver; first within the room there is for it. */
-function clearOfSlivers(shape: Shape, field: Field, start: Placing, room: Point): Placing {
+function clearOfSlivers(shape: Shape, field: PageField, start: Placing, room: Point): Placing {
   const isClear = (p: Placing) => sliversOf(field, placed(shape.polygons[0]!, p)).length === 0;
   if (isClear(start)) return start;
   const beyond = (v: Point) => Math.max(v.x - room.x, 0) + Math.max(v.y - room.y, 0);

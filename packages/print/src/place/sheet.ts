@@ -1,11 +1,11 @@
 import { type Board, emptyBoard, takeCells } from './board.js';
 import type { Candidate } from './candidates.js';
-import { type Field, ownerOf, stepX, stepY } from './field.js';
+import { ownerOf, type PageField, stepX, stepY } from './field.js';
 import { cell, type ShapeCells } from './shape-cells.js';
 
 /** How large a sheet is put together, in pages, and what is saved on it. */
 export interface SheetPlan {
-  readonly field: Field;
+  readonly field: PageField;
   readonly columns: number;
   readonly rows: number;
   /** Whether to end as high up as may be, not on few pages: paper off a roll, or a sheet that is one page. */
@@ -56,7 +56,7 @@ export function newSheet(
   return sheetOf(emptyBoard(Math.max(cellsIn(columns, stepX(field)), reach.columns), height), field);
 }
 
-function sheetOf(board: Board, field: Field): Sheet {
+function sheetOf(board: Board, field: PageField): Sheet {
   const owners = (count: number, window: number) =>
     Int32Array.from({ length: count }, (_, i) => ownerOf((i + 0.5) * cell, window, field.overlap));
   const columnOf = owners(board.columns, field.width),

@@ -1,6 +1,6 @@
 import { partsIn } from '../plane/parts.js';
 import { boxOf, type Polygon } from '../plane/polygon.js';
-import { type Cell, type Field, ownPart, pagesOf } from './field.js';
+import { type Cell, ownPart, type PageField, pagesOf } from './field.js';
 
 /** mm: a part of a piece that reaches less than this onto a page is lost before it is joined. */
 export const sliver = 8;
@@ -9,7 +9,7 @@ export const sliver = 8;
  * The pages onto which a polygon reaches with a part less than 8 mm deep, measured from the join that the part lies
  * beyond. A narrow tail that a join crosses is none: it goes on as far as it is long.
  */
-export function sliversOf(field: Field, polygon: Polygon): readonly Cell[] {
+export function sliversOf(field: PageField, polygon: Polygon): readonly Cell[] {
   const whole = boxOf([polygon]);
   return pagesOf(field, [polygon]).filter(cell => {
     const [x0, y0, x1, y1] = ownPart(field, cell);

@@ -1,5 +1,4 @@
-import type { LengthUnit, Point } from '@paperhinge/geometry';
-import { polyline } from '@paperhinge/geometry';
+import { type LengthUnit, type Point, polyline } from '@paperhinge/geometry';
 import type { Ink, TypeMeasure } from '../drawing/ink.js';
 import { fitted, setLine, wrapped } from '../drawing/lettering.js';
 import { closedStroke, straight } from '../drawing/shapes.js';

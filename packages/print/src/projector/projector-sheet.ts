@@ -1,4 +1,5 @@
-import { compose, type Pattern, translation } from '@paperhinge/geometry';
+import type { Pattern } from '@paperhinge/geometry';
+import { compose, translation } from '@paperhinge/geometry/plane';
 import { drawPattern } from '../drawing/draw-pattern.js';
 import type { PieceDrawing } from '../drawing/draw-piece.js';
 import { movedDrawing } from '../drawing/ink.js';

@@ -1,16 +1,7 @@
-import {
-  boundsOfPath,
-  cuttingLine,
-  dartsOf,
-  edgeParts,
-  foldEdgeOf,
-  joined,
-  outlinePath,
-  type Path,
-  type Pattern,
-  type Piece,
-  toPathData,
-} from '@paperhinge/geometry';
+import { cuttingLine, type Path, type Pattern, type Piece } from '@paperhinge/geometry';
+import { boundsOfPath, joined } from '@paperhinge/geometry/paths';
+import { dartsOf, edgeParts, foldEdgeOf, outlinePath } from '@paperhinge/geometry/pattern';
+import { toPathData } from '@paperhinge/geometry/svg';
 import { escaped } from './escape.js';
 
 /** A picture of one piece, in mm: the cutting line, the stitching line and what lies on the piece; no words. */

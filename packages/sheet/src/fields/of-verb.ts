@@ -1,5 +1,6 @@
 import { type AnyVerb, type Field, type Fields, inSheet } from '@paperhinge/alter';
-import type { EdgePosition, SeamEase } from '@paperhinge/geometry';
+import type { SeamEase } from '@paperhinge/geometry';
+import type { EdgePosition } from '@paperhinge/geometry/pattern';
 import type { Tree } from '../document.js';
 import { type At, type Kind, tell } from './kind.js';
 import { byForm, type Member, mapping, oneOrMore, pairOf, turnedInto } from './shapes.js';

@@ -1,12 +1,6 @@
-import {
-  type EdgePosition,
-  type EdgeRef,
-  PatternError,
-  parseLength,
-  parsePercent,
-  parsePosition,
-  tolerances,
-} from '@paperhinge/geometry';
+import { type EdgeRef, PatternError, parseLength } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { type EdgePosition, parsePercent, parsePosition } from '@paperhinge/geometry/pattern';
 import type { Tree } from '../document.js';
 import { longestLength } from '../limits.js';
 import { type At, type Kind, tell } from './kind.js';

@@ -1,17 +1,8 @@
-import {
-  type Box,
-  boundsOfPath,
-  cuttingLine,
-  dartsOf,
-  edgeParts,
-  outlinePath,
-  type Path,
-  type Pattern,
-  type Piece,
-  pointAlong,
-  toPathData,
-  transformedPath,
-} from '@paperhinge/geometry';
+import { cuttingLine, type Path, type Pattern, type Piece } from '@paperhinge/geometry';
+import type { Box } from '@paperhinge/geometry/curves';
+import { boundsOfPath, pointAlong, transformedPath } from '@paperhinge/geometry/paths';
+import { dartsOf, edgeParts, outlinePath } from '@paperhinge/geometry/pattern';
+import { toPathData } from '@paperhinge/geometry/svg';
 
 /** mm of the garment to one unit of a picture. */
 const shrunk = 4;

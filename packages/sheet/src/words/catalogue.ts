@@ -1,5 +1,6 @@
 import type { AlterSentences, AlterTellings } from '@paperhinge/alter';
-import type { GeometryTellings, SayingTable, Where } from '@paperhinge/geometry';
+import type { Where } from '@paperhinge/geometry';
+import type { GeometryTellings, SayingTable } from '@paperhinge/geometry/sayings';
 import type { PrintTellings } from '@paperhinge/print';
 import type { CommandSentences } from '../command-sayings.js';
 import type { SheetTellings } from '../tellings.js';

@@ -1,4 +1,4 @@
-import type { PatternTellings } from '@paperhinge/geometry';
+import type { PatternTellings } from '@paperhinge/geometry/sayings';
 import type { OfField, SheetTellings } from '../tellings.js';
 import type { Tellings, Told } from './catalogue.js';
 import type { Say } from './say.js';

@@ -1,13 +1,13 @@
-import {
-  type Facts,
-  type Finding,
-  factsOf,
-  type LengthUnit,
-  type PatternError,
-  type Saying,
-  type ToldFinding,
-  type Where,
+import type {
+  Facts,
+  Finding,
+  LengthUnit,
+  PatternError,
+  Saying,
+  ToldFinding,
+  Where,
 } from '@paperhinge/geometry';
+import { factsOf } from '@paperhinge/geometry/sayings';
 import type { Catalogue, Told } from './catalogue.js';
 import { type Say, sayer } from './say.js';
 

@@ -1,4 +1,4 @@
-import type { CuttingLineTellings } from '@paperhinge/geometry';
+import type { CuttingLineTellings } from '@paperhinge/geometry/sayings';
 import { capital } from '../capital.js';
 import type { Tellings } from '../catalogue.js';
 

@@ -1,4 +1,4 @@
-import type { SvgTellings } from '@paperhinge/geometry';
+import type { SvgTellings } from '@paperhinge/geometry/sayings';
 import { capital } from '../capital.js';
 import type { Say, Tellings } from '../catalogue.js';
 

@@ -1,4 +1,4 @@
-import { nearestName } from '@paperhinge/geometry';
+import { nearestName } from '@paperhinge/geometry/sayings';
 import { shownName } from '../names.js';
 import type { Say } from '../say.js';
 

@@ -1,4 +1,5 @@
-import type { SvgTellings, Thing } from '@paperhinge/geometry';
+import type { Thing } from '@paperhinge/geometry';
+import type { SvgTellings } from '@paperhinge/geometry/sayings';
 import { capital } from '../capital.js';
 import type { Say, Tellings } from '../catalogue.js';
 import { shownName } from '../names.js';

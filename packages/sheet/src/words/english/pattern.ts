@@ -1,4 +1,4 @@
-import type { PatternTellings } from '@paperhinge/geometry';
+import type { PatternTellings } from '@paperhinge/geometry/sayings';
 import { capital } from '../capital.js';
 import type { Say, Tellings } from '../catalogue.js';
 import { shownName } from '../names.js';

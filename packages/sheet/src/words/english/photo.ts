@@ -1,4 +1,4 @@
-import type { PhotoTellings } from '@paperhinge/geometry';
+import type { PhotoTellings } from '@paperhinge/geometry/sayings';
 import type { Tellings } from '../catalogue.js';
 
 export const photo: Tellings<PhotoTellings> = {

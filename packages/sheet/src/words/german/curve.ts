@@ -1,4 +1,4 @@
-import type { CurveTellings } from '@paperhinge/geometry';
+import type { CurveTellings } from '@paperhinge/geometry/sayings';
 import type { Tellings } from '../catalogue.js';
 
 const nouns = {

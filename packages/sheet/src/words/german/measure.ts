@@ -1,4 +1,5 @@
-import type { MeasureTellings, Thing } from '@paperhinge/geometry';
+import type { Thing } from '@paperhinge/geometry';
+import type { MeasureTellings } from '@paperhinge/geometry/sayings';
 import type { Say, Tellings } from '../catalogue.js';
 import { edgeText, stepText, typedLength } from '../step-text.js';
 

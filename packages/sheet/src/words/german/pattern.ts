@@ -1,4 +1,4 @@
-import type { PatternTellings } from '@paperhinge/geometry';
+import type { PatternTellings } from '@paperhinge/geometry/sayings';
 import type { Tellings } from '../catalogue.js';
 import { shownName } from '../names.js';
 import { instead, oneOf } from './instead.js';
