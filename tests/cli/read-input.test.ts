@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { chmodSync, writeFileSync } from 'node:fs';
+import { chmodSync, truncateSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { PatternError } from '@paperhinge/geometry';
 import { expect, test } from 'vitest';
@@ -51,6 +51,15 @@ test.skipIf(process.getuid?.() === 0)('a file that may not be read is refused', 
   const path = fileWith('x');
   chmodSync(path, 0);
   await expect(reading(path)).rejects.toMatchObject({ code: 'file-not-readable' });
+});
+
+test('a file beyond any input is refused unread', async () => {
+  const path = fileWith('x');
+  truncateSync(path, 64_000_001);
+  await expect(reading(path)).rejects.toMatchObject({
+    code: 'input-too-large',
+    facts: { mostMegabytes: 64 },
+  });
 });
 
 test('bytes that are not UTF-8 are refused', () => {

@@ -52,8 +52,9 @@ async function statusOf(path: string) {
   }
 }
 
-/** Files on their way wait in a hidden folder of their run, named after it. */
-const waiting = /^\.paperhinge-(\d+)$/;
+/** Files on their way wait in a hidden folder of their run, named after its process. */
+const waiting = /^\.paperhinge-(\d+)-\d+$/;
+let runs = 0;
 
 /**
  * Writes files together: all of them whole into a hidden folder beside their places, then each to its place, one run
@@ -64,7 +65,7 @@ const waiting = /^\.paperhinge-(\d+)$/;
  * @throws PatternError `output-not-written`
  */
 export async function writeOutputs(folder: string, outputs: readonly Output[]): Promise<void> {
-  const own = join(folder, `.paperhinge-${process.pid}`);
+  const own = join(folder, `.paperhinge-${process.pid}-${++runs}`);
   const clear = () => rm(own, { recursive: true, force: true });
   const interrupted = (signal: NodeJS.Signals) =>
     void clear().finally(() => process.exit(signal === 'SIGINT' ? 130 : 143));
