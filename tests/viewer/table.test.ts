@@ -1,8 +1,9 @@
 // The page in a real browser: Debian's Chromium. Where there is none the tests skip and say so.
-import { execFileSync } from 'node:child_process';
+import { execFile } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { promisify } from 'node:util';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 
@@ -19,7 +20,7 @@ describe.skipIf(browserPath === undefined)(
     const failures: string[] = [];
 
     beforeAll(async () => {
-      execFileSync('npx', ['vite', 'build', '--mode', 'single', '--logLevel', 'error'], {
+      await promisify(execFile)('npx', ['vite', 'build', '--mode', 'single', '--logLevel', 'error'], {
         cwd: join(root, 'demos/viewer'),
       });
       browser = await chromium.launch({
@@ -72,6 +73,10 @@ describe.skipIf(browserPath === undefined)(
       const hem = table.locator('.table path.reach[data-piece="back"][data-name="hem"]');
       await hem.dispatchEvent('click');
       expect(await table.locator('.slip h3').textContent()).toBe('Hem of the back');
+      // A sentence is spoken with what was touched in its place, the rest left open.
+      const offered = await table.locator('.slip li button').allTextContents();
+      expect(offered).toContain('Shorten the back at the hem by …');
+      for (const words of offered) expect(words).not.toMatch(/function|undefined|\[object/);
       await table.locator('.slip li button').first().click();
       await expect.poll(() => table.locator('.step').count()).toBe(10);
       expect(await table.locator('.step').last().locator('.sentence').textContent()).toContain('back');

@@ -42,7 +42,7 @@ export function pieceView(
     cutting: data(cut),
     stitching: data(stitching),
     parts: [
-      ...edges(piece, before, words),
+      ...edges(piece, pattern, before, words),
       ...darts(piece, words),
       ...pleats(piece, words),
       ...lines(piece),
@@ -98,7 +98,7 @@ function cutWords({ cutting, outline }: Piece, words: Words): string {
     : `cut ${count}${fold ? ' on the fold' : mirrored ? ', mirrored' : ''}`;
 }
 
-const edges = (piece: Piece, before: Piece | undefined, words: Words): readonly Part[] =>
+const edges = (piece: Piece, pattern: Pattern, before: Piece | undefined, words: Words): readonly Part[] =>
   edgeNames(piece).map(name => {
     const parts = piece.outline.parts.filter((p): p is Edge => p.type === 'edge' && p.name === name);
     const length = parts.reduce((sum, p) => sum + pathLength(p.path), 0);
@@ -118,7 +118,10 @@ const edges = (piece: Piece, before: Piece | undefined, words: Words): readonly 
         : []),
       ...(kind === 'fold' ? [german ? 'Bruch' : 'on the fold'] : []),
     ].join(' · ');
-    return { kind: 'edge', name, path: parts.map(p => data(p.path)).join(' '), told, sort: kind };
+    const seams = pattern.seams
+      .filter(({ a, b }) => [...a, ...b].some(r => r.piece === piece.name && r.edge === name))
+      .map(s => s.name);
+    return { kind: 'edge', name, path: parts.map(p => data(p.path)).join(' '), told, seams, sort: kind };
   });
 
 const darts = (piece: Piece, words: Words): readonly Part[] =>

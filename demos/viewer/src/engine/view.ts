@@ -14,6 +14,8 @@ export interface Part {
   readonly path: string;
   /** What the slip says of it, in the reader's words. */
   readonly told: string;
+  /** The seams an edge is sewn in. */
+  readonly seams?: readonly string[];
   /** Kind of an edge or line: `fold`, `hem`, `grain`, `level` … */
   readonly sort: string;
 }

@@ -28,11 +28,17 @@ export function fieldAt(verb: AnyVerb, name: string): Field | undefined {
   return field;
 }
 
-/** The value of a field within the fields of a written step. */
+/** The value of a field within the fields of a written step: of mappings only, a text has no fields. */
 export const valueAt = (fields: Readonly<Record<string, unknown>>, name: string): unknown =>
   name
     .split('.')
-    .reduce<unknown>((value, part) => (value as Record<string, unknown> | undefined)?.[part], fields);
+    .reduce<unknown>(
+      (value, part) =>
+        typeof value === 'object' && value !== null && Object.hasOwn(value, part)
+          ? (value as Record<string, unknown>)[part]
+          : undefined,
+      fields,
+    );
 
 /** A value as a sentence says it: lists joined, `front.hem` as "front hem", dashes as spaces. */
 export function spoken(value: unknown, and: string): string {

@@ -14,6 +14,7 @@ export function Slip(props: {
 }) {
   const { garment } = props;
   const part = () => props.piece?.parts.find(p => p.name === props.thing.name && p.kind === props.thing.kind);
+  const seams = () => part()?.seams ?? [];
   const name = (text: string) => text.replaceAll('-', ' ');
   const title = () => {
     const of = props.piece?.title ?? '';
@@ -23,9 +24,14 @@ export function Slip(props: {
       : `${name(props.thing.name).replace(/^\p{Ll}/u, c => c.toUpperCase())} of the ${of.toLowerCase()}`;
   };
   const sentences = () =>
-    verbs.filter(verb => verb.startsAt[props.thing.kind as Start] !== undefined).slice(0, 7);
+    verbs
+      .filter(
+        verb =>
+          verb.startsAt[props.thing.kind as Start] !== undefined && canBegin(verb, props.thing, seams()),
+      )
+      .slice(0, 8);
   const begin = (verb: AnyVerb) => {
-    garment.write(withStep(garment.history.now(), verb.verb, filledBy(verb, props.thing)));
+    garment.write(withStep(garment.history.now(), verb.verb, filledBy(verb, props.thing, seams())));
     garment.setNeedle(undefined);
     garment.setOpen(garment.steps().length - 1);
     garment.setTouched(undefined);
@@ -47,7 +53,7 @@ export function Slip(props: {
           {verb => (
             <li>
               <button type="button" onClick={() => begin(verb)}>
-                {bareSentence(verb, garment.verbWords(), filledBy(verb, props.thing))}
+                {bareSentence(verb, garment.verbWords(), filledBy(verb, props.thing, seams()))}
               </button>
             </li>
           )}
@@ -60,26 +66,43 @@ export function Slip(props: {
   );
 }
 
+/** A sentence about a seam begins at an edge only if it is sewn in one. */
+const canBegin = (verb: AnyVerb, { kind }: Touched, seams: readonly string[]): boolean =>
+  kind !== 'edge' || verb.fields.seam?.kind !== 'seam' || seams.length > 0;
+
 /** The fields that the thing touched fills: its piece first, then itself. */
-export function filledBy(verb: AnyVerb, { kind, piece, name }: Touched): Readonly<Record<string, unknown>> {
-  const names = verb.startsAt[kind as Start] ?? [];
+export function filledBy(
+  verb: AnyVerb,
+  { kind, piece, name }: Touched,
+  seams: readonly string[],
+): Readonly<Record<string, unknown>> {
   const filled: Record<string, unknown> = {};
-  for (const field of names) {
-    const [first, ...rest] = field.split('.') as [string, ...string[]];
-    const kindOfField = (rest.length > 0 ? verb.fields[first]?.fields?.[rest[0]!] : verb.fields[first])?.kind;
-    const value = valueFor(kindOfField, piece, name);
+  for (const way of verb.startsAt[kind as Start] ?? []) {
+    const [first = '', rest] = way.split('.');
+    const field = verb.fields[first];
+    // A group (an edge and a place on it) takes the thing as its edge.
+    const part = rest ?? (field?.kind === 'group' ? 'edge' : undefined);
+    const value = valueFor((part === undefined ? field : field?.fields?.[part])?.kind, {
+      piece,
+      name,
+      seam: seams[0],
+    });
     if (value === undefined) continue;
-    if (rest.length > 0)
-      filled[inSheet(first)] = {
-        ...(filled[inSheet(first)] as object | undefined),
-        [inSheet(rest[0]!)]: value,
-      };
-    else filled[inSheet(first)] = value;
+    const key = inSheet(first);
+    filled[key] =
+      part === undefined ? value : { ...(filled[key] as object | undefined), [inSheet(part)]: value };
   }
   return filled;
 }
 
-function valueFor(kind: string | undefined, piece: string | undefined, name: string | undefined): unknown {
+interface Names {
+  readonly piece: string | undefined;
+  readonly name: string | undefined;
+  readonly seam: string | undefined;
+}
+
+function valueFor(kind: string | undefined, { piece, name, seam }: Names): unknown {
+  if (kind === 'seam') return seam;
   if (kind === 'piece') return piece;
   if (kind === 'pieces') return piece === undefined ? undefined : [piece];
   if (kind === 'edge-of-piece') return name === undefined ? undefined : `${piece}.${name}`;

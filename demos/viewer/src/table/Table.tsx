@@ -302,9 +302,11 @@ function Drawn(props: {
       </For>
       <g transform={`translate(${titleAt().join(' ')}) scale(${1 / props.scale})`} class="title">
         <text>{props.piece.title}</text>
-        <text y="18" class="small">
-          {props.piece.cut}
-        </text>
+        <Show when={props.piece.box[2] * props.scale > 130}>
+          <text y="18" class="small">
+            {props.piece.cut}
+          </text>
+        </Show>
       </g>
     </>
   );
