@@ -27,7 +27,8 @@ export function Slip(props: {
     verbs
       .filter(
         verb =>
-          verb.startsAt[props.thing.kind as Start] !== undefined && canBegin(verb, props.thing, seams()),
+          verb.startsAt[props.thing.kind as Start] !== undefined &&
+          canBegin(verb, props.thing, seams(), part()?.sort),
       )
       .slice(0, 8);
   const begin = (verb: AnyVerb) => {
@@ -66,9 +67,16 @@ export function Slip(props: {
   );
 }
 
-/** A sentence about a seam begins at an edge only if it is sewn in one. */
-const canBegin = (verb: AnyVerb, { kind }: Touched, seams: readonly string[]): boolean =>
-  kind !== 'edge' || verb.fields.seam?.kind !== 'seam' || seams.length > 0;
+/** A sentence about a seam begins at an edge only if it is sewn in one; one about a line, only at a hem, which may stand for it. */
+const canBegin = (
+  verb: AnyVerb,
+  { kind }: Touched,
+  seams: readonly string[],
+  sort: string | undefined,
+): boolean =>
+  kind !== 'edge' ||
+  ((verb.fields.seam?.kind !== 'seam' || seams.length > 0) &&
+    (sort === 'hem' || !(verb.startsAt.edge ?? []).some(field => verb.fields[field]?.kind === 'line')));
 
 /** The fields that the thing touched fills: its piece first, then itself. */
 export function filledBy(
