@@ -82,6 +82,34 @@ describe('cutting apart', () => {
     const down: Cut = { from: { edge: 'top', along: 100 }, to: { edge: 'hem', along: 100 } };
     expect(() => cutApart(panel(), [across, down])).toThrow(refusal('slashes-cross'));
   });
+  test.each([0.00001, 0.001, 0.049])('cuts that come as near as %s mm to one another are refused', gap => {
+    const down = (x: number): Cut => ({
+      from: { edge: 'top', along: x },
+      to: { edge: 'hem', along: 240 - x },
+    });
+    const near = refusal('slashes-too-near', /meet in one point, or place them at least 1 mm/);
+    expect(() => cutApart(panel(), [down(100), down(100 + gap)])).toThrow(near);
+    const beside: Cut = { from: { edge: 'side', along: 100 }, to: { pivot: at(100 + gap, 300) } };
+    expect(() => cutApart(panel(), [down(100), beside])).toThrow(near);
+    const hub: Cut = { from: { edge: 'top', along: 60 }, to: { pivot: at(60, 300) } };
+    const below: Cut = { from: { edge: 'hem', along: 180 }, to: { pivot: at(60, 300 + gap) } };
+    expect(() => cutApart(panel(), [hub, below])).toThrow(near);
+  });
+  test('1 mm apart, or met in one point, as the remedy says, they are made', () => {
+    const down = (x: number): Cut => ({
+      from: { edge: 'top', along: x },
+      to: { edge: 'hem', along: 240 - x },
+    });
+    expect(cutApart(panel(), [down(100), down(101)]).sections).toHaveLength(3);
+    const hub: Cut = { from: { edge: 'top', along: 60 }, to: { pivot: at(60, 300) } };
+    const below: Cut = { from: { edge: 'hem', along: 180 }, to: { pivot: at(60, 300) } };
+    expect(cutApart(panel(), [hub, below]).sections).toHaveLength(2);
+  });
+  test('cuts that lie on one another for a while are refused', () => {
+    const down: Cut = { from: { edge: 'top', along: 100 }, to: { edge: 'hem', along: 140 } };
+    const on: Cut = { from: { edge: 'top', along: 100 }, to: { pivot: at(100, 300) } };
+    expect(() => cutApart(panel(), [down, on])).toThrow(refusal('slashes-cross'));
+  });
   test('a pivot outside the piece, or on its outline, is refused', () => {
     const to = (pivot: Point): Cut => ({ from: { edge: 'top', along: 100 }, to: { pivot } });
     expect(() => cutApart(panel(), [to(at(300, 300))])).toThrow(refusal('slash-leaves-piece'));

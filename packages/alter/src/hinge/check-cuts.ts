@@ -8,9 +8,9 @@ import {
   pathOf,
 } from '@paperhinge/geometry';
 import { tolerances } from '@paperhinge/geometry/internal';
-import { intersectPaths, pathEnd, pathStart, pointAlong } from '@paperhinge/geometry/paths';
+import { intersectPaths, nearestOnPath, pathEnd, pathStart, pointAlong } from '@paperhinge/geometry/paths';
 import { outlinePath, pathsOfPart } from '@paperhinge/geometry/pattern';
-import { add, rightOf, scale, subtract, unit } from '@paperhinge/geometry/plane';
+import { add, distance, rightOf, scale, subtract, unit } from '@paperhinge/geometry/plane';
 import { containsPoint } from '@paperhinge/geometry/regions';
 import { type Cut, slashOf } from './cut.js';
 import { refusal } from './tellings.js';
@@ -18,25 +18,34 @@ import { refusal } from './tellings.js';
 const near = tolerances.coincidenceTolerance;
 
 /**
- * Cuts must run inside the piece, touch the outline at their own ends only, and not cross one another.
- * @throws PatternError `slash-leaves-piece`, `slash-crosses-dart`, `slash-crosses-pleat`, `slashes-cross`
+ * Cuts must run inside the piece, touch the outline at their own ends only, and neither cross one another nor leave a
+ * sliver of paper between them that no scissors could.
+ * @throws PatternError `slash-leaves-piece`, `slash-crosses-dart`, `slash-crosses-pleat`, `slashes-cross`,
+ *   `slashes-too-near`
  */
 export function checkCuts(piece: Piece, cuts: readonly Cut[], courses: readonly Path[]): void {
   const outline = outlinePath(piece.outline);
+  const where = { piece: piece.name };
   for (const [i, course] of courses.entries()) checkInside(piece, outline, cuts[i]!, course);
   for (const [i, course] of courses.entries())
     for (const [k, other] of courses.entries()) {
       if (k <= i) continue;
-      const crossing = intersectPaths(course, other).find(
+      const pair = () => ({ first: slashOf(cuts[i]!), second: slashOf(cuts[k]!) });
+      const cross = intersectPaths(course, other).some(
         m => !(isEnd(m.alongA, course) && isEnd(m.alongB, other)) || m.overlap,
       );
-      if (crossing)
-        throw refusal(
-          'slashes-cross',
-          { first: slashOf(cuts[i]!), second: slashOf(cuts[k]!) },
-          { piece: piece.name },
-        );
+      if (cross) throw refusal('slashes-cross', pair(), where);
+      if (touchAlmost(course, other) || touchAlmost(other, course))
+        throw refusal('slashes-too-near', pair(), where);
     }
+}
+
+/** Whether an end of one cut comes so near to another that they should have met there. */
+function touchAlmost(course: Path, other: Path): boolean {
+  return [pathStart(course), pathEnd(course)].some(end => {
+    if (nearestOnPath(other, end).distance > tolerances.joiningGap) return false;
+    return Math.min(distance(end, pathStart(other)), distance(end, pathEnd(other))) > near;
+  });
 }
 
 function checkInside(piece: Piece, outline: Path, cut: Cut, course: Path): void {

@@ -28,6 +28,11 @@ export const hinge: Tellings<HingeTellings> = {
     message: `Zwei Einschnitte kreuzen sich: ${say.saying(first)} und ${say.saying(second)}.`,
     remedy: 'Legen Sie sie so, dass sie sich nur an ihren Enden treffen.',
   }),
+  'slashes-too-near': ({ first, second }, say) => ({
+    message: `Zwei Einschnitte berühren sich fast, es bliebe kaum ein Faden Papier dazwischen: ${say.saying(first)} und ${say.saying(second)}.`,
+    remedy:
+      'Lassen Sie sie sich in einem Punkt treffen, oder legen Sie sie mindestens 1 mm (1/16 in) auseinander.',
+  }),
   'slash-too-short': () => ({
     message: 'Ein Einschnitt begänne und endete an derselben Stelle.',
     remedy: 'Legen Sie seine beiden Enden auseinander.',
