@@ -10,10 +10,11 @@ const textOf = (name: string, file: string): string =>
 export const foundPattern = (name: string) =>
   readPattern(textOf(name, 'pattern.svg'), { file: 'pattern.svg' });
 
-/** What its sheet does to it. */
-export function foundRun(name: string) {
+/** What its sheet does to it, or its first steps alone. */
+export function foundRun(name: string, steps = Number.POSITIVE_INFINITY) {
   const { pattern, findings } = foundPattern(name);
-  return runSheet(readSheet(textOf(name, 'sheet.yaml'), { file: 'sheet.yaml' }), pattern, {
+  const sheet = readSheet(textOf(name, 'sheet.yaml'), { file: 'sheet.yaml' });
+  return runSheet({ ...sheet, steps: sheet.steps.slice(0, steps) }, pattern, {
     readFindings: findings,
   });
 }

@@ -3,12 +3,12 @@ import { closeDart, shorten, spread, takeIn, trueEdges } from '@paperhinge/alter
 import {
   checkPattern,
   type EdgeRef,
-  edgeTruing,
   type Finding,
   type Pattern,
   pieceNamed,
   readPattern,
 } from '@paperhinge/geometry';
+import { edgeTruing } from '@paperhinge/geometry/measure';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
 import { toldFinding } from '../../support/told.js';
