@@ -13,7 +13,7 @@ describe('paperhinge print --projector', () => {
     // Long work is told of.
     expect(stderr.replace(/^.* …\n/gm, '')).toBe('');
     expect(code).toBe(0);
-    expect(stdout).toMatch(/^1 page of \d+ × \d+ mm for a projector in .*shift\.pdf\n$/);
+    expect(stdout).toMatch(/^1 page of [\d /]+ in × [\d /]+ in for a projector in .*shift\.pdf\n$/);
     expect(readFileSync(file, 'latin1').slice(0, 5)).toBe('%PDF-');
   });
 

@@ -11,10 +11,10 @@ export type { NotchDrawing } from './drawing/notches.js';
 export { notchStyles } from './drawing/notches.js';
 export type { Layer, Pen } from './drawing/pens.js';
 export { layers, penOf } from './drawing/pens.js';
-export type { LookOptions } from './drawing/piece-shape.js';
+export type { PieceStyle } from './drawing/piece-shape.js';
 // dxf: the trade's interchange file
 export { layerOf as dxfLayers } from './dxf/layers.js';
-export { dxfBlocks, patternDxf } from './dxf/pattern-dxf.js';
+export { dxfBlocks, dxfFindings, patternDxf } from './dxf/pattern-dxf.js';
 // pages: papers and what is printed where
 export type { FormatOptions, Margins, Orientation, PrintedSquare } from './pages/format.js';
 export { defaultMargin, defaultOverlap } from './pages/format.js';
@@ -38,10 +38,10 @@ export type { Turning } from './place/turning.js';
 export { turnings } from './place/turning.js';
 export type { Printed, PrintOptions } from './print-pattern.js';
 export { printPattern } from './print-pattern.js';
-// projector: one sheet of thick lines
-export type { Ground } from './projector/look.js';
 export type { ProjectorOptions, ProjectorSheet } from './projector/projector-sheet.js';
 export { projectorSheet } from './projector/projector-sheet.js';
+// projector: one sheet of thick lines
+export type { Ground } from './projector/thick-pens.js';
 export { reportHtml } from './report/html.js';
 // report: the record in writing
 export type { RecordFigures, ReportSource } from './report/source.js';

@@ -1,14 +1,11 @@
-import type { Finding, Pattern } from '@paperhinge/geometry';
-import type { Box } from '@paperhinge/geometry/curves';
-import { translation } from '@paperhinge/geometry/plane';
-import { withCovers } from './cover/with-covers.js';
+import { type Box, type Finding, type Pattern, translation } from '@paperhinge/geometry';
+import { type Covered, withCovers } from './cover/with-covers.js';
 import { drawingSvg } from './drawing/as-svg.js';
 import { pieceShapes } from './drawing/draw-pattern.js';
-import { type Drawing, type Ink, movedDrawing } from './drawing/ink.js';
+import { type Drawing, type Ink, movedDrawing, type TypeMeasure } from './drawing/ink.js';
 import { fitted, plainLine } from './drawing/lettering.js';
 import type { Layer } from './drawing/pens.js';
-import { inkChords, type LookOptions } from './drawing/piece-shape.js';
-import { tidy } from './drawing/widths.js';
+import { inkChords, type PieceShape, type PieceStyle } from './drawing/piece-shape.js';
 import { pageFindings } from './pages/findings.js';
 import { fineGrid } from './pages/fine-grid.js';
 import type { PageFormat } from './pages/format.js';
@@ -23,13 +20,14 @@ import { wordedForSheet } from './pages/words-off-joins.js';
 import { pdfDocument } from './pdf/document.js';
 import { type FontFiles, type Typefaces, typefacesOf } from './pdf/typefaces.js';
 import type { ReportSource } from './report/source.js';
-import { titleOf, writtenReport } from './report/written.js';
+import { readerFor, titleOf, writtenReport } from './report/written.js';
+import type { Reader } from './words/reader.js';
 
 /** What the cover tells beside the pattern (record, cautions …) is given as for the report. */
 export interface PrintOptions
   extends Omit<LayoutOptions, 'blocks'>,
     Omit<ReportSource, 'pattern'>,
-    LookOptions {
+    PieceStyle {
   /** "a4", "letter" …, or a size in mm. */
   readonly paper: string | { readonly width: number; readonly height: number };
   /** Without, a carried font that has the Latin letters. */
@@ -66,70 +64,72 @@ export async function printPattern(pattern: Pattern, options: PrintOptions): Pro
   const source = sourceOf(pattern, options);
   const typefaces = await typefacesOf(options.fonts, () => textsOf(source));
   const shapes = pieceShapes(pattern, typefaces, options);
-  const { layout, pieces, pages, covers, lines, onSheet } = withCovers(
-    source,
-    shapes,
-    paper,
-    options,
-    typefaces,
-  );
-  const { format } = layout;
+  const covered = withCovers(source, shapes, paper, options, typefaces);
+  const { layout, pieces, pages, covers } = covered;
+  const reader = readerFor(source);
+  const name = paperName(paper.name, reader.words.paper);
   const title = plainLine(titleOf(source));
-
-  // Marks clear of lines, words clear of marks and joins, and what is said about joining clear of both.
-  const joins = joinsOf(pages, format, linesOnPages(pages, lines));
-  const strips = joinStrips(pages, format, joins);
-  const before = (name: string) =>
-    options.showBefore ? source.before?.pieces.find(p => p.name === name) : undefined;
-  const drawings = wordedForSheet(shapes, pieces, pages, strips, before, typefaces);
-  const drawn = pieces.flatMap((p, i) => movedDrawing(drawings[i]!.drawing, p.matrix).inks);
-  const taken = linesOnPages(pages, drawn.filter(ink => ink.role !== 'tint').flatMap(inkChords));
-
-  const whole = boxOf(pages.map(p => p.window));
-  const tiles = boxOf(pages.filter(p => p.kind === 'tile').map(p => p.window));
-  const tints = drawn.filter(ink => ink.role === 'tint');
-  const grid = options.grid ? fineGrid(tiles) : [];
-  const sheet: Drawing = {
-    inks: [...tints, ...grid, ...onSheet.inks, ...drawn.filter(ink => ink.role !== 'tint')],
-  };
-  const labels = pieces.map(p => labelsOf(p));
-  const footer = (page: Page) => {
-    const shown = pattern.pieces
-      .filter((_, i) => labels[i]!.includes(page.label))
-      .map(p => p.title || p.name);
-    const said = [
-      title,
-      `page ${page.number} of ${pages.length}`,
-      ...(shown.length > 0 ? [shown.join(', ')] : []),
-    ];
-    return footLine(said, format, typefaces);
-  };
+  const { sheet, furniture } = sheetAndFurniture(shapes, covered, options, typefaces);
+  const footer = (page: Page) =>
+    footLine(saidAtFoot(title, page, covered, pattern, reader), layout.format, reader, typefaces);
   const pdf = await pdfDocument(
     {
-      title: `${title} (${paperName(paper.name)})`,
-      subject:
-        `Sewing pattern at true scale: ${plainLine(pattern.pieces.map(p => p.title || p.name).join(', '))}`.slice(
-          0,
-          400,
-        ),
-      language: 'en',
-      format,
+      title: `${title} (${name})`,
+      subject: reader.words.page
+        .subject(plainLine(pattern.pieces.map(p => p.title || p.name).join(', ')))
+        .slice(0, longestSubject),
+      language: reader.words.language,
+      layerNames: reader.words.layers,
+      format: layout.format,
       sheet,
       hidden: options.hidden ?? [],
       pages: pages.map((page, i) =>
         page.kind === 'cover'
-          ? { own: { inks: [...covers[i]!.inks, footInk(footer(page), format, typefaces)] } }
-          : {
-              window: page.window,
-              own: pageFurniture(page, format, joins, footer(page), typefaces, taken),
-            },
+          ? { own: { inks: [...covers[i]!.inks, footInk(footer(page), layout.format, typefaces)] } }
+          : { window: page.window, own: furniture(page, footer(page)) },
       ),
     },
     typefaces,
   );
-  const sheetSvg = () => drawingSvg({ inks: [...coverInks(covers, pages), ...sheet.inks] }, whole, title);
-  const findings = pageFindings(pattern, layout.arrangement, paperName(paper.name));
-  return { pdf, pages: pagesJson(format, pages, pieces), findings, sheetSvg };
+  const whole = boxOf(pages.map(p => p.window));
+  return {
+    pdf,
+    pages: pagesJson(layout.format, pages, pieces),
+    findings: pageFindings(pattern, layout.arrangement, name),
+    sheetSvg: () => drawingSvg({ inks: [...coverInks(covers, pages), ...sheet.inks] }, whole, title),
+  };
+}
+
+/** Characters of what a PDF says it is about. */
+const longestSubject = 400;
+
+/** The large sheet, and what a page has of its own: marks clear of lines, words clear of marks and joins, and what is said about joining clear of both. */
+function sheetAndFurniture(
+  shapes: readonly PieceShape[],
+  { layout, pieces, pages, onSheet, lines }: Covered,
+  options: PrintOptions,
+  measure: TypeMeasure,
+): { readonly sheet: Drawing; readonly furniture: (page: Page, footer: string) => Drawing } {
+  const { format } = layout;
+  const joins = joinsOf(pages, format, linesOnPages(pages, lines));
+  const before = (name: string) =>
+    options.showBefore ? options.before?.pieces.find(p => p.name === name) : undefined;
+  const drawings = wordedForSheet(shapes, pieces, pages, joinStrips(pages, format, joins), before);
+  const drawn = pieces.flatMap((p, i) => movedDrawing(drawings[i]!.drawing, p.matrix).inks);
+  const [tints, solid] = [drawn.filter(i => i.role === 'tint'), drawn.filter(i => i.role !== 'tint')];
+  const grid = options.grid ? fineGrid(boxOf(pages.filter(p => p.kind === 'tile').map(p => p.window))) : [];
+  const { words } = shapes[0]!.setting.reader;
+  const furnishing = {
+    format,
+    joins,
+    measure,
+    words: words.page,
+    lines: linesOnPages(pages, solid.flatMap(inkChords)),
+  };
+  return {
+    sheet: { inks: [...tints, ...grid, ...onSheet.inks, ...solid] },
+    furniture: (page, footer) => pageFurniture(page, footer, furnishing),
+  };
 }
 
 /** The cover pages where they lie on the large sheet. */
@@ -146,39 +146,69 @@ function boxOf(windows: readonly Page['window'][]): Box {
   };
 }
 
-function sourceOf(pattern: Pattern, { before, record, cautions, wearer, date }: PrintOptions): ReportSource {
-  const given = Object.entries({ before, record, cautions, wearer, date }).filter(
+function sourceOf(
+  pattern: Pattern,
+  { before, record, cautions, wearer, date, language }: PrintOptions,
+): ReportSource {
+  const given = Object.entries({ before, record, cautions, wearer, date, language }).filter(
     ([, value]) => value !== undefined,
   );
   return { pattern, ...Object.fromEntries(given) };
 }
 
-/** What stands under a page, so that one that fell on the floor is known: whose it is, which, what is on it, its scale. */
-function footLine(said: readonly string[], format: PageFormat, typefaces: Typefaces): string {
-  const { paper, stretch, field } = format;
-  const corrected = stretch.across !== 1 || stretch.down !== 1;
-  const scale = corrected
-    ? `corrected ${tidy(stretch.across * 100, 2)} % across, ${tidy(stretch.down * 100, 2)} % down`
-    : 'at 100 %, not fitted to the page';
+/** Whose a page is that fell on the floor, which one, and what is on it. */
+function saidAtFoot(
+  title: string,
+  page: Page,
+  { pages, pieces }: Covered,
+  pattern: Pattern,
+  { words }: Reader,
+): readonly string[] {
+  const shown = pattern.pieces.filter((_, i) => labelsOf(pieces[i]!).includes(page.label));
+  return [
+    page.blank ? words.page.blank : '',
+    title,
+    words.page.numbered(page.number, pages.length),
+    shown.map(p => p.title || p.name).join(', '),
+  ].filter(Boolean);
+}
+
+/** The line under a page; at its end how to print it. */
+function footLine(
+  said: readonly string[],
+  { paper, stretch, field }: PageFormat,
+  reader: Reader,
+  typefaces: Typefaces,
+): string {
+  const { words, percent } = reader;
+  const scale =
+    stretch.across !== 1 || stretch.down !== 1
+      ? words.page.corrected(percent(stretch.across), percent(stretch.down))
+      : words.page.atFullSize;
+  const print = words.page.printOn(paperName(paper.name, words.paper), scale);
+  const room = Math.max(field.width - typefaces.width(print, footSize, 'regular') - 4, field.width * 0.3);
   const parts = said.map(part => fitted(typefaces, part, footSize, 'regular', field.width * 0.3));
-  const line = [...parts, `${paperName(paper.name)}, print ${scale}`].join(' · ');
-  return fitted(typefaces, line, footSize, 'regular', field.width);
+  const first = fitted(typefaces, parts.join(' · '), footSize, 'regular', room);
+  return fitted(typefaces, `${first} · ${print}`, footSize, 'regular', field.width);
 }
 
 /** Everything that will be set, so that fonts for it are at hand. */
 function* textsOf(source: ReportSource): Generator<string> {
-  const written = writtenReport(source);
-  yield JSON.stringify(written);
+  yield JSON.stringify(writtenReport(source));
   const { pattern } = source;
   yield JSON.stringify([
     pattern.name,
+    pattern.size,
+    pattern.fastenings,
     pattern.seams.map(s => s.name),
     pattern.pieces.map(p => [
       p.name,
       p.title,
       p.cutting,
+      p.alsoCut,
       p.lines.map(l => l.name),
       p.marks.map(m => m.name),
+      p.notches.map(n => n.name),
       p.outline.parts.map(e => e.name),
     ]),
   ]);

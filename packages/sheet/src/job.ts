@@ -58,7 +58,8 @@ export async function doJob(sheet: Sheet, pattern: Pattern, wishes: JobWishes = 
   const run = runSheet(sheet, pattern, { readFindings, words, ...(verbs ? { verbs } : {}) });
   const { altered, before, derived, record } = run;
   const cautions = cautionsFor({ pattern: altered, wearer: sheet.wearer, derived }).map(words.sentence);
-  const told = { before, record, cautions, ...(fonts ? { fonts } : {}) };
+  const { language } = sheet;
+  const told = { before, record, cautions, language, ...(fonts ? { fonts } : {}) };
   const pages: JobPages[] = [];
   const pageFindings: Finding[] = [];
   for (const paper of sheet.print.paper) {
@@ -82,6 +83,7 @@ export async function doJob(sheet: Sheet, pattern: Pattern, wishes: JobWishes = 
     before,
     record: whole,
     cautions,
+    language,
     ...(initials === undefined ? {} : { wearer: initials }),
     ...(date === undefined ? {} : { date }),
   });

@@ -148,9 +148,15 @@ describe('what is said of a piece', () => {
     expect(words).toEqual(expect.arrayContaining(['cut 2, 1 mirrored', 'lining', 'on the bias']));
   });
 
-  test('the allowance between stitching and cutting line, in eighths where it was meant so', () => {
-    expect(said(rectangle('p', 300, 300, 15.875))).toContain('5/8 in (15.9 mm)');
+  test('the allowance between stitching and cutting line, in the unit of the pattern alone', () => {
     expect(said(rectangle('p', 300, 300, 7))).toContain('7 mm');
+    const inches = {
+      ...patternOf(rectangle('p', 300, 300, 15.875), rectangle('q', 300, 300, 7.9)),
+      unit: 'in',
+    } as const;
+    const words = drawPattern(inches, typefaces).flatMap(d => labels(d).map(l => l.text));
+    expect(words).toEqual(expect.arrayContaining(['5/8 in', '5/16 in']));
+    expect(words.filter(w => w.includes('mm'))).toEqual([]);
   });
 
   test('what an edge is sewn to, by the partner’s name', () => {

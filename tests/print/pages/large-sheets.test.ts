@@ -2,6 +2,7 @@ import { printPattern } from '@paperhinge/print';
 import { expect, test } from 'vitest';
 import { fonts } from '../../../packages/cli/src/fonts.js';
 import { shiftPattern } from '../../support/shift.js';
+import { refusedWith } from '../refused.js';
 import { wordsOf } from '../rendered.js';
 import { patternOf, rectangle } from '../simple-pieces.js';
 
@@ -49,17 +50,18 @@ test('a piece in its own millimetres comes to lie inside the windows of its page
 });
 
 test('a pattern without pieces is refused with a remedy', async () => {
-  await expect(printPattern(patternOf(), { paper: 'a4', fonts })).rejects.toThrow(
-    expect.objectContaining({ code: 'nothing-to-print', remedy: expect.stringContaining('piece') }),
-  );
+  expect(await refusedWith(printPattern(patternOf(), { paper: 'a4', fonts }))).toMatchObject({
+    code: 'nothing-to-print',
+    remedy: expect.stringContaining('piece'),
+  });
 });
 
 test('a pattern in the wrong unit is refused before it fills thousands of pages', async () => {
-  await expect(
-    printPattern(patternOf(rectangle('p', 30_000, 40_000)), { paper: 'a4', fonts }),
-  ).rejects.toThrow(
-    expect.objectContaining({ code: 'too-many-pages', remedy: expect.stringContaining('unit') }),
-  );
+  const printing = printPattern(patternOf(rectangle('p', 30_000, 40_000)), { paper: 'a4', fonts });
+  expect(await refusedWith(printing)).toMatchObject({
+    code: 'too-many-pages',
+    remedy: expect.stringContaining('unit'),
+  });
 });
 
 test('a small paper holds squares and advice below one another', async () => {

@@ -9,6 +9,7 @@ import {
 import { beforeAll, describe, expect, test } from 'vitest';
 import { fonts } from '../../../packages/cli/src/fonts.js';
 import { shiftPattern } from '../../support/shift.js';
+import { toldFinding } from '../../support/told.js';
 import { has, rendered, wordsOf } from '../rendered.js';
 import { patternOf, polygonPiece, rectangle } from '../simple-pieces.js';
 
@@ -56,7 +57,11 @@ describe('findings', () => {
       rectangle('cuff', 100, 60, 10),
       withGrain(rectangle('pocket', 120, 120, 10)),
     ]);
-    expect(finding).toMatchObject({ code: 'no-grain-line', where: { piece: 'cuff' }, severity: 'warning' });
+    expect(finding).toMatchObject({
+      code: 'no-grain-printed',
+      where: { piece: 'cuff' },
+      severity: 'warning',
+    });
     expect(await said([withGrain(rectangle('pocket', 120, 120, 10))])).toEqual([]);
   });
 
@@ -89,7 +94,8 @@ describe('findings', () => {
     ]);
     const findings = await said([withGrain(comb)]);
     expect(findings.map(f => f.code)).toEqual(['sliver-on-page']);
-    expect(findings[0]!.message).toContain('comb' === findings[0]!.where.piece ? 'less than 8 mm' : '');
+    expect(findings[0]!.where.piece).toBe('comb');
+    expect(toldFinding(findings[0]!).message).toContain('less than 8 mm');
   });
 });
 
@@ -119,7 +125,9 @@ describe('what a maker may choose', () => {
     const { pdf, pages } = await print([rectangle('p', 400, 400, 10)], {
       printed: { across: 49.5, down: 50.4 },
     });
-    const corrected = wordsOf(pdf).match(/print corrected 101\.01 % across, 99\.21 % down/g);
+    const corrected = wordsOf(pdf).match(
+      /already corrected for this printer \(101\.01 % across, 99\.21 % down\)/g,
+    );
     expect(corrected!.length).toBe(pages.pages.length);
   });
 

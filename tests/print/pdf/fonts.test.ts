@@ -5,6 +5,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { fonts } from '../../../packages/cli/src/fonts.js';
 import { fontProgram } from '../../../packages/print/src/pdf/font-program.js';
 import { enginesFor } from '../../../packages/print/src/pdf/text-engines.js';
+import { refusedWith } from '../refused.js';
 import { wordsOf } from '../rendered.js';
 import { patternOf, rectangle } from '../simple-pieces.js';
 
@@ -25,7 +26,7 @@ test('a font of the caller’s that is no font is refused with what to give', as
     paper: 'a4',
     fonts: { regular: new Uint8Array([1, 2, 3]) },
   });
-  await expect(printed).rejects.toMatchObject({
+  expect(await refusedWith(printed)).toMatchObject({
     code: 'font-not-usable',
     remedy: expect.stringContaining('.ttf'),
   });

@@ -75,7 +75,7 @@ describe.skipIf(!has('pdftoppm')).each(['dark', 'light'] as const)(
 test('a pattern in inches has squares of inch mats', async () => {
   const { pages, pdf } = await projectorSheet({ ...pocket, unit: 'in' }, { ground: 'dark', fonts });
   expect(pages.testSquareMm).toBe(254);
-  if (has('pdftotext')) expect(wordsOf(pdf)).toContain('10 in (254 mm)');
+  if (has('pdftotext')) expect(wordsOf(pdf)).toContain('measures 10 in on every');
 });
 
 test('the same pattern gives the same bytes', async () => {
@@ -119,7 +119,9 @@ describe('a page with a side beyond 14,400 units', () => {
   });
 });
 
-test('words are set more than twice as large as on paper', async () => {
+test('words along seams are 12 mm high, and read the right way up', async () => {
+  const { pdf } = await projectorSheet(shiftPattern(), { ground: 'light', fonts });
+  expect(wordsOf(pdf)).toContain('waist');
   const measure = { width: (text: string, size: number) => text.length * size * 0.5 };
   const smallest = (enlarged: number) =>
     Math.min(
@@ -127,7 +129,8 @@ test('words are set more than twice as large as on paper', async () => {
         .flatMap(d => d.drawing.inks)
         .flatMap(ink => (ink.kind === 'text' ? [ink.size] : [])),
     );
-  expect(smallest(2.2)).toBeGreaterThanOrEqual(1.8 * 2.2);
+  // From the foot of a g to the head of an H.
+  expect(smallest(5.2) * (0.72 + 0.21)).toBeGreaterThanOrEqual(12);
   expect(smallest(1)).toBeLessThan(3);
 });
 
@@ -142,4 +145,19 @@ test('a pattern without pieces is refused', async () => {
   await expect(projectorSheet(patternOf(), { ground: 'dark', fonts })).rejects.toMatchObject({
     code: 'nothing-to-print',
   });
+});
+
+test('no fold lies on a line of the grid', async () => {
+  const half = rectangle('half', 300, 400, 10);
+  const parts = half.outline.parts.map((p, i) =>
+    p.type === 'edge' && i === 3 ? { ...p, kind: 'fold' as const, allowance: 0 } : p,
+  );
+  const { pages } = await projectorSheet(patternOf({ ...half, outline: { parts } }), {
+    ground: 'dark',
+    fonts,
+  });
+  const { matrix } = pages.pieces[0]!;
+  const square = 30 + 0.5;
+  const off = (((matrix[4] - square) % 50) + 50) % 50;
+  expect(Math.min(off, 50 - off)).toBeGreaterThanOrEqual(9);
 });

@@ -37,15 +37,51 @@ test('tells what was done, what to cut, what was found and in which order to sew
     'The hem has a kink.',
     'True it.',
     'Measure the square.',
-    'cut 1 on fold'.slice(4),
+    '1 on fold',
   ])
     expect(html).toContain(words);
 });
 
-test('gives a band exactly and to the nearest eighth, in centimetres and inches', () => {
+describe('figures are in the unit of the pattern alone', () => {
+  test('a band in millimetres', () => {
+    const html = report();
+    for (const figure of ['489.2 mm', '56 mm']) expect(html).toContain(figure);
+    expect(html).not.toMatch(/\d in\b/);
+  });
+
+  test('a band in eighths of an inch', () => {
+    const html = report({}, { ...after, unit: 'in' });
+    for (const figure of ['19 1/4 in', '2 1/4 in']) expect(html).toContain(figure);
+    expect(html).not.toMatch(/\d mm\b|\d\.\d+ in/);
+  });
+});
+
+test('tables are found and scrolled by keyboard, their headings marked up', () => {
   const html = report();
-  for (const figure of ['48.92 cm', '19.26 in', '19 1/4 in', '5.6 cm', '2 1/4 in'])
-    expect(html.replace('19.260', '19.26')).toContain(figure);
+  expect(
+    html.match(/<div class="scroll" role="region" tabindex="0" aria-label="[^"]+"><table/g),
+  ).toHaveLength(html.match(/<table/g)!.length);
+  expect(html).toContain('<caption>Cutting list</caption>');
+  expect(html).toContain('<th scope="col"');
+  expect(html).toContain('<th scope="row">');
+  expect(html).toContain('prefers-color-scheme: dark');
+});
+
+test('another language is complete: no English word of the report is left', () => {
+  const html = reportHtml({ pattern: after, before, record: record(), language: 'de' });
+  expect(html).toContain('<html lang="de">');
+  for (const word of [
+    'Cutting list',
+    'Order of work',
+    'Checks',
+    'Before',
+    'Edges',
+    'Seam<',
+    'Measure',
+    'Warning',
+  ])
+    expect(html).not.toContain(word);
+  expect(html).toContain('Zuschneideliste');
 });
 
 test('gives every edge before and after, and its change', () => {
@@ -94,7 +130,7 @@ describe('a hostile file', () => {
     // Every tag is one of the report's own.
     const tags = new Set([...html.matchAll(/<\/?([a-z0-9]+)/gi)].map(m => m[1]!.toLowerCase()));
     const own =
-      'html head meta title style body main header h1 p nav a section h2 h3 div figure svg path figcaption table thead tbody tr th td ol li ul b span footer'.split(
+      'html head meta title style body main header h1 p nav a section h2 h3 div figure svg path figcaption table caption thead tbody tr th td ol li ul b span footer'.split(
         ' ',
       );
     expect([...tags].filter(t => !own.includes(t))).toEqual([]);

@@ -35,12 +35,12 @@ export function coverPages(input: CoverInput, measure: TypeMeasure): readonly Dr
     overlap: format.field.overlap,
     pieces: input.pieces,
     sheetName: input.sheetName,
-    blank: 'any blank',
+    blank: input.reader.words.page.blankOnMap,
   };
   const mapIn = (width: number) =>
     stacked(
       space(3.4),
-      headed(measure, 'Page map', width),
+      headed(measure, input.reader.words.cover.map, width),
       mapSlab(measure, map, width, [
         mapHeight(room.height),
         Math.max(room.height - head.height - headingRoom, mapHeight(room.height)),

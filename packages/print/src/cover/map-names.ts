@@ -12,7 +12,7 @@ export interface Unnamed {
 }
 
 /** mm: em sizes that are tried for a name, and how wide it may run. */
-const sizes = [3.2, 2.7, 2.3, 1.9, 1.5];
+const sizes = [3.2, 2.8, 2.5];
 const longest = 36;
 
 /** A piece's name where none of the lines crosses it; none if there is no such place. */
@@ -64,7 +64,7 @@ export function namesBeside(
   { x, height, most }: Column,
 ): { readonly inks: readonly Ink[]; readonly height: number } {
   const sorted = [...unnamed].sort((a, b) => a.at.y - b.at.y || b.at.x - a.at.x);
-  const pitch = Math.min(3, Math.max(most / Math.max(sorted.length, 1), 1.7));
+  const pitch = Math.min(3.3, Math.max(most / Math.max(sorted.length, 1), 1.7));
   const size = pitch * 0.76;
   const room = Math.max(height, sorted.length * pitch);
   let above = 0;

@@ -3,17 +3,18 @@ import type { Ink, TypeMeasure } from '../drawing/ink.js';
 import { setCentred, setLine } from '../drawing/lettering.js';
 import { straight, stroke } from '../drawing/shapes.js';
 import { testSquare } from '../pages/pages-json.js';
+import type { CoverWords } from '../words/page-words.js';
 import type { Slab } from './stack.js';
 
 /** mm: two inches, the square for those who measure in inches. */
 const inchSquare = 50.8;
 
 /** The two test squares side by side, sizes within. Their sides are drawn on the true line. */
-export const squaresSlab = (measure: TypeMeasure): Slab => ({
+export const squaresSlab = (measure: TypeMeasure, words: CoverWords): Slab => ({
   height: inchSquare + 1,
   draw: (x, y) => [
-    ...square(measure, at(x + 0.2, y), testSquare, '50 mm', 'this square is 50 mm'),
-    ...square(measure, at(x + testSquare + 5, y), inchSquare, '2 in', 'this square is 2 inches'),
+    ...square(measure, at(x + 0.2, y), testSquare, '50 mm', words.thisSquare('50 mm')),
+    ...square(measure, at(x + testSquare + 5, y), inchSquare, '2 in', words.thisSquare(words.twoInches)),
   ],
 });
 
@@ -59,9 +60,9 @@ export function rulerInks(measure: TypeMeasure, from: Point, direction: Point, r
   for (let mm = 50; mm <= millimetres; mm += 50)
     inks.push(centred(measure, String(mm), on(mm, -3.9), direction));
   for (let n = 2; n <= inches; n += 2) inks.push(centred(measure, `${n} in`, on(n * 25.4, 3.9), direction));
-  inks.push(setLine(measure, 'mm', { role: 'text', size: 2.2 }, on(1, -3.1), direction));
+  inks.push(setLine(measure, 'mm', { role: 'text', size: 2.5 }, on(1, -3.1), direction));
   return inks;
 }
 
 const centred = (measure: TypeMeasure, text: string, middle: Point, direction: Point) =>
-  setCentred(measure, text, { role: 'text', size: 2.2 }, middle, direction);
+  setCentred(measure, text, { role: 'text', size: 2.5 }, middle, direction);

@@ -10,6 +10,8 @@ import type { Typefaces } from '../pdf/typefaces.js';
 import { stepX, stepY } from '../place/field.js';
 import { type Chord, polygonArea } from '../plane/polygon.js';
 import type { ReportSource } from '../report/source.js';
+import { readerFor } from '../report/written.js';
+import type { Reader } from '../words/reader.js';
 import { coverPages } from './cover.js';
 
 export interface Covered {
@@ -71,6 +73,7 @@ function coverSet(
   { layout: { format }, pages, pieces, room }: CoverTask,
   typefaces: Typefaces,
 ): readonly Drawing[] {
+  const reader = readerFor(source);
   const numberOf = new Map(pages.map(p => [p.label, p.number]));
   return coverPages(
     {
@@ -85,7 +88,8 @@ function coverSet(
         cutting: drawings[i]!.cutting,
         sheet: p.tiles[0]!.sheet,
       })),
-      sheetName: sheet => sheetName(sheet, drawings, pieces),
+      sheetName: sheet => sheetName(sheet, drawings, pieces, reader),
+      reader,
       pagesOf: name => {
         const piece = pieces.find(p => p.piece === name);
         return piece ? pageWords(labelsOf(piece).map(l => numberOf.get(l)!)) : '';
@@ -96,9 +100,14 @@ function coverSet(
 }
 
 /** "Sheet 2: lining" */
-function sheetName(sheet: number, drawings: readonly PiecePlace[], pieces: readonly SheetPiece[]): string {
+function sheetName(
+  sheet: number,
+  drawings: readonly PiecePlace[],
+  pieces: readonly SheetPiece[],
+  reader: Reader,
+): string {
   const cloths = new Set(drawings.filter((_, i) => pieces[i]!.tiles[0]!.sheet === sheet).map(d => d.cloth));
-  return [`Sheet ${sheet + 1}`, [...cloths].filter(Boolean).join(', ')].filter(Boolean).join(': ');
+  return reader.words.page.sheet(sheet + 1, [...cloths].filter(Boolean).join(', '));
 }
 
 /** The pages that the pieces would fill if they could be cut up and poured into them. */

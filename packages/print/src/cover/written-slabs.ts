@@ -36,20 +36,14 @@ function blockSlabs(measure: TypeMeasure, block: Block, width: number): readonly
     case 'cautions':
       return block.items.map(text => bulleted(measure, text, width));
     case 'findings':
-      return block.items.map(f => {
-        const head = [
-          f.severity === 'note' ? 'Note' : f.severity === 'warning' ? 'Warning' : 'Will not sew',
-          f.where,
-        ]
-          .filter(Boolean)
-          .join(', ');
-        return stacked(
+      return block.items.map(f =>
+        stacked(
           beside(
             [0, sign(f.severity)],
             [
               5,
               stacked(
-                textSlab(measure, `${head}: ${f.message}`, {
+                textSlab(measure, `${f.heading}: ${f.message}`, {
                   width: width - 5,
                   weight: f.severity === 'fault' ? 'bold' : 'regular',
                 }),
@@ -58,8 +52,8 @@ function blockSlabs(measure: TypeMeasure, block: Block, width: number): readonly
             ],
           ),
           space(1),
-        );
-      });
+        ),
+      );
   }
 }
 

@@ -1,21 +1,16 @@
-import { edgeNames as edgesOf, type Path, type Pattern, type Piece, type Point } from '@paperhinge/geometry';
-import type { Polygon } from '../plane/polygon.js';
+import { edgeNames as edgesOf, type Path, type Pattern, type Piece } from '@paperhinge/geometry';
+import type { Chord, Polygon } from '../plane/polygon.js';
 import { type BlockGrid, blockGrid } from './block-place.js';
 import { edgeNames } from './edge-names.js';
 import type { Frame } from './frame.js';
 import type { Drawing, Ink, TypeMeasure } from './ink.js';
-import { lineName, markName } from './line-names.js';
+import { lineName, markName, notchName, wordsAlong } from './line-names.js';
 import { type OnSheet, pageNames } from './on-sheet.js';
-import {
-  inkChords,
-  type LookOptions,
-  netLine,
-  type PieceShape,
-  pieceShape,
-  titleGap,
-} from './piece-shape.js';
+import type { PieceSetting } from './piece-setting.js';
+import { inkChords, netLine, type PieceShape, type PieceStyle, pieceShape, titleGap } from './piece-shape.js';
 import type { Room } from './room.js';
 import { closedStroke } from './shapes.js';
+import { stretchArrow } from './stretch-arrow.js';
 import { titleBlock } from './title-block.js';
 
 /** What a piece takes of the paper, in its own coordinates. */
@@ -36,7 +31,7 @@ export interface PieceDrawing extends PiecePlace {
 }
 
 /** What a maker may choose of how a piece is drawn. */
-export interface DrawOptions extends LookOptions {
+export interface DrawOptions extends PieceStyle {
   /** The piece as it was before an alteration, ghosted under it. */
   readonly before?: Piece;
 }
@@ -51,7 +46,7 @@ export const drawPiece = (
   pattern: Pattern,
   measure: TypeMeasure,
   options: DrawOptions = {},
-): PieceDrawing => worded(pieceShape(piece, pattern, measure, options), measure, options);
+): PieceDrawing => worded(pieceShape(piece, pattern, measure, options), options);
 
 /**
  * A piece's lines with its words. Where it lies on the sheet is known, words keep clear of the joins if they can stand
@@ -59,52 +54,58 @@ export const drawPiece = (
  */
 export function worded(
   shape: PieceShape,
-  measure: TypeMeasure,
   { before }: { readonly before?: Piece } = {},
   sheet?: OnSheet,
 ): PieceDrawing {
-  const { source: piece, pattern, lines, bracket, cutPolygon, netPolygon } = shape;
-  const frame = sheet?.frame ?? shape.frame;
-  const ink: (readonly [Point, Point])[] = [...lines.filter(l => l.role !== 'tint'), ...bracket].flatMap(
-    inkChords,
-  );
-  const open: Room = { inside: cutPolygon, ink };
-  const reading = shape.grid.along;
-  const gridOf = (keepOff: Room['ink']): BlockGrid =>
-    blockGrid({ inside: netPolygon, ink: [...ink, ...keepOff] }, reading, titleGap);
-  const clear = sheet && sheet.joins.length > 0 ? gridOf(sheet.joins) : shape.grid;
-  const title =
-    shape.tag ??
-    titleBlock(piece, pattern, frame, clear, measure) ??
-    titleBlock(piece, pattern, frame, shape.grid, measure) ??
-    [];
-  ink.push(...title.flatMap(inkChords));
-
-  const names: Ink[] = [];
-  const keep = (label: Ink | undefined) => {
-    if (!label) return;
-    names.push(label);
-    ink.push(...inkChords(label));
-  };
-  if (sheet) for (const name of pageNames(piece, sheet, clear, title, measure)) keep(name);
-  // Words off the joins first; where there is no such place, anywhere.
-  const place = <T extends Ink>(find: (room: Room) => T | undefined): T | undefined =>
-    (sheet && sheet.joins.length > 0 ? find({ ...open, ink: [...ink, ...sheet.joins] }) : undefined) ??
-    find(open);
-  for (const line of piece.lines) keep(place(room => lineName(line, piece, frame, measure, room)));
-  for (const mark of piece.marks) keep(place(room => markName(mark, frame, measure, room)));
-  for (const edge of edgesOf(piece))
-    for (const label of edgeNames(piece, edge, pattern, frame, measure, open, sheet?.joins)) keep(label);
-
+  const { lines, bracket } = shape;
+  const setting = sheet ? { ...shape.setting, frame: sheet.frame } : shape.setting;
+  const solid = lines.filter(l => l.role !== 'tint');
+  const words = wordsOn(shape, setting, [...solid, ...bracket].flatMap(inkChords), sheet);
   // The tint lies under the ghost, the ghost under everything else.
   const under = lines.filter(l => l.role === 'tint');
   if (before) under.push(closedStroke('before', netLine(before)));
   return {
-    piece: piece.name,
+    piece: shape.piece,
     cloth: shape.cloth,
-    drawing: { inks: [...under, ...lines.filter(l => l.role !== 'tint'), ...bracket, ...title, ...names] },
+    drawing: { inks: [...under, ...solid, ...bracket, ...words] },
     frame: shape.frame,
     silhouette: shape.silhouette,
     cutting: shape.cutting,
   };
+}
+
+/** The words of a piece in the order of their weight, each where there is still room for it. */
+function wordsOn(
+  shape: PieceShape,
+  setting: PieceSetting,
+  lines: readonly Chord[],
+  sheet?: OnSheet,
+): readonly Ink[] {
+  const ink = [...lines];
+  const joins = sheet?.joins ?? [];
+  const open: Room = { inside: shape.cutPolygon, ink };
+  const gridOf = (keepOff: readonly Chord[]): BlockGrid =>
+    blockGrid({ inside: shape.netPolygon, ink: [...ink, ...keepOff] }, shape.grid.along, titleGap);
+  const clear = joins.length > 0 ? gridOf(joins) : shape.grid;
+  const words: Ink[] = [];
+  const keep = (label: Ink | undefined) => {
+    if (!label) return;
+    words.push(label);
+    ink.push(...inkChords(label));
+  };
+  const title = shape.tag ?? titleBlock(setting, clear) ?? titleBlock(setting, shape.grid) ?? [];
+  for (const label of title) keep(label);
+  if (sheet) for (const name of pageNames(setting, sheet, clear, title)) keep(name);
+  // Words off the joins first; where there is no such place, anywhere.
+  const place = <T extends Ink>(find: (room: Room) => T | undefined): T | undefined =>
+    (joins.length > 0 ? find({ ...open, ink: [...ink, ...joins] }) : undefined) ?? find(open);
+  const { piece } = setting;
+  for (const fact of shape.facts)
+    keep(place(room => wordsAlong(fact.words, { path: fact.along, off: fact.off }, setting, room)));
+  for (const line of piece.lines) keep(place(room => lineName(line, setting, room)));
+  for (const mark of piece.marks) keep(place(room => markName(mark, setting, room)));
+  for (const notch of piece.notches) keep(place(room => notchName(notch, setting, room)));
+  for (const edge of edgesOf(piece)) for (const label of edgeNames(edge, setting, open, joins)) keep(label);
+  for (const part of stretchArrow(setting, gridOf(joins))) keep(part);
+  return words;
 }

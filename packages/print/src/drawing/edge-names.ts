@@ -1,4 +1,6 @@
 import {
+  add,
+  type Edge,
   edgePath,
   type Path,
   type Pattern,
@@ -7,19 +9,16 @@ import {
   pathLength,
   type Seam,
 } from '@paperhinge/geometry';
-import { pointAlong, tangentAlong } from '@paperhinge/geometry/paths';
-import { partsOfEdge, runLabel } from '@paperhinge/geometry/pattern';
-import { add, rightOf, scale } from '@paperhinge/geometry/plane';
-import { type Frame, readable } from './frame.js';
-import { type Lettering, letteringBox, type TypeMeasure } from './ink.js';
+import { readable } from './frame.js';
+import { type Lettering, letteringBox } from './ink.js';
 import { plainLine, setCentred } from './lettering.js';
+import { enlargementOf, type PieceSetting } from './piece-setting.js';
 import { isFree, type Room } from './room.js';
-import { widthText } from './widths.js';
 
 /** Where along an edge a label is tried, the middle first. */
 const shares = [0.5, 0.42, 0.58, 0.33, 0.67, 0.25, 0.75, 0.16, 0.84];
 /** mm: em sizes that are tried for a label at an edge. */
-const sizes = [2.6, 2.2, 1.9];
+const sizes = [2.8, 2.5];
 /** mm kept between a label and any line. */
 const gap = 0.45;
 /** mm: an allowance narrower than this holds no figures between its lines. */
@@ -32,43 +31,58 @@ const narrowestBand = 4;
  * @param joins strips in which pages join: a label lies there only if it has no other place
  */
 export function edgeNames(
-  piece: Piece,
   name: string,
-  pattern: Pattern,
-  frame: Frame,
-  measure: TypeMeasure,
+  setting: PieceSetting,
   room: Room,
   joins: Room['ink'] = [],
 ): readonly Lettering[] {
+  const { piece, pattern } = setting;
   const edge = partsOfEdge(piece, name)[0]!;
   if (edge.kind === 'fold') return [];
   const path = edgePath(piece, name);
-  const along = { path, frame, measure, joins };
-  const { allowance } = edge;
-  const width = allowance > 0 ? widthText(allowance, pattern.unit) : '';
-  const short = width.replace(/ \(.*/, '');
-  const figures = edge.kind === 'hem' && width ? [`hem ${width}`, `hem ${short}`, short] : [width, short];
+  const along = { path, setting, joins };
+  const enlarged = enlargementOf(setting);
+  const figures = bandWords(edge, setting);
   const inBand =
-    allowance >= narrowestBand * (measure.enlarged ?? 1)
-      ? labelAlong(along, figures, room, () => -allowance / 2)
+    edge.allowance >= narrowestBand * enlarged
+      ? labelAlong(along, figures, room, () => -edge.allowance / 2)
       : undefined;
 
+  const width = figures.at(-1);
   const partner = partnerWords(piece, name, pattern);
   const own = plainLine(name);
   const names = partner ? [`${own} → ${partner}`, own] : [own];
-  const said = inBand || !width ? names : [...names.map(n => `${n} · ${short}`), ...names];
+  const said = inBand || !width ? names : [...names.map(n => `${n} · ${width}`), ...names];
   const left = inBand ? { ...room, ink: [...room.ink, ...boxEdges(inBand)] } : room;
   const beside = (off: number) => (size: number, at: number, wide: number) =>
-    size * 0.44 + (gap + off) * (measure.enlarged ?? 1) + bow(path, at, wide);
+    size * 0.44 + (gap + off) * enlarged + bow(path, at, wide);
   const inside = labelAlong(along, said, left, beside(0.8)) ?? labelAlong(along, said, left, beside(2.4));
   return [inBand, inside].filter(label => label !== undefined);
+}
+
+/** What is said of an allowance, from the fullest to the figure alone; nothing where there is none. */
+function bandWords(
+  { kind, allowance, finish, topstitch, interfacing, opening }: Edge,
+  { reader }: PieceSetting,
+) {
+  if (allowance <= 0 && !finish && !topstitch && !interfacing && !opening) return [];
+  const words = reader.words.piece;
+  const width = allowance > 0 ? reader.allowance(allowance) : '';
+  const first = kind === 'hem' && width ? words.hem(width) : width;
+  const more = [
+    finish ? words.finish[finish] : '',
+    topstitch ? words.topstitched(reader.allowance(topstitch)) : '',
+    interfacing ? words.interfaced(reader.allowance(interfacing)) : '',
+    opening ? words.opening(reader.length(opening)) : '',
+  ].filter(Boolean);
+  const said = [[first, ...more], [first, ...more.slice(0, 1)], [first], [width]];
+  return [...new Set(said.map(parts => parts.filter(Boolean).join(', ')))].filter(Boolean);
 }
 
 interface Along {
   readonly joins: Room['ink'];
   readonly path: Path;
-  readonly frame: Frame;
-  readonly measure: TypeMeasure;
+  readonly setting: PieceSetting;
 }
 
 type Inset = (size: number, along: number, width: number) => number;
@@ -83,15 +97,17 @@ function labelAlong(along: Along, texts: readonly string[], room: Room, inset: I
 }
 
 function freeAlong(
-  { path, frame, measure }: Along,
+  { path, setting }: Along,
   texts: readonly string[],
   room: Room,
   inset: Inset,
 ): Lettering | undefined {
+  const { frame, measure } = setting;
+  const enlarged = enlargementOf(setting);
   const length = pathLength(path);
   for (const text of texts)
     for (const plain of sizes) {
-      const size = plain * (measure.enlarged ?? 1);
+      const size = plain * enlarged;
       const width = measure.width(text, size, 'regular');
       if (width > length * 0.9) continue;
       for (const share of shares) {
@@ -107,7 +123,7 @@ function freeAlong(
           middle,
           readable(frame, tangent),
         );
-        if (isFree(room, letteringBox(label), gap * (measure.enlarged ?? 1))) return label;
+        if (isFree(room, letteringBox(label), gap * enlarged)) return label;
       }
     }
   return undefined;

@@ -1,10 +1,19 @@
-import { type Path, type Point, pathLength, polyline } from '@paperhinge/geometry';
-import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
-import { add, rightOf, scale } from '@paperhinge/geometry/plane';
-import { type Frame, readable } from './frame.js';
-import type { Ink, TypeMeasure } from './ink.js';
+import {
+  add,
+  type Path,
+  type Point,
+  pathEnd,
+  pathLength,
+  pathStart,
+  polyline,
+  rightOf,
+  scale,
+} from '@paperhinge/geometry';
+import { readable } from './frame.js';
+import type { Ink } from './ink.js';
 import { letteringBox } from './ink.js';
 import { setCentred } from './lettering.js';
+import { enlargementOf, type PieceSetting } from './piece-setting.js';
 import { isFree, type Room } from './room.js';
 import { arrowhead, directionOf, stroke } from './shapes.js';
 
@@ -12,7 +21,8 @@ import { arrowhead, directionOf, stroke } from './shapes.js';
  * The bracket beside a fold edge, its two arrows touching the fold, with its words along it. It stands as far inside
  * as the piece has room for.
  */
-export function foldBracket(fold: Path, frame: Frame, measure: TypeMeasure, room: Room): readonly Ink[] {
+export function foldBracket(fold: Path, setting: PieceSetting, room: Room): readonly Ink[] {
+  const { frame, measure, reader } = setting;
   const from = pathStart(fold),
     to = pathEnd(fold);
   const length = pathLength(fold);
@@ -31,12 +41,12 @@ export function foldBracket(fold: Path, frame: Frame, measure: TypeMeasure, room
     arrowhead('bracket', on(b, 0.6), outwards, head),
   ];
   const direction = readable(frame, along);
-  for (const plain of [3.4, 2.8, 2.2, 1.8])
+  for (const plain of [3.4, 2.8, 2.5])
     for (const place of [0.5, 0.42, 0.58]) {
-      const size = plain * (measure.enlarged ?? 1);
+      const size = plain * enlargementOf(setting);
       const words = setCentred(
         measure,
-        'place on fold',
+        reader.words.piece.placeOnFold,
         { role: 'detail', size },
         on(place, inset + size * 0.75 + 0.4),
         direction,

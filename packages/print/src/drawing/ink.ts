@@ -11,6 +11,7 @@ export type Role =
   | 'fold-edge'
   | 'fold-hairline'
   | 'stitch'
+  | 'topstitch'
   | 'grain'
   | 'level'
   | 'lengthen-shorten'

@@ -1,6 +1,10 @@
 import {
+  add,
+  edgeParts,
+  edgePath,
+  leftOf,
   type Mark,
-  nearestEighth,
+  type Notch,
   type Path,
   type Piece,
   type PieceLine,
@@ -10,42 +14,33 @@ import { pointAlong, tangentAlong } from '@paperhinge/geometry/paths';
 import { edgeParts } from '@paperhinge/geometry/pattern';
 import { add, leftOf, scale, subtract } from '@paperhinge/geometry/plane';
 import { chords } from '../plane/polygon.js';
+import { placeOnEdge } from './beside-edge.js';
 import { flattened } from './flatten.js';
-import { type Frame, frameOf, readable } from './frame.js';
-import { type Lettering, letteringBox, type TypeMeasure } from './ink.js';
+import { frameOf, readable } from './frame.js';
+import { type Lettering, letteringBox } from './ink.js';
 import { plainLine, setCentred, setLine } from './lettering.js';
+import { enlargementOf, type PieceSetting } from './piece-setting.js';
 import { isFree, type Room } from './room.js';
-import { tidy } from './widths.js';
 
 const shares = [0.2, 0.8, 0.12, 0.88, 0.35, 0.65, 0.5];
-const sizes = [3, 2.5, 2.1];
-const enlarged = (measure: TypeMeasure): readonly number[] => sizes.map(s => s * (measure.enlarged ?? 1));
+const sizes = [3, 2.5];
 
 /** The name of a line, just above it (or below), where nothing else is. Grain and dart lines need none. */
-export function lineName(
-  line: PieceLine,
-  piece: Piece,
-  frame: Frame,
-  measure: TypeMeasure,
-  room: Room,
-): Lettering | undefined {
+export function lineName(line: PieceLine, setting: PieceSetting, room: Room): Lettering | undefined {
   if (line.kind === 'grain' || line.kind === 'dart') return undefined;
-  if (line.kind !== 'lengthen-shorten')
-    return alongLine(plainLine(line.name || line.kind), line.path, 0, frame, measure, room);
-  for (const text of lengthenWords(line, piece)) {
-    const label = alongLine(text, line.path, 1.2, frame, measure, room);
-    if (label) return label;
-  }
-  return undefined;
+  if (line.kind === 'lengthen-shorten')
+    return wordsAlong(lengthenWords(line, setting), { path: line.path, off: 1.2 }, setting, room);
+  const name = plainLine(line.name || setting.reader.words.piece.line[line.kind]);
+  return wordsAlong([name], { path: line.path, off: 0 }, setting, room);
 }
 
 /** What is said at a lengthen/shorten line, with how far it lies from the hem (or the piece's end) along the grain. */
-function lengthenWords({ path }: PieceLine, piece: Piece): readonly string[] {
-  const plain = 'lengthen or shorten here';
+function lengthenWords({ path }: PieceLine, { piece, reader }: PieceSetting): readonly string[] {
+  const { lengthenHere, lengthenShort, lengthenTo, lengthenBy } = reader.words.piece;
   const found = belowLine(path, piece);
-  if (!found) return [plain, 'lengthen, shorten'];
-  const figures = `${tidy(found.distance, 1)} mm (${nearestEighth(found.distance).text})`;
-  return [`${plain} · ${figures} to the ${found.hem ? 'hem' : 'lower edge'}`, `${plain} · ${figures}`, plain];
+  if (!found) return [lengthenHere, lengthenShort];
+  const figures = reader.length(found.distance);
+  return [lengthenTo(figures, found.hem ? 'hem' : undefined), lengthenBy(figures), lengthenHere];
 }
 
 /** From the line's middle down the grain to the stitching line. */
@@ -69,33 +64,43 @@ function belowLine(
   return reached.sort((a, b) => a.distance - b.distance)[0];
 }
 
-function alongLine(
-  text: string,
-  path: Path,
-  off: number,
-  frame: Frame,
-  measure: TypeMeasure,
+/** A line that words stand at, and how far off it, mm. */
+export interface WordLine {
+  readonly path: Path;
+  readonly off: number;
+}
+
+/** The first of some texts that finds a free place along a line, at the largest size; none on another line. */
+export function wordsAlong(
+  texts: readonly string[],
+  { path, off }: WordLine,
+  setting: PieceSetting,
   room: Room,
 ): Lettering | undefined {
   const length = pathLength(path);
-  for (const size of enlarged(measure))
-    for (const side of [1, -1])
-      for (const share of shares) {
-        const direction = readable(frame, tangentAlong(path, share * length));
-        const away = scale(leftOf(direction), side * (off + size * 0.44 + 0.9 * (measure.enlarged ?? 1)));
-        const middle = add(pointAlong(path, share * length), away);
-        const label = setCentred(measure, text, { role: 'detail', size }, middle, direction);
-        if (label.width < length && isFree(room, letteringBox(label), 0.5)) return label;
-      }
+  const enlarged = enlargementOf(setting);
+  for (const text of texts)
+    for (const plain of sizes)
+      for (const side of [1, -1])
+        for (const share of shares) {
+          const size = plain * enlarged;
+          const direction = readable(setting.frame, tangentAlong(path, share * length));
+          const away = scale(leftOf(direction), side * (off + size * 0.44 + 0.9 * enlarged));
+          const middle = add(pointAlong(path, share * length), away);
+          const label = setCentred(setting.measure, text, { role: 'detail', size }, middle, direction);
+          if (label.width < length && isFree(room, letteringBox(label), 0.5)) return label;
+        }
   return undefined;
 }
 
 /** The name of a mark, to one side of it. */
-export function markName(mark: Mark, frame: Frame, measure: TypeMeasure, room: Room): Lettering | undefined {
+export function markName(mark: Mark, setting: PieceSetting, room: Room): Lettering | undefined {
+  const { measure } = setting;
   const text = plainLine(mark.name);
   if (text === '') return undefined;
-  const { right, down } = frame;
-  for (const size of enlarged(measure)) {
+  const { right, down } = setting.frame;
+  for (const plain of sizes) {
+    const size = plain * enlargementOf(setting);
     const width = measure.width(text, size, 'regular');
     for (const [x, y] of [
       [4.4, size * 0.3],
@@ -107,6 +112,32 @@ export function markName(mark: Mark, frame: Frame, measure: TypeMeasure, room: R
     ] as const) {
       const at = add(add(mark.at, scale(right, x)), scale(down, y));
       const label = setLine(measure, text, { role: 'detail', size }, at, right);
+      if (isFree(room, letteringBox(label), 0.5)) return label;
+    }
+  }
+  return undefined;
+}
+
+/** mm into the piece from a notch at which its name stands. */
+const besideNotch = 3.2;
+
+/** The name of a notch, inside the edge or to one side of its tick. */
+export function notchName(
+  { name, edge, at }: Notch,
+  setting: PieceSetting,
+  room: Room,
+): Lettering | undefined {
+  const text = plainLine(name ?? '');
+  if (text === '') return undefined;
+  const path = edgePath(setting.piece, edge);
+  for (const plain of sizes) {
+    const size = plain * enlargementOf(setting);
+    const half = setting.measure.width(text, size, 'regular') / 2;
+    for (const beside of [0, half + 1.5, -half - 1.5]) {
+      const place = placeOnEdge(path, Math.min(Math.max(at + beside, 0), pathLength(path)));
+      const middle = add(place.at, scale(place.inwards, besideNotch));
+      const direction = readable(setting.frame, place.along);
+      const label = setCentred(setting.measure, text, { role: 'detail', size }, middle, direction);
       if (isFree(room, letteringBox(label), 0.5)) return label;
     }
   }

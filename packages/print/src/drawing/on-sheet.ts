@@ -1,10 +1,10 @@
-import type { Piece, Point } from '@paperhinge/geometry';
-import { type Affine, apply, applyToVector, scale } from '@paperhinge/geometry/plane';
+import { type Affine, apply, applyToVector, type Point, scale } from '@paperhinge/geometry';
 import type { Polygon } from '../plane/polygon.js';
 import { type BlockGrid, placeForBlock } from './block-place.js';
 import { type Frame, readable } from './frame.js';
-import type { Ink, Lettering, TypeMeasure } from './ink.js';
+import type { Ink, Lettering } from './ink.js';
 import { fitted, lineHeight, plainLine, setCentred } from './lettering.js';
+import type { PieceSetting } from './piece-setting.js';
 
 /** Where a piece lies among the pages, in the piece's own coordinates. */
 export interface OnSheet {
@@ -67,16 +67,15 @@ function middleOf(polygon: Polygon): Point {
 }
 
 /** mm: em sizes tried for a piece's name on each page, and how wide it may run. */
-const sizes = [3.4, 2.8, 2.3, 1.9];
+const sizes = [3.4, 2.8, 2.5];
 const room = 60;
 
 /** The piece's name on every page that shows it, but the one with its title: each page stands alone. */
 export function pageNames(
-  piece: Piece,
+  { piece, measure }: Pick<PieceSetting, 'piece' | 'measure'>,
   sheet: OnSheet,
   grid: BlockGrid,
   title: readonly Ink[],
-  measure: TypeMeasure,
 ): readonly Lettering[] {
   if (sheet.pages.length < 2) return [];
   const name = plainLine(piece.title) || plainLine(piece.name);

@@ -1,6 +1,17 @@
-import { type Mark, type PieceLine, pathLength, polyline } from '@paperhinge/geometry';
-import { endTangent, pathEnd, pathStart, startTangent } from '@paperhinge/geometry/paths';
-import { add, leftOf, scale } from '@paperhinge/geometry/plane';
+import {
+  add,
+  endTangent,
+  leftOf,
+  type Mark,
+  type PieceLine,
+  type Point,
+  pathEnd,
+  pathLength,
+  pathStart,
+  polyline,
+  scale,
+  startTangent,
+} from '@paperhinge/geometry';
 import type { Ink, Role } from './ink.js';
 import { arrowhead, circle, closedStroke, directionOf, straight, stroke } from './shapes.js';
 
@@ -35,20 +46,27 @@ function grainInks({ path }: PieceLine): readonly Ink[] {
 }
 
 /** A mark as a sign: button a crossed ring, drill hole a small ring with its centre, anything else a target. */
-export function markInks(mark: Mark): readonly Ink[] {
-  const { x, y } = mark.at;
-  const cross = (r: number): readonly Ink[] => [
-    straight('mark', { x: x - r, y }, { x: x + r, y }),
-    straight('mark', { x, y: y - r }, { x, y: y + r }),
-  ];
-  if (mark.kind === 'button') {
-    const d = 2.2;
-    return [
-      closedStroke('mark', circle(mark.at, 3)),
-      straight('mark', { x: x - d, y: y - d }, { x: x + d, y: y + d }),
-      straight('mark', { x: x - d, y: y + d }, { x: x + d, y: y - d }),
-    ];
-  }
-  if (mark.kind === 'drill') return [closedStroke('mark', circle(mark.at, 1.2)), ...cross(0.5)];
-  return [closedStroke('mark', circle(mark.at, 2)), ...cross(3.4)];
+export function markInks({ kind, at }: Mark): readonly Ink[] {
+  if (kind === 'button') return buttonInks(at);
+  if (kind === 'drill') return [closedStroke('mark', circle(at, 1.2)), ...cross(at, 0.5)];
+  return [closedStroke('mark', circle(at, 2)), ...cross(at, 3.4)];
 }
+
+/** A crossed ring. */
+export function buttonInks(at: Point): readonly Ink[] {
+  const d = 2.2;
+  const { x, y } = at;
+  return [
+    closedStroke('mark', circle(at, 3)),
+    straight('mark', { x: x - d, y: y - d }, { x: x + d, y: y + d }),
+    straight('mark', { x: x - d, y: y + d }, { x: x + d, y: y - d }),
+  ];
+}
+
+/** A small cross, for a hook or a snap. */
+export const hookInks = (at: Point): readonly Ink[] => cross(at, 2.4);
+
+const cross = ({ x, y }: Point, r: number): readonly Ink[] => [
+  straight('mark', { x: x - r, y }, { x: x + r, y }),
+  straight('mark', { x, y: y - r }, { x, y: y + r }),
+];

@@ -11,34 +11,40 @@ import { joined } from '@paperhinge/geometry/paths';
 import { dartsOf, edgeParts, foldEdgeOf, pathsOfPart } from '@paperhinge/geometry/pattern';
 import { add, dot, scale } from '@paperhinge/geometry/plane';
 import { chords, type Polygon } from '../plane/polygon.js';
+import { type PageLanguage, readerOf } from '../words/reader.js';
 import { type BlockGrid, blockGrid } from './block-place.js';
 import { boxEdges } from './edge-names.js';
 import { flattened } from './flatten.js';
 import { foldBracket } from './fold-bracket.js';
 import { type Frame, frameOf } from './frame.js';
+import { type DrawnFact, garmentFacts } from './garment-facts.js';
 import { type Ink, letteringBox, type TypeMeasure } from './ink.js';
 import { type NotchDrawing, notchInks } from './notches.js';
 import { lineInks, markInks } from './piece-lines.js';
+import type { PieceSetting } from './piece-setting.js';
 import type { Room } from './room.js';
-import { circle, closedStroke, stroke } from './shapes.js';
+import { circle, closedStroke, straight, stroke } from './shapes.js';
 import { titleBlock, titleTag } from './title-block.js';
 
-/** What a maker may choose of a piece's look. */
-export interface LookOptions {
+/** What a maker may choose of how a piece is drawn. */
+export interface PieceStyle {
   /** Triangles into the allowance (default), triangles outwards from the cutting line, or snips: one short line. */
   readonly notches?: NotchDrawing;
   /** A pale tint over each piece, off by default: it costs ink. */
   readonly tint?: boolean;
+  /** Of the words. Default English. */
+  readonly language?: PageLanguage;
 }
 
 /** A piece's lines and what it takes of the paper, before any words but those of its fold are placed. */
 export interface PieceShape {
   readonly piece: string;
   readonly cloth: string;
-  readonly source: Piece;
-  readonly pattern: Pattern;
+  readonly setting: PieceSetting;
   /** How it stands on the page. */
   readonly frame: Frame;
+  /** Words that stand along lines of facts of the garment. */
+  readonly facts: readonly DrawnFact[];
   readonly cutting: Path;
   readonly lines: readonly Ink[];
   readonly bracket: readonly Ink[];
@@ -61,9 +67,11 @@ export function pieceShape(
   piece: Piece,
   pattern: Pattern,
   measure: TypeMeasure,
-  options: LookOptions = {},
+  options: PieceStyle = {},
 ): PieceShape {
   const frame = frameOf(piece);
+  const setting = { piece, pattern, frame, measure, reader: readerOf(pattern.unit, options.language) };
+  const facts = garmentFacts(setting);
   const cut = cuttingLine(piece, pattern);
   const cutPolygon = flattened(cut.path);
   const netPolygon = flattened(netLine(piece));
@@ -71,25 +79,24 @@ export function pieceShape(
   const lines = [
     ...(options.tint ? [{ kind: 'fill', role: 'tint', path: cut.path } as const] : []),
     ...lineWork(piece, cut),
+    ...facts.flatMap(f => f.inks),
     ...notches.flat(),
   ];
   const ink = lines.filter(l => l.role !== 'tint').flatMap(inkChords);
   const fold = foldEdgeOf(piece);
   const room: Room = { inside: cutPolygon, ink };
-  const bracket = fold ? foldBracket(edgePath(piece, fold.name), frame, measure, room) : [];
+  const bracket = fold ? foldBracket(edgePath(piece, fold.name), setting, room) : [];
   ink.push(...bracket.flatMap(inkChords));
   const grid = blockGrid({ inside: netPolygon, ink }, scale(frame.down, -1), titleGap);
-  const tag = titleBlock(piece, pattern, frame, grid, measure)
-    ? undefined
-    : titleTag(piece, besideOf(cutPolygon, frame), frame, measure);
+  const tag = titleBlock(setting, grid) ? undefined : tagBeside(setting, cutPolygon);
   const outside = (tag ?? []).flatMap(t => (t.kind === 'text' ? [letteringBox(t)] : []));
   const outwards = options.notches === 'outwards' ? notches.flat() : [];
   return {
     piece: piece.name,
     cloth: piece.cutting.fabric,
-    source: piece,
-    pattern,
+    setting,
     frame,
+    facts,
     cutting: cut.path,
     lines,
     bracket,
@@ -143,11 +150,19 @@ function cutInks(piece: Piece, cut: CuttingLine): readonly Ink[] {
   return [stroke('cut', joined(...rest)), stroke('fold-hairline', edge), stroke('fold-edge', edge)];
 }
 
-/** Where a title beside the piece starts: right of it, level with its middle. */
-function besideOf(polygon: Polygon, frame: Frame): Point {
-  const rights = polygon.map(p => dot(p, frame.right)),
-    downs = polygon.map(p => dot(p, frame.down));
-  const right = Math.max(...rights) + 4,
-    down = (Math.min(...downs) + Math.max(...downs)) / 2;
-  return add(scale(frame.right, right), scale(frame.down, down));
+/** A title beside the piece, right of it and level with its middle, with a line to it. */
+function tagBeside(setting: PieceSetting, polygon: Polygon): readonly Ink[] {
+  const { right, down } = setting.frame;
+  const rights = polygon.map(p => dot(p, right)),
+    downs = polygon.map(p => dot(p, down));
+  const [side, middle] = [Math.max(...rights), (Math.min(...downs) + Math.max(...downs)) / 2];
+  const on = (x: number) => add(scale(right, x), scale(down, middle));
+  return [
+    straight('leader', on(side - leaderWithin), on(side + leaderBeyond)),
+    ...titleTag(setting, on(side + 4)),
+  ];
 }
+
+/** mm that the line to a title beside a piece reaches into it, and out of it. */
+const leaderWithin = 1.5;
+const leaderBeyond = 3.2;

@@ -1,11 +1,10 @@
-import type { Pattern, Piece, Point } from '@paperhinge/geometry';
-import { add, scale } from '@paperhinge/geometry/plane';
+import { add, foldEdgeOf, type Piece, type Point, scale } from '@paperhinge/geometry';
 import type { BlockGrid } from './block-place.js';
 import { placeForBlock } from './block-place.js';
-import { cutWords, fabricWords } from './cutting-words.js';
-import { type Frame, readable } from './frame.js';
+import { readable } from './frame.js';
 import { capShare, type Ink, type TypeMeasure, type Weight } from './ink.js';
 import { fitted, plainLine, setLine, wrapped } from './lettering.js';
+import { enlargementOf, type PieceSetting } from './piece-setting.js';
 
 interface BlockLine {
   readonly text: string;
@@ -23,15 +22,20 @@ const titleSize = 9;
 const detailSize = 4.2;
 const leading = 1.22;
 
+/** mm: 7 pt, below which nothing is read at arm's length. */
+const smallest = 2.5;
+/** mm: a line that is shorter holds no words. */
+const narrowest = 50;
+
 /** mm of a piece's short side that a title of full size needs to look at home in. */
 const roomForLarge = 130;
 
-type Content = 'full' | 'short' | 'title';
+type Content = 'full' | 'short';
 type Attempt = readonly [content: Content, scale: number, reading: 'along' | 'across'];
 
 /**
  * What is tried, the best first: the whole block along the grain, then across it, then with less said, ever smaller.
- * The smallest is still read without a glass (capitals of 1.2 mm).
+ * The smallest is still read without a glass; a piece without room even for that has its title beside it.
  */
 const attempts: readonly Attempt[] = [
   ['full', 1.6, 'along'],
@@ -48,29 +52,18 @@ const attempts: readonly Attempt[] = [
   ['short', 0.6, 'across'],
   ['short', 0.48, 'along'],
   ['short', 0.48, 'across'],
-  ['title', 0.5, 'along'],
-  ['title', 0.5, 'across'],
-  ['title', 0.35, 'along'],
-  ['title', 0.35, 'across'],
-  ['title', 0.22, 'along'],
-  ['title', 0.22, 'across'],
 ];
 
 /**
  * The piece's title and how it is cut, set where there is most room inside the stitching line, reading along the
  * grain; smaller, across or with less said where it would not fit; `undefined` where not even the title alone does.
  */
-export function titleBlock(
-  piece: Piece,
-  pattern: Pattern,
-  frame: Frame,
-  grid: BlockGrid,
-  measure: TypeMeasure,
-): readonly Ink[] | undefined {
-  const short = (Math.min(grid.columns, grid.rows) * grid.cell) / (measure.enlarged ?? 1);
+export function titleBlock(setting: PieceSetting, grid: BlockGrid): readonly Ink[] | undefined {
+  const { frame, measure } = setting;
+  const short = (Math.min(grid.columns, grid.rows) * grid.cell) / enlargementOf(setting);
   for (const [content, size, reading] of attempts) {
     if (size > 1 && short < size * roomForLarge) continue;
-    const block = blockOf(linesFor(piece, pattern, content, size, measure), measure);
+    const block = blockOf(linesFor(setting, content, size), measure);
     const [width, height] = reading === 'along' ? [block.width, block.height] : [block.height, block.width];
     const middle = placeForBlock(grid, width, height);
     if (!middle) continue;
@@ -80,45 +73,64 @@ export function titleBlock(
   return undefined;
 }
 
+/** Capitals of 7 pt: no title is smaller beside its piece. */
+const tagScale = 0.42;
+
 /** The title of a piece too small to hold it, beside the piece: its start is given. */
-export function titleTag(piece: Piece, start: Point, frame: Frame, measure: TypeMeasure): readonly Ink[] {
-  const block = blockOf(linesFor(piece, undefined, 'short', 0.42, measure), measure);
+export function titleTag(setting: PieceSetting, start: Point): readonly Ink[] {
+  const { frame, measure } = setting;
+  const block = blockOf(linesFor(setting, 'short', tagScale), measure);
   return setBlock(block, add(start, scale(frame.right, block.width / 2)), frame.right, measure);
 }
 
-function linesFor(
-  piece: Piece,
-  pattern: Pattern | undefined,
-  content: Content,
-  size: number,
-  measure: TypeMeasure,
-): readonly BlockLine[] {
+function linesFor(setting: PieceSetting, content: Content, size: number): readonly BlockLine[] {
+  const { piece, pattern, measure } = setting;
   const title = plainLine(piece.title) || plainLine(piece.name);
-  const scale = size * (measure.enlarged ?? 1);
+  const scale = size * enlargementOf(setting);
   const big = titleSize * scale,
-    small = detailSize * scale;
-  const room = 110 * scale;
-  const heading = wrapped(measure, title, big, 'bold', room, content === 'title' ? 2 : 3).map(
+    small = Math.max(detailSize * scale, smallest * enlargementOf(setting));
+  const room = Math.max(110 * scale, narrowest * enlargementOf(setting));
+  const heading = wrapped(measure, title, big, 'bold', room, 3).map(
     (text): BlockLine => ({ text, size: big, weight: 'bold' }),
   );
-  const detail = (text: string): BlockLine => ({
-    text: fitted(measure, text, small, 'regular', room * 1.1),
+  const detail = (text: string, weight: Weight = 'regular'): BlockLine => ({
+    text: fitted(measure, text, small, weight, room * 1.1),
     size: small,
-    weight: 'regular',
+    weight,
   });
-  if (content === 'title') return heading;
-  const cut = cutWords(piece),
-    fabric = fabricWords(piece);
-  if (content === 'short') return [...heading, detail([cut, fabric].filter(Boolean).join(' · '))];
-  const note = piece.cutting.note ? wrapped(measure, piece.cutting.note, small, 'regular', room, 3) : [];
+  const { cut, cloth, said } = cuttingWords(setting);
+  if (content === 'short') {
+    const lines = cloth ? [`${cut[0]} · ${cloth}`] : cut;
+    return [...heading, ...[...lines, ...said].map(text => detail(text))];
+  }
+  const note = notesOf(piece).flatMap(n => wrapped(measure, n, small, 'regular', room, 3));
+  const name = [pattern.name, pattern.size && setting.reader.words.piece.size(pattern.size)];
   return [
     ...heading,
-    { ...detail(cut), weight: 'bold' },
-    ...(fabric ? [detail(fabric)] : []),
-    ...note.map(detail),
-    ...(pattern?.name ? [detail(pattern.name)] : []),
+    ...cut.map(text => detail(text, 'bold')),
+    ...[cloth, ...said].filter(Boolean).map(text => detail(text)),
+    ...note.map(text => detail(text)),
+    ...(name.some(Boolean) ? [detail(name.filter(Boolean).join(' · '))] : []),
   ];
 }
+
+/** How a piece is cut, a line for each cloth, and what else the cutter must know. */
+function cuttingWords({ piece, reader }: PieceSetting): {
+  readonly cut: readonly string[];
+  /** Of the one cloth, if it is one. */
+  readonly cloth: string;
+  readonly said: readonly string[];
+} {
+  const words = reader.words.piece;
+  const all = [piece.cutting, ...(piece.alsoCut ?? [])];
+  const fold = foldEdgeOf(piece) !== undefined;
+  const said = all.some(c => c.rightSideUp) ? [words.rightSideUp] : [];
+  if (all.length > 1) return { cut: all.map(c => words.cutOf(c, fold)), cloth: '', said };
+  return { cut: [words.cut(piece.cutting, fold)], cloth: words.cloth(piece.cutting.fabric), said };
+}
+
+const notesOf = ({ cutting, alsoCut = [] }: Piece): readonly string[] =>
+  [cutting, ...alsoCut].flatMap(({ note }) => (note ? [note] : []));
 
 function blockOf(lines: readonly BlockLine[], measure: TypeMeasure): Block {
   const width = Math.max(...lines.map(l => measure.width(l.text, l.size, l.weight)));

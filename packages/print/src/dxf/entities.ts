@@ -32,6 +32,7 @@ export const pointEntity = (layer: DxfLayer, at: Point): readonly Group[] => [
   ...place(at),
 ];
 
+/** A line through points; a closed one ends in its first point once more, which readers of the trade ask for. */
 export const polylineEntity = (
   layer: DxfLayer,
   points: readonly Point[],
@@ -42,7 +43,11 @@ export const polylineEntity = (
   [66, 1],
   ...place({ x: 0, y: 0 }),
   [70, closed ? 1 : 0],
-  ...points.flatMap((p): readonly Group[] => [[0, 'VERTEX'], [8, layer], ...place(p)]),
+  ...[...points, ...(closed ? points.slice(0, 1) : [])].flatMap((p): readonly Group[] => [
+    [0, 'VERTEX'],
+    [8, layer],
+    ...place(p),
+  ]),
   [0, 'SEQEND'],
   [8, layer],
 ];

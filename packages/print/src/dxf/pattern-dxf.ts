@@ -1,6 +1,6 @@
-import { type Pattern, PatternError, type Point } from '@paperhinge/geometry';
-import type { Box } from '@paperhinge/geometry/curves';
-import { locating } from '@paperhinge/geometry/sayings';
+import { type Box, type Finding, locating, type Pattern, type Point } from '@paperhinge/geometry';
+import { grainFindings } from '../pages/findings.js';
+import { refusal } from '../tellings.js';
 import { decimal, type Group, place, textEntity, written } from './entities.js';
 import { colours, layerOf } from './layers.js';
 import { type PieceBlock, pieceBlock } from './piece-block.js';
@@ -8,7 +8,7 @@ import { blockNames, dxfText } from './text.js';
 
 /**
  * A pattern as a file of the trade's open interchange standard: DXF R12 in ASCII, laid out as in ASTM D6673. One
- * style a file, a block for each piece with an insert of it, lengths in mm, curves as polylines within 0.01 mm. Layers:
+ * style a file, a block for each piece with an insert of it, lengths in mm, the boundary's curves as polylines within 0.01 mm, others within 0.05 mm. Layers:
  * boundary 1, turn points 2, curve points 3, notches 4, mirror line 6, grain 7, internal lines 8, drill holes 13,
  * stitching lines 14, annotation 15. Seams and stretch have no place in the standard and stay in the pattern SVG.
  *
@@ -17,11 +17,7 @@ import { blockNames, dxfText } from './text.js';
  * @throws PatternError `nothing-to-print`; what a piece's cutting line refuses, naming the piece
  */
 export function patternDxf(pattern: Pattern): string {
-  if (pattern.pieces.length === 0)
-    throw new PatternError('nothing-to-print', {
-      message: 'The pattern has no pieces.',
-      remedy: 'Add a piece to the pattern.',
-    });
+  if (pattern.pieces.length === 0) throw refusal('nothing-to-print', {});
   const names = blockNames(pattern.pieces.map(p => p.name));
   const blocks = pattern.pieces.map(piece =>
     locating({ piece: piece.name }, () => pieceBlock(piece, pattern)),
@@ -42,6 +38,9 @@ export function patternDxf(pattern: Pattern): string {
     [0, 'EOF'],
   ]);
 }
+
+/** What the file lacks as a cutter needs it: a piece without a grain line lies as it happens to. */
+export const dxfFindings = (pattern: Pattern): readonly Finding[] => grainFindings(pattern);
 
 /** Which block holds which piece. */
 export const dxfBlocks = (
@@ -142,11 +141,15 @@ const insert = (name: string, at: Point): readonly Group[] => [
   ...place(at),
 ];
 
-/** What the standard says of the style as a whole. Patterns here are of one size, made to measure. */
+/** What the standard says of the style as a whole [memory]. Patterns here are of one size, made to measure. */
 const styleText = (pattern: Pattern, at: Point): readonly Group[] =>
-  [`Style Name: ${pattern.name}`, 'Sample Size: ONE', 'Units: METRIC'].flatMap((line, i) =>
-    textEntity(layerOf.boundary, dxfText(line), { x: at.x, y: at.y + 8 * i }, 5),
-  );
+  [
+    `Style Name: ${pattern.name}`,
+    'ANSI/AAMA Version: ASTM D6673',
+    'Author: paperhinge',
+    `Sample Size: ${pattern.size || 'ONE'}`,
+    'Units: METRIC',
+  ].flatMap((line, i) => textEntity(layerOf.boundary, dxfText(line), { x: at.x, y: at.y + 8 * i }, 5));
 
 /** mm between pieces in a row. */
 const gap = 20;

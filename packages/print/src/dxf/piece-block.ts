@@ -1,8 +1,11 @@
 import {
+  type Box,
+  type Cutting,
   type CuttingLine,
   cuttingLine,
   edgeNames,
   edgePath,
+  foldEdgeOf,
   type Mark,
   type Path,
   type Pattern,
@@ -11,20 +14,18 @@ import {
   type Point,
   polyline,
 } from '@paperhinge/geometry';
-import type { Box } from '@paperhinge/geometry/curves';
-import { tolerances } from '@paperhinge/geometry/internal';
-import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
-import { edgeParts, partsOfEdge } from '@paperhinge/geometry/pattern';
-import { cross, distance, dot, subtract } from '@paperhinge/geometry/plane';
-import { cutWords } from '../drawing/cutting-words.js';
 import { drawPiece } from '../drawing/draw-piece.js';
+import { frameOf } from '../drawing/frame.js';
+import { garmentFacts } from '../drawing/garment-facts.js';
 import { capShare, type Lettering, type TypeMeasure } from '../drawing/ink.js';
 import { notchPlaces } from '../drawing/notches.js';
+import { english } from '../words/english.js';
+import { readerOf } from '../words/reader.js';
 import { decimal, type Group, lineEntity, pointEntity, polylineEntity, textEntity } from './entities.js';
 import { type DxfLayer, layerOf } from './layers.js';
 import { sewLinesOf } from './sew-lines.js';
 import { dxfText } from './text.js';
-import { type Vertex, verticesOf } from './vertices.js';
+import { chordError, drawnChordError, type Vertex, verticesOf } from './vertices.js';
 
 /** What stands in a piece's block, and the box round its cutting line in the piece's own mm. */
 export interface PieceBlock {
@@ -39,7 +40,8 @@ export function pieceBlock(piece: Piece, pattern: Pattern): PieceBlock {
   const sewn = sewLinesOf(piece).map(s => flat(layerOf.sewLines, s.path, s.closed));
   const drawn = piece.lines.filter(l => l.kind !== 'grain').map(flatLine);
   const pressed = foldsWithin(piece, cut).map(path => flat(layerOf.internalLines, path, false));
-  const lines = [boundary, ...sewn, ...drawn, ...pressed];
+  const facts = factStrokes(piece, pattern).map(path => flat(layerOf.internalLines, path, false));
+  const lines = [boundary, ...sewn, ...drawn, ...pressed, ...facts];
   const outline = boundary.vertices.map(v => v.at);
   const box = boxOf(outline);
   return {
@@ -68,7 +70,8 @@ interface FlatLine {
 /** A path as the points that the file will tell apart. */
 function flat(layer: DxfLayer, path: Path, closed: boolean): FlatLine {
   const vertices: Vertex[] = [];
-  for (const vertex of verticesOf(path, closed)) {
+  const error = layer === layerOf.boundary ? chordError : drawnChordError;
+  for (const vertex of verticesOf(path, closed, error)) {
     const last = vertices.at(-1);
     if (!last || spot(last.at) !== spot(vertex.at)) vertices.push(vertex);
     else if (vertex.kind === 'turn') vertices[vertices.length - 1] = vertex;
@@ -104,11 +107,14 @@ const strokeGroups = ({ layer, vertices, closed }: FlatLine): readonly Group[] =
     closed,
   );
 
-/** A turn or curve point for each point of the lines; where lines share one, it is given once. */
+/**
+ * A turn point where a line bends or ends, a curve point for each other point of the boundary; where lines share one,
+ * it is given once.
+ */
 function pointGroups(lines: readonly FlatLine[]): readonly Group[] {
   const given = new Set<string>();
   return lines
-    .flatMap(l => l.vertices)
+    .flatMap(l => l.vertices.filter(v => v.kind === 'turn' || l.layer === layerOf.boundary))
     .flatMap(({ at, kind }) => {
       const layer = kind === 'turn' ? layerOf.turnPoints : layerOf.curvePoints;
       const key = `${layer} ${spot(at)}`;
@@ -180,15 +186,38 @@ const labels = (piece: Piece, pattern: Pattern): readonly Lettering[] =>
 const annotation = ({ text, at, size, direction }: Lettering): readonly Group[] =>
   textEntity(layerOf.annotation, dxfText(text), at, size * capShare, direction);
 
-/** What the standard says of a piece, in the words it says it in. */
-const pieceText = (piece: Piece, at: Point): readonly Group[] =>
-  [
-    `Piece Name: ${piece.name}`,
+/** Pleats, fastenings and topstitching as lines within the piece. */
+const factStrokes = (piece: Piece, pattern: Pattern): readonly Path[] =>
+  garmentFacts({
+    piece,
+    pattern,
+    frame: frameOf(piece),
+    measure: strokeFont,
+    reader: readerOf(pattern.unit),
+  })
+    .flatMap(fact => fact.inks)
+    .flatMap(ink => (ink.kind === 'stroke' ? [ink.path] : []));
+
+/** What the standard says of a piece, in the words it says it in [memory]. */
+function pieceText(piece: Piece, at: Point): readonly Group[] {
+  const { piece: words } = english;
+  const fold = foldEdgeOf(piece) !== undefined;
+  const also = (piece.alsoCut ?? []).map(c => words.cutOf(c, fold));
+  const said = [words.cut(piece.cutting, fold), ...also, piece.cutting.note];
+  return [
+    `Piece Name: ${piece.title || piece.name}`,
     'Size: ONE',
-    `Quantity: ${piece.cutting.count}`,
+    `Quantity: ${quantity(piece.cutting)}`,
     `Material: ${piece.cutting.fabric}`,
-    `Annotation: ${[cutWords(piece), piece.cutting.note].filter(Boolean).join('; ')}`,
+    `Annotation: ${said.filter(Boolean).join('; ')}`,
   ].flatMap((line, i) => textEntity(layerOf.boundary, dxfText(line), { x: at.x, y: at.y + 5 * i }, 3));
+}
+
+/** A pair as left and right: as drawn, then turned over. */
+function quantity({ count, mirrored }: Cutting): string {
+  const right = mirrored ? Math.floor(count / 2) : 0;
+  return right > 0 ? `${count - right},${right}` : String(count);
+}
 
 const boxOf = (points: readonly Point[]): Box => ({
   min: { x: Math.min(...points.map(p => p.x)), y: Math.min(...points.map(p => p.y)) },

@@ -7,6 +7,8 @@ import { chordSteps } from '../drawing/chord-steps.js';
 
 /** mm. Chords this near the curve: a tenth of what a blade or a needle keeps, and few enough points for old readers. */
 export const chordError = 0.01;
+/** mm: the same for lines whose curve points are not given, since nothing is cut along them. */
+export const drawnChordError = 0.05;
 
 /** A point of a flattened line: `turn` where it bends, a straight line begins or it ends; `curve` where a curve runs smoothly on. */
 export interface Vertex {
@@ -15,14 +17,14 @@ export interface Vertex {
 }
 
 /**
- * A path as the points of a polyline; its chords stay within `chordError` of it. A closed path's end is its first
+ * A path as the points of a polyline; its chords stay within `error` mm of it. A closed path's end is its first
  * point, which is given once.
  */
-export function verticesOf(path: Path, closed: boolean): readonly Vertex[] {
+export function verticesOf(path: Path, closed: boolean, error: number = chordError): readonly Vertex[] {
   const { segments } = path;
   const inside = segments.flatMap((segment, i): readonly Vertex[] => {
     const before = i > 0 || closed ? segments.at(i - 1) : undefined;
-    const steps = chordSteps(segment, chordError);
+    const steps = chordSteps(segment, error);
     const first: Vertex = {
       at: startOf(segment),
       kind: before && runsOn(before, segment) ? 'curve' : 'turn',

@@ -1,5 +1,5 @@
-import { PatternError } from '@paperhinge/geometry';
-import type { PageField } from '../place/field.js';
+import type { Field } from '../place/field.js';
+import { refusal } from '../tellings.js';
 import type { Paper } from './papers.js';
 
 /** mm left empty at each side of a page, where printers do not reach. */
@@ -70,15 +70,14 @@ export function pageFormat(paper: Paper, orientation: Orientation, options: Form
     ![margins.top, margins.right, margins.bottom, margins.left].every(m => m >= 0) ||
     !(Math.min(width, height) >= smallestWindow)
   )
-    throw new PatternError('margins-too-wide', {
-      message: `These margins leave ${Math.round(width)} × ${Math.round(height)} mm of the page to print on.`,
-      remedy: `Leave at least ${smallestWindow} mm both ways; ${defaultMargin} mm suits most printers.`,
+    throw refusal('margins-too-wide', {
+      widthMm: Math.max(width, 0),
+      heightMm: Math.max(height, 0),
+      leastMm: smallestWindow,
+      usualMm: defaultMargin,
     });
   if (!(overlap >= 0 && overlap <= Math.min(width, height) / 4))
-    throw new PatternError('overlap-out-of-range', {
-      message: `Pages cannot overlap by ${overlap} mm.`,
-      remedy: `Use 0 to a quarter of the page; ${defaultOverlap} mm is usual.`,
-    });
+    throw refusal('overlap-out-of-range', { overlapMm: overlap, usualMm: defaultOverlap });
   return { paper, orientation, size, margins, field: { width, height, overlap }, stretch };
 }
 
@@ -86,10 +85,10 @@ export function pageFormat(paper: Paper, orientation: Orientation, options: Form
 function correction({ across, down }: PrintedSquare): PageFormat['stretch'] {
   const stretch = { across: 50 / across, down: 50 / down };
   if (![stretch.across, stretch.down].every(s => Math.abs(s - 1) <= largestCorrection))
-    throw new PatternError('correction-out-of-range', {
-      message: `A test square of ${across} × ${down} mm is more than 5 % from 50 mm.`,
-      remedy:
-        'Print at 100 % ("actual size", no fitting to the page), measure again, and give what both sides of the square measure in mm.',
+    throw refusal('correction-out-of-range', {
+      acrossMm: across,
+      downMm: down,
+      mostPercent: largestCorrection * 100,
     });
   return stretch;
 }

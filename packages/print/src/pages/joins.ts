@@ -136,7 +136,10 @@ function hatched([x0, y0, x1, y1]: Rectangle, way: 'upright' | 'level'): readonl
   });
 }
 
+/** Without i, j, l and o, which are taken for figures. */
+const alphabet = 'abcdefghkmnpqrstuvwxyz';
+
 function letters(index: number): string {
-  const last = String.fromCharCode(97 + (index % 26));
-  return index < 26 ? last : letters(Math.floor(index / 26) - 1) + last;
+  const last = alphabet[index % alphabet.length]!;
+  return index < alphabet.length ? last : letters(Math.floor(index / alphabet.length) - 1) + last;
 }

@@ -1,5 +1,4 @@
-import { PatternError, type Point } from '@paperhinge/geometry';
-import { type Affine, apply, compose } from '@paperhinge/geometry/plane';
+import { type Affine, apply, compose, type Point } from '@paperhinge/geometry';
 import type { PiecePlace } from '../drawing/draw-piece.js';
 import { uprighting } from '../drawing/frame.js';
 import { arrange } from '../place/arrange.js';
@@ -8,6 +7,7 @@ import { type Cell, type PageField, stepY, windowsFor } from '../place/field.js'
 import { inReadingOrder, onOwnPages } from '../place/in-order.js';
 import type { Turning } from '../place/turning.js';
 import { boxOf, boxPolygon, type Polygon } from '../plane/polygon.js';
+import { refusal } from '../tellings.js';
 import { type FormatOptions, type Orientation, type PageFormat, pageFormat } from './format.js';
 import { isLarge, type Paper } from './papers.js';
 
@@ -79,11 +79,7 @@ export function layoutFor(
   paper: Paper,
   options: LayoutOptions,
 ): SheetLayout {
-  if (drawings.length === 0)
-    throw new PatternError('nothing-to-print', {
-      message: 'The pattern has no pieces.',
-      remedy: 'Add a piece to the pattern, or leave out the step that removed the last one.',
-    });
+  if (drawings.length === 0) throw refusal('nothing-to-print', {});
   const { orientation = 'auto', blocks = [] } = options;
   const pieces = drawings.map(uprightShape);
   const shapes = [
@@ -224,10 +220,7 @@ function checkCount(shapes: readonly Shape[], { field }: PageFormat): void {
     );
   }, 0);
   if (pages <= mostPages) return;
-  throw new PatternError('too-many-pages', {
-    message: `The pattern would fill about ${pages} pages.`,
-    remedy: `Check the unit that the drawing was saved in, or print on a larger paper; at most ${mostPages} pages are made.`,
-  });
+  throw refusal('too-many-pages', { pages, most: mostPages });
 }
 
 /** A roll is cut off below the lowest shape. */

@@ -1,4 +1,6 @@
-import { PatternError } from '@paperhinge/geometry';
+import { refusal } from '../tellings.js';
+import { english } from '../words/english.js';
+import type { PaperWords } from '../words/page-words.js';
 
 /** A sheet of paper, mm, upright. */
 export interface Paper {
@@ -46,18 +48,17 @@ export function paperOf(paper: string | { readonly width: number; readonly heigh
   if (typeof paper !== 'string') {
     const { width, height } = paper;
     if (![width, height].every(s => s >= smallest && s <= largest))
-      throw new PatternError('paper-size', {
-        message: `A paper of ${width} × ${height} mm cannot be printed on.`,
-        remedy: `Give width and height in mm, each from ${smallest} to ${largest}.`,
+      throw refusal('paper-size', {
+        widthMm: width,
+        heightMm: height,
+        leastMm: smallest,
+        mostMm: largest,
       });
     return { name: `${width}x${height}`, width, height };
   }
   const found = papers[paper.toLowerCase()];
   if (found && Object.hasOwn(papers, paper.toLowerCase())) return found;
-  throw new PatternError('unknown-paper', {
-    message: `There is no paper "${paper.slice(0, 40)}".`,
-    remedy: `Use one of ${Object.keys(papers).join(', ')}.`,
-  });
+  throw refusal('unknown-paper', { paper, papers: Object.keys(papers) });
 }
 
 /** mm: papers at least this wide and high are sheets for a copy shop. */
@@ -67,8 +68,8 @@ const largeSheet = 500;
 export const isLarge = ({ width, height }: Paper): boolean => Math.min(width, height) >= largeSheet;
 
 /** "A4", "US letter", "36 in roll": the name a maker asks for in a shop. */
-export function paperName(name: string): string {
+export function paperName(name: string, words: PaperWords = english.paper): string {
   if (/^a\d$/.test(name)) return name.toUpperCase();
-  if (name.startsWith('roll-')) return `${name.slice(5)} in roll`;
-  return ['letter', 'legal', 'tabloid'].includes(name) ? `US ${name}` : name;
+  if (name.startsWith('roll-')) return words.roll(name.slice(5));
+  return ['letter', 'legal', 'tabloid'].includes(name) ? words.us(name) : name;
 }

@@ -1,7 +1,6 @@
 import type { Piece } from '@paperhinge/geometry';
 import { apply } from '@paperhinge/geometry/plane';
 import { type PieceDrawing, worded } from '../drawing/draw-piece.js';
-import type { TypeMeasure } from '../drawing/ink.js';
 import { onSheet } from '../drawing/on-sheet.js';
 import type { PieceShape } from '../drawing/piece-shape.js';
 import { nearby } from '../plane/nearby.js';
@@ -21,7 +20,6 @@ export function wordedForSheet(
   pages: readonly Page[],
   strips: readonly Chord[],
   before: (piece: string) => Piece | undefined,
-  measure: TypeMeasure,
 ): readonly PieceDrawing[] {
   const tileOf = new Map(pages.filter(p => p.kind === 'tile').map(p => [p.label, p]));
   const joins = nearby(strips, bucket);
@@ -37,7 +35,7 @@ export function wordedForSheet(
       return part ? [{ own, part }] : [];
     });
     const then = before(shape.piece);
-    return worded(shape, measure, then ? { before: then } : {}, onSheet(matrix, near, shown));
+    return worded(shape, then ? { before: then } : {}, onSheet(matrix, near, shown));
   });
 }
 

@@ -2,7 +2,7 @@ import type { Path, Point } from '@paperhinge/geometry';
 import { isLine } from '@paperhinge/geometry/curves';
 import type { Affine } from '@paperhinge/geometry/plane';
 import type { Drawing, Fill, Ink, Lettering, Role, Stroke } from '../drawing/ink.js';
-import { type Layer, type Look, type Pen, penOf } from '../drawing/pens.js';
+import { type Layer, type Pen, type PenSet, penOf } from '../drawing/pens.js';
 import type { FontEmbedder } from './embed-fonts.js';
 import { runWidth, type Typefaces } from './typefaces.js';
 
@@ -14,15 +14,15 @@ export interface ContentContext {
   readonly fonts: FontEmbedder;
   /** The resource name of a layer's optional-content group; without it layers are not marked. */
   readonly layerResource?: (layer: Layer) => string;
-  /** The look of paper if not given. */
-  readonly look?: Look;
+  /** Those of paper if not given. */
+  readonly pens?: PenSet;
 }
 
 /** The operators that draw a drawing (y down, hundredths of a mm), layer by layer, each pen set once. */
 export function contentOf(drawing: Drawing, context: ContentContext): string {
   const byLayer = new Map<Layer, Ink[]>();
   for (const ink of drawing.inks) {
-    const { layer } = penIn(context.look)(ink.role);
+    const { layer } = penIn(context.pens)(ink.role);
     const list = byLayer.get(layer);
     if (list) list.push(ink);
     else byLayer.set(layer, [ink]);
@@ -42,9 +42,9 @@ function layerContent(inks: readonly Ink[], context: ContentContext): string {
   const roles = [...new Set(strokes.map(s => s.role))];
   const parts = roles.map(role => {
     const own = strokes.filter(s => s.role === role);
-    return `${penOperators(penIn(context.look)(role))}${own.map(s => pathOperators(s.path, s.closed ?? false)).join('')}S\n`;
+    return `${penOperators(penIn(context.pens)(role))}${own.map(s => pathOperators(s.path, s.closed ?? false)).join('')}S\n`;
   });
-  const solid = grey(context.look?.solid ?? 0);
+  const solid = grey(context.pens?.solid ?? 0);
   const tints = fills.filter(f => f.role === 'tint');
   if (tints.length > 0) parts.push(`${grey(penOf('tint').grey)} g\n${tints.map(fillOperators).join('')}`);
   const solids = fills.filter(f => f.role !== 'tint');
@@ -54,9 +54,9 @@ function layerContent(inks: readonly Ink[], context: ContentContext): string {
   return parts.join('');
 }
 
-/** What a look's lines are drawn with. */
-export const penIn = (look: Look | undefined): ((role: Role) => Pen) =>
-  look ? role => look.pen(role) : penOf;
+/** The pen of each role. */
+export const penIn = (pens: PenSet | undefined): ((role: Role) => Pen) =>
+  pens ? role => pens.pen(role) : penOf;
 
 export function penOperators(pen: Pen): string {
   const dash = (pen.dash ?? []).map(d => coordinate(d)).join(' ');

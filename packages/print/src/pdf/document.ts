@@ -1,6 +1,6 @@
 import { type PDFContext, PDFDocument, PDFHexString, PDFName, type PDFRef, PrintScaling } from 'pdf-lib';
 import type { Drawing } from '../drawing/ink.js';
-import { type Layer, type Look, layers } from '../drawing/pens.js';
+import { type Layer, layers, type PenSet } from '../drawing/pens.js';
 import type { PageFormat } from '../pages/format.js';
 import {
   type ContentContext,
@@ -27,6 +27,8 @@ export interface PdfInput {
   readonly title: string;
   readonly subject: string;
   readonly language: string;
+  /** What the layers are called in that language; English if not given. */
+  readonly layerNames?: Readonly<Record<Layer, string>>;
   readonly date?: Date;
   readonly format: PageFormat;
   /** Drawn once, shown through each page's window. */
@@ -34,8 +36,8 @@ export interface PdfInput {
   readonly pages: readonly PdfPage[];
   /** Layers that are off when the file is opened. */
   readonly hidden?: readonly Layer[];
-  /** The look of paper if not given. */
-  readonly look?: Look;
+  /** Those of paper if not given. */
+  readonly pens?: PenSet;
 }
 
 /**
@@ -46,13 +48,13 @@ export interface PdfInput {
 export async function pdfDocument(input: PdfInput, typefaces: Typefaces): Promise<Uint8Array> {
   const doc = await PDFDocument.create({ updateMetadata: false });
   const { context } = doc;
-  const groups = layerGroups(context, [input.sheet, ...input.pages.map(p => p.own)], input.look);
+  const groups = layerGroups(context, input);
   const fonts = fontEmbedder(context, typefaces);
   const content: ContentContext = {
     typefaces,
     fonts,
     layerResource: layer => `L${layers.indexOf(layer)}`,
-    ...(input.look ? { look: input.look } : {}),
+    ...(input.pens ? { pens: input.pens } : {}),
   };
   const resources = context.nextRef();
   const tiles = input.pages.filter(isTile);
@@ -75,7 +77,7 @@ export async function pdfDocument(input: PdfInput, typefaces: Typefaces): Promis
     const contents = isTile(page)
       ? tileContents(page.window, Math.floor(tiles.indexOf(page) / pagesInStrip), spread, part)
       : [context.register(context.flateStream(contentOf(page.own, content)))];
-    addPage(doc, input.format, input.look, contents, part);
+    addPage(doc, input.format, input.pens, contents, part);
   }
   doc.catalog.Pages().set(PDFName.of('Resources'), resources);
   context.assign(
@@ -161,15 +163,18 @@ const chunks = <T>(list: readonly T[], size: number): readonly (readonly T[])[] 
 /** An optional-content group for each layer that has something on it, in the order of the layers. */
 function layerGroups(
   context: PDFContext,
-  drawings: readonly Drawing[],
-  look: Look | undefined,
+  { sheet, pages, pens, layerNames }: PdfInput,
 ): ReadonlyMap<Layer, PDFRef> {
-  const pen = penIn(look);
+  const drawings = [sheet, ...pages.map(p => p.own)];
+  const pen = penIn(pens);
   const used = new Set(drawings.flatMap(d => d.inks.map(i => pen(i.role).layer)));
   return new Map(
     layers
       .filter(l => used.has(l))
-      .map(layer => [layer, context.register(context.obj({ Type: 'OCG', Name: text(layer) }))]),
+      .map(layer => [
+        layer,
+        context.register(context.obj({ Type: 'OCG', Name: text(layerNames?.[layer] ?? layer) })),
+      ]),
   );
 }
 
@@ -190,7 +195,7 @@ function form(context: PDFContext, content: string, resources: PDFRef): PDFRef {
 function addPage(
   doc: PDFDocument,
   format: PageFormat,
-  look: Look | undefined,
+  pens: PenSet | undefined,
   contents: readonly PDFRef[],
   part: (operators: string) => PDFRef,
 ): void {
@@ -200,7 +205,7 @@ function addPage(
   const [w, h] = [size[0] * k, size[1] * k];
   const [sx, sy] = [(stretch.across * k) / unitsPerMm, (stretch.down * k) / unitsPerMm];
   const onto = { a: sx, b: 0, c: 0, d: -sy, e: margins.left * k, f: h - margins.top * k };
-  const ground = look ? `${exact(look.ground)} g 0 0 ${exact(w)} ${exact(h)} re f\n` : '';
+  const ground = pens ? `${exact(pens.ground)} g 0 0 ${exact(w)} ${exact(h)} re f\n` : '';
   const added = doc.addPage([exact(w), exact(h)]);
   const head = part(`${ground}${matrixOperands(onto)} cm\n`);
   added.node.set(PDFName.of('Contents'), doc.context.obj([head, ...contents]));

@@ -1,4 +1,4 @@
-import { PatternError } from '@paperhinge/geometry';
+import { refusal } from '../tellings.js';
 
 /** The tables of a TrueType font by their four-letter tags. Source: OpenType 1.9, "Font tables". */
 export type FontTables = ReadonlyMap<string, Uint8Array>;
@@ -18,10 +18,7 @@ export async function fontTables(file: Uint8Array): Promise<FontTables> {
   } catch (error) {
     if (!(error instanceof RangeError || error instanceof TypeError)) throw error;
   }
-  throw new PatternError('font-not-usable', {
-    message: 'A font file has no TrueType outlines.',
-    remedy: 'Give a .ttf file, or a .woff made from one.',
-  });
+  throw refusal('font-not-usable', { broken: false });
 }
 
 const woffSignature = 0x774f4646;

@@ -1,4 +1,4 @@
-import { PatternError } from '@paperhinge/geometry';
+import { refusal } from '../tellings.js';
 import { characterMap } from './character-map.js';
 import { type FontTables, fontTables } from './font-file.js';
 
@@ -35,10 +35,7 @@ export async function fontProgram(file: Uint8Array): Promise<FontProgram> {
     return programOf(tables);
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    throw new PatternError('font-not-usable', {
-      message: 'A font file is broken.',
-      remedy: 'Give another .ttf file, or a .woff made from one.',
-    });
+    throw refusal('font-not-usable', { broken: true });
   }
 }
 

@@ -87,16 +87,16 @@ function plansFor(
   const narrowest = Math.max(...candidates.map(list => Math.min(...list.map(c => c.cells.columns)))) * cell;
   const fewest = windowsFor(narrowest, field.width, field.overlap);
   const tall = candidates.map(list => Math.max(...list.map(c => c.cells.rows.length)));
-  const enoughRows =
-    tall.reduce((sum, rows) => sum + rows + slackRows, 0) + Math.ceil((2 * field.height) / cell);
+  const together = tall.reduce((sum, rows) => sum + rows + slackRows, 0);
+  // Beside what the shapes take, one that keeps clear of a join may start on the next row of pages.
+  const pageRows = Math.ceil(field.height / cell);
+  const enoughRows = shortest ? together : together + pageRows * (Math.min(tall.length, mostSteps) + 2);
   const plan = (columns: number): SheetPlan => ({
     field,
     columns,
     rows: largest ? rowsWithin(columns, field, largest) : Number.POSITIVE_INFINITY,
     shortest,
-    enoughRows: shortest
-      ? enoughRows
-      : enoughRows + Math.ceil(stepY(field) / cell) * Math.min(tall.length, 40),
+    enoughRows,
   });
   if (shortest) return [plan(1)];
   const likely = Math.ceil(Math.sqrt(area / (stepX(field) * stepY(field)))) + 1;
@@ -108,6 +108,9 @@ function plansFor(
   const within = [...new Set(widths.map(w => Math.min(w, most)))];
   return within.map(plan);
 }
+
+/** Rows of pages that shapes can leave empty above them on one sheet. */
+const mostSteps = 40;
 
 /** Rows of cells between shapes: the gap, and the step clear of a page's edge. */
 const slackRows = 5;

@@ -2,15 +2,12 @@ import { type LengthUnit, type Point, polyline } from '@paperhinge/geometry';
 import type { Ink, TypeMeasure } from '../drawing/ink.js';
 import { fitted, setLine, wrapped } from '../drawing/lettering.js';
 import { closedStroke, straight } from '../drawing/shapes.js';
-import { tidy } from '../drawing/widths.js';
+import type { Reader } from '../words/reader.js';
 
 /** The grid's squares and the large square that is measured, mm; what a number along the edge counts, and in what. */
 export interface Scale {
   readonly step: number;
   readonly square: number;
-  readonly stepWords: string;
-  readonly squareWords: string;
-  readonly diagonalWords: string;
   /** Between numbered lines, in the unit of the numbers. */
   readonly count: number;
   readonly unit: 'cm' | 'in';
@@ -19,24 +16,8 @@ export interface Scale {
 /** Squares as cutting mats have them. */
 export const scaleIn = (unit: LengthUnit): Scale =>
   unit === 'in'
-    ? {
-        step: 50.8,
-        square: 254,
-        stepWords: '2 in',
-        squareWords: '10 in (254 mm)',
-        diagonalWords: '14 1/8 in (359.2 mm)',
-        count: 10,
-        unit: 'in',
-      }
-    : {
-        step: 50,
-        square: 250,
-        stepWords: '50 mm',
-        squareWords: '250 mm',
-        diagonalWords: '353.6 mm',
-        count: 25,
-        unit: 'cm',
-      };
+    ? { step: 50.8, square: 254, count: 10, unit: 'in' }
+    : { step: 50, square: 250, count: 25, unit: 'cm' };
 
 /** mm: the text beside the square. */
 const textWidth = 330;
@@ -48,33 +29,38 @@ export const calibrationBlock = ({ square }: Scale): readonly [number, number] =
   square + gap,
 ];
 
+/** What is said beside the square. */
+export interface Calibration {
+  readonly title: string;
+  /** Of the whole sheet, mm. */
+  readonly size: readonly [number, number];
+  readonly reader: Reader;
+}
+
 /** The square to measure, its diagonals, and how to set the projector by it; its corner is given. */
 export function calibrationSquare(
-  scale: Scale,
+  { square, step }: Scale,
   corner: Point,
-  title: string,
-  size: readonly [number, number],
+  { title, size, reader }: Calibration,
   measure: TypeMeasure,
 ): readonly Ink[] {
-  const { square } = scale;
   const on = (x: number, y: number): Point => ({ x: corner.x + x, y: corner.y + y });
   const corners = [on(0, 0), on(square, 0), on(square, square), on(0, square)] as const;
-  const sheet = size.map(s => tidy(s, 0)).join(' × ');
-  const lines = [
-    { text: fitted(measure, title, 24, 'bold', textWidth), size: 24, weight: 'bold' as const },
-    ...[
-      ...wrapped(
-        measure,
-        `Set the projector so that this square measures ${scale.squareWords} on every side and ${scale.diagonalWords} along both diagonals. Then the grid's squares are ${scale.stepWords}: lay a ruler on them in all corners. Show the page at actual size; cut along the middle of the heavy line.`,
-        12,
-        'regular',
-        textWidth,
-      ),
-      `This sheet: ${sheet} mm`,
-    ].map(text => ({ text, size: 12, weight: 'regular' as const })),
-  ];
+  const { setUp, thisSheet } = reader.words.projector;
+  const [side, diagonal, mesh, width, height] = [square, square * Math.SQRT2, step, ...size].map(
+    reader.length,
+  ) as [string, string, string, string, string];
+  const heading = {
+    text: fitted(measure, title, headingSize, 'bold', textWidth),
+    size: headingSize,
+    weight: 'bold',
+  } as const;
+  const said = [
+    ...wrapped(measure, setUp(side, diagonal, mesh), textSize, 'regular', textWidth),
+    thisSheet(`${width} × ${height}`),
+  ].map(text => ({ text, size: textSize, weight: 'regular' }) as const);
   let down = 0;
-  const words = lines.map(({ text, size: em, weight }) => {
+  const words = [heading, ...said].map(({ text, size: em, weight }) => {
     down += em * 1.25;
     return setLine(measure, text, { role: 'text', size: em, weight }, on(square + gap, down));
   });
@@ -85,6 +71,10 @@ export function calibrationSquare(
     ...words,
   ];
 }
+
+/** mm: em sizes beside the square. */
+const headingSize = 24;
+const textSize = 13;
 
 /** The grid over a whole sheet, lines through `origin`; every fifth is heavier and numbered along the top and the left. */
 export function grid(

@@ -16,6 +16,8 @@ export type Block =
   | { readonly kind: 'text'; readonly text: string }
   | {
       readonly kind: 'table';
+      /** What the table is of, for those who hear it. */
+      readonly caption: string;
       readonly columns: readonly Column[];
       readonly rows: readonly (readonly string[])[];
     }
@@ -35,7 +37,8 @@ export interface Item {
 }
 export interface FindingItem {
   readonly severity: 'fault' | 'warning' | 'note';
-  readonly where: string;
+  /** How it weighs and where, in words. */
+  readonly heading: string;
   readonly message: string;
   readonly remedy: string;
 }

@@ -1,9 +1,10 @@
-import type { Block, Column, Section } from './document.js';
+import type { ReportWords } from '../words/page-words.js';
+import type { Block, Section } from './document.js';
 import { escaped } from './escape.js';
 import { picturesHtml } from './picture.js';
 import type { ReportSource } from './source.js';
 import { reportStyle } from './style.js';
-import { writtenReport } from './written.js';
+import { readerFor, writtenReport } from './written.js';
 
 /**
  * The record as one page of HTML that stands alone: no script, nothing fetched, every name escaped. Reads well on a
@@ -12,18 +13,20 @@ import { writtenReport } from './written.js';
  */
 export function reportHtml(source: ReportSource): string {
   const written = writtenReport(source);
+  const { words } = readerFor(source);
   const title = escaped(written.title);
-  const sections = [pictures(source), ...written.sections.map(sectionHtml)];
+  const sections = [pictures(source, words.report), ...written.sections.map(sectionHtml)];
   const links = [
-    source.before ? link('pieces', 'Before and after') : link('pieces', 'Pieces'),
+    link('pieces', source.before ? words.report.beforeAndAfter : words.report.sections.pieces),
     ...written.sections.map(s => link(s.id, s.title)),
   ];
   return `<!doctype html>
-<html lang="en">
+<html lang="${words.language}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
 <meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="color-scheme" content="light dark">
 <title>${title}</title>
 <style>${reportStyle}</style>
 </head>
@@ -32,11 +35,11 @@ export function reportHtml(source: ReportSource): string {
 <header>
 <h1>${title}</h1>
 ${written.facts.length > 0 ? `<p class="facts">${written.facts.map(escaped).join(' · ')}</p>` : ''}
-${verdict(source)}
+${verdict(source, words.report)}
 </header>
-<nav>${links.join('')}</nav>
+<nav aria-label="${escaped(words.report.contents)}">${links.join('')}</nav>
 ${sections.join('\n')}
-<footer>Lengths in millimetres unless said otherwise; inches beside them to the nearest eighth for cutting, the exact figure next to it. Measure one printed square before you cut.</footer>
+<footer>${escaped(words.report.foot)}</footer>
 </main>
 </body>
 </html>
@@ -46,36 +49,39 @@ ${sections.join('\n')}
 const link = (id: string, title: string): string => `<a href="#${id}">${escaped(title)}</a>`;
 
 /** In one line: does it sew? */
-function verdict({ record }: ReportSource): string {
+function verdict({ record }: ReportSource, words: ReportWords): string {
   if (!record) return '';
   const count = (severity: string) => record.findings.filter(f => f.severity === severity).length;
   const faults = count('fault'),
     warnings = count('warning');
+  if (faults > 0) return `<p class="verdict fault">${escaped(words.faults(faults))}</p>`;
   const seams = Object.values(record.after.seams);
-  const sew = seams.filter(s => s.matches).length;
-  if (faults > 0)
-    return `<p class="verdict fault">${faults === 1 ? 'One thing' : `${faults} things`} will not sew or fit yet: see the checks.</p>`;
-  const walked = seams.length === 0 ? '' : `${sew} of ${seams.length} seams match`;
-  const heed = warnings === 0 ? '' : `${warnings} ${warnings === 1 ? 'warning' : 'warnings'} to look at`;
-  const said = [walked, heed].filter(Boolean).join('; ');
-  return said ? `<p class="verdict ${warnings > 0 ? 'warning' : 'sound'}">${said}.</p>` : '';
+  const matching = seams.filter(s => s.matches).length;
+  const said = [
+    seams.length === 0 ? '' : words.seamsMatch(matching, seams.length),
+    warnings === 0 ? '' : words.warnings(warnings),
+  ].filter(Boolean);
+  const kind = warnings > 0 ? 'warning' : 'sound';
+  return said.length > 0 ? `<p class="verdict ${kind}">${escaped(said.join('; '))}.</p>` : '';
 }
 
-function pictures({ pattern, before }: ReportSource): string {
-  if (!before) return `<section id="pieces"><h2>Pieces</h2>${picturesHtml([{ pattern }]).join('')}</section>`;
+function pictures({ pattern, before }: ReportSource, words: ReportWords): string {
+  const heading = escaped(before ? words.beforeAndAfter : words.sections.pieces);
+  const open = `<section id="pieces" aria-labelledby="h-pieces"><h2 id="h-pieces">${heading}</h2>`;
+  if (!before) return `${open}${picturesHtml([{ pattern }]).join('')}</section>`;
   const [then, now] = picturesHtml([{ pattern: before }, { pattern, before }]);
-  return `<section id="pieces"><h2>Before and after</h2><h3>Before</h3>${then}<h3>After</h3>${now}<p class="key">All to one scale. Solid: cutting line; dashed: stitching line; dotted: the stitching line before.</p></section>`;
+  return `${open}<h3>${escaped(words.before)}</h3>${then}<h3>${escaped(words.after)}</h3>${now}<p class="key">${escaped(words.key)}</p></section>`;
 }
 
 const sectionHtml = ({ id, title, blocks }: Section): string =>
-  `<section id="${escaped(id)}"><h2>${escaped(title)}</h2>${blocks.map(blockHtml).join('')}</section>`;
+  `<section id="${escaped(id)}" aria-labelledby="h-${escaped(id)}"><h2 id="h-${escaped(id)}">${escaped(title)}</h2>${blocks.map(blockHtml).join('')}</section>`;
 
 function blockHtml(block: Block): string {
   switch (block.kind) {
     case 'text':
       return `<p>${escaped(block.text)}</p>`;
     case 'table':
-      return tableHtml(block.columns, block.rows);
+      return tableHtml(block);
     case 'steps':
       return `<ol class="steps">${block.items.map(i => `<li>${escaped(i.text)}${i.detail ? `<div class="detail">${escaped(i.detail)}</div>` : ''}</li>`).join('')}</ol>`;
     case 'cautions':
@@ -84,22 +90,27 @@ function blockHtml(block: Block): string {
       return `<ul class="findings">${block.items
         .map(
           f =>
-            `<li class="${f.severity}"><b>${words[f.severity]}${f.where ? `, ${escaped(f.where)}` : ''}</b> ${escaped(f.message)} <span class="detail">${escaped(f.remedy)}</span></li>`,
+            `<li class="${f.severity}"><b>${escaped(f.heading)}</b> ${escaped(f.message)} <span class="detail">${escaped(f.remedy)}</span></li>`,
         )
         .join('')}</ul>`;
   }
 }
 
-const words = { fault: 'Will not sew', warning: 'Warning', note: 'Note' } as const;
+type Table = Extract<Block, { readonly kind: 'table' }>;
 
-function tableHtml(columns: readonly Column[], rows: readonly (readonly string[])[]): string {
-  const cell = (tag: 'th' | 'td') => (text: string, i: number) =>
-    `<${tag}${columns[i]!.align === 'right' ? ' class="right"' : ''}>${escaped(text)}</${tag}>`;
-  const head = columns.map((c, i) => cell('th')(c.title, i)).join('');
+/** A table that those who see it scroll by keyboard, and those who hear it find their way in. */
+function tableHtml({ caption, columns, rows }: Table): string {
+  const align = (i: number) => (columns[i]!.align === 'right' ? ' class="right"' : '');
+  const head = columns.map((c, i) => `<th scope="col"${align(i)}>${escaped(c.title)}</th>`).join('');
   const body = rows
-    .map((r, i) => `<tr${rows[i + 1]?.[0] === '' ? ' class="same"' : ''}>${r.map(cell('td')).join('')}</tr>`)
+    .map((cells, r) => {
+      const same = rows[r + 1]?.[0] === '' ? ' class="same"' : '';
+      const data = cells.slice(1).map((text, i) => `<td${align(i + 1)}>${escaped(text)}</td>`);
+      const first = cells[0] === '' ? '<td></td>' : `<th scope="row">${escaped(cells[0]!)}</th>`;
+      return `<tr${same}>${first}${data.join('')}</tr>`;
+    })
     .join('');
   // A short table stays on one page in print.
   const short = rows.length <= 12 ? ' class="short"' : '';
-  return `<table${short}><thead><tr>${head}</tr></thead><tbody>${body}</tbody></table>`;
+  return `<div class="scroll" role="region" tabindex="0" aria-label="${escaped(caption)}"><table${short}><caption>${escaped(caption)}</caption><thead><tr>${head}</tr></thead><tbody>${body}</tbody></table></div>`;
 }

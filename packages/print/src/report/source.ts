@@ -1,4 +1,5 @@
 import type { Pattern, ToldFinding } from '@paperhinge/geometry';
+import type { PageLanguage } from '../words/reader.js';
 
 /** What is written up: a pattern alone, or what became of it with the record of the alteration. */
 export interface ReportSource {
@@ -12,6 +13,8 @@ export interface ReportSource {
   readonly wearer?: string;
   /** Printed as given: nothing here reads a clock. */
   readonly date?: string;
+  /** Of all words but the record's own. Default English. */
+  readonly language?: PageLanguage;
 }
 
 /** The figures of a record that are written up; `record.json` has this shape. Lengths in mm. */

@@ -17,6 +17,7 @@ import { order, orderTellings } from './order.js';
 import { pattern } from './pattern.js';
 import { patternDrawings } from './pattern-drawings.js';
 import { photo } from './photo.js';
+import { print } from './print.js';
 import { sheet } from './sheet.js';
 import { truing } from './truing.js';
 import { opened, unfold } from './unfold.js';
@@ -32,6 +33,7 @@ export const english: Catalogue = {
     ...drawings,
     ...patternDrawings,
     ...photo,
+    ...print,
     ...verb,
     ...truing,
     ...edit,

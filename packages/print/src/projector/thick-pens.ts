@@ -1,5 +1,5 @@
 import type { Role } from '../drawing/ink.js';
-import { type Look, type Pen, penOf } from '../drawing/pens.js';
+import { type Pen, type PenSet, penOf } from '../drawing/pens.js';
 
 /** What the lines stand on: a dark ground dazzles least on the cutting table, a light one suits a bright room or a plotter. */
 export type Ground = 'dark' | 'light';
@@ -20,7 +20,7 @@ const tones = {
 } as const;
 
 /** The pieces in the pens of paper made thick, over a grid that stays in the background. */
-export function projectorLook(on: Ground): Look {
+export function projectorPens(on: Ground): PenSet {
   const tone = tones[on];
   return { ground: tone.ground, solid: tone.solid, pen: role => thickPen(role, on) };
 }
