@@ -1,4 +1,6 @@
-import { type Box, type Finding, type Pattern, translation } from '@paperhinge/geometry';
+import type { Finding, Pattern } from '@paperhinge/geometry';
+import type { Box } from '@paperhinge/geometry/curves';
+import { translation } from '@paperhinge/geometry/plane';
 import { type Covered, withCovers } from './cover/with-covers.js';
 import { drawingSvg } from './drawing/as-svg.js';
 import { pieceShapes } from './drawing/draw-pattern.js';

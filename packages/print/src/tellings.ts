@@ -1,4 +1,4 @@
-import { type NoFacts, sayingsOf } from '@paperhinge/geometry';
+import { type NoFacts, sayingsOf } from '@paperhinge/geometry/sayings';
 
 /** What is told of pages and what stands on them. */
 export interface PrintTellings {

@@ -1,4 +1,5 @@
-import { at, translation } from '@paperhinge/geometry';
+import { at } from '@paperhinge/geometry';
+import { translation } from '@paperhinge/geometry/plane';
 import { paperOf, printPattern } from '@paperhinge/print';
 import { describe, expect, test } from 'vitest';
 import { fonts } from '../../../packages/cli/src/fonts.js';

@@ -1,16 +1,6 @@
-import {
-  add,
-  edgePath,
-  type Path,
-  type Piece,
-  type Point,
-  pathLength,
-  pointAlong,
-  polyline,
-  rightOf,
-  scale,
-  tangentAlong,
-} from '@paperhinge/geometry';
+import { edgePath, type Path, type Piece, type Point, pathLength, polyline } from '@paperhinge/geometry';
+import { pointAlong, tangentAlong } from '@paperhinge/geometry/paths';
+import { add, rightOf, scale } from '@paperhinge/geometry/plane';
 
 /** mm between the points of a line drawn beside an edge: its chords stray by less than its pen is wide. */
 const apart = 3;

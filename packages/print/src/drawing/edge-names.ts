@@ -1,5 +1,4 @@
 import {
-  add,
   type Edge,
   edgePath,
   type Path,
@@ -9,6 +8,9 @@ import {
   pathLength,
   type Seam,
 } from '@paperhinge/geometry';
+import { pointAlong, tangentAlong } from '@paperhinge/geometry/paths';
+import { partsOfEdge, runLabel } from '@paperhinge/geometry/pattern';
+import { add, rightOf, scale } from '@paperhinge/geometry/plane';
 import { readable } from './frame.js';
 import { type Lettering, letteringBox } from './ink.js';
 import { plainLine, setCentred } from './lettering.js';

@@ -1,4 +1,5 @@
-import { add, type Fastening, type Path, type Point, scale } from '@paperhinge/geometry';
+import type { Fastening, Path, Point } from '@paperhinge/geometry';
+import { add, scale } from '@paperhinge/geometry/plane';
 import { besideEdge, type EdgeSpan, placeOnEdge, spanOf } from './beside-edge.js';
 import type { DrawnFact } from './garment-facts.js';
 import type { Ink } from './ink.js';

@@ -1,14 +1,6 @@
-import {
-  add,
-  type Path,
-  type Point,
-  pathEnd,
-  pathLength,
-  pathStart,
-  polyline,
-  rightOf,
-  scale,
-} from '@paperhinge/geometry';
+import { type Path, type Point, pathLength, polyline } from '@paperhinge/geometry';
+import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { add, rightOf, scale } from '@paperhinge/geometry/plane';
 import { readable } from './frame.js';
 import type { Ink } from './ink.js';
 import { letteringBox } from './ink.js';

@@ -1,8 +1,5 @@
 import {
-  add,
-  edgeParts,
   edgePath,
-  leftOf,
   type Mark,
   type Notch,
   type Path,

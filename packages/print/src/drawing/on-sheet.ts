@@ -1,4 +1,5 @@
-import { type Affine, apply, applyToVector, type Point, scale } from '@paperhinge/geometry';
+import type { Point } from '@paperhinge/geometry';
+import { type Affine, apply, applyToVector, scale } from '@paperhinge/geometry/plane';
 import type { Polygon } from '../plane/polygon.js';
 import { type BlockGrid, placeForBlock } from './block-place.js';
 import { type Frame, readable } from './frame.js';

@@ -1,17 +1,6 @@
-import {
-  add,
-  endTangent,
-  leftOf,
-  type Mark,
-  type PieceLine,
-  type Point,
-  pathEnd,
-  pathLength,
-  pathStart,
-  polyline,
-  scale,
-  startTangent,
-} from '@paperhinge/geometry';
+import { type Mark, type PieceLine, type Point, pathLength, polyline } from '@paperhinge/geometry';
+import { endTangent, pathEnd, pathStart, startTangent } from '@paperhinge/geometry/paths';
+import { add, leftOf, scale } from '@paperhinge/geometry/plane';
 import type { Ink, Role } from './ink.js';
 import { arrowhead, circle, closedStroke, directionOf, straight, stroke } from './shapes.js';
 

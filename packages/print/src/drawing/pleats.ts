@@ -1,13 +1,5 @@
-import {
-  add,
-  line,
-  type Path,
-  type Pleat,
-  type Point,
-  pathLength,
-  pathOf,
-  scale,
-} from '@paperhinge/geometry';
+import { line, type Path, type Pleat, type Point, pathLength, pathOf } from '@paperhinge/geometry';
+import { add, scale } from '@paperhinge/geometry/plane';
 import { placeOnEdge } from './beside-edge.js';
 import type { DrawnFact } from './garment-facts.js';
 import type { Ink } from './ink.js';

@@ -1,13 +1,5 @@
-import {
-  add,
-  type EdgeRun,
-  edgePath,
-  type Path,
-  type Pattern,
-  pathLength,
-  type Seam,
-  scale,
-} from '@paperhinge/geometry';
+import { type EdgeRun, edgePath, type Path, type Pattern, pathLength, type Seam } from '@paperhinge/geometry';
+import { add, scale } from '@paperhinge/geometry/plane';
 import { besideEdge, type EdgeSpan, placeOnEdge, spanOf } from './beside-edge.js';
 import type { DrawnFact } from './garment-facts.js';
 import type { Ink } from './ink.js';

@@ -1,4 +1,5 @@
-import { add, type Pattern, type Piece, scale } from '@paperhinge/geometry';
+import type { Pattern, Piece } from '@paperhinge/geometry';
+import { add, scale } from '@paperhinge/geometry/plane';
 import { type BlockGrid, placeForBlock } from './block-place.js';
 import { readable } from './frame.js';
 import type { Ink } from './ink.js';

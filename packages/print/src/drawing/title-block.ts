@@ -1,4 +1,6 @@
-import { add, foldEdgeOf, type Piece, type Point, scale } from '@paperhinge/geometry';
+import type { Piece, Point } from '@paperhinge/geometry';
+import { foldEdgeOf } from '@paperhinge/geometry/pattern';
+import { add, scale } from '@paperhinge/geometry/plane';
 import type { BlockGrid } from './block-place.js';
 import { placeForBlock } from './block-place.js';
 import { readable } from './frame.js';

@@ -1,4 +1,5 @@
-import { edgeNames, edgePath, partsOfEdge } from '@paperhinge/geometry';
+import { edgeNames, edgePath } from '@paperhinge/geometry';
+import { partsOfEdge } from '@paperhinge/geometry/pattern';
 import { besideEdge, wholeEdge } from './beside-edge.js';
 import type { DrawnFact } from './garment-facts.js';
 import type { PieceSetting } from './piece-setting.js';

@@ -1,4 +1,6 @@
-import { type Box, type Finding, locating, type Pattern, type Point } from '@paperhinge/geometry';
+import type { Finding, Pattern, Point } from '@paperhinge/geometry';
+import type { Box } from '@paperhinge/geometry/curves';
+import { locating } from '@paperhinge/geometry/sayings';
 import { grainFindings } from '../pages/findings.js';
 import { refusal } from '../tellings.js';
 import { decimal, type Group, place, textEntity, written } from './entities.js';

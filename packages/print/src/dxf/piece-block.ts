@@ -1,11 +1,9 @@
 import {
-  type Box,
   type Cutting,
   type CuttingLine,
   cuttingLine,
   edgeNames,
   edgePath,
-  foldEdgeOf,
   type Mark,
   type Path,
   type Pattern,
@@ -14,6 +12,11 @@ import {
   type Point,
   polyline,
 } from '@paperhinge/geometry';
+import type { Box } from '@paperhinge/geometry/curves';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { edgeParts, foldEdgeOf, partsOfEdge } from '@paperhinge/geometry/pattern';
+import { cross, distance, dot, subtract } from '@paperhinge/geometry/plane';
 import { drawPiece } from '../drawing/draw-piece.js';
 import { frameOf } from '../drawing/frame.js';
 import { garmentFacts } from '../drawing/garment-facts.js';

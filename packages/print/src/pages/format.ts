@@ -1,4 +1,4 @@
-import type { Field } from '../place/field.js';
+import type { PageField } from '../place/field.js';
 import { refusal } from '../tellings.js';
 import type { Paper } from './papers.js';
 

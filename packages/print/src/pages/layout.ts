@@ -1,4 +1,5 @@
-import { type Affine, apply, compose, type Point } from '@paperhinge/geometry';
+import type { Point } from '@paperhinge/geometry';
+import { type Affine, apply, compose } from '@paperhinge/geometry/plane';
 import type { PiecePlace } from '../drawing/draw-piece.js';
 import { uprighting } from '../drawing/frame.js';
 import { arrange } from '../place/arrange.js';

@@ -1,14 +1,7 @@
-import {
-  apply,
-  compose,
-  edgePath,
-  foldEdgeOf,
-  type Pattern,
-  type Point,
-  pathEnd,
-  pathStart,
-  translation,
-} from '@paperhinge/geometry';
+import { edgePath, type Pattern, type Point } from '@paperhinge/geometry';
+import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { foldEdgeOf } from '@paperhinge/geometry/pattern';
+import { apply, compose, translation } from '@paperhinge/geometry/plane';
 import { pieceShapes } from '../drawing/draw-pattern.js';
 import { type PiecePlace, worded } from '../drawing/draw-piece.js';
 import { movedDrawing } from '../drawing/ink.js';

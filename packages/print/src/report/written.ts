@@ -1,4 +1,5 @@
-import { foldEdgeOf, type Piece, type ToldFinding } from '@paperhinge/geometry';
+import type { Piece, ToldFinding } from '@paperhinge/geometry';
+import { foldEdgeOf } from '@paperhinge/geometry/pattern';
 import type { SectionName } from '../words/page-words.js';
 import { type Reader, readerOf } from '../words/reader.js';
 import { columnOf, plainName } from './columns.js';
