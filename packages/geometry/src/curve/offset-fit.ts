@@ -9,8 +9,8 @@ import { line, type Segment } from './segment.js';
 /** Covers a stretch of a parallel that has no cusp within by few cubics, each proven to keep the tolerance. */
 export function fitParallel(parallel: Parallel, t0: number, t1: number): readonly Segment[] {
   const sense = stretchAt(parallel, (t0 + t1) / 2) < 0 ? -1 : 1;
-  const work: Work = { ...parallel, left: mostFits };
-  return cover(work, t0, t1, sense, stationAt(work, t0, sense), stationAt(work, t1, sense), 0);
+  const work: Work = { ...parallel, sense, left: mostFits };
+  return cover(work, { t0, t1, from: stationAt(work, t0, sense), to: stationAt(work, t1, sense) }, 0);
 }
 
 /** Halvings of a stretch; beyond this it is shorter than rounding. */
@@ -27,28 +27,30 @@ const aim = 0.9;
 const mostFits = 2000;
 
 interface Work extends Parallel {
+  /** −1 where the parallel runs against its curve, else 1. */
+  readonly sense: number;
   left: number;
 }
 
-function cover(
-  p: Work,
-  t0: number,
-  t1: number,
-  sense: number,
-  from: Station,
-  to: Station,
-  depth: number,
-): readonly Segment[] {
+/** A stretch of the parallel between two parameters of its curve, with its ends. */
+interface Part {
+  readonly t0: number;
+  readonly t1: number;
+  readonly from: Station;
+  readonly to: Station;
+}
+
+function cover(p: Work, part: Part, depth: number): readonly Segment[] {
+  const { t0, t1, from, to } = part;
   if (depth >= deepest) return [line(from.point, to.point)];
   const bends = bendsWithin(p, t0, t1);
   const turn = bends.length === 0 ? turnBetween(p, t0, t1) : 0;
-  const probes = probesWithin(p, t0, t1, turn, sense, from, to);
+  const probes = probesWithin(p, part, turn);
   if (depth > 0 && probes.length <= p.tolerance / 16) return [line(from.point, to.point)];
   let pieces = Math.ceil(Math.abs(turn) / mostTurn);
   if (pieces < 2) {
     const fit = fitHandles(from, to, probes.stations, p.tolerance);
-    if (--p.left < 0 || (fit.deviation <= p.tolerance * aim && holds(p, fit, t0, t1, sense)))
-      return [fit.curve];
+    if (--p.left < 0 || (fit.deviation <= p.tolerance * aim && holds(p, fit, part))) return [fit.curve];
     // The error falls with the sixth power of the length.
     const ratio = fit.deviation / (p.tolerance * aim);
     pieces = Math.min(mostPieces, Math.max(2, Math.ceil(ratio ** (1 / 6) * 1.05)));
@@ -59,8 +61,8 @@ function cover(
     first = from;
   for (let i = 0; i <= stops.length; i++) {
     const end = i === stops.length ? t1 : stops[i]!;
-    const last = i === stops.length ? to : stationAt(p, end, sense);
-    parts.push(...cover(p, start, end, sense, first, last, depth + 1));
+    const last = i === stops.length ? to : stationAt(p, end, p.sense);
+    parts.push(...cover(p, { t0: start, t1: end, from: first, to: last }, depth + 1));
     start = end;
     first = last;
   }
@@ -68,8 +70,13 @@ function cover(
 }
 
 const mostPieces = 6;
-const holds = (p: Parallel, { curve }: HermiteFit, t0: number, t1: number, sense: number): boolean =>
-  isParallel(powerForm(curve), p.form, t0, t1, p.d, sense, p.tolerance);
+const holds = (p: Work, { curve }: HermiteFit, { t0, t1 }: Part): boolean =>
+  isParallel(
+    powerForm(curve),
+    { curve: p.form, from: t0, to: t1 },
+    { distance: p.d, sense: p.sense },
+    p.tolerance,
+  );
 
 /** Inflections well within a stretch. */
 function bendsWithin({ turn }: Parallel, t0: number, t1: number): readonly number[] {
@@ -101,18 +108,11 @@ interface Probes {
 }
 
 /** Stations along a stretch: even in parameter, and where these lie unevenly also even in turn. */
-function probesWithin(
-  p: Parallel,
-  t0: number,
-  t1: number,
-  turn: number,
-  sense: number,
-  from: Station,
-  to: Station,
-): Probes {
+function probesWithin(p: Work, part: Part, turn: number): Probes {
+  const { t0, t1 } = part;
   const parameters: number[] = [];
   for (let i = 1; i < probes; i++) parameters.push(t0 + ((t1 - t0) * i) / probes);
-  const plain = measured(p, parameters, sense, from, to);
+  const plain = measured(p, parameters, part);
   if (Math.abs(turn) < slightTurn || plain.longest < (uneven * plain.length) / probes) return plain;
   for (let i = 1; i < probes; i++) {
     const t = turnedBy(p, t0, t1, (turn * i) / probes);
@@ -121,9 +121,7 @@ function probesWithin(
   return measured(
     p,
     parameters.sort((a, b) => a - b),
-    sense,
-    from,
-    to,
+    part,
   );
 }
 
@@ -131,8 +129,8 @@ const probes = 8;
 /** Times the mean chord: a longer one shows a tight bend between two stations. */
 const uneven = 2.5;
 
-function measured(p: Parallel, parameters: readonly number[], sense: number, from: Station, to: Station) {
-  const stations = parameters.map(t => stationAt(p, t, sense));
+function measured(p: Work, parameters: readonly number[], { from, to }: Part) {
+  const stations = parameters.map(t => stationAt(p, t, p.sense));
   const lengths: number[] = [],
     turns: number[] = [];
   let length = 0,

@@ -152,7 +152,12 @@ function isNear(curve: Cubic, stretch: readonly Segment[], tolerance: number): b
     if (next < u) return false;
     const part = powerForm(asCubic(between(curve, u, next)));
     u = next;
-    return isParallel(part, powerForm(asCubic(segment)), 0, 1, 0, 1, tolerance);
+    return isParallel(
+      part,
+      { curve: powerForm(asCubic(segment)), from: 0, to: 1 },
+      { distance: 0, sense: 1 },
+      tolerance,
+    );
   });
 }
 

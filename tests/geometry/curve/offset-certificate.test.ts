@@ -1,0 +1,191 @@
+import {
+  at,
+  type Cubic,
+  nearestOnSegment,
+  offsetSegment,
+  pointAt,
+  rightOf,
+  tangentAt,
+} from '@paperhinge/geometry';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { isParallel } from '../../../packages/geometry/src/curve/offset-certificate.js';
+import { powerForm } from '../../../packages/geometry/src/curve/power-form.js';
+import { garmentCubic } from '../../support/ugly-curves.js';
+
+const certified = (fit: Cubic, curve: Cubic, distance: number, tolerance: number, sense = 1): boolean =>
+  isParallel(powerForm(fit), { curve: powerForm(curve), from: 0, to: 1 }, { distance, sense }, tolerance);
+
+const level: Cubic = [at(0, 0), at(100 / 3, 0), at(200 / 3, 0), at(100, 0)];
+const raised = (y0: number, y1 = y0, y2 = y0, y3 = y0): Cubic => [
+  at(0, y0),
+  at(100 / 3, y1),
+  at(200 / 3, y2),
+  at(100, y3),
+];
+
+describe('beside a straight line', () => {
+  test('the parallel itself holds at any tolerance, from either side', () => {
+    expect(certified(raised(10), level, 10, 1e-9)).toBe(true);
+    expect(certified(raised(-10), level, -10, 1e-9)).toBe(true);
+    expect(certified(raised(10), level, -10, 1e-9)).toBe(true);
+    expect(certified(level, level, 0, 1e-9)).toBe(true);
+  });
+  test('as far off as the tolerance is, and no further', () => {
+    for (const off of [0.0099, -0.0099]) expect(certified(raised(10 + off), level, 10, 0.01)).toBe(true);
+    for (const off of [0.0101, -0.0101]) expect(certified(raised(10 + off), level, 10, 0.01)).toBe(false);
+    expect(certified(raised(0.0099), level, 0, 0.01)).toBe(true);
+    expect(certified(raised(0.0101), level, 0, 0.01)).toBe(false);
+    // Nearer than the tolerance to the curve itself nothing is too near.
+    expect(certified(raised(0.001), level, 0.009, 0.01)).toBe(true);
+    expect(certified(raised(0.02), level, 0.009, 0.01)).toBe(false);
+  });
+  test('a bulge between true ends is seen, outwards and inwards', () => {
+    // A bulge of handles by h stands off by 3/4 h.
+    for (const sign of [1, -1]) {
+      const bulge = (h: number) => raised(10, 10 + sign * h, 10 + sign * h, 10);
+      expect(certified(bulge(0.013), level, 10, 0.01)).toBe(true);
+      expect(certified(bulge(0.0135), level, 10, 0.01)).toBe(false);
+      expect(certified(bulge(3), level, 10, 0.01)).toBe(false);
+    }
+  });
+  test('an S between true ends is seen', () => {
+    expect(certified(raised(10, 10.2, 9.8, 10), level, 10, 0.01)).toBe(false);
+    expect(certified(raised(10, 10.02, 9.98, 10), level, 10, 0.01)).toBe(true);
+  });
+  test('a curve that runs to and fro on the parallel is refused: it is no parallel, though no point of it is off', () => {
+    expect(certified([at(0, 10), at(160, 10), at(-60, 10), at(100, 10)], level, 10, 0.01)).toBe(false);
+    expect(certified([at(0, 10), at(130, 10), at(-30, 10), at(100, 10)], level, 10, 0.01)).toBe(false);
+  });
+  test('a curve that speeds up and slows down on the parallel is one', () => {
+    expect(certified([at(0, 10), at(90, 10), at(95, 10), at(100, 10)], level, 10, 0.01)).toBe(true);
+    expect(certified([at(0, 10), at(2, 10), at(5, 10), at(100, 10)], level, 10, 0.01)).toBe(true);
+  });
+  test('one that ends early or late is refused', () => {
+    for (const end of [99, 101])
+      expect(certified([at(0, 10), at(33, 10), at(66, 10), at(end, 10)], level, 10, 0.01)).toBe(false);
+    for (const start of [-1, 1])
+      expect(certified([at(start, 10), at(33, 10), at(66, 10), at(100, 10)], level, 10, 0.01)).toBe(false);
+  });
+  test('uneven travel hides no nearness: near the line the slip along it counts', () => {
+    // At 1 mm from the line, and up to some millimetres ahead of where it is matched, the way is never 1 mm long.
+    const uneven = (dip: number): Cubic => [at(0, 1), at(55, 1 - dip), at(70, 1 - dip), at(100, 1)];
+    expect(certified(uneven(0.02), level, 1, 0.01)).toBe(false);
+    expect(certified(uneven(0.2), level, 1, 0.01)).toBe(false);
+    expect(certified(uneven(0.012), level, 1, 0.01)).toBe(true);
+  });
+});
+
+/** A circular arc of `angle` rad about the origin, as one cubic: true within 2e-4 of its radius at a right angle. */
+const arc = (radius: number, angle: number, from = 0): Cubic => {
+  const h = (4 / 3) * Math.tan(angle / 4);
+  const on = (a: number) => at(Math.cos(a), Math.sin(a));
+  const [p, s] = [on(from), on(from + angle)];
+  const scaled = (x: number, y: number) => at(radius * x, radius * y);
+  return [
+    scaled(p.x, p.y),
+    scaled(p.x - h * p.y, p.y + h * p.x),
+    scaled(s.x + h * s.y, s.y - h * s.x),
+    scaled(s.x, s.y),
+  ];
+};
+
+describe('beside a bend', () => {
+  test.each([1, -1])('arcs about one centre are parallel (turned %d)', turn => {
+    const [inner, outer] = [arc(20, turn * 0.5), arc(30, turn * 0.5)];
+    expect(certified(outer, inner, 10, 1e-3)).toBe(true);
+    expect(certified(inner, outer, 10, 1e-3)).toBe(true);
+    expect(certified(outer, inner, 10.002, 1e-3)).toBe(false);
+    expect(certified(inner, outer, 9.998, 1e-3)).toBe(false);
+  });
+  test('beyond the centre the parallel runs against its curve', () => {
+    // A radius of 10 moved by 25 towards its centre: radius 15 on the far side.
+    const bend = arc(10, 0.5),
+      beyond = arc(15, 0.5, Math.PI);
+    expect(certified(beyond, bend, 25, 1e-3, -1)).toBe(true);
+    expect(certified(beyond, bend, 25, 1e-3, 1)).toBe(false);
+    expect(certified(beyond, bend, 25.002, 1e-3, -1)).toBe(false);
+    expect(certified(beyond, bend, 24.998, 1e-3, -1)).toBe(false);
+    expect(certified(arc(15.002, 0.5, Math.PI), bend, 25, 1e-3, -1)).toBe(false);
+    expect(certified(arc(14.998, 0.5, Math.PI), bend, 25, 1e-3, -1)).toBe(false);
+    // The other way round it lies as far, and runs with the curve.
+    const back = [...beyond].reverse() as unknown as Cubic;
+    expect(certified(back, bend, 25, 1e-3, -1)).toBe(false);
+  });
+});
+
+/** What dense sampling says: the farthest that a fit strays, and whether its feet follow each other in order. */
+function strayed(fit: Cubic, curve: Cubic, distance: number) {
+  let stray = 0,
+    last = 0,
+    isOrdered = true;
+  for (let i = 0; i <= 300; i++) {
+    const foot = nearestOnSegment(curve, pointAt(fit, i / 300));
+    stray = Math.max(stray, Math.abs(foot.distance - Math.abs(distance)));
+    if (foot.t < last - 1e-6) isOrdered = false;
+    last = Math.max(last, foot.t);
+  }
+  return { stray, isOrdered };
+}
+
+const shift = fc.double({ min: -1, max: 1, noNaN: true });
+/** A piece of a true parallel, its handles drawn in or out and pushed aside, its curve's own piece beside it. */
+const nearlyParallel = fc
+  .tuple(garmentCubic, fc.constantFrom(0, 0.5, 2, 7, 15, -2, -7, -15), fc.tuple(shift, shift, shift, shift))
+  .map(([curve, distance, [stretch, squeeze, lift, drop]]) => {
+    const tolerance = 0.02;
+    const tangents = [tangentAt(curve, 0), tangentAt(curve, 1)] as const;
+    const ends = tangents.map((t, i) => {
+      const p = i === 0 ? curve[0] : curve[3],
+        { x, y } = rightOf(t);
+      return at(p.x - x * distance, p.y - y * distance);
+    });
+    const [exact] = offsetSegment(curve, distance, 0.5) as readonly Cubic[];
+    const one = offsetSegment(curve, distance, 0.5).length === 1 && exact!.length === 4 ? exact! : undefined;
+    if (!one) return undefined;
+    const [p, q, r, s] = one;
+    const moved = (
+      from: { x: number; y: number },
+      handle: { x: number; y: number },
+      k: number,
+      aside: number,
+    ) => {
+      const [x, y] = [handle.x - from.x, handle.y - from.y];
+      return at(
+        from.x + x * (1 + 0.3 * k) - (y / Math.hypot(x, y)) * aside,
+        from.y + y * (1 + 0.3 * k) + (x / Math.hypot(x, y)) * aside,
+      );
+    };
+    const small = stretch ** 5,
+      slight = squeeze ** 5;
+    const fit: Cubic = [
+      ends[0]!,
+      moved(p, q, small, lift ** 3 * 0.2),
+      moved(s, r, slight, drop ** 3 * 0.2),
+      ends[1]!,
+    ];
+    return { fit, curve, distance, tolerance };
+  })
+  .filter(made => made !== undefined);
+
+test('nothing is certified that strays, and what strays by well under the tolerance is', () => {
+  let certifiedCount = 0,
+    refused = 0;
+  fc.assert(
+    fc.property(nearlyParallel, ({ fit, curve, distance, tolerance }) => {
+      const { stray, isOrdered } = strayed(fit, curve, distance);
+      const isCertified = certified(fit, curve, distance, tolerance);
+      if (isCertified) {
+        certifiedCount++;
+        expect(stray).toBeLessThan(tolerance * (1 + 1e-6));
+        expect(isOrdered).toBe(true);
+      } else {
+        refused++;
+        expect(isOrdered && stray < 0.9 * tolerance).toBe(false);
+      }
+    }),
+    { numRuns: 600 },
+  );
+  expect(certifiedCount).toBeGreaterThan(60);
+  expect(refused).toBeGreaterThan(60);
+});
