@@ -1,12 +1,6 @@
-import {
-  at,
-  type Cubic,
-  nearestOnSegment,
-  offsetSegment,
-  pointAt,
-  rightOf,
-  tangentAt,
-} from '@paperhinge/geometry';
+import { at } from '@paperhinge/geometry';
+import { type Cubic, nearestOnSegment, offsetSegment, pointAt, tangentAt } from '@paperhinge/geometry/curves';
+import { rightOf } from '@paperhinge/geometry/plane';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { isParallel } from '../../../packages/geometry/src/curve/offset-certificate.js';
