@@ -499,6 +499,85 @@ test('hems that run on across seams are one sweep', () => {
   ]);
 });
 
+test('three panels in a row are one sweep, a hem of its own is another', () => {
+  const panel = (name: string, width: number, kind: 'hem' | 'seam' = 'hem') =>
+    pieceOf(name, [
+      side('top', [
+        [0, 0],
+        [width, 0],
+      ]),
+      side('right', [
+        [width, 0],
+        [width, 300],
+      ]),
+      side(
+        'hem',
+        [
+          [width, 300],
+          [0, 300],
+        ],
+        { kind },
+      ),
+      side('left', [
+        [0, 300],
+        [0, 0],
+      ]),
+    ]);
+  const pieces = [
+    panel('lone', 70),
+    panel('a', 100),
+    panel('b', 110),
+    panel('c', 130),
+    panel('plain', 90, 'seam'),
+  ];
+  const seams = [
+    seam('bc', ['b.right'], ['-c.left']),
+    seam('ab', ['a.right'], ['-b.left']),
+    seam('plain', ['c.right'], ['-plain.left']),
+  ];
+  expect(hemSweep(patternOf(pieces, seams)).map(s => [s.edges.map(e => e.piece), s.sweepMm])).toEqual([
+    [['lone'], 70],
+    [['a', 'b', 'c'], 340],
+  ]);
+});
+
+test('what a dart takes up beyond the cloth of the level does not count', () => {
+  const forked = half('front', 240, [level('waist', [0, 100], [100, 100])]);
+  const cutOff: Piece = {
+    ...forked,
+    outline: {
+      parts: [
+        side('top', [
+          [0, 0],
+          [120, 0],
+        ]),
+        side('slit', [
+          [120, 0],
+          [120, 200],
+          [140, 200],
+          [140, 0],
+        ]),
+        side('strap', [
+          [140, 0],
+          [240, 0],
+        ]),
+        ...forked.outline.parts.slice(1),
+      ],
+    },
+  };
+  const lozenge = (x: number) => ({
+    kind: 'dart' as const,
+    name: `dart ${x}`,
+    path: polyline(at(x, 40), at(x + 10, 100), at(x, 160), at(x - 10, 100), at(x, 40)),
+  });
+  const taken = (...xs: readonly number[]) =>
+    levelAcross({ ...cutOff, lines: [...cutOff.lines, ...xs.map(lozenge)] }, 'waist').lengthMm;
+  expect(taken()).toBeCloseTo(120, 9);
+  expect(taken(60)).toBeCloseTo(100, 9);
+  expect(taken(200)).toBeCloseTo(120, 9);
+  expect(taken(60, 200)).toBeCloseTo(100, 9);
+});
+
 test('the sweep of a sleeve hem is that of one sleeve, that of the body goes all round', () => {
   const pattern = shiftPattern();
   const [body, sleeve] = hemSweep(pattern);

@@ -1,5 +1,5 @@
-import { type Notch, type Pattern, walkSeam } from '@paperhinge/geometry';
-import { expect, test } from 'vitest';
+import { type Notch, type Pattern, type Piece, walkSeam } from '@paperhinge/geometry';
+import { describe, expect, test } from 'vitest';
 import { dart, patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';
 import { toldFinding } from '../../support/told.js';
 
@@ -241,4 +241,237 @@ test('side seams of bodice and skirt that miss each other at the waist are noted
     figures: { offMm: 5 },
   });
   expect(waisted(150)).toEqual([]);
+});
+
+test('of several crossings the nearest are held together', () => {
+  // Three panels above, three below: their seams at 40 and 150, and at 45 and 100.
+  const row = (names: readonly string[], widths: readonly number[]) =>
+    names.map((name, i) => rectangle(name, widths[i]!, 90));
+  const pieces = [...row(['a', 'b', 'c'], [40, 110, 50]), ...row(['d', 'e', 'f'], [45, 55, 100])];
+  const waist = seam('waist', ['a.top', 'b.top', 'c.top'], ['d.top', 'e.top', 'f.top']);
+  const notes = walkSeam(patternOf(pieces, [waist]), waist).findings;
+  // 150 lies farther than an inch from either of the others, whichever way.
+  expect(notes.map(f => [f.figures!.aMm, f.figures!.bMm, f.figures!.offMm])).toEqual([[40, 45, -5]]);
+  expect(toldFinding(notes[0]!).message).toBe(
+    'On the waist seam, the seam before the top of the b and the seam before the top of the e cross 5 mm apart.',
+  );
+  const later = seam('waist', ['d.top', 'f.top', 'e.top'], ['a.top', 'b.top', 'c.top']);
+  // 45 is held with 40, 145 with 150.
+  expect(
+    walkSeam(patternOf(pieces, [later]), later).findings.map(f => [f.figures!.aMm, f.figures!.bMm]),
+  ).toEqual([
+    [45, 40],
+    [145, 150],
+  ]);
+});
+
+describe('what lies between runs of one piece', () => {
+  const reach = (piece: Piece, a: readonly string[], seams: Pattern['seams'] = []) => {
+    const s = seam('s', a, ['strip.right']);
+    const pattern = patternOf([piece, rectangle('strip', 50, 200)], [s, ...seams]);
+    return walkSeam(pattern, s).stretches[0]!.aMm;
+  };
+  const onFold = (left: boolean) => {
+    const x = (at: number) => (left ? at : 200 - at);
+    const corners = [x(0), x(45), x(195)] as const;
+    const neck = side(
+      'neck',
+      left
+        ? [
+            [corners[1], 0],
+            [corners[2], 0],
+          ]
+        : [
+            [corners[2], 0],
+            [corners[1], 0],
+          ],
+    );
+    const dip = side(
+      'inset',
+      left
+        ? [
+            [corners[0], 80],
+            [corners[1], 0],
+          ]
+        : [
+            [corners[1], 0],
+            [corners[0], 80],
+          ],
+    );
+    const far = side(
+      'far',
+      left
+        ? [
+            [corners[2], 0],
+            [corners[2], 300],
+          ]
+        : [
+            [corners[2], 300],
+            [corners[2], 0],
+          ],
+    );
+    const hem = side(
+      'foot',
+      left
+        ? [
+            [corners[2], 300],
+            [corners[0], 300],
+          ]
+        : [
+            [corners[0], 300],
+            [corners[2], 300],
+          ],
+    );
+    const fold = side(
+      'fold',
+      left
+        ? [
+            [corners[0], 300],
+            [corners[0], 80],
+          ]
+        : [
+            [corners[0], 80],
+            [corners[0], 300],
+          ],
+      { kind: 'fold' },
+    );
+    return pieceOf('front', left ? [dip, neck, far, hem, fold] : [neck, dip, fold, hem, far]);
+  };
+  test('the gap to the mirror image is the same on whichever side the fold lies', () => {
+    expect(reach(onFold(true), ['-front.neck', 'front.neck'])).toBe(390);
+    expect(reach(onFold(false), ['front.neck', '-front.neck'])).toBe(390);
+  });
+  test('edges that do not touch are bridged straight, whichever way they are travelled', () => {
+    const piece = rectangle('front', 100, 60);
+    expect(reach(piece, ['front.top', 'front.right'])).toBe(160);
+    expect(reach(piece, ['front.top', '-front.bottom'])).toBe(200 + Math.hypot(100, 60));
+    expect(reach(piece, ['front.top', 'front.bottom'])).toBe(260);
+  });
+  test('a seam elsewhere on the piece closes no gap', () => {
+    const slit = pieceOf('slit', [
+      side('left', [
+        [0, 0],
+        [90, 0],
+      ]),
+      side('notch', [
+        [90, 0],
+        [100, 80],
+        [110, 0],
+      ]),
+      side('right', [
+        [110, 0],
+        [200, 0],
+      ]),
+      side('down', [
+        [200, 0],
+        [200, 300],
+      ]),
+      side('foot', [
+        [200, 300],
+        [0, 300],
+      ]),
+      side('up', [
+        [0, 300],
+        [0, 0],
+      ]),
+    ]);
+    const elsewhere = [
+      seam('ring', ['slit.up'], ['-slit.down']),
+      seam('strip', ['strip.top'], ['slit.down']),
+      seam('other', ['slit.foot'], ['strip.left']),
+    ];
+    expect(reach(slit, ['slit.left', 'slit.right'], elsewhere)).toBe(200);
+    // Its sides sewn to one another bring the outer ends together, not the inner ones.
+    expect(reach(slit, ['slit.right', 'slit.left'], [elsewhere[0]!])).toBe(180);
+  });
+  test('an edge whose two parts an inset keeps apart is bridged within', () => {
+    const broken = pieceOf('broken', [
+      side('neck', [
+        [0, 0],
+        [80, 0],
+      ]),
+      side('inset', [
+        [80, 0],
+        [100, 40],
+        [120, 0],
+      ]),
+      side('neck', [
+        [120, 0],
+        [200, 0],
+      ]),
+      side('rest', [
+        [200, 0],
+        [200, 300],
+        [0, 300],
+        [0, 0],
+      ]),
+    ]);
+    expect(reach(broken, ['broken.neck'])).toBe(200);
+    expect(reach(broken, ['-broken.neck'])).toBe(200);
+    const marked = {
+      ...broken,
+      notches: [30, 130].map(at => ({ edge: 'neck', at, style: 'single' as const })),
+    };
+    const strip = rectangle('strip', 50, 200, {
+      notches: [30, 170].map(at => ({ edge: 'right', at, style: 'single' as const })),
+    });
+    const s = seam('s', ['broken.neck'], ['strip.right'], { mm: -40 });
+    const walk = walkSeam(patternOf([marked, strip], [s]), s);
+    // The far notch lies 130 mm along the neck and 40 mm of gap on.
+    expect(walk.stretches.map(x => [x.aMm, x.bMm])).toEqual([
+      [30, 30],
+      [140, 140],
+      [30, 30],
+    ]);
+    expect(walk).toMatchObject({ aMm: 160, bMm: 200, matches: true });
+    const back = seam('s', ['-broken.neck'], ['-strip.right'], { mm: -40 });
+    expect(walkSeam(patternOf([marked, strip], [back]), back).stretches.map(x => x.aMm)).toEqual([
+      30, 140, 30,
+    ]);
+  });
+});
+
+test('what is told of notches, word for word', () => {
+  const told = (pattern: Pattern) => walkSeam(pattern, pattern.seams[0]!).findings.map(f => toldFinding(f));
+  expect(told(strips(300, [[100, 'double', 'back']], 300, [[97, 'double']]))).toMatchObject([
+    {
+      message:
+        'The double notch on the right of the b lies 97 mm from the beginning of the s seam, its partner, ' +
+        'the notch "back" on the right of the a, 100 mm: they miss each other by 3 mm.',
+    },
+  ]);
+  expect(told(strips(300, [[97]], 300, [[100]]))[0]!.remedy).toBe(
+    'Move the single notch on the right of the b by 3 mm towards the beginning of the seam.',
+  );
+  expect(told(strips(300, [[100], [200, 'double']], 300, []))).toMatchObject([
+    {
+      message:
+        'The single notch on the right of the a and the double notch on the right of the a have no partner ' +
+        'on the other side of the s seam.',
+      remedy: 'Mark the same distance on the other side, or leave the notch out.',
+    },
+  ]);
+  expect(told(strips(312, [[106], [206, 'double']], 300, [[96], [200, 'double']], 12))).toMatchObject([
+    {
+      message:
+        'Just before the double notch on the right of the b that side is 4 mm the longer, ' +
+        'where the s seam as a whole is eased the other way.',
+      remedy: 'Move that notch back by 4 mm, or the double notch on the right of the a forward.',
+    },
+  ]);
+  const capped = (top: number) =>
+    patternOf(
+      [
+        rectangle('sleeve', 50, 400, { notches: [{ edge: 'right', at: top, style: 'single' }] }),
+        rectangle('front', 50, 190),
+        rectangle('back', 50, 210),
+      ],
+      [seam('s', ['sleeve.right'], ['front.right', 'back.right'])],
+    );
+  expect(told(capped(193))[0]).toMatchObject({
+    message:
+      'The single notch on the right of the sleeve misses the seam that meets the s seam on the other side by 3 mm.',
+    remedy: 'Move it by 3 mm towards the beginning of the seam.',
+  });
+  expect(told(capped(187))[0]!.remedy).toBe('Move it by 3 mm away from the beginning of the seam.');
 });

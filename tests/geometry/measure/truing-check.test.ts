@@ -1,7 +1,7 @@
 import { at, checkPattern, type Piece, pathOf } from '@paperhinge/geometry';
 import { edgeTruing } from '@paperhinge/geometry/measure';
 import { expect, test } from 'vitest';
-import { type Corner, patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';
+import { type Corner, dart, patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';
 import { shiftPattern } from '../../support/shift.js';
 import { toldFinding } from '../../support/told.js';
 
@@ -202,4 +202,138 @@ test('edges that a closed dart welded at an angle are found, and a corner that w
     remedy: 'Redraw both with a fair line: true: { edges: [front.side-upper, front.side-lower] }.',
   });
   expect(welded(21)).toEqual([]);
+});
+
+test('a step is as high as it shifts the line, up or down, wherever its bridge leans', () => {
+  // A bridge of 10 mm at 30 degrees shifts a level line by 5.
+  const [dx, dy] = [10 * Math.cos(Math.PI / 6), 10 * Math.sin(Math.PI / 6)];
+  for (const way of [1, -1]) {
+    const piece = hemmed([
+      [300, 400],
+      [150, 400],
+      [150 - dx, 400 + way * dy],
+      [0, 400 + way * dy],
+    ]);
+    const { steps, kinks } = edgeTruing(piece, 'hem');
+    expect(kinks).toEqual([]);
+    expect(steps).toEqual([{ alongMm: 150, stepMm: expect.closeTo(5, 9) }]);
+  }
+});
+
+test('a bridge that is longer, or turns on the same way, is no step', () => {
+  const long = hemmed([
+    [300, 400],
+    [150, 400],
+    [140, 412],
+    [0, 412],
+  ]);
+  expect(edgeTruing(long, 'hem').steps).toEqual([]);
+  const bent = hemmed([
+    [300, 400],
+    [150, 400],
+    [141, 403],
+    [60, 450],
+  ]);
+  const { steps, kinks } = edgeTruing(bent, 'hem');
+  expect(steps).toEqual([]);
+  expect(kinks).toHaveLength(2);
+});
+
+test('kinks are found whichever way they turn, and lie where they are along the edge', () => {
+  const kinks = (bend: number) =>
+    edgeTruing(
+      hemmed([
+        [300, 400 - drop(200, bend)],
+        [100, 400],
+        [0, 400],
+      ]),
+      'hem',
+    ).kinks;
+  expect(kinks(5)).toEqual([
+    {
+      alongMm: expect.closeTo(Math.hypot(200, drop(200, 5)), 9),
+      turn: expect.closeTo((5 * Math.PI) / 180, 9),
+    },
+  ]);
+  expect(kinks(-5)[0]!.turn).toBeCloseTo((-5 * Math.PI) / 180, 9);
+  expect(kinks(25)).toEqual([]);
+  expect(kinks(-25)).toEqual([]);
+});
+
+test('a dart within an edge takes none of its length', () => {
+  const piece = pieceOf('skirt', [
+    side('waist', [
+      [0, 0],
+      [100, 0],
+    ]),
+    dart('waist', [100, 0], [110, 90], [120, 0]),
+    side('waist', [
+      [120, 0],
+      [160, 0],
+      [240, drop(80, 6)],
+    ]),
+    side('side', [
+      [240, drop(80, 6)],
+      [240, 500],
+    ]),
+    side('hem', [
+      [240, 500],
+      [0, 500],
+    ]),
+    side('centre-seam', [
+      [0, 500],
+      [0, 0],
+    ]),
+  ]);
+  expect(edgeTruing(piece, 'waist').kinks).toEqual([
+    { alongMm: expect.closeTo(140, 9), turn: expect.closeTo((6 * Math.PI) / 180, 9) },
+  ]);
+  expect(toldFinding(found(piece)[0]!).message).toBe(
+    'The waist of the skirt has a kink of 6°, 140 mm from the centre seam.',
+  );
+});
+
+test('a place on an edge is told from what the edge begins at', () => {
+  const piece = pieceOf('skirt', [
+    side('waist', [
+      [0, 0],
+      [100, 0],
+    ]),
+    dart('bust', [100, 0], [110, 90], [120, 0]),
+    side('yoke', [
+      [120, 0],
+      [160, 0],
+      [160, 6],
+      [240, 6],
+    ]),
+    side('rest', [
+      [240, 6],
+      [240, 500],
+      [0, 500],
+      [0, 0],
+    ]),
+  ]);
+  expect(found(piece).map(f => toldFinding(f).message)).toEqual([
+    'The yoke of the skirt steps by 6 mm, 40 mm from the bust dart.',
+  ]);
+});
+
+test('the sharpest of several kinks is told', () => {
+  const piece = hemmed([
+    [300, 400 - drop(100, 8) - drop(100, 4)],
+    [200, 400 - drop(100, 4)],
+    [100, 400],
+    [0, 400],
+  ]);
+  const { figures } = found(piece)[0]!;
+  expect(figures!.count).toBe(2);
+  expect(figures!.angleDeg).toBeCloseTo(4, 6);
+  const mirrored = hemmed([
+    [300, 400 + drop(100, 9) + drop(100, 4)],
+    [200, 400 + drop(100, 4)],
+    [100, 400],
+    [0, 400],
+  ]);
+  expect(found(mirrored)[0]!.figures!.angleDeg).toBeCloseTo(5, 6);
+  expect(found(mirrored)[0]!.figures!.alongMm).toBeCloseTo(Math.hypot(100, drop(100, 9)), 6);
 });

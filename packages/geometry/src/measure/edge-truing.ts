@@ -38,8 +38,7 @@ export function edgeTruing(piece: Piece, edge: string): EdgeTruing {
     turns.slice(1).forEach((turn, i) => {
       const { segment, length } = lasting[i + 1]!;
       const back = turns[i]!;
-      if (!isLine(segment) || length > stepReach || Math.min(Math.abs(turn), Math.abs(back)) <= kinkTurn)
-        return;
+      if (!isLine(segment) || length > stepReach) return;
       const stepMm = length * Math.sin(Math.min(Math.abs(turn), Math.abs(back), Math.PI / 2));
       if (Math.sign(turn) === Math.sign(back) || stepMm <= seamTolerance) return;
       steps.push({ alongMm: ends[i]!, stepMm });
