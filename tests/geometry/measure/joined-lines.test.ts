@@ -1,7 +1,7 @@
-import { checkPattern, type Pattern, walkSeam } from '@paperhinge/geometry';
+import { checkPattern, type OutlinePart, type Pattern, walkSeam } from '@paperhinge/geometry';
 import { joinedLinesOf } from '@paperhinge/geometry/measure';
-import { expect, test } from 'vitest';
-import { type Corner, dart, patternOf, pieceOf, seam, side } from '../../support/polygon-piece.js';
+import { describe, expect, test } from 'vitest';
+import { type Corner, dart, patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';
 import { toldFinding } from '../../support/told.js';
 
 /** Half a skirt: 200 wide with a straight side; its hem leaves the fold `hemRise` mm below the side's end. */
@@ -331,4 +331,142 @@ test('an edge that a dart interrupts is compared with itself', () => {
 test('the findings of a walk hold its joined lines', () => {
   const pattern = sideSeam(skirt('front', 40), skirt('back', 40));
   expect(walkSeam(pattern, pattern.seams[0]!).findings.map(f => f.code)).toEqual(['joined-line-broken']);
+});
+
+describe('lines across darts', () => {
+  /** A waist in two edges on either side of a dart, leaning against each other when the dart is shut. */
+  const skirtWith = (more: readonly OutlinePart[] = []) =>
+    pieceOf('skirt', [
+      side('waist-side', [
+        [0, 0],
+        [100, 0],
+      ]),
+      dart('first', [100, 0], [112, 120], [124, 0]),
+      ...more,
+      side('waist-centre', [
+        [more.length > 0 ? 148 : 124, 0],
+        [240, 0],
+      ]),
+      side('rest', [
+        [240, 0],
+        [240, 500],
+        [0, 500],
+        [0, 0],
+      ]),
+    ]);
+  const bands = (...edges: readonly string[]) =>
+    edges.map((edge, i) => seam(`s${i}`, [`skirt.${edge}`], [`band${i}.bottom`]));
+  const strips = [rectangle('band0', 100, 30), rectangle('band1', 116, 30)];
+  test('are compared where both are unsewn', () => {
+    expect(broken(patternOf([skirtWith()]))).toHaveLength(1);
+  });
+  test('or follow one another in one side of a seam', () => {
+    const one = seam('waist', ['skirt.waist-side', 'skirt.waist-centre'], ['band0.bottom']);
+    expect(broken(patternOf([skirtWith(), ...strips], [one])).map(f => f.about!.closed)).toEqual([
+      { piece: 'skirt', dart: 'first' },
+    ]);
+  });
+  test('not where they are sewn in different seams, or one of them is not sewn', () => {
+    const apart = patternOf([skirtWith(), ...strips], bands('waist-side', 'waist-centre'));
+    const half = patternOf([skirtWith(), ...strips], bands('waist-side'));
+    for (const pattern of [apart, half])
+      expect(broken(pattern).filter(f => 'dart' in (f.about!.closed as object))).toEqual([]);
+  });
+  test('not where another dart begins where one ends', () => {
+    const twice = skirtWith([dart('second', [124, 0], [136, 120], [148, 0])]);
+    expect(broken(patternOf([twice]))).toEqual([]);
+  });
+  test('a dart whose legs differ steps by as much', () => {
+    const legs = (first: number, second: number) =>
+      pieceOf('skirt', [
+        side('top', [
+          [0, 0],
+          [100, 0],
+        ]),
+        dart('uneven', [100, 0], [100, first], [100, first - second]),
+        side('top', [
+          [100, first - second],
+          [240, first - second],
+        ]),
+        side('rest', [
+          [240, first - second],
+          [240, 500],
+          [0, 500],
+          [0, 0],
+        ]),
+      ]);
+    expect(broken(patternOf([legs(100, 99.3)]))).toEqual([]);
+    const told = toldFinding(
+      broken(patternOf([legs(100, 98.5)])).find(f => Math.abs(f.figures!.stepMm!) > 1)!,
+    );
+    expect(told.message).toContain('a step of 1.5 mm');
+    expect(told.remedy).toContain('Take 1.5 mm off the top of the skirt there');
+  });
+});
+
+describe('edges that meet as they are drawn', () => {
+  /** Two edges at the foot that bend by 10 degrees where they meet, and a side that leaves the second by 8. */
+  const foot = (first: 'hem' | 'seam', second: 'hem' | 'seam') => {
+    const fall = 100 * Math.tan((10 * Math.PI) / 180);
+    return pieceOf('skirt', [
+      side('top', [
+        [0, 0],
+        [200, 0],
+      ]),
+      side('right', [
+        [200, 0],
+        [200, 300],
+      ]),
+      side(
+        'hem-right',
+        [
+          [200, 300],
+          [100, 300],
+        ],
+        { kind: first },
+      ),
+      side(
+        'hem-left',
+        [
+          [100, 300],
+          [0, 300 - fall],
+        ],
+        { kind: second },
+      ),
+      side('left', [
+        [0, 300 - fall],
+        [0, 0],
+      ]),
+    ]);
+  };
+  const kinked = (pattern: Pattern) =>
+    checkPattern(pattern)
+      .filter(f => f.code === 'edge-kinked')
+      .map(f => [f.about!.edge, f.about!.next]);
+  const hems = [
+    { piece: 'skirt', edge: 'hem-right' },
+    { piece: 'skirt', edge: 'hem-left' },
+  ];
+  test('are one line where both are unsewn hems', () => {
+    expect(kinked(patternOf([foot('hem', 'hem')]))).toEqual([hems]);
+  });
+  test('not where only one is a hem, or neither', () => {
+    expect(kinked(patternOf([foot('hem', 'seam')]))).toEqual([]);
+    expect(kinked(patternOf([foot('seam', 'hem')]))).toEqual([]);
+    expect(kinked(patternOf([foot('seam', 'seam')]))).toEqual([]);
+  });
+  test('not where one hem is sewn to something of its own', () => {
+    const band = rectangle('band', 100, 40);
+    const sewn = (edge: string) =>
+      patternOf([foot('hem', 'hem'), band], [seam('band', [`skirt.${edge}`], ['band.top'])]);
+    expect(kinked(sewn('hem-right'))).toEqual([]);
+    expect(kinked(sewn('hem-left'))).toEqual([]);
+  });
+  test('and where both are sewn, one after the other', () => {
+    const band = rectangle('band', 201, 40);
+    const both = seam('band', ['skirt.hem-right', 'skirt.hem-left'], ['band.top']);
+    expect(kinked(patternOf([foot('seam', 'seam'), band], [both]))).toEqual([hems]);
+    const back = seam('band', ['-skirt.hem-left', '-skirt.hem-right'], ['band.top']);
+    expect(kinked(patternOf([foot('seam', 'seam'), band], [back]))).toEqual([hems]);
+  });
 });

@@ -194,6 +194,18 @@ test('a level that a hinge broke is followed through the part at the centre', ()
   expect(levelAcross(half('front', 240, pieces), 'waist').lengthMm).toBeCloseTo(240, 9);
 });
 
+test('of the parts of a broken level the one that touches the centre is followed, be it long or a bridge beside it', () => {
+  const parts = [level('waist', [20, 140], [60, 160]), level('waist', [0, 100], [240, 100])];
+  expect(levelAcross(half('front', 240, parts), 'waist').lengthMm).toBeCloseTo(240, 9);
+  const bridged = [level('waist', [0, 60], [0, 100], [240, 100])];
+  expect(levelAcross(half('front', 240, bridged), 'waist').lengthMm).toBeCloseTo(240, 9);
+});
+
+test('without a centre or a grain the first part of a broken level is followed', () => {
+  const lines = [level('waist', [0, 100], [120, 100]), level('waist', [120, 100], [240, 150])];
+  expect(levelAcross(rectangle('panel', 240, 300, { lines }), 'waist').lengthMm).toBeCloseTo(240, 9);
+});
+
 test('a level stops where the cloth ends, and does not leap a gap that is no dart', () => {
   const forked = pieceOf(
     'front',
@@ -617,4 +629,58 @@ test('moving and turning a piece does not change a girth', () => {
     }),
     { numRuns: 25 },
   );
+});
+
+describe('a sleeve whose level was drawn from corner to corner', () => {
+  /** A sleeve 300 wide at its underarm, its right half turned by an alteration so that its corner lies lower. */
+  const sleeve = (drop: number, levelTo: readonly [number, number] = [300, 100 + drop]) =>
+    pieceOf(
+      'sleeve',
+      [
+        side('cap', [
+          [0, 100],
+          [150, 0],
+          [300, 100 + drop],
+        ]),
+        side('under-front', [
+          [300, 100 + drop],
+          [260, 400],
+        ]),
+        side(
+          'hem',
+          [
+            [260, 400],
+            [40, 400],
+          ],
+          { kind: 'hem' },
+        ),
+        side('under-back', [
+          [40, 400],
+          [0, 100],
+        ]),
+      ],
+      {
+        lines: [
+          { kind: 'grain', name: 'grain', path: polyline(at(60, 350), at(60, 120)) },
+          level('upper arm', [0, 100], [150, 100], levelTo),
+        ],
+        cutting: { count: 2, mirrored: true },
+      },
+    );
+  const underarm = [seam('underarm', ['sleeve.under-front'], ['-sleeve.under-back'])];
+  test.each([0, 3, 12, 40])('runs from corner to corner where one lies %d mm lower', drop => {
+    const [girth] = girthsAtLevels(patternOf([sleeve(drop)], underarm));
+    expect(girth).toMatchObject({ limb: true });
+    expect(girth!.girthMm).toBeCloseTo(Math.hypot(300, drop), 6);
+  });
+  test('is that of one sleeve even where its level ends elsewhere, on the cap', () => {
+    // The level stops half way: nothing says that it belongs to the corner, 40 mm below it.
+    const stray = sleeve(40, [200, 110]);
+    const straight = levelAcross(stray, 'upper arm');
+    expect(straight.ends).toEqual([['cap', 'under-back'], ['cap']]);
+    const plain = girthsAtLevels(patternOf([stray], underarm));
+    expect(plain).toMatchObject([{ limb: false, girthMm: 2 * straight.lengthMm }]);
+    const known = girthsAtLevels(patternOf([{ ...stray, role: 'sleeve' }], underarm));
+    expect(known).toMatchObject([{ limb: true, girthMm: straight.lengthMm }]);
+  });
 });

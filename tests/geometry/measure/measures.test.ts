@@ -1,6 +1,6 @@
-import { measurePattern } from '@paperhinge/geometry';
+import { at, measurePattern, polyline } from '@paperhinge/geometry';
 import { expect, test } from 'vitest';
-import { dart, patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';
+import { dart, patternOf, pieceOf, rectangle, run, seam, side } from '../../support/polygon-piece.js';
 
 // A 200 × 300 rectangle with a dart 40 wide and 100 deep from the middle of its right side; by hand.
 const darted = pieceOf('front', [
@@ -102,4 +102,66 @@ test('names that objects already have are keys like any other', () => {
   expect(text).toContain('"pieces":{"__proto__":{');
   expect(text).toContain('"edges":{"constructor":{');
   expect(text).toContain('"seams":{"__proto__":{"aMm"');
+});
+
+test('what is said of a seam, of pleats and of fastenings stands beside the figures, and nowhere where it is not said', () => {
+  const pleated = pieceOf('skirt', [
+    side('waist', [
+      [0, 0],
+      [100, 0],
+    ]),
+    {
+      type: 'pleat',
+      name: 'front',
+      kind: 'knife',
+      mouth: polyline(at(100, 0), at(140, 0)),
+      towards: 'end',
+      stitched: 55,
+    },
+    side('waist', [
+      [140, 0],
+      [240, 0],
+    ]),
+    side('rest', [
+      [240, 0],
+      [240, 500],
+      [0, 500],
+      [0, 0],
+    ]),
+  ]);
+  const plain = patternOf(
+    [pleated, rectangle('band', 150, 40)],
+    [seam('waist', ['skirt.waist'], ['band.top'])],
+  );
+  const said = measurePattern({
+    ...plain,
+    tolerance: 2,
+    seams: [{ ...plain.seams[0]!, ease: { mm: 50 }, takenUp: 'gathered', tolerance: 3 }],
+    fastenings: [
+      { name: 'zip', kind: 'zip', along: run('skirt.waist'), length: 180 },
+      { name: 'elastic', kind: 'elastic', along: run('band.top'), relaxed: 120 },
+    ],
+  });
+  expect(said.pieces.skirt!.pleats).toEqual({ front: { takenUpMm: 40, stitchedMm: 55 } });
+  expect(said.pieces.skirt!.edges.waist!.lengthMm).toBe(200);
+  expect(said.pieces.band).not.toHaveProperty('pleats');
+  expect(said.seams.waist).toEqual({
+    aMm: 200,
+    bMm: 150,
+    differenceMm: 50,
+    easeWantedMm: 50,
+    matches: true,
+    takenUp: 'gathered',
+    toleranceMm: 3,
+  });
+  expect(said.fastenings).toEqual({
+    zip: { kind: 'zip', lengthMm: 180 },
+    elastic: { kind: 'elastic', lengthMm: 150, relaxedMm: 120 },
+  });
+  const unsaid = measurePattern(plain);
+  expect(unsaid).not.toHaveProperty('fastenings');
+  expect(Object.keys(unsaid.seams.waist!)).toEqual(['aMm', 'bMm', 'differenceMm', 'easeWantedMm', 'matches']);
+  expect(measurePattern({ ...plain, tolerance: 2, fastenings: [] })).toMatchObject({
+    seams: { waist: { toleranceMm: 2 } },
+  });
 });

@@ -38,6 +38,7 @@ test('a notch that misses its partner is found once, with the millimetres to mov
     code: 'notches-do-not-meet',
     where: { piece: 'b', edge: 'right' },
   });
+  expect(finding!.figures).toMatchObject({ aMm: 100, bMm: 97, differenceMm: 3 });
   expect(finding!.figures!.offMm).toBeCloseTo(3, 9);
   expect(toldFinding(finding!).remedy).toBe(
     'Move the single notch on the right of the b by 3 mm away from the beginning of the seam.',
@@ -62,6 +63,10 @@ test('ease that one stretch takes back from another is found', () => {
   const [finding] = found(strips(312, [[106], [206, 'double']], 300, [[96], [200, 'double']], 12));
   expect(finding).toMatchObject({ code: 'ease-the-wrong-way', severity: 'warning' });
   expect(finding!.figures!.easeMm).toBeCloseTo(-4, 9);
+  expect(finding!.where.piece).toBe('b');
+  const [turned] = found(strips(300, [[96], [200, 'double']], 312, [[106], [206, 'double']], -12));
+  expect(turned!.figures!.easeMm).toBeCloseTo(4, 9);
+  expect(turned!.where.piece).toBe('a');
 });
 
 test('single meets single and double meets double, in order', () => {
@@ -93,8 +98,48 @@ test('the top of a cap belongs to the shoulder seam that crosses the armhole', (
     );
   expect(found(capped(196))).toEqual([]);
   const [finding] = found(capped(206));
-  expect(finding).toMatchObject({ code: 'notch-misses-seam', figures: { notchMm: 206, crossingMm: 190 } });
+  expect(finding).toMatchObject({
+    severity: 'warning',
+    code: 'notch-misses-seam',
+    where: { piece: 'sleeve', edge: 'right' },
+    figures: { notchMm: 206, crossingMm: 190 },
+  });
   expect(finding!.figures!.offMm).toBeCloseTo(4, 9);
+});
+
+test('a lone notch belongs to the nearest of several crossing seams, its place eased like the rest', () => {
+  const against = (own: number, at: number, widths: readonly number[], ease: number) =>
+    patternOf(
+      [
+        rectangle('sleeve', 50, own, { notches: [{ edge: 'right', at, style: 'single' }] }),
+        ...widths.map((width, i) => rectangle(`p${i}`, 50, width)),
+      ],
+      [
+        seam(
+          's',
+          ['sleeve.right'],
+          widths.map((_, i) => `p${i}.right`),
+          { mm: ease },
+        ),
+      ],
+    );
+  for (const [at, crossingMm] of [
+    [105, 100],
+    [205, 200],
+    [195, 200],
+  ] as const)
+    expect(found(against(300, at, [100, 100, 100], 0))).toMatchObject([
+      { code: 'notch-misses-seam', figures: { crossingMm, offMm: at - crossingMm } },
+    ]);
+  // Gathered to half its length: the crossing at 190 lies at 380 on this side.
+  expect(found(against(800, 390, [190, 210], 400))).toEqual([]);
+  expect(found(against(800, 190, [190, 210], 400)).map(f => f.code)).toEqual(['notch-without-partner']);
+});
+
+test('a drafted piece elsewhere changes nothing', () => {
+  const { pieces, seams } = strips(300, [[100]], 300, []);
+  const binding = rectangle('binding', 50, 300, { madeFor: [{ piece: 'a', edge: 'top' }] });
+  expect(found(patternOf([binding, ...pieces], seams)).map(f => f.code)).toEqual(['notch-without-partner']);
 });
 
 test('the division marks of a band need no partner', () => {
@@ -152,6 +197,23 @@ test('a band over a gap is sewn to nothing there, and its marks are held against
   expect(walk).toMatchObject({ aMm: 300, bMm: 300, matches: true, findings: [] });
   expect(walk.stretches.map(s => s.easeMm)).toEqual([-22.5, -45, -22.5]);
   expect(found(banded(140))).toHaveLength(1);
+});
+
+test('on whichever side of the seam the gap lies', () => {
+  const band = (first: number) =>
+    rectangle('band', 300, 30, {
+      notches: [first, 247.5].map(at => ({ edge: 'top', at, style: 'single' as const })),
+    });
+  const turned = (first: number) =>
+    patternOf([band(first), inset], [seam('s', ['-front.neck', 'front.neck'], ['band.top'])]);
+  const walk = walkSeam(turned(52.5), turned(52.5).seams[0]!);
+  expect(walk).toMatchObject({ aMm: 300, bMm: 300, matches: true, findings: [] });
+  expect(walk.stretches.map(s => [s.from, s.to].map(p => (typeof p === 'string' ? p : p.notch)))).toEqual([
+    ['beginning', 'single'],
+    ['single', 'single'],
+    ['single', 'end'],
+  ]);
+  expect(found(turned(140))).toHaveLength(1);
 });
 
 test('runs that a fold, a dart or a seam brings together leave no gap', () => {
