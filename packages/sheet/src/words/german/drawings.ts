@@ -172,7 +172,7 @@ const otherFiles = {
 } as const;
 
 const named = ({ element, id }: { readonly element: string; readonly id?: string }, say: Say): string =>
-  id === undefined ? `Ein Element (${element})` : `${element} ${say.written(id)}`;
+  id === undefined ? `Ein Element (${element})` : `Element ${say.written(id)} (${element})`;
 
 const faults = {
   'command-expected': 'ein Buchstabe wie M oder L wurde erwartet',
