@@ -1,7 +1,7 @@
 import type { AnyVerb } from '@paperhinge/alter';
 import type { JsonSchema } from './fields/kind.js';
+import { yesOrNo } from './fields/names.js';
 import { stepKind } from './fields/of-verb.js';
-import { yesOrNo } from './fields/values.js';
 import { mostSteps } from './limits.js';
 import { sheetKind } from './sheet-fields.js';
 

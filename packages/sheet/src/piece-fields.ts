@@ -1,9 +1,10 @@
 import type { Cutting, EdgeKind, EdgeRole, Finish, PieceRole } from '@paperhinge/geometry';
 import { edgeRoles, pieceRoles } from '@paperhinge/geometry/pattern';
 import type { Tree } from './document.js';
+import { allowance, count, length, size } from './fields/figures.js';
 import type { Kind } from './fields/kind.js';
+import { choice, name, yesOrNo } from './fields/names.js';
 import { byForm, mapping, named, oneOrMore, optional, turnedInto } from './fields/shapes.js';
-import { allowance, choice, count, length, name, size, yesOrNo } from './fields/values.js';
 import { mostCopies } from './limits.js';
 
 const finishes = [

@@ -2,9 +2,10 @@ import { PatternError, parseLength } from '@paperhinge/geometry';
 import { papers as paperSizes } from '@paperhinge/print';
 import type { Tree } from './document.js';
 import { refuse } from './faults.js';
+import { length } from './fields/figures.js';
 import { type At, type Kind, type Reading, tell } from './fields/kind.js';
+import { choice, name, yesOrNo } from './fields/names.js';
 import { byForm, mapping, oneOrMore, optional, type Read, turnedInto, usually } from './fields/shapes.js';
-import { choice, length, name, yesOrNo } from './fields/values.js';
 
 /** A paper by name, or a size of one's own in mm. */
 export type SheetPaper = string | { readonly width: number; readonly height: number };

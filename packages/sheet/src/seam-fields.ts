@@ -1,9 +1,10 @@
 import type { Fastening, FasteningKind, SeamEase, TakenUp } from '@paperhinge/geometry';
+import { count, length, size } from './fields/figures.js';
 import type { Kind } from './fields/kind.js';
 import { tell } from './fields/kind.js';
+import { choice, name } from './fields/names.js';
 import { ease } from './fields/of-verb.js';
 import { mapping, needed, oneOrMore, optional } from './fields/shapes.js';
-import { choice, count, length, name, size } from './fields/values.js';
 import { largestTolerance, mostButtons } from './limits.js';
 
 const takenUpWays = ['eased', 'gathered', 'stretched', 'pleated'] as const satisfies readonly TakenUp[];

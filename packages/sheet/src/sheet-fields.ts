@@ -1,8 +1,9 @@
 import type { FabricRole, LengthUnit } from '@paperhinge/geometry';
 import type { Tree } from './document.js';
+import { length, perCent, percent, size } from './fields/figures.js';
 import type { Kind } from './fields/kind.js';
+import { choice, filePath, name, yesOrNo } from './fields/names.js';
 import { byForm, mapping, named, needed, optional, turnedInto, usually } from './fields/shapes.js';
-import { choice, filePath, length, name, perCent, percent, size, yesOrNo } from './fields/values.js';
 import { largestBody, largestTolerance, smallestBody } from './limits.js';
 import { pieceKind } from './piece-fields.js';
 import { printKind, usualPrint } from './print-wishes.js';

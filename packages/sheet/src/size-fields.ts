@@ -1,8 +1,9 @@
 import { type DrawingScale, type LevelShare, PatternError, parseLength } from '@paperhinge/geometry';
 import type { Tree } from './document.js';
+import { percent } from './fields/figures.js';
 import { type Kind, tell } from './fields/kind.js';
+import { name } from './fields/names.js';
 import { byForm, mapping, named, needed, optional, pairOf, turnedInto } from './fields/shapes.js';
-import { name, percent } from './fields/values.js';
 
 /** A size of the pattern, or a place between two of its sizes: everywhere alike, or level by level. */
 export type SheetSize =

@@ -2,22 +2,10 @@ import { type AnyVerb, type Field, type Fields, inSheet } from '@paperhinge/alte
 import type { SeamEase } from '@paperhinge/geometry';
 import type { EdgePosition } from '@paperhinge/geometry/pattern';
 import type { Tree } from '../document.js';
+import { angle, count, length, perCent, percent, signedLength } from './figures.js';
 import { type At, type Kind, tell } from './kind.js';
+import { choice, edgeRef, name, orWords, position, yesOrNo } from './names.js';
 import { byForm, type Member, mapping, oneOrMore, pairOf, turnedInto } from './shapes.js';
-import {
-  angle,
-  choice,
-  count,
-  edgeRef,
-  length,
-  name,
-  orWords,
-  perCent,
-  percent,
-  position,
-  signedLength,
-  yesOrNo,
-} from './values.js';
 
 /** What a step says, by the names that the library has for its fields; what was left out is not there. */
 export type Parameters = Readonly<Record<string, unknown>>;

@@ -1,6 +1,6 @@
 import type { Entry, Tree } from '../document.js';
 import { type At, type JsonSchema, type Kind, tell } from './kind.js';
-import { isPrintable } from './values.js';
+import { isPrintable } from './names.js';
 
 /** A field of a mapping: what it takes, and what becomes of it where it is left out. */
 export interface Member<

@@ -1,0 +1,94 @@
+import type { EdgeRef } from '@paperhinge/geometry';
+import { type EdgePosition, parsePosition } from '@paperhinge/geometry/pattern';
+import { type At, type Kind, tell } from './kind.js';
+import { attempt, numberOrText, written } from './written.js';
+
+// Names, places and choices, each read from what the maker wrote.
+
+/** A name of the maker's. */
+export const name: Kind<string> = {
+  schema: { type: 'string' },
+  read: ({ kind, ...tree }, at) => {
+    const text = 'value' in tree && typeof tree.value === 'string' ? tree.value : undefined;
+    if (kind !== 'scalar' || text === undefined || text.trim() === '')
+      return tell(at, 'name-not-understood', {});
+    return isPrintable(text) ? text : tell(at, 'name-not-printable', {});
+  },
+};
+const longestName = 100;
+export const isPrintable = (text: string): boolean =>
+  text.length <= longestName && !/[\p{C}\p{Zl}\p{Zp}]/u.test(text);
+
+/** Where a file lies. */
+export const filePath: Kind<string> = {
+  schema: { type: 'string' },
+  read: (tree, at) => {
+    const text = written(tree);
+    return typeof text === 'string' && text.trim() !== '' && !text.includes('\0')
+      ? text
+      : tell(at, 'name-not-understood', {});
+  },
+};
+
+/** `piece.edge`; the piece's name ends at the first full stop. */
+export const edgeRef: Kind<EdgeRef> = {
+  schema: { type: 'string', description: 'PIECE.EDGE, such as front.neck.' },
+  read: (tree, at) => {
+    const text = name.read(tree, at);
+    return text === undefined ? undefined : (edgeRefOf(text) ?? tell(at, 'edge-not-understood', {}));
+  },
+};
+
+/** The piece and the edge of `front.neck`; undefined if it is not written so. */
+export function edgeRefOf(text: string): EdgeRef | undefined {
+  const stop = text.indexOf('.');
+  const piece = text.slice(0, Math.max(stop, 0)).trim(),
+    edge = text.slice(stop + 1).trim();
+  return piece !== '' && edge !== '' ? { piece, edge } : undefined;
+}
+
+/** A place on an edge. */
+export const position: Kind<EdgePosition> = {
+  schema: {
+    ...numberOrText,
+    description: 'A place on an edge: 1/3, 40 %, 1/3 from EDGE, 60 mm from EDGE, start, end.',
+  },
+  read: (tree, at) => {
+    const given = written(tree);
+    if (given === undefined) return tell(at, 'position-not-understood', { form: 'any' });
+    if (given === 'start' || given === 'end') return { share: given === 'start' ? 0 : 1 };
+    return attempt(
+      () => parsePosition(given, at.reading.unit),
+      ({ code, facts }) =>
+        code === 'position-off-edge'
+          ? tell(at, 'position-off-edge', {})
+          : tell(at, 'position-not-understood', { form: (facts.form ?? 'any') as 'any' }),
+    );
+  },
+};
+
+export const yesOrNo: Kind<boolean> = {
+  schema: { anyOf: [{ type: 'boolean' }, { enum: ['yes', 'no'] }] },
+  read: (tree, at) => {
+    const given = tree.kind === 'scalar' ? tree.value : undefined;
+    if (given === true || given === 'yes') return true;
+    if (given === false || given === 'no') return false;
+    return tell(at, 'choice-not-understood', { given: String(given ?? ''), words: ['yes', 'no'] });
+  },
+};
+
+/** One of these words. */
+export const choice = <const W extends string>(words: readonly W[]): Kind<W> => ({
+  schema: { type: 'string', enum: words },
+  read: (tree, at) => {
+    const given = tree.kind === 'scalar' ? tree.value : undefined;
+    const word = words.find(w => w === given);
+    return word ?? tell(at, 'choice-not-understood', { given: String(given ?? ''), words });
+  },
+});
+
+/** Words that stand beside another kind of value. */
+export const orWords = <T, const W extends string>(words: readonly W[], kind: Kind<T>): Kind<T | W> => ({
+  schema: { anyOf: [{ type: 'string', enum: words }, kind.schema] },
+  read: (tree, at: At) => words.find(w => tree.kind === 'scalar' && w === tree.value) ?? kind.read(tree, at),
+});
