@@ -1,5 +1,6 @@
 import type { AnyVerb } from '@paperhinge/alter';
 import { edgeNames, type Pattern, type PatternError, type Piece, type Where } from '@paperhinge/geometry';
+import { oncePer } from '@paperhinge/geometry/internal';
 import { dartsOf, pleatsOf } from '@paperhinge/geometry/pattern';
 import { refusal as patternRefusal } from './pattern-refusal.js';
 import { type Reference, type ReferenceKind, referencesOf } from './references.js';
@@ -36,13 +37,18 @@ export const namesIn = (pattern: Pattern): Names => ({
   ],
 });
 
-const namesOfPiece = (piece: Piece): PieceNames => ({
-  edges: edgeNames(piece),
-  darts: [...dartsOf(piece).map(d => d.name), ...piece.lines.filter(l => l.kind === 'dart').map(l => l.name)],
-  pleats: pleatsOf(piece).map(pleat => pleat.name),
-  lines: piece.lines.map(line => line.name),
-  marks: piece.marks.map(mark => mark.name),
-});
+const namesOfPiece = oncePer(
+  (piece: Piece): PieceNames => ({
+    edges: edgeNames(piece),
+    darts: [
+      ...dartsOf(piece).map(d => d.name),
+      ...piece.lines.filter(l => l.kind === 'dart').map(l => l.name),
+    ],
+    pleats: pleatsOf(piece).map(pleat => pleat.name),
+    lines: piece.lines.map(line => line.name),
+    marks: piece.marks.map(mark => mark.name),
+  }),
+);
 
 /**
  * What is known of the names after a step without running it: never fewer than there will be, so that whatever is

@@ -1,5 +1,6 @@
 import { type AnyVerb, verbs as allVerbs } from '@paperhinge/alter';
 import type { Pattern, PatternError, Where } from '@paperhinge/geometry';
+import { oncePerAll } from '@paperhinge/geometry/internal';
 import { locating } from '@paperhinge/geometry/sayings';
 import { applyStep, type StepDone } from './apply-step.js';
 import { refuse } from './faults.js';
@@ -31,13 +32,20 @@ export function runSteps(start: State, steps: readonly Step[], source: StepSourc
   for (const [i, step] of steps.entries()) {
     const where = whereOf(source, i);
     const verb = verbOf(step, verbs, where);
-    if (!step.off) refuse(unknownNames(verb, step, namesIn(state.pattern), where, source.places?.[i]));
+    if (!step.off && !knowsNames(state, step, verb))
+      refuse(unknownNames(verb, step, namesIn(state.pattern), where, source.places?.[i]));
     const one = locating(where, () => applyStep(state, step, verb));
     done.push(one);
     state = one.state;
   }
   return done;
 }
+
+/** Whether what stands has every name that a step uses; asked once. */
+const knowsNames = oncePerAll(
+  (state: State, step: Step, verb: AnyVerb) => [state, step, verb],
+  (state, step, verb) => unknownNames(verb, step, namesIn(state.pattern), {}).length === 0,
+);
 
 /** Where a step stands: its number, and its line if its source has lines. */
 export const whereOf = ({ file, places }: StepSource, index: number): Where => ({
