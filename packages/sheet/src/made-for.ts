@@ -1,4 +1,4 @@
-import { hasEdge } from '@paperhinge/alter';
+import { hasEdge } from '@paperhinge/alter/fit';
 import {
   type EdgeRef,
   edgeNames,

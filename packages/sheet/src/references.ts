@@ -1,4 +1,5 @@
-import { type AnyVerb, type Field, type FieldKind, type Fields, inSheet } from '@paperhinge/alter';
+import type { AnyVerb } from '@paperhinge/alter';
+import { type Field, type FieldKind, type Fields, inSheet } from '@paperhinge/alter/verb';
 import type { EdgeRef } from '@paperhinge/geometry';
 import type { EdgePosition } from '@paperhinge/geometry/pattern';
 import type { Parameters } from './fields/of-verb.js';

@@ -1,12 +1,6 @@
 import type { AnyVerb, Derived } from '@paperhinge/alter';
-import {
-  bandStretch,
-  easeFindings,
-  girthsBesideBody,
-  hasEdge,
-  orderOfWork,
-  overTheHead,
-} from '@paperhinge/alter';
+import { bandStretch, easeFindings, girthsBesideBody, orderOfWork, overTheHead } from '@paperhinge/alter';
+import { hasEdge } from '@paperhinge/alter/fit';
 import {
   checkPattern,
   type Finding,

@@ -3,13 +3,13 @@ import {
   closeDart,
   follow,
   followThrough,
-  inTurn,
   moveDart,
   shorten,
   spread,
   takeIn,
   unfold,
 } from '@paperhinge/alter';
+import { inTurn } from '@paperhinge/alter/became';
 import {
   edgeNames,
   edgePath,

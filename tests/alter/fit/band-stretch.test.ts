@@ -1,4 +1,5 @@
-import { bandStretch, bandStretchFindings, stretchOfBand } from '@paperhinge/alter';
+import { bandStretch } from '@paperhinge/alter';
+import { bandStretchFindings, stretchOfBand } from '@paperhinge/alter/fit';
 import { expect, test } from 'vitest';
 import { patternOf, rectangle } from '../../support/polygon-piece.js';
 import { toldFinding } from '../../support/told.js';

@@ -1,4 +1,5 @@
-import { bodyGirth, easeFindings, girthsBesideBody, wovenEaseMinima } from '@paperhinge/alter';
+import { easeFindings, girthsBesideBody } from '@paperhinge/alter';
+import { bodyGirth, wovenEaseMinima } from '@paperhinge/alter/fit';
 import { type Fabric, levelGirths, type Pattern } from '@paperhinge/geometry';
 import { expect, test } from 'vitest';
 import { level, patternOf, rectangle, seam } from '../../support/polygon-piece.js';

@@ -1,5 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
-import { type Derived, neckOpening, overTheHead } from '@paperhinge/alter';
+import { type Derived, overTheHead } from '@paperhinge/alter';
+import { neckOpening } from '@paperhinge/alter/fit';
 import type { Edge, Fabric, Pattern } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
 import { patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';

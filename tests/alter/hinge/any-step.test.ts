@@ -1,4 +1,5 @@
-import { closeDart, moveDart, type Spread, spread } from '@paperhinge/alter';
+import { closeDart, moveDart, spread } from '@paperhinge/alter';
+import type { Spread } from '@paperhinge/alter/operations';
 import { type Pattern, PatternError } from '@paperhinge/geometry';
 import { outlinePath } from '@paperhinge/geometry/pattern';
 import { selfCrossings } from '@paperhinge/geometry/regions';

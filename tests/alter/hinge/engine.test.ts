@@ -1,4 +1,4 @@
-import { type Cut, cutApart, holdingSection, sectionAt, swing } from '@paperhinge/alter';
+import { type Cut, cutApart, holdingSection, sectionAt, swing } from '@paperhinge/alter/hinge';
 import { at, edgePath, line, type Piece, type Point, pathOf } from '@paperhinge/geometry';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { dartsOf } from '@paperhinge/geometry/pattern';

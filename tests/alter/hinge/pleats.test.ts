@@ -1,4 +1,5 @@
-import { cutApart, follow, spread, unfold } from '@paperhinge/alter';
+import { follow, spread, unfold } from '@paperhinge/alter';
+import { cutApart } from '@paperhinge/alter/hinge';
 import { at, edgePath, line, type Piece, type Pleat, pathLength, pathOf } from '@paperhinge/geometry';
 import { pathEnd, pathStart, pointAlong } from '@paperhinge/geometry/paths';
 import { pleatsOf } from '@paperhinge/geometry/pattern';

@@ -1,4 +1,5 @@
-import { closeDart, moveDart, type Spread, spread, unfold } from '@paperhinge/alter';
+import { closeDart, moveDart, spread, unfold } from '@paperhinge/alter';
+import type { Spread } from '@paperhinge/alter/operations';
 import { edgePath, type Pattern, PatternError, type Piece } from '@paperhinge/geometry';
 import { pathEnd, pathStart, pointAlong, transformedPath } from '@paperhinge/geometry/paths';
 import { dartsOf, outlinePath } from '@paperhinge/geometry/pattern';

@@ -1,4 +1,5 @@
-import { type Spread, spread } from '@paperhinge/alter';
+import { spread } from '@paperhinge/alter';
+import type { Spread } from '@paperhinge/alter/operations';
 import { at, edgePath, line, type Piece, pathOf } from '@paperhinge/geometry';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { describe, expect, test } from 'vitest';

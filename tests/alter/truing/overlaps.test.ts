@@ -1,4 +1,5 @@
-import { type Spread, spread, trueEdges } from '@paperhinge/alter';
+import { spread, trueEdges } from '@paperhinge/alter';
+import type { Spread } from '@paperhinge/alter/operations';
 import {
   at,
   definePattern,

@@ -1,4 +1,5 @@
-import { type Fields, inSheet, verbs } from '@paperhinge/alter';
+import { verbs } from '@paperhinge/alter';
+import { type Fields, inSheet } from '@paperhinge/alter/verb';
 import { describe, expect, test } from 'vitest';
 import { verbs as germanVerbs } from '../../../packages/sheet/src/words/german/verbs.js';
 

@@ -1,4 +1,5 @@
-import { type AnyVerb, type Field, perform, verbs } from '@paperhinge/alter';
+import { type AnyVerb, perform, verbs } from '@paperhinge/alter';
+import type { Field } from '@paperhinge/alter/verb';
 import { PatternError } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';

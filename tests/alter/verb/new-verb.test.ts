@@ -1,4 +1,5 @@
-import { field, inWords, perform, verbOf } from '@paperhinge/alter';
+import { inWords, perform, verbOf } from '@paperhinge/alter';
+import * as field from '@paperhinge/alter/verb';
 import { pieceNamed } from '@paperhinge/geometry';
 import { withPiece } from '@paperhinge/geometry/pattern';
 import { expect, test } from 'vitest';

@@ -1,4 +1,4 @@
-import type { Field } from '@paperhinge/alter';
+import type { Field } from '@paperhinge/alter/verb';
 import type { LengthUnit } from '@paperhinge/geometry';
 import { createEffect, createSignal, For, Show } from 'solid-js';
 import { isList } from './choices.js';

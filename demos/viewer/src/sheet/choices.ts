@@ -1,4 +1,4 @@
-import type { Field } from '@paperhinge/alter';
+import type { Field } from '@paperhinge/alter/verb';
 import type { Names } from '../engine/view.js';
 
 /** What a field may be chosen from, given what the step says already; none where it is typed. */

@@ -1,4 +1,4 @@
-import type { Field } from '@paperhinge/alter';
+import type { Field } from '@paperhinge/alter/verb';
 import { formatLength, type LengthUnit, nearestEighth, parseLength } from '@paperhinge/geometry';
 
 /** How far one step of a key, or about eight pixels of a drag, changes a figure. */

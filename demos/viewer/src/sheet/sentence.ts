@@ -1,4 +1,5 @@
-import { type AnyVerb, type Field, inSheet } from '@paperhinge/alter';
+import type { AnyVerb } from '@paperhinge/alter';
+import { type Field, inSheet } from '@paperhinge/alter/verb';
 
 /** A sentence of a verb, part by part: words, and fields by their names in the library. */
 export type SentencePart = { readonly words: string } | { readonly field: string };

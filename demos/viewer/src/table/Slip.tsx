@@ -1,4 +1,5 @@
-import { type AnyVerb, inSheet, type Start, verbs } from '@paperhinge/alter';
+import { type AnyVerb, type Start, verbs } from '@paperhinge/alter';
+import { inSheet } from '@paperhinge/alter/verb';
 import { For, Show } from 'solid-js';
 import type { PieceView, Touched } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';

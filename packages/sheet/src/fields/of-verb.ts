@@ -1,4 +1,5 @@
-import { type AnyVerb, type Field, type Fields, inSheet } from '@paperhinge/alter';
+import type { AnyVerb } from '@paperhinge/alter';
+import { type Field, type Fields, inSheet } from '@paperhinge/alter/verb';
 import type { SeamEase } from '@paperhinge/geometry';
 import type { EdgePosition } from '@paperhinge/geometry/pattern';
 import type { Tree } from '../document.js';

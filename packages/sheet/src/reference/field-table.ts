@@ -1,4 +1,5 @@
-import { type AnyVerb, type Field, type Fields, inSheet } from '@paperhinge/alter';
+import type { AnyVerb } from '@paperhinge/alter';
+import { type Field, type Fields, inSheet } from '@paperhinge/alter/verb';
 import { fieldKinds } from '../words/english/verb.js';
 
 /** The fields of a verb as the rows of a table: what each takes, within which bounds, and what holds without it. */

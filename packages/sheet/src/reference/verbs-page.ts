@@ -1,4 +1,5 @@
-import { type AnyVerb, inSheet } from '@paperhinge/alter';
+import type { AnyVerb } from '@paperhinge/alter';
+import { inSheet } from '@paperhinge/alter/verb';
 import { fieldTable } from './field-table.js';
 import { sentenceOf, stepLine } from './sentence.js';
 

@@ -1,4 +1,5 @@
-import type { AlterSentences, OperationSentences } from '@paperhinge/alter';
+import type { AlterSentences } from '@paperhinge/alter';
+import type { OperationSentences } from '@paperhinge/alter/sayings';
 import { capital } from '../capital.js';
 import type { Say, Sentences } from '../catalogue.js';
 

@@ -1,4 +1,4 @@
-import type { EditTellings } from '@paperhinge/alter';
+import type { EditTellings } from '@paperhinge/alter/sayings';
 import { capital } from '../capital.js';
 import type { Tellings } from '../catalogue.js';
 import { instead } from './instead.js';

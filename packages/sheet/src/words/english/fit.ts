@@ -1,4 +1,5 @@
-import type { FitSentences, FitTellings, Passing } from '@paperhinge/alter';
+import type { Passing } from '@paperhinge/alter/fit';
+import type { FitSentences, FitTellings } from '@paperhinge/alter/sayings';
 import { capital } from '../capital.js';
 import type { Say, Sentences, Tellings } from '../catalogue.js';
 

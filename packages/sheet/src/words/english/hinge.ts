@@ -1,4 +1,4 @@
-import type { HingeSentences, HingeTellings } from '@paperhinge/alter';
+import type { HingeSentences, HingeTellings } from '@paperhinge/alter/sayings';
 import type { Thing } from '@paperhinge/geometry';
 import { capital } from '../capital.js';
 import type { Sentences, Tellings } from '../catalogue.js';

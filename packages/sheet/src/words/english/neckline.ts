@@ -1,4 +1,4 @@
-import type { NecklineTellings } from '@paperhinge/alter';
+import type { NecklineTellings } from '@paperhinge/alter/sayings';
 import { capital } from '../capital.js';
 import type { Tellings } from '../catalogue.js';
 

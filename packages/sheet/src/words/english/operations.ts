@@ -1,4 +1,4 @@
-import type { OperationTellings } from '@paperhinge/alter';
+import type { OperationTellings } from '@paperhinge/alter/sayings';
 import type { Thing } from '@paperhinge/geometry';
 import { capital } from '../capital.js';
 import type { Tellings } from '../catalogue.js';

@@ -1,4 +1,4 @@
-import type { UnfoldSentences, UnfoldTellings } from '@paperhinge/alter';
+import type { UnfoldSentences, UnfoldTellings } from '@paperhinge/alter/sayings';
 import { capital } from '../capital.js';
 import type { Sentences, Tellings } from '../catalogue.js';
 

@@ -1,4 +1,4 @@
-import type { VerbTellings } from '@paperhinge/alter';
+import type { VerbTellings } from '@paperhinge/alter/sayings';
 import { inSheet } from '@paperhinge/alter/verb';
 import type { Say, Tellings } from '../catalogue.js';
 import { list } from './grammar.js';

@@ -1,4 +1,4 @@
-import type { BecameTellings } from '@paperhinge/alter';
+import type { BecameTellings } from '@paperhinge/alter/sayings';
 import type { Tellings } from '../catalogue.js';
 
 /** Was ein Schritt nicht übrig ließ. */

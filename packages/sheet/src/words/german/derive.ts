@@ -1,4 +1,4 @@
-import type { DeriveSentences, DeriveTellings } from '@paperhinge/alter';
+import type { DeriveSentences, DeriveTellings } from '@paperhinge/alter/sayings';
 import type { Say, Sentences, Tellings } from '../catalogue.js';
 
 /** Bündchen, Einfassungen, Belege und Sicherungen. */

@@ -1,4 +1,4 @@
-import type { HingeSentences, HingeTellings } from '@paperhinge/alter';
+import type { HingeSentences, HingeTellings } from '@paperhinge/alter/sayings';
 import type { Thing } from '@paperhinge/geometry';
 import type { Sentences, Tellings } from '../catalogue.js';
 import { instead } from './instead.js';

@@ -1,4 +1,4 @@
-import type { NecklineTellings } from '@paperhinge/alter';
+import type { NecklineTellings } from '@paperhinge/alter/sayings';
 import type { Tellings } from '../catalogue.js';
 
 export const neckline: Tellings<NecklineTellings> = {

@@ -1,4 +1,4 @@
-import type { OperationTellings } from '@paperhinge/alter';
+import type { OperationTellings } from '@paperhinge/alter/sayings';
 import type { Tellings } from '../catalogue.js';
 import { instead } from './instead.js';
 

@@ -1,4 +1,4 @@
-import type { OrderSentences, OrderTellings } from '@paperhinge/alter';
+import type { OrderSentences, OrderTellings } from '@paperhinge/alter/sayings';
 import type { Saying, Thing } from '@paperhinge/geometry';
 import type { Say, Sentences, Tellings } from '../catalogue.js';
 

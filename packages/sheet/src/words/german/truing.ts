@@ -1,4 +1,4 @@
-import type { TruingTellings } from '@paperhinge/alter';
+import type { TruingTellings } from '@paperhinge/alter/sayings';
 import type { Tellings } from '../catalogue.js';
 
 export const truing: Tellings<TruingTellings> = {

@@ -1,4 +1,4 @@
-import type { UnfoldSentences, UnfoldTellings } from '@paperhinge/alter';
+import type { UnfoldSentences, UnfoldTellings } from '@paperhinge/alter/sayings';
 import type { Sentences, Tellings } from '../catalogue.js';
 
 export const unfold: Tellings<UnfoldTellings> = {

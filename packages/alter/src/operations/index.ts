@@ -1,0 +1,18 @@
+// What each verb is given. Every name is listed; nothing is exported by star.
+
+export type { DraftBand } from '../derive/draft-band.js';
+export type { DraftFacing } from '../derive/draft-facing.js';
+export type { DraftStay } from '../derive/draft-stay.js';
+export type { DraftStrip } from '../derive/draft-strip.js';
+export type { AddNotches } from './add-notches.js';
+export type { CloseDart } from './close-dart.js';
+export type { MoveDart } from './move-dart.js';
+export type { RecutNeckline } from './recut-neckline.js';
+export type { RemovePiece } from './remove-piece.js';
+export type { SetAllowance } from './set-allowance.js';
+export type { SetSeam } from './set-seam.js';
+export type { Shorten } from './shorten.js';
+export type { Spread, SpreadEnd } from './spread.js';
+export type { TakeIn } from './take-in.js';
+export type { TrueEdges } from './true-edges.js';
+export type { Unfold } from './unfold.js';
