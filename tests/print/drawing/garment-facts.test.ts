@@ -60,10 +60,10 @@ describe('a pleat', () => {
     ['tuck', 1],
   ] as const)('%s has %i folds within its mouth', (kind, folds) => {
     const inks = drawn(pleated({ kind }));
-    const within = points(inks, 'fold-line').filter(
-      ({ segments: [s] }) => s![0].x === s!.at(-1)!.x && s![0].x > 150 && s![0].x < 210,
-    );
-    expect(within).toHaveLength(folds);
+    const xs = points(inks, 'fold-line')
+      .filter(({ segments: [s] }) => s![0].x === s!.at(-1)!.x && s![0].x > 150 && s![0].x < 210)
+      .map(({ segments: [s] }) => s![0].x);
+    expect(new Set(xs).size).toBe(folds);
   });
 });
 

@@ -32,8 +32,9 @@ export const pleatFacts = ({ piece, reader }: PieceSetting): readonly DrawnFact[
 
 function pleatInks(pleat: Pleat, depth: number): readonly Ink[] {
   const { mouth, kind, stitched } = pleat;
-  // The mouth's ends meet; the cloth between them folds in its middle, or a quarter from either end.
-  const folds = kind === 'knife' || kind === 'tuck' ? [0.5] : [0.25, 0.75];
+  // The mouth's ends meet; the cloth between them folds in its middle, or a quarter from either end. The cutting line
+  // brings these folds as far as they are stitched.
+  const folds = stitched > 0 ? [] : kind === 'knife' || kind === 'tuck' ? [0.5] : [0.25, 0.75];
   return [
     stroke('fold-line', mouth),
     ...[0, 1].map(share => stroke('placement', foldAt(mouth, share, depth))),
