@@ -1,13 +1,7 @@
 import { basename, extname } from 'node:path';
 import type { Finding, Pattern, Saying } from '@paperhinge/geometry';
-import {
-  dxfBlocks,
-  dxfLayers,
-  type Ground,
-  patternDxf,
-  printPattern,
-  projectorSheet,
-} from '@paperhinge/print';
+import { type Ground, printPattern, projectorSheet } from '@paperhinge/print';
+import { dxfBlocks, dxfLayers, patternDxf } from '@paperhinge/print/dxf';
 import { type PrintWishes, pageOptions, paperWord, readPrintWishes } from '@paperhinge/sheet';
 import { commandRefusal, commandSaying } from '@paperhinge/sheet/words';
 import { fonts } from './fonts.js';

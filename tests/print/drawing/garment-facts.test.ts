@@ -1,5 +1,5 @@
 import { at, type Fastening, line, type Pattern, type Piece, type Pleat, pathOf } from '@paperhinge/geometry';
-import { drawPattern, type Ink, letteringBox } from '@paperhinge/print';
+import { drawPattern, type Ink, letteringBox } from '@paperhinge/print/drawing';
 import { describe, expect, test } from 'vitest';
 import { inkChords } from '../../../packages/print/src/drawing/piece-shape.js';
 import { isFree } from '../../../packages/print/src/drawing/room.js';

@@ -9,14 +9,8 @@ import {
   polyline,
 } from '@paperhinge/geometry';
 import { clearance, containsPoint } from '@paperhinge/geometry/regions';
-import {
-  drawPattern,
-  type Lettering,
-  letteringBox,
-  loadTypefaces,
-  type PieceDrawing,
-  type Typefaces,
-} from '@paperhinge/print';
+import { loadTypefaces, type Typefaces } from '@paperhinge/print';
+import { drawPattern, type Lettering, letteringBox, type PieceDrawing } from '@paperhinge/print/drawing';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { fonts } from '../../../packages/cli/src/fonts.js';
 import { shiftPattern } from '../../support/shift.js';

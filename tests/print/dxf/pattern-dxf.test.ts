@@ -21,7 +21,7 @@ import {
 } from '@paperhinge/geometry/paths';
 import { dartsOf, foldEdgeOf, partsOfEdge } from '@paperhinge/geometry/pattern';
 import { distance, lerp } from '@paperhinge/geometry/plane';
-import { patternDxf } from '@paperhinge/print';
+import { patternDxf } from '@paperhinge/print/dxf';
 import { describe, expect, test } from 'vitest';
 import { chordError, drawnChordError, verticesOf } from '../../../packages/print/src/dxf/vertices.js';
 import { shiftPattern } from '../../support/shift.js';

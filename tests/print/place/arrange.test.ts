@@ -1,4 +1,4 @@
-import { arrange, type PageField, type Shape } from '@paperhinge/print';
+import { arrange, type PageField, type Shape } from '@paperhinge/print/place';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { placed } from '../../../packages/print/src/place/arrangement.js';

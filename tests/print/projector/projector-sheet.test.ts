@@ -1,6 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { at, type Pattern } from '@paperhinge/geometry';
-import { drawPattern, loadTypefaces, projectorSheet } from '@paperhinge/print';
+import { loadTypefaces, projectorSheet } from '@paperhinge/print';
+import { drawPattern } from '@paperhinge/print/drawing';
 import { PDFDocument, PDFName, type PDFNumber } from 'pdf-lib';
 import { describe, expect, test } from 'vitest';
 import { fonts } from '../../../packages/cli/src/fonts.js';
