@@ -1,3 +1,5 @@
+import { oncePer } from '../../once-per.js';
+
 /**
  * Words that tell a role, by the way they stand in a name: `neck` is a word by itself (a plural too), `neck-` begins
  * one, `-naht` ends one, `-ausschnitt-` stands anywhere in one, and `tete de manche` are words that follow each other.
@@ -7,17 +9,24 @@ export type RoleWords<Role extends string> = readonly (readonly [role: Role, wor
 /** The first role one of whose words stands in a name; `undefined` where none does. */
 export function roleInName<Role extends string>(name: string, table: RoleWords<Role>): Role | undefined {
   const text = ` ${plainWords(name)} `;
-  return table.find(([, words]) => words.some(word => stands(word, text)))?.[0];
+  return (sought(table) as Sought<Role>).find(([, texts]) => texts.some(one => text.includes(one)))?.[0];
 }
 
-function stands(word: string, text: string): boolean {
+type Sought<Role extends string> = readonly (readonly [role: Role, texts: readonly string[]])[];
+
+/** What to look for in a name with a space before and after it, for each role. Words of a table are many, and asked for again and again. */
+const sought = oncePer(
+  (table: RoleWords<string>): Sought<string> =>
+    table.map(([role, words]) => [role, words.flatMap(textsOf)] as const),
+);
+
+function textsOf(word: string): readonly string[] {
   const begins = word.startsWith('-'),
     ends = word.endsWith('-');
   const stem = plainWords(word);
-  if (begins && ends) return text.includes(stem);
-  if (begins) return text.includes(`${stem} `);
-  if (ends) return text.includes(` ${stem}`);
-  return text.includes(` ${stem} `) || text.includes(` ${stem}s `);
+  if (begins && ends) return [stem];
+  if (begins) return [`${stem} `];
+  return ends ? [` ${stem}`] : [` ${stem} `, ` ${stem}s `];
 }
 
 /**
