@@ -1,6 +1,6 @@
 import { type Affine, identity } from '../affine.js';
 import { type PathPen, penThrough, type Subpath } from './pen.js';
-import { scanner } from './scan.js';
+import { type Scanner, scanner } from './scan.js';
 import type { FaultReason } from './tellings.js';
 
 /** Where the grammar of path data was broken; all before it has been drawn, as the specification asks. */
@@ -41,99 +41,108 @@ export function parsePathData(text: string, map: Affine = identity): PathData {
  */
 export function drawPathData(text: string, pen: PathPen): PathDataFault | undefined {
   const read = scanner(text);
-  // The current point, the start of the subpath and the last control point, in the element's own coordinates.
-  let x = 0,
-    y = 0,
-    startX = 0,
-    startY = 0,
-    controlX = 0,
-    controlY = 0;
-  let last = 0;
-
+  const at: Place = { x: 0, y: 0, startX: 0, startY: 0, controlX: 0, controlY: 0, last: 0 };
   read.space();
   while (!read.atEnd()) {
-    const at = read.index();
+    const index = read.index();
     const command = read.letter();
     const kind = command | 0x20;
-    if (!(kind in argumentsOf)) return { index: at, reason: 'command-expected' };
-    if (last === 0 && kind !== M) return { index: at, reason: 'begins-without-move' };
+    if (!(kind in argumentsOf)) return { index, reason: 'command-expected' };
+    if (at.last === 0 && kind !== M) return { index, reason: 'begins-without-move' };
     if (kind === Z) {
       pen.close();
-      x = startX;
-      y = startY;
-      last = Z;
+      at.x = at.startX;
+      at.y = at.startY;
+      at.last = Z;
       read.space();
       continue;
     }
-    const isRelative = command === kind;
     for (let first = true; ; first = false) {
       if (first) read.space();
       else if (!read.separatorBeforeNumber()) break;
-      const dx = isRelative ? x : 0,
-        dy = isRelative ? y : 0;
-      const n = numbers(kind);
-      if (n === undefined) return { index: read.index(), reason: read.reason() };
-      const isSmooth = last === kind || last === (kind === S ? C : Q);
-      const x1 = isSmooth ? 2 * x - controlX : x,
-        y1 = isSmooth ? 2 * y - controlY : y;
-      // The last two numbers are where the segment ends, but for H and V.
-      const wanted = argumentsOf[kind]!;
-      if (kind !== V) x = n[kind === H ? 0 : wanted - 2]! + dx;
-      if (kind !== H) y = n[wanted - 1]! + dy;
-      switch (kind) {
-        case M:
-          if (first) {
-            pen.moveTo(x, y);
-            startX = x;
-            startY = y;
-          } else pen.lineTo(x, y);
-          break;
-        case C:
-          controlX = n[2]! + dx;
-          controlY = n[3]! + dy;
-          pen.cubicTo(n[0]! + dx, n[1]! + dy, controlX, controlY, x, y);
-          break;
-        case S:
-          controlX = n[0]! + dx;
-          controlY = n[1]! + dy;
-          pen.cubicTo(x1, y1, controlX, controlY, x, y);
-          break;
-        case Q:
-          controlX = n[0]! + dx;
-          controlY = n[1]! + dy;
-          pen.quadraticTo(controlX, controlY, x, y);
-          break;
-        case T:
-          controlX = x1;
-          controlY = y1;
-          pen.quadraticTo(x1, y1, x, y);
-          break;
-        case A:
-          pen.arcTo(n[0]!, n[1]!, n[2]!, n[3] === 1, n[4] === 1, x, y);
-          break;
-        default:
-          pen.lineTo(x, y);
-      }
-      last = kind;
+      if (!readNumbers(read, kind)) return { index: read.index(), reason: read.reason() };
+      drawSegment(kind === M && !first ? L : kind, command === kind, at, pen);
+      at.last = kind;
     }
     if (read.danglingComma()) return { index: read.index(), reason: read.reason() };
   }
   return undefined;
+}
 
-  function numbers(kind: number): readonly number[] | undefined {
-    const wanted = argumentsOf[kind]!;
-    for (let i = 0; i < wanted; i++) {
-      if (i > 0) read.separator();
-      const isFlag = kind === A && (i === 3 || i === 4);
-      if (!(isFlag ? read.flag() : read.number())) return undefined;
-      values[i] = read.value();
-    }
-    return values;
+/** The current point, the start of the stroke and the last control point, in the data's own coordinates. */
+interface Place {
+  x: number;
+  y: number;
+  startX: number;
+  startY: number;
+  controlX: number;
+  controlY: number;
+  /** The last command, as a small letter; 0 before the first. */
+  last: number;
+}
+
+/** Draws one segment of the numbers read last, from where the pen is. */
+function drawSegment(kind: number, isRelative: boolean, at: Place, pen: PathPen): void {
+  const { x: fromX, y: fromY, last } = at;
+  const dx = isRelative ? fromX : 0,
+    dy = isRelative ? fromY : 0;
+  const isSmooth = last === kind || last === (kind === S ? C : Q);
+  const x1 = isSmooth ? 2 * fromX - at.controlX : fromX,
+    y1 = isSmooth ? 2 * fromY - at.controlY : fromY;
+  // The last two numbers are where the segment ends, but for H and V.
+  const wanted = argumentsOf[kind]!;
+  const x = kind === V ? fromX : n[kind === H ? 0 : wanted - 2]! + dx,
+    y = kind === H ? fromY : n[wanted - 1]! + dy;
+  at.x = x;
+  at.y = y;
+  switch (kind) {
+    case M:
+      pen.moveTo(x, y);
+      at.startX = x;
+      at.startY = y;
+      break;
+    case C:
+      at.controlX = n[2]! + dx;
+      at.controlY = n[3]! + dy;
+      pen.cubicTo(n[0]! + dx, n[1]! + dy, at.controlX, at.controlY, x, y);
+      break;
+    case S:
+      at.controlX = n[0]! + dx;
+      at.controlY = n[1]! + dy;
+      pen.cubicTo(x1, y1, at.controlX, at.controlY, x, y);
+      break;
+    case Q:
+      at.controlX = n[0]! + dx;
+      at.controlY = n[1]! + dy;
+      pen.quadraticTo(at.controlX, at.controlY, x, y);
+      break;
+    case T:
+      at.controlX = x1;
+      at.controlY = y1;
+      pen.quadraticTo(x1, y1, x, y);
+      break;
+    case A:
+      pen.arcTo(n[0]!, n[1]!, n[2]!, n[3] === 1, n[4] === 1, x, y);
+      break;
+    default:
+      pen.lineTo(x, y);
   }
 }
 
+/** Reads the numbers of one segment into `n`; false where one is missing. */
+function readNumbers(read: Scanner, kind: number): boolean {
+  const wanted = argumentsOf[kind]!;
+  for (let i = 0; i < wanted; i++) {
+    if (i > 0) read.separator();
+    const isFlag = kind === A && (i === 3 || i === 4);
+    if (!(isFlag ? read.flag() : read.number())) return false;
+    n[i] = read.value();
+  }
+  return true;
+}
+
 /** Seven numbers at most; one array serves every segment. */
-const values: number[] = [0, 0, 0, 0, 0, 0, 0];
+const n: number[] = [0, 0, 0, 0, 0, 0, 0];
 
 const [M, Z, L, H, V, C, S, Q, T, A] = [...'mzlhvcsqta'].map(letter => letter.charCodeAt(0)) as [
   number,
