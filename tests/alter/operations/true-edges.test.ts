@@ -14,7 +14,7 @@ import {
   polyline,
   validatePattern,
 } from '@paperhinge/geometry';
-import { edgeTruing, joinedLinesOf } from '@paperhinge/geometry/measure';
+import { edgeTruing, joinedLinesOf, weldedLines } from '@paperhinge/geometry/measure';
 import {
   endTangent,
   nearestOnPath,
@@ -27,6 +27,7 @@ import { angleBetween, distance } from '@paperhinge/geometry/plane';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
 import { toldDid, toldFinding } from '../../support/told.js';
+import { block } from '../hinge/pieces.js';
 
 /** A half skirt on the fold with the given hem from (200, y) to (0, 400). */
 const panel = (hem: Path, name = 'panel'): Piece =>
@@ -197,4 +198,76 @@ test.each([
   expect(() => trueEdges(pattern, parameters)).toThrow(
     expect.objectContaining({ code, remedy: expect.any(String) }),
   );
+});
+
+describe('drawn straight', () => {
+  const bowed = () =>
+    patternOf(panel(pathOf([at(200, 400), at(140, 404), at(60, 404), at(0, 400)] as const)));
+
+  test('from end to end where that lies within the limit', () => {
+    const done = trueEdges(bowed(), { edges: [hem], within: 4, straight: true });
+    expect(hemOf(done.pattern).segments).toHaveLength(1);
+    expect(pathLength(hemOf(done.pattern))).toBeCloseTo(200, 9);
+    // The curve's middle lies three quarters of its handles' 4 mm below.
+    expect(toldDid(done)).toBe('The hem of the panel was trued; it moved by 3 mm at most.');
+  });
+
+  test('left where it would move too far, with the limit that would do', () => {
+    const left = trueEdges(bowed(), { edges: [hem], straight: true });
+    expect(hemOf(left.pattern)).toEqual(hemOf(bowed()));
+    const { code, remedy } = toldFinding(left.findings[0]!);
+    expect(code).toBe('straight-left');
+    const within = Number(/within: ([\d.]+) mm/.exec(remedy)![1]);
+    expect(trueEdges(bowed(), { edges: [hem], straight: true, within }).findings).toEqual([]);
+  });
+
+  test('between two places only, the rest as it was', () => {
+    const before = bowed();
+    const whole = pathLength(hemOf(before));
+    const places = { from: { mm: 50 }, to: { share: 0.5 } };
+    const { pattern } = trueEdges(before, { edges: [hem], straight: true, ...places });
+    const [old, fresh] = [hemOf(before), hemOf(pattern)];
+    const a = pointAlong(old, 50),
+      b = pointAlong(old, whole / 2);
+    expect(nearestOnPath(fresh, a).distance).toBeLessThan(1e-9);
+    expect(nearestOnPath(fresh, at((a.x + b.x) / 2, (a.y + b.y) / 2)).distance).toBeLessThan(1e-9);
+    expect(distance(pointAlong(fresh, 30), pointAlong(old, 30))).toBeLessThan(1e-9);
+    const chord = distance(a, b);
+    expect(pathLength(fresh)).toBeCloseTo(whole - (whole / 2 - 50) + chord, 9);
+  });
+
+  test.each([
+    ['places-without-straight', { edges: [hem], from: { mm: 20 } }],
+    ['straight-without-length', { edges: [hem], straight: true, from: { mm: 20 }, to: { mm: 20 } }],
+  ] as const)('%s', (code, parameters) => {
+    expect(() => trueEdges(bowed(), parameters)).toThrow(expect.objectContaining({ code }));
+  });
+});
+
+test('a straight edge with a small bend is drawn straight again', () => {
+  const bent = patternOf(panel(polyline(at(200, 400), at(90, 401.5), at(0, 400))));
+  const { pattern } = trueEdges(bent, { edges: [hem] });
+  expect(hemOf(pattern).segments).toEqual([[at(200, 400), at(0, 400)]]);
+});
+
+test('the sides of a closed dart are trued as one line, whichever is named first', () => {
+  const run = (edge: string) => ({ piece: 'block', edge, reversed: false });
+  const seam = {
+    name: 'side',
+    a: [run('side-upper'), run('side-lower')],
+    b: [run('top')],
+    ease: { mm: 0 },
+  };
+  const darted = { ...definePattern({ name: 't', pieces: [block()] }), seams: [seam] };
+  const before = closeDart(darted, { piece: 'block', dart: 'bust', into: 'hem' }).pattern;
+  const sides = ['side-upper', 'side-lower'].map(edge => ({ piece: 'block', edge }));
+  const weld = (p: Pattern) => weldedLines(p, p.pieces[0]!).find(l => l.first.edge === 'side-upper')!;
+  // The lower side has swung by the dart's whole angle.
+  expect(Math.abs(weld(before).cornerDeg)).toBeCloseTo(14.361512, 4);
+  const trued = [sides, [...sides].reverse()].map(edges => trueEdges(before, { edges }).pattern);
+  for (const pattern of trued) {
+    validatePattern(pattern);
+    expect(Math.abs(weld(pattern).cornerDeg)).toBeLessThan(0.01);
+  }
+  expect(trued[0]!.pieces).toEqual(trued[1]!.pieces);
 });

@@ -1,7 +1,8 @@
-import { inWords, perform, verbOf } from '@paperhinge/alter';
+import { inWords, perform, verbOf, verbs } from '@paperhinge/alter';
 import * as field from '@paperhinge/alter/verb';
 import { pieceNamed } from '@paperhinge/geometry';
 import { withPiece } from '@paperhinge/geometry/pattern';
+import { readSheet, runSheet } from '@paperhinge/sheet';
 import { expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
 import { refusalOf, toldDid } from '../../support/told.js';
@@ -42,4 +43,12 @@ test('a verb declared outside is done with its usual values, and says what it di
 test('its fields are checked as those of any verb', () => {
   const wrong = { piece: 'front', to: '', style: 'plain' } as const;
   expect(refusalOf(() => perform(retitle, shiftPattern(), wrong)).code).toBe('field-not-usable');
+});
+
+test('a sheet that is given the verb reads it and does it', () => {
+  const text = 'pattern: shift.svg\nsteps:\n  - retitle: { piece: front, to: Vorderteil, style: capitals }';
+  const own = { file: 'own.yaml', verbs: [...verbs, retitle] };
+  const { altered, record } = runSheet(readSheet(text, own), shiftPattern(), own);
+  expect(pieceNamed(altered, 'front').title).toBe('VORDERTEIL');
+  expect(record.steps[0]!.did).toBe('The front is called VORDERTEIL now.');
 });
