@@ -53,7 +53,7 @@ export function moveEdgesInwards(
   const carried = chains.map((chain, i): Chain => {
     const place = moving.get(before[i]!);
     if (!place) return chain;
-    const shift = notchShift(before, chains, moving, i, place, taper);
+    const shift = notchShift({ before, after: chains, moving, taper }, i, place);
     return { ...chain, kept: shifted(keptWhole(pathLength(before[i]!.path)), shift) };
   });
   const done = tidied(piece, pieceOfChains(piece, carried));
@@ -87,15 +87,16 @@ function moved(path: Path, { from, to, reversed }: Moving, depth: number, taper:
   return movedInwards(path, depth, part => fullness(taper, share(part)), taper, share);
 }
 
+/** A ring before and after some of its chains moved. */
+interface MovedRing {
+  readonly before: readonly Chain[];
+  readonly after: readonly Chain[];
+  readonly moving: ReadonlyMap<Chain, Moving>;
+  readonly taper: Taper;
+}
+
 /** How far a chain's notches move along it so that they keep their distance from the seam's end that counts. */
-function notchShift(
-  before: readonly Chain[],
-  after: readonly Chain[],
-  moving: ReadonlyMap<Chain, Moving>,
-  i: number,
-  place: Moving,
-  taper: Taper,
-): number {
+function notchShift({ before, after, moving, taper }: MovedRing, i: number, place: Moving): number {
   const grown = (k: number): number => pathLength(after[k]!.path) - pathLength(before[k]!.path);
   const fromEnd = fullness(taper, 0) !== 0 && fullness(taper, 1) === 0;
   const others = before.flatMap((chain, k) => {

@@ -60,21 +60,26 @@ export function neckFrames(piece: Piece, neck: Edge, depth: number): readonly Ne
   const isFold = (part: OutlinePart): boolean => part.type === 'edge' && part.kind === 'fold';
   const isCentre = (part: OutlinePart): boolean => part.type === 'edge' && isCentreEdge(part);
   const on = [isFold, isCentre].find(test => test(before) || test(after));
-  if (on) return [halfFrame(piece, neck, before, after, on(before), depth)];
+  if (on) return [halfFrame(piece, neck, { before, after }, on(before), depth)];
   if (ring.some(isFold))
     throw refusal(
       'neck-not-at-centre',
       { piece: { piece: piece.name } },
       { piece: piece.name, edge: neck.name },
     );
-  return wholeFrames(piece, neck, before, after, depth);
+  return wholeFrames(piece, neck, { before, after }, depth);
+}
+
+/** What lies before and after the neck, clockwise. */
+interface Beside {
+  readonly before: OutlinePart;
+  readonly after: OutlinePart;
 }
 
 function halfFrame(
   piece: Piece,
   neck: Edge,
-  before: OutlinePart,
-  after: OutlinePart,
+  { before, after }: Beside,
   startsAtCentre: boolean,
   depth: number,
 ): NeckFrame {
@@ -104,8 +109,7 @@ function halfFrame(
 function wholeFrames(
   piece: Piece,
   neck: Edge,
-  before: OutlinePart,
-  after: OutlinePart,
+  { before, after }: Beside,
   depth: number,
 ): readonly NeckFrame[] {
   if (before === after)

@@ -1,17 +1,4 @@
-import {
-  type EdgeRef,
-  edgeNamed,
-  edgeNames,
-  edgePath,
-  type Finding,
-  type Pattern,
-  type Piece,
-  pathLength,
-  pieceNamed,
-  type Seam,
-  walkSeam,
-} from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import { type Pattern, pieceNamed } from '@paperhinge/geometry';
 import { withPiece } from '@paperhinge/geometry/pattern';
 import type { Alteration } from '../alteration.js';
 import { requireSimple, tidied } from '../edit/tidy.js';
@@ -23,7 +10,8 @@ import { recutHalf } from '../neckline/shapes.js';
 import { refusal as necklineRefusal } from '../neckline/tellings.js';
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';
-import { finding, refusal, saying } from './tellings.js';
+import { shoulderFindings } from './shoulder-findings.js';
+import { refusal, saying } from './tellings.js';
 
 /** Draw a new neckline of a shape, by depth and half width in mm. */
 export interface RecutNeckline {
@@ -127,46 +115,3 @@ const insetNote = (piece: string) => ({
   text: `Finish the V inset of ${piece} to its point.`,
   after: [],
 });
-
-/** A shoulder that was cut no longer matches its partner: said here, where the maker can still recut that too. */
-function shoulderFindings(before: Pattern, after: Pattern, name: string): readonly Finding[] {
-  return cutEdges(pieceNamed(before, name), pieceNamed(after, name)).flatMap(({ edge, byMm }) =>
-    after.seams.flatMap(seam => {
-      const own = (runs: typeof seam.a) => runs.some(r => r.piece === name && r.edge === edge);
-      const partner = own(seam.a) ? seam.b : own(seam.b) ? seam.a : [];
-      const others = partner.filter(r => r.piece !== name);
-      // Both cut to the same length match again, and there is nothing left to say.
-      if (others.length === 0 || walkSeam(after, seam).matches) return [];
-      return [
-        finding(
-          'warning',
-          'shoulder-cut',
-          { piece: name, edge },
-          {
-            edge: { piece: name, edge },
-            changeMm: byMm,
-            shoulderMm: partnerLength(after, seam, { piece: name, edge }),
-            sewnTo: others.map(r => ({ piece: r.piece, edge: r.edge })),
-          },
-        ),
-      ];
-    }),
-  );
-}
-
-/** mm that the other side of a seam must be long to fit this one, with the ease that is wanted. */
-function partnerLength(pattern: Pattern, seam: Seam, own: EdgeRef): number {
-  const isA = seam.a.some(r => r.piece === own.piece && r.edge === own.edge);
-  const { aMm, bMm, easeWantedMm } = walkSeam(pattern, seam);
-  return isA ? aMm - easeWantedMm : bMm + easeWantedMm;
-}
-
-function cutEdges(before: Piece, after: Piece): readonly { readonly edge: string; readonly byMm: number }[] {
-  const there = new Set(edgeNames(after));
-  return edgeNames(before)
-    .filter(
-      edge => there.has(edge) && edgeNamed(before, edge).kind === 'seam' && edge !== neckOf(before).name,
-    )
-    .map(edge => ({ edge, byMm: pathLength(edgePath(after, edge)) - pathLength(edgePath(before, edge)) }))
-    .filter(({ byMm }) => Math.abs(byMm) > tolerances.seamTolerance);
-}

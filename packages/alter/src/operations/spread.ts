@@ -1,52 +1,20 @@
-import { type Pattern, type Piece, type Point, pieceNamed } from '@paperhinge/geometry';
-import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { type Pattern, type Piece, pieceNamed } from '@paperhinge/geometry';
 import { type EdgePosition, resolvePosition, withPiece } from '@paperhinge/geometry/pattern';
-import {
-  type Affine,
-  compose,
-  distance,
-  identity,
-  leftOf,
-  rotation,
-  scale,
-  subtract,
-  translation,
-  unit,
-} from '@paperhinge/geometry/plane';
 import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
 import type { Cut } from '../hinge/cut.js';
 import { inDegrees } from '../hinge/degrees.js';
 import { holdingSection } from '../hinge/holding.js';
 import { openingFindings } from '../hinge/opening-findings.js';
-import { type CutPiece, cutApart } from '../hinge/sections.js';
+import { cutApart } from '../hinge/sections.js';
 import { swing } from '../hinge/swing.js';
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';
+import { motionsFrom, turnsOf } from './spread-motions.js';
+import type { Spread, SpreadEnd, WholeSpread } from './spread-wish.js';
 import { refusal, saying } from './tellings.js';
 
-/** The edge where slashes begin or end, and where on it. */
-export interface SpreadEnd {
-  readonly edge: string;
-  /** One place (one slash) or a range [a, b] (several); absent = the middle, or the whole edge. */
-  readonly at?: EdgePosition | readonly [EdgePosition, EdgePosition];
-}
-/** Slash a piece from one edge to another and spread, or overlap, it. */
-export interface Spread {
-  readonly piece: string;
-  readonly from: SpreadEnd;
-  readonly to: SpreadEnd;
-  /** Total on the piece as drawn: mm of chord on the edge that opens. Negative overlaps. Or `angle`. */
-  readonly by?: number;
-  /** rad, instead of `by`. */
-  readonly angle?: number;
-  /** Where the paper holds together; `none`: the sides part in parallel. Default `to`. */
-  readonly hinge?: 'from' | 'to' | 'none';
-  /** Default 1. */
-  readonly slashes?: number;
-}
-/** A spread with its usual values. */
-type WholeSpread = Spread & Required<Pick<Spread, 'hinge' | 'slashes'>>;
+export type { Spread, SpreadEnd } from './spread-wish.js';
 
 /**
  * Slash and spread, or overlap where the amount is negative. Each of n slashes takes 1/n of the total: hinged, it
@@ -136,63 +104,6 @@ function placesOn(piece: Piece, { edge, at }: SpreadEnd, slashes: number, hinged
 
 const isRange = (at: NonNullable<SpreadEnd['at']>): at is readonly [EdgePosition, EdgePosition] =>
   Array.isArray(at);
-
-const chordOf = ({ courses }: CutPiece, cut: number): readonly [Point, Point] => [
-  pathStart(courses[cut]!),
-  pathEnd(courses[cut]!),
-];
-
-/** rad by which each slash turns; 0 for unhinged ones. */
-function turnsOf(cutPiece: CutPiece, parameters: WholeSpread): readonly number[] {
-  const { by = 0, angle, hinge, slashes, from, to } = parameters;
-  return cutPiece.cuts.map((_, cut) => {
-    if (hinge === 'none') return 0;
-    if (angle !== undefined) return angle / slashes;
-    const radius = distance(...chordOf(cutPiece, cut));
-    const share = by / (2 * slashes * radius);
-    if (Math.abs(share) <= 1) return 2 * Math.asin(share);
-    const edge = hinge === 'to' ? from.edge : to.edge;
-    throw refusal('spread-too-wide', { slashMm: radius, byMm: Math.abs(by / slashes) }, { edge });
-  });
-}
-
-/** The motion across each slash: of the section to its left, if the one to its right stays. */
-function steps(cutPiece: CutPiece, parameters: WholeSpread): readonly Affine[] {
-  const { by = 0, angle, hinge, slashes } = parameters;
-  if (hinge === 'none' && angle !== undefined) throw refusal('spread-needs-length', {});
-  return turnsOf(cutPiece, parameters).map((turn, cut) => {
-    const [from, to] = chordOf(cutPiece, cut);
-    // To the left, looking from `from` to `to`, lies what follows along the edge at `from`: moving it that way opens.
-    if (hinge === 'to') return rotation(turn, to);
-    if (hinge === 'from') return rotation(-turn, from);
-    return translation(scale(leftOf(unit(subtract(to, from))), by / slashes));
-  });
-}
-
-/** Motions of all sections, outwards from the one that stays: each follows its neighbour and adds its own slash. */
-function motionsFrom(cutPiece: CutPiece, holding: number, parameters: WholeSpread): readonly Affine[] {
-  const across = steps(cutPiece, parameters);
-  const motions: (Affine | undefined)[] = cutPiece.sections.map((_, i) =>
-    i === holding ? identity : undefined,
-  );
-  const visit = (section: number) => {
-    for (const [cut, { left, right }] of cutPiece.beside.entries()) {
-      if (left === right || (left !== section && right !== section)) continue;
-      const next = left === section ? right : left;
-      if (motions[next]) continue;
-      const step = left === section ? inverse(across[cut]!) : across[cut]!;
-      motions[next] = compose(step, motions[section]!);
-      visit(next);
-    }
-  };
-  visit(holding);
-  return motions.map(motion => motion ?? identity);
-}
-
-/** Of a rigid motion: its linear part is orthogonal, so its transpose turns back. */
-function inverse({ a, b, c, d, e, f }: Affine): Affine {
-  return { a, b: c, c: b, d, e: -(a * e + b * f), f: -(c * e + d * f) };
-}
 
 function whatItDid(
   { piece, from, to, by, angle = 0, hinge, slashes }: WholeSpread,

@@ -1,9 +1,10 @@
 import { type Finding, type Pattern, pieceNamed, type Seam, walkSeam } from '@paperhinge/geometry';
-import { copiesInGarment, type EdgePosition, withPiece } from '@paperhinge/geometry/pattern';
+import { type EdgePosition, withPiece } from '@paperhinge/geometry/pattern';
 import type { Alteration } from '../alteration.js';
 import { nothingBecame, together } from '../became/became.js';
-import { type MovedRun, moveEdgesInwards } from '../edit/move-edges-inwards.js';
-import { seamNamed, shareOfSeam, sideLength, stretchOf } from '../edit/seam-place.js';
+import { moveEdgesInwards } from '../edit/move-edges-inwards.js';
+import { seamNamed, shareOfSeam } from '../edit/seam-place.js';
+import { sidesOf } from '../edit/seam-sides.js';
 import type { Taper } from '../edit/taper.js';
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';
@@ -96,40 +97,6 @@ function moveSeam(pattern: Pattern, parameters: TakeIn, inwards: 1 | -1): Altera
   if (walkSeam(pattern, seam).matches && !walked.matches)
     findings.push(...walked.findings.filter(f => f.severity === 'fault'));
   return { pattern: altered, did: whatItDid(parameters, amounts, edges, inwards), findings, became };
-}
-
-interface Side {
-  readonly runs: readonly MovedRun[];
-  /** How many edges lie beside each other on this side in the whole garment. */
-  readonly times: number;
-}
-
-/** Each side of the seam, or the one side of a seam that is sewn to its own mirror image. */
-function sidesOf(pattern: Pattern, seam: Seam): readonly Side[] {
-  const sides = (['a', 'b'] as const).map((which): Side => {
-    const side = seam[which];
-    const runs = side.filter(
-      (run, i) => side.findIndex(r => r.piece === run.piece && r.edge === run.edge) === i,
-    );
-    const whole = sideLength(pattern, runs);
-    let start = 0;
-    const placed = runs.map(run => {
-      const [from, to] = stretchOf(pattern, run);
-      const fromShare = start / whole;
-      start += to - from;
-      return { ...run, side: which, fromShare, toShare: start / whole };
-    });
-    return {
-      runs: placed,
-      times: Math.max(...runs.map(run => copiesInGarment(pieceNamed(pattern, run.piece)))),
-    };
-  });
-  const label = (side: Side): string =>
-    side.runs
-      .map(r => `${r.piece}.${r.edge}`)
-      .sort()
-      .join(' ');
-  return label(sides[0]!) === label(sides[1]!) ? [sides[0]!] : sides;
 }
 
 function taperOf(pattern: Pattern, seam: Seam, { by, from, to, between }: TakeIn): Taper {

@@ -16,11 +16,8 @@ import { type Became, nothingBecame, together } from '../became/became.js';
 import { carriedNotches, edgesBecame, type PartChange } from '../became/parts.js';
 import { requireSimple } from '../edit/tidy.js';
 import { apartBetween } from '../truing/apart.js';
-import { wantedEnds } from '../truing/ends.js';
-import { partedAgain, pathOfRun, placeOnRun, type Run, runsToTrue } from '../truing/lines.js';
-import { straightParts } from '../truing/straight.js';
-import { finding, refusal } from '../truing/tellings.js';
-import { type LeftOver, trueLine } from '../truing/true-line.js';
+import { type Redrawn, redrawn, straightened } from '../truing/redrawn.js';
+import { refusal } from '../truing/tellings.js';
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';
 import { saying } from './tellings.js';
@@ -72,12 +69,6 @@ export const trueVerb = verbOf<TrueEdges>()({
 
 type WholeTrue = TrueEdges & { readonly within: number; readonly straight: boolean };
 
-/** What becomes of the parts of a piece's edges, and what could not be done. */
-interface Redrawn {
-  readonly fresh: ReadonlyMap<Edge, Path>;
-  readonly findings: readonly Finding[];
-}
-
 function trued(pattern: Pattern, parameters: WholeTrue): Alteration {
   const { edges, straight, from, to } = parameters;
   if (!straight && (from ?? to)) throw refusal('places-without-straight', { edge: { ...edges[0]! } });
@@ -107,41 +98,6 @@ function trued(pattern: Pattern, parameters: WholeTrue): Alteration {
 }
 
 const label = ({ piece, edge }: EdgeRef): string => `${piece}.${edge}`;
-
-/** Ends are judged on the pattern as it was given, so that the order of the list does not matter. */
-function redrawn(
-  pattern: Pattern,
-  piece: Piece,
-  own: readonly EdgeRef[],
-  { edges, within }: WholeTrue,
-): Redrawn {
-  for (const ref of own) partsOfEdge(piece, ref.edge);
-  const fresh = new Map<Edge, Path>();
-  const findings: Finding[] = [];
-  for (const run of runsToTrue(pattern, piece, own)) {
-    const old = pathOfRun(run);
-    const ends = wantedEnds(pattern, piece, run[0], run.at(-1)!, edges);
-    const { path, left } = locating({ edge: run[0].name }, () => trueLine(old, ends, within));
-    if (path !== old) for (const [i, part] of partedAgain(run, path).entries()) fresh.set(run[i]!, part);
-    findings.push(...left.map(one => leftOver(piece, run, one, within)));
-  }
-  return { fresh, findings };
-}
-
-function straightened(piece: Piece, own: readonly EdgeRef[], { within, from, to }: WholeTrue): Redrawn {
-  const fresh = new Map<Edge, Path>();
-  const findings: Finding[] = [];
-  for (const ref of own) {
-    const between = { ...(from ? { from } : {}), ...(to ? { to } : {}) };
-    const parts = straightParts(piece, ref.edge, between);
-    const awayMm = Math.max(...parts.map(({ part, path }) => apartBetween(part.path, path)));
-    const where = { piece: ref.piece, edge: ref.edge };
-    if (awayMm > within)
-      findings.push(finding('warning', 'straight-left', where, { edge: where, awayMm, withinMm: within }));
-    else for (const { part, path } of parts) fresh.set(part, path);
-  }
-  return { fresh, findings };
-}
 
 /** The piece with some parts redrawn, and what became of their places. */
 function withPaths(piece: Piece, fresh: ReadonlyMap<Edge, Path>) {
@@ -177,18 +133,4 @@ function whatItDid(piece: Piece, ref: EdgeRef, { fresh, findings }: Redrawn): Sa
   const edge = { piece: ref.piece, edge: ref.edge };
   if (moved.length > 0) return saying('trued-edge', { edge, movedMm: Math.max(...moved) });
   return saying('trued-nothing', { edge, left: findings.some(f => f.where.edge === ref.edge) });
-}
-
-function leftOver(piece: Piece, run: Run, left: LeftOver, withinMm: number): Finding {
-  const { part, alongMm } = placeOnRun(run, left.alongMm);
-  const edge = { piece: piece.name, edge: part.name };
-  const { what, angleDeg, needMm } = left;
-  return finding('warning', 'truing-left', edge, {
-    edge,
-    what,
-    alongMm,
-    angleDeg,
-    withinMm,
-    ...(needMm === undefined ? {} : { needMm }),
-  });
 }

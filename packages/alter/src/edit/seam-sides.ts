@@ -1,0 +1,39 @@
+import { type Pattern, pieceNamed, type Seam } from '@paperhinge/geometry';
+import { copiesInGarment } from '@paperhinge/geometry/pattern';
+import type { MovedRun } from './move-edges-inwards.js';
+import { sideLength, stretchOf } from './seam-place.js';
+
+/** One side of a seam, its edges placed along it. */
+export interface Side {
+  readonly runs: readonly MovedRun[];
+  /** How many edges lie beside each other on this side in the whole garment. */
+  readonly times: number;
+}
+
+/** Each side of the seam, or the one side of a seam that is sewn to its own mirror image. */
+export function sidesOf(pattern: Pattern, seam: Seam): readonly Side[] {
+  const sides = (['a', 'b'] as const).map((which): Side => {
+    const side = seam[which];
+    const runs = side.filter(
+      (run, i) => side.findIndex(r => r.piece === run.piece && r.edge === run.edge) === i,
+    );
+    const whole = sideLength(pattern, runs);
+    let start = 0;
+    const placed = runs.map(run => {
+      const [from, to] = stretchOf(pattern, run);
+      const fromShare = start / whole;
+      start += to - from;
+      return { ...run, side: which, fromShare, toShare: start / whole };
+    });
+    return {
+      runs: placed,
+      times: Math.max(...runs.map(run => copiesInGarment(pieceNamed(pattern, run.piece)))),
+    };
+  });
+  const label = (side: Side): string =>
+    side.runs
+      .map(r => `${r.piece}.${r.edge}`)
+      .sort()
+      .join(' ');
+  return label(sides[0]!) === label(sides[1]!) ? [sides[0]!] : sides;
+}
