@@ -36,22 +36,23 @@ export type Boundaries = readonly Boundary[] | { readonly openAt: string };
  * Source: Chen, McMains, Polygon offsetting by computing winding numbers, 2005; for the convolution of curves
  * Guibas, Ramshaw, Stolfi, A kinetic framework for computational geometry, 1983.
  */
-export function boundariesOf(
-  chain: readonly Strand[],
-  lowest: 0 | -1,
-  folded: readonly OtherHalf[] = [],
-): Boundaries {
-  const path: Path = { segments: chain.map(s => s.segment) };
+export function boundariesOf(chain: readonly Strand[], lowest: 0 | -1, besides: Besides = {}): Boundaries {
+  const { halves = [], covers = [] } = besides;
   // A simple chain winds round its inside once, in its own sense: the ground on its left is free or it is not.
-  if (folded.length === 0 && selfMeetings(chain).length === 0)
-    return (signedArea(path) > 0 ? 0 : -1) === lowest ? [{ strands: chain, shortcuts: [] }] : [];
-  const rings = [
-    { path, set: 0 },
-    ...folded.map(({ stray }) => ({ path: { segments: stray.map(s => s.segment) }, set: 0 })),
-    ...folded.map(({ beyond }) => ({ path: beyond, set: 1 })),
-  ];
-  const ground = groundOf(rings, 2, ([windings, away]) => windings! > lowest && away === 0);
-  const sources = [chain, ...folded.map(({ stray }) => stray), ...folded.map(strandsAlongFold)];
+  if (halves.length + covers.length === 0 && selfMeetings(chain).length === 0)
+    return (signedArea(pathOfStrands(chain)) > 0 ? 0 : -1) === lowest
+      ? [{ strands: chain, shortcuts: [] }]
+      : [];
+  const sources = [chain, ...halves.map(({ stray }) => stray), ...halves.map(strandsAlongFold), ...covers];
+  const setOf = (ring: number): number =>
+    ring <= halves.length ? 0 : ring <= 2 * halves.length ? 1 : ring + 1 - 2 * halves.length;
+  const rings = sources.map((strands, ring) => ({ path: pathOfStrands(strands), set: setOf(ring) }));
+  const ground = groundOf(
+    rings,
+    2 + covers.length,
+    ([windings, beyond, ...laidOn]) =>
+      beyond === 0 && (windings! > lowest || laidOn.some(count => count !== 0)),
+  );
   if ('openAfter' in ground) return { openAt: sourceOf(ground.openAfter, sources).of };
   return ground.boundaries.map(({ steps }) => ({
     strands: steps.map(({ curve, origin }) => ({ ...sourceOf(origin, sources), segment: curve })),
@@ -61,6 +62,16 @@ export function boundariesOf(
     ),
   }));
 }
+
+/** What decides besides the chain itself. */
+export interface Besides {
+  /** Beyond folds. */
+  readonly halves?: readonly OtherHalf[];
+  /** Closed chains round ground that is covered in any case. */
+  readonly covers?: readonly (readonly Strand[])[];
+}
+
+const pathOfStrands = (strands: readonly Strand[]): Path => ({ segments: strands.map(s => s.segment) });
 
 const strandsAlongFold = ({ fold, beyond }: OtherHalf): readonly Strand[] =>
   beyond.segments.map(segment => ({ segment, of: fold, shape: 'corner' }));

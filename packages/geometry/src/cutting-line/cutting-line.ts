@@ -8,13 +8,14 @@ import { distance } from '../vector.js';
 import { closedUp, type SnipMark } from './assemble.js';
 import { beyondFolds } from './beyond-fold.js';
 import { type Boundary, boundariesOf, isWithin, type Shortcut } from './boundaries.js';
-import { narrowFindings, notSimple } from './findings.js';
+import { type Cleared, narrowFindings, notSimple } from './findings.js';
 import { hemFindings } from './hem.js';
 import { chainsBetweenMouths, overMouths } from './mouths.js';
 import { isRun, nodesOf, plannedJoints } from './ring.js';
 import type { Run } from './run.js';
 import { requirePiece } from './sound.js';
 import { type Strand, type Stretch, stretchesOf } from './strand.js';
+import { coverOf, withBareBends } from './tight-bends.js';
 
 /** Where a piece is cut: the stitching line moved out by each edge's allowance, its corners and darts shaped to sew. */
 export interface CuttingLine {
@@ -55,16 +56,15 @@ function cut(piece: Piece, pattern?: Pattern): CuttingLine {
   const ring = nodesOf(piece, findings);
   const runs = ring.filter(isRun);
   const joints = plannedJoints(ring, piece, pattern, findings);
-  const chains = chainsBetweenMouths(ring, joints);
-  const closed = overMouths(ring, chains, piece, findings);
+  const bare = withBareBends(ring, joints);
+  const chains = chainsBetweenMouths(bare.ring, bare.joints);
+  const closed = overMouths(bare.ring, chains, piece, findings);
   const raw = closedUp(closed.strands);
-  const outer = outermost(raw, runs, piece, findings);
+  const cleared = { runs, bends: bare.bends, raw, snips: closed.snips };
+  const outer = outermost(cleared, piece, findings);
   const strands = closedUp(outer?.strands ?? raw);
   const shortcuts = outer?.shortcuts ?? [];
-  findings.push(
-    ...narrowFindings(piece, runs, raw, { strands, shortcuts }, closed.snips),
-    ...hemFindings(piece, runs),
-  );
+  findings.push(...narrowFindings(piece, cleared, { strands, shortcuts }), ...hemFindings(piece, runs));
   return {
     path: { segments: strands.map(s => s.segment) },
     stretches: stretchesOf(strands),
@@ -78,13 +78,8 @@ function cut(piece: Piece, pattern?: Pattern): CuttingLine {
 }
 
 /** Of the boundaries between cut and uncut cloth the one about all others; nothing, with a finding, where none closes. */
-function outermost(
-  raw: readonly Strand[],
-  runs: readonly Run[],
-  piece: Piece,
-  findings: Finding[],
-): Boundary | undefined {
-  const found = boundariesOf(raw, 0, beyondFolds(runs, raw));
+function outermost({ raw, runs, bends }: Cleared, piece: Piece, findings: Finding[]): Boundary | undefined {
+  const found = boundariesOf(raw, 0, { halves: beyondFolds(runs, raw), covers: bends.flatMap(coverOf) });
   if ('openAt' in found) {
     findings.push(notSimple(piece, found.openAt));
     return undefined;

@@ -1,18 +1,17 @@
 import { lengthBetween } from '../curve/arc-length.js';
-import { nearestOnSegment } from '../curve/nearest.js';
-import { pointAt, tangentAt } from '../curve/segment.js';
+import { pointAt } from '../curve/segment.js';
 import type { Finding } from '../errors.js';
 import { nearestOnPath } from '../path/nearest.js';
 import type { Path } from '../path/path.js';
 import type { Dart, Piece, Pleat } from '../pattern/types.js';
 import { seamTolerance, visibleLength } from '../tolerance.js';
-import { add, leftOf, scale, subtract } from '../vector.js';
 import type { SnipMark } from './assemble.js';
 import { type Boundary, isWithin, type Shortcut } from './boundaries.js';
 import type { FoldedMouth } from './dart-fold.js';
 import type { Run } from './run.js';
 import type { Place, Strand } from './strand.js';
 import { finding } from './tellings.js';
+import { footAt, turnedBack } from './tight-bends.js';
 
 export function mouthFindings(
   piece: Piece,
@@ -56,6 +55,14 @@ export const notShaped = ({ name }: Piece, before: Run, after: Run): Finding =>
     { edges: [before, after].map(run => ({ piece: name, edge: run.of })) },
   );
 
+/** What a line was cleared of loops from: its chain, the runs along it and the bends that are bare in it. */
+export interface Cleared {
+  readonly runs: readonly Run[];
+  readonly bends: readonly Run[];
+  readonly raw: readonly Strand[];
+  readonly snips: readonly SnipMark[];
+}
+
 /**
  * Where allowances do not all have room, other than at an inner corner: `lostMm` of the edge whose parallel was left out
  * with a loop. None where a maker could not see it: neither so short a stretch of edge, nor parallels that lie so near
@@ -63,16 +70,17 @@ export const notShaped = ({ name }: Piece, before: Run, after: Run): Finding =>
  */
 export function narrowFindings(
   piece: Piece,
-  runs: readonly Run[],
-  raw: readonly Strand[],
+  { runs, bends, raw, snips }: Cleared,
   { strands, shortcuts }: Boundary,
-  snips: readonly SnipMark[],
 ): readonly Finding[] {
   const path: Path = { segments: strands.map(s => s.segment) };
-  const lost = new Map<string, number>();
+  const lost = new Map(bends.map(bend => [bend.of, turnedBack(bend)]));
+  const isOfBend = ({ segment }: Strand): boolean => bends.some(bend => bend.stitching.includes(segment));
   for (const cut of shortcuts) {
     const corners = snips.filter(mark => isWithin(mark.index, cut, raw.length));
     if (corners.length === 1 || !isVisible(cut, raw, path)) continue;
+    // What a wider bend covers of its neighbours is no loss of theirs.
+    if (indicesWithin(cut, raw.length).some(i => isOfBend(raw[i % raw.length]!))) continue;
     for (const run of runs) lost.set(run.of, (lost.get(run.of) ?? 0) + lostOf(run, raw, cut));
   }
   return [...lost].flatMap(([edge, lostMm]) => {
@@ -127,14 +135,8 @@ function lostOf(run: Run, raw: readonly Strand[], cut: Shortcut): number {
   }, 0);
 }
 
-/**
- * The place of a run that a place of its parallel lies square to. Where the parallel crosses itself two are equally near:
- * its direction tells them apart.
- */
-function footOf({ stitching, allowance }: Run, { segment, beside }: Strand, t: number): Place {
-  const point = pointAt(segment, t),
-    square = scale(leftOf(tangentAt(segment, t)), allowance);
-  const feet = [subtract(point, square), add(point, square)].map(foot => nearestOnSegment(beside!, foot));
-  const foot = feet[0]!.distance <= feet[1]!.distance ? feet[0]! : feet[1]!;
-  return { index: stitching.indexOf(beside!), t: foot.t };
-}
+/** The place of a run that a place of its parallel lies square to. */
+const footOf = (run: Run, strand: Strand, t: number): Place => ({
+  index: run.stitching.indexOf(strand.beside!),
+  t: footAt(run, strand, t),
+});

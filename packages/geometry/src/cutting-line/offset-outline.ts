@@ -13,10 +13,11 @@ import { distance } from '../vector.js';
 import { assembled, closedUp, keptPart } from './assemble.js';
 import { boundariesOf } from './boundaries.js';
 import { plainJoint } from './plain-joint.js';
-import { withoutOverlaps } from './ring.js';
+import { isRun, withoutOverlaps } from './ring.js';
 import { type Run, runsAlong } from './run.js';
 import { type Strand, type Stretch, strandsReversed, stretchesOf } from './strand.js';
 import { finding, refusal } from './tellings.js';
+import { coverOf, withBareBends } from './tight-bends.js';
 
 /** A part of a closed outline: an edge, or the legs of a dart in one path. */
 export interface NamedPath {
@@ -71,8 +72,8 @@ export function offsetOutline(
   const ring = (isReversed ? runs.reverse() : runs).flat();
   const { min, max } = boundsOfPath(whole);
   if (ring.length === 0 || distance(min, max) <= leastOutline) throw withoutLength('edge-without-length', {});
-  const raw = rawParallel(ring);
-  const free = boundariesOf(raw, isInward ? -1 : 0);
+  const { raw, bends } = rawParallel(ring);
+  const free = boundariesOf(raw, isInward ? -1 : 0, { covers: bends.flatMap(coverOf) });
   const found = 'openAt' in free ? [{ strands: raw }] : free;
   const kept = found.filter(({ strands }) =>
     isClear(found.length === 1 ? strands.slice(0, 1) : strands, parts, distances),
@@ -101,15 +102,18 @@ function runsOfPart({ name, path }: NamedPath, distance: number, isReversed: boo
   return runsAlong(name, (isReversed ? reversedPath(path) : path).segments, distance);
 }
 
-/** The parallels joined at every corner, before loops are removed. */
-function rawParallel(ring: readonly Run[]): readonly Strand[] {
-  const n = ring.length;
-  const joints = withoutOverlaps(
-    ring,
-    ring.map((run, i) => plainJoint(run, ring[(i + 1) % n]!)),
+/** The parallels joined at every corner, before loops are removed, and the bends that are bare among them. */
+function rawParallel(runs: readonly Run[]) {
+  const n = runs.length;
+  const planned = withoutOverlaps(
+    runs,
+    runs.map((run, i) => plainJoint(run, runs[(i + 1) % n]!)),
   );
-  const kept = ring.map((run, i) => keptPart(run, joints[(i + n - 1) % n], joints[i]) ?? run.parallel);
-  return closedUp(assembled(kept, joints).strands);
+  const { ring, joints, bends } = withBareBends(runs, planned);
+  const kept = ring
+    .filter(isRun)
+    .map((run, i) => keptPart(run, joints[(i + n - 1) % n], joints[i]) ?? run.parallel);
+  return { raw: closedUp(assembled(kept, joints).strands), bends };
 }
 
 /**

@@ -1,0 +1,96 @@
+import { cuttingLine, type Piece, type Point } from '@paperhinge/geometry';
+import { containsPoint, selfCrossings } from '@paperhinge/geometry/regions';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { distanceTo, edgesOf, sampled } from './independent.js';
+import { arc, at, edge, pieceOf, straightEdge } from './pieces.js';
+
+interface Notch {
+  readonly radius: number;
+  readonly degrees: number;
+  readonly wide: number;
+  readonly narrow: number;
+}
+
+/** A rounded notch in the top of a piece: a bend with an allowance of its own between two straight sides with theirs. */
+function notched({ radius, degrees, wide, narrow }: Notch): Piece {
+  const half = degrees / 2,
+    lean = (half * Math.PI) / 180;
+  const bend = arc(at(200, 120 - radius), radius, 90 + half, 90 - half);
+  const [first, last] = [bend[0]![0], bend.at(-1)![3]];
+  const up = (from: Point, sense: number) =>
+    at(from.x + sense * 90 * Math.cos(lean), from.y - 90 * Math.sin(lean));
+  const [left, right] = [up(first, -1), up(last, 1)];
+  const allowance = narrow;
+  return pieceOf([
+    straightEdge('left side', left, first, { allowance }),
+    edge('bend', bend, { allowance: wide }),
+    straightEdge('right side', last, right, { allowance }),
+    straightEdge('right top', right, at(right.x + 60, right.y), { allowance }),
+    straightEdge('right', at(right.x + 60, right.y), at(right.x + 60, 300), { allowance }),
+    straightEdge('foot', at(right.x + 60, 300), at(left.x - 60, 300), { allowance }),
+    straightEdge('left', at(left.x - 60, 300), at(left.x - 60, left.y), { allowance }),
+    straightEdge('left top', at(left.x - 60, left.y), left, { allowance }),
+  ]);
+}
+
+function expectCovered(piece: Piece, radius: number): void {
+  const { path, findings } = cuttingLine(piece);
+  expect(findings.filter(f => f.severity === 'fault')).toEqual([]);
+  expect(selfCrossings(path)).toEqual([]);
+  const edges = edgesOf(piece);
+  // Nowhere is the line nearer to an edge than its allowance, where that edge is the nearest.
+  for (const { point } of sampled(path, 8)) {
+    const near = edges.map(e => ({ e, ...distanceTo(e.path, point) }));
+    const nearest = near.reduce((a, b) => (b.distance < a.distance ? b : a));
+    const { name, allowance } = nearest.e;
+    const least = name === 'bend' ? Math.min(allowance, radius) : allowance;
+    if (!nearest.atEnd) expect(nearest.distance).toBeGreaterThan(least - 0.01);
+  }
+  // All that lies square to an edge within its allowance is within the line; of the bend as far as its centre, beyond
+  // which hangs no more than a point.
+  for (const { name, path: own, allowance } of edges)
+    for (const { point, tangent } of sampled(own, 5))
+      for (const share of [0.3, 0.7, 0.99]) {
+        const by = share * (name === 'bend' ? Math.min(allowance, radius) : allowance);
+        const out = at(point.x + by * tangent.y, point.y - by * tangent.x);
+        if (distanceTo(path, out).distance > 0.01) expect(containsPoint(path, out)).toBe(true);
+      }
+}
+
+describe('a bend tighter than its allowance between narrower neighbours', () => {
+  test.each<Notch>([
+    { radius: 5, degrees: 60, wide: 15, narrow: 7 },
+    { radius: 5, degrees: 90, wide: 15, narrow: 7 },
+    { radius: 5, degrees: 120, wide: 15, narrow: 5 },
+    { radius: 3, degrees: 150, wide: 15, narrow: 5 },
+    { radius: 12, degrees: 40, wide: 15, narrow: 7 },
+    { radius: 5, degrees: 30, wide: 15, narrow: 10 },
+    { radius: 10, degrees: 90, wide: 15, narrow: 14 },
+    { radius: 8, degrees: 70, wide: 12, narrow: 0 },
+  ])('takes nothing away from them: $radius mm, $degrees°, $wide between $narrow', notch => {
+    const piece = notched(notch);
+    expectCovered(piece, notch.radius);
+    const told = cuttingLine(piece).findings.filter(f => f.code === 'allowance-too-wide');
+    expect(told.map(f => f.where.edge)).toEqual(['bend']);
+    // Closed form: the whole arc turns back on itself.
+    const length = (notch.radius * notch.degrees * Math.PI) / 180;
+    expect(told[0]!.figures!.lostMm).toBeCloseTo(length, 3);
+  });
+
+  test('whatever its size, turn and allowances', () => {
+    const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+    fc.assert(
+      fc.property(
+        number(2, 14),
+        number(20, 150),
+        number(15, 25),
+        number(0, 14),
+        (radius, degrees, wide, narrow) => {
+          expectCovered(notched({ radius, degrees, wide, narrow }), radius);
+        },
+      ),
+      { numRuns: 15 },
+    );
+  });
+});
