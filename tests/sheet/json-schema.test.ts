@@ -5,15 +5,16 @@ import { sheetJsonSchema } from '../../packages/sheet/src/json-schema.js';
 interface Schema {
   readonly properties: Readonly<Record<string, Schema>>;
   readonly required?: readonly string[];
-  readonly items: { readonly anyOf: readonly Schema[] };
+  readonly items: Schema;
+  readonly description?: string;
+  readonly allOf?: readonly { readonly oneOf: readonly Schema[] }[];
   readonly additionalProperties?: boolean;
 }
 const schema = sheetJsonSchema(verbs) as unknown as Schema;
-const fieldsOf = (verb: string) =>
-  schema.properties.steps!.items.anyOf.find(s => s.required?.[0] === verb)!.properties[verb]!;
+const fieldsOf = (verb: string) => schema.properties.steps!.items.properties[verb]!;
 
 test('the JSON Schema knows every verb', () => {
-  expect(schema.properties.steps!.items.anyOf.flatMap(s => s.required)).toEqual(verbs.map(v => v.verb));
+  expect(Object.keys(schema.properties.steps!.items.properties)).toEqual([...verbs.map(v => v.verb), 'off']);
 });
 
 test('the JSON Schema knows the fields of a verb and which of them it needs', () => {
@@ -31,6 +32,16 @@ test('the JSON Schema knows the fields of a verb and which of them it needs', ()
   ]);
   expect(band.required).toEqual(['name', 'along', 'ratio', 'width']);
   expect(band.additionalProperties).toBe(false);
+});
+
+test('every verb and every field of it is described; what excludes one another is said', () => {
+  for (const { verb, does } of verbs) {
+    const { description, properties } = fieldsOf(verb);
+    expect(description).toBe(does);
+    for (const field of Object.values(properties))
+      expect(field.properties ?? field.description, verb).toBeDefined();
+  }
+  expect(fieldsOf('spread').allOf).toEqual([{ oneOf: [{ required: ['by'] }, { required: ['angle'] }] }]);
 });
 
 // `vitest -u` writes it anew after a change of the grammar.

@@ -1,9 +1,10 @@
-import type { AnyVerb } from '@paperhinge/alter';
+import { type AnyVerb, type Field, type Fields, inSheet } from '@paperhinge/alter';
 import type { JsonSchema } from './fields/kind.js';
 import { yesOrNo } from './fields/names.js';
 import { stepKind } from './fields/of-verb.js';
 import { mostSteps } from './limits.js';
 import { sheetKind } from './sheet-fields.js';
+import { fieldKinds } from './words/english/verb.js';
 
 /**
  * The sheet's grammar as JSON Schema (draft 2020-12), for editors that complete and check while one types. It knows
@@ -11,22 +12,46 @@ import { sheetKind } from './sheet-fields.js';
  */
 export function sheetJsonSchema(verbs: readonly AnyVerb[]): JsonSchema {
   const { properties, ...sheet } = sheetKind.schema;
-  const steps = verbs.map(verb => ({
+  // One mapping of all verbs, not one alternative for each: so an editor tells the very field that is wrong.
+  const step = {
     type: 'object',
+    description: 'A trade verb with its fields.',
     properties: {
-      [verb.verb]: stepKind(verb).schema,
+      ...Object.fromEntries(verbs.map(verb => [verb.verb, stepSchema(verb)])),
       off: { ...yesOrNo.schema, description: 'Yes: the step stands here and is not done.' },
     },
-    required: [verb.verb],
+    minProperties: 1,
+    maxProperties: 2,
     additionalProperties: false,
-  }));
+  };
   return {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     title: 'Alteration sheet',
     ...sheet,
-    properties: {
-      ...(properties as object),
-      steps: { type: 'array', maxItems: mostSteps, items: { anyOf: steps } },
-    },
+    properties: { ...(properties as object), steps: { type: 'array', maxItems: mostSteps, items: step } },
   };
+}
+
+function stepSchema(verb: AnyVerb): JsonSchema {
+  const { schema } = stepKind(verb);
+  const either = (verb.oneOf ?? []).map(names => ({
+    oneOf: names.map(name => ({ required: [inSheet(name)] })),
+  }));
+  return { ...described(schema, verb.fields), ...(either.length > 0 ? { allOf: either } : {}) };
+}
+
+/** Says of every field what it holds, where its own form does not. */
+function described(schema: JsonSchema, fields: Fields): JsonSchema {
+  const own = schema.properties as Readonly<Record<string, JsonSchema>>;
+  const properties = Object.entries(fields).map(([key, field]) => {
+    const name = inSheet(key);
+    const { description = describe(field), ...rest } = own[name]!;
+    return [name, field.kind === 'group' ? described(own[name]!, field.fields!) : { description, ...rest }];
+  });
+  return { ...schema, properties: Object.fromEntries(properties) };
+}
+
+function describe({ kind, of }: Field): string {
+  const held = fieldKinds[kind] ?? 'a word';
+  return `${held.charAt(0).toUpperCase()}${held.slice(1)}${of === undefined ? '' : ` of ${inSheet(of)}`}.`;
 }
