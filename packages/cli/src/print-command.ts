@@ -21,7 +21,7 @@ async function printed(file: string, options: PrintOptions, io: Io, reading: Rea
   const { output, json = false, sheet: sheetPath } = options;
   const { sheet, language, unit } = reading;
   const { sentence } = await wordsFor({ language });
-  const way = wayOut(options);
+  const way = wayOut({ ...options, language });
   const { say, end } = progress(io);
   try {
     const folder = dirname(output);

@@ -3,7 +3,7 @@ import type { Finding, Pattern, Saying } from '@paperhinge/geometry';
 import { type Ground, printPattern, projectorSheet } from '@paperhinge/print';
 import { dxfBlocks, dxfLayers, patternDxf } from '@paperhinge/print/dxf';
 import { type PrintWishes, pageOptions, paperWord, readPrintWishes } from '@paperhinge/sheet';
-import { commandRefusal, commandSaying } from '@paperhinge/sheet/words';
+import { commandRefusal, commandSaying, type Language } from '@paperhinge/sheet/words';
 import { fonts } from './fonts.js';
 import { type PageArguments, printArguments } from './page-arguments.js';
 import type { Output } from './write-outputs.js';
@@ -25,6 +25,8 @@ export interface WayOut {
 }
 
 export interface Asked extends PageArguments {
+  /** What stands on the pages is in it; absent = English. */
+  readonly language?: Language;
   readonly output: string;
   readonly projector?: Ground;
   /** A pattern to ghost under this one. */
@@ -41,8 +43,8 @@ export function wayOut(asked: Asked): WayOut {
   const name = fileName(output);
   if (extname(name).toLowerCase() !== '.dxf')
     return projector
-      ? onProjector(projector, name)
-      : onPaper(readPrintWishes(printArguments(asked)), name, asked.before !== undefined);
+      ? onProjector(projector, name, asked.language)
+      : onPaper(readPrintWishes(printArguments(asked)), name, asked);
   if (paper === undefined && projector === undefined) return interchange(name);
   throw commandRefusal('dxf-has-no-paper', {});
 }
@@ -62,7 +64,9 @@ const foreign: ReadonlySet<string> = new Set(
   '.png .jpg .jpeg .gif .svg .webp .tif .tiff .ps .eps .ai .html .json .yaml .yml .plt .hpgl .txt'.split(' '),
 );
 
-function onPaper(wishes: PrintWishes, name: string, showBefore: boolean): WayOut {
+function onPaper(wishes: PrintWishes, name: string, asked: Asked): WayOut {
+  const showBefore = asked.before !== undefined;
+  const language = asked.language === undefined ? {} : { language: asked.language };
   const papers = wishes.paper.map(paper => ({ paper, word: paperWord(paper) }));
   const stem = name.slice(0, name.length - extname(name).length) || name;
   // One paper keeps the name that was asked for; several are told apart by theirs.
@@ -79,6 +83,7 @@ function onPaper(wishes: PrintWishes, name: string, showBefore: boolean): WayOut
           ...(await printPattern(pattern, {
             ...pageOptions(wishes, paper),
             ...(before ? { before, showBefore } : {}),
+            ...language,
             fonts,
           })),
         })),
@@ -100,11 +105,15 @@ function onPaper(wishes: PrintWishes, name: string, showBefore: boolean): WayOut
   };
 }
 
-const onProjector = (ground: Ground, name: string): WayOut => ({
+const onProjector = (ground: Ground, name: string, language: Language | undefined): WayOut => ({
   names: [name],
   doing: commandSaying('laying-out-one-sheet', {}),
   async put(pattern) {
-    const { pdf, pages } = await projectorSheet(pattern, { ground, fonts });
+    const { pdf, pages } = await projectorSheet(pattern, {
+      ground,
+      fonts,
+      ...(language === undefined ? {} : { language }),
+    });
     return {
       files: [{ name, content: pdf }],
       json: pages,

@@ -1,4 +1,5 @@
-import { type AnyVerb, type Field, type Fields, inSheet } from '@paperhinge/alter';
+import type { AnyVerb } from '@paperhinge/alter';
+import { type Field, type Fields, inSheet } from '@paperhinge/alter/verb';
 import type { JsonSchema } from './fields/kind.js';
 import { yesOrNo } from './fields/names.js';
 import { stepKind } from './fields/of-verb.js';
