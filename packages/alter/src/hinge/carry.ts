@@ -26,19 +26,21 @@ export interface Carried {
  * stayed is kept, since a piece has one grain. What is lost is a finding.
  */
 export function carry(cutPiece: CutPiece, motions: readonly Affine[], holding: number): Carried {
-  const findings: Finding[] = [];
   const marks = cutPiece.piece.marks.map(mark => {
     const section = sectionHolding(cutPiece, mark.at, holding) ?? nearestSection(cutPiece, mark.at);
     return { ...mark, at: apply(motions[section]!, mark.at) };
   });
-  const parted: string[] = [];
-  const lines = cutPiece.piece.lines.map(line =>
-    carriedLine(cutPiece, motions, holding, line, findings, parted),
-  );
+  const lines = cutPiece.piece.lines.map(line => carriedLine(cutPiece, motions, holding, line));
   const where = { piece: cutPiece.piece.name };
-  const named = parted.map(line => ({ ...where, line }));
-  if (parted.length > 0) findings.push(finding('note', 'lines-parted', where, { lines: named }));
-  return { lines, marks, findings };
+  const parted = lines.filter(l => l.parted).map(l => ({ ...where, line: l.line.name }));
+  return {
+    lines: lines.map(l => l.line),
+    marks,
+    findings: [
+      ...lines.flatMap(l => l.findings),
+      ...(parted.length > 0 ? [finding('note', 'lines-parted', where, { lines: parted })] : []),
+    ],
+  };
 }
 
 const nearestSection = (cutPiece: CutPiece, p: Point): number =>
@@ -51,29 +53,39 @@ interface Run {
   readonly path: Path;
 }
 
+interface CarriedLine {
+  readonly line: PieceLine;
+  /** Slashed, and joined straight across. */
+  readonly parted: boolean;
+  readonly findings: readonly Finding[];
+}
+
 function carriedLine(
   cutPiece: CutPiece,
   motions: readonly Affine[],
   holding: number,
   line: PieceLine,
-  findings: Finding[],
-  parted: string[],
-): PieceLine {
+): CarriedLine {
   const runs = runsOf(cutPiece, motions, line.path, holding);
   const moved = (run: Run) => transformedPath(run.path, motions[run.section]!);
-  if (line.kind === 'grain') {
-    const kept = longest(runs.filter(r => r.section === holding));
-    const where = { piece: cutPiece.piece.name };
-    const grain = { ...where, line: line.name };
-    if (!kept) findings.push(finding('note', 'grain-line-stays', where, { line: grain }));
-    else if (runs.length > 1) {
-      const keptMm = pathLength(kept.path);
-      findings.push(finding('note', 'grain-line-shortened', where, { line: grain, keptMm }));
-    }
-    return kept ? { ...line, path: moved(kept) } : line;
-  }
-  if (runs.length > 1) parted.push(line.name);
-  return { ...line, path: runs.map(moved).reduce(bridged) };
+  if (line.kind !== 'grain')
+    return {
+      line: { ...line, path: runs.map(moved).reduce(bridged) },
+      parted: runs.length > 1,
+      findings: [],
+    };
+  const where = { piece: cutPiece.piece.name };
+  const grain = { ...where, line: line.name };
+  const kept = longest(runs.filter(r => r.section === holding));
+  if (!kept)
+    return { line, parted: false, findings: [finding('note', 'grain-line-stays', where, { line: grain })] };
+  const keptMm = pathLength(kept.path);
+  const shortened = finding('note', 'grain-line-shortened', where, { line: grain, keptMm });
+  return {
+    line: { ...line, path: moved(kept) },
+    parted: false,
+    findings: runs.length > 1 ? [shortened] : [],
+  };
 }
 
 /** Runs of a line that move alike; what hangs over the outline goes with its neighbour, what lay in a dart is lost. */
