@@ -161,7 +161,7 @@ describe('small differences', () => {
     ]);
   test('kinks under 3 degrees and differences within the tolerance are one note', () => {
     const pattern = patternOf(
-      [bent('front', 2.9), bent('back', 1.5), rectangle('strap', 40, 100), rectangle('tab', 40, 100.7)],
+      [bent('front', -2.9), bent('back', 1.5), rectangle('strap', 40, 100), rectangle('tab', 40, 100.7)],
       [seam('strap', ['strap.right'], ['tab.right'])],
     );
     const [note, ...others] = of(pattern, 'small-differences');

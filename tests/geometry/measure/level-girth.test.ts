@@ -132,6 +132,18 @@ test('the intake of a dart that the level crosses is left out', () => {
   const across = levelAcross(front, 'waist');
   expect(across.lengthMm).toBeCloseTo(220, 9);
   expect(across.ends).toEqual([['centre'], ['side']]);
+  // From whichever side of the dart it is drawn.
+  for (const [from, to] of [
+    [180, 230],
+    [10, 60],
+  ] as const) {
+    const drawn = { ...front, lines: [level('waist', [from, 100], [to, 100])] };
+    expect(levelAcross(drawn, 'waist')).toEqual({
+      ...across,
+      lengthMm: expect.closeTo(220, 9),
+      places: expect.anything(),
+    });
+  }
 });
 
 test('a level that runs out of a dart follows its seam to the side', () => {
@@ -171,6 +183,10 @@ test('a level that runs out of a dart follows its seam to the side', () => {
     { lines: [level('bust', [0, 100], [140, 100])] },
   );
   expect(levelAcross(front, 'bust').lengthMm).toBeCloseTo(140 + Math.hypot(100, 20), 9);
+  expect(levelAcross(front, 'bust').ends).toEqual([['centre'], ['side-upper', 'side-lower']]);
+  // As far below the point, it meets the other leg.
+  const below = { ...front, lines: [level('bust', [0, 104], [100, 104])] };
+  expect(levelAcross(below, 'bust').lengthMm).toBeCloseTo(160 + 0.8 * Math.hypot(100, 20), 9);
   // 4 mm above the point the level meets a leg a fifth of the way along it.
   const above = { ...front, lines: [level('bust', [0, 96], [100, 96])] };
   expect(levelAcross(above, 'bust').lengthMm).toBeCloseTo(160 + 0.8 * Math.hypot(100, 20), 9);
@@ -244,6 +260,12 @@ test('a level stops where the cloth ends, and does not leap a gap that is no dar
     { lines: [level('chest', [0, 100], [50, 100])] },
   );
   expect(levelAcross(forked, 'chest').lengthMm).toBeCloseTo(100, 9);
+  // Drawn outside the cloth, it is that of the nearest part of it.
+  const drawn = (from: number, to: number) =>
+    levelAcross({ ...forked, lines: [level('chest', [from, 100], [to, 100])] }, 'chest').lengthMm;
+  expect(drawn(250, 290)).toBeCloseTo(80, 9);
+  expect(drawn(-60, -20)).toBeCloseTo(100, 9);
+  expect(drawn(140, 158)).toBeCloseTo(80, 9);
 });
 
 test('a pair of sleeves has the girth of one', () => {
@@ -399,6 +421,22 @@ describe('panels sewn to themselves', () => {
     expect(roundedGirths(gore(2, { role: 'sleeve' }))).toMatchObject([{ girthMm: 100, limb: true }]);
     expect(roundedGirths(gore(2, { role: 'skirt' }, true))).toMatchObject([{ girthMm: 200, limb: false }]);
   });
+});
+
+test('limbs without seams are one of a pair only where every piece is cut as a pair', () => {
+  const part = (name: string, count: number): Piece => ({
+    ...rectangle(name, 100, 400, {
+      lines: [level('elbow', [0, 100], [100, 100])],
+      cutting: { count, mirrored: count === 2 },
+    }),
+    role: 'sleeve',
+  });
+  expect(roundedGirths(patternOf([part('upper', 2), part('under', 2)]))).toMatchObject([
+    { girthMm: 200, limb: true },
+  ]);
+  expect(roundedGirths(patternOf([part('upper', 2), part('under', 1)]))).toMatchObject([
+    { girthMm: 300, limb: false },
+  ]);
 });
 
 test('a sleeve cut on the fold is one sleeve', () => {

@@ -123,6 +123,7 @@ test('the finding at a fold says whether it is a point or a dip', () => {
     );
   // 30 mm out on each side the fair curve stands 30 sin(5°) / 2 = 1.3 mm from the corner.
   expect(told(drop(300, 5))).toMatchObject({
+    severity: 'warning',
     message:
       'The hem of the front meets the fold at 85° instead of 90°: opened out, it comes to a point at the centre.',
     remedy: 'Draw it square to the fold, about 1.3 mm off there: true: { edges: [front.hem] }.',
@@ -336,4 +337,16 @@ test('the sharpest of several kinks is told', () => {
   ]);
   expect(found(mirrored)[0]!.figures!.angleDeg).toBeCloseTo(5, 6);
   expect(found(mirrored)[0]!.figures!.alongMm).toBeCloseTo(Math.hypot(100, drop(100, 9)), 6);
+});
+
+test('of kinks that turn either way the sharpest is told, by its size', () => {
+  // 4 degrees one way, then 9 the other.
+  const piece = hemmed([
+    [300, 400 - drop(100, 4) + drop(100, 5)],
+    [200, 400 - drop(100, 4)],
+    [100, 400],
+    [0, 400],
+  ]);
+  expect(found(piece)[0]!.figures!.angleDeg).toBeCloseTo(9, 6);
+  expect(found(piece)[0]!.figures!.alongMm).toBeCloseTo(Math.hypot(100, drop(100, 5)), 6);
 });

@@ -1,8 +1,8 @@
-import { type Pattern, type Piece, walkSeam, walkSeams } from '@paperhinge/geometry';
+import { type Pattern, type Piece, type TakenUp, walkSeam, walkSeams } from '@paperhinge/geometry';
 import { transformedPath } from '@paperhinge/geometry/paths';
 import { type Affine, apply, compose, rotation, translation } from '@paperhinge/geometry/plane';
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';
 import { shiftPattern } from '../../support/shift.js';
 import { refusalOf, toldFinding } from '../../support/told.js';
@@ -51,6 +51,115 @@ test('the fault lies between the notches where the sides part', () => {
     'between the single notch on the right of the front and the single notch on the right of the front.',
   );
   expect(walk.stretches.map(s => s.easeMm)).toEqual([0, 5, 0]);
+});
+
+describe('a fault names the edges to change, the longer to be shortened', () => {
+  const fault = (a: number, b: number, ease = 0, takenUp?: TakenUp) => {
+    const s = {
+      ...seam('side', ['front.right'], ['-back.left'], { mm: ease }),
+      ...(takenUp ? { takenUp } : {}),
+    };
+    const pattern = patternOf([rectangle('front', 100, a), rectangle('back', 80, b)], [s]);
+    return walkSeam(pattern, s).findings[0]!;
+  };
+  const front = { piece: 'front', edge: 'right' },
+    back = { piece: 'back', edge: 'left' };
+  test.each([
+    [303, 300, 0, 3, front, back],
+    [297, 300, 0, -3, back, front],
+    [315, 300, 12, 3, front, back],
+    [309, 300, 12, -3, back, front],
+    [291, 300, -12, 3, front, back],
+    [285, 300, -12, -3, back, front],
+  ])('%d against %d with %d of ease: off by %d', (a, b, ease, offMm, longer, shorter) => {
+    const { figures, about, where } = fault(a, b, ease);
+    expect(figures).toMatchObject({ aMm: a, bMm: b, differenceMm: a - b, easeWantedMm: ease, offMm });
+    expect(about).toMatchObject({ longer: [longer], shorter: [shorter], shorten: longer, lengthen: shorter });
+    expect(where).toEqual(longer);
+  });
+  test.each<[TakenUp | undefined, string]>([
+    [undefined, 'eased in'],
+    ['eased', 'eased in'],
+    ['gathered', 'gathered in'],
+    ['stretched', 'stretched'],
+    ['pleated', 'pleated in'],
+  ])('and how the difference is taken up: %s', (takenUp, words) => {
+    expect(toldFinding(fault(315, 300, 12, takenUp)).message).toBe(
+      `The right of the front is 3 mm too long for the left of the back, with the 12 mm to be ${words} allowed for: 315 mm against 300 mm.`,
+    );
+  });
+  test('and the remedy shortens the one and lengthens the other', () => {
+    expect(toldFinding(fault(297, 300)).remedy).toMatch(
+      /^Shorten the left of the back by 3 mm, or lengthen the right of the front by 3 mm\./,
+    );
+  });
+});
+
+describe('of several edges the fault names the one where the sides part', () => {
+  /** Two edges on each side, with a notch so far along each; the first stretch is 5 longer on side a. */
+  const parted = (a: readonly number[], aMark: number, b: readonly number[], bMark: number) => {
+    const mark = (at: number, edges: readonly number[], i: number) => {
+      const along = i === 0 ? at : at - edges[0]!;
+      return along > 0 && along < edges[i]! ? [{ edge: 'right', at: along, style: 'single' as const }] : [];
+    };
+    const pieces = [a, b].flatMap((edges, k) =>
+      edges.map((height, i) =>
+        rectangle(`${'ab'[k]}${i}`, 50, height, { notches: mark(k === 0 ? aMark : bMark, edges, i) }),
+      ),
+    );
+    const s = seam('s', ['a0.right', 'a1.right'], ['b0.right', 'b1.right']);
+    const turned = seam(
+      's',
+      s.b.map(r => `${r.piece}.right`),
+      s.a.map(r => `${r.piece}.right`),
+    );
+    const named = (one: typeof s) => {
+      const { about } = walkSeam(patternOf(pieces, [one]), one).findings.find(f => f.severity === 'fault')!;
+      const pieceOf = (thing: unknown) => (thing as { piece: string }).piece;
+      return [pieceOf(about!.shorten), pieceOf(about!.lengthen)];
+    };
+    return [named(s), named(turned)];
+  };
+  test('in the first stretch', () => {
+    expect(parted([97, 208], 95, [92, 208], 90)).toEqual([
+      ['a0', 'b0'],
+      ['a0', 'b0'],
+    ]);
+  });
+  test('where the stretch ends in the second edge of one side', () => {
+    expect(parted([93, 212], 95, [92, 208], 90)).toEqual([
+      ['a1', 'b0'],
+      ['a1', 'b0'],
+    ]);
+    expect(parted([97, 208], 95, [88, 212], 90)).toEqual([
+      ['a0', 'b1'],
+      ['a0', 'b1'],
+    ]);
+  });
+  test('in the last stretch', () => {
+    expect(parted([100, 205], 90, [100, 200], 90)).toEqual([
+      ['a1', 'b1'],
+      ['a1', 'b1'],
+    ]);
+  });
+});
+
+test('the stretch where the sides part is told by the places between which it lies', () => {
+  const strip = (name: string, height: number, at: number) =>
+    rectangle(name, 50, height, { notches: [{ edge: 'right', at, style: 'double' }] });
+  const told = (a: number, aMark: number) => {
+    const s = seam('s', ['a.right'], ['b.right']);
+    return toldFinding(walkSeam(patternOf([strip('a', a, aMark), strip('b', 300, 100)], [s]), s).findings[0]!)
+      .message;
+  };
+  expect(told(305, 105)).toContain(
+    'lies between the beginning of the seam and the double notch on the right of the a.',
+  );
+  expect(told(305, 100)).toContain(
+    'lies between the double notch on the right of the a and the end of the seam.',
+  );
+  // Shared between both stretches, or with nothing to tell them apart, nothing is claimed.
+  expect(told(306, 103)).not.toContain('lies between');
 });
 
 // 1/32 in, rounded as the trade says it: design.md §2.
