@@ -121,6 +121,34 @@ describe('both sides of a seam are counted over as much of the garment', () => {
     );
     expect(walkSeam(gores, gores.seams[0]!)).toMatchObject({ counted: 'garment', aMm: 900, bMm: 900 });
   });
+  test('pieces cut alike are taken as written, even where the ease would fit every copy of them', () => {
+    const sleeve = patternOf(
+      [rectangle('sleeve', 206, 300, pair), rectangle('body', 200, 300, pair)],
+      [seam('armhole', ['sleeve.top'], ['body.top'], { mm: 12 })],
+    );
+    expect(walkSeam(sleeve, sleeve.seams[0]!)).toMatchObject({
+      counted: 'written',
+      differenceMm: 6,
+      matches: false,
+    });
+  });
+  test('where neither side is whole and neither way matches, what is written stands', () => {
+    const gores = patternOf(
+      [folded('band', 500), rectangle('gore', 150, 600, cut(6))],
+      [seam('waist', ['band.bottom'], ['gore.top'])],
+    );
+    const walk = walkSeam(gores, gores.seams[0]!);
+    expect(walk).toMatchObject({ counted: 'written', aMm: 500, bMm: 150 });
+    expect(walk.findings[0]!.figures).toMatchObject({ otherAMm: 1000, otherBMm: 900 });
+    expect(toldFinding(walk.findings[0]!).message).toMatch(
+      / Counted as often as the pieces are cut, they measure 1000 mm and 900 mm\.$/,
+    );
+  });
+  test('a percentage of ease is one of side b as it is counted', () => {
+    const band = { ...waist(rectangle('band', 882, 60)) };
+    const eased: Seam = { ...band.seams[0]!, ease: { percent: 5 } };
+    expect(walkSeam({ ...band, seams: [eased] }, eased)).toMatchObject({ easeWantedMm: 42, matches: true });
+  });
   test('measures and walks say the same', () => {
     const pattern = waist(rectangle('band', 840, 60));
     expect(measurePattern(pattern).seams.waist).toEqual({

@@ -81,6 +81,13 @@ test('single meets single and double meets double, in order', () => {
   });
 });
 
+test('notches of different styles are no partners, however near', () => {
+  expect(found(strips(300, [[100]], 300, [[100, 'double']])).map(f => f.code)).toEqual([
+    'notch-without-partner',
+    'notch-without-partner',
+  ]);
+});
+
 test('the nearer of two pairings is taken', () => {
   const walk = strips(300, [[100], [200]], 300, [[199]]);
   expect(walkSeam(walk, walk.seams[0]!).stretches.map(s => Math.round(s.aMm))).toEqual([200, 100]);
@@ -446,6 +453,19 @@ describe('what lies between runs of one piece', () => {
     // Its sides sewn to one another bring the outer ends together, not the inner ones.
     expect(reach(slit, ['slit.right', 'slit.left'], [elsewhere[0]!])).toBe(180);
   });
+  const partOf = (part: { readonly from: number; readonly to: number }) => {
+    const s = seam('s', ['broken.neck'], ['strip.top']);
+    return { ...s, a: s.a.map(r => ({ ...r, part })) };
+  };
+  test('a notch where a part of an edge begins lies at the beginning of the seam', () => {
+    const front = rectangle('front', 300, 400, { notches: [{ edge: 'top', at: 60, style: 'single' }] });
+    const yoke = rectangle('yoke', 100, 60, { notches: [{ edge: 'top', at: 0, style: 'single' }] });
+    const s = seam('s', ['front.top'], ['yoke.top']);
+    const part = { ...s, a: s.a.map(r => ({ ...r, part: { from: 60, to: 160 } })) };
+    const walk = walkSeam(patternOf([front, yoke], [part]), part);
+    expect(walk.findings).toEqual([]);
+    expect(walk.stretches.map(x => x.aMm)).toEqual([0, 100]);
+  });
   test('an edge whose two parts an inset keeps apart is bridged within', () => {
     const broken = pieceOf('broken', [
       side('neck', [
@@ -486,6 +506,17 @@ describe('what lies between runs of one piece', () => {
       [30, 30],
     ]);
     expect(walk).toMatchObject({ aMm: 160, bMm: 200, matches: true });
+    // A part that ends before the inset, or begins beyond it, has no gap.
+    for (const part of [
+      { from: 0, to: 80 },
+      { from: 20, to: 70 },
+      { from: 80, to: 160 },
+    ])
+      expect(
+        walkSeam(patternOf([broken, strip], [partOf(part)]), partOf(part)).stretches.at(-1)!.aMm,
+      ).toBeCloseTo(part.to - part.from, 9);
+    const across = partOf({ from: 50, to: 110 });
+    expect(walkSeam(patternOf([broken, strip], [across]), across).stretches[0]!.aMm).toBeCloseTo(100, 9);
     const back = seam('s', ['-broken.neck'], ['-strip.right'], { mm: -40 });
     expect(walkSeam(patternOf([marked, strip], [back]), back).stretches.map(x => x.aMm)).toEqual([
       30, 140, 30,

@@ -198,6 +198,18 @@ test('a piece drafted for the seam is to be drafted again', () => {
   );
 });
 
+test.each([
+  [[], ['back.left']],
+  [['front.right'], []],
+])('a side without edges is refused: %j against %j', (a, b) => {
+  const s = seam('side', a, b);
+  const pattern = patternOf([rectangle('front', 100, 300), rectangle('back', 80, 300)], [s]);
+  expect(refusalOf(() => walkSeam(pattern, s))).toMatchObject({
+    code: 'empty-seam',
+    where: { seam: 'side' },
+  });
+});
+
 test('a seam that names a missing edge is refused with the edges there are', () => {
   const pattern = patternOf(
     [rectangle('front', 100, 300), rectangle('back', 80, 300)],

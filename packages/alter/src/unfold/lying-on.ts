@@ -9,8 +9,8 @@ import {
   pathLength,
 } from '@paperhinge/geometry';
 import { tolerances } from '@paperhinge/geometry/internal';
-import { isCentreName } from '@paperhinge/geometry/measure';
 import { nearestOnPath, pathEnd, pathStart, reversedPath, transformedPath } from '@paperhinge/geometry/paths';
+import { isCentreLine } from '@paperhinge/geometry/pattern';
 import { apply, distance } from '@paperhinge/geometry/plane';
 import type { Became, SpanBecame } from '../became/became.js';
 import { follow } from '../became/follow.js';
@@ -84,7 +84,8 @@ export function openedLines(piece: Piece, { map, fold }: OpenedOutline): readonl
 }
 
 /** The name of the line that a fold becomes. */
-export const centreLineOf = (fold: Edge): string => (isCentreName(fold.name) ? fold.name : 'centre');
+export const centreLineOf = ({ name, path }: Edge): string =>
+  isCentreLine({ kind: 'fold', name, path }) ? name : 'centre';
 
 /** Marks of the opened piece, those off the fold twice. */
 export function openedMarks(piece: Piece, { map, fold }: OpenedOutline): readonly Mark[] {

@@ -3,9 +3,6 @@ import { edgePath } from '../pattern/outline.js';
 import { centreEdgeOf, isCentreLine } from '../pattern/roles/roles.js';
 import type { Piece } from '../pattern/types.js';
 
-/** Names that say "the garment's centre line": `centre front`, `centre-back`, and the other spelling. */
-export const isCentreName = (name: string): boolean => /^cent(re|er)\b/i.test(name);
-
 /**
  * The line of a piece that lies on the garment's centre: the fold edge, else an edge of that role, else a line of it, else the grain line; undefined where the piece has none of them.
  */

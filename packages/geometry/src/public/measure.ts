@@ -1,6 +1,6 @@
 // Lengths, girths, seams walked, lines held against one another where they are sewn.
 
-export { centreOf, isCentreName } from '../joining/centre.js';
+export { centreOf } from '../joining/centre.js';
 export type { PlacedEnd } from '../joining/meetings.js';
 export { neighboursAtEnds } from '../joining/meetings.js';
 export { bodyPieces } from '../measure/body-pieces.js';
