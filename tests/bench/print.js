@@ -4,16 +4,17 @@ import { PDFDocument as ForkedDocument } from '@cantoo/pdf-lib';
 import { PDFDocument } from 'pdf-lib';
 import PDFKit from 'pdfkit';
 import { fonts } from '../../packages/cli/dist/fonts.js';
-import { loadTypefaces, movedDrawing } from '../../packages/print/dist/index.js';
+import { movedDrawing } from '../../packages/print/dist/drawing/index.js';
+import { loadTypefaces } from '../../packages/print/dist/index.js';
 import { pageFormat } from '../../packages/print/dist/pages/format.js';
 import { pageFurniture } from '../../packages/print/dist/pages/furniture.js';
 import { joinsOf } from '../../packages/print/dist/pages/joins.js';
 import { paperOf } from '../../packages/print/dist/pages/papers.js';
 import { planPages } from '../../packages/print/dist/pages/plan.js';
 import { pdfDocument } from '../../packages/print/dist/pdf/document.js';
+import { english } from '../../packages/print/dist/words/english.js';
 
 const format = pageFormat(paperOf('a4'), 'portrait');
-const sheet = { width: 4 * 180 + 10, height: 6 * 267 + 10 };
 const paths = Array.from({ length: 576 }, (_, i) => {
   const x = 20 + (i % 24) * 28,
     y = 20 + Math.floor(i / 24) * 65;
@@ -38,26 +39,27 @@ const drawing = {
     },
   })),
 };
-const outline = [
-  { x: 0, y: 0 },
-  { x: sheet.width, y: 0 },
-  { x: sheet.width, y: sheet.height },
-  { x: 0, y: sheet.height },
-];
+const tiles = Array.from({ length: 24 }, (_, i) => {
+  const own = { row: Math.floor(i / 4), column: i % 4 };
+  return { ...own, own, sheet: 0, corner: { x: own.column * 180, y: own.row * 267 } };
+});
 
 export async function tiledByForm(typefaces) {
-  const pages = planPages(format, 0, [{ polygons: [outline] }]);
+  const matrix = { a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 };
+  const piece = { piece: 'sheet', copy: 1, matrix, polygons: [], tiles };
+  const { pages } = planPages({ format, pieces: [piece], blocks: [] }, 0);
   const joins = joinsOf(pages, format);
+  const furnishing = { format, joins, measure: typefaces, words: english.page };
   return pdfDocument(
     {
       title: 'Bench',
       subject: 'Bench',
       language: 'en',
       format,
-      sheet: movedDrawing(drawing, { a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 }),
+      sheet: movedDrawing(drawing, matrix),
       pages: pages.map(page => ({
         window: page.window,
-        own: pageFurniture(page, format, joins, `Bench · page ${page.number} of ${pages.length}`, typefaces),
+        own: pageFurniture(page, `Bench · page ${page.number} of ${pages.length}`, furnishing),
       })),
     },
     typefaces,

@@ -117,9 +117,15 @@ describe('what closes an edge', () => {
   test('each button in its place, half an overlap inside the edge', () => {
     const inks = drawn(closed({ kind: 'buttons', count: 5, size: 15, overlap: 30 }));
     const rings = points(inks, 'mark').filter(p => p.segments.length === 4);
-    expect(rings.map(p => p.segments[0]![0].y)).toEqual([0, 125, 250, 375, 500]);
+    expect(rings.map(p => p.segments[0]![0].y)).toEqual([15, 132.5, 250, 367.5, 485]);
     expect(new Set(rings.map(p => p.segments[0]![0].x))).toEqual(new Set([400 - 15 + 3]));
     expect(words(inks)).toContain('5 × buttons 15 mm');
+  });
+
+  test('buttons that the maker has marked are not marked again', () => {
+    const marks = [{ kind: 'button', name: 'top', at: at(380, 40) }];
+    const inks = drawn({ ...closed({ kind: 'buttons', count: 5, size: 15 }), pieces: [panel({ marks })] });
+    expect(points(inks, 'mark').filter(p => p.segments.length === 4)).toHaveLength(1);
   });
 
   test('an elastic by its relaxed length', () => {

@@ -38,23 +38,23 @@ export function coverPages(input: CoverInput, measure: TypeMeasure): readonly Dr
     blank: input.reader.words.page.blankOnMap,
   };
   const mapIn = (width: number) =>
-    stacked(
-      space(3.4),
-      headed(measure, input.reader.words.cover.map, width),
-      mapSlab(measure, map, width, [
-        mapHeight(room.height),
-        Math.max(room.height - head.height - headingRoom, mapHeight(room.height)),
-        room.height - headingRoom,
-      ]),
-    );
+    mapSlab(measure, map, width, [
+      mapHeight(room.height),
+      Math.max(room.height - head.height - headingRoom, mapHeight(room.height)),
+      room.height - headingRoom,
+    ]);
+  const headedMap = (slab: Slab, width: number) =>
+    stacked(space(3.4), headed(measure, input.reader.words.cover.map, width), slab);
   const narrow = mapIn(mapWidth);
   const sideBySide =
-    first >= roomForTwo && list.height <= Math.max(mapHeight(room.height) + 12, narrow.height);
+    first >= roomForTwo &&
+    narrow.legible &&
+    list.height <= Math.max(mapHeight(room.height) + 12, narrow.height + headingRoom);
   const slabs: readonly Slab[] = [
     head,
     ...(sideBySide
-      ? [beside([0, narrow], [first - listWidth, list])]
-      : [mapIn(first), ...(cutting ? sectionSlabs(measure, cutting, first) : [])]),
+      ? [beside([0, headedMap(narrow, mapWidth)], [first - listWidth, list])]
+      : [headedMap(mapIn(first), first), ...(cutting ? sectionSlabs(measure, cutting, first) : [])]),
     ...rest.flatMap(s => sectionSlabs(measure, s, first)),
   ];
   return dealt(slabs, room.height).map((page, i): Drawing => {

@@ -34,6 +34,11 @@ export interface MapSource {
   readonly blank: string;
 }
 
+/** The map, and whether its labels and names are large enough to read. */
+export interface MapSlab extends Slab {
+  readonly legible: boolean;
+}
+
 /** mm: narrower than this a page of the map has no legible label. */
 const legiblePage = 9;
 /** Share of the pieces, and how many in any case, that may have their names beside the map. */
@@ -53,7 +58,7 @@ export function mapSlab(
   source: MapSource,
   width: number,
   heights: readonly number[],
-): Slab {
+): MapSlab {
   const fits = (map: SmallMap) => map.unnamed.length === 0 || map.width + gap + columnWidth <= width;
   const isLegible = (map: SmallMap) =>
     map.pageWidth >= legiblePage &&
@@ -75,6 +80,7 @@ export function mapSlab(
   });
   const drawing = { inks: [...map.inks, ...column.inks] };
   return {
+    legible: isLegible(map),
     height: Math.max(map.height, column.height),
     draw: (x, y) => movedDrawing(drawing, translation(at(x, y))).inks,
   };

@@ -35,7 +35,12 @@ export function textSlab(measure: TypeMeasure, text: string, setting: TextSettin
     indent = 0,
     align = 'left',
   } = setting;
-  const lines = wrapped(measure, text, size, weight, width - indent, setting.most);
+  const lines = wrapped(measure, text, {
+    size,
+    weight,
+    room: width - indent,
+    ...(setting.most === undefined ? {} : { most: setting.most }),
+  });
   return {
     height: lines.length * line,
     draw: (x, y) =>

@@ -1,4 +1,4 @@
-import type { Fastening, Path, Point } from '@paperhinge/geometry';
+import type { Fastening, Path, Piece, Point } from '@paperhinge/geometry';
 import { add, scale } from '@paperhinge/geometry/plane';
 import { besideEdge, type EdgeSpan, placeOnEdge, spanOf } from './beside-edge.js';
 import type { DrawnFact } from './garment-facts.js';
@@ -25,12 +25,21 @@ export function fasteningFacts({ piece, pattern, reader }: PieceSetting): readon
     const counted = fastening.count ? `${fastening.count} × ${name}` : name;
     const said = [counted, ...figures].join(' ');
     const inset = isTape(fastening) ? tapeInset : insetOf(fastening);
-    const inks = isTape(fastening) ? tapeInks(path, span) : spotInks(fastening, path, span);
+    const inks = isTape(fastening)
+      ? tapeInks(path, span)
+      : isMarked(fastening, piece)
+        ? []
+        : spotInks(fastening, path, span);
     return [{ inks, words: [said, counted], along: besideEdge(path, inset, span), off: 2.2 }];
   });
 }
 
 const isTape = ({ kind }: Fastening): boolean => kind === 'zip' || kind === 'elastic' || kind === 'drawcord';
+
+/** Whether the maker has marked each button already: then her marks hold. */
+const isMarked = ({ kind }: Fastening, { marks }: Piece): boolean =>
+  kind === 'buttons' &&
+  marks.some(m => m.kind === 'button' || m.role === 'button' || m.role === 'buttonhole');
 
 /** The length that it closes, from where its run begins. */
 function spanWithin({ along, length }: Fastening, { from, to }: EdgeSpan): EdgeSpan {
@@ -57,8 +66,10 @@ function tapeInks(path: Path, span: EdgeSpan): readonly Ink[] {
   return [stroke('placement', besideEdge(path, tapeInset, span)), ...bars];
 }
 
-/** Places from one end to the other: so many, or so far apart; else one at each end. */
-function spotInks(fastening: Fastening, path: Path, { from, to }: EdgeSpan): readonly Ink[] {
+/** Places from one end to the other, a button's width from either: so many, or so far apart; else one at each end. */
+function spotInks(fastening: Fastening, path: Path, whole: EdgeSpan): readonly Ink[] {
+  const off = Math.min(fastening.size ?? usualButton, (whole.to - whole.from) / 4);
+  const [from, to] = [whole.from + off, whole.to - off];
   const length = to - from;
   const spacing = fastening.spacing ?? length / Math.max((fastening.count ?? 2) - 1, 1);
   const count = fastening.count ?? Math.floor(length / spacing + 1e-9) + 1;

@@ -54,14 +54,19 @@ export function plainLine(text: string): string {
     .trim();
 }
 
+/** What text is broken into: em size, width and, if there is one, the most lines. Lengths in mm. */
+export interface Column {
+  readonly size: number;
+  readonly weight?: Weight;
+  readonly room: number;
+  readonly most?: number;
+}
+
 /** Text broken at spaces (a word longer than a line within it) into lines no wider than `room` mm; the last ends in … if cut. */
 export function wrapped(
   measure: TypeMeasure,
   text: string,
-  size: number,
-  weight: Weight,
-  room: number,
-  most = Number.POSITIVE_INFINITY,
+  { size, weight = 'regular', room, most = Number.POSITIVE_INFINITY }: Column,
 ): readonly string[] {
   const fits = (line: string) => measure.width(line, size, weight) <= room;
   const lines: string[] = [];

@@ -92,7 +92,7 @@ function linesFor(setting: PieceSetting, content: Content, size: number): readon
   const big = titleSize * scale,
     small = Math.max(detailSize * scale, smallest * enlargementOf(setting));
   const room = Math.max(110 * scale, narrowest * enlargementOf(setting));
-  const heading = wrapped(measure, title, big, 'bold', room, 3).map(
+  const heading = wrapped(measure, title, { size: big, weight: 'bold', room, most: 3 }).map(
     (text): BlockLine => ({ text, size: big, weight: 'bold' }),
   );
   const detail = (text: string, weight: Weight = 'regular'): BlockLine => ({
@@ -105,7 +105,7 @@ function linesFor(setting: PieceSetting, content: Content, size: number): readon
     const lines = cloth ? [`${cut[0]} · ${cloth}`] : cut;
     return [...heading, ...[...lines, ...said].map(text => detail(text))];
   }
-  const note = notesOf(piece).flatMap(n => wrapped(measure, n, small, 'regular', room, 3));
+  const note = notesOf(piece).flatMap(n => wrapped(measure, n, { size: small, room, most: 3 }));
   const name = [pattern.name, pattern.size && setting.reader.words.piece.size(pattern.size)];
   return [
     ...heading,

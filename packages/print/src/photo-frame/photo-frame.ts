@@ -58,7 +58,7 @@ function sheetInks(sheet: FrameSheet, sheets: number, middle: Point, measure: Ty
   const corner = at(middle.x - 48, middle.y - checkedSquare / 2),
     beside = corner.x + checkedSquare + 5;
   const to = (u: number, v: number) => at(corner.x + u * checkedSquare, corner.y + v * checkedSquare);
-  const lines = words.flatMap(text => [...wrapped(measure, text, wordSize, 'regular', wordRoom), '']);
+  const lines = words.flatMap(text => [...wrapped(measure, text, { size: wordSize, room: wordRoom }), '']);
   return [
     ...targetPlaces.map((_, place) => targetInk(targetIndex(sheet, place), place, middle)),
     stroke('test-square', polyline(to(0, 0), to(1, 0), to(1, 1), to(0, 1), to(0, 0))),

@@ -56,7 +56,7 @@ export function calibrationSquare(
     weight: 'bold',
   } as const;
   const said = [
-    ...wrapped(measure, setUp(side, diagonal, mesh), textSize, 'regular', textWidth),
+    ...wrapped(measure, setUp(side, diagonal, mesh), { size: textSize, room: textWidth }),
     thisSheet(`${width} × ${height}`),
   ].map(text => ({ text, size: textSize, weight: 'regular' }) as const);
   let down = 0;
