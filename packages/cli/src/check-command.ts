@@ -1,4 +1,5 @@
-import { checkPattern, measurePattern, type PatternMeasures } from '@paperhinge/geometry';
+import { basename, dirname } from 'node:path';
+import { checkPattern, measurePattern, type Pattern, type PatternMeasures } from '@paperhinge/geometry';
 import { commandSaying, type Words } from '@paperhinge/sheet/words';
 import { asAsked, type PatternArguments } from './asked.js';
 import { aligned } from './columns.js';
@@ -8,8 +9,13 @@ import { inFile, loadPattern } from './load.js';
 import { findingLine, oneLine } from './one-line.js';
 import { wordsFor } from './speech.js';
 
+interface CheckArguments extends PatternArguments {
+  /** Where to draw the pieces with the names of their edges. */
+  readonly picture?: string;
+}
+
 /** `paperhinge check PATTERN`: walks every seam and says what will not sew. @returns the exit code */
-export const checkCommand = (file: string, options: PatternArguments, io: Io): Promise<number> =>
+export const checkCommand = (file: string, options: CheckArguments, io: Io): Promise<number> =>
   asAsked(options, async ({ sheet, language, unit }) => {
     const { pattern, findings: onReading } = await loadPattern(file, sheet);
     const found = await inFile(file, () => checkPattern(pattern));
@@ -22,6 +28,7 @@ export const checkCommand = (file: string, options: PatternArguments, io: Io): P
       ...findings.map(finding => findingLine(finding, words)),
       verdict(Object.keys(seams).length > 0, codeFor(findings) === 0, words),
     ];
+    if (options.picture !== undefined) await draw(pattern, options.picture, [file, options.sheet]);
     io.stdout(
       options.json
         ? `${JSON.stringify({ pattern: pattern.name, seams, findings }, null, 2)}\n`
@@ -29,6 +36,18 @@ export const checkCommand = (file: string, options: PatternArguments, io: Io): P
     );
     return codeFor(findings);
   });
+
+async function draw(pattern: Pattern, path: string, inputs: readonly (string | undefined)[]): Promise<void> {
+  const { namedEdgesSvg } = await import('@paperhinge/print/drawing');
+  const { checkOutputs, writeOutputs } = await import('./write-outputs.js');
+  const name = basename(path);
+  await checkOutputs(
+    dirname(path),
+    [name],
+    inputs.filter(input => input !== undefined),
+  );
+  await writeOutputs(dirname(path), [{ name, content: namedEdgesSvg(pattern) }]);
+}
 
 /** Nothing is said of how a pattern sews together that tells no seams. */
 function verdict(hasSeams: boolean, sews: boolean, { sentence }: Words): string {

@@ -62,6 +62,7 @@ function addCheck(program: Command, io: Io, exit: Exit): void {
     .command('check')
     .description('walk every seam of a pattern')
     .argument('<pattern>', 'pattern SVG')
+    .option('--picture <file>', "also write each piece with its edges' names and where each begins, as SVG")
     .option(...sheet)
     .addOption(language())
     .option(...json)

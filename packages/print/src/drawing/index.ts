@@ -7,6 +7,7 @@ export type { DrawOptions, PieceDrawing, PiecePlace } from './draw-piece.js';
 export { drawPiece } from './draw-piece.js';
 export type { Drawing, Fill, Ink, Lettering, Role, Stroke, TypeMeasure, Weight } from './ink.js';
 export { letteringBox, movedDrawing } from './ink.js';
+export { namedEdgesSvg } from './named-edges.js';
 export type { NotchDrawing } from './notches.js';
 export { notchStyles } from './notches.js';
 export type { Pen } from './pens.js';
