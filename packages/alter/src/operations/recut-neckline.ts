@@ -112,6 +112,6 @@ function requireSense({ piece, shape, depth, halfWidth, shoulder }: RecutNecklin
 
 const insetNote = (piece: string) => ({
   job: `inset ${piece}.inset`,
-  text: `Finish the V inset of ${piece} to its point.`,
+  text: saying('finish-inset', { piece: { piece } }),
   after: [],
 });

@@ -77,6 +77,8 @@ export interface OperationSentences {
     readonly shoulderMm?: number;
     readonly line?: Thing;
   };
+  /** A job of the sewing. */
+  'finish-inset': { readonly piece: Thing };
   trued: { readonly edges: readonly Saying[] };
   'trued-edge': { readonly edge: Thing; readonly movedMm: number };
   /** `left`: there was something to true that could not be done. */

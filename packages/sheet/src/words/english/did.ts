@@ -54,6 +54,7 @@ export const did: Sentences<OperationSentences & Pick<AlterSentences, 'said'>> =
       `${say.thing(piece)} has a new neckline, ${kind === 'a' ? '' : `${kind} `}${say.length(depthMm)} deep${width}${shoulderMm === undefined ? '' : `; ${say.length(shoulderMm)} of its shoulder are left`}.`,
     );
   },
+  'finish-inset': ({ piece }, say) => `Finish the V inset of ${say.thing(piece)} to its point.`,
   trued: ({ edges }, say) => edges.map(edge => capital(say.saying(edge))).join(' '),
   'trued-edge': ({ edge, movedMm }, say) =>
     `${say.thing(edge)} was trued; it moved by ${say.slight(movedMm)} at most.`,

@@ -50,6 +50,7 @@ export const did: Sentences<OperationSentences & Pick<AlterSentences, 'said'>> =
     }[shape];
     return `${say.thing(piece)}: ${kind}, ${say.length(depthMm)} tief${width}${shoulderMm === undefined ? '' : `; von der Schulter bleiben ${say.length(shoulderMm)}`}.`;
   },
+  'finish-inset': ({ piece }, say) => `Den V-Einsatz bis zur Spitze fertignähen: ${say.thing(piece)}.`,
   trued: ({ edges }, say) => edges.map(say.saying).join(' '),
   'trued-edge': ({ edge, movedMm }, say) =>
     `${say.thing(edge)} ausgestrichen, höchstens um ${say.slight(movedMm)} bewegt.`,
