@@ -1,10 +1,10 @@
 import { sayingsOf } from '@paperhinge/geometry/sayings';
 import type { BecameTellings } from './became/tellings.js';
 import type { DeriveSentences, DeriveTellings } from './derive/tellings.js';
-import type { EditTellings } from './edit/tellings.js';
 import type { FitSentences } from './fit/sentences.js';
 import type { FitTellings } from './fit/tellings.js';
 import type { HingeSentences, HingeTellings } from './hinge/tellings.js';
+import type { MovedEdgesTellings } from './moved-edges/tellings.js';
 import type { NecklineTellings } from './neckline/tellings.js';
 import type { OperationSentences, OperationTellings } from './operations/tellings.js';
 import type { OrderSentences } from './order-of-work/sentences.js';
@@ -17,7 +17,7 @@ import type { VerbTellings } from './verb/tellings.js';
 export interface AlterTellings
   extends BecameTellings,
     HingeTellings,
-    EditTellings,
+    MovedEdgesTellings,
     NecklineTellings,
     OperationTellings,
     DeriveTellings,

@@ -21,8 +21,8 @@ import {
 } from '@paperhinge/geometry/paths';
 import { foldEdgeOf } from '@paperhinge/geometry/pattern';
 import { type Affine, add, lerp, mirror, scale, subtract } from '@paperhinge/geometry/plane';
-import { grainOrVertical } from '../edit/grain.js';
-import { lineThrough, reachOf, startingIn } from '../edit/meet.js';
+import { grainOrVertical } from '../moved-edges/grain.js';
+import { lineThrough, reachOf, startingIn } from '../moved-edges/meet.js';
 import type { EndStretch, FacingShape } from './facing-shape.js';
 import { titled } from './long-piece.js';
 

@@ -22,8 +22,8 @@ import {
 } from '@paperhinge/geometry/paths';
 import { outlinePath, pathsOfPart } from '@paperhinge/geometry/pattern';
 import { containsPoint, selfCrossings } from '@paperhinge/geometry/regions';
-import { joinedInOne, parallelPieces } from '../edit/inward-parallel.js';
-import { endingIn, reachOf, runOn, startingIn } from '../edit/meet.js';
+import { joinedInOne, parallelPieces } from '../moved-edges/inward-parallel.js';
+import { endingIn, reachOf, runOn, startingIn } from '../moved-edges/meet.js';
 import { refusal } from './tellings.js';
 
 /** What a facing or stay is cut from its source as, clockwise: outer edges, one end, the inner line, the other end. */

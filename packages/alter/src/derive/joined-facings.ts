@@ -4,7 +4,7 @@ import { joined, pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { copiesInGarment, foldEdgeOf, outlinePath } from '@paperhinge/geometry/pattern';
 import { distance } from '@paperhinge/geometry/plane';
 import { selfCrossings } from '@paperhinge/geometry/regions';
-import { startingIn } from '../edit/meet.js';
+import { startingIn } from '../moved-edges/meet.js';
 import { facingJoints } from './facing-joints.js';
 import { type FacingEnd, type FacingOn, unusedNames } from './facing-piece.js';
 import { laidTo } from './laid-to.js';

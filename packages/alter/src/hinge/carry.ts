@@ -8,7 +8,7 @@ import {
 } from '@paperhinge/geometry';
 import { joined, nearestOnPath, transformedPath } from '@paperhinge/geometry/paths';
 import { type Affine, apply } from '@paperhinge/geometry/plane';
-import { bridged } from '../edit/bridged.js';
+import { bridged } from '../moved-edges/bridged.js';
 import { linePartsOf, sectionHolding } from './line-parts.js';
 import type { CutPiece } from './sections.js';
 import { finding } from './tellings.js';

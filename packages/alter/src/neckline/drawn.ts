@@ -22,9 +22,9 @@ import { distance } from '@paperhinge/geometry/plane';
 import { containsPoint, signedArea } from '@paperhinge/geometry/regions';
 import type { ThingBecame } from '../became/became.js';
 import { carriedNotches, edgesBecame, type PartChange } from '../became/parts.js';
-import { type Chain, chainsOf, type Reshaped } from '../edit/chains.js';
-import { endingIn, startingIn } from '../edit/meet.js';
-import { refusal as editRefusal } from '../edit/tellings.js';
+import { type Chain, chainsOf, type Reshaped } from '../moved-edges/chains.js';
+import { endingIn, startingIn } from '../moved-edges/meet.js';
+import { refusal as movedEdgesRefusal } from '../moved-edges/tellings.js';
 import { refusal } from './tellings.js';
 
 /**
@@ -35,7 +35,7 @@ export function cutToDrawnLine(piece: Piece, neck: Edge, name: string): Reshaped
   const drawn = piece.lines.find(l => l.name === name);
   const where = { piece: piece.name };
   if (!drawn)
-    throw editRefusal(
+    throw movedEdgesRefusal(
       'unknown-line',
       { piece: piece.name, name, names: piece.lines.map(l => l.name) },
       where,

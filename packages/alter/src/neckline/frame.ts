@@ -20,8 +20,8 @@ import {
 import { isCentreEdge, isCentreLine, outlinePath } from '@paperhinge/geometry/pattern';
 import { add, distance, dot, rightOf, scale, subtract, unit } from '@paperhinge/geometry/plane';
 import { containsPoint } from '@paperhinge/geometry/regions';
-import { grainDirection, middleOf } from '../edit/grain.js';
-import { lineThrough, reachOf, runOnBothWays } from '../edit/meet.js';
+import { grainDirection, middleOf } from '../moved-edges/grain.js';
+import { lineThrough, reachOf, runOnBothWays } from '../moved-edges/meet.js';
 import { refusal } from './tellings.js';
 
 /** One half of a neckline as seen from the garment's centre line outwards. Places are `down` and `out` from `origin`. */

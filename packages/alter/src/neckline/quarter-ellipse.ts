@@ -1,6 +1,6 @@
 import type { Path, Point, Segment } from '@paperhinge/geometry';
 import { add, scale, subtract } from '@paperhinge/geometry/plane';
-import { endingIn } from '../edit/meet.js';
+import { endingIn } from '../moved-edges/meet.js';
 
 /**
  * A quarter of an ellipse from `lowest` (square to the centre line) to `end` (along it), by cubics of 15 degrees.

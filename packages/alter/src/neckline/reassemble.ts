@@ -8,8 +8,8 @@ import {
 } from '@paperhinge/geometry';
 import { joined, reversedPath, subpath } from '@paperhinge/geometry/paths';
 import { carriedNotches, edgesBecame, keptWhole, type PartChange, shifted } from '../became/parts.js';
-import type { Reshaped } from '../edit/chains.js';
-import { startingIn } from '../edit/meet.js';
+import type { Reshaped } from '../moved-edges/chains.js';
+import { startingIn } from '../moved-edges/meet.js';
 import type { RecutHalf } from './shapes.js';
 import { refusal } from './tellings.js';
 

@@ -9,7 +9,7 @@ import {
   subpath,
 } from '@paperhinge/geometry/paths';
 import { add, scale } from '@paperhinge/geometry/plane';
-import { reachOf, runOn, startingIn, withEndAt } from '../edit/meet.js';
+import { reachOf, runOn, startingIn, withEndAt } from '../moved-edges/meet.js';
 import { downOf, halfWidthLine, type NeckFrame, outOf } from './frame.js';
 import { quarterEllipse } from './quarter-ellipse.js';
 import { refusal } from './tellings.js';

@@ -11,7 +11,7 @@ import {
 import { tolerances } from '@paperhinge/geometry/internal';
 import { type EdgePosition, withPiece } from '@paperhinge/geometry/pattern';
 import type { Alteration } from '../alteration.js';
-import { seamNamed, shareOfSeam, sideLength, stretchOf } from '../edit/seam-place.js';
+import { seamNamed, shareOfSeam, sideLength, stretchOf } from '../moved-edges/seam-place.js';
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';
 import { finding, saying } from './tellings.js';

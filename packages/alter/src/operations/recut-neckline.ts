@@ -1,7 +1,7 @@
 import { type Pattern, pieceNamed } from '@paperhinge/geometry';
 import { withPiece } from '@paperhinge/geometry/pattern';
 import type { Alteration } from '../alteration.js';
-import { requireSimple, tidied } from '../edit/tidy.js';
+import { requireSimple, tidied } from '../moved-edges/tidy.js';
 import { cutToDrawnLine } from '../neckline/drawn.js';
 import { neckFrames } from '../neckline/frame.js';
 import { neckOf } from '../neckline/neck-edge.js';

@@ -1,6 +1,6 @@
 import type { Pattern, Seam, SeamEase, TakenUp } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
-import { seamNamed } from '../edit/seam-place.js';
+import { seamNamed } from '../moved-edges/seam-place.js';
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';
 import { saying } from './tellings.js';

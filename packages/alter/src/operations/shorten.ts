@@ -2,8 +2,8 @@ import { type Finding, type Pattern, pieceNamed } from '@paperhinge/geometry';
 import { withPiece } from '@paperhinge/geometry/pattern';
 import type { Alteration } from '../alteration.js';
 import { nothingBecame, together } from '../became/became.js';
-import { moveHem } from '../edit/move-hem.js';
-import { shortenAtLine } from '../edit/shorten-at-line.js';
+import { moveHem } from '../moved-edges/move-hem.js';
+import { shortenAtLine } from '../moved-edges/shorten-at-line.js';
 
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';

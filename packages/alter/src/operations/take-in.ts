@@ -2,10 +2,10 @@ import { type Finding, type Pattern, pieceNamed, type Seam, walkSeam } from '@pa
 import { type EdgePosition, withPiece } from '@paperhinge/geometry/pattern';
 import type { Alteration } from '../alteration.js';
 import { nothingBecame, together } from '../became/became.js';
-import { moveEdgesInwards } from '../edit/move-edges-inwards.js';
-import { seamNamed, shareOfSeam } from '../edit/seam-place.js';
-import { sidesOf } from '../edit/seam-sides.js';
-import type { Taper } from '../edit/taper.js';
+import { moveEdgesInwards } from '../moved-edges/move-edges-inwards.js';
+import { seamNamed, shareOfSeam } from '../moved-edges/seam-place.js';
+import { sidesOf } from '../moved-edges/seam-sides.js';
+import type { Taper } from '../moved-edges/taper.js';
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';
 import { refusal, saying } from './tellings.js';

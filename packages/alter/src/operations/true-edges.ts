@@ -14,7 +14,7 @@ import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
 import { type Became, nothingBecame, together } from '../became/became.js';
 import { carriedNotches, edgesBecame, type PartChange } from '../became/parts.js';
-import { requireSimple } from '../edit/tidy.js';
+import { requireSimple } from '../moved-edges/tidy.js';
 import { apartBetween } from '../truing/apart.js';
 import { type Redrawn, redrawn, straightened } from '../truing/redrawn.js';
 import { refusal } from '../truing/tellings.js';

@@ -2,10 +2,10 @@
 
 export type { BecameTellings } from '../became/tellings.js';
 export type { DeriveSentences, DeriveTellings } from '../derive/tellings.js';
-export type { EditTellings } from '../edit/tellings.js';
 export type { FitSentences } from '../fit/sentences.js';
 export type { FitTellings } from '../fit/tellings.js';
 export type { HingeSentences, HingeTellings } from '../hinge/tellings.js';
+export type { MovedEdgesTellings } from '../moved-edges/tellings.js';
 export type { NecklineTellings } from '../neckline/tellings.js';
 export type { OperationSentences, OperationTellings } from '../operations/tellings.js';
 export type { OrderSentences } from '../order-of-work/sentences.js';

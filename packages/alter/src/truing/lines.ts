@@ -9,7 +9,7 @@ import {
 import { tolerances } from '@paperhinge/geometry/internal';
 import { weldedLines } from '@paperhinge/geometry/measure';
 import { joined, nearestOnPath, pathEnd, subpath } from '@paperhinge/geometry/paths';
-import { endingIn, startingIn } from '../edit/meet.js';
+import { endingIn, startingIn } from '../moved-edges/meet.js';
 
 /** Parts of edges that follow one another without a corner and are trued as one line. */
 export type Run = readonly [Edge, ...Edge[]];

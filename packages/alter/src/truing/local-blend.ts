@@ -11,7 +11,7 @@ import {
   subpath,
 } from '@paperhinge/geometry/paths';
 import { angleBetween } from '@paperhinge/geometry/plane';
-import { endingIn, startingIn } from '../edit/meet.js';
+import { endingIn, startingIn } from '../moved-edges/meet.js';
 import { apartBetween, areaBetween, quickSides } from './apart.js';
 import { mostMeanOff } from './fair-throughout.js';
 import { turningOf } from './turning.js';

@@ -6,11 +6,11 @@ import { cuttingLine } from './cutting-line.js';
 import { derive, drafts } from './derive.js';
 import { did } from './did.js';
 import { drawings } from './drawings.js';
-import { edit } from './edit.js';
 import { cautions, fit } from './fit.js';
 import { grammar } from './grammar.js';
 import { hinge, slashes } from './hinge.js';
 import { measure } from './measure.js';
+import { movedEdges } from './moved-edges.js';
 import { neckline } from './neckline.js';
 import { operations } from './operations.js';
 import { order, orderTellings } from './order.js';
@@ -36,7 +36,7 @@ export const german: Catalogue = {
     ...print,
     ...verb,
     ...truing,
-    ...edit,
+    ...movedEdges,
     ...neckline,
     ...unfold,
     ...became,

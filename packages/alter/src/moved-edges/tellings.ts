@@ -2,7 +2,7 @@ import type { Thing } from '@paperhinge/geometry';
 import { sayingsOf } from '@paperhinge/geometry/sayings';
 
 /** What is told of moving edges, and of the seams they are sewn in. */
-export interface EditTellings {
+export interface MovedEdgesTellings {
   'no-hem': { readonly piece: Thing };
   'several-hems': { readonly piece: Thing; readonly hems: readonly Thing[] };
   'no-grain-line': { readonly piece: Thing };
@@ -29,4 +29,4 @@ export interface EditTellings {
   'seam-end-unknown': { readonly seam: Thing; readonly from: string; readonly neighbours: readonly string[] };
 }
 
-export const { refusal, finding } = sayingsOf<EditTellings>();
+export const { refusal, finding } = sayingsOf<MovedEdgesTellings>();

@@ -1,8 +1,8 @@
-import type { EditTellings } from '@paperhinge/alter/sayings';
+import type { MovedEdgesTellings } from '@paperhinge/alter/sayings';
 import type { Tellings } from '../catalogue.js';
 import { instead } from './instead.js';
 
-export const edit: Tellings<EditTellings> = {
+export const movedEdges: Tellings<MovedEdgesTellings> = {
   'no-hem': ({ piece }, say) => ({
     message: `${say.thing(piece)} hat keinen Saum.`,
     remedy: 'Sagen Sie, welche Kante der Saum ist: Schreiben Sie data-kind="hem" an sie.',

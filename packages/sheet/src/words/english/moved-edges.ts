@@ -1,9 +1,9 @@
-import type { EditTellings } from '@paperhinge/alter/sayings';
+import type { MovedEdgesTellings } from '@paperhinge/alter/sayings';
 import { capital } from '../capital.js';
 import type { Tellings } from '../catalogue.js';
 import { instead } from './instead.js';
 
-export const edit: Tellings<EditTellings> = {
+export const movedEdges: Tellings<MovedEdgesTellings> = {
   'no-hem': ({ piece }, say) => ({
     message: capital(`${say.thing(piece)} has no hem.`),
     remedy: 'Say which of its edges is the hem: write data-kind="hem" on it.',
