@@ -202,6 +202,30 @@ describe('several sizes in one drawing', () => {
     });
   });
 
+  /** The drawing with something else written in its larger size, which stands last. */
+  const inLarger = (from: string, to: string): string => {
+    const at = both.lastIndexOf(from);
+    return both.slice(0, at) + to + both.slice(at + from.length);
+  };
+
+  test('that are not one pattern, or cannot be read, are told whichever is read', () => {
+    const told = (source: string, asked: string) =>
+      read(source, { size: asked })
+        .findings.map(found => toldFinding(found))
+        .map(({ code, message }) => [code, message]);
+    const renamed = inLarger('data-edge="neck"', 'data-edge="hals"');
+    expect(told(renamed, '12')).toEqual([
+      [
+        'sizes-differ',
+        'The sizes 12 and 14 differ in more than their lengths: edges, darts and pleats of the front are not the same.',
+      ],
+    ]);
+    expect(told(renamed, '14').map(([code]) => code)).toEqual(['sizes-differ']);
+    const open = inLarger(' data-edge="neck"', '');
+    expect(told(open, '12')).toEqual([['size-not-read', 'The size 14 of the drawing cannot be read.']]);
+    expect(refusalOf(() => read(open, { size: '14' })).code).toBe('open-outline');
+  });
+
   test('may lie in one another within one piece', () => {
     const nested =
       `<svg xmlns="http://www.w3.org/2000/svg" data-paperhinge="2" ${mm}><g data-piece="front" data-allowance="1">` +

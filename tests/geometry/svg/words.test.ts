@@ -58,6 +58,7 @@ const samples: Samples = {
     { size: '16', sizes: ['12', '14'] },
     { size: '16', sizes: [] },
   ],
+  'size-not-read': [{ size: '14' }],
   'size-not-chosen': [{ size: '12', sizes: ['12', '14'] }],
   'role-not-known': [{ words }, { words, near: 'box' }],
   'attribute-misplaced': [{ attribute: 'data-cut', places: ['piece'] }],

@@ -19,6 +19,8 @@ export const mostInstances = 100_000;
 export const mostInstancedSegments = 1_000_000;
 /** A `use` of a `use` of a `use` ...: deeper than any drawing made by hand or by program. */
 export const deepestUse = 100;
+/** Sizes of one drawing that are held against the one that is read: more than any range of sizes. */
+export const mostSizesCompared = 30;
 /** Findings of one code that are listed one by one; the rest are counted in a last one. */
 export const mostFindingsOfAKind = 50;
 /** Levels in the JSON of the metadata. */

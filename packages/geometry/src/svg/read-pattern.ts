@@ -7,6 +7,7 @@ import { units } from '../pattern/words.js';
 import { lengthOf, wordOf } from './attribute-values.js';
 import { refuseUnknownScale, tellSizes } from './check-scale.js';
 import { checkShown } from './check-shown.js';
+import { unlikeSizes } from './check-sizes.js';
 import { checkVocabulary, type Misspelling } from './check-vocabulary.js';
 import { faultError, faultFinding } from './fault-finding.js';
 import { type Gathered, gatherer, meaningOf } from './gather.js';
@@ -58,7 +59,11 @@ export function readPattern(source: Uint8Array | string, options: PatternReadOpt
   const report = reportOn(document, options.file);
   const misspelling = checkVocabulary(document, report);
   try {
-    return readDocument(document, report, options);
+    const reading = readDocument(document, report, options);
+    const other = (size: string): Pattern =>
+      readDocument(document, reportOn(document, options.file), { ...options, size }).pattern;
+    const unlike = unlikeSizes(reading, other, report.where(document.root.offset));
+    return unlike.length > 0 ? { ...reading, findings: [...reading.findings, ...unlike] } : reading;
   } catch (error) {
     throw misspelling && error instanceof PatternError ? causedBy(misspelling, report) : error;
   }

@@ -87,6 +87,7 @@ interface ScaleTellings {
   'scale-out-of-range': NoFacts;
   'piece-very-large': { readonly piece: Thing; readonly reachMm: number };
   'unknown-size': { readonly size: string; readonly sizes: readonly string[] };
+  'size-not-read': { readonly size: string };
   'size-not-chosen': { readonly size: string; readonly sizes: readonly string[] };
 }
 

@@ -34,6 +34,7 @@ type Drawings = Pick<
   | 'scale-out-of-range'
   | 'piece-very-large'
   | 'unknown-size'
+  | 'size-not-read'
   | 'size-not-chosen'
 >;
 
@@ -172,6 +173,10 @@ export const drawings: Tellings<Drawings> = {
       sizes.length === 0
         ? 'It holds one size only: leave size: out.'
         : `Choose one of its sizes: ${sizes.map(say.name).join(', ')}.`,
+  }),
+  'size-not-read': ({ size }, say) => ({
+    message: `The size ${say.name(size)} of the drawing cannot be read.`,
+    remedy: `Choose it (size: ${say.name(size)}) to hear why.`,
   }),
   'size-not-chosen': ({ size, sizes }, say) => ({
     message: `The drawing holds the sizes ${say.list(sizes.map(say.name))}; ${say.name(size)} was read.`,

@@ -137,6 +137,10 @@ export const drawings: Pick<Catalogue['tellings'], keyof typeof english> = {
         ? 'Sie enthält nur eine Größe: Lassen Sie size: weg.'
         : `Wählen Sie eine ihrer Größen: ${sizes.map(say.name).join(', ')}.`,
   }),
+  'size-not-read': ({ size }, say) => ({
+    message: `Die Größe ${say.name(size)} der Zeichnung kann nicht gelesen werden.`,
+    remedy: `Wählen Sie sie (size: ${say.name(size)}), um zu erfahren, warum.`,
+  }),
   'size-not-chosen': ({ size, sizes }, say) => ({
     message: `Die Zeichnung enthält die Größen ${say.list(sizes.map(say.name))}; gelesen wurde ${say.name(size)}.`,
     remedy: `Schreiben Sie size: ${say.name(size)} in das Blatt, oder die gewünschte.`,
