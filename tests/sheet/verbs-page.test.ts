@@ -3,9 +3,11 @@ import { type AnyVerb, verbs } from '@paperhinge/alter';
 import { readPattern } from '@paperhinge/geometry';
 import { english, wordsOf } from '@paperhinge/sheet';
 import { describe, expect, test } from 'vitest';
+import { sheetJsonSchema } from '../../packages/sheet/src/json-schema.js';
 import { readSheet } from '../../packages/sheet/src/read-sheet.js';
 import { picture } from '../../packages/sheet/src/reference/picture.js';
 import { stepLine } from '../../packages/sheet/src/reference/sentence.js';
+import { sheetExample } from '../../packages/sheet/src/reference/sheet-example.js';
 import { verbsPage } from '../../packages/sheet/src/reference/verbs-page.js';
 import { runSteps } from '../../packages/sheet/src/run-steps.js';
 import { stateOf } from '../../packages/sheet/src/state.js';
@@ -39,6 +41,15 @@ describe('the example of every verb', () => {
     const svg = picture(before, after, `${name}: before and after`);
     await expect(svg).toMatchFileSnapshot(`../../packages/sheet/${pictureFile(verb)}`);
   });
+});
+
+test('the example of everything else is a sound sheet that leaves no field out', () => {
+  const sheet = readSheet(sheetExample, { file: 'example.yaml' });
+  const fields = Object.keys(sheetJsonSchema(verbs).properties as object);
+  expect(
+    fields.filter(field => !(field in sheet.places || new RegExp(`^${field}:`, 'm').test(sheetExample))),
+  ).toEqual([]);
+  expect(sheet.steps).toEqual([{ verb: 'unfold', parameters: { piece: 'front' }, off: true }]);
 });
 
 test('the README names every verb', () => {

@@ -2,6 +2,7 @@ import type { AnyVerb } from '@paperhinge/alter';
 import { inSheet } from '@paperhinge/alter/verb';
 import { fieldTable } from './field-table.js';
 import { sentenceOf, stepLine } from './sentence.js';
+import { sheetExample } from './sheet-example.js';
 
 /** A verb with what its worked example came to. */
 export interface Worked {
@@ -26,9 +27,17 @@ Editors complete and check a sheet whose first line names the schema:
 # yaml-language-server: $schema=node_modules/@paperhinge/sheet/sheet.schema.json
 \`\`\`
 
-${worked.map(({ verb }) => `[${verb.verb}](#${anchor(verb)})`).join(' · ')}
+${worked.map(({ verb }) => `[${verb.verb}](#${anchor(verb)})`).join(' · ')} · [what else a sheet says](#what-else-a-sheet-says)
 
-${worked.map(section).join('\n')}`;
+${worked.map(section).join('\n')}
+## What else a sheet says
+
+Every other field, none of which must be there but \`pattern\`:
+
+\`\`\`yaml
+${sheetExample}
+\`\`\`
+`;
 
 const anchor = ({ verb }: AnyVerb): string => verb.replaceAll(' ', '-');
 
