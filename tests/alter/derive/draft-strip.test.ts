@@ -108,7 +108,7 @@ test('two armholes get a pair, each as long as its own', () => {
   expect(derived![0]!.lengthMm).toBeCloseTo(ring + 14, 9);
   expect(pieceNamed(pattern, 'arms').cutting).toMatchObject({ count: 2, mirrored: true });
   expect(findings.map(f => toldFinding(f).message)).toEqual([
-    expect.stringMatching(/^There is one for the left and one for the right: the arms is cut 2 times/),
+    expect.stringMatching(/^There is one for the left and one for the right: the arms is cut twice/),
   ]);
   for (const seam of pattern.seams.slice(-2)) expect(walkSeam(pattern, seam).findings).toEqual([]);
 });

@@ -144,6 +144,57 @@ describe('joined: yes', () => {
   });
 });
 
+describe('a seam between panels', () => {
+  // A front in two panels, 60 and 140 mm of straight top edge.
+  const panels = definePattern({
+    name: 'panels',
+    pieces: [
+      definePiece({
+        name: 'centre',
+        outline: [
+          { name: 'top', path: polyline(at(0, 0), at(60, 0)) },
+          { name: 'panel', path: polyline(at(60, 0), at(60, 300)) },
+          { name: 'hem', kind: 'hem', path: polyline(at(60, 300), at(0, 300)) },
+          { name: 'fold', kind: 'fold', path: polyline(at(0, 300), at(0, 0)) },
+        ],
+      }),
+      definePiece({
+        name: 'side',
+        cutting: { count: 2 },
+        outline: [
+          { name: 'top', path: polyline(at(500, 0), at(640, 0)) },
+          { name: 'side', path: polyline(at(640, 0), at(640, 300)) },
+          { name: 'hem', kind: 'hem', path: polyline(at(640, 300), at(500, 300)) },
+          { name: 'panel', path: polyline(at(500, 300), at(500, 0)) },
+        ],
+      }),
+    ],
+    seams: [
+      {
+        name: 'panel',
+        a: [{ ...ref('centre.panel'), reversed: false }],
+        b: [{ ...ref('side.panel'), reversed: true }],
+        ease: { mm: 0 },
+      },
+    ],
+  });
+  const top = { name: 'facing', along: [ref('centre.top'), ref('side.top')], width: 40 };
+  test('stops the facing, which is sewn there too', () => {
+    const { pattern } = draftFacing(panels, top);
+    const seam = pattern.seams.find(s => s.name === 'facing centre and facing side at panel')!;
+    expect(walkSeam(pattern, seam)).toMatchObject({ matches: true, aMm: 40 });
+  });
+  test('or is run over by it, joined', () => {
+    const { pattern } = draftFacing(panels, { ...top, joined: true });
+    const piece = pieceNamed(pattern, 'facing');
+    expect(areaOf(piece)).toBeCloseTo(200 * 40, 6);
+    expect(lengthOf(piece, 'inner')).toBeCloseTo(200, 6);
+    expect([foldEdgeOf(piece)?.name, piece.cutting.count]).toEqual(['fold', 1]);
+    expect(pattern.seams.map(s => s.name)).toEqual(['panel', 'facing']);
+    expect(walkSeam(pattern, pattern.seams.at(-1)!).matches).toBe(true);
+  });
+});
+
 // Found case deep-v-on-fold: a V steeper than 23.6° had a facing of half its front, without a fold.
 describe('a steep V', () => {
   test.each([140, 200, 400])('%d mm deep: its facing runs down the fold as far as its width needs', depth => {

@@ -102,7 +102,7 @@ export function assemble(
   const groups = grouped(items);
   const parts = groups.map(partOf);
   const piece: Piece = { ...cutPiece.piece, outline: { parts } };
-  return { piece, places: placesOf(cutPiece, joins, motions, piece, groups, parts), closed };
+  return { piece, places: placesOf({ cutPiece, joins, motions }, piece, groups), closed };
 }
 
 function rejoinedDart(
@@ -215,39 +215,34 @@ function partOf(group: readonly Item[]): OutlinePart {
   return { ...first.edge, path, corners };
 }
 
+/** A cut piece with its sections moved. */
+interface Moved {
+  readonly cutPiece: CutPiece;
+  readonly joins: Joins;
+  readonly motions: readonly Affine[];
+}
+
+/** Where each stretch of an edge lies in the rejoined piece, whose parts the groups became, one each. */
 function placesOf(
-  cutPiece: CutPiece,
-  joins: Joins,
-  motions: readonly Affine[],
+  { cutPiece, joins, motions }: Moved,
   piece: Piece,
   groups: readonly (readonly Item[])[],
-  parts: readonly OutlinePart[],
 ): readonly Place[] {
   const offsets = partOffsets(piece);
-  const places: Place[] = [];
-  for (const [g, group] of groups.entries()) {
-    const part = parts[g]!;
-    if (part.type !== 'edge') continue;
+  return groups.flatMap((group, g) => {
+    const part = piece.outline.parts[g]!;
+    if (part.type !== 'edge') return [];
     let along = offsets.get(part)!;
-    for (const item of group) {
-      if (item.type !== 'edge') continue;
-      const length = pathLength(item.path);
-      if (item.stretch !== undefined) {
-        const stretch = cutPiece.stretches[item.stretch]!;
-        const trim = joins.trims[item.stretch]!;
-        const section = cutPiece.sectionOf[item.stretch]!;
-        if (stretch.type === 'edge')
-          places.push({
-            edge: part.name,
-            from: stretch.from + trim.start,
-            to: stretch.to - trim.end,
-            newFrom: along,
-            section,
-            motion: motions[section]!,
-          });
-      }
-      along += length;
-    }
-  }
-  return places;
+    return group.flatMap((item): readonly Place[] => {
+      if (item.type !== 'edge') return [];
+      const newFrom = along;
+      along += pathLength(item.path);
+      const stretch = item.stretch === undefined ? undefined : cutPiece.stretches[item.stretch];
+      if (stretch?.type !== 'edge') return [];
+      const { start, end } = joins.trims[item.stretch!]!;
+      const section = cutPiece.sectionOf[item.stretch!]!;
+      const [from, to] = [stretch.from + start, stretch.to - end];
+      return [{ edge: part.name, from, to, newFrom, section, motion: motions[section]! }];
+    });
+  });
 }

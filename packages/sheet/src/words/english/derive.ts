@@ -61,7 +61,7 @@ export const derive: Tellings<DeriveTellings> = {
     remedy: 'Give another "allowance" in the step if it should be wider or narrower.',
   }),
   'one-for-each': ({ piece, count, lengthMm }, say) => ({
-    message: `There ${count === 2 ? 'is one for the left and one for the right' : `are ${count}, one for each`}: ${say.thing({ piece })} is cut ${count} times, each ${say.length(lengthMm)} long, joins included.`,
+    message: `There ${count === 2 ? 'is one for the left and one for the right' : `are ${count}, one for each`}: ${say.thing({ piece })} is cut ${count === 2 ? 'twice' : `${count} times`}, each ${say.length(lengthMm)} long, joins included.`,
     remedy: 'Nothing to do.',
   }),
   'several-stretches': ({ piece, stretches, extraJoinsMm }, say) => ({

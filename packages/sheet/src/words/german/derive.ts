@@ -54,7 +54,7 @@ export const derive: Tellings<DeriveTellings> = {
     remedy: 'Geben Sie im Schritt eine andere „allowance“ an, wenn sie breiter oder schmaler sein soll.',
   }),
   'one-for-each': ({ piece, count, lengthMm }, say) => ({
-    message: `Es gibt ${count === 2 ? 'eines für links und eines für rechts' : `${count}, für jede Stelle eines`}: ${say.thing({ piece })} wird ${count}-mal zugeschnitten, je ${say.length(lengthMm)} lang, Zugaben an den Enden inbegriffen.`,
+    message: `Es gibt ${count === 2 ? 'eines für links und eines für rechts' : `${count}, für jede Stelle eines`}: ${say.thing({ piece })} wird ${count === 2 ? 'zweimal' : `${count}-mal`} zugeschnitten, je ${say.length(lengthMm)} lang, Zugaben an den Enden inbegriffen.`,
     remedy: 'Es ist nichts zu tun.',
   }),
   'several-stretches': ({ piece, stretches, extraJoinsMm }, say) => ({
