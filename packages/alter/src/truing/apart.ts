@@ -1,21 +1,31 @@
 import { type Path, type Point, pathLength, type Segment } from '@paperhinge/geometry';
 import { isLine, pointAt, segmentLength } from '@paperhinge/geometry/curves';
+import { oncePer } from '@paperhinge/geometry/internal';
 
 /**
  * mm: the greatest distance that any point of either of two lines has from the other (Hausdorff's). Both are seen as
  * polygons whose sides are at most a `sides`-th of the line long and within 0.002 mm of it; the distance between them
  * is exact at the polygons' corners and at most half a side too small between them.
- * @param sides few for a first look, many for a figure that is told
  */
-export function apartBetween(a: Path, b: Path, sides = 640): number {
+export function apartBetween(a: Path, b: Path): number {
   const p = polygonOf(a, sides),
     q = polygonOf(b, sides);
   return Math.sqrt(Math.max(farthestFrom(p, blocksOf(q)), farthestFrom(q, blocksOf(p))));
 }
 
+/** The same by fewer points, to choose by; where it is over `limit` mm, some distance over that. */
+export function roughlyApart(a: Path, b: Path, limit: number): number {
+  const p = roughly(a),
+    q = roughly(b);
+  const there = farthestFrom(p.polygon, q.blocks, limit ** 2);
+  return Math.sqrt(
+    there > limit ** 2 ? there : Math.max(there, farthestFrom(q.polygon, p.blocks, limit ** 2)),
+  );
+}
+
 /** mm²: the area between two lines that share both ends, what lies to one side of the first less what lies to the other. */
 export function areaBetween(a: Path, b: Path): number {
-  const ring = [...polygonOf(a, quickSides), ...[...polygonOf(b, quickSides)].reverse()];
+  const ring = [...roughly(a).polygon, ...[...roughly(b).polygon].reverse()];
   const origin = ring[0]!;
   const twice = ring.reduce((sum, p, i) => {
     const q = ring[(i + 1) % ring.length]!;
@@ -24,8 +34,15 @@ export function areaBetween(a: Path, b: Path): number {
   return Math.abs(twice) / 2;
 }
 
-/** Sides of a polygon that is good enough to choose by. */
-export const quickSides = 160;
+/** Sides of a polygon for a figure that is told, and of one that is good enough to choose by. */
+const sides = 640;
+const quickSides = 160;
+
+/** A line as a rough polygon: one is compared with many. */
+const roughly = oncePer((path: Path) => {
+  const polygon = polygonOf(path, quickSides);
+  return { polygon, blocks: blocksOf(polygon) };
+});
 
 /** mm. How far a polygon's side may lie from the curve it stands for. */
 const sideError = 0.002;
@@ -77,8 +94,12 @@ function blocksOf(polygon: readonly Point[]): readonly Block[] {
   });
 }
 
-/** The square of the greatest distance of any of the points from a polygon. */
-function farthestFrom(points: readonly Point[], blocks: readonly Block[]): number {
+/** The square of the greatest distance of any of the points from a polygon, or of the first that is over `enough`. */
+function farthestFrom(
+  points: readonly Point[],
+  blocks: readonly Block[],
+  enough = Number.POSITIVE_INFINITY,
+): number {
   let farthest = 0;
   let home = blocks[0]!;
   for (const p of points) {
@@ -92,6 +113,7 @@ function farthestFrom(points: readonly Point[], blocks: readonly Block[]): numbe
       home = block;
     }
     farthest = Math.max(farthest, nearest);
+    if (farthest > enough) break;
   }
   return farthest;
 }

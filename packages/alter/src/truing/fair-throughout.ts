@@ -8,7 +8,7 @@ import {
   startTangent,
 } from '@paperhinge/geometry/paths';
 import { angleBetween } from '@paperhinge/geometry/plane';
-import { apartBetween, areaBetween, quickSides } from './apart.js';
+import { apartBetween, areaBetween, roughlyApart } from './apart.js';
 import { turningOf } from './turning.js';
 
 /**
@@ -50,7 +50,7 @@ function fairBetween(
     if (turningOf(fair) > most) continue;
     if (balanced && areaBetween(path, fair) > mostMeanOff * within * length) continue;
     // A first look with few points: the figure that is told is taken from many.
-    if (apartBetween(path, fair, quickSides) <= within && apartBetween(path, fair) <= within) return fair;
+    if (roughlyApart(path, fair, within) <= within && apartBetween(path, fair) <= within) return fair;
   }
   return undefined;
 }

@@ -12,7 +12,7 @@ import {
 } from '@paperhinge/geometry/paths';
 import { angleBetween } from '@paperhinge/geometry/plane';
 import { endingIn, startingIn } from '../moved-edges/meet.js';
-import { apartBetween, areaBetween, quickSides } from './apart.js';
+import { areaBetween, roughlyApart } from './apart.js';
 import { mostMeanOff } from './fair-throughout.js';
 import { turningOf } from './turning.js';
 
@@ -116,7 +116,7 @@ function widest(
       endDirection ?? endTangent(old),
     );
     if (blend.stepLimit !== undefined && turningOf(curve) > steepest + netTurn(curve)) continue;
-    const movedMm = apartBetween(old, curve, quickSides);
+    const movedMm = roughlyApart(old, curve, Number.POSITIVE_INFINITY);
     if (movedMm <= limit) {
       narrowest = { from, to, curve };
       if (areaBetween(old, curve) <= mostArea) return narrowest;
