@@ -249,3 +249,22 @@ test('levels and marks have roles in every language, too', () => {
   expect(piece.lines.map(isCentreLine)).toEqual([false, false, false, false, true, false]);
   expect(piece.marks.map(markRoleOf)).toEqual(['bust point', 'buttonhole', undefined]);
 });
+
+describe('a piece without a telling name is known by its edges', () => {
+  const { outline } = bodice(['neck', 'shoulder', 'armhole', 'side', 'hem', 'centre']);
+  const paths = outline.parts.flatMap(part => (part.type === 'edge' ? [part.path] : []));
+  const roleWith = (...names: readonly string[]) =>
+    definePiece({ name: 'back', outline: paths.map((path, i) => ({ name: names[i]!, path })) }).role;
+
+  test.each<[string | undefined, readonly string[]]>([
+    ['bodice', ['neck', 'shoulder', 'armhole', 'side', 'hem', 'centre']],
+    ['bodice', ['yoke', 'a', 'armhole', 'side', 'hem', 'centre']],
+    ['sleeve', ['cap', 'b', 'underarm', 'c', 'hem', 'd']],
+    ['trouser', ['waist', 'b', 'crotch', 'inseam', 'hem', 'outseam']],
+    ['skirt', ['waist', 'b', 'c', 'side', 'hem', 'centre']],
+    ['skirt', ['yoke', 'b', 'c', 'side', 'hem', 'centre']],
+    [undefined, ['a', 'b', 'c', 'd', 'e', 'f']],
+  ])('%s', (role, names) => {
+    expect(roleWith(...names)).toBe(role);
+  });
+});

@@ -89,8 +89,9 @@ function roleByEdges(edges: EdgeRoles): PieceRole | undefined {
     [...edges.values()].some(role => roles.includes(role));
   if (has('cap')) return 'sleeve';
   if (has('crotch', 'inseam')) return 'trouser';
-  if (has('armhole') && has('shoulder', 'neck')) return 'bodice';
-  return has('waist') && has('hem') && has('side', 'centre', 'panel') ? 'skirt' : undefined;
+  // Below a yoke a bodice has no shoulder, and a skirt no waist.
+  if (has('armhole') && has('shoulder', 'neck', 'side')) return 'bodice';
+  return has('waist', 'yoke') && has('hem') && has('side', 'centre', 'panel') ? 'skirt' : undefined;
 }
 
 interface Guessable<Role> {
