@@ -62,6 +62,9 @@ describe('pieces in no seam', () => {
     expect(found([...placed('left'), { ...pocket, role: 'pocket' }])).toBe(false);
     expect(found([...placed('pocket bag', 'style'), pocket])).toBe(true);
   });
+  test.each(['collar', 'pocket', 'bodice'] as const)('are, if they are a %s', role => {
+    expect(codes(patternOf([...body, { ...pocket, role }], seams))).toContain('piece-in-no-seam');
+  });
   test('a listed seam clears it', () => {
     const more = [...seams, seam('pocket', ['pocket bag.top'], ['front.bottom'])];
     expect(codes(patternOf([...body, pocket], more))).not.toContain('piece-in-no-seam');
@@ -103,6 +106,21 @@ describe('notches are proposed', () => {
     const madeFor = { madeFor: [{ piece: 'front', edge: 'right' }] };
     expect(codes(walked(400, {}, madeFor))).not.toContain('notches-wanted');
     expect(codes(walked(400, madeFor))).not.toContain('notches-wanted');
+  });
+  test('for a piece drafted for a part of a side only', () => {
+    const pattern = patternOf(
+      [
+        rectangle('front', 100, 400),
+        rectangle('band', 100, 200, { madeFor: [{ piece: 'front', edge: 'right' }] }),
+        rectangle('back', 100, 180),
+      ],
+      [seam('side', ['front.right'], ['-band.left', '-back.left'])],
+    );
+    const [note] = of(pattern, 'notches-wanted');
+    expect(note!.figures!.longestMm).toBe(400);
+    const { seams, ...rest } = pattern;
+    const turned = { ...seams[0]!, a: seams[0]!.b, b: seams[0]!.a };
+    expect(of({ ...rest, seams: [turned] }, 'notches-wanted')[0]!.figures!.longestMm).toBe(400);
   });
   test('not where seams cross both sides often enough', () => {
     const upper = ['front', 'back'].map(name => rectangle(`${name} upper`, 100, 200));

@@ -223,6 +223,32 @@ test('notches are met along every copy: mirror images run back the way they came
   expect(walk.stretches.map(s => s.aMm)).toEqual([50, 210, 320, 210, 50]);
 });
 
+test('a piece on the fold runs back the way it came, too', () => {
+  const pattern = patternOf(
+    [
+      rectangle('band', 400, 60, {
+        notches: [50, 350].map(at => ({ edge: 'bottom', at, style: 'single' as const })),
+      }),
+      folded('front', 200, { notches: [{ edge: 'top', at: 50, style: 'single' }] }),
+    ],
+    [seam('waist', ['band.bottom'], ['front.top'])],
+  );
+  const walk = walkSeam(pattern, pattern.seams[0]!);
+  expect(walk.stretches.map(s => [s.aMm, s.bMm])).toEqual([
+    [50, 50],
+    [300, 300],
+    [50, 50],
+  ]);
+});
+
+test('pieces of which there are unlike numbers are each taken as often as they are cut', () => {
+  const pattern = patternOf(
+    [rectangle('band', 900, 60), rectangle('gore', 100, 500, cut(6)), rectangle('front', 150, 500, pair)],
+    [seam('waist', ['band.bottom'], ['gore.top', 'front.top'])],
+  );
+  expect(walkSeam(pattern, pattern.seams[0]!)).toMatchObject({ counted: 'garment', bMm: 900, matches: true });
+});
+
 test('copies that are cut alike follow one another', () => {
   const pattern = patternOf(
     [

@@ -1,4 +1,4 @@
-import { checkPattern, type OutlinePart, type Pattern, walkSeam } from '@paperhinge/geometry';
+import { at, checkPattern, type OutlinePart, type Pattern, polyline, walkSeam } from '@paperhinge/geometry';
 import { joinedLinesOf } from '@paperhinge/geometry/measure';
 import { describe, expect, test } from 'vitest';
 import { type Corner, dart, patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';
@@ -122,6 +122,94 @@ test('a corner at the centre line is not compared', () => {
     [seam('cb', ['left.centre-back'], ['right.centre-back'])],
   );
   expect(joinedLinesOf(pattern, pattern.seams[0]!, 0)).toEqual([]);
+});
+
+test('the ends of an edge that a dart interrupts are those of its first and last part', () => {
+  const front = pieceOf('front', [
+    side('top', [
+      [0, 0],
+      [200, 40],
+    ]),
+    side('side', [
+      [200, 40],
+      [200, 100],
+    ]),
+    dart('bust', [200, 100], [100, 120], [200, 140]),
+    side('side', [
+      [200, 140],
+      [200, 300],
+    ]),
+    side(
+      'hem',
+      [
+        [200, 300],
+        [0, 260],
+      ],
+      { kind: 'hem' },
+    ),
+    side(
+      'centre',
+      [
+        [0, 260],
+        [0, 0],
+      ],
+      { kind: 'fold' },
+    ),
+  ]);
+  const back = rectangle('back', 200, 220);
+  const pattern = patternOf([front, back], [seam('side', ['front.side'], ['back.right'])]);
+  // 40 in 200: the top falls towards the side, the hem rises from it.
+  const slope = degrees(Math.atan(40 / 200));
+  expect(joinedLinesOf(pattern, pattern.seams[0]!, 0).map(l => [l.first.edge, l.cornerDeg])).toEqual([
+    ['top', expect.closeTo(-slope, 9)],
+    ['hem', expect.closeTo(slope, 9)],
+  ]);
+});
+
+test('a centre line counts where it meets the corner, on either piece, and nowhere else', () => {
+  const panel = (name: string, centreAt?: number) =>
+    pieceOf(
+      name,
+      [
+        side('top', [
+          [0, 0],
+          [100, 40],
+        ]),
+        side('right', [
+          [100, 40],
+          [100, 300],
+        ]),
+        side('foot', [
+          [100, 300],
+          [0, 300],
+        ]),
+        side('left', [
+          [0, 300],
+          [0, 0],
+        ]),
+      ],
+      {
+        lines:
+          centreAt === undefined
+            ? []
+            : [
+                {
+                  kind: 'style',
+                  name: 'centre',
+                  role: 'centre',
+                  path: polyline(at(centreAt, 310), at(centreAt, -10)),
+                },
+              ],
+      },
+    );
+  const compared = (one?: number, other?: number) => {
+    const pattern = patternOf([panel('a', one), panel('b', other)], [seam('s', ['a.left'], ['b.left'])]);
+    return joinedLinesOf(pattern, pattern.seams[0]!, 0).length;
+  };
+  expect(compared()).toBe(2);
+  expect(compared(0)).toBe(0);
+  expect(compared(undefined, 0)).toBe(0);
+  expect(compared(50, 50)).toBe(2);
 });
 
 test('an edge sewn to its own mirror image lies on the centre line', () => {

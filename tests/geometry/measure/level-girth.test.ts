@@ -419,6 +419,7 @@ describe('panels sewn to themselves', () => {
   });
   test('unless their role says which', () => {
     expect(roundedGirths(gore(2, { role: 'sleeve' }))).toMatchObject([{ girthMm: 100, limb: true }]);
+    expect(roundedGirths(gore(2, { role: 'cuff' }, true))).toMatchObject([{ girthMm: 100, limb: true }]);
     expect(roundedGirths(gore(2, { role: 'skirt' }, true))).toMatchObject([{ girthMm: 200, limb: false }]);
   });
 });
