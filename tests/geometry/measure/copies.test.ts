@@ -1,4 +1,4 @@
-import { checkPattern, measurePattern, type Seam, walkSeam } from '@paperhinge/geometry';
+import { checkPattern, measurePattern, type Piece, type Seam, walkSeam } from '@paperhinge/geometry';
 import { hemSweep } from '@paperhinge/geometry/measure';
 import { copiesInGarment } from '@paperhinge/geometry/pattern';
 import fc from 'fast-check';
@@ -287,6 +287,38 @@ test('a seam in part is as long as the part, and meets the notches that lie in i
   // Travelled the other way it meets the same notch from the other end.
   const back: Seam = { ...part, a: part.a.map(r => ({ ...r, reversed: true })), b: [run('yoke.bottom')] };
   expect(walkSeam({ ...pattern, seams: [back] }, back).stretches.map(s => s.aMm)).toEqual([120, 40]);
+});
+
+test('a part that reaches an end of its edge runs on there, and there alone', () => {
+  const front = rectangle('front', 300, 400),
+    yoke = rectangle('yoke', 100, 60);
+  const joined = (from: number, to: number) => {
+    const s: Seam = {
+      name: 'yoke',
+      a: [{ ...run('front.top'), part: { from, to } }],
+      b: [run('yoke.top')],
+      ease: { mm: 0 },
+    };
+    return walkSeam(patternOf([front, yoke], [s]), s).joined.map(line => line.first.edge);
+  };
+  expect(joined(0, 100)).toEqual(['left']);
+  expect(joined(200, 300)).toEqual(['right']);
+  expect(joined(100, 200)).toEqual([]);
+  expect(joined(0, 300)).toEqual(['left', 'right']);
+});
+
+test('what is known of a seam is forgotten with the pieces it was known of', () => {
+  const s = seam('side', ['front.right'], ['-back.left']);
+  const back = rectangle('back', 80, 300);
+  const walked = (front: Piece, other: Piece = back) => walkSeam(patternOf([front, other], seams), s);
+  const seams = [s];
+  expect(walked(rectangle('front', 100, 300)).differenceMm).toBe(0);
+  expect(walked(rectangle('front', 100, 310)).differenceMm).toBe(10);
+  expect(walked(rectangle('front', 100, 310), rectangle('back', 80, 305)).differenceMm).toBe(5);
+  const pairs = (count: number) =>
+    walked(rectangle('front', 100, 600), rectangle('back', 80, 300, cut(count)));
+  expect(pairs(2)).toMatchObject({ counted: 'garment', differenceMm: 0 });
+  expect(pairs(3)).toMatchObject({ counted: 'garment', differenceMm: -300 });
 });
 
 test('parts of one edge that follow each other are one line, what lies between them is bridged', () => {

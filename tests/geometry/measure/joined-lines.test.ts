@@ -550,6 +550,16 @@ describe('edges that meet as they are drawn', () => {
     expect(kinked(sewn('hem-right'))).toEqual([]);
     expect(kinked(sewn('hem-left'))).toEqual([]);
   });
+  test('not where the two are sewn one after the other by their far ends', () => {
+    const band = rectangle('band', 201, 40);
+    for (const a of [
+      ['-skirt.hem-right', '-skirt.hem-left'],
+      ['skirt.hem-right', '-skirt.hem-left'],
+    ]) {
+      const s = seam('band', [...a, 'band.left'], ['band.top', 'band.right']);
+      expect(kinked(patternOf([foot('seam', 'seam'), band], [s]))).toEqual([]);
+    }
+  });
   test('and where both are sewn, one after the other', () => {
     const band = rectangle('band', 201, 40);
     const both = seam('band', ['skirt.hem-right', 'skirt.hem-left'], ['band.top']);

@@ -324,6 +324,11 @@ test('of several crossings the nearest are held together', () => {
   expect(toldFinding(notes[0]!).message).toBe(
     'On the waist seam, the seam before the top of the b and the seam before the top of the e cross 5 mm apart.',
   );
+  const two = [...row(['g', 'h'], [100, 100]), ...row(['i', 'j', 'k'], [60, 50, 90])];
+  const between = seam('waist', ['g.top', 'h.top'], ['i.top', 'j.top', 'k.top']);
+  expect(
+    walkSeam(patternOf(two, [between]), between).findings.map(f => [f.figures!.aMm, f.figures!.bMm]),
+  ).toEqual([[100, 110]]);
   const later = seam('waist', ['d.top', 'f.top', 'e.top'], ['a.top', 'b.top', 'c.top']);
   // 45 is held with 40, 145 with 150.
   expect(

@@ -221,6 +221,18 @@ test('a step is as high as it shifts the line, up or down, wherever its bridge l
   }
 });
 
+test('a bridge that doubles back is a step as long as itself', () => {
+  // It turns by 100 degrees, and back.
+  const [dx, dy] = [6 * Math.cos((80 * Math.PI) / 180), 6 * Math.sin((80 * Math.PI) / 180)];
+  const piece = hemmed([
+    [300, 400],
+    [150, 400],
+    [150 + dx, 400 + dy],
+    [0, 400 + dy],
+  ]);
+  expect(edgeTruing(piece, 'hem').steps).toEqual([{ alongMm: 150, stepMm: expect.closeTo(6, 9) }]);
+});
+
 test('a bridge that is longer, or turns on the same way, is no step', () => {
   const long = hemmed([
     [300, 400],
