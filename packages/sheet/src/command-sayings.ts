@@ -110,7 +110,9 @@ interface Change {
   readonly afterMm?: number;
 }
 
+/** An error of the command's files and arguments. */
 export const { refusal: commandRefusal } = sayingsOf<CommandTellings>();
+/** A sentence of the command's, to be worded. */
 export const { saying: commandSaying } = sayingsOf<CommandSentences>();
 
 /** A file given as a sheet that begins like something else. */

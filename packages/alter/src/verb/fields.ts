@@ -70,22 +70,29 @@ export const longestLength = 5000;
 /** Per cent: gathers take two or three times the length, never eleven. */
 export const mostEase = 1000;
 
+/** The name of a piece. */
 export const piece = (): Needed<string> => needed('piece');
+/** Names of pieces. */
 export const pieces = (): Needed<readonly string[]> => needed('pieces');
 /** An edge of the piece that the field `of` names. */
 export const edge = (of = 'piece'): Needed<string> => needed('edge', { of });
 /** An edge with its piece: `front.neck`. */
 export const edgeOfPiece = (): Needed<EdgeRef> => needed('edge-of-piece');
+/** Edges with their pieces. */
 export const edgesOfPieces = (): Needed<readonly EdgeRef[]> => needed('edges-of-pieces');
 /** Edges by name, or one of these words for all of a sort. */
 export const edgesOr = <const W extends string>(...words: readonly W[]): Needed<readonly EdgeRef[] | W> =>
   needed('edges-of-pieces', { words });
+/** A dart of the piece that the field `of` names. */
 export const dart = (of = 'piece'): Needed<string> => needed('dart', { of });
+/** A pleat of the piece that the field `of` names. */
 export const pleat = (of = 'piece'): Needed<string> => needed('pleat', { of });
 /** A line of the piece, or of each piece; `words` may stand instead. */
 export const drawnLine = (of = 'piece', words: readonly string[] = []): Needed<string> =>
   needed('line', { of, words });
+/** A mark of the piece that the field `of` names. */
 export const mark = (of = 'piece'): Needed<string> => needed('mark', { of });
+/** The name of a seam. */
 export const seam = (): Needed<string> => needed('seam');
 /** A place on the edge (or seam) that the field `of` names. */
 export const place = (of: string): Needed<EdgePosition> => needed('place', { of });
@@ -119,13 +126,18 @@ export const angle = (): Needed<number> => needed('angle', { least: -Math.PI, mo
 /** 0 to 1 unless the bounds say otherwise. */
 export const share = ({ least = 0, most = 1, over }: Bounds = {}): Needed<number> =>
   needed('share', { least, most, ...(over ? { over } : {}) });
+/** A whole number from 1. */
 export const count = (most: number): Needed<number> => needed('count', { least: 1, most });
+/** One of these words. */
 export const choice = <const W extends string>(...words: readonly W[]): Needed<W> =>
   needed('choice', { words });
+/** Yes or no. */
 export const yesOrNo = (): Needed<boolean> => needed('yes-or-no');
+/** The name of a cloth. */
 export const cloth = (): Needed<string> => needed('cloth');
 /** A name that the step gives. */
 export const newName = (): Needed<string> => needed('new-name');
+/** Fields of its own. */
 export const group = <T>(fields: FieldsOf<T>): Needed<T> => needed('group', { fields: fields as Fields });
 
 /** May be left out. */
