@@ -1,10 +1,11 @@
 import { type Cut, cutApart, holdingSection, sectionAt, swing } from '@paperhinge/alter/hinge';
 import { at, edgePath, line, type Piece, type Point, pathOf } from '@paperhinge/geometry';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
-import { dartsOf } from '@paperhinge/geometry/pattern';
+import { dartsOf, outlinePath } from '@paperhinge/geometry/pattern';
 import { type Affine, distance, identity, rotation, translation } from '@paperhinge/geometry/plane';
-import { signedArea } from '@paperhinge/geometry/regions';
+import { selfCrossings, signedArea } from '@paperhinge/geometry/regions';
 import { describe, expect, test } from 'vitest';
+import { pointOfEnd } from '../../../packages/alter/src/hinge/cut.js';
 import {
   angleOf,
   areaOf,
@@ -76,6 +77,37 @@ describe('cutting apart', () => {
     expect(() => cutApart(panel(), [{ from: { pivot: at(60, 100) }, to: { pivot: hub } }])).toThrow(
       refusal('slash-not-attached', /join it/),
     );
+    const held: Cut = { from: { edge: 'top', along: 30 }, to: { pivot: at(30, 60) } };
+    expect(() => cutApart(panel(), [held, { from: { pivot: at(60, 100) }, to: { pivot: hub } }])).toThrow(
+      refusal('slash-not-attached'),
+    );
+    const chained: Cut = { from: { pivot: at(30, 60) }, to: { pivot: hub } };
+    expect(cutApart(panel(), [chained, held]).sections).toHaveLength(1);
+  });
+  test('a place beyond the edge is its end', () => {
+    expect(pointOfEnd(panel(), { edge: 'top', along: 500 })).toEqual(at(240, 0));
+  });
+  test('a piece that crosses itself as drawn may still be moved', () => {
+    const crossed = pieceOf([
+      edge('top', 'seam', line(at(0, 0), at(240, 0))),
+      edge(
+        'side',
+        'seam',
+        line(at(240, 0), at(240, 200)),
+        line(at(240, 200), at(260, 230)),
+        line(at(260, 230), at(260, 220)),
+        line(at(260, 220), at(240, 240)),
+        line(at(240, 240), at(240, 600)),
+      ),
+      edge('hem', 'hem', line(at(240, 600), at(0, 600))),
+      edge('centre', 'fold', line(at(0, 600), at(0, 0))),
+    ]);
+    expect(selfCrossings(outlinePath(crossed.outline))).toHaveLength(1);
+    const cut = cutApart(crossed, [{ from: { edge: 'top', along: 100 }, to: { edge: 'hem', along: 140 } }]);
+    const motions = cut.sections.map((_, i) =>
+      i === cut.beside[0]!.left ? translation(at(20, 0)) : identity,
+    );
+    expect(lengthOf(swing(cut, motions, cut.beside[0]!.right).piece, 'top')).toBeCloseTo(260, 9);
   });
   test('cuts that cross are refused, cuts that meet at a pivot are not', () => {
     const across: Cut = { from: { edge: 'side', along: 100 }, to: { edge: 'centre', along: 100 } };
