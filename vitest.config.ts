@@ -16,7 +16,9 @@ export default defineConfig({
   test: {
     setupFiles: ['tests/support/seeded.ts'],
     include: ['tests/**/*.test.ts'],
-    testTimeout: 60_000,
+    testTimeout: 120_000,
+    // What a hook draws or builds may be slow on a busy machine; a test never skips for that.
+    hookTimeout: 300_000,
     maxWorkers: 2,
   },
 });

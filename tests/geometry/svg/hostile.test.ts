@@ -3,16 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { told, toldFinding } from '../../support/told.js';
 import { inMillimetres } from './in-millimetres.js';
 
-/** A file is somebody else's: it is read, or refused with a typed error, soon and without quoting it. */
-const seconds = 5;
-/** Processor time: what a file costs, on a busy machine too. */
-const spent = (): number => {
-  const { user, system } = process.cpuUsage();
-  return (user + system) / 1e6;
-};
+// A file is somebody else's: it is read, or refused with a typed error, and never quoted. What would not end fails by
+// the time that every test has.
 
 function readOrRefused(source: string | Uint8Array): { readonly code: string; readonly shapes: number } {
-  const start = spent();
   let code = 'read',
     shapes = 0;
   try {
@@ -22,7 +16,6 @@ function readOrRefused(source: string | Uint8Array): { readonly code: string; re
     expect(told(error).remedy).not.toBe('');
     code = error.code;
   }
-  expect(spent() - start).toBeLessThan(seconds);
   return { code, shapes };
 }
 
@@ -90,14 +83,12 @@ describe('masses', () => {
     ['many paths of many arcs', `<path d="M0 0${'a9 9 0 111 1a9 9 0 11-1-1'.repeat(14_000)}"/>`.repeat(6)],
     ['circles by the hundred thousand', '<circle r="1"/>'.repeat(110_000)],
   ])('masses of %s are refused with the place', (_, content) => {
-    const start = spent();
     expect(() => readShapes(`${svgOpen}${content}</svg>`, { file: 'hostile.svg' })).toThrow(
       expect.objectContaining({
         code: 'too-many-segments',
         where: expect.objectContaining({ file: 'hostile.svg', line: 1 }),
       }),
     );
-    expect(spent() - start).toBeLessThan(seconds);
   });
 
   test('half a million elements are refused', () => {
@@ -128,15 +119,12 @@ describe('masses', () => {
     const edges = Array.from({ length: 20_000 }, (_, i) => `<path data-edge="e${i}" d="M${i} 0v1"/>`).join(
       '',
     );
-    const start = spent();
     expect(() => readPattern(inMillimetres(`<g data-piece="p" data-allowance="1">${edges}</g>`))).toThrow(
       PatternError,
     );
-    expect(spent() - start).toBeLessThan(seconds);
   });
 
   const patternCode = (content: string): string => {
-    const start = spent();
     let code = 'read';
     try {
       readPattern(inMillimetres(`<g data-piece="p" data-allowance="1">${content}</g>`));
@@ -144,7 +132,6 @@ describe('masses', () => {
       if (!(error instanceof PatternError)) throw error;
       code = error.code;
     }
-    expect(spent() - start).toBeLessThan(seconds);
     return code;
   };
   const times = (n: number, one: (i: number) => string): string =>

@@ -214,9 +214,10 @@ describe('arcs as cubics', () => {
   });
 });
 
-test('a long path is read in time that grows with its length', () => {
+// What grew with the square of its length would not end within a test's time.
+test('a path of 80,000 segments is read', () => {
   const d = `M0 0${'l1 1.5c.1.2.3.4.5.6'.repeat(40_000)}`;
-  const start = performance.now();
-  expect(parsePathData(d).fault).toBeUndefined();
-  expect(performance.now() - start).toBeLessThan(1500);
+  const { subpaths, fault } = parsePathData(d);
+  expect(fault).toBeUndefined();
+  expect(subpaths[0]!.segments).toHaveLength(80_000);
 });
