@@ -25,7 +25,7 @@ interface Told {
 const asJpeg = ({ width, height, rgba }: { width: number; height: number; rgba: Uint8Array }): Uint8Array =>
   jpeg.encode({ width, height, data: rgba }, 80).data;
 
-describe.skipIf(!has('pdftoppm'))('tracing a photograph (needs pdftoppm)', () => {
+describe.skipIf(!has('pdftoppm'))('tracing a photograph (needs pdftoppm)', { timeout: 300_000 }, () => {
   test('a JPEG becomes a pattern that reads back with the same edges, figures and a picture beside it', async () => {
     const dir = folder();
     const [photo, pattern, picture] = ['floor.jpg', 'traced.svg', 'seen.png'].map(name => join(dir, name));
@@ -97,6 +97,11 @@ test('the arguments are checked before any picture is looked at', async () => {
   for (const [args, words] of [
     [['trace', 'none.jpg', '-o', out, '--measured', '60'], '50 mm'],
     [['trace', 'none.jpg', '-o', out, '--line', 'dotted'], 'stitching line or its cutting line'],
+    [['trace', 'none.jpg', '-o', out, '--dpi', '7'], 'from 50 to 2400 dots'],
+    [['trace', 'none.jpg', '-o', out, '--known', '30 cm'], 'two places'],
+    [['trace', 'none.jpg', '-o', out, '--dpi', '300', '--measured', '50'], 'Only one thing'],
+    [['trace', 'a.jpg', 'b.jpg', '-o', out, '--dpi', '300'], 'by itself'],
+    [['trace', 'none.jpg', '-o', out, '--at', '12,x 5,6 7,8'], 'two numbers'],
     [['print', '-o', join(dir, 'x.pdf')], 'no pattern'],
     [['print', '--photo-frame', '-o', join(dir, 'x.pdf'), '--paper', 'a0'], 'A4 or US letter'],
     [['print', '--photo-frame', '-o', join(dir, 'x.pdf'), '--sheets', '12'], '4 to 9'],
@@ -106,6 +111,36 @@ test('the arguments are checked before any picture is looked at', async () => {
     expect(code).toBe(2);
     expect(stderr).toContain(words);
   }
+});
+
+test('a scan is traced by its dpi, or by a length known between two places', async () => {
+  const dir = folder();
+  const [scan, pattern] = ['scan.png', 'traced.svg'].map(name => join(dir, name));
+  const [width, height] = [900, 700];
+  const data = new Uint8Array(4 * width * height).fill(245);
+  for (let y = 150; y < 550; y++)
+    for (let x = 200; x < 700; x++) data.fill(90, 4 * (y * width + x), 4 * (y * width + x) + 3);
+  writeFileSync(scan!, encodePng({ width, height, data, channels: 4 }));
+  const lengths = async (...how: readonly string[]) => {
+    const { code, stdout } = await command('trace', scan!, '-o', pattern!, '--json', ...how);
+    expect(code).toBe(0);
+    const { pieces, residualMm } = JSON.parse(stdout) as Told;
+    expect(residualMm).toBeNull();
+    return Object.values(pieces[0]!.edges).map(edge => edge.lengthMm);
+  };
+  const byDpi = await lengths('--dpi', '127');
+  expect(byDpi).toHaveLength(4);
+  [100, 80, 100, 80].forEach((mm, i) => void expect(Math.abs(byDpi[i]! - mm)).toBeLessThan(0.06));
+  const byLength = await lengths('--known', '10 cm', '--between', '200,150 700,150');
+  [100, 80, 100, 80].forEach((mm, i) => void expect(Math.abs(byLength[i]! - mm)).toBeLessThan(0.06));
+});
+
+test('what is told comes in German where that is asked for', async () => {
+  const dir = folder();
+  const file = join(dir, 'given.jpg');
+  writeFileSync(file, 'no picture at all');
+  const { stderr } = await command('trace', file, '-o', join(dir, 'traced.svg'), '--language', 'de');
+  expect(stderr).toContain('Das ist kein Bild');
 });
 
 test('a photo frame is printed without a pattern', async () => {

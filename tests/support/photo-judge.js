@@ -1,9 +1,9 @@
 // Holds a traced outline against the true one, after the rigid motion that lays it on best.
 import { flattened } from './photo-scene.js';
 
-/** The nearest point of a closed polygon: [distance, x, y]. */
+/** The nearest point of a closed polygon and the unit normal of the side it is on: [distance, x, y, nx, ny]. */
 function nearest([x, y], polygon) {
-  let best = [Number.POSITIVE_INFINITY, 0, 0];
+  let best = [Number.POSITIVE_INFINITY, 0, 0, 1, 0];
   for (let i = 0; i < polygon.length; i++) {
     const [ax, ay] = polygon[i],
       [bx, by] = polygon[(i + 1) % polygon.length];
@@ -12,26 +12,39 @@ function nearest([x, y], polygon) {
       l = dx * dx + dy * dy;
     const t = l > 0 ? Math.max(0, Math.min(1, ((x - ax) * dx + (y - ay) * dy) / l)) : 0;
     const d = Math.hypot(x - ax - t * dx, y - ay - t * dy);
-    if (d < best[0]) best = [d, ax + t * dx, ay + t * dy];
+    if (d < best[0]) best = [d, ax + t * dx, ay + t * dy, -dy / Math.sqrt(l || 1), dx / Math.sqrt(l || 1)];
   }
   return best;
 }
 
-/** The rigid motion that carries points nearest to others. */
-function rigid(from, to) {
-  const mean = (list, k) => list.reduce((sum, p) => sum + p[k], 0) / list.length;
-  const [ax, ay, bx, by] = [mean(from, 0), mean(from, 1), mean(to, 0), mean(to, 1)];
-  let c = 0,
-    s = 0;
-  from.forEach((p, i) => {
-    c += (p[0] - ax) * (to[i][0] - bx) + (p[1] - ay) * (to[i][1] - by);
-    s += (p[0] - ax) * (to[i][1] - by) - (p[1] - ay) * (to[i][0] - bx);
-  });
-  const angle = Math.atan2(s, c);
-  return ([x, y]) => [
-    Math.cos(angle) * (x - ax) - Math.sin(angle) * (y - ay) + bx,
-    Math.sin(angle) * (x - ax) + Math.cos(angle) * (y - ay) + by,
-  ];
+/**
+ * The rigid motion that lays points on a polygon as near as may be, one step: each point is drawn to the line of the
+ * side nearest to it, so that sliding along sides costs nothing.
+ */
+function laidNearer(points, polygon) {
+  const [cx, cy] = [0, 1].map(k => points.reduce((sum, p) => sum + p[k], 0) / points.length);
+  const m = [0, 0, 0, 0, 0, 0, 0, 0, 0],
+    v = [0, 0, 0];
+  for (const [x, y] of points) {
+    const [, qx, qy, nx, ny] = nearest([x, y], polygon);
+    const row = [nx, ny, nx * -(y - cy) + ny * (x - cx)];
+    const off = nx * (qx - x) + ny * (qy - y);
+    for (let i = 0; i < 3; i++) {
+      for (let j = 0; j < 3; j++) m[3 * i + j] += row[i] * row[j];
+      v[i] += row[i] * off;
+    }
+  }
+  // A circle may be turned at will: that it is not turned costs nothing either.
+  m[8] += 1e-6 * (m[0] + m[4]);
+  const det = (a, b, c) =>
+    a[0] * (b[1] * c[2] - b[2] * c[1]) -
+    b[0] * (a[1] * c[2] - a[2] * c[1]) +
+    c[0] * (a[1] * b[2] - a[2] * b[1]);
+  const columns = [0, 1, 2].map(j => [m[j], m[3 + j], m[6 + j]]);
+  const whole = det(...columns);
+  const [dx, dy, turn] = [0, 1, 2].map(j => det(...columns.map((c, k) => (k === j ? v : c))) / whole);
+  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+  return ([x, y]) => [cos * (x - cx) - sin * (y - cy) + cx + dx, sin * (x - cx) + cos * (y - cy) + cy + dy];
 }
 
 const lengthOf = polygon =>
@@ -74,14 +87,10 @@ export function judged(traced, corners, outline) {
     if (!best || cost < best.cost) best = { cost, turn };
   }
   let motion = best.turn;
-  for (let round = 0; round < 12; round++) {
-    const now = traced.map(motion);
-    const onto = rigid(
-      now,
-      now.map(p => nearest(p, truth).slice(1)),
-    );
+  for (let round = 0; round < 10; round++) {
+    const nearer = laidNearer(traced.map(motion), truth);
     const before = motion;
-    motion = p => onto(before(p));
+    motion = p => nearer(before(p));
   }
   const laidOn = traced.map(motion);
   const off = [

@@ -115,19 +115,31 @@ function addPrint(program: Command, io: Io, exit: Exit): void {
 function addTrace(program: Command, io: Io, exit: Exit): void {
   program
     .command('trace')
-    .description('trace the pieces in photographs that show the sheets of a photo frame')
+    .description('trace the pieces in photographs that show the sheets of a photo frame, or in a scan')
     .argument(
       '<pictures...>',
       'photographs of one floor, JPEG or PNG; several are joined by the sheets they share',
     )
     .requiredOption('-o, --output <file>', 'the pattern SVG to write')
     .option('--measured <across,down>', 'what the 50 mm square on the sheets measured')
+    .option('--dpi <dots>', 'the picture is a flat scan of so many dots to the inch')
+    .option('--known <length>', 'the picture is flat, and so long between two of its places')
+    .option(
+      '--between <places>',
+      'those two places in dots, such as two marks of a ruler: "412,880 2950,905"',
+    )
+    .option(
+      '--at <corners>',
+      'a piece drawn on paper: its corners in order, in dots of the first picture; once for each piece',
+      (corners: string, before: readonly string[] = []) => [...before, corners],
+    )
     .option(
       '--line <line>',
       'what the pieces were cut along: stitching or cutting (default: stitching)',
       'stitching',
     )
     .option('--picture <file>', 'also write what was seen from straight above, with what was taken, as PNG')
+    .addOption(language())
     .option(...json)
     .action(async (files, options) => {
       const { traceCommand } = await import('./trace-command.js');

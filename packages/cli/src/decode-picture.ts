@@ -1,5 +1,6 @@
-import { PatternError } from '@paperhinge/geometry';
+import type { PatternError } from '@paperhinge/geometry';
 import type { Picture } from '@paperhinge/geometry/trace';
+import { commandRefusal } from '@paperhinge/sheet/words';
 import { orientationOf, upright } from './exif-orientation.js';
 import { readInput } from './read-input.js';
 
@@ -23,11 +24,7 @@ export async function loadPicture(file: string): Promise<Picture> {
     if (error instanceof RangeError && /resolution|memory/i.test(error.message)) throw tooLarge(file);
     if (error instanceof Error && /maxResolutionInMP|maxMemoryUsageInMB/.test(error.message))
       throw tooLarge(file);
-    throw new PatternError('picture-damaged', {
-      message: 'The picture is damaged, or of a kind that cannot be read.',
-      remedy: 'Save it again as an ordinary JPEG or PNG.',
-      where: { file },
-    });
+    throw commandRefusal('picture-damaged', {}, { file });
   }
   if (picture.width * picture.height > mostDots) throw tooLarge(file);
   return picture;
@@ -67,21 +64,17 @@ async function fromPng(bytes: Uint8Array): Promise<Picture> {
 
 function notAPicture(file: string, bytes: Uint8Array): PatternError {
   const head = new TextDecoder('latin1').decode(bytes.subarray(0, 64));
-  const [what, remedy] = /ftyp(heic|heix|hevc|mif1|avif)/.test(head)
-    ? ['This is a picture in HEIC or AVIF', 'Save it as JPEG; in the telephone choose "most compatible".']
+  const looksLike = /ftyp(heic|heix|hevc|mif1|avif)/.test(head)
+    ? 'heic'
     : /^(II\*|MM\0\*)/.test(head)
-      ? ['This is a picture in TIFF or RAW', 'Save it as JPEG or PNG.']
+      ? 'tiff'
       : /^RIFF....WEBP/s.test(head)
-        ? ['This is a picture in WebP', 'Save it as JPEG or PNG.']
+        ? 'webp'
         : head.startsWith('%PDF')
-          ? ['This is a PDF, not a picture', 'Give a photograph or a scan as JPEG or PNG.']
-          : ['This is not a picture', 'Give a photograph or a scan as JPEG or PNG.'];
-  return new PatternError('not-a-picture', { message: `${what}.`, remedy: remedy!, where: { file } });
+          ? 'pdf'
+          : 'other';
+  return commandRefusal('not-a-picture', { looksLike }, { file });
 }
 
 const tooLarge = (file: string): PatternError =>
-  new PatternError('picture-too-large', {
-    message: `The picture has more than ${mostDots / 1e6} million dots.`,
-    remedy: 'Make it smaller by halves: 12 million dots are plenty.',
-    where: { file },
-  });
+  commandRefusal('picture-too-large', { mostMillions: mostDots / 1e6 }, { file });

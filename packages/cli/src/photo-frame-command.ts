@@ -1,10 +1,12 @@
 import { basename, dirname, join } from 'node:path';
-import { PatternError } from '@paperhinge/geometry';
-import { type FramePaper, framePapers, sheetsInFrame } from '@paperhinge/geometry/trace';
+import { checkedSquare, type FramePaper, framePapers, sheetsInFrame } from '@paperhinge/geometry/trace';
 import { photoFrame } from '@paperhinge/print';
+import { commandRefusal, commandSaying, type Language } from '@paperhinge/sheet/words';
 import { done } from './exit-codes.js';
 import { fonts } from './fonts.js';
 import type { Io } from './io.js';
+import { wordsFor } from './speech.js';
+import { spokenIn } from './told.js';
 import { checkOutputs, writeOutputs } from './write-outputs.js';
 
 interface FrameOptions {
@@ -12,43 +14,38 @@ interface FrameOptions {
   readonly paper?: string;
   readonly sheets?: string;
   readonly json?: boolean;
+  readonly language?: Language;
 }
 
 const fewest = 4;
 
 /** `paperhinge print --photo-frame -o FILE.pdf`. @returns the exit code @throws PatternError */
-export async function photoFrameCommand(options: FrameOptions, io: Io): Promise<number> {
-  const { output, json = false } = options;
-  const paper = paperOf(options.paper ?? 'a4'),
-    sheets = countOf(options.sheets ?? String(sheetsInFrame));
-  const folder = dirname(output),
-    name = basename(output);
-  await checkOutputs(folder, [name], []);
-  await writeOutputs(folder, [{ name, content: await photoFrame({ paper, sheets, fonts }) }]);
-  const { width, height } = framePapers[paper];
-  const told = { paper, paperMm: [width, height], testSquareMm: 50, sheets };
-  io.stdout(
-    json
-      ? `${JSON.stringify(told, null, 2)}\n`
-      : `${sheets} sheets of ${paper} in ${join(folder, name)}: print at actual size, and measure the square on one\n`,
-  );
-  return done;
-}
+export const photoFrameCommand = (options: FrameOptions, io: Io): Promise<number> =>
+  spokenIn({ language: options.language ?? 'en', unit: 'mm' }, async () => {
+    const { output, json = false, language } = options;
+    const paper = paperOf(options.paper ?? 'a4'),
+      sheets = countOf(options.sheets ?? String(sheetsInFrame));
+    const folder = dirname(output),
+      name = basename(output);
+    await checkOutputs(folder, [name], []);
+    await writeOutputs(folder, [{ name, content: await photoFrame({ paper, sheets, fonts }) }]);
+    const { width, height } = framePapers[paper];
+    const told = { paper, paperMm: [width, height], testSquareMm: checkedSquare, sheets };
+    const { sentence } = await wordsFor({ ...(language ? { language } : {}) });
+    const what = [commandSaying('frame-printed', { sheets, paper })];
+    const said = sentence(commandSaying('in-files', { what, files: [join(folder, name)] }));
+    io.stdout(json ? `${JSON.stringify(told, null, 2)}\n` : `${said}\n`);
+    return done;
+  });
 
 function paperOf(word: string): FramePaper {
   const paper = word.toLowerCase();
   if (Object.hasOwn(framePapers, paper)) return paper as FramePaper;
-  throw new PatternError('arguments', {
-    message: 'A photo frame is printed on A4 or US letter',
-    remedy: 'Write --paper a4 or --paper letter.',
-  });
+  throw commandRefusal('photo-frame-paper', {});
 }
 
 function countOf(text: string): number {
   const count = Number(text);
   if (Number.isInteger(count) && count >= fewest && count <= sheetsInFrame) return count;
-  throw new PatternError('arguments', {
-    message: `A photo frame has ${fewest} to ${sheetsInFrame} sheets`,
-    remedy: `Write --sheets ${fewest} to --sheets ${sheetsInFrame}.`,
-  });
+  throw commandRefusal('photo-frame-sheets', { fewest, most: sheetsInFrame });
 }

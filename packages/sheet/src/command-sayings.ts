@@ -1,6 +1,7 @@
 import type { PatternError, Saying, Where } from '@paperhinge/geometry';
 import { type NoFacts, sayingsOf } from '@paperhinge/geometry/sayings';
 import type { FileKind } from './tellings.js';
+import type { TraceSentences, TraceTellings } from './trace-sayings.js';
 
 /** What a file given to the command is to be. */
 export type Wanted = 'sheet' | 'pattern' | 'picture';
@@ -9,7 +10,7 @@ interface OfInput {
 }
 
 /** What is told of the files and arguments of the command. */
-export interface CommandTellings {
+export interface CommandTellings extends TraceTellings {
   'file-not-found': OfInput;
   'file-not-readable': OfInput & { readonly system?: string };
   'not-a-file': OfInput & { readonly folder: boolean };
@@ -34,7 +35,7 @@ export interface CommandTellings {
 }
 
 /** What the command says while it works and when it is done. */
-export interface CommandSentences {
+export interface CommandSentences extends TraceSentences {
   'reading-sheet': NoFacts;
   'reading-pattern': NoFacts;
   altering: NoFacts;

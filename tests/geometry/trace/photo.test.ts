@@ -19,7 +19,8 @@ async function codeOf(work: Promise<unknown>): Promise<string> {
 }
 
 // A dot is 0.6 mm here, twice that of the bar's twelve megapixels; the bar itself is printed by tests/bench/trace.js.
-describe.skipIf(!has('pdftoppm'))('a photograph of a floor (needs pdftoppm)', () => {
+// Rendering a photograph dot by dot takes its time where other work shares the processor.
+describe.skipIf(!has('pdftoppm'))('a photograph of a floor (needs pdftoppm)', { timeout: 300_000 }, () => {
   test('pieces come out within half a millimetre, their corners too, at true scale', async () => {
     const trace = await traced();
     expect(trace.pieces).toHaveLength(2);

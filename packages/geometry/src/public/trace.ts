@@ -17,5 +17,7 @@ export {
 } from '../trace/photo/target-sheet.js';
 export type { PhotoOptions, PhotoTrace, TraceStage } from '../trace/photo/trace-photo.js';
 export { tracePhotos } from '../trace/photo/trace-photo.js';
+export type { ScanOptions } from '../trace/photo/trace-scan.js';
+export { traceScan } from '../trace/photo/trace-scan.js';
 export type { TracedPiece } from '../trace/photo/traced-piece.js';
 export { patternOfTrace } from '../trace/photo/traced-piece.js';

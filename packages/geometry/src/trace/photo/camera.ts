@@ -19,7 +19,6 @@ export interface Camera {
 
 /** A camera ready to carry points both ways. */
 export interface View {
-  readonly camera: Camera;
   /** Where a floor point, mm, is seen, in dots. */
   toPicture(x: number, y: number): Point;
   /** The floor point, mm, that is seen at a place of the picture. NaN above the horizon. */
@@ -37,7 +36,6 @@ export function viewOf(camera: Camera): View {
   const [a, b, c, d, e, f, g, h, i] = matrixOf(camera.turn);
   const [tx, ty, tz] = shift;
   return {
-    camera,
     toPicture(x, y) {
       const w = g * x + h * y + tz;
       const p = (a * x + b * y + tx) / w,

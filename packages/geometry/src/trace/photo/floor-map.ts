@@ -133,7 +133,10 @@ export function colourAt({ width, rgba }: Picture, x: number, y: number, channel
 }
 
 /** The cell that a floor point lies in, or −1 outside the map. */
-export function cellAt({ origin, cell, width, height }: FloorMap, { x, y }: Point): number {
+export function cellAt(
+  { origin, cell, width, height }: Pick<FloorMap, 'origin' | 'cell' | 'width' | 'height'>,
+  { x, y }: Point,
+): number {
   const i = Math.floor((x - origin.x) / cell),
     j = Math.floor((y - origin.y) / cell);
   return i >= 0 && j >= 0 && i < width && j < height ? j * width + i : -1;

@@ -9,6 +9,13 @@ export interface PhotoTellings {
   'pictures-share-no-sheets': { readonly picture: number };
   'ground-not-seen': NoFacts;
   'no-piece-found': NoFacts;
+  'no-piece-on-scan': NoFacts;
+  'too-few-clicks': { readonly clicks: number };
+  'click-outside': { readonly click: number };
+  'no-line-between': { readonly from: number; readonly to: number };
+  'scan-scale-out-of-range': { readonly dotsToMm: number };
+  'scan-cuts-off': { readonly pieces: number };
+  'scan-scale': { readonly dotsToMm: number };
   'trace-truth': { readonly residualMm: number; readonly worstMm: number; readonly sheet: number };
   'few-sheets': { readonly sheets: number };
   'sheet-not-flat': { readonly sheet: number; readonly offMm: number };

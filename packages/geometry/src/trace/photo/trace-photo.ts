@@ -1,10 +1,14 @@
 import type { Finding } from '../../sayings.js';
+import type { Point } from '../../vector.js';
 import { isBlurred } from './blur.js';
 import { viewOf } from './camera.js';
+import { drawnOutline } from './drawn-outline.js';
+import type { TonedShot } from './edge-of-patch.js';
 import { findTargets } from './find-targets.js';
-import { dotAt, type FloorMap, floorMap, type Shot } from './floor-map.js';
+import { cellAt, dotAt, type FloorMap, floorMap, type Shot } from './floor-map.js';
 import { floorOfSheets, type PlacedSheet } from './floor-of-sheets.js';
-import { unlikeGround } from './ground.js';
+import { type FloorKnown, unlikeGround } from './ground.js';
+import { inkMap } from './ink-map.js';
 import type { Patch } from './patches.js';
 import { greyOf, type Picture } from './picture.js';
 import { inTone } from './read-target.js';
@@ -23,6 +27,11 @@ import { mapOf } from './unknowns.js';
 export interface PhotoOptions {
   /** Printed mm for a mm of the sheets: what their checked squares measured, over 50 mm. */
   readonly printed?: PrintedStretch;
+  /**
+   * Pieces drawn on paper, by the corners that their maker clicked, in dots of the first picture: the lines between are
+   * followed. Without, whatever lies on the ground is traced along its edge.
+   */
+  readonly at?: readonly (readonly Point[])[];
   /** Told before each stage of the work; may throw to stop it. */
   readonly onStage?: (stage: TraceStage) => void;
 }
@@ -32,9 +41,9 @@ export type TraceStage = 'targets' | 'camera' | 'floor' | 'outlines';
 /** The floor as measured, and the pieces on it, in floor mm. */
 export interface PhotoTrace {
   readonly pieces: readonly TracedPiece[];
-  /** mm: what the targets' corners leave, and the worst target. */
-  readonly residualMm: number;
-  readonly worstMm: number;
+  /** mm: what the targets' corners leave, and the worst target. Nothing in a scan can say. */
+  readonly residualMm?: number;
+  readonly worstMm?: number;
   /** mm of floor to a dot in the middle of the finest picture. */
   readonly dotMm: number;
   readonly sheets: readonly PlacedSheet[];
@@ -55,7 +64,7 @@ const leastSheets = 3;
  *   `pictures-share-no-sheets`, `ground-not-seen`, `no-piece-found`
  */
 export function tracePhotos(pictures: readonly Picture[], options: PhotoOptions = {}): PhotoTrace {
-  const { printed = { across: 1, down: 1 }, onStage = () => {} } = options;
+  const { printed = { across: 1, down: 1 }, at, onStage = () => {} } = options;
   onStage('targets');
   const looked = pictures.map((picture, i) => sheetsIn(picture, i + 1, printed));
   onStage('camera');
@@ -75,12 +84,7 @@ export function tracePhotos(pictures: readonly Picture[], options: PhotoOptions 
     shots,
     sheets.flatMap(({ sheet, at }) => paperCorners(sheet.paper, mapOf(at))),
   );
-  const known = floorOfSheets(map, sheets);
-  const unlike = unlikeGround(map, known);
-  if (!unlike) throw refusal('ground-not-seen', {});
-  onStage('outlines');
-  const { outlines, cutOff } = traceFloor({ map, shots, codes: known.codes }, sheets, unlike);
-  const pieces = namedPieces(outlines);
+  const { pieces, cutOff } = piecesOn({ map, shots, sheets, known: floorOfSheets(map, sheets) }, at, onStage);
   if (pieces.length === 0) throw refusal('no-piece-found', {});
   const { residualMm, worstMm } = truthOf(solution, shots);
   return {
@@ -95,6 +99,44 @@ export function tracePhotos(pictures: readonly Picture[], options: PhotoOptions 
       ...cutOff.map(patch => cutOffFinding(patch, shots)),
     ],
   };
+}
+
+interface Measured {
+  readonly map: FloorMap;
+  readonly shots: readonly TonedShot[];
+  readonly sheets: readonly PlacedSheet[];
+  readonly known: FloorKnown;
+}
+
+/** The pieces of a measured floor: drawn ones where corners were clicked, else those that lie on the ground. */
+export function piecesOn(
+  { map, shots, sheets, known }: Measured,
+  at: PhotoOptions['at'],
+  onStage: (stage: TraceStage) => void,
+): { readonly pieces: readonly TracedPiece[]; readonly cutOff: readonly Patch[] } {
+  if (at) {
+    onStage('outlines');
+    const ink = inkMap(map);
+    const outlines = at.map(clicks =>
+      drawnOutline(
+        { map, shots },
+        ink,
+        clicks.map((click, i) => onFloor(shots[0]!, map, click, i + 1)),
+      ),
+    );
+    return { pieces: namedPieces(outlines), cutOff: [] };
+  }
+  const unlike = unlikeGround(map, known);
+  if (!unlike) throw refusal('ground-not-seen', {});
+  onStage('outlines');
+  const { outlines, cutOff } = traceFloor({ map, shots, codes: known.codes }, sheets, unlike);
+  return { pieces: namedPieces(outlines), cutOff };
+}
+
+function onFloor({ view }: TonedShot, map: FloorMap, click: Point, number: number): Point {
+  const p = view.toFloor(click.x, click.y);
+  if (!(cellAt(map, p) >= 0)) throw refusal('click-outside', { click: number });
+  return p;
 }
 
 function sheetsIn(

@@ -3,10 +3,12 @@ import { capital } from '../capital.js';
 import type { Sentences, Tellings } from '../catalogue.js';
 import { shownName } from '../names.js';
 import { fileKinds } from './sheet-text.js';
+import { traceSentences, traceTellings } from './trace.js';
 
 const another = 'Give another output folder.';
 
 export const command: Tellings<CommandTellings> = {
+  ...traceTellings,
   'file-not-found': ({ what }) => ({
     message: `The ${what} does not exist.`,
     remedy: 'Check its name and its folder.',
@@ -95,6 +97,7 @@ const joined = (parts: readonly (string | false)[]) => parts.filter(part => part
 const none = '';
 
 export const commandSentences: Sentences<CommandSentences> = {
+  ...traceSentences,
   'reading-sheet': () => 'Reading the sheet',
   'reading-pattern': () => 'Reading the pattern',
   altering: () => 'Altering',

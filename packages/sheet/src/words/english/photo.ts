@@ -33,6 +33,35 @@ export const photo: Tellings<PhotoTellings> = {
     message: 'The sheets were found, but no piece beside them.',
     remedy: 'Lay the pieces on a plain ground of another colour, clear of the sheets.',
   }),
+  'no-piece-on-scan': () => ({
+    message: 'No piece was found in the scan.',
+    remedy:
+      'Lay the pieces on a plain ground of another colour; for lines drawn on paper, give their corners.',
+  }),
+  'too-few-clicks': ({ clicks }) => ({
+    message: `${clicks === 1 ? '1 corner goes' : `${clicks} corners go`} round no piece.`,
+    remedy: 'Give the corners of the piece in order, at least three.',
+  }),
+  'click-outside': ({ click }) => ({
+    message: `Corner ${click} lies outside what the picture shows of the floor.`,
+    remedy: 'Give corners in dots of the first picture: across, then down.',
+  }),
+  'no-line-between': ({ from, to }) => ({
+    message: `No line leads from corner ${from} to corner ${to}.`,
+    remedy: 'Give a corner more between them.',
+  }),
+  'scan-scale-out-of-range': ({ dotsToMm }, say) => ({
+    message: `A scan has no ${say.number(dotsToMm, 2)} dots to the millimetre.`,
+    remedy: 'Give the resolution that the scanner was set to, such as 300 dpi.',
+  }),
+  'scan-cuts-off': ({ pieces }) => ({
+    message: `${pieces === 1 ? 'Something is' : `${pieces} things are`} cut off by the edge of the scan and left out.`,
+    remedy: 'Scan whole pieces, or photograph them with the sheets of a photo frame.',
+  }),
+  'scan-scale': ({ dotsToMm }, say) => ({
+    message: `The scan was taken to have ${say.number(dotsToMm, 2)} dots to the millimetre everywhere; nothing in it says how true that is.`,
+    remedy: 'Measure one long edge of a piece to be sure.',
+  }),
   'trace-truth': ({ residualMm, worstMm, sheet }, say) => ({
     message: `The targets agree to ${fine(residualMm, say.number)} with each other; the worst, on sheet ${sheet}, is off by ${fine(worstMm, say.number)}.`,
     remedy: 'Measure one long edge of a piece to be sure.',

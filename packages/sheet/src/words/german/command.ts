@@ -2,6 +2,7 @@ import type { CommandSentences, CommandTellings, Wanted } from '../../command-sa
 import type { Sentences, Tellings } from '../catalogue.js';
 import { shownName } from '../names.js';
 import { fileKinds } from './sheet-text.js';
+import { traceSentences, traceTellings } from './trace.js';
 
 const the: Readonly<Record<Wanted, string>> = {
   sheet: 'Das Blatt',
@@ -16,6 +17,7 @@ const a: Readonly<Record<Wanted, string>> = {
 const another = 'Geben Sie einen anderen Ausgabeordner an.';
 
 export const command: Tellings<CommandTellings> = {
+  ...traceTellings,
   'file-not-found': ({ what }) => ({
     message: `${the[what]} ist nicht da.`,
     remedy: 'Prüfen Sie Namen und Ordner.',
@@ -123,6 +125,7 @@ const kinds: Readonly<Record<string, string>> = {
 };
 
 export const commandSentences: Sentences<CommandSentences> = {
+  ...traceSentences,
   'reading-sheet': () => 'Das Blatt wird gelesen',
   'reading-pattern': () => 'Der Schnitt wird gelesen',
   altering: () => 'Der Schnitt wird geändert',

@@ -34,6 +34,35 @@ export const photo: Tellings<PhotoTellings> = {
     message: 'Die Messblätter wurden gefunden, aber kein Schnittteil daneben.',
     remedy: 'Legen Sie die Teile auf einen einfarbigen Grund anderer Farbe, frei von den Messblättern.',
   }),
+  'no-piece-on-scan': () => ({
+    message: 'Auf dem Scan wurde kein Schnittteil gefunden.',
+    remedy:
+      'Legen Sie die Teile auf einen einfarbigen Grund anderer Farbe; für gezeichnete Linien geben Sie die Ecken an.',
+  }),
+  'too-few-clicks': ({ clicks }) => ({
+    message: `${clicks === 1 ? '1 Ecke umschließt' : `${clicks} Ecken umschließen`} kein Teil.`,
+    remedy: 'Geben Sie die Ecken des Teils der Reihe nach an, mindestens drei.',
+  }),
+  'click-outside': ({ click }) => ({
+    message: `Ecke ${click} liegt außerhalb dessen, was das Bild vom Boden zeigt.`,
+    remedy: 'Geben Sie die Ecken in Punkten des ersten Bildes an: nach rechts, dann nach unten.',
+  }),
+  'no-line-between': ({ from, to }) => ({
+    message: `Keine Linie führt von Ecke ${from} zu Ecke ${to}.`,
+    remedy: 'Geben Sie dazwischen eine weitere Ecke an.',
+  }),
+  'scan-scale-out-of-range': ({ dotsToMm }, say) => ({
+    message: `Kein Scan hat ${say.number(dotsToMm, 2)} Punkte je Millimeter.`,
+    remedy: 'Geben Sie die Auflösung an, auf die der Scanner gestellt war, etwa 300 dpi.',
+  }),
+  'scan-cuts-off': ({ pieces }) => ({
+    message: `${pieces === 1 ? 'Am Rand des Scans ist etwas' : `Am Rand des Scans sind ${pieces} Dinge`} abgeschnitten und weggelassen.`,
+    remedy: 'Scannen Sie ganze Teile, oder fotografieren Sie sie mit den Messblättern.',
+  }),
+  'scan-scale': ({ dotsToMm }, say) => ({
+    message: `Der Scan wurde überall mit ${say.number(dotsToMm, 2)} Punkten je Millimeter gemessen; nichts darin sagt, wie genau das ist.`,
+    remedy: 'Messen Sie zur Sicherheit eine lange Kante nach.',
+  }),
   'trace-truth': ({ residualMm, worstMm, sheet }, say) => ({
     message: `Die Marken stimmen auf ${fine(residualMm, say.number)} überein; die schlechteste, auf Blatt ${sheet}, liegt ${fine(worstMm, say.number)} daneben.`,
     remedy: 'Messen Sie zur Sicherheit eine lange Kante nach.',

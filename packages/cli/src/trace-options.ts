@@ -1,0 +1,92 @@
+import { type Point, parseLength } from '@paperhinge/geometry';
+import { checkedSquare, type PrintedStretch } from '@paperhinge/geometry/trace';
+import { commandRefusal, type Language } from '@paperhinge/sheet/words';
+
+/** The options of `paperhinge trace`, as commander gives them. */
+export interface TraceArguments {
+  readonly output: string;
+  readonly measured?: string;
+  readonly dpi?: string;
+  readonly known?: string;
+  readonly between?: string;
+  readonly at?: readonly string[];
+  readonly line: string;
+  readonly picture?: string;
+  readonly json?: boolean;
+  readonly language?: Language;
+}
+
+/** What a tracing is asked to go by. */
+export interface TraceWishes {
+  readonly line: 'stitching' | 'cutting';
+  /** Of photographs: what the sheets' squares measured. */
+  readonly printed?: PrintedStretch;
+  /** Of a scan: its scale. */
+  readonly dotsToMm?: number;
+  readonly at?: readonly (readonly Point[])[];
+}
+
+/** The arguments understood. @throws PatternError */
+export function traceWishes(given: TraceArguments, pictures: number): TraceWishes {
+  const { line, measured, dpi, known, between, at } = given;
+  if (line !== 'stitching' && line !== 'cutting') throw commandRefusal('traced-line-unknown', {});
+  if ((known === undefined) !== (between === undefined)) throw commandRefusal('length-without-places', {});
+  const scales = [measured, dpi, known].filter(scale => scale !== undefined);
+  if (scales.length > 1) throw commandRefusal('several-scales', {});
+  const dotsToMm =
+    dpi !== undefined ? dotsByDpi(dpi) : known !== undefined ? dotsByLength(known, between!) : undefined;
+  if (dotsToMm !== undefined && pictures > 1) throw commandRefusal('several-scans', {});
+  return {
+    line,
+    ...(measured === undefined ? {} : { printed: printedStretch(measured) }),
+    ...(dotsToMm === undefined ? {} : { dotsToMm }),
+    ...(at === undefined ? {} : { at: at.map(placesIn) }),
+  };
+}
+
+/** Dots to the inch that scanners have. */
+const leastDpi = 50,
+  mostDpi = 2400;
+
+/** "49.8" or "49.8,49.9": what the checked squares measured, across and down. */
+function printedStretch(text: string): PrintedStretch {
+  const sides = text.split(',').map(side => parseLength(side.trim(), 'mm'));
+  const [across, down = across] = sides;
+  const isNear = (side: number | undefined) =>
+    side !== undefined && Math.abs(side / checkedSquare - 1) < 0.05;
+  if (sides.length > 2 || !isNear(across) || !isNear(down)) throw commandRefusal('square-out-of-range', {});
+  return { across: across! / checkedSquare, down: down! / checkedSquare };
+}
+
+function dotsByDpi(text: string): number {
+  const dpi = Number(text.replace(/\s*dpi$/i, ''));
+  if (dpi >= leastDpi && dpi <= mostDpi) return dpi / 25.4;
+  throw commandRefusal('dpi-out-of-range', { least: leastDpi, most: mostDpi });
+}
+
+function dotsByLength(known: string, between: string): number {
+  const mm = parseLength(known, 'mm');
+  const [a, b, ...more] = placesIn(between);
+  if (mm > 0 && a && b && more.length === 0) return Math.hypot(a.x - b.x, a.y - b.y) / mm;
+  throw commandRefusal('known-length-out-of-range', {});
+}
+
+/** "412,880 2950,905 ...": places in dots of the picture, across and down from its upper left corner. */
+function placesIn(text: string): readonly Point[] {
+  return text
+    .trim()
+    .split(/\s+/)
+    .map(pair => {
+      const [x, y, ...more] = pair.split(',').map(Number);
+      if (
+        x === undefined ||
+        y === undefined ||
+        more.length > 0 ||
+        !Number.isFinite(x) ||
+        !Number.isFinite(y) ||
+        pair === ''
+      )
+        throw commandRefusal('places-not-understood', {});
+      return { x, y };
+    });
+}

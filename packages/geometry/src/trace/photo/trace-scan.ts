@@ -1,0 +1,47 @@
+import { flatView, groundAtRim } from './flat-shot.js';
+import { floorMap } from './floor-map.js';
+import type { Picture } from './picture.js';
+import { finding, refusal } from './tellings.js';
+import { type PhotoOptions, type PhotoTrace, piecesOn } from './trace-photo.js';
+
+/** What a scan is traced by. */
+export interface ScanOptions extends Pick<PhotoOptions, 'at' | 'onStage'> {
+  /** The scan's scale: dots to a mm, from its dpi (dpi / 25.4) or from two of its points whose distance is known. */
+  readonly dotsToMm: number;
+}
+
+/** Dots to a mm: below the first nothing is measured, beyond the second no scanner goes. */
+const leastScale = 1,
+  mostScale = 100;
+
+/**
+ * Traces the pieces in a flat scan, or in a picture taken as one: straight from above, one scale everywhere. How true
+ * that is nothing in the picture can say.
+ *
+ * @throws PatternError `scan-scale-out-of-range`, `ground-not-seen`, `no-piece-on-scan`; for drawn pieces `too-few-clicks`,
+ *   `click-outside`, `no-line-between`
+ */
+export function traceScan(picture: Picture, options: ScanOptions): PhotoTrace {
+  const { dotsToMm, at, onStage = () => {} } = options;
+  if (!(dotsToMm >= leastScale && dotsToMm <= mostScale))
+    throw refusal('scan-scale-out-of-range', { dotsToMm });
+  onStage('floor');
+  const shots = [{ picture, view: flatView(dotsToMm), tone: 1 }];
+  const corners = [0, 1].flatMap(i =>
+    [0, 1].map(j => ({ x: (i * picture.width) / dotsToMm, y: (j * picture.height) / dotsToMm })),
+  );
+  const map = floorMap(shots, corners);
+  const known = groundAtRim(map, picture, dotsToMm);
+  const { pieces, cutOff } = piecesOn({ map, shots, sheets: [], known }, at, onStage);
+  if (pieces.length === 0) throw refusal('no-piece-on-scan', {});
+  return {
+    pieces,
+    dotMm: 1 / dotsToMm,
+    sheets: [],
+    floor: map,
+    findings: [
+      finding('note', 'scan-scale', {}, { dotsToMm }),
+      ...(cutOff.length > 0 ? [finding('warning', 'scan-cuts-off', {}, { pieces: cutOff.length })] : []),
+    ],
+  };
+}

@@ -1,0 +1,32 @@
+import type { NoFacts } from '@paperhinge/geometry/sayings';
+
+/** What a file given as a picture is instead. */
+export type NotPicture = 'heic' | 'tiff' | 'webp' | 'pdf' | 'other';
+
+/** What is told of the pictures and arguments of tracing, and of printing a photo frame. */
+export interface TraceTellings {
+  'not-a-picture': { readonly looksLike: NotPicture };
+  'picture-damaged': NoFacts;
+  'picture-too-large': { readonly mostMillions: number };
+  'photo-frame-paper': NoFacts;
+  'photo-frame-sheets': { readonly fewest: number; readonly most: number };
+  'traced-line-unknown': NoFacts;
+  'length-without-places': NoFacts;
+  'several-scales': NoFacts;
+  'several-scans': NoFacts;
+  'square-out-of-range': NoFacts;
+  'dpi-out-of-range': { readonly least: number; readonly most: number };
+  'known-length-out-of-range': NoFacts;
+  'places-not-understood': NoFacts;
+}
+
+/** What is said while pictures are traced and when they are. */
+export interface TraceSentences {
+  'reading-pictures': NoFacts;
+  'looking-for-sheets': NoFacts;
+  'measuring-floor': NoFacts;
+  'flattening-picture': NoFacts;
+  'tracing-pieces': NoFacts;
+  'pieces-traced': { readonly pieces: number; readonly sheets: number; readonly residualMm?: number };
+  'frame-printed': { readonly sheets: number; readonly paper: string };
+}

@@ -1,0 +1,86 @@
+import type { TraceSentences, TraceTellings } from '../../trace-sayings.js';
+import type { Sentences, Tellings } from '../catalogue.js';
+
+const kinds = {
+  heic: 'a picture in HEIC or AVIF',
+  tiff: 'a picture in TIFF or RAW',
+  webp: 'a picture in WebP',
+  pdf: 'a PDF, not a picture',
+  other: 'not a picture',
+} as const;
+
+export const traceTellings: Tellings<TraceTellings> = {
+  'not-a-picture': ({ looksLike }) => ({
+    message: `This is ${kinds[looksLike]}.`,
+    remedy:
+      looksLike === 'heic'
+        ? 'Save it as JPEG; on the telephone choose "most compatible".'
+        : looksLike === 'pdf' || looksLike === 'other'
+          ? 'Give a photograph or a scan as JPEG or PNG.'
+          : 'Save it as JPEG or PNG.',
+  }),
+  'picture-damaged': () => ({
+    message: 'The picture is damaged, or of a kind that cannot be read.',
+    remedy: 'Save it again as an ordinary JPEG or PNG.',
+  }),
+  'picture-too-large': ({ mostMillions }) => ({
+    message: `The picture has more than ${mostMillions} million dots.`,
+    remedy: 'Make it smaller by halves: 12 million dots are plenty.',
+  }),
+  'photo-frame-paper': () => ({
+    message: 'A photo frame is printed on A4 or US letter.',
+    remedy: 'Write --paper a4 or --paper letter.',
+  }),
+  'photo-frame-sheets': ({ fewest, most }) => ({
+    message: `A photo frame has ${fewest} to ${most} sheets.`,
+    remedy: `Write --sheets ${fewest} to --sheets ${most}.`,
+  }),
+  'traced-line-unknown': () => ({
+    message: 'A piece is cut along its stitching line or its cutting line.',
+    remedy: 'Write --line stitching or --line cutting.',
+  }),
+  'length-without-places': () => ({
+    message: 'A known length lies between two places.',
+    remedy: 'Give both, as in --known "300 mm" --between "412,880 2950,905".',
+  }),
+  'several-scales': () => ({
+    message: 'Only one thing can say the scale.',
+    remedy: 'Give one of --measured, --dpi and --known.',
+  }),
+  'several-scans': () => ({
+    message: 'A scan is traced by itself.',
+    remedy: 'Give one scan at a time.',
+  }),
+  'square-out-of-range': () => ({
+    message: 'The square on the sheets measures 50 mm, or a little more or less.',
+    remedy: 'Write what its sides measured, as in --measured 49.8 or --measured 49.8,50.1.',
+  }),
+  'dpi-out-of-range': ({ least, most }) => ({
+    message: `A scan has from ${least} to ${most} dots to the inch.`,
+    remedy: 'Write what the scanner was set to, as in --dpi 300.',
+  }),
+  'known-length-out-of-range': () => ({
+    message: 'A known length lies between two places that are apart.',
+    remedy: 'Write them in dots, as in --between "412,880 2950,905".',
+  }),
+  'places-not-understood': () => ({
+    message: 'A place in a picture is two numbers with a comma between.',
+    remedy: 'Write places with spaces between, as in "412,880 2950,905".',
+  }),
+};
+
+const count = (n: number, word: string) => `${n} ${word}${n === 1 ? '' : 's'}`;
+
+export const traceSentences: Sentences<TraceSentences> = {
+  'reading-pictures': () => 'Reading the pictures',
+  'looking-for-sheets': () => 'Looking for the sheets',
+  'measuring-floor': () => 'Measuring the floor',
+  'flattening-picture': () => 'Flattening the picture',
+  'tracing-pieces': () => 'Tracing the pieces',
+  'pieces-traced': ({ pieces, sheets, residualMm }, say) =>
+    residualMm === undefined
+      ? count(pieces, 'piece')
+      : `${count(pieces, 'piece')}, measured by ${count(sheets, 'sheet')} that agree to ${say.number(residualMm, 2)} mm,`,
+  'frame-printed': ({ sheets, paper }) =>
+    `${count(sheets, 'sheet')} of ${paper} (print at actual size, and measure the square on one)`,
+};

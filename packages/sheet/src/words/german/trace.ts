@@ -1,0 +1,86 @@
+import type { TraceSentences, TraceTellings } from '../../trace-sayings.js';
+import type { Sentences, Tellings } from '../catalogue.js';
+
+const kinds = {
+  heic: 'ein Bild in HEIC oder AVIF',
+  tiff: 'ein Bild in TIFF oder RAW',
+  webp: 'ein Bild in WebP',
+  pdf: 'ein PDF, kein Bild',
+  other: 'kein Bild',
+} as const;
+
+export const traceTellings: Tellings<TraceTellings> = {
+  'not-a-picture': ({ looksLike }) => ({
+    message: `Das ist ${kinds[looksLike]}.`,
+    remedy:
+      looksLike === 'heic'
+        ? 'Speichern Sie es als JPEG; am Telefon wählen Sie „maximale Kompatibilität“.'
+        : looksLike === 'pdf' || looksLike === 'other'
+          ? 'Geben Sie ein Foto oder einen Scan als JPEG oder PNG an.'
+          : 'Speichern Sie es als JPEG oder PNG.',
+  }),
+  'picture-damaged': () => ({
+    message: 'Das Bild ist beschädigt oder von einer Art, die sich nicht lesen lässt.',
+    remedy: 'Speichern Sie es noch einmal als gewöhnliches JPEG oder PNG.',
+  }),
+  'picture-too-large': ({ mostMillions }) => ({
+    message: `Das Bild hat mehr als ${mostMillions} Millionen Punkte.`,
+    remedy: 'Halbieren Sie es: 12 Millionen Punkte genügen reichlich.',
+  }),
+  'photo-frame-paper': () => ({
+    message: 'Messblätter werden auf A4 oder US Letter gedruckt.',
+    remedy: 'Schreiben Sie --paper a4 oder --paper letter.',
+  }),
+  'photo-frame-sheets': ({ fewest, most }) => ({
+    message: `Es gibt ${fewest} bis ${most} Messblätter.`,
+    remedy: `Schreiben Sie --sheets ${fewest} bis --sheets ${most}.`,
+  }),
+  'traced-line-unknown': () => ({
+    message: 'Ein Teil ist an seiner Nahtlinie oder an seiner Schnittlinie geschnitten.',
+    remedy: 'Schreiben Sie --line stitching oder --line cutting.',
+  }),
+  'length-without-places': () => ({
+    message: 'Eine bekannte Länge liegt zwischen zwei Stellen.',
+    remedy: 'Geben Sie beides an, etwa --known "300 mm" --between "412,880 2950,905".',
+  }),
+  'several-scales': () => ({
+    message: 'Nur eines kann den Maßstab sagen.',
+    remedy: 'Geben Sie eines von --measured, --dpi und --known an.',
+  }),
+  'several-scans': () => ({
+    message: 'Ein Scan wird für sich nachgezeichnet.',
+    remedy: 'Geben Sie einen Scan nach dem anderen an.',
+  }),
+  'square-out-of-range': () => ({
+    message: 'Das Quadrat auf den Messblättern misst 50 mm, oder ein wenig mehr oder weniger.',
+    remedy: 'Schreiben Sie, was seine Seiten maßen, etwa --measured 49.8 oder --measured 49.8,50.1.',
+  }),
+  'dpi-out-of-range': ({ least, most }) => ({
+    message: `Ein Scan hat ${least} bis ${most} Punkte je Zoll.`,
+    remedy: 'Schreiben Sie, worauf der Scanner gestellt war, etwa --dpi 300.',
+  }),
+  'known-length-out-of-range': () => ({
+    message: 'Eine bekannte Länge liegt zwischen zwei Stellen, die auseinander liegen.',
+    remedy: 'Schreiben Sie sie in Punkten, etwa --between "412,880 2950,905".',
+  }),
+  'places-not-understood': () => ({
+    message: 'Eine Stelle im Bild sind zwei Zahlen mit einem Komma dazwischen.',
+    remedy: 'Trennen Sie Stellen durch Leerzeichen, etwa "412,880 2950,905".',
+  }),
+};
+
+const count = (n: number, one: string, more: string) => `${n} ${n === 1 ? one : more}`;
+
+export const traceSentences: Sentences<TraceSentences> = {
+  'reading-pictures': () => 'Die Bilder werden gelesen',
+  'looking-for-sheets': () => 'Die Messblätter werden gesucht',
+  'measuring-floor': () => 'Der Boden wird vermessen',
+  'flattening-picture': () => 'Das Bild wird entzerrt',
+  'tracing-pieces': () => 'Die Teile werden nachgezeichnet',
+  'pieces-traced': ({ pieces, sheets, residualMm }, say) =>
+    residualMm === undefined
+      ? count(pieces, 'Teil', 'Teile')
+      : `${count(pieces, 'Teil', 'Teile')}, vermessen an ${count(sheets, 'Messblatt', 'Messblättern')}, die auf ${say.number(residualMm, 2)} mm übereinstimmen,`,
+  'frame-printed': ({ sheets, paper }) =>
+    `${count(sheets, 'Messblatt', 'Messblätter')} auf ${paper} (in Originalgröße drucken, und auf einem das Quadrat messen)`,
+};

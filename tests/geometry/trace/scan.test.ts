@@ -1,0 +1,138 @@
+import { PatternError, type Point, pathLength } from '@paperhinge/geometry';
+import { type Picture, traceScan } from '@paperhinge/geometry/trace';
+import { expect, test } from 'vitest';
+import { shapes } from '../../support/photo-floors.js';
+import { chance, flattened, laid, type Outline } from '../../support/photo-scene.js';
+import { judgedPiece } from './small-floor.js';
+
+/** Dots to a mm of a scan of 150 dpi. */
+const dotsToMm = 150 / 25.4;
+const [wide, high] = [200, 260];
+
+/** A scan that is white paper until something is drawn on it: brightness by dot. */
+function paper(): { readonly grey: Float32Array; readonly width: number; readonly height: number } {
+  const width = Math.round(wide * dotsToMm),
+    height = Math.round(high * dotsToMm);
+  return { width, height, grey: new Float32Array(width * height).fill(245) };
+}
+
+/** Noise of a scanner over it, as a picture. */
+function scanned({ grey, width, height }: ReturnType<typeof paper>): Picture {
+  const next = chance(11);
+  const rgba = new Uint8Array(4 * width * height).fill(255);
+  for (let k = 0; k < grey.length; k++)
+    rgba.fill(Math.round(grey[k]! + 4 * (next() - 0.5)), 4 * k, 4 * k + 3);
+  return { width, height, rgba };
+}
+
+/** Fills an outline, every dot by the share of it that is covered. */
+function cutPiece(sheet: ReturnType<typeof paper>, outline: Outline, colour: number): void {
+  const points = flattened(outline);
+  const parts = 4;
+  for (let y = 0; y < sheet.height; y++)
+    for (let part = 0; part < parts; part++) {
+      const level = (y + (part + 0.5) / parts) / dotsToMm;
+      const crossings = points
+        .flatMap(([ax, ay], i) => {
+          const [bx, by] = points[(i + 1) % points.length]!;
+          return ay <= level === by <= level
+            ? []
+            : [(ax + ((level - ay) / (by - ay)) * (bx - ax)) * dotsToMm];
+        })
+        .sort((a, b) => a - b);
+      for (let c = 0; c + 1 < crossings.length; c += 2)
+        for (let x = Math.floor(crossings[c]!); x <= crossings[c + 1]!; x++) {
+          const cover = Math.min(x + 1, crossings[c + 1]!) - Math.max(x, crossings[c]!);
+          sheet.grey[y * sheet.width + x]! += ((colour - 245) * Math.max(0, cover)) / parts;
+        }
+    }
+}
+
+/** A pen line of half a millimetre along points, in dashes if they are given. */
+function penLine(
+  sheet: ReturnType<typeof paper>,
+  points: readonly (readonly number[])[],
+  dash?: readonly [number, number],
+): void {
+  let along = 0;
+  for (let i = 1; i < points.length; i++) {
+    const [ax, ay] = points[i - 1]! as [number, number],
+      [bx, by] = points[i]! as [number, number];
+    const length = Math.hypot(bx - ax, by - ay),
+      n = Math.max(1, Math.ceil(length / 0.05));
+    for (let k = 0; k < n; k++) {
+      const at = along + (length * k) / n;
+      if (dash && at % (dash[0] + dash[1]) > dash[0]) continue;
+      const x = (ax + ((bx - ax) * k) / n) * dotsToMm,
+        y = (ay + ((by - ay) * k) / n) * dotsToMm;
+      for (let dy = -2; dy <= 2; dy++)
+        for (let dx = -2; dx <= 2; dx++) {
+          const off = Math.hypot(Math.floor(x) + dx + 0.5 - x, Math.floor(y) + dy + 0.5 - y);
+          const at = (Math.floor(y) + dy) * sheet.width + Math.floor(x) + dx;
+          const ink = 245 - 190 * Math.max(0, Math.min(1, 0.25 * dotsToMm + 0.5 - off));
+          sheet.grey[at] = Math.min(sheet.grey[at]!, ink);
+        }
+    }
+    along += length;
+  }
+}
+
+const pocket = laid(shapes.pocket, [28, 40], 0.06);
+
+test('a cut piece in a scan of known dpi comes out within 0.1 mm', () => {
+  const sheet = paper();
+  cutPiece(sheet, pocket, 120);
+  const trace = traceScan(scanned(sheet), { dotsToMm });
+  expect(trace.pieces).toHaveLength(1);
+  expect(trace.pieces[0]!.edges).toHaveLength(2);
+  const { most, worst, lengthOff } = judgedPiece(trace.pieces[0]!, pocket);
+  expect(most).toBeLessThan(0.1);
+  expect(worst).toBeLessThan(0.15);
+  expect(Math.abs(lengthOff)).toBeLessThan(0.3);
+  expect(trace.residualMm).toBeUndefined();
+  expect(trace.findings.map(f => f.code)).toEqual(['scan-scale']);
+});
+
+test('a line drawn in dashes is followed from click to click, past lines that cross it', () => {
+  const sheet = paper();
+  const ring = flattened(pocket);
+  penLine(sheet, [...ring, ring[0]!], [4, 2]);
+  // Another size beside it, and a line across.
+  penLine(sheet, [
+    [10, 150],
+    [190, 141],
+  ]);
+  penLine(sheet, [
+    [11, 20],
+    [11, 240],
+  ]);
+  const clicks = [pocket[0]![0]!, pocket[1]![0]!, pocket[3]![0]!].map(
+    ([x, y], i): Point => ({ x: x * dotsToMm + [5, -4, 2][i]!, y: y * dotsToMm + [-4, 3, 5][i]! }),
+  );
+  const trace = traceScan(scanned(sheet), { dotsToMm, at: [clicks] });
+  const [piece] = trace.pieces;
+  expect(piece!.edges).toHaveLength(3);
+  const { most, worst } = judgedPiece(piece!, pocket);
+  expect(most).toBeLessThan(0.25);
+  expect(worst).toBeLessThan(0.8);
+  expect(piece!.edges.map(pathLength).reduce((a, b) => Math.min(a, b))).toBeCloseTo(150, 0);
+});
+
+test('scans that cannot be traced are refused with the reason', () => {
+  const codeOf = (work: () => unknown): string | undefined => {
+    try {
+      work();
+    } catch (error) {
+      return error instanceof PatternError ? error.code : String(error);
+    }
+    return undefined;
+  };
+  const blank = scanned(paper());
+  const at = (...points: readonly (readonly [number, number])[]) => [points.map(([x, y]) => ({ x, y }))];
+  expect(codeOf(() => traceScan(blank, { dotsToMm }))).toBe('no-piece-on-scan');
+  expect(codeOf(() => traceScan(blank, { dotsToMm: 0 }))).toBe('scan-scale-out-of-range');
+  expect(codeOf(() => traceScan(blank, { dotsToMm, at: at([10, 10], [300, 10]) }))).toBe('too-few-clicks');
+  expect(codeOf(() => traceScan(blank, { dotsToMm, at: at([10, 10], [300, 10], [9000, 80]) }))).toBe(
+    'click-outside',
+  );
+});
