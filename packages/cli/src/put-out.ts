@@ -1,7 +1,7 @@
 import { basename, extname } from 'node:path';
 import type { Finding, Pattern, Saying } from '@paperhinge/geometry';
 import { type Ground, printPattern, projectorSheet } from '@paperhinge/print';
-import { dxfBlocks, dxfLayers, patternDxf } from '@paperhinge/print/dxf';
+import { dxfBlocks, dxfFindings, dxfLayers, patternDxf } from '@paperhinge/print/dxf';
 import { type PrintWishes, pageOptions, paperWord, readPrintWishes } from '@paperhinge/sheet';
 import { commandRefusal, commandSaying, type Language } from '@paperhinge/sheet/words';
 import { fonts } from './fonts.js';
@@ -131,6 +131,7 @@ const interchange = (name: string): WayOut => ({
       files: [{ name, content: patternDxf(pattern) }],
       json: { interchange: 'dxf', unit: 'mm', layers: dxfLayers, pieces },
       words: [commandSaying('pieces-written', { pieces: pieces.length })],
+      findings: dxfFindings(pattern),
     };
   },
 });

@@ -150,9 +150,9 @@ function boxOf(windows: readonly Page['window'][]): Box {
 
 function sourceOf(
   pattern: Pattern,
-  { before, record, cautions, wearer, date, language }: PrintOptions,
+  { before, record, cautions, wearer, date, language, unit }: PrintOptions,
 ): ReportSource {
-  const given = Object.entries({ before, record, cautions, wearer, date, language }).filter(
+  const given = Object.entries({ before, record, cautions, wearer, date, language, unit }).filter(
     ([, value]) => value !== undefined,
   );
   return { pattern, ...Object.fromEntries(given) };

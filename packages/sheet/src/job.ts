@@ -59,7 +59,7 @@ export async function doJob(sheet: Sheet, pattern: Pattern, wishes: JobWishes = 
   const { altered, before, derived, record } = run;
   const cautions = cautionsFor({ pattern: altered, wearer: sheet.wearer, derived }).map(words.sentence);
   const { language } = sheet;
-  const told = { before, record, cautions, language, ...(fonts ? { fonts } : {}) };
+  const told = { before, record, cautions, language, unit, ...(fonts ? { fonts } : {}) };
   const pages: JobPages[] = [];
   const pageFindings: Finding[] = [];
   for (const paper of sheet.print.paper) {
@@ -84,6 +84,7 @@ export async function doJob(sheet: Sheet, pattern: Pattern, wishes: JobWishes = 
     record: whole,
     cautions,
     language,
+    unit,
     ...(initials === undefined ? {} : { wearer: initials }),
     ...(date === undefined ? {} : { date }),
   });

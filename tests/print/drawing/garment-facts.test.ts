@@ -200,3 +200,11 @@ test('another language is complete on a piece', () => {
   expect(said).toContain('Falte, 60 mm tief zusteppen');
   expect(said).not.toMatch(/\b(cut|fold|fabric|pleat|stitch|hem)\b/);
 });
+
+test('figures are in the reader’s unit, whatever the pattern’s is', () => {
+  const [{ drawing }] = drawPattern(patternOf(panel()), measure, { unit: 'in' }) as [
+    { drawing: { inks: readonly Ink[] } },
+  ];
+  expect(words(drawing.inks)).toContain('9/16 in');
+  expect(words(drawing.inks).join(' ')).not.toMatch(/\dmm|\d mm/);
+});

@@ -2,6 +2,7 @@ import {
   type CuttingLine,
   cuttingLine,
   edgePath,
+  type LengthUnit,
   type Path,
   type Pattern,
   type Piece,
@@ -34,6 +35,8 @@ export interface PieceStyle {
   readonly tint?: boolean;
   /** Of the words. Default English. */
   readonly language?: PageLanguage;
+  /** Of the figures. Default the pattern's. */
+  readonly unit?: LengthUnit;
 }
 
 /** A piece's lines and what it takes of the paper, before any words but those of its fold are placed. */
@@ -70,7 +73,13 @@ export function pieceShape(
   options: PieceStyle = {},
 ): PieceShape {
   const frame = frameOf(piece);
-  const setting = { piece, pattern, frame, measure, reader: readerOf(pattern.unit, options.language) };
+  const setting = {
+    piece,
+    pattern,
+    frame,
+    measure,
+    reader: readerOf(options.unit ?? pattern.unit, options.language),
+  };
   const facts = garmentFacts(setting);
   const cut = cuttingLine(piece, pattern);
   const cutPolygon = flattened(cut.path);

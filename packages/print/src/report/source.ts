@@ -1,4 +1,4 @@
-import type { Pattern, ToldFinding } from '@paperhinge/geometry';
+import type { LengthUnit, Pattern, ToldFinding } from '@paperhinge/geometry';
 import type { PageLanguage } from '../words/reader.js';
 
 /** What is written up: a pattern alone, or what became of it with the record of the alteration. */
@@ -15,6 +15,8 @@ export interface ReportSource {
   readonly date?: string;
   /** Of all words but the record's own. Default English. */
   readonly language?: PageLanguage;
+  /** Of all figures. Default the pattern's. */
+  readonly unit?: LengthUnit;
 }
 
 /** The figures of a record that are written up; `record.json` has this shape. Lengths in mm. */

@@ -11,7 +11,8 @@ import type { RecordFigures, ReportSource } from './source.js';
 export type PagesOf = (piece: string) => string;
 
 /** Whom a source is written for. */
-export const readerFor = ({ pattern, language }: ReportSource): Reader => readerOf(pattern.unit, language);
+export const readerFor = ({ pattern, language, unit = pattern.unit }: ReportSource): Reader =>
+  readerOf(unit, language);
 
 /** What a maker cuts and sews by: the part of the report that is printed with the pattern, too. */
 export function makersSections(source: ReportSource, pagesOf?: PagesOf): readonly Section[] {
