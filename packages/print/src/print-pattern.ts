@@ -19,7 +19,6 @@ import { type PagesJson, pagesJson } from './pages/pages-json.js';
 import { paperName, paperOf } from './pages/papers.js';
 import { labelsOf, type Page } from './pages/plan.js';
 import { wordedForSheet } from './pages/words-off-joins.js';
-import { pdfDocument } from './pdf/document.js';
 import { type FontFiles, type Typefaces, typefacesOf } from './pdf/typefaces.js';
 import type { ReportSource } from './report/source.js';
 import { readerFor, titleOf, writtenReport } from './report/written.js';
@@ -74,6 +73,8 @@ export async function printPattern(pattern: Pattern, options: PrintOptions): Pro
   const { sheet, furniture } = sheetAndFurniture(shapes, covered, options, typefaces);
   const footer = (page: Page) =>
     footLine(saidAtFoot(title, page, covered, pattern, reader), layout.format, reader, typefaces);
+  // Loaded once pages are made: whoever only asks for a paper or writes a report does not wait for it.
+  const { pdfDocument } = await import('./pdf/document.js');
   const pdf = await pdfDocument(
     {
       title: `${title} (${name})`,

@@ -202,9 +202,8 @@ test('another language is complete on a piece', () => {
 });
 
 test('figures are in the reader’s unit, whatever the pattern’s is', () => {
-  const [{ drawing }] = drawPattern(patternOf(panel()), measure, { unit: 'in' }) as [
-    { drawing: { inks: readonly Ink[] } },
-  ];
-  expect(words(drawing.inks)).toContain('9/16 in');
-  expect(words(drawing.inks).join(' ')).not.toMatch(/\dmm|\d mm/);
+  const [piece] = drawPattern(patternOf(panel()), measure, { unit: 'in' });
+  const said = words(piece!.drawing.inks);
+  expect(said).toContain('9/16 in');
+  expect(said.join(' ')).not.toMatch(/\d ?mm/);
 });

@@ -12,7 +12,6 @@ import { setCentred, setLine, wrapped } from '../drawing/lettering.js';
 import { stroke } from '../drawing/shapes.js';
 import { pageFormat } from '../pages/format.js';
 import { paperName, paperOf } from '../pages/papers.js';
-import { pdfDocument } from '../pdf/document.js';
 import { type FontFiles, type Typefaces, typefacesOf } from '../pdf/typefaces.js';
 import { targetInk } from './target-ink.js';
 
@@ -36,6 +35,7 @@ export async function photoFrame({ paper, sheets, fonts }: PhotoFrameOptions): P
   const pages = Array.from({ length: sheets }, (_, i) => ({
     own: { inks: sheetInks({ paper, number: i + 1 }, sheets, middle, typefaces) },
   }));
+  const { pdfDocument } = await import('../pdf/document.js');
   return pdfDocument(
     {
       title: `Photo frame, ${sheets} sheets of ${paperName(paper)}`,

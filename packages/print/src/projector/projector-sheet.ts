@@ -11,16 +11,18 @@ import { layoutFor, type SheetPiece } from '../pages/layout.js';
 import { type PagesJson, pagesJson } from '../pages/pages-json.js';
 import type { Paper } from '../pages/papers.js';
 import type { Page } from '../pages/plan.js';
-import { pdfDocument } from '../pdf/document.js';
 import { type FontFiles, type Typefaces, typefacesOf } from '../pdf/typefaces.js';
 import { titleOf } from '../report/written.js';
 import { type PageLanguage, readerOf } from '../words/reader.js';
 import { calibrationBlock, calibrationSquare, grid, type Scale, scaleIn } from './calibration.js';
 import { type Ground, projectorPens } from './thick-pens.js';
+import { mirrored, openedOut, type TurnedOver } from './turned-over.js';
 
 /** What a maker may choose of a projector sheet. */
 export interface ProjectorOptions {
   readonly ground: Ground;
+  /** Half pieces opened out at their fold, or every piece turned over; as drawn if not asked for. */
+  readonly show?: 'opened out' | 'mirrored';
   /** Of the words. Default English. */
   readonly language?: PageLanguage;
   /** Without, a carried font that has the Latin letters. */
@@ -49,7 +51,8 @@ const longest = 1e5;
  * The page is as large as the pieces need; beyond 14,400 units a side its unit grows. Same input, same bytes.
  * @throws PatternError `nothing-to-print`, `font-not-usable`; what a piece's cutting line refuses
  */
-export async function projectorSheet(pattern: Pattern, options: ProjectorOptions): Promise<ProjectorSheet> {
+export async function projectorSheet(given: Pattern, options: ProjectorOptions): Promise<ProjectorSheet> {
+  const { pattern, onto } = shownAs(given, options);
   const { ground, language } = options;
   const reader = readerOf(pattern.unit, language);
   const typefaces = await typefacesOf(options.fonts, () => [JSON.stringify(pattern)]);
@@ -68,6 +71,8 @@ export async function projectorSheet(pattern: Pattern, options: ProjectorOptions
   const title = plainLine(titleOf({ pattern }));
   const window = [0, 0, ...size] as const;
   const format = { ...layout.format, size, field: { width: size[0], height: size[1], overlap: 0 } };
+  // Loaded once pages are made: whoever only asks for a paper or writes a report does not wait for it.
+  const { pdfDocument } = await import('../pdf/document.js');
   const pdf = await pdfDocument(
     {
       title: reader.words.projector.title(title),
@@ -90,7 +95,16 @@ export async function projectorSheet(pattern: Pattern, options: ProjectorOptions
     },
     typefaces,
   );
-  return { pdf, pages: { ...pagesJson(format, [wholePage(window)], pieces), testSquareMm: scale.square } };
+  const fromOwn = pieces.map((p, i) => (onto ? { ...p, matrix: compose(onto[i]!, p.matrix) } : p));
+  return { pdf, pages: { ...pagesJson(format, [wholePage(window)], fromOwn), testSquareMm: scale.square } };
+}
+
+function shownAs(
+  pattern: Pattern,
+  { show }: ProjectorOptions,
+): Partial<TurnedOver> & { readonly pattern: Pattern } {
+  if (show === 'opened out') return openedOut(pattern);
+  return show === 'mirrored' ? mirrored(pattern) : { pattern };
 }
 
 const wholePage = (window: Page['window']): Page => ({
