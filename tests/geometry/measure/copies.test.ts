@@ -1,5 +1,5 @@
 import { checkPattern, measurePattern, type Piece, type Seam, walkSeam } from '@paperhinge/geometry';
-import { hemSweep } from '@paperhinge/geometry/measure';
+import { hemSweep, lengthInGarment } from '@paperhinge/geometry/measure';
 import { copiesInGarment } from '@paperhinge/geometry/pattern';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -55,6 +55,13 @@ test.each([
   ['twice on the fold in two layers', folded('p', 100, cut(2, { layers: 2 })), 2],
 ])('a piece cut %s stands so often in the garment', (_, piece, times) => {
   expect(copiesInGarment(piece)).toBe(times);
+});
+
+test('an edge is as long in the garment as all its copies', () => {
+  const inGarment = (piece: Piece) => lengthInGarment(patternOf([piece]), { piece: 'p', edge: 'top' });
+  expect(inGarment(rectangle('p', 100, 60))).toBe(100);
+  expect(inGarment(rectangle('p', 100, 60, cut(6)))).toBe(600);
+  expect(inGarment(folded('p', 100, cut(2, { layers: 2 })))).toBe(200);
 });
 
 test('what is cut besides does not count', () => {
