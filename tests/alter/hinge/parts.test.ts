@@ -147,6 +147,27 @@ describe('openings', () => {
       { kinkDeg: expect.closeTo((turn * 180) / Math.PI, 9) },
     ]);
   });
+  test('made into a dart: no kink is told, though its two sides turn; a dart that stays is left the same', () => {
+    const piece = pieceOf(
+      [
+        edge('top', 'seam', line(at(0, 0), at(200, 0))),
+        edge('right', 'seam', line(at(200, 0), at(200, 300))),
+        edge('hem', 'hem', line(at(200, 300), at(60, 300))),
+        dart('old', at(60, 300), at(50, 250), at(40, 300)),
+        edge('hem', 'hem', line(at(40, 300), at(0, 300))),
+        edge('left', 'fold', line(at(0, 300), at(0, 0))),
+      ],
+      { lines: [] },
+    );
+    const cut = cutApart(piece, [{ from: { edge: 'top', along: 100 }, to: { edge: 'hem', along: 100 } }]);
+    const { left, right } = cut.beside[0]!;
+    const motions = cut.sections.map((_, i) => (i === left ? rotation(0.1, at(100, 300)) : identity));
+    const darts = [{ cut: 0, end: 'from' as const, name: 'new', apex: at(105, 60) }];
+    const swung = swing(cut, motions, right, { darts });
+    expect(openingFindings('block', swung).map(f => [f.code, f.where.edge])).toEqual([['hinge-kink', 'hem']]);
+    expect(dartsOf(swung.piece).map(d => d.name)).toEqual(['new', 'old']);
+    expect(dartsOf(swung.piece)[1]).toBe(dartsOf(piece)[0]);
+  });
   test('of several slashes one finding, with their number and the sum', () => {
     const cut = cutApart(panel(), [down(60), down(120)]);
     const at60 = cut.beside[0]!.left,
