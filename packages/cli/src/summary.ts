@@ -1,5 +1,4 @@
 import type { PatternMeasures, ToldFinding } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
 import { hemSweep } from '@paperhinge/geometry/measure';
 import type { Job } from '@paperhinge/sheet';
 import { commandSaying, type Words } from '@paperhinge/sheet/words';
@@ -73,7 +72,8 @@ function changedEdges({
   const rows = [...new Set([...now.keys(), ...then.keys()])].flatMap(name => {
     const a = then.get(name),
       b = now.get(name);
-    if (a !== undefined && b !== undefined && Math.abs(b - a) < tolerances.fitTolerance) return [];
+    // What reads the same has not changed for whoever cuts it.
+    if (a !== undefined && b !== undefined && length(a) === length(b)) return [];
     const change =
       a === undefined || b === undefined
         ? sentence(commandSaying(a === undefined ? 'new' : 'gone', {}))
