@@ -20,9 +20,9 @@ test('a leg let out at its inseam is measured round one leg, to the corner that 
   const { record } = foundRun('limb-girth-leg');
   const { beforeMm, afterMm } = record.girths.thigh!;
   expect(beforeMm).toBeCloseTo(626.99, 2);
-  // Four edges in the garment take 5 mm each, square to the inseam; a leg has two of them.
-  expect(afterMm! - beforeMm!).toBeGreaterThan(10);
-  expect(afterMm! - beforeMm!).toBeLessThan(10.5);
+  // Two edges in each leg take 10 mm each, square to the inseam.
+  expect(afterMm! - beforeMm!).toBeGreaterThan(20);
+  expect(afterMm! - beforeMm!).toBeLessThan(21);
 });
 
 test('above the crotch a girth is the sum over left and right, below it one leg’s', () => {

@@ -4,7 +4,7 @@ import type { Alteration } from '../alteration.js';
 import { nothingBecame, together } from '../became/became.js';
 import { moveEdgesInwards } from '../moved-edges/move-edges-inwards.js';
 import { seamNamed, shareOfSeam } from '../moved-edges/seam-place.js';
-import { sidesOf } from '../moved-edges/seam-sides.js';
+import { closesLimb, sidesOf } from '../moved-edges/seam-sides.js';
 import type { Taper } from '../moved-edges/taper.js';
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';
@@ -96,7 +96,12 @@ function moveSeam(pattern: Pattern, parameters: TakeIn, inwards: 1 | -1): Altera
   const walked = walkSeam(altered, seam);
   if (walkSeam(pattern, seam).matches && !walked.matches)
     findings.push(...walked.findings.filter(f => f.severity === 'fault'));
-  return { pattern: altered, did: whatItDid(parameters, amounts, edges, inwards), findings, became };
+  return {
+    pattern: altered,
+    did: whatItDid(parameters, amounts, edges, inwards, closesLimb(pattern, seam)),
+    findings,
+    became,
+  };
 }
 
 function taperOf(pattern: Pattern, seam: Seam, { by, from, to, between }: TakeIn): Taper {
@@ -126,6 +131,7 @@ function whatItDid(
   amounts: readonly number[],
   edges: number,
   inwards: 1 | -1,
+  inLimb: boolean,
 ) {
   const place = (position: EdgePosition) =>
     'share' in position
@@ -142,6 +148,7 @@ function whatItDid(
     byMm: amounts,
     eachMm: amounts.map(mm => mm / edges),
     edges,
+    inLimb,
     ...(from ? { from: place(from) } : {}),
     ...(to ? { to: place(to) } : {}),
     ...(between ? { between: between.map(place) } : {}),

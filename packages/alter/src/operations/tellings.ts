@@ -107,10 +107,11 @@ export interface OperationSentences {
 
 interface MovedSeam {
   readonly seam: Thing;
-  /** In the whole garment: one amount, or one at either end. */
+  /** In the whole garment, or in one limb: one amount, or one at either end. */
   readonly byMm: readonly number[];
   readonly eachMm: readonly number[];
   readonly edges: number;
+  readonly inLimb: boolean;
   readonly from?: Saying;
   readonly to?: Saying;
   readonly between?: readonly Saying[];

@@ -102,12 +102,12 @@ const end = (from: string, say: Say): string =>
 
 function movedSeam(
   what: string,
-  { seam, byMm, eachMm, edges, from, to, between }: OperationSentences['took-in'],
+  { seam, byMm, eachMm, edges, inLimb, from, to, between }: OperationSentences['took-in'],
   say: Say,
 ): string {
   const [by, second] = byMm;
   const [each] = eachMm;
-  const whole = `${say.thing(seam)} was ${what} by ${say.length(by!)} in the whole garment`;
+  const whole = `${say.thing(seam)} was ${what} by ${say.length(by!)} in ${inLimb ? 'each sleeve or leg' : 'the whole garment'}`;
   const share = `${say.length(each!)} on each of ${edges} edges`;
   if (between)
     return capital(

@@ -103,13 +103,13 @@ const end = (from: string, say: Say): string =>
 
 function movedSeam(
   what: string,
-  { seam, byMm, eachMm, edges, from, to, between }: OperationSentences['took-in'],
+  { seam, byMm, eachMm, edges, inLimb, from, to, between }: OperationSentences['took-in'],
   say: Say,
 ): string {
   const [by, second] = byMm;
   const [each] = eachMm;
   const whole = (where: string) =>
-    `${say.thing(seam)}${where} im ganzen Kleidungsstück um ${say.length(by!)} ${what}`;
+    `${say.thing(seam)}${where} ${inLimb ? 'an jedem Ärmel oder Bein' : 'im ganzen Kleidungsstück'} um ${say.length(by!)} ${what}`;
   const share = `${say.length(each!)} an jeder von ${edges} Kanten`;
   if (between)
     return `${whole(` in der Mitte zwischen ${say.list(between.map(say.saying))}`)}, ${share}, an beiden Stellen um nichts.`;
