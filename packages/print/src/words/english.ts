@@ -74,7 +74,6 @@ export const english: PageWords = {
     lengthenTo: (distance, to) =>
       `lengthen or shorten here · ${distance} to the ${to === 'hem' ? 'hem' : 'lower edge'}`,
     lengthenBy: distance => `lengthen or shorten here · ${distance}`,
-    before: 'before the alteration',
   },
   page: {
     numbered: (page, of) => `page ${page} of ${of}`,

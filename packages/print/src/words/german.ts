@@ -91,7 +91,6 @@ export const german: PageWords = {
     lengthenTo: (distance, to) =>
       `hier verlängern oder kürzen · ${distance} ${to === 'hem' ? 'bis zum Saum' : 'bis zur Unterkante'}`,
     lengthenBy: distance => `hier verlängern oder kürzen · ${distance}`,
-    before: 'vor der Änderung',
   },
   page: {
     numbered: (page, of) => `Seite ${page} von ${of}`,

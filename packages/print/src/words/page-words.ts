@@ -57,7 +57,6 @@ export interface PieceWords {
   readonly lengthenShort: string;
   readonly lengthenTo: (distance: string, to: EdgeKind | undefined) => string;
   readonly lengthenBy: (distance: string) => string;
-  readonly before: string;
 }
 
 /** Words by which pages are put together. */
