@@ -152,13 +152,16 @@ const nearlyParallel = fc
     };
     const small = stretch ** 5,
       slight = squeeze ** 5;
+    // Somewhere on the page, and turned.
+    const place = (c: Cubic): Cubic =>
+      c.map(({ x, y }) => at(40 + 0.6 * x - 0.8 * y, -70 + 0.8 * x + 0.6 * y)) as unknown as Cubic;
     const fit: Cubic = [
       ends[0]!,
       moved(p, q, small, lift ** 3 * 0.2),
       moved(s, r, slight, drop ** 3 * 0.2),
       ends[1]!,
     ];
-    return { fit, curve, distance, tolerance };
+    return { fit: place(fit), curve: place(curve), distance, tolerance };
   })
   .filter(made => made !== undefined);
 
@@ -182,4 +185,26 @@ test('nothing is certified that strays, and what strays by well under the tolera
   );
   expect(certifiedCount).toBeGreaterThan(60);
   expect(refused).toBeGreaterThan(60);
+});
+
+describe('near a cusp of the parallel', () => {
+  // Where the parallel all but stops, what is shorter than the tolerance is near whatever it does: no crumbs.
+  test.each([
+    [[at(0, 0), at(30, 60), at(60, 60), at(90, 0)] as Cubic, -25, 6],
+    [[at(0, 0), at(0, 40), at(50, 40), at(50, 0)] as Cubic, -28, 2],
+    [[at(10, 5), at(40, 50), at(50, 50), at(90, -10)] as Cubic, -20, 3],
+  ])('few curves do, each on the parallel', (curve, distance, most) => {
+    const parts = offsetSegment(curve, distance, 0.005);
+    expect(parts.length).toBeLessThanOrEqual(most);
+    for (const part of parts)
+      for (const t of [0, 0.25, 0.5, 0.75, 1]) {
+        const p = pointAt(part, t);
+        const off = Array.from({ length: 2001 }, (_, i) => {
+          const { x, y } = rightOf(tangentAt(curve, i / 2000)),
+            on = pointAt(curve, i / 2000);
+          return Math.hypot(on.x - distance * x - p.x, on.y - distance * y - p.y);
+        });
+        expect(Math.min(...off)).toBeLessThan(0.06);
+      }
+  });
 });
