@@ -5,32 +5,32 @@ import { wordsFor } from '../../packages/cli/src/speech.js';
 
 const words = await wordsFor();
 
-const line = (where: object, message = 'Piece "front" has no edge "hemm".') =>
-  errorLine(new PatternError('unknown-edge', { message, remedy: 'Did you mean "hem"?', where }), words);
+const line = (where: object, code = 'unknown-edge') =>
+  errorLine(
+    new PatternError(code, { facts: { piece: 'front', name: 'hemm', names: ['hem', 'side'] }, where }),
+    words,
+  );
 
 test('an error is file, line, column, what, where and remedy on one line', () => {
   expect(line({ file: 'top.yaml', line: 12, column: 5, step: 2, piece: 'front', edge: 'hemm' })).toBe(
-    'top.yaml:12:5: Piece "front" has no edge "hemm" (step 2, piece front, edge hemm): Did you mean "hem"?',
+    'top.yaml:12:5: The front has no edge "hemm" (step 2, piece front, edge hemm): Did you mean "hem"?',
   );
 });
 
 test('an error of a whole file points to its beginning', () => {
-  expect(line({ file: 'top.yaml' }, 'The sheet does not exist.')).toBe(
-    'top.yaml:1:1: The sheet does not exist: Did you mean "hem"?',
-  );
+  expect(line({ file: 'top.yaml' })).toBe('top.yaml:1:1: The front has no edge "hemm": Did you mean "hem"?');
 });
 
 test('names with line breaks and terminal codes cannot break the line', () => {
-  expect(line({ file: 'a\nb.yaml', piece: '\u001b[31mred\u202e' }, 'x')).toBe(
-    'a b.yaml:1:1: x (piece �[31mred�): Did you mean "hem"?',
+  expect(line({ file: 'a\nb.yaml', piece: '\u001b[31mred\u202e' })).toBe(
+    'a b.yaml:1:1: The front has no edge "hemm" (piece �[31mred�): Did you mean "hem"?',
   );
 });
 
 test('no more than 40 characters of a name are told, in the line or in JSON', () => {
   const name = `secret ${'x'.repeat(90)}`;
-  const error = new PatternError('slash-leaves-piece', {
-    message: `The slash would cross the edge "${name}" and leave the piece.`,
-    remedy: 'Give other places.',
+  const error = new PatternError('duplicate-edge', {
+    facts: { name },
     where: { file: 'top.yaml', piece: name, edge: name },
   });
   for (const told of [errorLine(error, words), JSON.stringify(named(error, words))]) {

@@ -1,5 +1,5 @@
 import type { PatternError, ToldFinding, Where } from '@paperhinge/geometry';
-import { commandSaying, type Words } from '@paperhinge/sheet/words';
+import { commandSaying, type Told, type Words } from '@paperhinge/sheet/words';
 
 /**
  * `file:line:column: what (where): remedy`, always one line whatever the file and its names hold. An error of a whole
@@ -28,7 +28,7 @@ export function named(error: PatternError, words: Words): ToldError {
     remedy: namesShortened(remedy),
   };
 }
-type ToldError = Pick<PatternError, 'code' | 'where' | 'message' | 'remedy'>;
+type ToldError = Pick<PatternError, 'code' | 'where'> & Told;
 
 /** `fault: what (where). Remedy`: a finding as one line. */
 export function findingLine({ severity, message, where, remedy }: ToldFinding, words?: Words): string {

@@ -12,13 +12,6 @@ export interface Where {
   readonly step?: number;
 }
 
-/** What went wrong and what to do about it, in sentences a maker understands. */
-export interface Fault {
-  readonly message: string;
-  readonly remedy: string;
-  readonly where?: Where;
-}
-
 /**
  * Input that cannot be used: a code with the figures and references behind it, stable and meant for programs. The
  * words for people are found for it at the outer edge (`@paperhinge/sheet`), in the reader's language and unit; its
@@ -29,15 +22,13 @@ export class PatternError extends Error implements Tellable {
   readonly code: string;
   readonly where: Where;
   readonly facts: Facts;
-  readonly remedy: string;
 
-  constructor(code: string, told: Fault | { readonly facts: Facts; readonly where?: Where }) {
-    super('message' in told ? told.message : plainly(code, told.facts));
+  constructor(code: string, { facts, where = {} }: { readonly facts: Facts; readonly where?: Where }) {
+    super(plainly(code, facts));
     this.name = 'PatternError';
     this.code = code;
-    this.where = told.where ?? {};
-    this.facts = 'facts' in told ? told.facts : {};
-    this.remedy = 'remedy' in told ? told.remedy : '';
+    this.where = where;
+    this.facts = facts;
   }
 }
 
@@ -57,14 +48,12 @@ export function locating<T>(where: Where, work: () => T): T {
     return work();
   } catch (error) {
     if (!(error instanceof PatternError)) throw error;
-    throw located(error, where);
+    const { code, facts } = error;
+    const located = new PatternError(code, { facts, where: { ...where, ...error.where } });
+    // Where it was thrown stays known.
+    if (error.stack !== undefined) located.stack = error.stack;
+    throw located;
   }
-}
-
-function located(error: PatternError, where: Where): PatternError {
-  const { code, message, remedy, facts } = error;
-  const place = { ...where, ...error.where };
-  return new PatternError(code, remedy === '' ? { facts, where: place } : { message, remedy, where: place });
 }
 
 export type { Finding, Severity } from './sayings.js';

@@ -46,13 +46,10 @@ export interface Finding {
   readonly figures?: Readonly<Record<string, number>>;
   /** What else its sentence speaks of: edges, seams, names. */
   readonly about?: Facts;
-  // The words themselves, until every finding has its entry in the catalogue.
-  readonly message?: string;
-  readonly remedy?: string;
 }
 
 /** A finding in words, as it is shown and recorded. */
-export interface ToldFinding extends Omit<Finding, 'about' | 'message' | 'remedy'> {
+export interface ToldFinding extends Omit<Finding, 'about'> {
   readonly message: string;
   readonly remedy: string;
 }

@@ -7,5 +7,5 @@ export const caused = (before: readonly Finding[], after: readonly Finding[]): r
 };
 
 /** The same finding with the same figures says the same sentence. */
-export const told = ({ code, where, figures, about, message }: Finding): string =>
-  JSON.stringify([code, where.piece, where.edge, figures, about, message]);
+export const told = ({ code, where, figures, about }: Finding): string =>
+  JSON.stringify([code, where.piece, where.edge, figures, about]);

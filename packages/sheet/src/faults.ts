@@ -13,8 +13,8 @@ export class SheetFaults extends PatternError {
   readonly spoken: Spoken;
 
   constructor(faults: readonly [PatternError, ...PatternError[]], spoken: Spoken = {}) {
-    const [{ code, message, remedy, where, facts }] = faults;
-    super(code, remedy === '' ? { facts, where } : { message, remedy, where });
+    const [{ code, where, facts }] = faults;
+    super(code, { facts, where });
     this.name = 'SheetFaults';
     this.faults = faults;
     this.spoken = spoken;

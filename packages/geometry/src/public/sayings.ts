@@ -2,7 +2,6 @@
 
 export type { CurveTellings } from '../curve/tellings.js';
 export type { CuttingLineTellings } from '../cutting-line/tellings.js';
-export type { Fault } from '../errors.js';
 export { locating } from '../errors.js';
 export type { MeasureTellings } from '../measure/tellings.js';
 export { listed, nearestName, quoted, suggestion } from '../naming.js';

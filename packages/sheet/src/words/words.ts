@@ -48,13 +48,10 @@ export function wordsOf(catalogue: Catalogue, unit: LengthUnit, more: Partial<En
     say,
     sentence,
     finding: found => {
-      const { about, message, remedy, ...rest } = found;
-      return message !== undefined && remedy !== undefined
-        ? { ...rest, message, remedy }
-        : { ...rest, ...told(found.code, factsOf(found), found.where) };
+      const { about, ...rest } = found;
+      return { ...rest, ...told(found.code, factsOf(found), found.where) };
     },
-    error: ({ code, facts, where, message, remedy }) =>
-      remedy === '' ? told(code, facts, where) : { message, remedy },
+    error: ({ code, facts, where }) => told(code, facts, where),
   };
 }
 
