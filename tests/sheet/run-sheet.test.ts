@@ -214,12 +214,12 @@ describe('findings', () => {
       severity: 'note',
       code: 'allowance-not-given',
       where: { piece: 'front' },
-      message: 'm',
-      remedy: 'r',
+      about: { edge: { piece: 'front', edge: 'neck' } },
     } as const;
-    expect(
-      runSheet(read(withSteps()), shiftPattern(), { readFindings: [onReading] }).record.findings[0],
-    ).toEqual(onReading);
+    const [first] = runSheet(read(withSteps()), shiftPattern(), { readFindings: [onReading] }).record
+      .findings;
+    expect(first).toMatchObject({ severity: 'note', code: 'allowance-not-given', where: { piece: 'front' } });
+    expect(first!.message).toContain('neck of the front');
   });
 });
 
