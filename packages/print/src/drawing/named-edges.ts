@@ -26,9 +26,9 @@ const arrowInset = 7,
 
 /**
  * Every piece with the names of its edges and darts, as a sheet writes them, and an arrow inside each edge at its start:
- * the end from which `1/3` or `60 mm` are counted. One SVG drawing.
+ * the end from which `1/3` or `60 mm` are counted. One SVG drawing, with its style unless it stands within a page.
  */
-export function namedEdgesSvg(pattern: Pattern): string {
+export function namedEdgesSvg(pattern: Pattern, { standsAlone = true } = {}): string {
   let x = 0,
     y = 0,
     deepest = 0,
@@ -48,21 +48,24 @@ export function namedEdgesSvg(pattern: Pattern): string {
     return pieceFigure(piece, at, middle);
   });
   const [w, h] = [Math.ceil(widest), Math.ceil(y + deepest)];
-  return `<svg xmlns="http://www.w3.org/2000/svg" width="${w}" height="${h}" viewBox="0 0 ${w} ${h}" role="img" aria-label="${escaped(pattern.name)}">
-<style>
-svg { background: #fffefb; font: 13px "Source Sans 3", "Helvetica Neue", sans-serif; color: #1d2330 }
-path { fill: none; stroke: #1d2330; stroke-width: 1.2; vector-effect: non-scaling-stroke }
-.pleat { stroke-width: 3 }
-.fold { stroke-dasharray: 12 3 2 3 }
-.start { fill: #b4552d; stroke: none }
-text { fill: #1d2330 }
-.title { font-weight: 600; font-size: 16px; text-anchor: middle }
-.edge { fill: #2f5d62 }
-</style>
+  const style = standsAlone ? `\n<style>${namedEdgesStyle}</style>` : '';
+  return `<svg xmlns="http://www.w3.org/2000/svg" class="named" width="${w}" height="${h}" viewBox="0 0 ${w} ${h}" role="img" aria-label="${escaped(pattern.name)}">${style}
 ${figures.join('\n')}
 </svg>
 `;
 }
+
+/** How it is drawn; a page that holds the drawing within it has this among its own style. */
+export const namedEdgesStyle = `
+.named { background: #fffefb; font: 13px "Source Sans 3", "Helvetica Neue", sans-serif; color: #1d2330 }
+.named path { fill: none; stroke: #1d2330; stroke-width: 1.2; vector-effect: non-scaling-stroke }
+.named .pleat { stroke-width: 3 }
+.named .fold { stroke-dasharray: 12 3 2 3 }
+.named .start { fill: #b4552d; stroke: none }
+.named text { fill: #1d2330 }
+.named .title { font-weight: 600; font-size: 16px; text-anchor: middle }
+.named .edge { fill: #2f5d62 }
+`;
 
 function pieceFigure(piece: Piece, at: Point, middle: Point): string {
   const path = (drawn: Path, kind = '') =>

@@ -1,3 +1,4 @@
+import { namedEdgesStyle, namedEdgesSvg } from '../drawing/named-edges.js';
 import type { ReportWords } from '../words/page-words.js';
 import type { Block, Section } from './document.js';
 import { escaped } from './escape.js';
@@ -15,10 +16,15 @@ export function reportHtml(source: ReportSource): string {
   const written = writtenReport(source);
   const { words } = readerFor(source);
   const title = escaped(written.title);
-  const sections = [pictures(source, words.report), ...written.sections.map(sectionHtml)];
+  const sections = [
+    pictures(source, words.report),
+    ...written.sections.map(sectionHtml),
+    namedEdges(source, words.report),
+  ];
   const links = [
     link('pieces', source.before ? words.report.beforeAndAfter : words.report.sections.pieces),
     ...written.sections.map(s => link(s.id, s.title)),
+    link('names', words.report.sections.names),
   ];
   return `<!doctype html>
 <html lang="${words.language}">
@@ -28,7 +34,7 @@ export function reportHtml(source: ReportSource): string {
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="color-scheme" content="light dark">
 <title>${title}</title>
-<style>${reportStyle}</style>
+<style>${reportStyle}${namedEdgesStyle}</style>
 </head>
 <body>
 <main>
@@ -45,6 +51,10 @@ ${sections.join('\n')}
 </html>
 `;
 }
+
+/** The pieces with the names of their edges. */
+const namedEdges = ({ pattern }: ReportSource, words: ReportWords): string =>
+  `<section id="names"><h2>${escaped(words.sections.names)}</h2><p>${escaped(words.namesKey)}</p><div class="pieces">${namedEdgesSvg(pattern, { standsAlone: false })}</div></section>`;
 
 const link = (id: string, title: string): string => `<a href="#${id}">${escaped(title)}</a>`;
 

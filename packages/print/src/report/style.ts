@@ -36,6 +36,7 @@ ul.findings li::before { position: absolute; left: 0; top: .1rem; content: "–"
 ul.findings li.fault::before { content: "▲"; color: var(--fault); } ul.findings li.warning::before { content: "△"; color: var(--warning); }
 ul.findings b { font-weight: 600; } li.fault b { color: var(--fault); } li.warning b { color: var(--warning); } li.note b { color: var(--soft); }
 ul.cautions li { margin: .35rem 0; padding-left: 1.7rem; position: relative; } ul.cautions li::before { content: "–"; position: absolute; left: 0; }
+svg.named { display: block; max-width: 100%; height: auto; border-radius: 4px; }
 .pieces { display: flex; flex-wrap: wrap; align-items: flex-end; gap: 1.2rem 1.6rem; }
 figure { margin: 0; break-inside: avoid; max-width: 100%; } figure svg { display: block; max-width: 100%; height: auto; overflow: visible; }
 figcaption { font-size: .85rem; color: var(--soft); text-align: center; margin-top: .3rem; max-width: 18rem; overflow-wrap: anywhere; }

@@ -131,6 +131,7 @@ export const english: PageWords = {
       steps: 'What was altered',
       girths: 'Girths',
       edges: 'Edges before and after',
+      names: 'What each edge is called, and where it begins',
       seams: 'Seams',
     },
     columns: {
@@ -171,6 +172,8 @@ export const english: PageWords = {
     before: 'Before',
     after: 'After',
     beforeAndAfter: 'Before and after',
+    namesKey:
+      'Each edge by the name that a sheet uses; the arrow stands at its start, from which shares and lengths are counted.',
     key: 'All to one scale. Solid: cutting line; dashed: stitching line; dotted: the stitching line before.',
     contents: 'Contents',
     foot: 'Measure one printed square before you cut.',

@@ -148,6 +148,7 @@ export const german: PageWords = {
       steps: 'Was geändert wurde',
       girths: 'Umfänge',
       edges: 'Kanten vorher und nachher',
+      names: 'Wie jede Kante heißt und wo sie beginnt',
       seams: 'Nähte',
     },
     columns: {
@@ -190,6 +191,8 @@ export const german: PageWords = {
     before: 'Vorher',
     after: 'Nachher',
     beforeAndAfter: 'Vorher und nachher',
+    namesKey:
+      'Jede Kante mit dem Namen, den ein Blatt verwendet; der Pfeil steht an ihrem Anfang, von dem aus Anteile und Längen gezählt werden.',
     key: 'Alles in einem Maßstab. Durchgezogen: Schnittlinie; gestrichelt: Nahtlinie; gepunktet: die Nahtlinie vorher.',
     contents: 'Inhalt',
     foot: 'Vor dem Zuschneiden ein gedrucktes Quadrat messen.',

@@ -114,6 +114,8 @@ export interface ReportWords {
   readonly after: string;
   readonly beforeAndAfter: string;
   readonly key: string;
+  /** What the picture of named edges shows. */
+  readonly namesKey: string;
   readonly contents: string;
   readonly foot: string;
 }
@@ -128,6 +130,7 @@ export type SectionName =
   | 'steps'
   | 'girths'
   | 'edges'
+  | 'names'
   | 'seams';
 export type ColumnName =
   | 'piece'

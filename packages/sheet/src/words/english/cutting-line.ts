@@ -42,7 +42,7 @@ export const cuttingLine: Tellings<CuttingLineTellings> = {
       ),
       remedy:
         excessMm > 0
-          ? `Ease the ${amount} in, or face the hem, or ${shallow}.`
+          ? `Ease in the ${amount}, or face the hem, or ${shallow}.`
           : `Snip or stretch the edge, or face the hem, or ${shallow}.`,
     };
   },
