@@ -6,8 +6,6 @@ import { pointOf } from './reference.js';
 
 paper.setup(new paper.Size(1, 1));
 
-/** mm. Largest distance of a chord from its curve where a peer takes polygons only. */
-const flat = 0.01;
 /** Whole numbers only: a nanometre. */
 const grid = 1e6;
 /** As ours. */
@@ -38,14 +36,17 @@ const library = await clipper.loadNativeClipperLibInstanceAsync(
   clipper.NativeClipperLibRequestedFormat.WasmWithAsmJsFallback,
 );
 
-/** Clipper, compiled to wasm: polygons in and out; flattening is done beforehand and not timed. */
-export function clipperPeer(ring) {
-  const data = ring.flatMap(chords).map(p => ({ x: Math.round(p.x * grid), y: Math.round(p.y * grid) }));
+/** Clipper, compiled to wasm: polygons in and out; flattening to chords within `flat` mm is done beforehand and not timed. */
+export const clipperPeer = (flat, joins) => ring => {
+  const data = ring
+    .flatMap(segment => chords(segment, flat))
+    .map(p => ({ x: Math.round(p.x * grid), y: Math.round(p.y * grid) }));
   const offset = d =>
     library.offsetToPaths({
       delta: d * grid,
       miterLimit: mitreLimit,
-      offsetInputs: [{ data, joinType: clipper.JoinType.Miter, endType: clipper.EndType.ClosedPolygon }],
+      arcTolerance: flat * grid,
+      offsetInputs: [{ data, joinType: clipper.JoinType[joins], endType: clipper.EndType.ClosedPolygon }],
     });
   const loops = made =>
     made.map(points => {
@@ -53,10 +54,10 @@ export function clipperPeer(ring) {
       return all.map((p, i) => [p, all[(i + 1) % all.length]]);
     });
   return { offset, loops };
-}
+};
 
 /** Starts of as many even chords as keep a segment within `flat`. */
-function chords(segment) {
+function chords(segment, flat) {
   if (segment.length === 2) return [segment[0]];
   const [p, q, r, s] = segment;
   const bend =

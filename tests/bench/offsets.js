@@ -1,30 +1,24 @@
 import { Bezier } from 'bezier-js';
-import { nearestOnSegment, offsetSegment } from '../../packages/geometry/dist/public/curves.js';
+import { offsetSegment } from '../../packages/geometry/dist/public/curves.js';
 import { offsetOutline } from '../../packages/geometry/dist/public/cutting-line.js';
 import { median, rate, small, table } from './clock.js';
 import { outlines } from './inputs.js';
-import { judgeOf } from './offset-judge.js';
+import { chordsOf, judgeOf, nearest, placesOn, trueParallel } from './offset-judge.js';
 import { clipperPeer, paperPeer } from './offset-peers.js';
-import { pointOf } from './reference.js';
 
 const distances = [6.35, -6.35, 15.875, -15.875, 25, -25];
 
-/** Largest distance of the true parallel, sampled by its definition, from what a peer made of it. */
-function farthest(segment, d, parts) {
+/** As the trade has it, and the peers are asked for the same; past it each ends its corners in its own way. */
+const mitres = { limit: 2.5, isCut: false };
+
+/** The farthest that a true parallel lies from what a peer made of it, and that from the true one. */
+function farthest({ blocks, places }, parts) {
   if (parts.length === 0) return Number.POSITIVE_INFINITY;
-  let worst = 0;
-  for (let i = 1; i < 200; i++) {
-    const t = i / 200,
-      a = pointOf(segment, t - 1e-6),
-      b = pointOf(segment, t + 1e-6),
-      p = pointOf(segment, t);
-    const x = b.x - a.x,
-      y = b.y - a.y,
-      n = Math.hypot(x, y);
-    const q = { x: p.x + (d * y) / n, y: p.y - (d * x) / n };
-    worst = Math.max(worst, Math.min(...parts.map(s => nearestOnSegment(s, q).distance)));
-  }
-  return worst;
+  const made = chordsOf(parts, 500);
+  return Math.max(
+    ...places.map(q => nearest(made, q).far),
+    ...parts.flatMap(placesOn).map(p => nearest(blocks, p).far),
+  );
 }
 
 /** The curved edges of twelve closed outlines by six distances: untrimmed parallels. */
@@ -32,12 +26,15 @@ export function parallels() {
   const cases = Object.values(outlines()).flatMap(ring =>
     distances.map(d => ({ d, curves: ring.filter(s => s.length === 4) })).filter(c => c.curves.length > 0),
   );
+  const truths = cases.map(({ d, curves }) => curves.map(c => trueParallel(c, d)));
   const peers = {
     paperhinge: (c, d) => offsetSegment(c, d),
     'bezier-js': (c, d) => new Bezier(c).offset(-d).map(b => b.points),
   };
   const rows = Object.entries(peers).map(([name, offset]) => {
-    const worst = cases.map(({ d, curves }) => Math.max(...curves.map(c => farthest(c, d, offset(c, d)))));
+    const worst = cases.map(({ d, curves }, i) =>
+      Math.max(...curves.map((c, k) => farthest(truths[i][k], offset(c, d)))),
+    );
     const count = cases.map(({ d, curves }) => curves.reduce((n, c) => n + offset(c, d).length, 0));
     const speed = rate(cases.length, () => {
       for (const { d, curves } of cases) for (const c of curves) offset(c, d);
@@ -74,7 +71,7 @@ export function parallels() {
 /** Twelve whole outlines by six distances, trimmed: how true, how complete, how many pieces, how fast. */
 export function outlineOffsets() {
   const rings = Object.entries(outlines());
-  const judges = rings.map(([, ring]) => judgeOf(ring));
+  const judges = rings.map(([, ring]) => judgeOf(ring, mitres));
   const ours = ring => ({
     offset: d => offsetOutline({ segments: ring }, d),
     loops: made => made.loops.map(l => l.path.segments),
@@ -82,7 +79,9 @@ export function outlineOffsets() {
   const peers = {
     'paperhinge, names kept': ours,
     'paperjs-offset': paperPeer,
-    'js-angusj-clipper on 0.01 mm chords': clipperPeer,
+    'js-angusj-clipper, mitres, chords of 0.004 mm': clipperPeer(0.004, 'Miter'),
+    'js-angusj-clipper, mitres, chords of 0.001 mm': clipperPeer(0.001, 'Miter'),
+    'js-angusj-clipper, round, chords of 0.004 mm': clipperPeer(0.004, 'Round'),
   };
   const rows = Object.entries(peers).map(([name, peerOf]) => {
     const cases = rings.flatMap(([, ring], i) => {
@@ -94,10 +93,10 @@ export function outlineOffsets() {
       return {
         ...judge.judged(made, d),
         count: made.flat().length,
-        ms: 1000 / rate(1, () => offset(d), 8),
+        ms: 1000 / rate(1, () => offset(d), 4),
       };
     });
-    const worst = figures.map(f => Math.max(f.off, f.uncovered));
+    const worst = figures.map(f => Math.max(f.near, f.far, f.uncovered));
     return { name, figures, worst, ms: median(figures.map(f => f.ms)) };
   });
   return table(
@@ -107,8 +106,9 @@ export function outlineOffsets() {
       '0.005 mm',
       '0.02 mm',
       '0.1 mm',
-      'off, median',
-      'off, worst',
+      '0.005 mm but for corners',
+      'too near, worst',
+      'too far, worst',
       'uncovered, worst',
       'pieces, median',
       'most',
@@ -121,8 +121,9 @@ export function outlineOffsets() {
       worst.filter(w => w <= 0.005).length,
       worst.filter(w => w <= 0.02).length,
       worst.filter(w => w <= 0.1).length,
-      small(median(figures.map(f => f.off))),
-      small(Math.max(...figures.map(f => f.off))),
+      figures.filter(f => f.parallels <= 0.005).length,
+      small(Math.max(...figures.map(f => f.near))),
+      small(Math.max(...figures.map(f => f.far))),
       small(Math.max(...figures.map(f => f.uncovered))),
       median(figures.map(f => f.count)),
       Math.max(...figures.map(f => f.count)),

@@ -137,7 +137,7 @@ function faultyAt(peer, [text, before]) {
 }
 
 /** A row a peer: MB/s of processor time and ratios to the fastest peer, wrong results, damaged data taken for good. */
-export async function bench({ rounds = 4, every = 14 } = {}) {
+export async function bench({ rounds = 2, every = 28 } = {}) {
   const data = Array.from(icons(), ({ source }) => pathDataOf(source)).flat();
   const megabytes = data.reduce((sum, text) => sum + text.length, 0) / 1e6;
   const best = speeds(data, rounds);

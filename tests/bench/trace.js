@@ -8,14 +8,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import jpeg from 'jpeg-js';
-import { pathLength } from '../../packages/geometry/dist/index.js';
-import { pathStart, pointAlong } from '../../packages/geometry/dist/public/paths.js';
 import { tracePhotos } from '../../packages/geometry/dist/public/trace.js';
 import { photoFrame } from '../../packages/print/dist/index.js';
 import { strewn } from '../support/photo-floors.js';
 import { judged } from '../support/photo-judge.js';
 import { photograph } from '../support/photo-scene.js';
 import { table } from './clock.js';
+import { pointOf } from './reference.js';
 
 const bars = { most: 0.5, worst: 1, length: 0.3, lengthShare: 0.001, corner: 0.7, seconds: 20 };
 /** Dots to a mm that the sheets are rendered at. */
@@ -49,8 +48,8 @@ function greyMap(bytes) {
 }
 
 /** One scene: rendered, packed and unpacked as JPEG, traced, held against the truth. */
-function tracedScene(number, pages) {
-  const scene = strewn(number, pages, 12);
+function tracedScene(number, pages, megapixels) {
+  const scene = strewn(number, pages, megapixels);
   const { width, height, rgba } = photograph(scene);
   const file = jpeg.encode({ width, height, data: rgba }, 80).data;
   const start = process.cpuUsage();
@@ -62,7 +61,7 @@ function tracedScene(number, pages) {
       .map(({ edges }) =>
         judged(
           edges.flatMap(beads),
-          edges.map(edge => pair(pathStart(edge))),
+          edges.map(edge => pair(edge.segments[0][0])),
           outline,
         ),
       )
@@ -72,16 +71,28 @@ function tracedScene(number, pages) {
 }
 
 const pair = ({ x, y }) => [x, y];
-const beads = edge => {
-  const length = pathLength(edge),
-    n = Math.max(2, Math.ceil(length));
-  return Array.from({ length: n }, (_, k) => pair(pointAlong(edge, (length * k) / n)));
-};
+/** Points of an edge, at most about 1 mm apart. */
+const beads = edge =>
+  edge.segments.flatMap(segment => {
+    const curve = segment.length === 4 ? segment : [segment[0], ...segment, segment[1]];
+    const reach = curve
+      .slice(1)
+      .reduce((sum, p, i) => sum + Math.hypot(p.x - curve[i].x, p.y - curve[i].y), 0);
+    const at = t =>
+      segment.length === 4
+        ? pointOf(segment, t)
+        : {
+            x: segment[0].x + (segment[1].x - segment[0].x) * t,
+            y: segment[0].y + (segment[1].y - segment[0].y) * t,
+          };
+    const n = Math.max(1, Math.ceil(1.5 * reach));
+    return Array.from({ length: n }, (_, k) => pair(at(k / n)));
+  });
 
-/** The table of bars for some scenes. */
-export async function traceBars(numbers) {
+/** The table of bars for some scenes. The bars are for twelve megapixels; smaller ones are sooner rendered. */
+export async function traceBars(numbers, megapixels = 12) {
   const pages = await framePages();
-  const scenes = numbers.map(number => tracedScene(number, pages));
+  const scenes = numbers.map(number => tracedScene(number, pages, megapixels));
   const most = (list, of) => Math.max(...list.map(of));
   const rows = scenes.map(({ number, seconds, pieces, found, sheets }) => {
     const figures = {
@@ -109,7 +120,7 @@ export async function traceBars(numbers) {
     ];
   });
   return table(
-    'photographs of 12 megapixels: mm within which 95 % of the outline lies (bar 0.5), worst (1), worst corner (0.7), length off of what is allowed, s (20)',
+    `Photographs of ${megapixels} megapixels: mm within which 95 % of the outline lies (bar 0.5), worst (1), worst corner (0.7), length off of what is allowed, s (20)`,
     ['scene', 'pieces, sheets', '95 %', 'worst', 'corner', 'length', 's', 'bars'],
     rows,
   );
