@@ -1,7 +1,7 @@
 // The bars of tracing photographs, on twelve scenes of known truth: floors of 1.2 x 1.0 m in twelve megapixels, slanted
 // to 35 degrees, lenses with k1 to 0.1, blur, noise, uneven light, JPEG 80; rendered by a program of its own that
 // shares no code with the solver, with the sheets as pdftoppm shows their PDF. `node tests/bench/trace.js` traces all
-// twelve (about ten minutes, most of it rendering); numbers as arguments choose scenes. Seconds are of processor time.
+// twelve (four minutes of processor time, most of it rendering); numbers as arguments choose scenes. Seconds are of processor time.
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -48,8 +48,8 @@ function greyMap(bytes) {
 }
 
 /** One scene: rendered, packed and unpacked as JPEG, traced, held against the truth. */
-function tracedScene(number, pages, megapixels) {
-  const scene = strewn(number, pages, megapixels);
+function tracedScene(number, pages) {
+  const scene = strewn(number, pages, 12);
   const { width, height, rgba } = photograph(scene);
   const file = jpeg.encode({ width, height, data: rgba }, 80).data;
   const start = process.cpuUsage();
@@ -89,10 +89,10 @@ const beads = edge =>
     return Array.from({ length: n }, (_, k) => pair(at(k / n)));
   });
 
-/** The table of bars for some scenes. The bars are for twelve megapixels; smaller ones are sooner rendered. */
-export async function traceBars(numbers, megapixels = 12) {
+/** The table of bars for some scenes. */
+export async function traceBars(numbers) {
   const pages = await framePages();
-  const scenes = numbers.map(number => tracedScene(number, pages, megapixels));
+  const scenes = numbers.map(number => tracedScene(number, pages));
   const most = (list, of) => Math.max(...list.map(of));
   const rows = scenes.map(({ number, seconds, pieces, found, sheets }) => {
     const figures = {
@@ -120,7 +120,7 @@ export async function traceBars(numbers, megapixels = 12) {
     ];
   });
   return table(
-    `Photographs of ${megapixels} megapixels: mm within which 95 % of the outline lies (bar 0.5), worst (1), worst corner (0.7), length off of what is allowed, s (20)`,
+    'Photographs of 12 megapixels: mm within which 95 % of the outline lies (bar 0.5), worst (1), worst corner (0.7), length off of what is allowed, s (20)',
     ['scene', 'pieces, sheets', '95 %', 'worst', 'corner', 'length', 's', 'bars'],
     rows,
   );
