@@ -8,7 +8,7 @@ import {
   pieceNamed,
   roleOf,
 } from '@paperhinge/geometry';
-import { copiesInGarment, goRoundTogether, partsOfEdge } from '@paperhinge/geometry/pattern';
+import { copiesInGarment, goRoundTogether, isLimb, partsOfEdge } from '@paperhinge/geometry/pattern';
 
 /** What lies between two edges that follow each other: a seam (by its name), a fold, the gap, or a shared corner. */
 export interface Joint {
@@ -53,7 +53,45 @@ export function linksBetween(
       links.set(linkKey(n, end), free);
       links.set(linkKey(free.to, free.end), { to: n, end, joint: free.joint });
     }
-  return links;
+  return new Map([...links, ...halvesMet({ pattern, nodes, gap }, links)]);
+}
+
+/**
+ * Halves of one garment whose centre seams are not listed: where all stretches end at centre edges on both sides, each
+ * meets its mirror image there. One stretch alone has its opening there.
+ */
+function halvesMet(
+  { pattern, nodes, gap }: Garment,
+  links: ReadonlyMap<string, Link>,
+): ReadonlyMap<string, Link> {
+  const loose = [...nodes.entries()].flatMap(([n, node]) =>
+    (['start', 'end'] as const)
+      .filter(end => !links.has(linkKey(n, end)))
+      .map(end => ({ n, node, end, ...beyond(node.piece, node.part, end, gap) })),
+  );
+  const sewn = ({ node, part }: (typeof loose)[number]): boolean =>
+    pattern.seams.some(({ a, b }) =>
+      [...a, ...b].some(run => run.piece === node.piece.name && 'name' in part && run.edge === part.name),
+    );
+  const atCentre = loose.every(
+    end => end.part.type === 'edge' && roleOf(end.part) === 'centre' && !isLimb(end.node.piece) && !sewn(end),
+  );
+  if (loose.length <= 2 || !atCentre) return new Map();
+  const joints = loose.flatMap(
+    ({ n, node, end, part, gap: viaGap }): readonly (readonly [string, Link])[] => {
+      const to = nodes.findIndex(o => o.part === node.part && o.copy === (node.copy ^ 1));
+      if (to < 0 || part.type !== 'edge') return [];
+      const joint: Joint = {
+        kind: 'seam',
+        name: part.name,
+        piece: node.piece.name,
+        gap: viaGap,
+        atSide: false,
+      };
+      return [[linkKey(n, end), { to, end, joint }]];
+    },
+  );
+  return new Map(joints);
 }
 
 interface Garment {

@@ -9,7 +9,7 @@ import {
   pieceNamed,
   roleOf,
 } from '@paperhinge/geometry';
-import { foldEdgeOf, neighboursOf } from '@paperhinge/geometry/pattern';
+import { foldEdgeOf, isLimb, neighboursOf } from '@paperhinge/geometry/pattern';
 
 /** A slit that lets a ring of the garment open: a placket, a zip, a buttoned or free front edge. Length in mm. */
 export interface Slit extends EdgeRef {
@@ -22,8 +22,9 @@ export interface Slit extends EdgeRef {
  */
 export function slitsAt(pattern: Pattern, ring: readonly EdgeRef[]): readonly Slit[] {
   const counted: Slit[] = [];
+  const held = heldTogether(pattern, ring);
   for (const { piece, edge } of ring.flatMap(ref => withNeighbours(pattern, ref))) {
-    const lengthMm = slitLength(pattern, { piece, edge });
+    const lengthMm = slitLength(pattern, { piece, edge }, held);
     const ref = { piece, edge, lengthMm };
     if (lengthMm > 0 && !counted.some(c => isSameSlit(pattern, c, ref))) counted.push(ref);
   }
@@ -36,15 +37,26 @@ function withNeighbours(pattern: Pattern, { piece: name, edge }: EdgeRef): reado
   return [edge, start, end].filter(e => edgeNames(piece).includes(e)).map(e => ({ piece: name, edge: e }));
 }
 
+/**
+ * Whether some piece of a ring holds left and right together. Where front and back alike are halves that are free at
+ * the centre, they would fall apart: their centre seams are not listed, and no slit is taken from them.
+ */
+const heldTogether = (pattern: Pattern, ring: readonly EdgeRef[]): boolean =>
+  ring
+    .map(({ piece }) => pieceNamed(pattern, piece))
+    .some(
+      piece => !isLimb(piece) && !edgeNames(piece).some(edge => isFree(pattern, { piece: piece.name, edge })),
+    );
+
 /** mm of an edge that open: as it says itself, by a fastening along it, or wholly where it is a free front or back. */
-function slitLength(pattern: Pattern, ref: EdgeRef): number {
+function slitLength(pattern: Pattern, ref: EdgeRef, held: boolean): number {
   const piece = pieceNamed(pattern, ref.piece);
   const whole = () => pathLength(edgePath(piece, ref.edge));
   const fastened = (pattern.fastenings ?? [])
     .filter(f => closing.has(f.kind) && sameEdge(f.along, ref))
     .map(f => Math.min(f.length ?? whole(), whole()));
   const said = Math.max(edgeNamed(piece, ref.edge).opening ?? 0, ...fastened);
-  return said === 0 && isFree(pattern, ref) ? whole() : said;
+  return said === 0 && held && isFree(pattern, ref) ? whole() : said;
 }
 
 /** Fastenings that close an opening; an elastic or a cord draws an edge in. */

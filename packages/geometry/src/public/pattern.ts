@@ -1,6 +1,6 @@
 // Within a pattern: parts of outlines, places on edges, roles, copies, sizes.
 
-export { copiesInGarment, goRoundTogether } from '../pattern/copies.js';
+export { copiesInGarment, goRoundTogether, isLimb } from '../pattern/copies.js';
 export {
   dartsOf,
   edgeParts,
