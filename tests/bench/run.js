@@ -1,43 +1,38 @@
 // Ratios against general-purpose libraries, on the same work, in one run. Processor time, best of three windows:
-// on a shared machine trust the ratios, not the third digit. Run by `npm run bench`, after a build.
-import { arcLength, pointAtLength } from './arc-length.js';
-import { bundles } from './bundles.js';
+// on a shared machine trust the ratios, not the third digit. Run by `npm run bench`, after a build. Each table is made
+// by a process of its own: what an engine has learnt from one makes a library up to eight times slower in the next.
+import { execFileSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
 import { table } from './clock.js';
-import { cuttingLines } from './cutting-lines.js';
-import { curveByCurve, selfCrossings, touches } from './intersections.js';
-import { outlineOffsets, parallels } from './offsets.js';
-import { bench as pathData } from './path-data.js';
-import { bench as pages } from './print.js';
-import { rerun } from './rerun.js';
-import { traceBars } from './trace.js';
-import { bench as wholeSheet } from './whole-sheet.js';
-
-for (const row of [
-  arcLength,
-  pointAtLength,
-  parallels,
-  outlineOffsets,
-  cuttingLines,
-  curveByCurve,
-  touches,
-  selfCrossings,
-  wholeSheet,
-  rerun,
-  bundles,
-])
-  console.log(await row());
 
 const figure = value => (typeof value === 'number' && !Number.isInteger(value) ? value.toFixed(2) : value);
-for (const row of [pathData, pages]) {
-  const { title, rows } = await row();
-  console.log(
-    table(
-      title,
-      Object.keys(rows[0]),
-      rows.map(one => Object.values(one).map(figure)),
-    ),
+const tableOf = ({ title, rows }) =>
+  table(
+    title,
+    Object.keys(rows[0]),
+    rows.map(one => Object.values(one).map(figure)),
   );
-}
 
-// One of the twelve scenes, the longest work of all; all of them by `node tests/bench/trace.js`.
-console.log(await traceBars([0]));
+const tables = {
+  'arc length': async () => (await import('./arc-length.js')).arcLength(),
+  'point at length': async () => (await import('./arc-length.js')).pointAtLength(),
+  parallels: async () => (await import('./offsets.js')).parallels(),
+  'whole outlines': async () => (await import('./offsets.js')).outlineOffsets(),
+  'cutting lines': async () => (await import('./cutting-lines.js')).cuttingLines(),
+  'curve by curve': async () => (await import('./intersections.js')).curveByCurve(),
+  touches: async () => (await import('./intersections.js')).touches(),
+  'self-crossings': async () => (await import('./intersections.js')).selfCrossings(),
+  'whole sheet': async () => (await import('./whole-sheet.js')).wholeSheet(),
+  rerun: async () => (await import('./rerun.js')).rerun(),
+  bundles: async () => (await import('./bundles.js')).bundles(),
+  'path data': async () => tableOf(await (await import('./path-data.js')).bench()),
+  pages: async () => tableOf(await (await import('./print.js')).bench()),
+  // One of the twelve scenes, the longest work of all; all of them by `node tests/bench/trace.js`.
+  trace: async () => (await import('./trace.js')).traceBars([0]),
+};
+
+const [asked] = process.argv.slice(2);
+if (asked !== undefined) console.log(await tables[asked]());
+else
+  for (const name of Object.keys(tables))
+    execFileSync(process.execPath, [fileURLToPath(import.meta.url), name], { stdio: 'inherit' });
