@@ -27,7 +27,26 @@ describe('paperhinge print --projector', () => {
     expect(pieces.map((p: { piece: string }) => p.piece)).toEqual(['front', 'back', 'sleeve', 'neckband']);
   });
 
+  test('shows half pieces opened out, or all of them mirrored; on a dark ground unless told otherwise', async () => {
+    const home = folder();
+    const shown = async (...args: string[]) => {
+      const done = await command('print', pattern, ...args, '-o', join(home, 'shift.pdf'), '--json');
+      expect(done.code).toBe(0);
+      return JSON.parse(done.stdout) as { paperMm: [number, number]; pieces: { matrix: number[] }[] };
+    };
+    const drawn = await shown('--projector', 'light');
+    const openedOut = await shown('--show', 'opened-out');
+    const mirrored = await shown('--show', 'mirrored', '--projector', 'light');
+    const area = ({ paperMm: [width, height] }: typeof drawn) => width * height;
+    const turns = ({ pieces }: typeof drawn) =>
+      pieces.map(({ matrix: [a, b, c, d] }) => Math.sign(a! * d! - b! * c!));
+    // Front and back are drawn as halves on the fold; whole they take more room.
+    expect(area(openedOut)).toBeGreaterThan(1.3 * area(drawn));
+    expect(turns(mirrored)).toEqual(turns(drawn).map(turn => -turn));
+  });
+
   test.each([
+    [['--show', 'mirrored', '--paper', 'a4'], /'--show <how>' cannot be used with option '--paper <paper>'/],
     [['--projector', 'grey'], /'grey' is invalid.*dark, light/],
     [
       ['--projector', 'dark', '--paper', 'a4'],

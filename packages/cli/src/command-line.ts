@@ -93,6 +93,16 @@ function addPrint(program: Command, io: Io, exit: Exit): void {
     .argument('[pattern]', 'pattern SVG; none for a photo frame')
     .requiredOption('-o, --output <file>', 'the file to write: .pdf, or .dxf for pattern interchange');
   addPageOptions(command)
+    // Before what it implies, so that a clash names the option that was written.
+    .addOption(
+      new Option(
+        '--show <how>',
+        'for a projector: half pieces opened out at their fold, or every piece mirrored; on a dark ground unless --projector says otherwise',
+      )
+        .choices(['opened-out', 'mirrored'])
+        .implies({ projector: 'dark' })
+        .conflicts('paper'),
+    )
     .addOption(
       new Option(
         '--projector <ground>',

@@ -29,6 +29,7 @@ export interface Asked extends PageArguments {
   readonly language?: Language;
   readonly output: string;
   readonly projector?: Ground;
+  readonly show?: 'opened-out' | 'mirrored';
   /** A pattern to ghost under this one. */
   readonly before?: string;
 }
@@ -43,7 +44,7 @@ export function wayOut(asked: Asked): WayOut {
   const name = fileName(output);
   if (extname(name).toLowerCase() !== '.dxf')
     return projector
-      ? onProjector(projector, name, asked.language)
+      ? onProjector(projector, name, asked)
       : onPaper(readPrintWishes(printArguments(asked)), name, asked);
   if (paper === undefined && projector === undefined) return interchange(name);
   throw commandRefusal('dxf-has-no-paper', {});
@@ -105,13 +106,14 @@ function onPaper(wishes: PrintWishes, name: string, asked: Asked): WayOut {
   };
 }
 
-const onProjector = (ground: Ground, name: string, language: Language | undefined): WayOut => ({
+const onProjector = (ground: Ground, name: string, { language, show }: Asked): WayOut => ({
   names: [name],
   doing: commandSaying('laying-out-one-sheet', {}),
   async put(pattern) {
     const { pdf, pages } = await projectorSheet(pattern, {
       ground,
       fonts,
+      ...(show === undefined ? {} : { show: show === 'mirrored' ? show : 'opened out' }),
       ...(language === undefined ? {} : { language }),
     });
     return {
