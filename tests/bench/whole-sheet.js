@@ -17,6 +17,12 @@ const readDrawing = () => readPattern(drawing, { file: 'woven-shift.svg' });
 const read = sheet => readSheet(sheet, { file: 'cellist-top.yaml' });
 const run = (sheet, { pattern, findings }) => runSheet(sheet, pattern, { readFindings: findings });
 
+/** With what is written of it: the altered SVG and the record, which are worked out when they are asked for. */
+const written = (sheet, known) => {
+  const { svg, record } = run(sheet, known);
+  return [svg, record];
+};
+
 /** Median processor time and time by the clock of a round, in ms. */
 function time(work, rounds = 30, warmUp = 60) {
   for (let i = 0; i < warmUp; i++) work(i);
@@ -49,9 +55,12 @@ export function wholeSheet() {
   const rows = [
     ['read the pattern', time(readDrawing)],
     ['read the sheet', time(() => read(text))],
-    ['whole: both read, altered, checked, cut and written', time(() => run(read(text), readDrawing()))],
-    ['live: the spread by another width, the pattern read before', time(i => run(changed[i], known))],
-    ['the same sheet again', time(() => run(sheet, known))],
+    ['whole: both read, altered, checked, cut and written', time(() => written(read(text), readDrawing()))],
+    [
+      'live: the spread by another width, all but written, the pattern read before',
+      time(i => run(changed[i], known)),
+    ],
+    ['the same sheet again, written', time(() => written(sheet, known))],
   ];
   return table(
     `The demo sheet in a warm process (a 60 Hz frame is 16.7 ms): ${known.pattern.pieces.length} pieces, ${sheet.steps.length} steps`,
@@ -73,7 +82,7 @@ export function growth() {
     const sheet = read(stepsFor(done));
     const patterns = Array.from({ length: 46 }, () => manifold(readDrawing(), pieces));
     const { record } = run(sheet, patterns[0]);
-    const { processor, clock } = time(i => run(sheet, patterns[i]), 16, 30);
+    const { processor, clock } = time(i => written(sheet, patterns[i]), 16, 30);
     return {
       pieces: patterns[0].pattern.pieces.length,
       steps: sheet.steps.length,

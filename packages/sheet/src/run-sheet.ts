@@ -30,11 +30,12 @@ export interface Run {
   /** The pattern as read, the sheet's fabrics and openings laid over it. */
   readonly before: Pattern;
   readonly altered: Pattern;
-  /** The altered pattern as SVG; `record.after` measures what is read back from it. */
+  /** The altered pattern as SVG; `record.after` measures what is read back from it. Made when first asked for. */
   readonly svg: string;
   readonly steps: readonly StepDone[];
   readonly derived: readonly Derived[];
   readonly findings: readonly Finding[];
+  /** Made when first asked for. */
   readonly record: RecordJson;
 }
 
@@ -105,25 +106,50 @@ function concluded({ sheet, before, onLaying, last, done, source, options }: Don
   const { readFindings = [], words = wordsOf(english, before.unit) } = options;
   const known = [...readFindings, ...onLaying, ...wearerDoubts(sheet), ...onLate];
   const findings = gathered(known.map(withoutFolder), steps, atTheEnd);
-  const svg = writePattern(altered);
-  const record: RecordJson = {
-    sheet: fileName(sheet.file),
-    ...(sheet.title === undefined ? {} : { title: sheet.title }),
-    pattern: before.name,
-    steps: steps.map((one, i) => stepRecord(one, i, words)),
-    before: measurePattern(before),
-    // Measured as read back, so that it equals to the last digit what `measure` says of the file.
-    after: measurePattern(readPattern(svg).pattern),
-    derived: derivedJson(derived),
-    findings: findings.map(words.finding),
-    girths: girthsBesideBody(sheet.wearer, levelGirths(before), levelGirths(altered)),
-    orderOfWork: order.map(({ job, text, because }) => ({
-      job,
-      text: words.sentence(text),
-      because: because.map(words.sentence),
-    })),
+  const svg = onFirstUse(() => writePattern(altered));
+  const record = onFirstUse(
+    (): RecordJson => ({
+      sheet: fileName(sheet.file),
+      ...(sheet.title === undefined ? {} : { title: sheet.title }),
+      pattern: before.name,
+      steps: steps.map((one, i) => stepRecord(one, i, words)),
+      before: measurePattern(before),
+      // Measured as read back, so that it equals to the last digit what `measure` says of the file.
+      after: measurePattern(readPattern(svg()).pattern),
+      derived: derivedJson(derived),
+      findings: findings.map(words.finding),
+      girths: girthsBesideBody(sheet.wearer, levelGirths(before), levelGirths(altered)),
+      orderOfWork: order.map(({ job, text, because }) => ({
+        job,
+        text: words.sentence(text),
+        because: because.map(words.sentence),
+      })),
+    }),
+  );
+  // Neither is wanted while a maker tries values on a page, and together they take a quarter of the time.
+  return {
+    sheet,
+    before,
+    altered,
+    get svg() {
+      return svg();
+    },
+    steps,
+    derived,
+    findings,
+    get record() {
+      return record();
+    },
   };
-  return { sheet, before, altered, svg, steps, derived, findings, record };
+}
+
+/** Worked out when it is first asked for, and kept. */
+function onFirstUse<T>(work: () => T): () => T {
+  let kept: { readonly value: T } | undefined;
+  return () => {
+    kept ??= { value: work() };
+    return kept.value;
+  };
 }
 
 const stepRecord = ({ step, did, findings }: StepDone, index: number, words: Words): StepRecord => ({
