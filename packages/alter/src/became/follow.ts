@@ -1,5 +1,6 @@
 import type { EdgeRef, Thing } from '@paperhinge/geometry';
 import { tolerances } from '@paperhinge/geometry/internal';
+import { distinctEdges, sameEdge } from '../edge-refs.js';
 import type { Became, EdgeSpan, SpanBecame } from './became.js';
 
 /** A place on an edge (a notch lies on one): mm of arc length from its start. */
@@ -59,10 +60,8 @@ function onEdge(became: Became, thing: EdgeRef & Followable): readonly object[] 
   if ('end' in thing) return cornersNow(became, spans, thing.end).map(now => ({ ...thing, ...now }));
   if ('from' in thing) return merged(imagesOf(spans, thing).flatMap(({ now }) => (now ? [now] : [])));
   const refs = spans.flatMap(({ now }) => (now ? [{ piece: now.piece, edge: now.edge }] : []));
-  return refs.filter((ref, i) => refs.findIndex(other => sameEdge(other, ref)) === i);
+  return distinctEdges(refs);
 }
-
-export const sameEdge = (a: EdgeRef, b: EdgeRef): boolean => a.piece === b.piece && a.edge === b.edge;
 
 /** What became of an edge's stretches, in the order they lay along it. */
 export const spansOf = ({ edges }: Became, edge: EdgeRef): readonly SpanBecame[] =>

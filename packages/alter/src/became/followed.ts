@@ -1,5 +1,6 @@
 import type { EdgeRef, EdgeRun, Fastening, Pattern, Piece, Seam } from '@paperhinge/geometry';
-import { follow, sameEdge } from './follow.js';
+import { sameEdge } from '../edge-refs.js';
+import { follow } from './follow.js';
 import { followedRun, joinedRuns, type Step } from './run.js';
 
 /**

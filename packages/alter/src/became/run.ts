@@ -7,9 +7,10 @@ import {
   pieceNamed,
 } from '@paperhinge/geometry';
 import { tolerances } from '@paperhinge/geometry/internal';
+import { sameEdge } from '../edge-refs.js';
 import { hasEdge } from '../fit/still-there.js';
 import type { Became, EdgeSpan, SpanBecame } from './became.js';
-import { follow, imagesOf, sameEdge, spansOf } from './follow.js';
+import { follow, imagesOf, spansOf } from './follow.js';
 
 /** A pattern before and after a step. */
 export interface Step {

@@ -12,6 +12,7 @@ import {
 } from '@paperhinge/geometry';
 import { tolerances } from '@paperhinge/geometry/internal';
 import type { Alteration } from '../alteration.js';
+import { distinctEdges } from '../edge-refs.js';
 import { hasEdge } from '../fit/still-there.js';
 import type { Became } from './became.js';
 import { becameByNames, thingsOn } from './by-names.js';
@@ -122,12 +123,8 @@ export function withoutLost(pattern: Pattern): {
   const findings: Finding[] = [];
   const seams = pattern.seams.flatMap((seam): readonly Seam[] => {
     if (seam.a.every(there) && seam.b.every(there)) return [seam];
-    const lost = [...seam.a, ...seam.b]
-      .filter(run => !there(run))
-      .map(({ piece, edge }) => ({ piece, edge }));
-    const edges = lost.filter(
-      (one, i) => lost.findIndex(o => o.piece === one.piece && o.edge === one.edge) === i,
-    );
+    const lost = [...seam.a, ...seam.b].filter(run => !there(run));
+    const edges = distinctEdges(lost).map(({ piece, edge }) => ({ piece, edge }));
     const left = { ...seam, a: seam.a.filter(there), b: seam.b.filter(there) };
     const gone = left.a.length === 0 || left.b.length === 0;
     const facts = { seam: { seam: seam.name }, edges };

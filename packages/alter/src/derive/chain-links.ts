@@ -9,6 +9,7 @@ import {
   roleOf,
 } from '@paperhinge/geometry';
 import { copiesInGarment, goRoundTogether, isLimb, partsOfEdge } from '@paperhinge/geometry/pattern';
+import { isSewn } from '../edge-refs.js';
 
 /** What lies between two edges that follow each other: a seam (by its name), a fold, the gap, or a shared corner. */
 export interface Joint {
@@ -69,12 +70,12 @@ function halvesMet(
       .filter(end => !links.has(linkKey(n, end)))
       .map(end => ({ n, node, end, ...beyond(node.piece, node.part, end, gap) })),
   );
-  const sewn = ({ node, part }: (typeof loose)[number]): boolean =>
-    pattern.seams.some(({ a, b }) =>
-      [...a, ...b].some(run => run.piece === node.piece.name && 'name' in part && run.edge === part.name),
-    );
   const atCentre = loose.every(
-    end => end.part.type === 'edge' && roleOf(end.part) === 'centre' && !isLimb(end.node.piece) && !sewn(end),
+    ({ part, node: { piece } }) =>
+      part.type === 'edge' &&
+      roleOf(part) === 'centre' &&
+      !isLimb(piece) &&
+      !isSewn(pattern, { piece: piece.name, edge: part.name }),
   );
   if (loose.length <= 2 || !atCentre) return new Map();
   const joints = loose.flatMap(

@@ -1,6 +1,7 @@
 import { type EdgeRef, edgeNamed, type Pattern, type Piece, pieceNamed } from '@paperhinge/geometry';
 import { tolerances } from '@paperhinge/geometry/internal';
 import type { Alteration, Derived, MakingNote } from '../alteration.js';
+import { distinctEdges } from '../edge-refs.js';
 import { bandStretchFindings, stretchOfBand } from '../fit/band-stretch.js';
 import { stretchOf } from '../fit/cloth.js';
 import * as field from '../verb/fields.js';
@@ -8,7 +9,6 @@ import { perform, verbOf } from '../verb/verb.js';
 import { type BandMark, bandMarks, withEdgeMarks } from './band-marks.js';
 import { drafted } from './drafted.js';
 import { freePlace } from './free-place.js';
-import { distinctEdges } from './garment-chain.js';
 import { hemsAsSeams } from './hems-as-seams.js';
 import { cutFor, eachFindings, type LaidAlong, laidAlong, requireOneStretch } from './laid-along.js';
 import { longPiece, sewnEdge } from './long-piece.js';

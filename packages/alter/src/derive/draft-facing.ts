@@ -1,13 +1,13 @@
 import { type EdgeRef, type Finding, type Pattern, pieceNamed } from '@paperhinge/geometry';
 import { tolerances } from '@paperhinge/geometry/internal';
 import type { Alteration } from '../alteration.js';
+import { distinctEdges } from '../edge-refs.js';
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';
 import { drafted } from './drafted.js';
 import { derivedFacing, perSource, saidOf, trimmedFindings } from './facing-derived.js';
 import { type FacingOn, facingOn } from './facing-piece.js';
 import { facingShape } from './facing-shape.js';
-import { distinctEdges } from './garment-chain.js';
 import { hemsAsSeams } from './hems-as-seams.js';
 import { joinedFacings } from './joined-facings.js';
 import { titled } from './long-piece.js';

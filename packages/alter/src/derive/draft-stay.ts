@@ -1,5 +1,6 @@
 import { type EdgeRef, type Finding, type Pattern, pieceNamed } from '@paperhinge/geometry';
 import type { Alteration, Derived } from '../alteration.js';
+import { distinctEdges } from '../edge-refs.js';
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';
 import { drafted } from './drafted.js';
@@ -7,7 +8,6 @@ import { derivedFacing, perSource, saidOf, trimmedFindings } from './facing-deri
 import { stayPiece } from './facing-piece.js';
 import { facingShape } from './facing-shape.js';
 import { laidAside } from './free-place.js';
-import { distinctEdges } from './garment-chain.js';
 import { takePlace } from './take-place.js';
 
 /** A stay: outer line the edge itself, inner line parallel at `width` mm on the garment side. */

@@ -1,11 +1,11 @@
 import { type EdgeRef, type Finding, type Pattern, type Piece, pieceNamed } from '@paperhinge/geometry';
 import { tolerances } from '@paperhinge/geometry/internal';
 import type { Alteration, Derived } from '../alteration.js';
+import { distinctEdges } from '../edge-refs.js';
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';
 import { drafted } from './drafted.js';
 import { freePlace } from './free-place.js';
-import { distinctEdges } from './garment-chain.js';
 import { hemsAsSeams } from './hems-as-seams.js';
 import { cutFor, eachFindings, type LaidAlong, laidAlong } from './laid-along.js';
 import { longPiece } from './long-piece.js';

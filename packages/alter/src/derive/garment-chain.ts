@@ -1,5 +1,6 @@
 import { type EdgeRef, type EdgeRun, type Pattern, pathLength, pieceNamed } from '@paperhinge/geometry';
 import { copiesInGarment, partsOfEdge } from '@paperhinge/geometry/pattern';
+import { distinctEdges } from '../edge-refs.js';
 import { isBack } from '../fit/front-and-back.js';
 import {
   type ChainNode,
@@ -62,10 +63,6 @@ export function garmentChains(
   }
   return chains;
 }
-
-/** An edge named twice is one edge. */
-export const distinctEdges = (along: readonly EdgeRef[]): readonly EdgeRef[] =>
-  along.filter((ref, i) => along.findIndex(o => o.piece === ref.piece && o.edge === ref.edge) === i);
 
 interface Walked {
   /** Each node and the end it is entered by. */

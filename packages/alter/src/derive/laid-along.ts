@@ -1,4 +1,5 @@
 import type { EdgeRef, Finding, Pattern } from '@paperhinge/geometry';
+import { distinctEdges } from '../edge-refs.js';
 import { gapAcross } from './gap.js';
 import { type GarmentChain, garmentChains, runsAlong } from './garment-chain.js';
 import { finding, refusal, saying } from './tellings.js';
@@ -49,9 +50,7 @@ export function requireOneStretch({ chains }: LaidAlong, piece: string): void {
 }
 
 const edgesOf = (chain: GarmentChain): readonly EdgeRef[] =>
-  runsAlong([chain])
-    .map(({ piece, edge }) => ({ piece, edge }))
-    .filter((ref, i, all) => all.findIndex(o => o.piece === ref.piece && o.edge === ref.edge) === i);
+  distinctEdges(runsAlong([chain]).map(({ piece, edge }) => ({ piece, edge })));
 
 /** Tells that there is one piece for each stretch, and how long it is cut. */
 export const eachFindings = (piece: string, count: number, lengthMm: number): readonly Finding[] =>

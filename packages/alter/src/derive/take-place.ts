@@ -1,5 +1,6 @@
-import type { EdgeRef, EdgeRun, Finding, Pattern, Piece, Seam } from '@paperhinge/geometry';
+import type { EdgeRun, Finding, Pattern, Piece, Seam } from '@paperhinge/geometry';
 import { withoutLost } from '../became/settled.js';
+import { holdsEdge } from '../edge-refs.js';
 import { finding, refusal } from './tellings.js';
 
 /** A seam between a drafted piece and the edges it was drafted for. */
@@ -35,8 +36,7 @@ export function takePlace(
   const old = pattern.pieces.find(p => p.name === name);
   const pieces = old ? pattern.pieces.map(p => (p === old ? piece : p)) : [...pattern.pieces, piece];
   const isOwn = (run: EdgeRun): boolean => run.piece === name;
-  const isAlong = (run: EdgeRun): boolean =>
-    along.some((a: EdgeRef) => a.piece === run.piece && a.edge === run.edge);
+  const isAlong = (run: EdgeRun): boolean => holdsEdge(along, run);
   const taken = pattern.seams.find(
     ({ a, b }) => (a.some(isOwn) && b.some(isAlong)) || (b.some(isOwn) && a.some(isAlong)),
   );

@@ -10,6 +10,7 @@ import {
 } from '@paperhinge/geometry';
 import { tolerances } from '@paperhinge/geometry/internal';
 import type { Derived } from '../alteration.js';
+import { sameEdge } from '../edge-refs.js';
 import { type RingOpening, ringOpening } from './ring-opening.js';
 import { cuffEdges, garmentPieces, legEdges, lengthInLimb, neckEdges, waistEdges } from './rings.js';
 import { stillThere } from './still-there.js';
@@ -159,5 +160,3 @@ const draftedFor = (
   stillThere(pattern, derived).filter(
     d => (d.kind === 'band' || d.kind === 'binding') && d.along.some(e => ring.some(r => sameEdge(r, e))),
   );
-
-const sameEdge = (p: EdgeRef, q: EdgeRef): boolean => p.piece === q.piece && p.edge === q.edge;

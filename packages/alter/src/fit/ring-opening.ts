@@ -2,6 +2,7 @@ import { type EdgeRef, type Pattern, pieceNamed } from '@paperhinge/geometry';
 import { lengthInGarment } from '@paperhinge/geometry/measure';
 import { runLabel } from '@paperhinge/geometry/pattern';
 import type { Derived } from '../alteration.js';
+import { holdsEdge } from '../edge-refs.js';
 import { stretchOf } from './cloth.js';
 import { slitsAt } from './slits.js';
 
@@ -61,12 +62,12 @@ function oldBands(
   drafted: readonly Derived[],
   lengthOf: LengthInRing,
 ): RingOpening['bands'] {
-  const isRing = (r: EdgeRef) => edges.some(e => e.piece === r.piece && e.edge === r.edge);
+  const isRing = (r: EdgeRef) => holdsEdge(edges, r);
   const sides = pattern.seams.flatMap(({ a, b }) => [[a, b] as const, [b, a] as const]);
   return sides.flatMap(([ring, others]) => {
     if (!ring.some(isRing) || others.some(isRing)) return [];
     // A piece sewn to a part of the ring only leaves the rest free to open.
-    if (!edges.every(e => ring.some(r => r.piece === e.piece && r.edge === e.edge))) return [];
+    if (!edges.every(e => holdsEdge(ring, e))) return [];
     const pieces = [...new Set(others.map(r => r.piece))];
     if (pieces.some(p => drafted.some(d => d.name === p))) return [];
     const once = others.filter((r, i) => i === others.findIndex(o => runLabel(o) === runLabel(r)));

@@ -1,6 +1,5 @@
 import {
   type EdgeRef,
-  type EdgeRun,
   edgeNamed,
   edgeNames,
   edgePath,
@@ -10,6 +9,7 @@ import {
   roleOf,
 } from '@paperhinge/geometry';
 import { foldEdgeOf, isLimb, neighboursOf } from '@paperhinge/geometry/pattern';
+import { holdsEdge, isSewn, sameEdge } from '../edge-refs.js';
 
 /** A slit that lets a ring of the garment open: a placket, a zip, a buttoned or free front edge. Length in mm. */
 export interface Slit extends EdgeRef {
@@ -63,20 +63,16 @@ function slitLength(pattern: Pattern, ref: EdgeRef, held: boolean): number {
 const closing: ReadonlySet<string> = new Set(['zip', 'buttons', 'hooks', 'snaps']);
 
 /** A centre edge of a half that is neither folded nor sewn. */
-function isFree(pattern: Pattern, { piece: name, edge: edgeName }: EdgeRef): boolean {
-  const piece = pieceNamed(pattern, name);
-  const edge = edgeNamed(piece, edgeName);
-  const sewn = pattern.seams.some(({ a, b }) =>
-    [...a, ...b].some(r => r.piece === name && r.edge === edgeName),
-  );
-  return roleOf(edge) === 'centre' && edge.kind !== 'fold' && !sewn && foldEdgeOf(piece) === undefined;
+function isFree(pattern: Pattern, ref: EdgeRef): boolean {
+  const piece = pieceNamed(pattern, ref.piece);
+  const edge = edgeNamed(piece, ref.edge);
+  return roleOf(edge) === 'centre' && foldEdgeOf(piece) === undefined && !isSewn(pattern, ref);
 }
 
 function isSameSlit(pattern: Pattern, one: Slit, other: Slit): boolean {
   if (sameEdge(one, other)) return true;
-  const holds = (runs: readonly EdgeRun[], ref: EdgeRef) => runs.some(r => sameEdge(r, ref));
   const sewnTogether = pattern.seams.some(
-    ({ a, b }) => (holds(a, one) && holds(b, other)) || (holds(b, one) && holds(a, other)),
+    ({ a, b }) => (holdsEdge(a, one) && holdsEdge(b, other)) || (holdsEdge(b, one) && holdsEdge(a, other)),
   );
   // A left and a right front, each drawn by itself, leave one opening between them.
   return sewnTogether || (isFree(pattern, one) && isFree(pattern, other) && meetOnBody(pattern, one, other));
@@ -85,5 +81,3 @@ function isSameSlit(pattern: Pattern, one: Slit, other: Slit): boolean {
 /** Whether two free centre edges are of pieces cut once each: a left and a right half. */
 const meetOnBody = (pattern: Pattern, one: EdgeRef, other: EdgeRef): boolean =>
   [one, other].every(ref => pieceNamed(pattern, ref.piece).cutting.count === 1);
-
-const sameEdge = (p: EdgeRef, q: EdgeRef): boolean => p.piece === q.piece && p.edge === q.edge;

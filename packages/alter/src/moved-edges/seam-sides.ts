@@ -1,5 +1,6 @@
 import { edgeNamed, type Pattern, type Piece, pieceNamed, roleOf, type Seam } from '@paperhinge/geometry';
 import { copiesInGarment, foldEdgeOf } from '@paperhinge/geometry/pattern';
+import { distinctEdges } from '../edge-refs.js';
 import type { MovedRun } from './move-edges-inwards.js';
 import { sideLength, stretchOf } from './seam-place.js';
 
@@ -27,10 +28,7 @@ const timesOf = (piece: Piece, inLimb: boolean): number =>
 /** Each side of the seam, or the one side of a seam that is sewn to its own mirror image. */
 export function sidesOf(pattern: Pattern, seam: Seam): readonly Side[] {
   const sides = (['a', 'b'] as const).map((which): Side => {
-    const side = seam[which];
-    const runs = side.filter(
-      (run, i) => side.findIndex(r => r.piece === run.piece && r.edge === run.edge) === i,
-    );
+    const runs = distinctEdges(seam[which]);
     const whole = sideLength(pattern, runs);
     let start = 0;
     const placed = runs.map(run => {

@@ -12,6 +12,7 @@ import {
   walkSeam,
 } from '@paperhinge/geometry';
 import { tolerances } from '@paperhinge/geometry/internal';
+import { holdsEdge } from '../edge-refs.js';
 import { neckOf } from '../neckline/neck-edge.js';
 import { finding } from './tellings.js';
 
@@ -43,7 +44,7 @@ export function shoulderFindings(before: Pattern, after: Pattern, name: string):
 
 /** mm that the other side of a seam must be long to fit this one, with the ease that is wanted. */
 function partnerLength(pattern: Pattern, seam: Seam, own: EdgeRef): number {
-  const isA = seam.a.some(r => r.piece === own.piece && r.edge === own.edge);
+  const isA = holdsEdge(seam.a, own);
   const { aMm, bMm, easeWantedMm } = walkSeam(pattern, seam);
   return isA ? aMm - easeWantedMm : bMm + easeWantedMm;
 }

@@ -12,7 +12,8 @@ import {
   roleOf,
 } from '@paperhinge/geometry';
 import { dartsOf, edgeParts, pleatsOf } from '@paperhinge/geometry/pattern';
-import { asThing, asThings, edgeLabel, holdsEdge, type Job, job } from './jobs.js';
+import { holdsEdge } from '../edge-refs.js';
+import { asThing, asThings, edgeLabel, type Job, job } from './jobs.js';
 import { isLining, type MadePiece } from './pieces.js';
 import { saying } from './sentences.js';
 

@@ -1,4 +1,5 @@
 import type { EdgeRef, Saying, Thing } from '@paperhinge/geometry';
+import { distinctEdges } from '../edge-refs.js';
 
 /** Kinds of jobs in the order in which a sewing room lists those that are free. */
 export const jobKinds = [
@@ -61,12 +62,8 @@ export const job = (
   parts: JobParts = {},
 ): Job => ({ job: name, kind, text, called, alsoCalled: [], edges: [], pieces: [], after: [], ...parts });
 
-export const sameEdge = (p: EdgeRef, q: EdgeRef): boolean => p.piece === q.piece && p.edge === q.edge;
-export const holdsEdge = (edges: readonly EdgeRef[], edge: EdgeRef): boolean =>
-  edges.some(e => sameEdge(e, edge));
 /** For names of jobs only; words are the catalogue's. */
 export const edgeLabel = ({ piece, edge }: EdgeRef): string => `${piece}.${edge}`;
 export const asThing = ({ piece, edge }: EdgeRef): Thing => ({ piece, edge });
 /** Edges as things, each once. */
-export const asThings = (edges: readonly EdgeRef[]): readonly Thing[] =>
-  edges.filter((e, i) => i === edges.findIndex(f => sameEdge(f, e))).map(asThing);
+export const asThings = (edges: readonly EdgeRef[]): readonly Thing[] => distinctEdges(edges).map(asThing);

@@ -11,9 +11,10 @@ import {
 } from '@paperhinge/geometry';
 import { hemSweep, levelAcross, levelNames } from '@paperhinge/geometry/measure';
 import { markRoleOf } from '@paperhinge/geometry/pattern';
+import { holdsEdge } from '../edge-refs.js';
 import { isBias } from './bias.js';
 import { isFrontTurning } from './flat-jobs.js';
-import { asThing, asThings, edgeLabel, holdsEdge, type Job, job } from './jobs.js';
+import { asThing, asThings, edgeLabel, type Job, job } from './jobs.js';
 import { isLining, type MadePiece } from './pieces.js';
 import { saying } from './sentences.js';
 

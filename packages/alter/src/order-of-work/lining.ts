@@ -9,7 +9,8 @@ import {
 } from '@paperhinge/geometry';
 import { neighboursAtEnds } from '@paperhinge/geometry/measure';
 import { edgeParts } from '@paperhinge/geometry/pattern';
-import { holdsEdge, type Job, job } from './jobs.js';
+import { holdsEdge } from '../edge-refs.js';
+import { type Job, job } from './jobs.js';
 import { isLining } from './pieces.js';
 import { isShoulder } from './seam-jobs.js';
 import { saying } from './sentences.js';

@@ -11,9 +11,9 @@ import {
 } from '@paperhinge/geometry';
 import { neighboursAtEnds } from '@paperhinge/geometry/measure';
 import { edgeParts, neighboursOf } from '@paperhinge/geometry/pattern';
-import { asThing, asThings, type Constraint, holdsEdge, type Job, type JobKind } from './jobs.js';
+import { holdsEdge } from '../edge-refs.js';
+import { asThing, asThings, type Constraint, type Job, type JobKind } from './jobs.js';
 import type { Lining } from './lining.js';
-import { isSewnOn } from './pieces.js';
 import { isShoulder } from './seam-jobs.js';
 import { saying } from './sentences.js';
 import { type SleeveSeam, sleeveSeams } from './sleeve.js';
@@ -249,7 +249,3 @@ function edgesBeside(pattern: Pattern, ref: EdgeRef): readonly EdgeRef[] {
   const names = new Set(edgeParts(piece).map(e => e.name));
   return [start, end].filter(n => names.has(n)).map(edge => ({ piece: ref.piece, edge }));
 }
-
-/** Whether a job sews a band, collar or cuff that is drawn like any other piece. */
-export const sewsOn = (pattern: Pattern, job: Job): boolean =>
-  job.kind === 'seam' && job.edges.some(e => isSewnOn(pieceNamed(pattern, e.piece)));

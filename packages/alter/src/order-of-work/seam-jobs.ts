@@ -1,7 +1,8 @@
 import { type EdgeRun, type Pattern, roleOf, type Seam } from '@paperhinge/geometry';
 import { lengthInGarment } from '@paperhinge/geometry/measure';
 import { runLabel } from '@paperhinge/geometry/pattern';
-import { asThings, edgeLabel, type Job, job, sameEdge } from './jobs.js';
+import { sameEdge } from '../edge-refs.js';
+import { asThings, edgeLabel, type Job, job } from './jobs.js';
 import type { MadePiece } from './pieces.js';
 import { saying } from './sentences.js';
 

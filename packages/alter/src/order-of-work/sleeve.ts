@@ -10,8 +10,8 @@ import {
   type Seam,
 } from '@paperhinge/geometry';
 import { neighboursAtEnds } from '@paperhinge/geometry/measure';
+import { holdsEdge, sameEdge } from '../edge-refs.js';
 import { isKnit, leastStretch } from '../fit/cloth.js';
-import { holdsEdge } from './jobs.js';
 import { saying } from './sentences.js';
 
 /** The seams that set in a sleeve, those that close it and its armhole into rings, and whether it goes in before they do. */
@@ -93,7 +93,7 @@ function isEndOf(side: Seam['a'], start: PlacedEnd, end: PlacedEnd): boolean {
   const first = side[0]!,
     last = side.at(-1)!;
   const same = (p: PlacedEnd, q: { piece: string; edge: string; end: string }) =>
-    p.piece === q.piece && p.edge === q.edge && p.end === q.end;
+    sameEdge(p, q) && p.end === q.end;
   return (
     same(start, { ...first, end: first.reversed ? 'end' : 'start' }) &&
     same(end, { ...last, end: last.reversed ? 'start' : 'end' })

@@ -8,6 +8,7 @@ import {
 } from '@paperhinge/geometry/measure';
 import { endTangent, startTangent } from '@paperhinge/geometry/paths';
 import { angleBetween, apply, dot, leftOf, rightOf, rotation } from '@paperhinge/geometry/plane';
+import { holdsEdge } from '../edge-refs.js';
 
 /** A better direction for an end of a line, and whether it alone is reason enough to redraw the line. */
 export interface WantedEnd {
@@ -123,7 +124,7 @@ function shared(
   most: number,
 ): CornerBeyond {
   const other = first.piece === piece.name && first.edge === part.name ? second : first;
-  const both = trued.some(t => t.piece === other.piece && t.edge === other.edge);
+  const both = holdsEdge(trued, other);
   const whole = (cornerDeg * Math.PI) / 180;
   return { share: both ? whole / 2 : whole, whole, most };
 }

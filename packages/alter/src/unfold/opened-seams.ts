@@ -1,4 +1,5 @@
 import type { EdgeRun, Finding, Saying, Seam } from '@paperhinge/geometry';
+import { sameEdge } from '../edge-refs.js';
 import { type Fate, unusedOther } from './mirrored-outline.js';
 import { finding, saying } from './tellings.js';
 
@@ -75,8 +76,6 @@ const crosses = (run: EdgeRun, fates: Fates): boolean => {
 
 const listsBothHalves = ({ a, b }: Seam, piece: string): boolean =>
   [a, b].some(side => side.some((r, i) => r.piece === piece && side.findIndex(s => sameEdge(s, r)) < i));
-
-const sameEdge = (a: EdgeRun, b: EdgeRun): boolean => a.piece === b.piece && a.edge === b.edge;
 
 /** The mirrored copy of an edge is travelled the same way against its own clockwise order. */
 const otherOf = (run: EdgeRun, fates: Fates): EdgeRun => {

@@ -1,0 +1,14 @@
+import type { EdgeRef, Pattern } from '@paperhinge/geometry';
+
+export const sameEdge = (p: EdgeRef, q: EdgeRef): boolean => p.piece === q.piece && p.edge === q.edge;
+
+export const holdsEdge = (edges: readonly EdgeRef[], edge: EdgeRef): boolean =>
+  edges.some(e => sameEdge(e, edge));
+
+/** An edge named twice is one edge. */
+export const distinctEdges = <Ref extends EdgeRef>(edges: readonly Ref[]): readonly Ref[] =>
+  edges.filter((edge, i) => edges.findIndex(e => sameEdge(e, edge)) === i);
+
+/** Whether some seam of the pattern takes an edge. */
+export const isSewn = ({ seams }: Pattern, edge: EdgeRef): boolean =>
+  seams.some(({ a, b }) => holdsEdge(a, edge) || holdsEdge(b, edge));
