@@ -97,3 +97,5 @@ export const shortestHandle = 1e-4;
 export const legRounding = 1e-12;
 /** Relative. A share of 100 % may come out an ulp beyond the length it is taken of. */
 export const shareRounding = 1e-12;
+/** mm, or of a spacing. What rounding may add to a row of buttons that just fills its edge: its last is still placed. */
+export const rowRounding = 1e-9;

@@ -2,6 +2,7 @@ import {
   at,
   edgePath,
   levelGirths,
+  type OutlinePart,
   type Path,
   type Pattern,
   type Piece,
@@ -92,16 +93,16 @@ test('a lining and a piece made for an edge do not count', () => {
   });
 });
 
-test('the intake of a dart that the level crosses is left out', () => {
-  // A waist dart open 40 at the top, its point 200 down: 20 wide at 100.
-  const front = pieceOf(
+/** Half a front on the fold, 240 wide, its waist at a depth y; a dart or pleat takes up its top from 100 to 140. */
+const takenUpAtTop = (taken: OutlinePart, y: number): Piece =>
+  pieceOf(
     'front',
     [
       side('top', [
         [0, 0],
         [100, 0],
       ]),
-      dart('waist', [100, 0], [120, 200], [140, 0]),
+      taken,
       side('top', [
         [140, 0],
         [240, 0],
@@ -127,8 +128,12 @@ test('the intake of a dart that the level crosses is left out', () => {
         { kind: 'fold' },
       ),
     ],
-    { lines: [level('waist', [0, 100], [240, 100])] },
+    { lines: [level('waist', [0, y], [240, y])] },
   );
+
+test('the intake of a dart that the level crosses is left out', () => {
+  // A waist dart open 40 at the top, its point 200 down: 20 wide at 100.
+  const front = takenUpAtTop(dart('waist', [100, 0], [120, 200], [140, 0]), 100);
   const across = levelAcross(front, 'waist');
   expect(across.lengthMm).toBeCloseTo(220, 9);
   expect(across.ends).toEqual([['centre'], ['side']]);
@@ -481,47 +486,16 @@ describe('a body in four', () => {
 
 describe('over pleats', () => {
   const pleated = (stitched: number, y: number) =>
-    pieceOf(
-      'front',
-      [
-        side('top', [
-          [0, 0],
-          [100, 0],
-        ]),
-        {
-          type: 'pleat',
-          name: 'tuck',
-          kind: 'tuck',
-          mouth: polyline(at(100, 0), at(140, 0)),
-          towards: 'start',
-          stitched,
-        },
-        side('top', [
-          [140, 0],
-          [240, 0],
-        ]),
-        side('side', [
-          [240, 0],
-          [240, 300],
-        ]),
-        side(
-          'hem',
-          [
-            [240, 300],
-            [0, 300],
-          ],
-          { kind: 'hem' },
-        ),
-        side(
-          'centre',
-          [
-            [0, 300],
-            [0, 0],
-          ],
-          { kind: 'fold' },
-        ),
-      ],
-      { lines: [level('waist', [0, y], [240, y])] },
+    takenUpAtTop(
+      {
+        type: 'pleat',
+        name: 'tuck',
+        kind: 'tuck',
+        mouth: polyline(at(100, 0), at(140, 0)),
+        towards: 'start',
+        stitched,
+      },
+      y,
     );
   test.each([
     [80, 79, 200],

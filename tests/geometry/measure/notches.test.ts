@@ -347,68 +347,15 @@ describe('what lies between runs of one piece', () => {
   };
   const onFold = (left: boolean) => {
     const x = (at: number) => (left ? at : 200 - at);
-    const corners = [x(0), x(45), x(195)] as const;
-    const neck = side(
-      'neck',
-      left
-        ? [
-            [corners[1], 0],
-            [corners[2], 0],
-          ]
-        : [
-            [corners[2], 0],
-            [corners[1], 0],
-          ],
-    );
-    const dip = side(
-      'inset',
-      left
-        ? [
-            [corners[0], 80],
-            [corners[1], 0],
-          ]
-        : [
-            [corners[1], 0],
-            [corners[0], 80],
-          ],
-    );
-    const far = side(
-      'far',
-      left
-        ? [
-            [corners[2], 0],
-            [corners[2], 300],
-          ]
-        : [
-            [corners[2], 300],
-            [corners[2], 0],
-          ],
-    );
-    const hem = side(
-      'foot',
-      left
-        ? [
-            [corners[2], 300],
-            [corners[0], 300],
-          ]
-        : [
-            [corners[0], 300],
-            [corners[2], 300],
-          ],
-    );
-    const fold = side(
-      'fold',
-      left
-        ? [
-            [corners[0], 300],
-            [corners[0], 80],
-          ]
-        : [
-            [corners[0], 80],
-            [corners[0], 300],
-          ],
-      { kind: 'fold' },
-    );
+    const [centre, inner, outer] = [x(0), x(45), x(195)];
+    // The mirror image is drawn the other way round.
+    const drawn = (...points: readonly (readonly [number, number])[]) =>
+      left ? points : [...points].reverse();
+    const neck = side('neck', drawn([inner, 0], [outer, 0]));
+    const dip = side('inset', drawn([centre, 80], [inner, 0]));
+    const far = side('far', drawn([outer, 0], [outer, 300]));
+    const hem = side('foot', drawn([outer, 300], [centre, 300]));
+    const fold = side('fold', drawn([centre, 300], [centre, 80]), { kind: 'fold' });
     return pieceOf('front', left ? [dip, neck, far, hem, fold] : [neck, dip, fold, hem, far]);
   };
   test('the gap to the mirror image is the same on whichever side the fold lies', () => {

@@ -1,4 +1,5 @@
 import type { Fastening, Path, Piece, Point } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
 import { add, scale } from '@paperhinge/geometry/plane';
 import { besideEdge, type EdgeSpan, placeOnEdge, spanOf } from './beside-edge.js';
 import type { DrawnFact } from './garment-facts.js';
@@ -72,10 +73,10 @@ function spotInks(fastening: Fastening, path: Path, whole: EdgeSpan): readonly I
   const [from, to] = [whole.from + off, whole.to - off];
   const length = to - from;
   const spacing = fastening.spacing ?? length / Math.max((fastening.count ?? 2) - 1, 1);
-  const count = fastening.count ?? Math.floor(length / spacing + 1e-9) + 1;
+  const count = fastening.count ?? Math.floor(length / spacing + tolerances.rowRounding) + 1;
   const inset = insetOf(fastening);
   return Array.from({ length: count }, (_, i) => i * spacing)
-    .filter(d => d <= length + 1e-9)
+    .filter(d => d <= length + tolerances.rowRounding)
     .flatMap(d => {
       const { at, inwards } = placeOnEdge(path, fastening.along.reversed ? to - d : from + d);
       const spot: Point = add(at, scale(inwards, inset));
