@@ -3,6 +3,7 @@ import type { BecameTellings } from './became/tellings.js';
 import type { DeriveSentences, DeriveTellings } from './derive/tellings.js';
 import type { FitSentences } from './fit/sentences.js';
 import type { FitTellings } from './fit/tellings.js';
+import type { GoalSentences, GoalTellings } from './goal/tellings.js';
 import type { HingeSentences, HingeTellings } from './hinge/tellings.js';
 import type { MovedEdgesTellings } from './moved-edges/tellings.js';
 import type { NecklineTellings } from './neckline/tellings.js';
@@ -22,6 +23,7 @@ export interface AlterTellings
     OperationTellings,
     DeriveTellings,
     FitTellings,
+    GoalTellings,
     OrderTellings,
     TruingTellings,
     UnfoldTellings,
@@ -35,6 +37,7 @@ export interface AlterSentences
     UnfoldSentences,
     HingeSentences,
     FitSentences,
+    GoalSentences,
     OrderSentences {
   /** A sentence that is already in words. */
   said: { readonly text: string };

@@ -17,6 +17,10 @@ export const fitTolerance = 0.005;
 export const joiningGap = 0.05;
 /** mm. 1/32 in, the finest step a maker can sew: two sides of a seam that differ by less match. */
 export const seamTolerance = 0.8;
+/** mm. An amount is found when it brings what is wanted this near: a hundredth of what a maker could see. */
+export const goalTolerance = 1e-3;
+/** mm². The same of an area: a square of a millimetre. */
+export const areaGoalTolerance = 1;
 /** mm. Half the finest pencil line: what is lost, steps or differs by less, no maker sees. */
 export const visibleLength = 0.1;
 /** mm. Legs of a dart that differ by up to this are read as drawn, with a finding; beyond it, refused. */

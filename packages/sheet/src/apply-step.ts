@@ -1,4 +1,4 @@
-import { type AnyVerb, type Became, perform } from '@paperhinge/alter';
+import { type AnyVerb, alterSoThat, type Became } from '@paperhinge/alter';
 import { type Finding, type Saying, validatePattern } from '@paperhinge/geometry';
 import { oncePerAll } from '@paperhinge/geometry/internal';
 import { caused } from './caused.js';
@@ -30,7 +30,7 @@ export const applyStep: (state: State, step: Step, verb: AnyVerb) => StepDone = 
   (state, step, verb) => [state, step, verb],
   (state: State, step: Step, verb: AnyVerb): StepDone => {
     if (step.off) return { step, findings: [], state };
-    const done = perform(verb, state.pattern, step.parameters);
+    const done = alterSoThat(verb, state.pattern, step.parameters);
     // A step may ask for what no paper can be (a spread that crosses itself): better told here than on reading back.
     validatePattern(done.pattern);
     const drafted = done.derived?.map(d => d.name) ?? [];

@@ -1,5 +1,6 @@
 import type { AnyVerb } from '@paperhinge/alter';
 import { type Field, type Fields, inSheet } from '@paperhinge/alter/verb';
+import { goalSchema } from './fields/goal.js';
 import type { JsonSchema } from './fields/kind.js';
 import { yesOrNo } from './fields/names.js';
 import { stepKind } from './fields/of-verb.js';
@@ -29,6 +30,7 @@ export function sheetJsonSchema(verbs: readonly AnyVerb[]): JsonSchema {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     title: 'Alteration sheet',
     ...sheet,
+    $defs: { goal: goalSchema },
     properties: { ...(properties as object), steps: { type: 'array', maxItems: mostSteps, items: step } },
   };
 }

@@ -33,7 +33,8 @@ export function sheetReader(
     const reading: Reading = { unit, where: { file }, faults: [] };
     const read = sheetKind.read(tree, { reading, of: {}, place: tree.place });
     const openings = readOpenings(entries.get('opening')?.value, read?.opening ?? {}, reading);
-    const steps = readSteps(entries.get('steps'), kinds, reading);
+    const forWhom = read ? { ...reading, wearer: read.wearer } : reading;
+    const steps = readSteps(entries.get('steps'), kinds, forWhom);
     refuse(reading.faults, { unit, language });
     // Nothing was refused, so everything was read.
     return {

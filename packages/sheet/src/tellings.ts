@@ -73,6 +73,9 @@ interface ValueTellings {
   'name-not-understood': OfField & object;
   /** `among`: it is a key of that field. */
   'name-not-printable': OfField & { readonly among?: string };
+  'measure-not-understood': OfField & { readonly forms: readonly string[] };
+  'range-not-understood': OfField & object;
+  'area-not-understood': OfField & object;
   'angle-not-understood': OfField & object;
   'angle-out-of-range': OfField & object;
   'count-not-understood': OfField & object;

@@ -4,6 +4,7 @@ export type { BecameTellings } from '../became/tellings.js';
 export type { DeriveSentences, DeriveTellings } from '../derive/tellings.js';
 export type { FitSentences } from '../fit/sentences.js';
 export type { FitTellings } from '../fit/tellings.js';
+export type { GoalSentences, GoalTellings } from '../goal/tellings.js';
 export type { HingeSentences, HingeTellings } from '../hinge/tellings.js';
 export type { MovedEdgesTellings } from '../moved-edges/tellings.js';
 export type { NecklineTellings } from '../neckline/tellings.js';

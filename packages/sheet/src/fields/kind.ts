@@ -1,3 +1,4 @@
+import type { Wearer } from '@paperhinge/alter';
 import type { LengthUnit, PatternError, Where } from '@paperhinge/geometry';
 import type { Place, Tree } from '../document.js';
 import { type OfField, refusal, type SheetTellings } from '../tellings.js';
@@ -21,6 +22,8 @@ export interface Reading {
   /** The file, and the step if there is one. */
   readonly where: Where;
   readonly faults: PatternError[];
+  /** Who it is for, once that is read. */
+  readonly wearer?: Wearer;
 }
 
 /** Where a value is read: what faults call it, and where they are told. */

@@ -4,6 +4,7 @@ import type { SeamEase } from '@paperhinge/geometry';
 import type { EdgePosition } from '@paperhinge/geometry/pattern';
 import type { Tree } from '../document.js';
 import { angle, count, length, perCent, percent, signedLength } from './figures.js';
+import { orGoal } from './goal.js';
 import { type At, type Kind, tell } from './kind.js';
 import { choice, edgeRef, name, orWords, position, yesOrNo } from './names.js';
 import { byForm, type Member, mapping, oneOrMore, pairOf, turnedInto } from './shapes.js';
@@ -69,15 +70,15 @@ function kindOf(field: Field): Kind<unknown> {
   const { least = 0, most = Number.POSITIVE_INFINITY, over = false, words = [], kind } = field;
   switch (kind) {
     case 'length':
-      return length({ least, most, over });
+      return orGoal(length({ least, most, over }));
     case 'lengths':
-      return byForm(isList, pairOf(length({ least, most, over })), length({ least, most, over }));
+      return oneOrTwo(orGoal(length({ least, most, over })));
     case 'ease':
       return ease;
     case 'angle':
-      return angle;
+      return orGoal(angle);
     case 'share':
-      return percent(perCent(least), perCent(most), over);
+      return orGoal(percent(perCent(least), perCent(most), over));
     case 'count':
       return count(most);
     case 'choice':
@@ -103,6 +104,7 @@ function kindOf(field: Field): Kind<unknown> {
   }
 }
 
+const oneOrTwo = <T>(kind: Kind<T>): Kind<T | readonly [T, T]> => byForm(isList, pairOf(kind), kind);
 const isList = (tree: Tree): boolean => tree.kind === 'list';
 /** Words have no full stop, edges of pieces have one. */
 const isWord = (tree: Tree): boolean =>

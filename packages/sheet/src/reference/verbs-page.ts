@@ -1,5 +1,6 @@
 import type { AnyVerb } from '@paperhinge/alter';
 import { inSheet } from '@paperhinge/alter/verb';
+import { measureForms } from '../fields/measure.js';
 import { fieldTable } from './field-table.js';
 import { sentenceOf, stepLine } from './sentence.js';
 import { sheetExample } from './sheet-example.js';
@@ -19,7 +20,9 @@ export const verbsPage = (worked: readonly Worked[]): string =>
 
 Written from the declarations of the verbs; the examples are done to the patterns in [demos/patterns](../../demos/patterns). Dashes: before. Full lines: after.
 
-A length is written \`12\`, \`12 mm\`, \`1.2 cm\`, \`3/8 in\` or \`2 7/8"\`; a bare number is in the sheet's \`unit\`. A place on an edge is \`1/3\`, \`40 %\` or \`60 mm\` from the edge's start (clockwise), or \`1/3 from EDGE\`, \`60 mm from EDGE\`. A percentage needs its sign. One name may stand for a list of one. A step with \`off: yes\` beside its verb stands in the sheet and is not done.
+A length is written \`12\`, \`12 mm\`, \`1.2 cm\`, \`3/8 in\` or \`2 7/8"\`; a bare number is in the sheet's \`unit\`. A place on an edge is \`1/3\`, \`40 %\` or \`60 mm\` from the edge's start (clockwise), or \`1/3 from EDGE\`, \`60 mm from EDGE\`. A percentage needs its sign. One name may stand for a list of one. An amount (a length, an angle or a percentage) may instead be what it is to bring about, \`{ so that: sweep of skirt.hem, is: 180 cm }\`, exactly or between two figures, \`is: [58 cm, 60 cm]\`; the smallest amount that does it is found on the pattern itself and told. What can be measured: ${measureForms.map(form => `\`${form}\``).join(', ')}; of an area, \`is\` has its unit, \`150 cm2\`. One step may hold two of them.
+
+A step with \`off: yes\` beside its verb stands in the sheet and is not done.
 
 Editors complete and check a sheet whose first line names the schema:
 

@@ -7,6 +7,7 @@ import { derive, drafts } from './derive.js';
 import { did } from './did.js';
 import { drawings } from './drawings.js';
 import { cautions, fit } from './fit.js';
+import { goal, measures } from './goal.js';
 import { grammar } from './grammar.js';
 import { hinge, slashes } from './hinge.js';
 import { measure } from './measure.js';
@@ -45,6 +46,7 @@ export const english: Catalogue = {
     ...derive,
     ...operations,
     ...fit,
+    ...goal,
     ...orderTellings,
     ...sheet,
   },
@@ -54,6 +56,7 @@ export const english: Catalogue = {
     ...slashes,
     ...drafts,
     ...cautions,
+    ...measures,
     ...order,
     ...commandSentences,
   },

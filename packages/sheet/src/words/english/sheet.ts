@@ -7,6 +7,7 @@ import { instead } from './instead.js';
 import { pattern } from './pattern.js';
 import { sheetFields } from './sheet-fields.js';
 import { sheetText } from './sheet-text.js';
+import { sheetValues } from './sheet-values.js';
 
 type Names = 'dart' | 'pleat' | 'line' | 'mark' | 'notch' | 'neighbour';
 
@@ -66,6 +67,6 @@ const things: Pick<
   }),
 };
 
-const own = { ...sheetText, ...sheetFields, ...things, ...command };
+const own = { ...sheetText, ...sheetFields, ...sheetValues, ...things, ...command };
 
 export const sheet: Tellings<SheetTellings> = { ...own, ...ofEither(own, pattern) };
