@@ -1,4 +1,4 @@
-import { sayingsOf } from '@paperhinge/geometry/sayings';
+import { anySaying, type SayingOf } from '@paperhinge/geometry/sayings';
 import type { BecameTellings } from './became/tellings.js';
 import type { DeriveSentences, DeriveTellings } from './derive/tellings.js';
 import type { FitSentences } from './fit/sentences.js';
@@ -43,4 +43,4 @@ export interface AlterSentences
   said: { readonly text: string };
 }
 
-export const { saying } = sayingsOf<AlterSentences>();
+export const saying: SayingOf<AlterSentences> = anySaying;

@@ -16,7 +16,7 @@ export interface Where {
  * Input that cannot be used: a code with the figures and references behind it, stable and meant for programs. The
  * words for people are found for it at the outer edge (`@paperhinge/sheet`), in the reader's language and unit; its
  * own `message` is the code with its facts. Inner geometry throws without `where`; the caller that knows the place
- * adds it with {@link locating}. Made by the `refusal` of {@link sayingsOf}.
+ * adds it with {@link locating}. Made by a `refusal`, see `RefusalOf`.
  */
 export class PatternError extends Error implements Tellable {
   readonly code: string;

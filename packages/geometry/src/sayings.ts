@@ -61,33 +61,43 @@ export type NoFacts = Readonly<Record<string, never>>;
 
 /**
  * The makers of sayings for a table of codes and their facts, so that the compiler holds what is said and its words
- * to one another:
+ * to one another; a package names those it uses, and carries no other:
  *
  * ```ts
  * interface HingeTellings { 'spread-too-wide': { readonly slashMm: number; readonly byMm: number } }
- * const { refusal, finding } = sayingsOf<HingeTellings>();
+ * export const refusal: RefusalOf<HingeTellings> = anyRefusal;
  * throw refusal('spread-too-wide', { slashMm: 40, byMm: 90 });
  * ```
  */
-export function sayingsOf<S extends SayingTable<S>>() {
-  return {
-    /** An error to throw. */
-    refusal: <C extends keyof S & string>(code: C, facts: S[C], where: Where = {}): PatternError =>
-      new PatternError(code, { facts: facts as Facts, where }),
-    /** A finding: numbers become its figures, all else what it speaks of. */
-    finding: <C extends keyof S & string>(
-      severity: Severity,
-      code: C,
-      where: Where,
-      facts: S[C],
-    ): Finding => ({ severity, code, where, ...partedFacts(facts as Facts) }),
-    /** A sentence to be worded later. */
-    saying: <C extends keyof S & string>(code: C, facts: S[C]): Saying => ({
-      code,
-      facts: facts as Facts,
-    }),
-  };
-}
+export type RefusalOf<S extends SayingTable<S>> = <C extends keyof S & string>(
+  code: C,
+  facts: S[C],
+  where?: Where,
+) => PatternError;
+/** As {@link RefusalOf}. */
+export type FindingOf<S extends SayingTable<S>> = <C extends keyof S & string>(
+  severity: Severity,
+  code: C,
+  where: Where,
+  facts: S[C],
+) => Finding;
+/** As {@link RefusalOf}. */
+export type SayingOf<S extends SayingTable<S>> = <C extends keyof S & string>(code: C, facts: S[C]) => Saying;
+
+/** An error to throw. */
+export const anyRefusal = (code: string, facts: object, where: Where = {}): PatternError =>
+  new PatternError(code, { facts: facts as Facts, where });
+
+/** A finding: numbers become its figures, all else what it speaks of. */
+export const anyFinding = (severity: Severity, code: string, where: Where, facts: object): Finding => ({
+  severity,
+  code,
+  where,
+  ...partedFacts(facts as Facts),
+});
+
+/** A sentence to be worded later. */
+export const anySaying = (code: string, facts: object): Saying => ({ code, facts: facts as Facts });
 
 function partedFacts(facts: Facts): Pick<Finding, 'figures' | 'about'> {
   const known = Object.entries(facts).filter(([, fact]) => fact !== undefined);

@@ -1,5 +1,8 @@
 // Every tolerance of the library, each with its reason. Nothing else in the code decides how near is near.
 
+/** In rad. */
+const degrees = (count: number): number => (count * Math.PI) / 180;
+
 /** mm. A tenth of the 1e-7 promised on a metre, so that ten segments of one edge still keep it. */
 export const lengthTolerance = 1e-8;
 /** mm. Proven error of one quadrature panel: even a curve of two cusps takes fewer than 20, and keeps within 1e-9. */
@@ -32,21 +35,21 @@ export const farthestCoordinate = 2 * largestCoordinate;
 /** mm. A 3 m train and its hem, twice over: a piece longer than this was most likely read in the wrong unit. */
 export const largestLikelyPiece = 6000;
 /** rad (20 degrees). A tangent turn above this on a piece drawn as one closed path is a corner. */
-export const cornerTurn = (20 * Math.PI) / 180;
+export const cornerTurn = /* @__PURE__ */ degrees(20);
 /** rad (60 degrees). An edge that turns away from a pleat's mouth by more than this does not lie under its cloth. */
-export const steepestPleat = Math.PI / 3;
+export const steepestPleat = /* @__PURE__ */ degrees(60);
 /** rad (5 degrees). Joined lines that bend by more than this at a seam show it in the garment. */
-export const joinedCorner = (5 * Math.PI) / 180;
+export const joinedCorner = /* @__PURE__ */ degrees(5);
 /** rad (1 degree). A bend above this at a smooth place of an edge shows, and is trued (trade-notes §3). */
-export const kinkTurn = Math.PI / 180;
+export const kinkTurn = /* @__PURE__ */ degrees(1);
 /** rad (2 degrees). A line may meet a fold this far from square: it doubles in the garment and still hangs straight. */
-export const squareTurn = (2 * Math.PI) / 180;
+export const squareTurn = /* @__PURE__ */ degrees(2);
 /** mm. A straight bridge up to this long that turns one way and back is a step, not a line; common practice, no source. */
 export const stepReach = 15;
 /** mm. A broken corner is drawn fair within this of it, so that the rest of the line stays; common practice, no source. */
 export const blendReach = 30;
 /** rad (3 degrees). A kink below this shows on paper, hardly on cloth: told with others of its size, in one note. */
-export const slightKink = (3 * Math.PI) / 180;
+export const slightKink = /* @__PURE__ */ degrees(3);
 /** mm. A difference that a maker could just see beside a ruler; what is less is not told. */
 export const leastSeen = 0.1;
 /** mm. A seam longer than this wants a notch in its middle (trade-notes §5). */

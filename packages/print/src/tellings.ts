@@ -1,4 +1,10 @@
-import { type NoFacts, sayingsOf } from '@paperhinge/geometry/sayings';
+import {
+  anyFinding,
+  anyRefusal,
+  type FindingOf,
+  type NoFacts,
+  type RefusalOf,
+} from '@paperhinge/geometry/sayings';
 
 /** What is told of pages and what stands on them. */
 export interface PrintTellings {
@@ -29,4 +35,5 @@ export interface PrintTellings {
   readonly 'sliver-on-page': { readonly paper: string; readonly pages: number; readonly narrowestMm: number };
 }
 
-export const { refusal, finding } = sayingsOf<PrintTellings>();
+export const refusal: RefusalOf<PrintTellings> = anyRefusal;
+export const finding: FindingOf<PrintTellings> = anyFinding;

@@ -1,5 +1,11 @@
 import type { PatternError, Saying, Where } from '@paperhinge/geometry';
-import { type NoFacts, sayingsOf } from '@paperhinge/geometry/sayings';
+import {
+  anyRefusal,
+  anySaying,
+  type NoFacts,
+  type RefusalOf,
+  type SayingOf,
+} from '@paperhinge/geometry/sayings';
 import type { FileKind } from './tellings.js';
 import type { TraceSentences, TraceTellings } from './trace-sayings.js';
 
@@ -112,11 +118,11 @@ interface Change {
 }
 
 /** An error of the command's files and arguments. */
-export const { refusal: commandRefusal } = sayingsOf<CommandTellings>();
+export const commandRefusal: RefusalOf<CommandTellings> = anyRefusal;
 /** A sentence of the command's, to be worded. */
-export const { saying: commandSaying } = sayingsOf<CommandSentences>();
+export const commandSaying: SayingOf<CommandSentences> = anySaying;
 
 /** A file given as a sheet that begins like something else. */
 export const refuseSheet = (looksLike: FileKind, where: Where): PatternError =>
   sheetRefusal('not-a-sheet', { looksLike }, where);
-const { refusal: sheetRefusal } = sayingsOf<{ 'not-a-sheet': { readonly looksLike: FileKind } }>();
+const sheetRefusal: RefusalOf<{ 'not-a-sheet': { readonly looksLike: FileKind } }> = anyRefusal;

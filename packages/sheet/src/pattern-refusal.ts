@@ -1,4 +1,4 @@
-import { type PatternTellings, sayingsOf } from '@paperhinge/geometry/sayings';
+import { anyRefusal, type PatternTellings, type RefusalOf } from '@paperhinge/geometry/sayings';
 
 /** What a pattern itself would refuse, told of the place in the sheet that names it. */
-export const { refusal } = sayingsOf<PatternTellings>();
+export const refusal: RefusalOf<PatternTellings> = anyRefusal;

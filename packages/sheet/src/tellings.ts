@@ -1,5 +1,11 @@
 import type { EdgeRef, LengthUnit } from '@paperhinge/geometry';
-import { type NoFacts, sayingsOf } from '@paperhinge/geometry/sayings';
+import {
+  anyFinding,
+  anyRefusal,
+  type FindingOf,
+  type NoFacts,
+  type RefusalOf,
+} from '@paperhinge/geometry/sayings';
 import type { CommandTellings } from './command-sayings.js';
 
 /** What a fault of a sheet speaks of: a field, or an item of its list, else the verb, else the sheet. */
@@ -148,4 +154,5 @@ export interface SheetTellings
     MadeForTellings,
     CommandTellings {}
 
-export const { refusal, finding } = sayingsOf<SheetTellings>();
+export const refusal: RefusalOf<SheetTellings> = anyRefusal;
+export const finding: FindingOf<SheetTellings> = anyFinding;

@@ -1,5 +1,5 @@
 import type { Thing } from '@paperhinge/geometry';
-import { sayingsOf } from '@paperhinge/geometry/sayings';
+import { anyFinding, type FindingOf } from '@paperhinge/geometry/sayings';
 
 /** What is told of things that a step left no place for, whoever wrote the step. */
 export interface BecameTellings {
@@ -13,4 +13,4 @@ export interface BecameTellings {
   'fastening-gone': { readonly fastening: Thing; readonly edge: Thing };
 }
 
-export const { finding } = sayingsOf<BecameTellings>();
+export const finding: FindingOf<BecameTellings> = anyFinding;

@@ -1,5 +1,12 @@
 import type { Saying, Thing } from '@paperhinge/geometry';
-import { sayingsOf } from '@paperhinge/geometry/sayings';
+import {
+  anyFinding,
+  anyRefusal,
+  anySaying,
+  type FindingOf,
+  type RefusalOf,
+  type SayingOf,
+} from '@paperhinge/geometry/sayings';
 
 /** What is told of pieces made from an edge. */
 export interface DeriveTellings {
@@ -76,5 +83,6 @@ interface DraftedLong {
   readonly replaced: boolean;
 }
 
-export const { refusal, finding } = sayingsOf<DeriveTellings>();
-export const { saying } = sayingsOf<DeriveSentences>();
+export const refusal: RefusalOf<DeriveTellings> = anyRefusal;
+export const finding: FindingOf<DeriveTellings> = anyFinding;
+export const saying: SayingOf<DeriveSentences> = anySaying;

@@ -1,4 +1,4 @@
-import { type NoFacts, sayingsOf } from '@paperhinge/geometry/sayings';
+import { anySaying, type NoFacts, type SayingOf } from '@paperhinge/geometry/sayings';
 
 /** The cautions that a maker is shown. */
 export interface FitSentences {
@@ -12,4 +12,4 @@ export interface FitSentences {
   'after-surgery': NoFacts;
 }
 
-export const { saying } = sayingsOf<FitSentences>();
+export const saying: SayingOf<FitSentences> = anySaying;

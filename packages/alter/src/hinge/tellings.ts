@@ -1,5 +1,13 @@
 import type { Saying, Thing } from '@paperhinge/geometry';
-import { type NoFacts, sayingsOf } from '@paperhinge/geometry/sayings';
+import {
+  anyFinding,
+  anyRefusal,
+  anySaying,
+  type FindingOf,
+  type NoFacts,
+  type RefusalOf,
+  type SayingOf,
+} from '@paperhinge/geometry/sayings';
 
 /** What is told of cuts, swings and what they leave. A slash is a saying of its own, see {@link HingeSentences}. */
 export interface HingeTellings {
@@ -45,5 +53,6 @@ export interface HingeSentences {
   'slash-at-point': NoFacts;
 }
 
-export const { refusal, finding } = sayingsOf<HingeTellings>();
-export const { saying } = sayingsOf<HingeSentences>();
+export const refusal: RefusalOf<HingeTellings> = anyRefusal;
+export const finding: FindingOf<HingeTellings> = anyFinding;
+export const saying: SayingOf<HingeSentences> = anySaying;

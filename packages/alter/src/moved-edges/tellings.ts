@@ -1,5 +1,5 @@
 import type { Thing } from '@paperhinge/geometry';
-import { sayingsOf } from '@paperhinge/geometry/sayings';
+import { anyFinding, anyRefusal, type FindingOf, type RefusalOf } from '@paperhinge/geometry/sayings';
 
 /** What is told of moving edges, and of the seams they are sewn in. */
 export interface MovedEdgesTellings {
@@ -29,4 +29,5 @@ export interface MovedEdgesTellings {
   'seam-end-unknown': { readonly seam: Thing; readonly from: string; readonly neighbours: readonly string[] };
 }
 
-export const { refusal, finding } = sayingsOf<MovedEdgesTellings>();
+export const refusal: RefusalOf<MovedEdgesTellings> = anyRefusal;
+export const finding: FindingOf<MovedEdgesTellings> = anyFinding;

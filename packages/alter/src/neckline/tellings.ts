@@ -1,5 +1,5 @@
 import type { Thing } from '@paperhinge/geometry';
-import { sayingsOf } from '@paperhinge/geometry/sayings';
+import { anyFinding, anyRefusal, type FindingOf, type RefusalOf } from '@paperhinge/geometry/sayings';
 
 interface OfPiece {
   readonly piece: Thing;
@@ -30,4 +30,5 @@ export interface NecklineTellings {
   'neckline-leaves-piece': OfPiece;
 }
 
-export const { refusal, finding } = sayingsOf<NecklineTellings>();
+export const refusal: RefusalOf<NecklineTellings> = anyRefusal;
+export const finding: FindingOf<NecklineTellings> = anyFinding;

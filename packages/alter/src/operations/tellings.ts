@@ -1,5 +1,13 @@
 import type { Saying, Thing } from '@paperhinge/geometry';
-import { type NoFacts, sayingsOf } from '@paperhinge/geometry/sayings';
+import {
+  anyFinding,
+  anyRefusal,
+  anySaying,
+  type FindingOf,
+  type NoFacts,
+  type RefusalOf,
+  type SayingOf,
+} from '@paperhinge/geometry/sayings';
 
 /** What is told of the alterations and what they draw anew. */
 export interface OperationTellings {
@@ -117,5 +125,6 @@ interface MovedSeam {
   readonly between?: readonly Saying[];
 }
 
-export const { refusal, finding } = sayingsOf<OperationTellings>();
-export const { saying } = sayingsOf<OperationSentences>();
+export const refusal: RefusalOf<OperationTellings> = anyRefusal;
+export const finding: FindingOf<OperationTellings> = anyFinding;
+export const saying: SayingOf<OperationSentences> = anySaying;

@@ -1,5 +1,5 @@
 import type { Saying, Thing } from '@paperhinge/geometry';
-import { type NoFacts, sayingsOf } from '@paperhinge/geometry/sayings';
+import { anySaying, type NoFacts, type SayingOf } from '@paperhinge/geometry/sayings';
 
 interface OnEdges {
   readonly piece: Thing;
@@ -83,4 +83,4 @@ export interface OrderSentences {
   'because-free': { readonly kind: string };
 }
 
-export const { saying } = sayingsOf<OrderSentences>();
+export const saying: SayingOf<OrderSentences> = anySaying;

@@ -1,5 +1,5 @@
 import type { Thing } from '@paperhinge/geometry';
-import { sayingsOf } from '@paperhinge/geometry/sayings';
+import { anyFinding, anyRefusal, type FindingOf, type RefusalOf } from '@paperhinge/geometry/sayings';
 
 /** What is told of truing. */
 export interface TruingTellings {
@@ -19,4 +19,5 @@ export interface TruingTellings {
   'truing-crosses': { readonly edge: Thing };
 }
 
-export const { refusal, finding } = sayingsOf<TruingTellings>();
+export const refusal: RefusalOf<TruingTellings> = anyRefusal;
+export const finding: FindingOf<TruingTellings> = anyFinding;

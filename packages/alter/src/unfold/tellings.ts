@@ -1,5 +1,13 @@
 import type { Saying, Thing } from '@paperhinge/geometry';
-import { type NoFacts, sayingsOf } from '@paperhinge/geometry/sayings';
+import {
+  anyFinding,
+  anyRefusal,
+  anySaying,
+  type FindingOf,
+  type NoFacts,
+  type RefusalOf,
+  type SayingOf,
+} from '@paperhinge/geometry/sayings';
 
 /** What is told of opening a piece out about its fold. */
 export interface UnfoldTellings {
@@ -19,5 +27,6 @@ export interface UnfoldSentences {
   'seam-begins-elsewhere': NoFacts;
 }
 
-export const { refusal, finding } = sayingsOf<UnfoldTellings>();
-export const { saying } = sayingsOf<UnfoldSentences>();
+export const refusal: RefusalOf<UnfoldTellings> = anyRefusal;
+export const finding: FindingOf<UnfoldTellings> = anyFinding;
+export const saying: SayingOf<UnfoldSentences> = anySaying;

@@ -1,4 +1,4 @@
-import { sayingsOf } from '@paperhinge/geometry/sayings';
+import { anyRefusal, type RefusalOf } from '@paperhinge/geometry/sayings';
 
 interface OfVerb {
   readonly verb: string;
@@ -32,4 +32,4 @@ export interface VerbTellings {
   };
 }
 
-export const { refusal } = sayingsOf<VerbTellings>();
+export const refusal: RefusalOf<VerbTellings> = anyRefusal;

@@ -1,4 +1,4 @@
-import { type GaussRule, gauss4, gauss8, gauss12, gauss16, gauss24 } from '../quadrature.js';
+import { type GaussRule, gaussRule } from '../quadrature.js';
 import { narrowestStretch, quadratureTolerance } from '../tolerance.js';
 import { distance } from '../vector.js';
 import { type Cubic, isLine, type Segment } from './segment.js';
@@ -126,23 +126,19 @@ function speedOf([p, q, r, s]: Cubic): Speed {
   // The complex quadratic a t² + b t + c, by the formula that does not cancel.
   const dx = bx * bx - by * by - 4 * (ax * cx - ay * cy),
     dy = 2 * bx * by - 4 * (ax * cy + ay * cx);
-  const size = Math.sqrt(dx * dx + dy * dy);
-  let rx = Math.sqrt((size + Math.abs(dx)) / 2),
+  const spread2 = Math.sqrt(dx * dx + dy * dy);
+  let rx = Math.sqrt((spread2 + Math.abs(dx)) / 2),
     ry = rx === 0 ? 0 : dy / (2 * rx);
   if (dx < 0) {
     const swap = Math.abs(ry);
     ry = dy < 0 ? -rx : rx;
     rx = swap;
   }
-  if (bx * rx + by * ry < 0) {
-    rx = -rx;
-    ry = -ry;
-  }
-  const qx = -(bx + rx) / 2,
-    qy = -(by + ry) / 2;
+  const way = bx * rx + by * ry < 0 ? -1 : 1;
+  const qx = (bx + way * rx) / -2,
+    qy = (by + way * ry) / -2;
   const qq = qx * qx + qy * qy,
-    aa = ax * ax + ay * ay;
-  const infinite = Number.POSITIVE_INFINITY;
+    lead2 = ax * ax + ay * ay;
   return {
     ax,
     bx,
@@ -150,30 +146,22 @@ function speedOf([p, q, r, s]: Cubic): Speed {
     ay,
     by,
     cy,
-    re0: aa > 0 ? (qx * ax + qy * ay) / aa : infinite,
-    im0: aa > 0 ? Math.abs((qy * ax - qx * ay) / aa) : 0,
-    re1: qq > 0 ? (cx * qx + cy * qy) / qq : aa > 0 ? 0 : infinite,
+    re0: lead2 > 0 ? (qx * ax + qy * ay) / lead2 : infinite,
+    im0: lead2 > 0 ? Math.abs((qy * ax - qx * ay) / lead2) : 0,
+    re1: qq > 0 ? (cx * qx + cy * qy) / qq : lead2 > 0 ? 0 : infinite,
     im1: qq > 0 ? Math.abs((cy * qx - cx * qy) / qq) : 0,
-    lead2: aa,
-    spread2: size,
+    lead2,
+    spread2,
   };
 }
 
-function integrate(f: Speed, t0: number, t1: number): number {
-  const width = t1 - t0;
-  const u0 = f.re0 - t0,
-    v0 = f.re0 - t1,
-    u1 = f.re1 - t0,
-    v1 = f.re1 - t1;
-  const ii0 = f.im0 * f.im0,
-    ii1 = f.im1 * f.im1;
-  // Sums of the distances of each zero from the ends of the panel: its ellipse.
-  let sum0 = Math.sqrt(u0 * u0 + ii0) + Math.sqrt(v0 * v0 + ii0);
-  let sum1 = Math.sqrt(u1 * u1 + ii1) + Math.sqrt(v1 * v1 + ii1);
-  // A real zero that is not within the panel is no bar: the speed is its distance times something analytic.
-  const slight = tolerance2 / (2 * width * width) / (f.lead2 * width * width + f.spread2);
-  if (ii0 <= slight && u0 * v0 >= 0) sum0 = Number.POSITIVE_INFINITY;
-  if (ii1 <= slight && u1 * v1 >= 0) sum1 = Number.POSITIVE_INFINITY;
+function integrate(speed: Speed, from: number, to: number): number {
+  const { re0, im0, re1, im1, lead2, spread2 } = speed;
+  const width = to - from,
+    width2 = width * width;
+  const slight = tolerance2 / (2 * width2) / (lead2 * width2 + spread2);
+  const sum0 = ellipseThrough(re0, im0, from, to, slight),
+    sum1 = ellipseThrough(re1, im1, from, to, slight);
   const axis = Math.min(sum0, sum1, farthest * width);
   const h = axis / width;
   const rho = h + Math.sqrt(Math.max(0, h * h - 1));
@@ -181,42 +169,60 @@ function integrate(f: Speed, t0: number, t1: number): number {
   // how far apart the zeros are; and (p + q)² is at most 2 p² + 2 q².
   const r2 = 1 / (rho * rho),
     r4 = r2 * r2,
-    r8 = r4 * r4,
-    r16 = r8 * r8,
-    r32 = r16 * r16;
-  const most2 = 2 * width * width * axis * axis * (f.lead2 * axis * axis + f.spread2);
-  const allowed2 = (tolerance2 * (1 - r2) * (1 - r2)) / (trefethen2 * most2);
-  if (r16 <= allowed2 || most2 <= tolerance2) return panel(f, t0, t1, gauss4);
-  if (r32 <= allowed2) return panel(f, t0, t1, gauss8);
-  if (r32 * r16 <= allowed2) return panel(f, t0, t1, gauss12);
-  if (r32 * r32 <= allowed2) return panel(f, t0, t1, gauss16);
-  if (r32 * r32 * r32 <= allowed2 || !(width > narrowestStretch)) return panel(f, t0, t1, gauss24);
-  const cut = sum0 <= sum1 ? cutTowards(f.re0, f.im0, t0, t1) : cutTowards(f.re1, f.im1, t0, t1);
-  return integrate(f, t0, cut) + integrate(f, cut, t1);
+    r8 = r4 * r4;
+  const most2 = 2 * width2 * axis * axis * (lead2 * axis * axis + spread2);
+  const allowed2 = most2 > tolerance2 ? (tolerance2 * (1 - r2) * (1 - r2)) / (trefethen2 * most2) : 1;
+  let error2 = 1;
+  for (const rule of rules) {
+    // Four points more than the rule before.
+    error2 *= r8 * r8;
+    if (error2 <= allowed2) return panel(speed, from, to, rule);
+  }
+  if (!(width > narrowestStretch)) return panel(speed, from, to, rules[0]!);
+  const cut = sum0 <= sum1 ? cutTowards(re0, im0, from, to) : cutTowards(re1, im1, from, to);
+  return integrate(speed, from, cut) + integrate(speed, cut, to);
 }
 
+/** Of 4, 8, ... 24 points. */
+const rules = /* @__PURE__ */ [4, 8, 12, 16, 20, 24].map(gaussRule);
+const infinite = Number.POSITIVE_INFINITY;
 const tolerance2 = quadratureTolerance ** 2;
 const trefethen2 = (32 / 15) ** 2;
 /** In panel widths. Where no zero is near the ellipse is bounded all the same: four nodes do. */
 const farthest = 64;
 
+/** The sum of a zero's distances from the ends of the panel: the axis of the ellipse about them that it lies on. */
+function ellipseThrough(re: number, im: number, from: number, to: number, slight: number): number {
+  const before = re - from,
+    beyond = re - to,
+    im2 = im * im;
+  // A real zero that is not within the panel is no bar: the speed is its distance times something analytic.
+  if (im2 <= slight && before * beyond >= 0) return infinite;
+  return Math.sqrt(before * before + im2) + Math.sqrt(beyond * beyond + im2);
+}
+
 /** At a zero's real part within the panel; beyond an end, four times as far in as the zero is off, at most half way. */
-function cutTowards(re: number, im: number, t0: number, t1: number): number {
-  const width = t1 - t0;
-  if (re > t0 && re < t1) return Math.min(t1 - width * leastShare, Math.max(t0 + width * leastShare, re));
-  const fromStart = Math.hypot(re - t0, im),
-    fromEnd = Math.hypot(re - t1, im);
-  const share = Math.min(1 / 2, Math.max(leastShare, (4 * Math.min(fromStart, fromEnd)) / width));
-  return fromStart <= fromEnd ? t0 + width * share : t1 - width * share;
+function cutTowards(re: number, im: number, from: number, to: number): number {
+  const width = to - from,
+    least = width * leastShare;
+  if (re > from && re < to) return Math.min(to - least, Math.max(from + least, re));
+  const before = Math.hypot(re - from, im),
+    beyond = Math.hypot(re - to, im);
+  const step = Math.min(width / 2, Math.max(least, 4 * Math.min(before, beyond)));
+  return before <= beyond ? from + step : to - step;
 }
 
 /** A cut nearer to an end would be lost to rounding in a panel near the narrowestStretch. */
 const leastShare = 1 / 1024;
 
-function panel(f: Speed, t0: number, t1: number, { nodes, weights }: GaussRule): number {
-  const { ax, bx, cx, ay, by, cy } = f;
-  const half = (t1 - t0) / 2,
-    middle = (t0 + t1) / 2;
+function panel(
+  { ax, bx, cx, ay, by, cy }: Speed,
+  from: number,
+  to: number,
+  { nodes, weights }: GaussRule,
+): number {
+  const half = (to - from) / 2,
+    middle = (from + to) / 2;
   let sum = 0;
   for (let i = 0; i < nodes.length; i++) {
     const step = half * nodes[i]!;

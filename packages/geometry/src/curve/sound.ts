@@ -13,28 +13,13 @@ export function requirePoint({ x, y }: Point): void {
 
 /** @throws PatternError `coordinate-out-of-range`; `not-a-segment`: neither two points nor four */
 export function requireSegment(segment: Segment): void {
-  if (segment.length === 2) {
-    const p = segment[0],
-      q = segment[1];
-    if (!(Math.abs(p.x) + Math.abs(p.y) + Math.abs(q.x) + Math.abs(q.y) <= farthestCoordinate))
-      segment.forEach(requirePoint);
-    return;
-  }
-  if (segment.length !== 4) throw refusal('not-a-segment', {});
-  const p = segment[0],
-    q = segment[1],
-    r = segment[2],
-    s = segment[3];
+  if (segment.length !== 2 && segment.length !== 4) throw refusal('not-a-segment', {});
   // One comparison for the eight that nearly always hold.
-  const sum =
-    Math.abs(p.x) +
-    Math.abs(p.y) +
-    Math.abs(q.x) +
-    Math.abs(q.y) +
-    Math.abs(r.x) +
-    Math.abs(r.y) +
-    Math.abs(s.x) +
-    Math.abs(s.y);
+  let sum = 0;
+  for (let i = 0; i < segment.length; i++) {
+    const { x, y } = segment[i]!;
+    sum += Math.abs(x) + Math.abs(y);
+  }
   if (!(sum <= farthestCoordinate)) segment.forEach(requirePoint);
 }
 

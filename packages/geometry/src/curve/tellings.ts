@@ -1,4 +1,4 @@
-import { type NoFacts, sayingsOf } from '../sayings.js';
+import { anyFinding, anyRefusal, type FindingOf, type NoFacts, type RefusalOf } from '../sayings.js';
 
 /** What is told of curves, paths and regions. */
 export interface CurveTellings {
@@ -17,4 +17,5 @@ export interface CurveTellings {
   'region-not-closed': NoFacts;
 }
 
-export const { refusal, finding } = sayingsOf<CurveTellings>();
+export const refusal: RefusalOf<CurveTellings> = anyRefusal;
+export const finding: FindingOf<CurveTellings> = anyFinding;

@@ -1,4 +1,11 @@
-import { type NoFacts, sayingsOf, type Thing } from '../sayings.js';
+import {
+  anyFinding,
+  anyRefusal,
+  type FindingOf,
+  type NoFacts,
+  type RefusalOf,
+  type Thing,
+} from '../sayings.js';
 
 /** What is told of cutting lines and offsets. */
 export interface CuttingLineTellings {
@@ -30,4 +37,5 @@ export interface CuttingLineTellings {
   'included-allowance-too-wide': { readonly edge: Thing };
 }
 
-export const { refusal, finding } = sayingsOf<CuttingLineTellings>();
+export const refusal: RefusalOf<CuttingLineTellings> = anyRefusal;
+export const finding: FindingOf<CuttingLineTellings> = anyFinding;

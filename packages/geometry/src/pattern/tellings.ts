@@ -1,4 +1,11 @@
-import { type NoFacts, sayingsOf, type Thing } from '../sayings.js';
+import {
+  anyFinding,
+  anyRefusal,
+  type FindingOf,
+  type NoFacts,
+  type RefusalOf,
+  type Thing,
+} from '../sayings.js';
 import type { EdgeRole } from './types.js';
 
 /** A name that is not there, and the names that are. */
@@ -83,4 +90,5 @@ export interface PatternTellings {
   'role-guessed': { readonly edge: Thing; readonly role: EdgeRole };
 }
 
-export const { refusal, finding } = sayingsOf<PatternTellings>();
+export const refusal: RefusalOf<PatternTellings> = anyRefusal;
+export const finding: FindingOf<PatternTellings> = anyFinding;

@@ -1,6 +1,15 @@
 import type { CurveTellings } from '../curve/tellings.js';
 import type { PatternTellings, WordFacts } from '../pattern/tellings.js';
-import { type NoFacts, sayingsOf, type Thing } from '../sayings.js';
+import {
+  anyFinding,
+  anyRefusal,
+  anySaying,
+  type FindingOf,
+  type NoFacts,
+  type RefusalOf,
+  type SayingOf,
+  type Thing,
+} from '../sayings.js';
 import type { Meaning } from './vocabulary.js';
 
 /** What a file is that was given for a drawing. */
@@ -152,4 +161,6 @@ export interface SvgTellings
 /** All that may be said while a drawing is read. */
 export type ReadingTellings = SvgTellings & PatternTellings & CurveTellings;
 
-export const { refusal, finding, saying } = sayingsOf<ReadingTellings>();
+export const refusal: RefusalOf<ReadingTellings> = anyRefusal;
+export const finding: FindingOf<ReadingTellings> = anyFinding;
+export const saying: SayingOf<ReadingTellings> = anySaying;

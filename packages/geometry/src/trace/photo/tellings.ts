@@ -1,4 +1,4 @@
-import { type NoFacts, sayingsOf } from '../../sayings.js';
+import { anyFinding, anyRefusal, type FindingOf, type NoFacts, type RefusalOf } from '../../sayings.js';
 
 /** What is told of pictures and what is traced from them. Pictures and sheets are counted from 1. */
 export interface PhotoTellings {
@@ -27,4 +27,5 @@ export interface PhotoTellings {
   'piece-touches-sheet': { readonly piece: string };
 }
 
-export const { refusal, finding } = sayingsOf<PhotoTellings>();
+export const refusal: RefusalOf<PhotoTellings> = anyRefusal;
+export const finding: FindingOf<PhotoTellings> = anyFinding;
