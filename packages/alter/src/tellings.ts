@@ -1,5 +1,6 @@
 import { anySaying, type SayingOf } from '@paperhinge/geometry/sayings';
 import type { BecameTellings } from './became/tellings.js';
+import type { DartSentences, DartTellings } from './darts/tellings.js';
 import type { DeriveSentences, DeriveTellings } from './derive/tellings.js';
 import type { FitSentences } from './fit/sentences.js';
 import type { FitTellings } from './fit/tellings.js';
@@ -17,6 +18,7 @@ import type { VerbTellings } from './verb/tellings.js';
 /** Every code that this package tells, with its facts. Each folder lists its own. */
 export interface AlterTellings
   extends BecameTellings,
+    DartTellings,
     HingeTellings,
     MovedEdgesTellings,
     NecklineTellings,
@@ -32,6 +34,7 @@ export interface AlterTellings
 /** Sentences without a remedy: what a step did, the jobs of the order of work and their reasons, cautions. */
 export interface AlterSentences
   extends OperationSentences,
+    DartSentences,
     HingeSentences,
     DeriveSentences,
     UnfoldSentences,

@@ -3,10 +3,15 @@ import { draftFacingVerb } from './derive/draft-facing.js';
 import { draftStayVerb } from './derive/draft-stay.js';
 import { draftBindingVerb, draftStripVerb } from './derive/draft-strip.js';
 import { addNotchesVerb } from './operations/add-notches.js';
+import { changeDartVerb } from './operations/change-dart.js';
 import { closeDartVerb } from './operations/close-dart.js';
+import { joinDartsVerb } from './operations/join-darts.js';
 import { moveDartVerb } from './operations/move-dart.js';
+import { moveDartPointVerb } from './operations/move-dart-point.js';
+import { openDartVerb } from './operations/open-dart.js';
 import { recutNecklineVerb } from './operations/recut-neckline.js';
 import { removePieceVerb } from './operations/remove-piece.js';
+import { resizeDartVerb } from './operations/resize-dart.js';
 import { setAllowanceVerb } from './operations/set-allowance.js';
 import { setSeamVerb } from './operations/set-seam.js';
 import { lengthenVerb, shortenVerb } from './operations/shorten.js';
@@ -21,6 +26,11 @@ const all = [
   lengthenVerb,
   closeDartVerb,
   moveDartVerb,
+  joinDartsVerb,
+  openDartVerb,
+  resizeDartVerb,
+  moveDartPointVerb,
+  changeDartVerb,
   spreadVerb,
   takeInVerb,
   letOutVerb,

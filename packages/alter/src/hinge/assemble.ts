@@ -12,6 +12,7 @@ import {
 import { tolerances } from '@paperhinge/geometry/internal';
 import { joined, pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { type Affine, angleBetween, distance, subtract } from '@paperhinge/geometry/plane';
+import { ringGroups } from '../moved-edges/ring-groups.js';
 import { endingAt, startingAt } from './ends.js';
 import type { Connector, Joins } from './joins.js';
 import { type LegStretch, partOffsets } from './ring.js';
@@ -40,6 +41,8 @@ export interface ClosedDart {
 export interface DartWishes {
   readonly opened: ReadonlyMap<string, { readonly name: string; readonly apex: Point }>;
   readonly closing: readonly string[];
+  /** Darts whose legs are drawn anew, straight from where their mouths now end to this point. */
+  readonly redrawn: ReadonlyMap<string, Point>;
 }
 
 interface EdgeItem {
@@ -87,7 +90,7 @@ export function assemble(
     else if (stretch.type === 'mouth')
       items.push({ type: 'pleat', pleat: { ...stretch.pleat, mouth: joins.moved[i]! } });
     else if (stretch.leg === 0) {
-      const rejoined = rejoinedDart(cutPiece, stretch, joins.moved[i]!, joins.moved[i + 1]!, wishes.closing);
+      const rejoined = rejoinedDart(cutPiece, stretch, joins.moved[i]!, joins.moved[i + 1]!, wishes);
       if ('legs' in rejoined) items.push({ type: 'dart', dart: rejoined });
       else {
         closed.push({ dart: stretch.dart.name, stepMm: rejoined.stepMm });
@@ -99,7 +102,7 @@ export function assemble(
       items.push(itemFor(cutPiece.piece, connector, wishes));
   }
   weld(cutPiece, items, i => i !== undefined && unmoved.has(cutPiece.sectionOf[i]!));
-  const groups = grouped(items);
+  const groups = ringGroups(items, continues);
   const parts = groups.map(partOf);
   const piece: Piece = { ...cutPiece.piece, outline: { parts } };
   return { piece, places: placesOf({ cutPiece, joins, motions }, piece, groups), closed };
@@ -110,11 +113,13 @@ function rejoinedDart(
   { dart }: LegStretch,
   first: Path,
   second: Path,
-  closing: readonly string[],
+  { closing, redrawn }: DartWishes,
 ): Dart | { readonly stepMm: number } {
   const a = pathStart(first),
     b = pathEnd(second),
-    apex = pathEnd(first),
+    point = redrawn.get(dart.name);
+  if (point) return { ...dart, legs: [pathOf([a, point]), pathOf([point, b])], apex: point };
+  const apex = pathEnd(first),
     apexAfter = pathStart(second);
   const where = { piece: cutPiece.piece.name };
   const named = { ...where, dart: dart.name };
@@ -182,21 +187,6 @@ function setEnd(item: Item, p: Point): void {
   if (item.type === 'edge') item.path = endingAt(item.path, p);
   else if (item.type === 'pleat') item.pleat = { ...item.pleat, mouth: endingAt(item.pleat.mouth, p) };
   else item.dart = { ...item.dart, legs: [item.dart.legs[0], endingAt(item.dart.legs[1], p)] };
-}
-
-/** Runs of items that make one part each; a run that the list's ends divide is put together. */
-function grouped(items: readonly Item[]): readonly (readonly Item[])[] {
-  const groups: Item[][] = [];
-  for (const item of items) {
-    const last = groups.at(-1);
-    if (last && continues(last.at(-1)!, item)) last.push(item);
-    else groups.push([item]);
-  }
-  if (groups.length > 1 && continues(groups.at(-1)!.at(-1)!, groups[0]![0]!)) {
-    const tail = groups.pop()!;
-    groups[0] = [...tail, ...groups[0]!];
-  }
-  return groups;
 }
 
 const continues = (a: Item, b: Item): boolean =>

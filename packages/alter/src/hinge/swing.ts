@@ -21,6 +21,8 @@ export interface SwingWishes {
   readonly darts?: readonly NewDart[];
   /** Darts to weld although their legs are not quite equal: the step becomes part of the edge before it. */
   readonly closing?: readonly string[];
+  /** Darts that the move pulls apart at their points, and the point that their legs are drawn anew to. */
+  readonly redrawn?: ReadonlyMap<string, Point>;
 }
 
 /** A piece rejoined after its sections moved. */
@@ -58,6 +60,7 @@ export function swing(
   const { piece, places, closed } = assemble(cutPiece, joins, motions, unmoved, {
     opened,
     closing: wishes.closing ?? [],
+    redrawn: wishes.redrawn ?? new Map(),
   });
   checkSimple(cutPiece.piece, piece);
   const { findings, ...carried } = carry(cutPiece, motions, holding);

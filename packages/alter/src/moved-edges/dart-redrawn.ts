@@ -29,7 +29,8 @@ export function withDartsRedrawn(
   });
 }
 
-function onMiddle(a: Point, b: Point, apex: Point): Point {
+/** A point put back on the middle between a mouth’s ends, where legs to it could not be sewn to one another. */
+export function onMiddle(a: Point, b: Point, apex: Point): Point {
   if (Math.abs(distance(a, apex) - distance(b, apex)) <= tolerances.dartLegTolerance) return apex;
   const along = unit(subtract(b, a));
   return add(apex, scale(along, dot(subtract(lerp(a, b, 0.5), apex), along)));

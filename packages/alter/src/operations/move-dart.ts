@@ -1,8 +1,25 @@
-import { type Dart, type Pattern, type Piece, type Point, pieceNamed } from '@paperhinge/geometry';
+import { type Dart, type Pattern, type Piece, pieceNamed } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
 import { type EdgePosition, resolvePosition, withPiece } from '@paperhinge/geometry/pattern';
-import { add, apply, identity, lerp, rotation, scale, subtract, unit } from '@paperhinge/geometry/plane';
+import {
+  add,
+  apply,
+  distance,
+  identity,
+  lerp,
+  rotation,
+  scale,
+  subtract,
+  unit,
+} from '@paperhinge/geometry/plane';
 import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
+import { type Became, nothingBecame } from '../became/became.js';
+import { inTurn } from '../became/in-turn.js';
+import { withLegsTrued } from '../darts/legs-trued.js';
+import { inwardsOf, requireFreeDartName } from '../darts/mouth.js';
+import { pivotOf } from '../darts/pivot.js';
+import { refusal as dartRefusal, saying as dartSaying } from '../darts/tellings.js';
 import { dartAngle } from '../hinge/assemble.js';
 import { pointOfEnd } from '../hinge/cut.js';
 import { dartNamed } from '../hinge/dart-named.js';
@@ -12,6 +29,7 @@ import { openingFindings } from '../hinge/opening-findings.js';
 import { withLegsTo } from '../hinge/redrawn-legs.js';
 import { cutApart } from '../hinge/sections.js';
 import { swing } from '../hinge/swing.js';
+import type { Reshaped } from '../moved-edges/chains.js';
 import * as field from '../verb/fields.js';
 import { perform, verbOf } from '../verb/verb.js';
 import { finding, refusal, saying } from './tellings.js';
@@ -25,6 +43,10 @@ export interface MoveDart {
   readonly pivot?: string;
   /** mm the new stitched point is set back from the pivot along the new dart's axis; default 0. */
   readonly pointBack?: number;
+  /** 0 to 1 of its angle; default 1. Less than all splits the dart in two. */
+  readonly share?: number;
+  /** What the dart is called at its new place; needed where a share of it stays. */
+  readonly name?: string;
 }
 
 /**
@@ -34,8 +56,11 @@ export interface MoveDart {
  * from the new mouth to the stitched point, set back from the pivot along the new axis. The edge that opens stays
  * one edge in two parts, and the dart keeps its name.
  *
+ * A share of less than all splits it: the old dart keeps the rest of its angle about the pivot, its point set back
+ * from it as far as it was; the new one is called `name`. Source: common practice, no source.
+ *
  * @throws PatternError `unknown-piece`, `unknown-dart`, `unknown-edge`, `unknown-mark`, `pivot-out-of-reach`,
- *   `point-back-too-long`, and those of the slash (`slash-leaves-piece`, `slash-crosses-dart`, `outline-tangled`);
+ *   `point-back-too-long`, `dart-name-taken`, and those of the slash (`slash-leaves-piece`, `slash-crosses-dart`, `outline-tangled`);
  *   those of `perform`
  */
 export const moveDart = (pattern: Pattern, parameters: MoveDart): Alteration =>
@@ -47,14 +72,18 @@ const fields = {
   to: field.group<MoveDart['to']>({ edge: field.edge(), at: field.optional(field.place('edge')) }),
   pivot: field.optional(field.mark()),
   pointBack: field.usually(field.length(), 0),
+  share: field.usually(field.share({ over: true }), 1),
+  name: field.optional(field.newName()),
 };
 
 export const moveDartVerb = verbOf<MoveDart>()({
   verb: 'move dart',
-  does: 'Closes a dart and opens it at another place by the same angle, turning the pattern about the point of the dart or about a mark.',
+  does: 'Closes a dart and opens it at another place by the same angle, turning the pattern about the point of the dart or about a mark. A share of it moved splits it in two.',
   fields,
+  lacks: ({ share = 1, name }) => (share < 1 && name === undefined ? 'name' : undefined),
+  leaves: ({ piece }) => ({ changed: [piece] }),
   sentence:
-    'Move the {dart} dart of the {piece} to the {to.edge}[ at {to.at}][, turning about the {pivot}][, its point {point back} back]',
+    'Move the {dart} dart of the {piece} to the {to.edge}[ at {to.at}][, turning about the {pivot}][, its point {point back} back][, {share} of it][, called {name}]',
   startsAt: { dart: ['piece', 'dart'] },
   example: {
     pattern: 'woven-shift',
@@ -63,18 +92,28 @@ export const moveDartVerb = verbOf<MoveDart>()({
   alter: moved,
 });
 
-function moved(pattern: Pattern, parameters: MoveDart & { readonly pointBack: number }): Alteration {
+type WholeMove = MoveDart & { readonly pointBack: number; readonly share: number };
+
+function moved(pattern: Pattern, parameters: WholeMove): Alteration {
   const piece = pieceNamed(pattern, parameters.piece);
-  const { to, pointBack } = parameters;
+  const { to, pointBack, share, name = parameters.dart } = parameters;
+  if (name !== parameters.dart || share < 1) requireFreeDartName(piece, name);
+  // Two darts stitched to one point would part the paper there.
+  if (share < 1 && pointBack <= tolerances.joiningGap)
+    throw dartRefusal(
+      'dart-points-meet',
+      { dart: { piece: piece.name, dart: parameters.dart } },
+      { piece: piece.name },
+    );
   return locating({ piece: piece.name, edge: to.edge }, () => {
-    const pivot = pivotOf(piece, parameters);
+    const pivot = pivotOf(piece, parameters) ?? dartNamed(piece, parameters.dart).apex;
     const redrawn = withLegsTo(piece, dartNamed(piece, parameters.dart), pivot);
     const dart = dartNamed(redrawn, parameters.dart);
     const end = { edge: to.edge, along: resolvePosition(redrawn, to.edge, to.at ?? { share: 0.5 }) };
     const cutPiece = cutApart(redrawn, [{ from: end, to: { dart: dart.name } }]);
     const holding = holdingSection(cutPiece);
     const { left } = cutPiece.beside[0]!;
-    const angle = dartAngle(dart);
+    const angle = share * dartAngle(dart);
     const turned = rotation(left === holding ? -angle : angle, pivot);
     const motions = cutPiece.sections.map((_, i) => (i === holding ? identity : turned));
     const place = pointOfEnd(redrawn, end);
@@ -87,33 +126,74 @@ function moved(pattern: Pattern, parameters: MoveDart & { readonly pointBack: nu
       });
     const apex = add(pivot, scale(unit(axis), pointBack));
     const swung = swing(cutPiece, motions, holding, {
-      closing: [dart.name],
-      darts: [{ cut: 0, end: 'from', name: dart.name, apex }],
+      closing: share === 1 ? [dart.name] : [],
+      darts: [{ cut: 0, end: 'from', name, apex }],
     });
+    const opened = { angle, alongMm: end.along, openedMm: swung.openings[0]?.openedMm ?? 0 };
+    const did = whatItDid(parameters, dart, opened);
+    const findings = openingFindings(piece.name, swung);
+    if (share < 1) {
+      const rest = withRestSetBack(swung.piece, parameters, piece);
+      const became = inTurn(swung.became, rest.became);
+      return {
+        pattern: withPiece(pattern, rest.piece),
+        became,
+        did,
+        findings: [...findings, ...rest.findings],
+      };
+    }
     return {
       pattern: withPiece(pattern, swung.piece),
-      became: swung.became,
-      did: saying('moved-dart', {
-        dart: { piece: piece.name, dart: dart.name },
-        ...(parameters.pivot === undefined ? {} : { about: { mark: parameters.pivot } }),
-        to: { edge: to.edge },
-        angleDeg: inDegrees(Math.abs(angle)),
-        alongMm: end.along,
-        openedMm: swung.openings[0]?.openedMm ?? 0,
-        backMm: pointBack,
-      }),
-      findings: [...openingFindings(piece.name, swung), ...pressingLost(piece, dart)],
+      became: renamed(swung.became, piece, dart.name, name),
+      did,
+      findings: [...findings, ...pressingLost(piece, dart)],
     };
   });
 }
 
-function pivotOf(piece: Piece, { pivot, dart }: MoveDart): Point {
-  if (pivot === undefined) return dartNamed(piece, dart).apex;
-  const points = piece.marks.filter(m => m.kind === 'point');
-  const found = points.find(m => m.name === pivot);
-  if (found) return found.at;
-  throw refusal('unknown-mark', { piece: piece.name, name: pivot, names: points.map(m => m.name) });
+function whatItDid(
+  { piece, to, pivot, pointBack, share, name }: WholeMove,
+  dart: Dart,
+  { angle, ...opened }: { readonly angle: number; readonly alongMm: number; readonly openedMm: number },
+): Alteration['did'] {
+  const facts = {
+    dart: { piece, dart: dart.name },
+    to: { edge: to.edge },
+    angleDeg: inDegrees(Math.abs(angle)),
+    ...opened,
+  };
+  if (share === 1)
+    return saying('moved-dart', {
+      ...facts,
+      ...(pivot === undefined ? {} : { about: { mark: pivot } }),
+      backMm: pointBack,
+    });
+  return dartSaying('split-dart', {
+    ...facts,
+    fresh: { dart: name! },
+    sharePercent: share * 100,
+    keptDeg: inDegrees(Math.abs(dartAngle(dart) - angle)),
+  });
 }
+
+/** What stays of a dart that was split gets its point back as far from the pivot as it lay, and equal legs. */
+function withRestSetBack(swung: Piece, parameters: MoveDart, before: Piece): Reshaped {
+  const old = dartNamed(before, parameters.dart);
+  const pivot = pivotOf(before, parameters) ?? old.apex;
+  const back = distance(old.apex, pivot);
+  if (back <= tolerances.coincidenceTolerance) return { piece: swung, became: nothingBecame, findings: [] };
+  const rest = dartNamed(swung, parameters.dart);
+  const drawn = withLegsTo(swung, rest, subtract(rest.apex, scale(inwardsOf(rest), back)));
+  return withLegsTrued(drawn, dartNamed(drawn, rest.name));
+}
+
+/** The dart goes on at its new place under its new name; the swing has it as closed. */
+const renamed = (became: Became, { name: piece }: Piece, was: string, now: string): Became => ({
+  ...became,
+  things: became.things.map(thing =>
+    thing.was.dart === was ? { was: thing.was, now: { piece, dart: now } } : thing,
+  ),
+});
 
 const pressingLost = (piece: Piece, { name, pressed }: Dart): Alteration['findings'] =>
   pressed === undefined

@@ -1,6 +1,7 @@
 // What this package tells, folder by folder, as codes with their facts. Every name is listed; nothing is exported by star.
 
 export type { BecameTellings } from '../became/tellings.js';
+export type { DartSentences, DartTellings } from '../darts/tellings.js';
 export type { DeriveSentences, DeriveTellings } from '../derive/tellings.js';
 export type { FitSentences } from '../fit/sentences.js';
 export type { FitTellings } from '../fit/tellings.js';

@@ -3,6 +3,7 @@ import { became } from './became.js';
 import { commandSentences } from './command.js';
 import { curve } from './curve.js';
 import { cuttingLine } from './cutting-line.js';
+import { darts, dartsDone } from './darts.js';
 import { derive, drafts } from './derive.js';
 import { did } from './did.js';
 import { drawings } from './drawings.js';
@@ -45,6 +46,7 @@ export const german: Catalogue = {
     ...measure,
     ...derive,
     ...operations,
+    ...darts,
     ...fit,
     ...goal,
     ...orderTellings,
@@ -52,6 +54,7 @@ export const german: Catalogue = {
   },
   sentences: {
     ...did,
+    ...dartsDone,
     ...opened,
     ...slashes,
     ...drafts,

@@ -17,7 +17,30 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
   'move dart': {
     does: 'Schließt einen Abnäher und öffnet ihn um denselben Winkel an anderer Stelle; gedreht wird um seine Spitze oder um einen Punkt.',
     sentence:
-      'Abnäher {dart} von {piece} in die Kante {to.edge} verlegen[, bei {to.at}][, gedreht um {pivot}][, Spitze {point back} zurückgesetzt]',
+      'Abnäher {dart} von {piece} in die Kante {to.edge} verlegen[, bei {to.at}][, gedreht um {pivot}][, Spitze {point back} zurückgesetzt][, {share} davon][, genannt {name}]',
+  },
+  'join darts': {
+    does: 'Schließt einen Abnäher und öffnet einen anderen um dessen Winkel; gedreht wird um die Spitze des bleibenden oder um einen Punkt. Ein Abnäher tut dann die Arbeit beider.',
+    sentence:
+      'Abnäher {dart} von {piece} in den Abnäher {into} schließen[, gedreht um {pivot}][, Spitze {point back} zurückgesetzt]',
+  },
+  'open dart': {
+    does: 'Zeichnet einen neuen Abnäher, der einer Kante ein Maß wegnimmt, seine Spitze rechtwinklig zur Kante oder an einem Punkt. Die Kante wird um dieses Maß kürzer.',
+    sentence:
+      'Abnäher {name} in die Kante {edge} von {piece} zeichnen, bei {at}, {intake} weit[, {depth} tief][, bis {to}]',
+  },
+  'resize dart': {
+    does: 'Lässt einen Abnäher an seinem Platz mehr oder weniger wegnehmen, je die Hälfte auf jeder Seite. Die Kante wird um so viel kürzer oder länger.',
+    sentence: 'Abnäher {dart} von {piece}: {to} wegnehmen',
+  },
+  'move dart point': {
+    does: 'Setzt die Spitze eines Abnähers anderswohin: tiefer oder kürzer, höher oder tiefer, oder an einen Punkt. Der Abnäher beginnt, wo er begann; ungleiche Schenkel werden angeglichen.',
+    sentence:
+      'Spitze des Abnähers {dart} von {piece} versetzen[: {deeper} tiefer][: {up} nach oben][: nach {to}]',
+  },
+  'change dart': {
+    does: 'Nimmt als Einhalteweite, Kräusel, Falte oder Biese auf, was ein Abnäher wegnahm; die Kante wird so lang genäht wie vorher.',
+    sentence: 'Abnäher {dart} von {piece} verwandeln: {into}[, {stitched} weit abgesteppt]',
   },
   spread: {
     does: 'Schneidet den Schnitt von einer Kante zur anderen auf und spreizt ihn, an einem Ende gelenkig oder parallel; ein negatives Maß schiebt ihn übereinander.',

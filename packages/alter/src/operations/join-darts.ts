@@ -1,0 +1,140 @@
+import { type Dart, type Pattern, type Piece, type Point, pieceNamed } from '@paperhinge/geometry';
+import { withPiece } from '@paperhinge/geometry/pattern';
+import {
+  add,
+  apply,
+  distance,
+  identity,
+  lerp,
+  rotation,
+  scale,
+  subtract,
+  unit,
+} from '@paperhinge/geometry/plane';
+import { locating } from '@paperhinge/geometry/sayings';
+import type { Alteration } from '../alteration.js';
+import { inTurn } from '../became/in-turn.js';
+import { withLegsTrued } from '../darts/legs-trued.js';
+import { intakeOf, middleOfMouth, mouthOf } from '../darts/mouth.js';
+import { pivotOf } from '../darts/pivot.js';
+import { refusal as dartRefusal, saying } from '../darts/tellings.js';
+import { dartAngle } from '../hinge/assemble.js';
+import { dartNamed } from '../hinge/dart-named.js';
+import { inDegrees } from '../hinge/degrees.js';
+import { holdingSection } from '../hinge/holding.js';
+import { openingFindings } from '../hinge/opening-findings.js';
+import { withLegsTo } from '../hinge/redrawn-legs.js';
+import { cutApart, sectionAt } from '../hinge/sections.js';
+import { swing } from '../hinge/swing.js';
+import * as field from '../verb/fields.js';
+import { perform, verbOf } from '../verb/verb.js';
+import { refusal } from './tellings.js';
+
+/** Close a dart into another one. */
+export interface JoinDarts {
+  readonly piece: string;
+  readonly dart: string;
+  readonly into: string;
+  /** Name of a point mark; absent = the point of the dart that stays. */
+  readonly pivot?: string;
+  /** mm the stitched point of the dart that stays is set back from the pivot; absent = as far as it is now. */
+  readonly pointBack?: number;
+}
+
+/**
+ * Combines two darts in one: the legs of both are drawn to the pivot, the first is closed about it and the other
+ * opens by the same angle, so that the sum of their angles about the pivot is kept. What lies between the two turns
+ * as one, or what lies outside them, whichever holds neither fold nor centre nor grain. The dart that stays keeps its
+ * name; its legs are redrawn straight from its mouth to its point, set back along its new axis. Source: common
+ * practice, no source.
+ *
+ * @throws PatternError `unknown-piece`, `unknown-dart`, `unknown-mark`, `dart-into-itself`, `pivot-out-of-reach`,
+ *   `point-back-too-long`, `outline-tangled`; those of `perform`
+ */
+export const joinDarts = (pattern: Pattern, parameters: JoinDarts): Alteration =>
+  perform(joinDartsVerb, pattern, parameters);
+
+export const joinDartsVerb = verbOf<JoinDarts>()({
+  verb: 'join darts',
+  does: 'Closes one dart and opens another by its angle, turning the pattern about the point of the one that stays or about a mark, so that one dart does the work of both.',
+  fields: {
+    piece: field.piece(),
+    dart: field.dart(),
+    into: field.dart(),
+    pivot: field.optional(field.mark()),
+    pointBack: field.optional(field.length()),
+  },
+  leaves: ({ piece }) => ({ changed: [piece] }),
+  sentence:
+    'Close the {dart} dart of the {piece} into its {into} dart[, turning about the {pivot}][, its point {point back} back]',
+  startsAt: { dart: ['piece', 'dart'] },
+  example: {
+    pattern: 'darted-dress',
+    step: { piece: 'front', dart: 'bust', into: 'under-bust', pivot: 'bust point', 'point back': 20 },
+  },
+  alter: joinedDarts,
+});
+
+function joinedDarts(pattern: Pattern, parameters: JoinDarts): Alteration {
+  const piece = pieceNamed(pattern, parameters.piece);
+  const where = { piece: piece.name };
+  return locating(where, () => {
+    const stays = dartNamed(piece, parameters.into);
+    const pivot = pivotOf(piece, parameters) ?? stays.apex;
+    if (parameters.dart === parameters.into)
+      throw dartRefusal('dart-into-itself', { dart: { ...where, dart: stays.name } }, where);
+    const redrawn = bothDrawnTo(piece, dartNamed(piece, parameters.dart), stays, pivot);
+    const closing = dartNamed(redrawn, parameters.dart);
+    const cutPiece = cutApart(redrawn, [{ from: { dart: closing.name }, to: { dart: stays.name } }]);
+    const holding = holdingSection(cutPiece);
+    const angle = dartAngle(closing);
+    // What lies before the dart that closes turns with the clock to meet what lies after it, or the other way round.
+    const turned = rotation(sectionAt(cutPiece, 0, 'from', 'before') === holding ? -angle : angle, pivot);
+    const motions = cutPiece.sections.map((_, i) => (i === holding ? identity : turned));
+    const [a, b] = mouthOf(stays);
+    const moves = (side: 'before' | 'after') => sectionAt(cutPiece, 0, 'to', side) !== holding;
+    const mouth = [moves('before') ? apply(turned, a) : a, moves('after') ? apply(turned, b) : b] as const;
+    const back = parameters.pointBack ?? distance(stays.apex, pivot);
+    const apex = pointBackFrom(pivot, mouth, back, { ...where, dart: stays.name });
+    const swung = swing(cutPiece, motions, holding, {
+      closing: [closing.name],
+      redrawn: new Map([[stays.name, apex]]),
+    });
+    const trued = withLegsTrued(swung.piece, dartNamed(swung.piece, stays.name));
+    return {
+      pattern: withPiece(pattern, trued.piece),
+      became: inTurn(swung.became, trued.became),
+      did: saying('joined-darts', {
+        dart: { ...where, dart: closing.name },
+        into: { dart: stays.name },
+        angleDeg: inDegrees(Math.abs(angle)),
+        formerMm: intakeOf(stays),
+        intakeMm: distance(...mouth),
+      }),
+      findings: [...openingFindings(piece.name, swung), ...trued.findings],
+    };
+  });
+}
+
+/**
+ * The one that closes is drawn to the pivot; the one that stays only half way to its mouth, so that paper to slash is
+ * left between them: its legs are drawn anew at the end, wherever they ran.
+ */
+function bothDrawnTo(piece: Piece, closing: Dart, stays: Dart, pivot: Point): Piece {
+  // Whether the dart that stays points to the pivot at all.
+  withLegsTo(piece, stays, pivot);
+  const short = withLegsTo(piece, stays, lerp(stays.apex, middleOfMouth(stays), 0.5));
+  return withLegsTo(short, closing, pivot);
+}
+
+function pointBackFrom(
+  pivot: Point,
+  [a, b]: readonly [Point, Point],
+  backMm: number,
+  dart: { readonly piece: string; readonly dart: string },
+): Point {
+  const axis = subtract(lerp(a, b, 0.5), pivot);
+  const deepMm = Math.hypot(axis.x, axis.y);
+  if (backMm < deepMm) return add(pivot, scale(unit(axis), backMm));
+  throw refusal('point-back-too-long', { dart, deepMm, backMm });
+}

@@ -1,0 +1,91 @@
+import type { DartSentences, DartTellings } from '@paperhinge/alter/sayings';
+import { capital } from '../capital.js';
+import type { Sentences, Tellings } from '../catalogue.js';
+
+/** Darts opened, resized, split, joined and changed. */
+export const darts: Tellings<DartTellings> = {
+  'dart-name-taken': ({ piece, name }, say) => ({
+    message: capital(`${say.thing(piece)} has a dart ${say.written(name)} already.`),
+    remedy: 'Give the new one another name.',
+  }),
+  'dart-points-meet': ({ dart }, say) => ({
+    message: `What stays of ${say.thing(dart)} and the new dart would be sewn to one point, where the cloth would part.`,
+    remedy: 'Set the point of the new one back: point back: 20 mm.',
+  }),
+  'dart-off-edge': ({ edge, intakeMm, leftMm, rightMm }, say) => ({
+    message:
+      `A dart that takes in ${say.length(intakeMm)} has no room there on ${say.thing(edge)}: ` +
+      `${say.length(leftMm)} of it lie before its middle and ${say.length(rightMm)} after it.`,
+    remedy: 'Place it farther from the ends, or let it take in less.',
+  }),
+  'dart-uneven-there': ({ edge, firstMm, secondMm, alongMm }, say) => ({
+    message:
+      `From there on ${say.thing(edge)} the dart's legs would be ${say.length(firstMm)} and ${say.length(secondMm)} long, ` +
+      'and could not be sewn to one another.',
+    remedy:
+      alongMm === undefined
+        ? 'Give the depth of the dart instead of the mark it points to.'
+        : `Place it at ${say.length(alongMm)} from the start of the edge, where the mark lies square to it.`,
+  }),
+  'dart-leaves-piece': ({ dart }, say) => ({
+    message: capital(`${say.thing(dart)} would run out of its piece, or into another dart.`),
+    remedy: 'Make it less deep, or place it elsewhere.',
+  }),
+  'dart-too-deep': ({ dart, deepMm, byMm }, say) => ({
+    message: capital(
+      `${say.thing(dart)} is ${say.length(deepMm)} deep: nothing would be left after ${say.length(byMm)}.`,
+    ),
+    remedy: 'Shorten it by less, or change it into ease.',
+  }),
+  'dart-beside-nothing': ({ dart, toMm, roomMm }, say) => ({
+    message:
+      roomMm > 0
+        ? capital(
+            `${say.thing(dart)} cannot take in ${say.length(toMm)}: the edge beside it is ${say.length(roomMm)} long.`,
+          )
+        : capital(`${say.thing(dart)} has no edge on one of its sides.`),
+    remedy: 'Let it take in less, or move part of it elsewhere: move dart with a share.',
+  }),
+  'dart-into-itself': ({ dart }, say) => ({
+    message: capital(`${say.thing(dart)} cannot be closed into itself.`),
+    remedy: 'Name the dart that is to stay.',
+  }),
+  'dart-end-redrawn': ({ edge, movedMm }, say) => ({
+    message: capital(
+      `the legs came out unequal: ${say.thing(edge)} was drawn ${say.slight(movedMm)} on at the dart, so that both are as long.`,
+    ),
+    remedy: 'Nothing to do; fold the paper along the dart to see it run on.',
+  }),
+  'dart-edges-unsewn': ({ dart, edge }, say) => ({
+    message: `No seam takes up what ${say.thing(dart)} took in: ${say.thing(edge)} is sewn to nothing.`,
+    remedy: 'Gather it to a band or facing, or keep the dart.',
+  }),
+};
+
+/** What was done to darts. */
+export const dartsDone: Sentences<DartSentences> = {
+  'split-dart': ({ dart, fresh, to, sharePercent, angleDeg, keptDeg, alongMm, openedMm }, say) =>
+    capital(
+      `${say.percent(sharePercent)} of ${say.thing(dart)} (${say.angle(angleDeg)}) was moved to ${say.thing(to)}, ` +
+        `${say.length(alongMm)} from its start, as ${say.thing(fresh)}, ${say.length(openedMm)} wide; ${say.angle(keptDeg)} stays.`,
+    ),
+  'joined-darts': ({ dart, into, angleDeg, formerMm, intakeMm }, say) =>
+    capital(
+      `${say.thing(dart)} (${say.angle(angleDeg)}) was closed into ${say.thing(into)}, which takes in ${say.length(intakeMm)} now; it was ${say.length(formerMm)}.`,
+    ),
+  'opened-dart': ({ dart, edge, alongMm, intakeMm, deepMm }, say) =>
+    capital(
+      `${say.thing(dart)} was drawn into ${say.thing(edge)}, ${say.length(alongMm)} from its start: it takes in ${say.length(intakeMm)} and is ${say.length(deepMm)} deep.`,
+    ),
+  'resized-dart': ({ dart, formerMm, toMm }, say) =>
+    capital(`${say.thing(dart)} takes in ${say.length(toMm)} now; it was ${say.length(formerMm)}.`),
+  'moved-dart-point': ({ dart, movedMm, formerMm, deepMm }, say) =>
+    capital(
+      `the point of ${say.thing(dart)} was moved by ${say.length(movedMm)}: the dart is ${say.length(deepMm)} deep now; it was ${say.length(formerMm)}.`,
+    ),
+  'changed-dart': ({ dart, into, edge, intakeMm, seams }, say) =>
+    capital(
+      `${say.thing(dart)} was changed into ${/^[aeiou]/.test(into) && into !== 'ease' ? `an ${into}` : ['ease', 'gathers'].includes(into) ? into : `a ${into}`}: ` +
+        `${say.length(intakeMm)} of ${say.thing(edge)}${seams.length > 0 ? `, taken up in ${say.things(seams)} between two notches` : ''}.`,
+    ),
+};
