@@ -26,6 +26,7 @@ export const measurementNames = [
   'knee girth',
   'calf girth',
   'ankle girth',
+  'heel girth',
   'shoulder length',
   'across-back shoulder width',
   'back neck point to waist',

@@ -39,7 +39,7 @@ describe('pieces in no seam', () => {
     const found = of(patternOf([...body, pocket], seams), 'piece-in-no-seam');
     expect(found.map(f => [f.severity, f.where])).toEqual([['warning', { piece: 'pocket bag' }]]);
     expect(toldFinding(found[0]!)).toMatchObject({
-      message: 'The pocket bag is not sewn to anything: is a seam missing?',
+      message: 'No seam takes in the pocket bag: is one missing?',
       remedy:
         'List under "seams" what it is sewn to; or, if it is laid on like a patch pocket, draw its place there with data-line="placement".',
     });

@@ -1,5 +1,5 @@
 import {
-  type EdgeRun,
+  type EdgeRef,
   edgeNamed,
   type Finding,
   levelGirths,
@@ -9,7 +9,7 @@ import {
   roleOf,
 } from '@paperhinge/geometry';
 import { tolerances } from '@paperhinge/geometry/internal';
-import { bodyPieces, levelAcross, levelNames } from '@paperhinge/geometry/measure';
+import { bodyPieces, facingEdges, levelAcross, levelNames } from '@paperhinge/geometry/measure';
 import { isKnit, leastStretch } from './cloth.js';
 import { finding } from './tellings.js';
 import { bodyGirth, type Wearer } from './wearer.js';
@@ -70,20 +70,21 @@ const comparedAtLevels: readonly string[] = [
   'thigh girth',
 ];
 
-/** A level that ends at a seam beyond which no piece has it, an armhole's apart. */
+/** A level that ends at an edge on which no piece lies that has it, an armhole's apart. */
 function notAllRound(pattern: Pattern, level: string): readonly Finding[] {
   const body = bodyPieces(pattern);
   const having = body.filter(p => levelNames(p).includes(level));
-  const lacks = (name: string): boolean =>
-    body.some(p => p.name === name) && !having.some(p => p.name === name);
-  const missing = having.flatMap(piece => {
-    const ends = levelAcross(piece, level).ends.flat();
-    const isEnd = (run: EdgeRun): boolean => run.piece === piece.name && ends.includes(run.edge);
-    return pattern.seams
-      .filter(({ a, b }) => ![...a, ...b].some(run => isOfArmhole(pattern, run)))
-      .flatMap(({ a, b }) => [...(a.some(isEnd) ? b : []), ...(b.some(isEnd) ? a : [])]);
-  });
-  const names = [...new Set(missing.map(run => run.piece))].filter(lacks);
+  const has = (name: string): boolean => having.some(p => p.name === name);
+  const facing = facingEdges(pattern).filter(({ a, b }) => ![a, b].some(ref => isOfArmhole(pattern, ref)));
+  const missing = having.flatMap(piece =>
+    levelAcross(piece, level).ends.flatMap(edges => {
+      const isEnd = (ref: EdgeRef): boolean => ref.piece === piece.name && edges.includes(ref.edge);
+      const met = facing.flatMap(({ a, b }) => [...(isEnd(a) ? [b] : []), ...(isEnd(b) ? [a] : [])]);
+      // What else lies on that edge, a tab or a hip piece, need not have it.
+      return met.some(ref => has(ref.piece)) ? [] : met.map(ref => ref.piece);
+    }),
+  );
+  const names = [...new Set(missing)].filter(name => body.some(p => p.name === name));
   if (names.length === 0) return [];
   const things = (pieces: readonly string[]) => pieces.map(piece => ({ piece }));
   return [
@@ -97,7 +98,7 @@ function notAllRound(pattern: Pattern, level: string): readonly Finding[] {
 }
 
 /** Beyond an armhole no level goes on: the arm comes through it. */
-function isOfArmhole(pattern: Pattern, { piece: name, edge }: EdgeRun): boolean {
+function isOfArmhole(pattern: Pattern, { piece: name, edge }: EdgeRef): boolean {
   const piece = pieceNamed(pattern, name);
   const role = roleOf(edgeNamed(piece, edge));
   return role === 'armhole' || role === 'cap' || pieceRoleOf(piece) === 'sleeve';

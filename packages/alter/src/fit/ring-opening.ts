@@ -1,8 +1,16 @@
-import { type EdgeRef, type Pattern, pieceNamed } from '@paperhinge/geometry';
+import {
+  type EdgeRef,
+  type EdgeRun,
+  edgePath,
+  type Pattern,
+  pathLength,
+  pieceNamed,
+} from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
 import { lengthInGarment } from '@paperhinge/geometry/measure';
 import { runLabel } from '@paperhinge/geometry/pattern';
 import type { Derived } from '../alteration.js';
-import { holdsEdge } from '../edge-refs.js';
+import { holdsEdge, sameEdge } from '../edge-refs.js';
 import { stretchOf } from './cloth.js';
 import { slitsAt } from './slits.js';
 
@@ -39,8 +47,10 @@ export function ringOpening(
   const stretches = edges.map(e => stretchOf(pattern, pieceNamed(pattern, e.piece).cutting.fabric));
   const gapMm = Math.max(0, ...drafted.map(d => d.figures.gapMm ?? 0));
   const edgeMm =
-    edges.reduce((sum, e, i) => sum + grown(lengthOf(pattern, e), stretches[i]!), 0) +
-    grown(gapMm, Math.min(...stretches));
+    edges.reduce(
+      (sum, e, i) => sum + grown(lengthOf(pattern, e) * shareInRing(pattern, edges, e), stretches[i]!),
+      0,
+    ) + grown(gapMm, Math.min(...stretches));
   const bands = [
     ...drafted.map(d => ({
       name: d.name,
@@ -52,6 +62,27 @@ export function ringOpening(
   const widestMm = Math.min(edgeMm, ...bands.map(b => b.reachMm)) + 2 * openingMm;
   return { edges, edgeMm, bands, openingMm, widestMm };
 }
+
+/** How much of an edge lies in a ring: of a hip piece only what the seam round the ring takes in, beside other edges of it. */
+function shareInRing(pattern: Pattern, ring: readonly EdgeRef[], ref: EdgeRef): number {
+  const edgeMm = pathLength(edgePath(pieceNamed(pattern, ref.piece), ref.edge));
+  const sewnMm = pattern.seams
+    .flatMap(({ a, b }) => [a, b])
+    .filter(side => side.some(run => holdsEdge(ring, run) && !sameEdge(run, ref)))
+    .map(side => side.filter((run, i) => sameEdge(run, ref) && i === firstAlike(side, run)))
+    .filter(runs => runs.length > 0)
+    .map(runs => runs.reduce((sum, { part }) => sum + (part ? part.to - part.from : edgeMm), 0));
+  return sewnMm.length === 0 ? 1 : Math.min(1, Math.max(...sewnMm) / edgeMm);
+}
+
+/** Left and right are listed apart, and are the same part of the same edge. */
+const firstAlike = (side: readonly EdgeRun[], { piece, edge, part }: EdgeRun): number =>
+  side.findIndex(
+    other =>
+      other.piece === piece &&
+      other.edge === edge &&
+      Math.abs((other.part?.from ?? 0) - (part?.from ?? 0)) <= tolerances.coincidenceTolerance,
+  );
 
 const grown = (mm: number, percent: number): number => mm * (1 + percent / 100);
 

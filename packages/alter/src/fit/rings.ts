@@ -49,7 +49,7 @@ export function waistEdges(pattern: Pattern): readonly EdgeRef[] {
   const pieces = garmentPieces(pattern);
   const lower = pieces.filter(p => lowerBody.has(pieceRoleOf(p)));
   const isAll = lower.length > 0 && pieces.every(p => lower.includes(p) || pieceRoleOf(p) === undefined);
-  return isAll ? edgesWhere(lower, (_, edge) => roleOf(edge) === 'waist') : [];
+  return isAll ? edgesWhere(pieces, (_, edge) => roleOf(edge) === 'waist') : [];
 }
 
 const lowerBody: ReadonlySet<PieceRole | undefined> = new Set<PieceRole>(['skirt', 'trouser', 'yoke']);

@@ -17,10 +17,12 @@ export const levelNames = (piece: Piece): readonly string[] => [
   ...new Set(piece.lines.filter(l => l.kind === 'level').map(l => l.name)),
 ];
 
-/** A level as it runs across one piece: the length of cloth in mm, and the edges that meet each of its ends. */
+/** A level as it runs across one piece: the length of cloth in mm, where it ends, and the edges that meet each end. */
 export interface LevelAcross {
   readonly lengthMm: number;
   readonly ends: readonly (readonly string[])[];
+  /** On the outline or at a dart; none where the level runs outside the piece. */
+  readonly places: readonly Point[];
 }
 
 /**
@@ -43,7 +45,7 @@ const levelsAcross = oncePer(
   (piece: Piece) => new Map(levelNames(piece).map(level => [level, waysAcross(piece, level)])),
 );
 
-const nowhere: LevelAcross = { lengthMm: 0, ends: [[], []] };
+const nowhere: LevelAcross = { lengthMm: 0, ends: [[], []], places: [] };
 
 function waysAcross(piece: Piece, level: string) {
   const drawn = piece.lines.filter(l => l.kind === 'level' && l.name === level);
@@ -60,7 +62,7 @@ function waysAcross(piece: Piece, level: string) {
   return { straight, toCorners };
 }
 
-/** A level as it runs across a piece, with the places where it ends on the outline or at a dart. */
+/** A level that runs across a piece. */
 interface Run extends LevelAcross {
   readonly places: readonly [Point, Point];
 }
@@ -80,8 +82,9 @@ function runAcross(piece: Piece, from: Point, to: Point): Run | undefined {
     .map((stop, i) => containsPoint(outline, placeAt((stop.at + stops[i]!.at) / 2)));
   const home = nearestStretch(stops, inside, reach);
   if (home === undefined) return undefined;
-  const after = clothBeyond(piece, { stops, inside, home, way: 1 }),
-    before = clothBeyond(piece, { stops, inside, home, way: -1 });
+  const drawn = distance(from, to) / 2;
+  const after = clothBeyond(piece, { stops, inside, home, way: 1, drawnTo: reach + drawn }),
+    before = clothBeyond(piece, { stops, inside, home, way: -1, drawnTo: reach - drawn });
   const length = stops[home + 1]!.at - stops[home]!.at + before.length + after.length;
   const taken = intakesAcross(piece, across, { from: before.at, to: after.at });
   return {

@@ -1,6 +1,7 @@
 import type { Pattern } from '../pattern/types.js';
 import { bodyPieces } from './body-pieces.js';
 import { levelAcross, levelNames, levelToCorners } from './level-across.js';
+import { overlapAt } from './overlap-at.js';
 import { allRound, type Round } from './rings.js';
 
 /** The girth of a garment at one level. */
@@ -17,7 +18,7 @@ export interface LevelGirth {
  * The girth of a garment at each of its levels, every copy counted: `levelAcross` of each piece that has it, and of a
  * limb that of one. Above the crotch that is the sum over left and right, below it one leg's. A level that was drawn
  * from the corner at the top of a limb's seam still runs round the limb where an alteration moved the corner away
- * from it: then the line is taken to the corner. Linings, facings and other pieces made for an edge do not count.
+ * from it: then the line is taken to the corner. What overlaps where the garment buttons counts once. Linings, facings and other pieces made for an edge do not count.
  * Levels in pattern order.
  */
 export function girthsAtLevels(pattern: Pattern): readonly LevelGirth[] {
@@ -25,17 +26,16 @@ export function girthsAtLevels(pattern: Pattern): readonly LevelGirth[] {
   const levels = new Set(pieces.flatMap(levelNames));
   return [...levels].map(level => {
     const having = pieces.filter(piece => levelNames(piece).includes(level));
-    const straight = allRound(
-      pattern,
-      having.map(piece => ({ piece, ...levelAcross(piece, level) })),
-    );
+    const across = having.map(piece => ({ piece, ...levelAcross(piece, level) }));
+    const straight = allRound(pattern, across);
     const cornered = allRound(
       pattern,
       having.map(piece => ({ piece, ...levelToCorners(piece, level) })),
     );
     const isRing = ({ limb, closed }: Round) => limb && closed;
     const { mm, limb } = !isRing(straight) && isRing(cornered) ? cornered : straight;
-    return { level, girthMm: mm, limb, pieces: having.map(p => p.name) };
+    const lapped = across.reduce((sum, run) => sum + overlapAt(pattern, run.piece, run), 0);
+    return { level, girthMm: mm - (limb ? 0 : lapped), limb, pieces: having.map(p => p.name) };
   });
 }
 

@@ -4,7 +4,7 @@ import { pathLength } from '../path/length.js';
 import type { Path } from '../path/path.js';
 import { pathsOfPart } from '../pattern/outline.js';
 import type { Dart, OutlinePart, Piece } from '../pattern/types.js';
-import { coincidenceTolerance } from '../tolerance.js';
+import { coincidenceTolerance, joiningGap } from '../tolerance.js';
 
 /** A place where a line crosses the outline, in mm along it, and the parts of the outline that it meets there. */
 export interface Stop {
@@ -77,10 +77,15 @@ interface Stretches {
   readonly inside: readonly boolean[];
   readonly home: number;
   readonly way: 1 | -1;
+  /** Where on the line it was drawn to, that way. */
+  readonly drawnTo: number;
 }
 
-/** Cloth in mm beyond the stretch `home`, one way along the line, and where on the line it ends at which edges. */
-export function clothBeyond(piece: Piece, { stops, inside, home, way }: Stretches) {
+/**
+ * Cloth in mm beyond the stretch `home`, one way along the line, and where on the line it ends at which edges. An
+ * armhole that dips below the corner that a level is drawn to leaves no hole in the level.
+ */
+export function clothBeyond(piece: Piece, { stops, inside, home, way, drawnTo }: Stretches) {
   let length = 0;
   let edge = way === 1 ? home + 1 : home;
   for (;;) {
@@ -88,7 +93,8 @@ export function clothBeyond(piece: Piece, { stops, inside, home, way }: Stretche
     const here = stops[edge]!,
       beyond = stops[edge + way];
     if (!beyond || next < 0) break;
-    if (inside[next]) length += Math.abs(beyond.at - here.at);
+    const isDrawnTo = Math.abs(beyond.at - drawnTo) <= joiningGap;
+    if (inside[next] || (isDrawnTo && beyond.edges.length > 1)) length += Math.abs(beyond.at - here.at);
     else if (!here.darts.some(d => beyond.darts.some(e => e.dart === d.dart))) break;
     edge += way;
   }

@@ -6,6 +6,8 @@ export { neighboursAtEnds } from '../joining/meetings.js';
 export { bodyPieces } from '../measure/body-pieces.js';
 export type { EdgeTruing, Kink } from '../measure/edge-truing.js';
 export { edgeTruing } from '../measure/edge-truing.js';
+export type { FacingEdges } from '../measure/facing-edges.js';
+export { facingEdges } from '../measure/facing-edges.js';
 export type { HemSweep } from '../measure/hem-sweep.js';
 export { hemSweep, lengthInGarment } from '../measure/hem-sweep.js';
 export type { JoinedLine } from '../measure/joined-lines.js';

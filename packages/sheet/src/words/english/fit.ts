@@ -110,11 +110,11 @@ export const fit: Tellings<FitTellings> = {
     remedy: 'Mark the neck edges with data-role="neck" in the drawing.',
   }),
   'part-passes': ({ part, bodyMm, spareMm, ...ring }, say) => ({
-    message: `${ways[part]}: ${opens(ring, say)}; ${parts[part]} of ${say.length(bodyMm)} passes with ${say.length(spareMm)} to spare.`,
+    message: `${ways[part]}: ${opens(ring, say)}; ${parts[part]} of ${say.length(bodyMm)} ${part === 'hips' ? 'pass' : 'passes'} with ${say.length(spareMm)} to spare.`,
     remedy: 'Nothing to do.',
   }),
   'part-does-not-pass': ({ part, bodyMm, missingMm, ...ring }, say) => ({
-    message: `${ways[part]}: ${opens(ring, say)}; ${parts[part]} of ${say.length(bodyMm)} does not pass, ${say.length(missingMm)} are missing.`,
+    message: `${ways[part]}: ${opens(ring, say)}; ${parts[part]} of ${say.length(bodyMm)} ${part === 'hips' ? 'do' : 'does'} not pass, ${say.length(missingMm)} are missing.`,
     remedy: wider(ring.tightest, missingMm, say),
   }),
   'passage-not-checked': ({ parts: unchecked, measures }, say) => ({

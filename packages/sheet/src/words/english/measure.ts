@@ -15,9 +15,9 @@ export const measure: Tellings<MeasureTellings> = {
     ),
     remedy: `If they should meet, move one of them by ${say.slight(Math.abs(offMm))}.`,
   }),
-  'notches-do-not-meet': ({ seam, notch, partner, aMm, bMm, offMm }, say) => ({
+  'notches-do-not-meet': ({ seam, notch, partner, aMm, bMm, differenceMm, offMm }, say) => ({
     message: capital(
-      `${notchWords(notch, say)} lies ${say.slight(bMm)} from the beginning of ${say.thing(seam)}, its partner, ${notchWords(partner, say)}, ${say.slight(aMm)}: they miss each other by ${say.slight(Math.abs(offMm))}.`,
+      `${notchWords(notch, say)} lies ${say.slight(bMm)} from the beginning of ${say.thing(seam)}, its partner, ${notchWords(partner, say)}, ${say.slight(aMm)}: ${easeBefore(differenceMm - offMm, say)}they miss each other by ${say.slight(Math.abs(offMm))}.`,
     ),
     remedy: capital(
       `move ${notchWords(notch, say)} by ${say.slight(Math.abs(offMm))} ${offMm > 0 ? 'away from' : 'towards'} the beginning of the seam.`,
@@ -126,7 +126,7 @@ export const measure: Tellings<MeasureTellings> = {
     remedy: 'Give a length within the edge; an opening over two edges is given for each.',
   }),
   'piece-in-no-seam': ({ piece }, say) => ({
-    message: capital(`${say.thing(piece)} is not sewn to anything: is a seam missing?`),
+    message: `No seam takes in ${say.thing(piece)}: is one missing?`,
     remedy:
       'List under "seams" what it is sewn to; or, if it is laid on like a patch pocket, draw its place there with data-line="placement".',
   }),
@@ -154,6 +154,14 @@ function mismatch(
   const off = say.slight(Math.abs(offMm));
   const verb = longer.length > 1 ? 'are' : 'is';
   const figures = `${say.length(longMm)} against ${say.length(shortMm)}`;
+  // The side that was to be the longer one is the one that lacks.
+  if (Math.abs(easeWantedMm) >= 0.05 && Math.sign(offMm) !== Math.sign(easeWantedMm)) {
+    const is = shorter.length > 1 ? 'are' : 'is';
+    const by = say.slight(Math.abs(longMm - shortMm));
+    return capital(
+      `${say.things(shorter)} ${is} to be ${say.slight(Math.abs(easeWantedMm))} longer than ${say.things(longer)}, and ${is} ${by} ${shortMm > longMm ? 'longer' : 'shorter'}: ${say.length(shortMm)} against ${say.length(longMm)}; ${off} missing.`,
+    );
+  }
   return capital(
     Math.abs(easeWantedMm) < 0.05
       ? `${say.things(longer)} ${verb} ${off} longer than ${say.things(shorter)}: ${figures}.`
@@ -161,14 +169,20 @@ function mismatch(
   );
 }
 
+/** Whether side a is the one that the sentence names first. */
+const isNamedFirst = ({ offMm, easeWantedMm }: Facts<'seam-does-not-match'>): boolean =>
+  Math.abs(easeWantedMm) < 0.05 ? offMm > 0 : easeWantedMm > 0;
+
 function lyingBetween({ from, to }: Facts<'seam-does-not-match'>, say: Say): string {
   if (from === undefined || to === undefined) return '';
   return ` The difference lies between ${placeWords(from, say)} and ${placeWords(to, say)}.`;
 }
 
-function countedOtherwise({ counted, otherAMm, otherBMm }: Facts<'seam-does-not-match'>, say: Say): string {
+function countedOtherwise(facts: Facts<'seam-does-not-match'>, say: Say): string {
+  const { counted, otherAMm, otherBMm } = facts;
   if (otherAMm === undefined || otherBMm === undefined) return '';
-  const figures = `${say.length(otherAMm)} and ${say.length(otherBMm)}`;
+  const [first, second] = isNamedFirst(facts) ? [otherAMm, otherBMm] : [otherBMm, otherAMm];
+  const figures = `${say.length(first)} and ${say.length(second)}`;
   return counted === 'garment'
     ? ` That counts every piece as often as it is cut; each once, they measure ${figures}.`
     : ` Counted as often as the pieces are cut, they measure ${figures}.`;
@@ -192,6 +206,9 @@ function mismatchRemedy(facts: Facts<'seam-does-not-match'>, say: Say): string {
         : `If ${say.number(layers, 0)} of ${say.thing(layered)} lie on one another, give it data-layers="${layers}": then the sides agree. `;
   return `${lying}${capital(ways.join(', or '))}. ${meant}`;
 }
+
+const easeBefore = (easeMm: number, say: Say): string =>
+  Math.abs(easeMm) < 0.05 ? '' : `with the ${say.slight(Math.abs(easeMm))} of ease before them allowed for, `;
 
 const placeWords = (place: 'beginning' | 'end' | Thing, say: Say): string =>
   typeof place === 'string' ? `the ${place} of the seam` : notchWords(place, say);

@@ -12,8 +12,8 @@ export const measure: Tellings<MeasureTellings> = {
     message: `${say.thing(seam)}: Die Nähte vor ${say.thing(first)} und vor ${say.thing(second)} kreuzen sie ${say.slight(Math.abs(offMm))} auseinander.`,
     remedy: `Sollen sie sich treffen, verschieben Sie eine um ${say.slight(Math.abs(offMm))}.`,
   }),
-  'notches-do-not-meet': ({ seam, notch, partner, aMm, bMm, offMm }, say) => ({
-    message: `${say.thing(seam)}: ${notchWords(notch, say)} liegt ${say.slight(bMm)} vom Anfang, sein Gegenstück, ${notchWords(partner, say)}, ${say.slight(aMm)}: Sie verfehlen sich um ${say.slight(Math.abs(offMm))}.`,
+  'notches-do-not-meet': ({ seam, notch, partner, aMm, bMm, differenceMm, offMm }, say) => ({
+    message: `${say.thing(seam)}: ${notchWords(notch, say)} liegt ${say.slight(bMm)} vom Anfang, sein Gegenstück, ${notchWords(partner, say)}, ${say.slight(aMm)}: ${easeBefore(differenceMm - offMm, say)}Sie verfehlen sich um ${say.slight(Math.abs(offMm))}.`,
     remedy: `Verschieben Sie ${notchWords(notch, say)} um ${say.slight(Math.abs(offMm))} ${offMm > 0 ? 'vom Nahtanfang weg' : 'zum Nahtanfang hin'}.`,
   }),
   'ease-the-wrong-way': ({ seam, notch, partner, easeMm }, say) => ({
@@ -138,19 +138,31 @@ function mismatch(
   const off = say.slight(Math.abs(offMm));
   const verb = longer.length > 1 ? 'sind' : 'ist';
   const figures = `${say.length(longMm)} gegenüber ${say.length(shortMm)}`;
+  // The side that was to be the longer one is the one that lacks.
+  if (Math.abs(easeWantedMm) >= 0.05 && Math.sign(offMm) !== Math.sign(easeWantedMm)) {
+    const is = shorter.length > 1 ? 'sind' : 'ist';
+    const wanted = `${say.things(shorter)} ${shorter.length > 1 ? 'sollen' : 'soll'} ${say.slight(Math.abs(easeWantedMm))} länger sein als ${say.things(longer)}`;
+    return `${wanted} und ${is} ${say.slight(Math.abs(longMm - shortMm))} ${shortMm > longMm ? 'länger' : 'kürzer'}: ${say.length(shortMm)} gegenüber ${say.length(longMm)}; es fehlen ${off}.`;
+  }
   return Math.abs(easeWantedMm) < 0.05
     ? `${say.things(longer)} ${verb} ${off} länger als ${say.things(shorter)}: ${figures}.`
     : `${say.things(longer)} ${verb} ${off} zu lang für ${say.things(shorter)}, die ${fitted[takenUp]} ${say.slight(Math.abs(easeWantedMm))} schon abgezogen: ${figures}.`;
 }
+
+/** Whether side a is the one that the sentence names first. */
+const isNamedFirst = ({ offMm, easeWantedMm }: Facts<'seam-does-not-match'>): boolean =>
+  Math.abs(easeWantedMm) < 0.05 ? offMm > 0 : easeWantedMm > 0;
 
 function lyingBetween({ from, to }: Facts<'seam-does-not-match'>, say: Say): string {
   if (from === undefined || to === undefined) return '';
   return ` Der Unterschied liegt zwischen ${placeWords(from, say)} und ${placeWords(to, say)}.`;
 }
 
-function countedOtherwise({ counted, otherAMm, otherBMm }: Facts<'seam-does-not-match'>, say: Say): string {
+function countedOtherwise(facts: Facts<'seam-does-not-match'>, say: Say): string {
+  const { counted, otherAMm, otherBMm } = facts;
   if (otherAMm === undefined || otherBMm === undefined) return '';
-  const figures = `${say.length(otherAMm)} und ${say.length(otherBMm)}`;
+  const [first, second] = isNamedFirst(facts) ? [otherAMm, otherBMm] : [otherBMm, otherAMm];
+  const figures = `${say.length(first)} und ${say.length(second)}`;
   return counted === 'garment'
     ? ` Jedes Teil zählt dabei so oft, wie es zugeschnitten wird; je einmal sind es ${figures}.`
     : ` So oft gezählt, wie die Teile zugeschnitten werden, sind es ${figures}.`;
@@ -170,6 +182,9 @@ function mismatchRemedy(facts: Facts<'seam-does-not-match'>, say: Say): string {
         : `Liegen ${say.number(layers, 0)} Lagen von ${say.thing(layered)} aufeinander, geben Sie data-layers="${layers}" an: Dann stimmen die Seiten überein. `;
   return `${lying}${again}Kürzen Sie ${say.thing(shorten)} um ${by} oder verlängern Sie ${say.thing(lengthen)} um ${by}. Ist der Unterschied gewollt, sagen Sie es: ${stepText('set seam', { seam: seam.seam ?? '', ease })}.`;
 }
+
+const easeBefore = (easeMm: number, say: Say): string =>
+  Math.abs(easeMm) < 0.05 ? '' : `Die Mehrweite von ${say.slight(Math.abs(easeMm))} davor ist abgezogen. `;
 
 const placeWords = (place: 'beginning' | 'end' | Thing, say: Say): string =>
   typeof place === 'string'
