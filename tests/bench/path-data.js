@@ -55,7 +55,7 @@ function commandsOf(text) {
     lineTo: (x, y) => list.push({ type: 'L', x, y }),
     cubicTo: (x1, y1, x2, y2, x, y) => list.push({ type: 'C', x1, y1, x2, y2, x, y }),
     quadraticTo: (x1, y1, x, y) => list.push({ type: 'Q', x1, y1, x, y }),
-    arcTo: (rx, ry, turn, large, sweep, x, y) => list.push({ type: 'A', rx, ry, turn, large, sweep, x, y }),
+    arcTo: arc => list.push({ type: 'A', ...arc }),
     close: () => list.push({ type: 'Z' }),
   });
   return list;

@@ -14,6 +14,8 @@ export const coincidenceTolerance = 1e-6;
  * (5e-11 mm at 100 m), yet a gap of a thousandth of a millimetre is a gap.
  */
 export const contactTolerance = 1e-8;
+/** mm. Stretches longer than this are halved before a touch is looked for: shorter, flat ones are straight to 1e-12. */
+export const touchingLength = 0.01;
 /** mm. Largest distance of a fitted curve from what it stands for: half the 0.01 mm promised of a cutting line. */
 export const fitTolerance = 0.005;
 /** mm. Ends of edges this near are joined on reading: below a pen line, above what an editor's snapping leaves. */

@@ -30,7 +30,10 @@ const direction = fc.double({ min: -1.2, max: 1.2, noNaN: true }).map(a => at(Ma
 describe('fair curves', () => {
   // Hobby's rule comes within 0.03 % of a circle on a quarter turn, as the k quarter does. [derived]
   test('a quarter turn between square ends is all but a circle', () => {
-    const quarter = fairCurve(at(0, 0), at(1, 0), at(100, 100), at(0, 1));
+    const quarter = fairCurve(
+      { point: at(0, 0), direction: at(1, 0) },
+      { point: at(100, 100), direction: at(0, 1) },
+    );
     for (let i = 0; i <= 16; i++)
       expect(
         Math.abs(distance(pointAlong(quarter, (pathLength(quarter) * i) / 16), at(0, 100)) - 100),
@@ -44,7 +47,12 @@ describe('fair curves', () => {
         fc.array(fc.double({ min: -25, max: 25, noNaN: true }), { maxLength: 5 }),
         (u, v, heights) => {
           const through = heights.map((h, i) => at(((i + 1) * 300) / (heights.length + 1), h));
-          const path = fairCurve(at(0, 0), u, at(300, 0), v, 0.05, through);
+          const path = fairCurve(
+            { point: at(0, 0), direction: u },
+            { point: at(300, 0), direction: v },
+            0.05,
+            through,
+          );
           expect(pathStart(path)).toEqual(at(0, 0));
           expect(pathEnd(path)).toEqual(at(300, 0));
           expect(distance(startTangent(path), unit(u))).toBeLessThan(1e-9);
@@ -57,9 +65,9 @@ describe('fair curves', () => {
     );
   });
   test('an end direction of no length is refused', () => {
-    expect(() => fairCurve(at(0, 0), at(0, 0), at(1, 1), at(0, 1))).toThrow(
-      expect.objectContaining({ code: 'no-direction' }),
-    );
+    expect(() =>
+      fairCurve({ point: at(0, 0), direction: at(0, 0) }, { point: at(1, 1), direction: at(0, 1) }),
+    ).toThrow(expect.objectContaining({ code: 'no-direction' }));
   });
 });
 

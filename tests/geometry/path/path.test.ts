@@ -17,8 +17,10 @@ import { expect, test } from 'vitest';
 const square = polyline(at(0, 0), at(10, 0), at(10, 10), at(0, 10), at(0, 0));
 const wave = {
   segments: [
-    ...fairCurve(at(0, 0), at(1, 1), at(100, 0), at(1, 1)).segments,
-    ...fairCurve(at(100, 0), at(1, 1), at(200, 50), at(1, 0)).segments,
+    ...fairCurve({ point: at(0, 0), direction: at(1, 1) }, { point: at(100, 0), direction: at(1, 1) })
+      .segments,
+    ...fairCurve({ point: at(100, 0), direction: at(1, 1) }, { point: at(200, 50), direction: at(1, 0) })
+      .segments,
   ],
 };
 const share = fc.double({ min: 0, max: 1, noNaN: true });

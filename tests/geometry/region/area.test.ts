@@ -61,7 +61,11 @@ describe('area and centre of gravity', () => {
 
 describe('containment', () => {
   const drop: Path = {
-    segments: [...fairCurve(at(0, 0), at(1, -0.3), at(0, 60), at(-1, -0.3)).segments, [at(0, 60), at(0, 0)]],
+    segments: [
+      ...fairCurve({ point: at(0, 0), direction: at(1, -0.3) }, { point: at(0, 60), direction: at(-1, -0.3) })
+        .segments,
+      [at(0, 60), at(0, 0)],
+    ],
   };
   test('points within, without and on the outline are told apart', () => {
     expect(containsPoint(drop, at(5, 30))).toBe(true);
@@ -209,7 +213,10 @@ describe('clearance', () => {
     expect(clearance(rectangle(0, 0, 10, 10), rectangle(10, 3, 10, 10))).toBe(0);
   });
   test('a parallel keeps its distance', () => {
-    const neck = fairCurve(at(0, 0), at(0, 1), at(80, 80), at(1, 0));
+    const neck = fairCurve(
+      { point: at(0, 0), direction: at(0, 1) },
+      { point: at(80, 80), direction: at(1, 0) },
+    );
     const parallel: Path = { segments: offsetSegment(neck.segments[0]!, 7) };
     expect(Math.abs(clearance(neck, parallel) - 7)).toBeLessThan(0.005);
   });

@@ -89,10 +89,10 @@ describe('path data carried by a map', () => {
 });
 
 test('a pen of one’s own gets shorthands as what they stand for and arcs as arcs', () => {
-  const drawn: (string | number | boolean)[][] = [];
+  const drawn: unknown[][] = [];
   const note =
     (name: string) =>
-    (...values: (number | boolean)[]): void => {
+    (...values: unknown[]): void => {
       drawn.push([name, ...values]);
     };
   const fault = drawPathData('m1 1h2s3 3 4 4t1 1a1 2 3 01.5 0z', {
@@ -109,7 +109,7 @@ test('a pen of one’s own gets shorthands as what they stand for and arcs as ar
     ['line', 3, 1],
     ['cubic', 3, 1, 6, 4, 7, 5],
     ['quadratic', 7, 5, 8, 6],
-    ['arc', 1, 2, 3, false, true, 8.5, 6],
+    ['arc', { rx: 1, ry: 2, turn: 3, large: false, sweep: true, x: 8.5, y: 6 }],
     ['close'],
   ]);
 });

@@ -46,7 +46,12 @@ function fairBetween(
     const through = Array.from({ length: points }, (_, i) =>
       pointAlong(path, (length * (i + 1)) / (points + 1)),
     );
-    const fair = fairCurve(pathStart(path), start, pathEnd(path), end, within / 100, through);
+    const fair = fairCurve(
+      { point: pathStart(path), direction: start },
+      { point: pathEnd(path), direction: end },
+      within / 100,
+      through,
+    );
     if (turningOf(fair) > most) continue;
     if (balanced && areaBetween(path, fair) > mostMeanOff * within * length) continue;
     // A first look with few points: the figure that is told is taken from many.

@@ -110,10 +110,8 @@ function widest(
     if (to - from <= tolerances.joiningGap || to - from < least) break;
     const old = subpath(path, from, to);
     const curve = fairCurve(
-      pointAlong(path, from),
-      startDirection ?? startTangent(old),
-      pointAlong(path, to),
-      endDirection ?? endTangent(old),
+      { point: pointAlong(path, from), direction: startDirection ?? startTangent(old) },
+      { point: pointAlong(path, to), direction: endDirection ?? endTangent(old) },
     );
     if (blend.stepLimit !== undefined && turningOf(curve) > steepest + netTurn(curve)) continue;
     const movedMm = roughlyApart(old, curve, Number.POSITIVE_INFINITY);

@@ -1,6 +1,6 @@
 import { rootsInUnit } from '../polynomial.js';
 import type { Point } from '../vector.js';
-import { isLine, pointAt, type Segment } from './segment.js';
+import { type Cubic, isLine, pointAt, type Segment } from './segment.js';
 import { requireSegment } from './sound.js';
 
 /** The smallest upright rectangle about something, in mm; `min` is its top left corner as seen. */
@@ -19,19 +19,22 @@ export function boundsOf(segment: Segment): Box {
       max: { x: Math.max(a.x, b.x), y: Math.max(a.y, b.y) },
     };
   }
-  const [p, q, r, s] = segment;
-  const x = extent(segment, p.x, q.x, r.x, s.x, 'x');
-  const y = extent(segment, p.y, q.y, r.y, s.y, 'y');
+  const x = extent(segment, 'x');
+  const y = extent(segment, 'y');
   return { min: { x: x.low, y: y.low }, max: { x: x.high, y: y.high } };
 }
 
-function extent(segment: Segment, p: number, q: number, r: number, s: number, axis: 'x' | 'y') {
+function extent(curve: Cubic, axis: 'x' | 'y') {
+  const p = curve[0][axis],
+    q = curve[1][axis],
+    r = curve[2][axis],
+    s = curve[3][axis];
   let low = Math.min(p, s),
     high = Math.max(p, s);
   // A curve lies within the hull of its control points: nothing to look for if the inner two are within.
   if (q >= low && q <= high && r >= low && r <= high) return { low, high };
   for (const t of rootsInUnit([q - p, 2 * (p - 2 * q + r), s - p + 3 * (q - r)])) {
-    const value = pointAt(segment, t)[axis];
+    const value = pointAt(curve, t)[axis];
     low = Math.min(low, value);
     high = Math.max(high, value);
   }

@@ -1,5 +1,6 @@
 import { handleDamping, shortestHandle } from '../tolerance.js';
-import type { Point } from '../vector.js';
+import { distance, type Point } from '../vector.js';
+import { type PowerForm, powerForm, xAt, yAt } from './power-form.js';
 import type { Cubic } from './segment.js';
 
 /** A place a curve shall pass through, in mm, and its unit direction of travel there. */
@@ -28,92 +29,116 @@ export function fitHandles(
   inner: readonly Station[],
   tolerance: number,
 ): HermiteFit {
-  const { x: px, y: py } = from.point,
-    { x: ux, y: uy } = from.direction;
-  const { x: sx, y: sy } = to.point,
-    { x: vx, y: vy } = to.direction;
-  const count = inner.length;
-  // Chord lengths give first parameters, and their sum the first handles.
-  const at: number[] = [];
-  let length = 0,
-    lx = px,
-    ly = py;
-  for (const { point } of inner) {
-    length += Math.sqrt((point.x - lx) ** 2 + (point.y - ly) ** 2);
-    at.push(length);
-    lx = point.x;
-    ly = point.y;
-  }
-  length += Math.sqrt((sx - lx) ** 2 + (sy - ly) ** 2);
-  for (let i = 0; i < count; i++) at[i]! /= length || 1;
-  let a = length / 3,
-    b = length / 3,
-    bestA = a,
-    bestB = b;
+  const { at, length } = chordParameters(from, inner, to);
+  let handles: Handles = { a: length / 3, b: length / 3 },
+    best = handles;
   let deviation = Number.POSITIVE_INFINITY;
   for (let step = 0; step < mostSteps; step++) {
-    // The curve by powers of t.
-    const x1 = 3 * a * ux,
-      y1 = 3 * a * uy;
-    const x2 = 3 * (sx - b * vx - px) - 2 * x1,
-      y2 = 3 * (sy - b * vy - py) - 2 * y1;
-    const x3 = sx - px - x1 - x2,
-      y3 = sy - py - y1 - y2;
-    let aa = handleDamping,
-      ab = 0,
-      bb = handleDamping,
-      ra = 0,
-      rb = 0,
-      worst = 0;
-    for (let i = 0; i < count; i++) {
-      const station = inner[i]!;
-      const { x: qx, y: qy } = station.point,
-        { x: dx, y: dy } = station.direction;
-      let t = at[i]!,
-        x = 0,
-        y = 0;
-      for (let k = step === 0 ? 0 : 1; k < 2; k++) {
-        x = ((x3 * t + x2) * t + x1) * t + px - qx;
-        y = ((y3 * t + y2) * t + y1) * t + py - qy;
-        const slope = ((3 * x3 * t + 2 * x2) * t + x1) * dx + ((3 * y3 * t + 2 * y2) * t + y1) * dy;
-        if (slope > 0) t = Math.min(1, Math.max(0, t - (x * dx + y * dy) / slope));
-      }
-      at[i] = t;
-      x = ((x3 * t + x2) * t + x1) * t + px - qx;
-      y = ((y3 * t + y2) * t + y1) * t + py - qy;
-      const off = y * dx - x * dy,
-        left = Math.abs(x * dx + y * dy);
-      // What is left along the direction shows that no foot was found: it counts.
-      worst = Math.max(worst, Math.abs(off), left > length * stray ? left : 0);
-      const w = 1 - t,
-        fa = 3 * w * w * t,
-        fb = -3 * w * t * t;
-      const ja = fa * (uy * dx - ux * dy),
-        jb = fb * (vy * dx - vx * dy);
-      aa += ja * ja;
-      ab += ja * jb;
-      bb += jb * jb;
-      ra += ja * off;
-      rb += jb * off;
+    const form = powerForm(curveWith(from, to, handles));
+    for (let i = 0; i < inner.length; i++) {
+      if (step === 0) at[i] = nearerFoot(form, inner[i]!, at[i]!);
+      at[i] = nearerFoot(form, inner[i]!, at[i]!);
     }
+    const sums = sumsOver(form, inner, at, { from: from.direction, to: to.direction });
+    // What is left along the direction shows that no foot was found: it counts.
+    const worst = Math.max(sums.off, sums.left > length * stray ? sums.left : 0);
     const gained = worst < deviation * (1 - leastGain);
     if (worst < deviation) {
       deviation = worst;
-      bestA = a;
-      bestB = b;
+      best = handles;
     }
     if ((step > 1 && !gained) || (step > 2 && deviation > hopeless * tolerance)) break;
-    const det = aa * bb - ab * ab;
-    a = Math.min(3 * length, Math.max(length * shortestHandle, a - (ra * bb - rb * ab) / det));
-    b = Math.min(3 * length, Math.max(length * shortestHandle, b - (aa * rb - ab * ra) / det));
+    handles = stepped(handles, sums, length);
   }
-  const curve: Cubic = [
-    from.point,
-    { x: px + bestA * ux, y: py + bestA * uy },
-    { x: sx - bestB * vx, y: sy - bestB * vy },
-    to.point,
-  ];
-  return { curve, deviation };
+  return { curve: curveWith(from, to, best), deviation };
+}
+
+/** Lengths in mm of the handles at both ends. */
+interface Handles {
+  readonly a: number;
+  readonly b: number;
+}
+
+function curveWith(
+  { point: p, direction: u }: Station,
+  { point: s, direction: v }: Station,
+  { a, b }: Handles,
+): Cubic {
+  return [p, { x: p.x + a * u.x, y: p.y + a * u.y }, { x: s.x - b * v.x, y: s.y - b * v.y }, s];
+}
+
+/** First parameters of the inner stations, by the lengths of the chords between them, and the sum of those in mm. */
+function chordParameters(from: Station, inner: readonly Station[], to: Station) {
+  const at: number[] = [];
+  let length = 0,
+    last = from.point;
+  for (const { point } of inner) {
+    length += distance(last, point);
+    at.push(length);
+    last = point;
+  }
+  length += distance(last, to.point);
+  for (let i = 0; i < at.length; i++) at[i]! /= length || 1;
+  return { at, length };
+}
+
+/** One Newton step from t to where the curve stands square to a station's direction. */
+function nearerFoot(f: PowerForm, { point, direction: d }: Station, t: number): number {
+  const along = (xAt(f, t) - point.x) * d.x + (yAt(f, t) - point.y) * d.y;
+  const slope = ((3 * f.x3 * t + 2 * f.x2) * t + f.x1) * d.x + ((3 * f.y3 * t + 2 * f.y2) * t + f.y1) * d.y;
+  return slope > 0 ? Math.min(1, Math.max(0, t - along / slope)) : t;
+}
+
+/** The normal equations of a Gauss–Newton step, and the largest distances square to the directions and along them. */
+interface Sums {
+  readonly aa: number;
+  readonly ab: number;
+  readonly bb: number;
+  readonly ra: number;
+  readonly rb: number;
+  readonly off: number;
+  readonly left: number;
+}
+
+function sumsOver(
+  f: PowerForm,
+  inner: readonly Station[],
+  at: readonly number[],
+  { from: u, to: v }: { readonly from: Point; readonly to: Point },
+): Sums {
+  let aa = handleDamping,
+    ab = 0,
+    bb = handleDamping,
+    ra = 0,
+    rb = 0,
+    off = 0,
+    left = 0;
+  for (let i = 0; i < inner.length; i++) {
+    const { point, direction: d } = inner[i]!;
+    const t = at[i]!,
+      w = 1 - t;
+    const x = xAt(f, t) - point.x,
+      y = yAt(f, t) - point.y;
+    const square = y * d.x - x * d.y;
+    off = Math.max(off, Math.abs(square));
+    left = Math.max(left, Math.abs(x * d.x + y * d.y));
+    // By how much a millimetre more of either handle moves the curve square to the station's direction.
+    const ja = 3 * w * w * t * (u.y * d.x - u.x * d.y),
+      jb = -3 * w * t * t * (v.y * d.x - v.x * d.y);
+    aa += ja * ja;
+    ab += ja * jb;
+    bb += jb * jb;
+    ra += ja * square;
+    rb += jb * square;
+  }
+  return { aa, ab, bb, ra, rb, off, left };
+}
+
+/** Handles keep between a least and three times the length of the chords. */
+function stepped({ a, b }: Handles, { aa, ab, bb, ra, rb }: Sums, length: number): Handles {
+  const det = aa * bb - ab * ab;
+  const kept = (handle: number): number => Math.min(3 * length, Math.max(length * shortestHandle, handle));
+  return { a: kept(a - (ra * bb - rb * ab) / det), b: kept(b - (aa * rb - ab * ra) / det) };
 }
 
 /** Three or four steps converge; a curve that needs more is going to be cut. */

@@ -69,9 +69,9 @@ function outerBridge(before: Run, after: Run, from: Point, to: Point, turn: numb
   const isAbove = (p: Point, tangent: Point, by: number): boolean =>
     dot(subtract(p, corner), leftOf(tangent)) > by;
   if (before.isEndCut && (beyond < 0 || isAbove(from, leaving, b)))
-    return [...overCutEnd(from, corner, b, leaving, 1, after.of), ...legFrom(after)];
+    return [...overCutEnd(from, corner, after, 1), ...legFrom(after)];
   if (after.isStartCut && (ahead < 0 || isAbove(to, arriving, a)))
-    return [...legTo(before), ...strandsReversed(overCutEnd(to, corner, a, arriving, -1, before.of))];
+    return [...legTo(before), ...strandsReversed(overCutEnd(to, corner, before, -1))];
   if (beyond < 0) {
     const knee = add(corner, scale(leftOf(arriving), b / cos));
     return [...straight(from, knee, before.of), ...legFrom(after, knee)];
@@ -131,17 +131,12 @@ function legFrom(run: Run, from?: Point): readonly Strand[] {
 
 /**
  * From where a wider allowance's parallel is cut, on its circle about the corner, straight towards the corner, to
- * which all of that way is nearest, as far as the neighbour's allowance `by`; then about the corner at that distance
- * to square to the neighbour. `sense` 1: the neighbour comes after.
+ * which all of that way is nearest, as far as the neighbour's allowance; then about the corner at that distance to
+ * square to the neighbour. `sense` 1: the neighbour comes after.
  */
-function overCutEnd(
-  from: Point,
-  corner: Point,
-  by: number,
-  tangent: Point,
-  sense: 1 | -1,
-  of: string,
-): readonly Strand[] {
+function overCutEnd(from: Point, corner: Point, neighbour: Run, sense: 1 | -1): readonly Strand[] {
+  const { allowance: by, of } = neighbour;
+  const tangent = sense === 1 ? neighbour.startTangent : neighbour.endTangent;
   const outward = unit(subtract(from, corner)),
     square = leftOf(tangent);
   const near = add(corner, scale(outward, by)),

@@ -4,7 +4,7 @@ import { nearestOnSegment } from '../curve/nearest.js';
 import { isParallel } from '../curve/offset-certificate.js';
 import { powerForm } from '../curve/power-form.js';
 import { asCubic, between, type Cubic, endOf, line, type Segment } from '../curve/segment.js';
-import { requirePoint, requireSegment, requireTolerance } from '../curve/sound.js';
+import { requirePoint, requireTolerance } from '../curve/sound.js';
 import { refusal } from '../curve/tellings.js';
 import { coincidenceTolerance, fitTolerance } from '../tolerance.js';
 import { cross, distance, dot, type Point, subtract, unit } from '../vector.js';
@@ -12,26 +12,23 @@ import { type Path, pathOf } from './path.js';
 import { type SmoothSource, smoothSource } from './smooth-source.js';
 
 /**
- * A fair curve between two points that leaves and arrives in the given directions (any length but 0), with one
+ * A fair curve between two stations that leaves and arrives in their directions (any length but 0), with one
  * tangent throughout; `through` points, in order, are passed within `tolerance` mm. Of the fair curve through them
  * all, the fewest cubics that keep the tolerance.
  * @throws PatternError `no-direction` where a direction is zero
  */
 export function fairCurve(
-  from: Point,
-  fromDirection: Point,
-  to: Point,
-  toDirection: Point,
+  from: Station,
+  to: Station,
   tolerance = fitTolerance,
   through: readonly Point[] = [],
 ): Path {
-  requireSegment([from, fromDirection, to, toDirection]);
-  through.forEach(requirePoint);
+  [from.point, to.point, ...through].forEach(requirePoint);
   requireTolerance(tolerance);
-  const first = directed(fromDirection),
-    last = directed(toDirection);
-  const points = distinct([from, ...through, to]);
-  if (points.length === 2) return pathOf(hobbyCubic(from, first, to, last));
+  const first = directed(from.direction),
+    last = directed(to.direction);
+  const points = distinct([from.point, ...through, to.point]);
+  if (points.length === 2) return pathOf(hobbyCubic(from.point, first, to.point, last));
   return fewestCubics(smoothSource(chain(points, hobbyDirections(points, first, last))), tolerance);
 }
 

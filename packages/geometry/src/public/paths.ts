@@ -1,5 +1,6 @@
 // Open chains of segments.
 
+export type { Station } from '../curve/hermite-fit.js';
 export { boundsOfPath } from '../path/bounds.js';
 export { curveOfLength } from '../path/curve-of-length.js';
 export { fairCurve, fitCurve } from '../path/fit.js';

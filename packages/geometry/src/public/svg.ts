@@ -1,5 +1,6 @@
 // Drawings and path data, in and out.
 
+export type { ArcTo } from '../svg/arc.js';
 export type { PathData, PathDataFault } from '../svg/path-data.js';
 export { drawPathData, parsePathData } from '../svg/path-data.js';
 export { toPathData } from '../svg/path-text.js';

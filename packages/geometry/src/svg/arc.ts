@@ -1,9 +1,7 @@
 import { angleTolerance } from '../tolerance.js';
 
-/** An elliptical arc as SVG writes it: from x0, y0 to x, y; `turn` is the ellipse's own turn in degrees. */
-export interface SvgArc {
-  readonly x0: number;
-  readonly y0: number;
+/** An elliptical arc to x, y as SVG writes it; `turn` is the ellipse's own turn in degrees. */
+export interface ArcTo {
   readonly rx: number;
   readonly ry: number;
   readonly turn: number;
@@ -11,6 +9,12 @@ export interface SvgArc {
   readonly sweep: boolean;
   readonly x: number;
   readonly y: number;
+}
+
+/** The same from x0, y0. */
+export interface SvgArc extends ArcTo {
+  readonly x0: number;
+  readonly y0: number;
 }
 
 /** rad (7.5 degrees): at this step an arc's cubics keep within 1e-10 of its radius. */

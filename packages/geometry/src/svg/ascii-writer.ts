@@ -21,75 +21,86 @@ export interface AsciiWriter {
 }
 
 export function asciiWriter(): AsciiWriter {
-  let bytes = new Uint8Array(4096);
-  let end = 0;
-
-  /** Room for the longest number and what stands before it. */
-  const reserve = (): void => {
-    if (end + longest <= bytes.length) return;
-    const larger = new Uint8Array(2 * bytes.length);
-    larger.set(bytes);
-    bytes = larger;
-  };
-  /** The last `count` digits of a whole number. */
-  const digits = (n: number, count: number): void => {
-    let rest = n | 0;
-    for (let i = end + count - 1; i >= end; i--) {
-      const tenth = (rest / 10) | 0;
-      bytes[i] = zero + rest - 10 * tenth;
-      rest = tenth;
-    }
-    end += count;
-  };
-  const fourDigits = (n: number): void => {
-    const from = 4 * n;
-    bytes[end] = groups[from]!;
-    bytes[end + 1] = groups[from + 1]!;
-    bytes[end + 2] = groups[from + 2]!;
-    bytes[end + 3] = groups[from + 3]!;
-    end += 4;
-  };
-
+  const line: Line = { bytes: new Uint8Array(4096), end: 0 };
   return {
     character(code) {
-      reserve();
-      bytes[end++] = code;
+      reserve(line);
+      line.bytes[line.end++] = code;
     },
     number(value) {
-      reserve();
-      if (!(Math.abs(value) < largestExact)) {
+      reserve(line);
+      if (Math.abs(value) < largestExact) putExact(line, value);
+      else
         for (const c of longText(value)) {
-          reserve();
-          bytes[end++] = c.charCodeAt(0);
+          reserve(line);
+          line.bytes[line.end++] = c.charCodeAt(0);
         }
-        return;
-      }
-      const scaled = Math.round(Math.abs(value) * perUnit);
-      if (value < 0 && scaled > 0) bytes[end++] = minus;
-      // `| 0` keeps the parts small integers for the engine, too: they are counted out fastest.
-      const whole = (scaled / perUnit) | 0;
-      const decimals = scaled - whole * perUnit;
-      if (whole < 10) bytes[end++] = zero + whole;
-      else digits(whole, whole < 100 ? 2 : whole < 1000 ? 3 : whole < 10_000 ? 4 : whole < 100_000 ? 5 : 6);
-      if (decimals === 0) return;
-      bytes[end++] = dot;
-      const first = (decimals / 1e8) | 0;
-      const rest = (decimals - first * 1e8) | 0;
-      const tens = (first / 10) | 0;
-      bytes[end++] = zero + tens;
-      bytes[end++] = zero + first - 10 * tens;
-      if (rest > 0) {
-        const second = (rest / 10_000) | 0;
-        fourDigits(second);
-        if (rest > second * 10_000) fourDigits(rest - second * 10_000);
-      }
-      while (bytes[end - 1] === zero) end--;
     },
     begin() {
-      end = 0;
+      line.end = 0;
     },
-    text: () => decoder.decode(bytes.subarray(0, end)),
+    text: () => decoder.decode(line.bytes.subarray(0, line.end)),
   };
+}
+
+/** Bytes, of which the first `end` are written. */
+interface Line {
+  bytes: Uint8Array;
+  end: number;
+}
+
+/** Room for the longest number and what stands before it. */
+function reserve(line: Line): void {
+  if (line.end + longest <= line.bytes.length) return;
+  const larger = new Uint8Array(2 * line.bytes.length);
+  larger.set(line.bytes);
+  line.bytes = larger;
+}
+
+/** A number whose ten decimals are exact. */
+function putExact(line: Line, value: number): void {
+  const { bytes } = line;
+  const scaled = Math.round(Math.abs(value) * perUnit);
+  if (value < 0 && scaled > 0) bytes[line.end++] = minus;
+  // `| 0` keeps the parts small integers for the engine, too: they are counted out fastest.
+  const whole = (scaled / perUnit) | 0;
+  const decimals = scaled - whole * perUnit;
+  if (whole < 10) bytes[line.end++] = zero + whole;
+  else
+    putDigits(line, whole, whole < 100 ? 2 : whole < 1000 ? 3 : whole < 10_000 ? 4 : whole < 100_000 ? 5 : 6);
+  if (decimals === 0) return;
+  bytes[line.end++] = dot;
+  const first = (decimals / 1e8) | 0;
+  const rest = (decimals - first * 1e8) | 0;
+  putDigits(line, first, 2);
+  if (rest > 0) {
+    const second = (rest / 10_000) | 0;
+    putFourDigits(line, second);
+    if (rest > second * 10_000) putFourDigits(line, rest - second * 10_000);
+  }
+  while (bytes[line.end - 1] === zero) line.end--;
+}
+
+/** The last `count` digits of a whole number. */
+function putDigits(line: Line, n: number, count: number): void {
+  const { bytes, end } = line;
+  let rest = n | 0;
+  for (let i = end + count - 1; i >= end; i--) {
+    const tenth = (rest / 10) | 0;
+    bytes[i] = zero + rest - 10 * tenth;
+    rest = tenth;
+  }
+  line.end = end + count;
+}
+
+function putFourDigits(line: Line, n: number): void {
+  const { bytes, end } = line;
+  const from = 4 * n;
+  bytes[end] = groups[from]!;
+  bytes[end + 1] = groups[from + 1]!;
+  bytes[end + 2] = groups[from + 2]!;
+  bytes[end + 3] = groups[from + 3]!;
+  line.end = end + 4;
 }
 
 /** Whole numbers of more than 21 digits are beyond `toFixed`. */

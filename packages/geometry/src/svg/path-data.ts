@@ -1,6 +1,15 @@
 import { type Affine, identity } from '../affine.js';
 import { type PathPen, penThrough, type Subpath } from './pen.js';
-import { type Scanner, scanner } from './scan.js';
+import {
+  isAtEnd,
+  type Reading,
+  readFlag,
+  readingOf,
+  readNumber,
+  readSeparator,
+  readSeparatorBeforeNumber,
+  readSpace,
+} from './scan.js';
 import type { FaultReason } from './tellings.js';
 
 /** Where the grammar of path data was broken; all before it has been drawn, as the specification asks. */
@@ -40,12 +49,12 @@ export function parsePathData(text: string, map: Affine = identity): PathData {
  * @returns where the grammar was broken, if it was
  */
 export function drawPathData(text: string, pen: PathPen): PathDataFault | undefined {
-  const read = scanner(text);
+  const read = readingOf(text);
   const at: Place = { x: 0, y: 0, startX: 0, startY: 0, controlX: 0, controlY: 0, last: 0 };
-  read.space();
-  while (!read.atEnd()) {
-    const index = read.index();
-    const command = read.letter();
+  readSpace(read);
+  while (!isAtEnd(read)) {
+    const { index } = read;
+    const command = text.charCodeAt(read.index++);
     const kind = command | 0x20;
     if (!(kind in argumentsOf)) return { index, reason: 'command-expected' };
     if (at.last === 0 && kind !== M) return { index, reason: 'begins-without-move' };
@@ -54,20 +63,22 @@ export function drawPathData(text: string, pen: PathPen): PathDataFault | undefi
       at.x = at.startX;
       at.y = at.startY;
       at.last = Z;
-      read.space();
+      readSpace(read);
       continue;
     }
     for (let first = true; ; first = false) {
-      if (first) read.space();
-      else if (!read.separatorBeforeNumber()) break;
-      if (!readNumbers(read, kind)) return { index: read.index(), reason: read.reason() };
+      if (first) readSpace(read);
+      else if (!readSeparatorBeforeNumber(read)) break;
+      if (!readNumbers(read, kind)) return faultAt(read);
       drawSegment(kind === M && !first ? L : kind, command === kind, at, pen);
       at.last = kind;
     }
-    if (read.danglingComma()) return { index: read.index(), reason: read.reason() };
+    if (read.isCommaDangling) return faultAt(read);
   }
   return undefined;
 }
+
+const faultAt = ({ index, reason }: Reading): PathDataFault => ({ index, reason });
 
 /** The current point, the start of the stroke and the last control point, in the data's own coordinates. */
 interface Place {
@@ -122,7 +133,7 @@ function drawSegment(kind: number, isRelative: boolean, at: Place, pen: PathPen)
       pen.quadraticTo(x1, y1, x, y);
       break;
     case A:
-      pen.arcTo(n[0]!, n[1]!, n[2]!, n[3] === 1, n[4] === 1, x, y);
+      pen.arcTo({ rx: n[0]!, ry: n[1]!, turn: n[2]!, large: n[3] === 1, sweep: n[4] === 1, x, y });
       break;
     default:
       pen.lineTo(x, y);
@@ -130,13 +141,13 @@ function drawSegment(kind: number, isRelative: boolean, at: Place, pen: PathPen)
 }
 
 /** Reads the numbers of one segment into `n`; false where one is missing. */
-function readNumbers(read: Scanner, kind: number): boolean {
+function readNumbers(read: Reading, kind: number): boolean {
   const wanted = argumentsOf[kind]!;
   for (let i = 0; i < wanted; i++) {
-    if (i > 0) read.separator();
+    if (i > 0) readSeparator(read);
     const isFlag = kind === A && (i === 3 || i === 4);
-    if (!(isFlag ? read.flag() : read.number())) return false;
-    n[i] = read.value();
+    if (!(isFlag ? readFlag(read) : readNumber(read))) return false;
+    n[i] = read.value;
   }
   return true;
 }

@@ -1,8 +1,7 @@
 import type { Affine } from '../affine.js';
-import type { Segment } from '../curve/segment.js';
-import type { PatternError } from '../errors.js';
+import { endOf, type Segment } from '../curve/segment.js';
 import type { Point } from '../vector.js';
-import { forEachArcCubic } from './arc.js';
+import { type ArcTo, forEachArcCubic } from './arc.js';
 import { mostShapePoints } from './limits.js';
 import { refusal } from './tellings.js';
 
@@ -21,15 +20,14 @@ export interface PathPen {
   lineTo(x: number, y: number): void;
   cubicTo(x1: number, y1: number, x2: number, y2: number, x: number, y: number): void;
   quadraticTo(x1: number, y1: number, x: number, y: number): void;
-  /** SVG's elliptical arc; `turn` in degrees. */
-  arcTo(rx: number, ry: number, turn: number, large: boolean, sweep: boolean, x: number, y: number): void;
+  arcTo(arc: ArcTo): void;
   close(): void;
 }
 
 /** Leaves its strokes mapped to millimetres. */
 export interface StrokePen extends PathPen {
   /** All strokes so far. */
-  strokes(): Subpath[];
+  strokes(): readonly Subpath[];
 }
 
 /**
@@ -40,54 +38,20 @@ export interface StrokePen extends PathPen {
  * @throws PatternError `too-many-segments` from its strokes, beyond that
  */
 export function penThrough({ a, b, c, d, e, f }: Affine, points = mostShapePoints): StrokePen {
-  const done: Subpath[] = [];
-  let segments: Segment[] = [];
-  let start: Point = { x: e, y: f };
-  let here = start;
-  let isDown = false;
+  const strokes = strokesOf(points, { x: e, y: f });
+  const mapped = (x: number, y: number): Point => ({ x: a * x + c * y + e, y: b * x + d * y + f });
   // The current point and the start of the stroke in the element's own coordinates.
   let x0 = 0,
     y0 = 0,
     startX = 0,
     startY = 0;
-
-  let room = points;
-  const take = (count: number): void => {
-    room -= count;
-    if (room < 0) throw tooManySegments();
-  };
-
-  const lift = (closed: boolean): void => {
-    if (isDown) done.push({ start, segments, closed });
-    segments = [];
-    isDown = false;
-  };
-  const setDown = (): void => {
-    if (isDown) return;
-    take(3);
-    start = here;
-    isDown = true;
-  };
   const lineTo = (x: number, y: number): void => {
-    if (!isDown) setDown();
-    take(1);
-    const to = { x: a * x + c * y + e, y: b * x + d * y + f };
-    segments.push([here, to]);
-    here = to;
+    strokes.add([strokes.here(), mapped(x, y)]);
     x0 = x;
     y0 = y;
   };
   const cubicTo: PathPen['cubicTo'] = (x1, y1, x2, y2, x, y) => {
-    if (!isDown) setDown();
-    take(3);
-    const to = { x: a * x + c * y + e, y: b * x + d * y + f };
-    segments.push([
-      here,
-      { x: a * x1 + c * y1 + e, y: b * x1 + d * y1 + f },
-      { x: a * x2 + c * y2 + e, y: b * x2 + d * y2 + f },
-      to,
-    ]);
-    here = to;
+    strokes.add([strokes.here(), mapped(x1, y1), mapped(x2, y2), mapped(x, y)]);
     x0 = x;
     y0 = y;
   };
@@ -96,37 +60,90 @@ export function penThrough({ a, b, c, d, e, f }: Affine, points = mostShapePoint
     lineTo,
     cubicTo,
     moveTo(x, y) {
-      lift(false);
-      here = { x: a * x + c * y + e, y: b * x + d * y + f };
+      strokes.begin(mapped(x, y));
       x0 = startX = x;
       y0 = startY = y;
-      setDown();
     },
     quadraticTo(x1, y1, x, y) {
       const k = 2 / 3;
       cubicTo(x0 + (x1 - x0) * k, y0 + (y1 - y0) * k, x + (x1 - x) * k, y + (y1 - y) * k, x, y);
     },
-    arcTo(rx, ry, turn, large, sweep, x, y) {
-      if (forEachArcCubic({ x0, y0, rx, ry, turn, large, sweep, x, y }, cubicTo) === 'line') lineTo(x, y);
+    arcTo(arc) {
+      if (forEachArcCubic({ x0, y0, ...arc }, cubicTo) === 'line') lineTo(arc.x, arc.y);
     },
     close() {
-      // `z` right after `z`, or after nothing: a stroke of no length, closed upon itself.
+      strokes.close();
+      x0 = startX;
+      y0 = startY;
+    },
+    strokes: strokes.all,
+  };
+}
+
+/** Strokes in millimetres, one begun where the last was lifted; none has more than its share of `points`. */
+interface Strokes {
+  /** Where the pen is. */
+  here(): Point;
+  /** Lifts the pen and sets it down there. */
+  begin(at: Point): void;
+  /** A segment that starts where the pen is. */
+  add(segment: Segment): void;
+  /** Back to where the stroke began; `z` right after `z`, or after nothing: a stroke of no length, closed upon itself. */
+  close(): void;
+  all(): readonly Subpath[];
+}
+
+function strokesOf(points: number, origin: Point): Strokes {
+  const done: Subpath[] = [];
+  let segments: Segment[] = [];
+  let start = origin,
+    here = origin;
+  let isDown = false;
+  let room = points;
+  const take = (count: number): void => {
+    room -= count;
+    if (room < 0) throw refusal('too-many-segments', { of: 'drawing' });
+  };
+  const lift = (closed: boolean): void => {
+    if (isDown) done.push({ start, segments, closed });
+    segments = [];
+    isDown = false;
+  };
+  const setDown = (): void => {
+    if (isDown) return;
+    take(pointsOfStart);
+    start = here;
+    isDown = true;
+  };
+  return {
+    here: () => here,
+    begin(at) {
+      lift(false);
+      here = at;
+      setDown();
+    },
+    add(segment) {
+      setDown();
+      take(segment.length - 1);
+      segments.push(segment);
+      here = endOf(segment);
+    },
+    close() {
       setDown();
       if (here.x !== start.x || here.y !== start.y || segments.length === 0) segments.push([here, start]);
       here = start;
-      x0 = startX;
-      y0 = startY;
       lift(true);
     },
-    strokes() {
+    all() {
       lift(false);
       return done;
     },
   };
 }
 
+/** The start of a stroke counts as a cubic: strokes of one point take as much memory. */
+const pointsOfStart = 3;
+
 /** Points as `mostShapePoints` counts them. */
 export const pointsOf = (strokes: readonly Subpath[]): number =>
-  strokes.reduce((sum, { segments }) => segments.reduce((n, s) => n + s.length - 1, sum + 3), 0);
-
-const tooManySegments = (): PatternError => refusal('too-many-segments', { of: 'drawing' });
+  strokes.reduce((sum, { segments }) => segments.reduce((n, s) => n + s.length - 1, sum + pointsOfStart), 0);

@@ -1,7 +1,7 @@
 import type { Affine } from '../affine.js';
 import { drawPathData } from './path-data.js';
 import { penThrough, type StrokePen, type Subpath } from './pen.js';
-import { scanner } from './scan.js';
+import { isAtEnd, readingOf, readNumber, readSeparator, readSpace } from './scan.js';
 import type { FaultReason } from './tellings.js';
 import { type LengthBasis, svgLength } from './transform.js';
 
@@ -87,7 +87,7 @@ function drawRect(lengths: Lengths, map: Affine): DrawnShape {
   const [left, top] = round ? [rx, ry] : [0, 0];
   const pen = penThrough(map);
   const corner = (toX: number, toY: number): void => {
-    if (round) pen.arcTo(rx, ry, 0, false, true, toX, toY);
+    if (round) pen.arcTo({ ...quarter, rx, ry, x: toX, y: toY });
   };
   const side = (toX: number, toY: number, length: number): void => {
     if (length > 0) pen.lineTo(toX, toY);
@@ -105,6 +105,9 @@ function drawRect(lengths: Lengths, map: Affine): DrawnShape {
   return lengths.with(pen.strokes());
 }
 
+/** Of an upright ellipse, clockwise. */
+const quarter = { turn: 0, large: false, sweep: true } as const;
+
 function drawEllipse(name: 'circle' | 'ellipse', lengths: Lengths, map: Affine): DrawnShape {
   const cx = lengths.get('cx', 'x') ?? 0,
     cy = lengths.get('cy', 'y') ?? 0;
@@ -116,10 +119,10 @@ function drawEllipse(name: 'circle' | 'ellipse', lengths: Lengths, map: Affine):
   if (rx === 0 || ry === 0) return lengths.with([]);
   const pen = penThrough(map);
   pen.moveTo(cx + rx, cy);
-  pen.arcTo(rx, ry, 0, false, true, cx, cy + ry);
-  pen.arcTo(rx, ry, 0, false, true, cx - rx, cy);
-  pen.arcTo(rx, ry, 0, false, true, cx, cy - ry);
-  pen.arcTo(rx, ry, 0, false, true, cx + rx, cy);
+  pen.arcTo({ ...quarter, rx, ry, x: cx, y: cy + ry });
+  pen.arcTo({ ...quarter, rx, ry, x: cx - rx, y: cy });
+  pen.arcTo({ ...quarter, rx, ry, x: cx, y: cy - ry });
+  pen.arcTo({ ...quarter, rx, ry, x: cx + rx, y: cy });
   pen.close();
   return lengths.with(pen.strokes());
 }
@@ -127,21 +130,21 @@ function drawEllipse(name: 'circle' | 'ellipse', lengths: Lengths, map: Affine):
 /** An odd number at the end, or anything that is not a number, ends the line and is a fault. */
 function drawPoints(points: string | undefined, closed: boolean, pen: StrokePen): DrawnShape {
   const text = points ?? '';
-  const read = scanner(text);
+  const read = readingOf(text);
   let count = 0;
   let fault: ShapeFault | undefined;
-  read.space();
-  while (!read.atEnd() && !fault) {
-    if (count > 0) read.separator();
-    if (read.atEnd() && count > 0) break;
-    const index = read.index();
-    const x = read.number() ? read.value() : undefined;
-    if (x !== undefined) read.separator();
-    const y = x !== undefined && read.number() ? read.value() : undefined;
-    if (x === undefined || y === undefined) fault = { attribute: 'points', index, reason: read.reason() };
+  readSpace(read);
+  while (!isAtEnd(read) && !fault) {
+    if (count > 0) readSeparator(read);
+    if (isAtEnd(read) && count > 0) break;
+    const { index } = read;
+    const x = readNumber(read) ? read.value : undefined;
+    if (x !== undefined) readSeparator(read);
+    const y = x !== undefined && readNumber(read) ? read.value : undefined;
+    if (x === undefined || y === undefined) fault = { attribute: 'points', index, reason: read.reason };
     else if (count++ === 0) pen.moveTo(x, y);
     else pen.lineTo(x, y);
-    read.space();
+    readSpace(read);
   }
   if (closed && count > 0) pen.close();
   return fault ? { subpaths: pen.strokes(), fault } : { subpaths: pen.strokes() };

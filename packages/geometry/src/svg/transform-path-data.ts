@@ -1,7 +1,7 @@
 import type { Affine } from '../affine.js';
-import { forEachArcCubic } from './arc.js';
+import { forEachArcCubic, type SvgArc } from './arc.js';
 import { asciiWriter, lastDecimal } from './ascii-writer.js';
-import { mappedEllipse, principalAxes } from './ellipse.js';
+import { type Ellipse, mappedEllipse } from './ellipse.js';
 import { drawPathData, type PathDataFault } from './path-data.js';
 import type { PathPen } from './pen.js';
 
@@ -19,7 +19,7 @@ export interface TransformedPathData {
  * ten decimals do not fix so well, is written as cubics. Never throws: damaged data is written up to the fault,
  * which is named. The grammar is that of SVG 2, section 9.3.9.
  *
- * Source of an ellipse's image: its matrix times the map, taken apart by singular values (see `principalAxes`).
+ * Source of an ellipse's image: its matrix times the map, taken apart by singular values (`ellipse.ts`).
  */
 export function transformPathData(text: string, map: Affine): TransformedPathData {
   const pen = penWriting(map);
@@ -29,34 +29,28 @@ export function transformPathData(text: string, map: Affine): TransformedPathDat
 
 /** Writes what it draws, carried by a map; each pen begins anew, so that only one is in use at a time. */
 function penWriting(map: Affine): PathPen & { text(): string } {
-  const { a, b, c, d, e, f } = map;
-  const circle = principalAxes(a, b, c, d);
-  const isMirrored = a * d - b * c < 0;
   let x0 = 0,
     y0 = 0,
     startX = 0,
     startY = 0;
   writer.begin();
-  const put = (x: number, y: number): void => {
-    writer.number(a * x + c * y + e);
-    writer.character(space);
-    writer.number(b * x + d * y + f);
+  /** The last place of a segment, where the next one begins. */
+  const arrive = (x: number, y: number): void => {
+    writePlace(map, x, y);
+    x0 = x;
+    y0 = y;
   };
   const lineTo = (x: number, y: number): void => {
     writer.character(letterL);
-    put(x, y);
-    x0 = x;
-    y0 = y;
+    arrive(x, y);
   };
   const cubicTo: PathPen['cubicTo'] = (x1, y1, x2, y2, x, y) => {
     writer.character(letterC);
-    put(x1, y1);
+    writePlace(map, x1, y1);
     writer.character(space);
-    put(x2, y2);
+    writePlace(map, x2, y2);
     writer.character(space);
-    put(x, y);
-    x0 = x;
-    y0 = y;
+    arrive(x, y);
   };
 
   return {
@@ -64,46 +58,22 @@ function penWriting(map: Affine): PathPen & { text(): string } {
     cubicTo,
     moveTo(x, y) {
       writer.character(letterM);
-      put(x, y);
-      x0 = startX = x;
-      y0 = startY = y;
+      arrive(x, y);
+      startX = x;
+      startY = y;
     },
     quadraticTo(x1, y1, x, y) {
       writer.character(letterQ);
-      put(x1, y1);
+      writePlace(map, x1, y1);
       writer.character(space);
-      put(x, y);
-      x0 = x;
-      y0 = y;
+      arrive(x, y);
     },
-    arcTo(rx, ry, turn, large, sweep, x, y) {
-      if (x === x0 && y === y0) return;
-      if (rx === 0 || ry === 0) return lineTo(x, y);
-      const image = mappedEllipse(map, circle, Math.abs(rx), Math.abs(ry), turn);
-      const reach = reachOf(rx, ry, turn, x0 - x, y0 - y);
-      const isHalf = reach > 1 - rounding;
-      // How far the last decimal of a radius, or of an end, moves the centre.
-      const leverage = image.rx / image.ry / (isHalf ? 1 : Math.sqrt(1 - reach * reach));
-      if (!(leverage < largestLeverage && image.ry > smallestRadius)) {
-        forEachArcCubic({ x0, y0, rx, ry, turn, large, sweep, x, y }, cubicTo);
-        return;
-      }
-      // Half an ellipse follows from its ends and its shape; radii a little short make sure it is read as one.
-      const size = isHalf ? reach * (1 - (2 * lastDecimal) / image.ry) : 1;
-      writer.character(letterA);
-      writer.number(image.rx * size);
-      writer.character(space);
-      writer.number(image.ry * size);
-      writer.character(space);
-      writer.number(image.turn);
-      writer.character(space);
-      writer.character(large ? one : zero);
-      writer.character(space);
-      writer.character(sweep === isMirrored ? zero : one);
-      writer.character(space);
-      put(x, y);
-      x0 = x;
-      y0 = y;
+    arcTo(to) {
+      const arc = { x0, y0, ...to };
+      if (to.x === x0 && to.y === y0) return;
+      if (to.rx === 0 || to.ry === 0) return lineTo(to.x, to.y);
+      if (writeArc(arc, map)) arrive(to.x, to.y);
+      else forEachArcCubic(arc, cubicTo);
     },
     close() {
       writer.character(letterZ);
@@ -114,8 +84,46 @@ function penWriting(map: Affine): PathPen & { text(): string } {
   };
 }
 
+function writePlace({ a, b, c, d, e, f }: Affine, x: number, y: number): void {
+  writer.number(a * x + c * y + e);
+  writer.character(space);
+  writer.number(b * x + d * y + f);
+}
+
+/** Writes an arc's image but for the place where it ends; false, and nothing, where ten decimals do not fix it. */
+function writeArc(arc: SvgArc, map: Affine): boolean {
+  const image = writableImage(arc, map);
+  if (!image) return false;
+  const isMirrored = map.a * map.d - map.b * map.c < 0;
+  writer.character(letterA);
+  for (const shape of [image.rx, image.ry, image.turn]) {
+    writer.number(shape);
+    writer.character(space);
+  }
+  writer.character(arc.large ? one : zero);
+  writer.character(space);
+  writer.character(arc.sweep === isMirrored ? zero : one);
+  writer.character(space);
+  return true;
+}
+
+/** Radii in the map's units and turn in degrees of an arc's image; undefined where ten decimals do not fix it. */
+function writableImage(arc: SvgArc, map: Affine): Ellipse | undefined {
+  const image = mappedEllipse(map, { rx: Math.abs(arc.rx), ry: Math.abs(arc.ry), turn: arc.turn });
+  const reach = reachOf(arc);
+  const isHalf = reach > 1 - rounding;
+  // How far the last decimal of a radius, or of an end, moves the centre.
+  const leverage = image.rx / image.ry / (isHalf ? 1 : Math.sqrt(1 - reach * reach));
+  if (!(leverage < largestLeverage && image.ry > smallestRadius)) return undefined;
+  // Half an ellipse follows from its ends and its shape; radii a little short make sure it is read as one.
+  const size = isHalf ? reach * (1 - (2 * lastDecimal) / image.ry) : 1;
+  return { rx: image.rx * size, ry: image.ry * size, turn: image.turn };
+}
+
 /** Half the chord, in radii of the ellipse: at 1 the arc is half of it, beyond 1 the radii are too small and grow. */
-function reachOf(rx: number, ry: number, turn: number, dx: number, dy: number): number {
+function reachOf({ x0, y0, rx, ry, turn, x, y }: SvgArc): number {
+  const dx = x0 - x,
+    dy = y0 - y;
   const phi = (turn * Math.PI) / 180;
   const c = Math.cos(phi),
     s = Math.sin(phi);

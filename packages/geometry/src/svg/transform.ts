@@ -1,6 +1,6 @@
 import { type Affine, compose, identity, rotation, rotationTo, translation } from '../affine.js';
 import type { Point } from '../vector.js';
-import { scanner } from './scan.js';
+import { isAtEnd, readingOf, readNumber, readSeparatorBeforeNumber, readSpace } from './scan.js';
 
 /** The parts of a viewport that a length may refer to, in the units of the coordinates around it. */
 export interface LengthBasis {
@@ -151,14 +151,14 @@ function plainNumber(text: string): number | undefined {
 
 /** Numbers apart by white space and single commas; `undefined` where the text is anything else. */
 export function numberList(text: string): readonly number[] | undefined {
-  const read = scanner(text);
+  const read = readingOf(text);
   const found: number[] = [];
-  read.space();
-  while (!read.atEnd()) {
-    if (found.length > 0 && !read.separatorBeforeNumber()) return undefined;
-    if (!read.number()) return undefined;
-    found.push(read.value());
-    read.space();
+  readSpace(read);
+  while (!isAtEnd(read)) {
+    if (found.length > 0 && !readSeparatorBeforeNumber(read)) return undefined;
+    if (!readNumber(read)) return undefined;
+    found.push(read.value);
+    readSpace(read);
   }
   return found;
 }

@@ -68,12 +68,10 @@ export function parseXml(source: Uint8Array | string, file?: string): XmlDocumen
   let start = 0;
 
   parser.on('error', error => {
-    if (error.message.endsWith('undefined entity.')) {
-      if (findings.length === 0)
-        findings.push(finding('warning', 'entity-not-expanded', { ...named, ...place(parser.position) }, {}));
-      return;
-    }
-    throw refusal('not-xml', {}, { ...named, ...place(Math.max(0, parser.position - 1)) });
+    const isEntity = error.message.endsWith('undefined entity.');
+    if (!isEntity) throw refusal('not-xml', {}, { ...named, ...place(Math.max(0, parser.position - 1)) });
+    if (findings.length === 0)
+      findings.push(finding('warning', 'entity-not-expanded', { ...named, ...place(parser.position) }, {}));
   });
   parser.on('opentagstart', tag => {
     attributes = new Map();
@@ -88,20 +86,15 @@ export function parseXml(source: Uint8Array | string, file?: string): XmlDocumen
     if (count >= mostElements)
       throw refusal('too-many-elements', { most: mostElements }, { ...named, ...place(start) });
     const parent = open.at(-1);
-    const prefixes = namespaces(parent?.prefixes ?? noPrefixes, attributes);
-    const colon = tag.name.indexOf(':');
-    const prefix = colon < 0 ? '' : tag.name.slice(0, colon);
-    const isSvg = speaksSvg(prefixes.get(prefix), prefix);
     const element: Growing = {
+      ...namedIn(parent?.prefixes ?? noPrefixes, tag.name, attributes),
       index: count++,
       last: 0,
-      name: isSvg ? tag.name.slice(colon + 1) : '',
       attributes,
       children: [],
       text: '',
       textOffset: parser.position,
       offset: start,
-      prefixes,
     };
     if (parent) parent.children.push(element);
     else root = element;
@@ -121,6 +114,18 @@ export function parseXml(source: Uint8Array | string, file?: string): XmlDocumen
 }
 
 const noPrefixes: ReadonlyMap<string, string> = new Map();
+
+/** Its name without prefix if it is SVG's, and the namespaces declared on it or above. */
+function namedIn(
+  outer: ReadonlyMap<string, string>,
+  tag: string,
+  attributes: ReadonlyMap<string, Attribute>,
+): Pick<Growing, 'name' | 'prefixes'> {
+  const prefixes = namespaces(outer, attributes);
+  const colon = tag.indexOf(':');
+  const prefix = colon < 0 ? '' : tag.slice(0, colon);
+  return { name: speaksSvg(prefixes.get(prefix), prefix) ? tag.slice(colon + 1) : '', prefixes };
+}
 
 function namespaces(outer: ReadonlyMap<string, string>, attributes: ReadonlyMap<string, Attribute>) {
   let inner: Map<string, string> | undefined;
