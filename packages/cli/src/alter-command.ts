@@ -33,7 +33,7 @@ async function altered(
   const { sentence } = await wordsFor(sheet);
   const { say, end } = progress(io);
   try {
-    await checkOutputs(folder, names.all, [sheet.file, patternPath(sheet)]);
+    await checkOutputs(folder, names.all, inputsOf(sheet));
     say(sentence(commandSaying('reading-pattern', {})));
     const { pattern, findings: readFindings } = await loadPatternOf(sheet);
     say(sentence(commandSaying('altering', {})));
@@ -53,6 +53,9 @@ async function altered(
     end();
   }
 }
+
+const inputsOf = (sheet: Sheet): readonly string[] =>
+  [sheet.file, patternPath(sheet)].filter(path => path !== undefined);
 
 /** A name left empty (a variable of a script, say) would be the folder one happens to stand in. */
 function refuseFileName(folder: string): void {

@@ -125,10 +125,10 @@ function addPrint(program: Command, io: Io, exit: Exit): void {
 function addTrace(program: Command, io: Io, exit: Exit): void {
   program
     .command('trace')
-    .description('trace the pieces in photographs that show the sheets of a photo frame, or in a scan')
+    .description('make a pattern of the pieces in photographs, in a scan, or in a sheet of measured points')
     .argument(
-      '<pictures...>',
-      'photographs of one floor, JPEG or PNG; several are joined by the sheets they share',
+      '<files...>',
+      'photographs of one floor, JPEG or PNG, joined by the sheets they share; or one sheet with points',
     )
     .requiredOption('-o, --output <file>', 'the pattern SVG to write')
     .option('--measured <across,down>', 'what the 50 mm square on the sheets measured')

@@ -21,7 +21,7 @@ export function kindOfFile(bytes: Uint8Array): FileKind | undefined {
     .trimStart();
   if (text.startsWith('<')) return /<(\w+:)?svg[\s>]/.test(text) ? 'drawing' : undefined;
   if (/^\{\s*"sheet"\s*:/.test(text)) return 'record';
-  return /^(pattern|steps)[ \t]*:/m.test(text) || /^\{\s*"(pattern|steps)"\s*:/.test(text)
+  return /^(pattern|pieces|steps)[ \t]*:/m.test(text) || /^\{\s*"(pattern|pieces|steps)"\s*:/.test(text)
     ? 'sheet'
     : undefined;
 }

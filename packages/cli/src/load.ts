@@ -16,9 +16,11 @@ export async function loadSheet(path: string): Promise<Sheet> {
   return readSheet(text, { file: path });
 }
 
-/** Where a sheet's pattern lies, seen from here. */
-export const patternPath = (sheet: Sheet): string =>
-  isAbsolute(sheet.pattern) ? sheet.pattern : join(dirname(sheet.file), sheet.pattern);
+/** Where a sheet's pattern lies, seen from here; undefined where all its pieces are measured ones. */
+export function patternPath({ pattern, file }: Sheet): string | undefined {
+  if (pattern === undefined || isAbsolute(pattern)) return pattern;
+  return join(dirname(file), pattern);
+}
 
 export interface Loaded {
   readonly pattern: Pattern;
@@ -28,9 +30,9 @@ export interface Loaded {
 /** The pattern of a sheet, read as the sheet says. @throws PatternError */
 export async function loadPatternOf(sheet: Sheet): Promise<Loaded> {
   const file = patternPath(sheet);
-  const bytes = await drawingBytes(file, { file: sheet.file, ...sheet.places.pattern });
+  const bytes = file && (await drawingBytes(file, { file: sheet.file, ...sheet.places.pattern }));
   const { patternOfSheet } = await import('@paperhinge/sheet');
-  return patternOfSheet(sheet, bytes, file);
+  return patternOfSheet(sheet, bytes || undefined, file ?? sheet.file);
 }
 
 /** A pattern by itself, or with all that a sheet says of it. @throws PatternError */

@@ -12,14 +12,17 @@ import { commandSaying } from '@paperhinge/sheet/words';
 import { loadPicture } from './decode-picture.js';
 import { codeFor } from './exit-codes.js';
 import type { Io } from './io.js';
+import { kindOfFile } from './kind-of-file.js';
 import { inFile } from './load.js';
 import { findingLine } from './one-line.js';
 import { pictureOfTrace } from './picture-of-trace.js';
 import { progress } from './progress.js';
+import { readInput } from './read-input.js';
 import { wordsFor } from './speech.js';
 import { spokenIn } from './told.js';
 import { figuresOfTrace } from './trace-figures.js';
 import { type TraceArguments, type TraceWishes, traceWishes } from './trace-options.js';
+import { traceSheet } from './trace-sheet.js';
 import { checkOutputs, writeOutputs } from './write-outputs.js';
 
 const stages = {
@@ -29,9 +32,17 @@ const stages = {
   outlines: 'tracing-pieces',
 } as const;
 
-/** `paperhinge trace PICTURE... -o PATTERN.svg`. @returns the exit code @throws PatternError */
+/**
+ * `paperhinge trace PICTURE... -o PATTERN.svg`, or `SHEET` for pieces that a sheet gives by measured points.
+ * @returns the exit code @throws PatternError
+ */
 export const traceCommand = (files: readonly string[], options: TraceArguments, io: Io): Promise<number> =>
-  spokenIn({ language: options.language ?? 'en', unit: 'mm' }, () => tracedFiles(files, options, io));
+  spokenIn({ language: options.language ?? 'en', unit: 'mm' }, async () => {
+    const [first] = files;
+    const isSheet =
+      files.length === 1 && kindOfFile(await readInput(first!, 'picture', { file: first! })) === 'sheet';
+    return isSheet ? traceSheet(first!, options, io) : tracedFiles(files, options, io);
+  });
 
 async function tracedFiles(files: readonly string[], options: TraceArguments, io: Io): Promise<number> {
   const { output, json = false, picture, language } = options;

@@ -108,3 +108,5 @@ export const legRounding = 1e-12;
 export const shareRounding = 1e-12;
 /** mm, or of a spacing. What rounding may add to a row of buttons that just fills its edge: its last is still placed. */
 export const rowRounding = 1e-9;
+/** mm. What a ruler and a tape leave between two readings of one distance on paper; common practice, no source. */
+export const readByHand = 2;

@@ -28,8 +28,10 @@ export const withFacts = (pattern: Pattern, sheet: Sheet, names: readonly string
     return withPiece(so, withOwnFacts(piece, sheet.facts[name]!, where));
   }, pattern);
 
-const placeOf = ({ file, places }: Sheet, name: string): Where => {
-  const inside = Object.keys(places).find(path => path.startsWith(`pieces.${name}.`));
+/** Where the sheet speaks of a piece, or of a field of it: `front`, `front.edges.neck`. */
+export const placeOf = ({ file, places }: Pick<Sheet, 'file' | 'places'>, name: string): Where => {
+  const whole = `pieces.${name}`;
+  const inside = Object.keys(places).find(path => path === whole || path.startsWith(`${whole}.`));
   return { file, ...(inside === undefined ? {} : places[inside]) };
 };
 

@@ -1,11 +1,13 @@
 import type { Cutting, EdgeKind, EdgeRole, Finish, PieceRole } from '@paperhinge/geometry';
 import { edgeRoles, pieceRoles } from '@paperhinge/geometry/pattern';
+import type { MeasuredPiece } from '@paperhinge/geometry/trace';
 import type { Tree } from './document.js';
 import { allowance, count, length, size } from './fields/figures.js';
 import type { Kind } from './fields/kind.js';
 import { choice, name, yesOrNo } from './fields/names.js';
 import { byForm, mapping, named, oneOrMore, optional, turnedInto } from './fields/shapes.js';
 import { mostCopies } from './limits.js';
+import { measuredEdges, measuredMembers, measuredOf } from './measured-fields.js';
 
 const finishes = [
   'turned once',
@@ -53,12 +55,14 @@ const alsoCut = named(
 );
 
 /**
- * What may be said of a piece. With `outline` it is drawn as one closed path, and its `edges` are named here; without,
- * it is a piece of the drawing and what is said is laid over it.
+ * What may be said of a piece. With `outline` it is drawn as one closed path, and its `edges` are named here; with
+ * `points` it was measured on paper, and its `edges` run through them; with neither it is a piece of the drawing, and
+ * what is said is laid over it.
  */
 export const pieceKind = mapping({
   outline: optional(name),
-  edges: optional(oneOrMore(name)),
+  edges: optional(byForm(isMapping, measuredEdges, oneOrMore(name))),
+  ...measuredMembers,
   'line drawn': optional(choice(['stitching', 'cutting'])),
   'included allowance': optional(allowance),
   allowance: optional(allowance),
@@ -82,10 +86,10 @@ type PieceRead = typeof pieceKind extends Kind<infer T> ? T : never;
 /** How a drawing of closed paths is read as this piece; undefined where it is drawn as a piece. */
 export function outlineOf(read: PieceRead) {
   const { outline, edges, allowance: width, role, title, fabric, cut, mirrored, kinds: of, roles } = read;
-  if (outline === undefined) return undefined;
+  if (outline === undefined || read.points) return undefined;
   return present({
     outline,
-    edges,
+    edges: edges !== undefined && isNames(edges) ? edges : undefined,
     kinds: of,
     roles,
     role,
@@ -98,6 +102,26 @@ export function outlineOf(read: PieceRead) {
     includedAllowance: read['included allowance'],
   }) as { outline: string };
 }
+
+/** A piece that was measured on paper; undefined where its points are not given. */
+export function measuredPieceOf(name: string, read: PieceRead): MeasuredPiece | undefined {
+  const { edges, points } = read;
+  if (points === undefined) return undefined;
+  const own = edges === undefined || isNames(edges) ? {} : edges;
+  const onCutting = read['line drawn'] === 'cutting';
+  return {
+    name,
+    ...measuredOf(read, own),
+    cutting: cuttingTold(read),
+    ...present({
+      title: read.title,
+      role: read.role,
+      allowance: read.allowance,
+      includedAllowance: onCutting ? (read['included allowance'] ?? read.allowance) : undefined,
+    }),
+  };
+}
+const isNames = (edges: NonNullable<PieceRead['edges']>): edges is readonly string[] => Array.isArray(edges);
 
 /** What is laid over the piece once it is read. */
 export function factsOf(read: PieceRead): PieceFacts {
@@ -114,21 +138,23 @@ export function factsOf(read: PieceRead): PieceFacts {
       interfacing: read.interfacing?.[edge],
     }),
   ]);
-  const cutting = {
+  const also = Object.entries(read['also cut'] ?? {}).map(([fabric, cut]) => cuttingOf(fabric, cut));
+  return {
+    ...present({ role: read.role, title: read.title, greatestStretch: read.stretch }),
+    ...(read['also cut'] === undefined ? {} : { alsoCut: also }),
+    cutting: cuttingTold(read),
+    edges: Object.fromEntries(edges),
+  };
+}
+
+const cuttingTold = (read: PieceRead): Partial<Cutting> =>
+  present({
     fabric: read.fabric,
     count: read.cut,
     mirrored: read.mirrored,
     layers: read.layers,
     rightSideUp: read['right side up'],
-  };
-  const also = Object.entries(read['also cut'] ?? {}).map(([fabric, cut]) => cuttingOf(fabric, cut));
-  return {
-    ...present({ role: read.role, title: read.title, greatestStretch: read.stretch }),
-    ...(read['also cut'] === undefined ? {} : { alsoCut: also }),
-    cutting: present(cutting),
-    edges: Object.fromEntries(edges),
-  };
-}
+  });
 
 type AlsoCut = typeof alsoCut extends Kind<Readonly<Record<string, infer T>>> ? T : never;
 function cuttingOf(fabric: string, cut: AlsoCut): Cutting {

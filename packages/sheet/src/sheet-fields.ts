@@ -71,7 +71,7 @@ const anything: Kind<Tree> = { schema: {}, read: tree => tree, mayBeEmpty: true 
 
 /** Every field of a sheet but what its steps hold. */
 export const sheetKind = mapping({
-  pattern: needed(filePath),
+  pattern: optional(filePath),
   title: optional(name),
   unit: usually(choice(lengthUnits), 'mm'),
   language: usually(choice(languages), 'en'),

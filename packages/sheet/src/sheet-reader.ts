@@ -5,7 +5,7 @@ import { refuse } from './faults.js';
 import type { Kind, Reading } from './fields/kind.js';
 import { edgeRefOf } from './fields/names.js';
 import { stepKind } from './fields/of-verb.js';
-import { factsOf, outlineOf } from './piece-fields.js';
+import { factsOf, measuredPieceOf, outlineOf } from './piece-fields.js';
 import { readSteps } from './read-steps.js';
 import { seamOf } from './seam-fields.js';
 import type { Sheet, SheetFabric, SheetOpening } from './sheet.js';
@@ -33,6 +33,7 @@ export function sheetReader(
     const reading: Reading = { unit, where: { file }, faults: [] };
     const read = sheetKind.read(tree, { reading, of: {}, place: tree.place });
     const openings = readOpenings(entries.get('opening')?.value, read?.opening ?? {}, reading);
+    requireDrawing(entries, tree, reading);
     const forWhom = read ? { ...reading, wearer: read.wearer } : reading;
     const steps = readSteps(entries.get('steps'), kinds, forWhom);
     refuse(reading.faults, { unit, language });
@@ -64,10 +65,11 @@ function plainly(read: SheetRead, openings: readonly SheetOpening[]) {
   const outlines = pieces.map(([name, piece]) => [name, outlineOf(piece)] as const);
   return {
     ...(title === undefined ? {} : { title }),
-    pattern,
+    ...(pattern === undefined ? {} : { pattern }),
     wearer,
     fabrics: Object.entries(fabrics).map(([name, fabric]): SheetFabric => ({ name, ...fabric })),
     pieces: Object.fromEntries(outlines.flatMap(([name, outline]) => (outline ? [[name, outline]] : []))),
+    measured: pieces.flatMap(([name, piece]) => measuredPieceOf(name, piece) ?? []),
     facts: Object.fromEntries(pieces.map(([name, piece]) => [name, factsOf(piece)])),
     seams: Object.entries(read.seams).map(seamOf),
     fastenings: Object.entries(read.fastenings).map(([name, fastening]) => ({ name, ...fastening })),
@@ -79,11 +81,26 @@ function plainly(read: SheetRead, openings: readonly SheetOpening[]) {
   };
 }
 
+/** A sheet is for a drawing, unless its pieces were measured on paper. */
+function requireDrawing(
+  entries: ReadonlyMap<string, Entry>,
+  { place }: Tree,
+  { where, faults }: Reading,
+): void {
+  const pieces = entries.get('pieces')?.value;
+  const isMeasured = (piece: Entry): boolean =>
+    piece.value.kind === 'mapping' && piece.value.entries.has('points');
+  if (entries.has('pattern') || (pieces?.kind === 'mapping' && [...pieces.entries.values()].some(isMeasured)))
+    return;
+  faults.push(refusal('missing-field', { fields: ['pattern'] }, { ...where, ...place }));
+}
+
 /** A file that has neither of the two fields every sheet has may be anything, so not even its keys are told. */
 function fieldsOf(tree: Tree, file: string): ReadonlyMap<string, Entry> {
   const where = { file, ...tree.place };
   const entries: ReadonlyMap<string, Entry> = tree.kind === 'mapping' ? tree.entries : new Map();
-  if ([...entries.keys()].some(key => nearestName(key, ['pattern', 'steps']) !== undefined)) return entries;
+  if ([...entries.keys()].some(key => nearestName(key, ['pattern', 'pieces', 'steps']) !== undefined))
+    return entries;
   refuse([
     tree.kind === 'scalar' && tree.value === null
       ? refusal('sheet-empty', {}, where)

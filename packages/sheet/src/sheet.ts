@@ -1,6 +1,7 @@
 import type { Wearer } from '@paperhinge/alter';
 import type { DrawingScale, EdgeRef, Fabric, LengthUnit } from '@paperhinge/geometry';
 import type { SheetPieces } from '@paperhinge/geometry/svg';
+import type { MeasuredPiece } from '@paperhinge/geometry/trace';
 import type { Place } from './document.js';
 import type { Parameters } from './fields/of-verb.js';
 import type { PieceFacts } from './piece-fields.js';
@@ -14,8 +15,8 @@ export interface Sheet {
   /** The file's name as it was given, for errors. */
   readonly file: string;
   readonly title?: string;
-  /** Where the pattern lies, as written: relative to the sheet's own folder. */
-  readonly pattern: string;
+  /** Where the pattern lies, as written: relative to the sheet's own folder. Absent: all pieces are measured ones. */
+  readonly pattern?: string;
   readonly unit: LengthUnit;
   /** What the report, the pages and the command answer in. */
   readonly language: Language;
@@ -26,6 +27,8 @@ export interface Sheet {
   readonly fabrics: readonly SheetFabric[];
   /** How to read a pattern that names its pieces and edges otherwise. */
   readonly pieces: SheetPieces;
+  /** Pieces that were measured on paper. */
+  readonly measured: readonly MeasuredPiece[];
   /** What is said of pieces beside what the drawing says, by their names. */
   readonly facts: Readonly<Record<string, PieceFacts>>;
   /** Seams that add to the drawing's, or are told instead of those of the same names. */

@@ -2,7 +2,7 @@ import { type DrawingScale, type LevelShare, PatternError, parseLength } from '@
 import type { Tree } from './document.js';
 import { percent } from './fields/figures.js';
 import { type Kind, tell } from './fields/kind.js';
-import { name } from './fields/names.js';
+import { digitsToo, name } from './fields/names.js';
 import { byForm, mapping, named, needed, optional, pairOf, turnedInto } from './fields/shapes.js';
 
 /** A size of the pattern, or a place between two of its sizes: everywhere alike, or level by level. */
@@ -10,17 +10,8 @@ export type SheetSize =
   | string
   | { readonly between: readonly [string, string]; readonly share: number | readonly LevelShare[] };
 
-/** Sizes are often figures: 14 is "14". */
-const sizeName: Kind<string> = {
-  schema: { type: ['string', 'number'] },
-  read: (tree, at) =>
-    name.read(
-      tree.kind === 'scalar' && typeof tree.value === 'number'
-        ? { ...tree, value: String(tree.value) }
-        : tree,
-      at,
-    ),
-};
+/** Sizes are often figures. */
+const sizeName = digitsToo(name);
 
 const between = mapping({
   between: needed(pairOf(sizeName)),

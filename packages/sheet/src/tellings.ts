@@ -77,6 +77,8 @@ interface ValueTellings {
   'position-off-edge': OfField & object;
   'edge-not-understood': OfField & { readonly withLength?: boolean };
   'name-not-understood': OfField & object;
+  'point-not-understood': OfField & object;
+  'pair-expected': OfField & object;
   /** `among`: it is a key of that field. */
   'name-not-printable': OfField & { readonly among?: string };
   'measure-not-understood': OfField & { readonly forms: readonly string[] };

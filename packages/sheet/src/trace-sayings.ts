@@ -18,6 +18,7 @@ export interface TraceTellings {
   'dpi-out-of-range': { readonly least: number; readonly most: number };
   'known-length-out-of-range': NoFacts;
   'places-not-understood': NoFacts;
+  'options-of-pictures': NoFacts;
 }
 
 /** What is said while pictures are traced and when they are. */

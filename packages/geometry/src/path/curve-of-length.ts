@@ -1,11 +1,11 @@
-import { segmentLength } from '../curve/arc-length.js';
 import { hobbyCubic } from '../curve/hobby.js';
-import { type Cubic, line } from '../curve/segment.js';
+import { asCubic, endOf, line, type Segment, startOf } from '../curve/segment.js';
 import { selfCrossing } from '../curve/self-crossing.js';
 import { requireDistance, requireSegment } from '../curve/sound.js';
 import { refusal } from '../curve/tellings.js';
 import { lengthTolerance } from '../tolerance.js';
-import { distance, lerp, type Point } from '../vector.js';
+import { lerp, type Point } from '../vector.js';
+import { pathLength } from './length.js';
 import { type Path, pathOf } from './path.js';
 
 /**
@@ -22,22 +22,32 @@ export function curveOfLength(
   length: number,
 ): Path {
   requireSegment([from, fromDirection, to, toDirection]);
+  return lineDrawnTo(pathOf(hobbyCubic(from, fromDirection, to, toDirection)), length);
+}
+
+/**
+ * A chain of cubics with all its handles drawn out or in by one factor until it has a wanted length in mm, to
+ * `lengthTolerance`: its points and its directions at them stay.
+ * @throws PatternError `length-too-short`: less than the straight lines between the points; `length-too-long`: a curve
+ *   would have to cross itself
+ */
+export function lineDrawnTo(fair: Path, length: number): Path {
   requireDistance(length, 'length');
-  const chord = distance(from, to);
-  if (!(length >= chord - lengthTolerance))
-    throw refusal('length-too-short', { lengthMm: length, straightMm: chord });
-  if (length - chord <= lengthTolerance) return pathOf(line(from, to));
-  const fair = hobbyCubic(from, fromDirection, to, toDirection);
-  const drawn = (k: number): Cubic => [from, lerp(from, fair[1], k), lerp(to, fair[2], k), to];
+  const straight: Path = { segments: fair.segments.map(s => line(startOf(s), endOf(s))) };
+  const straightMm = pathLength(straight);
+  if (!(length >= straightMm - lengthTolerance))
+    throw refusal('length-too-short', { lengthMm: length, straightMm });
+  if (length - straightMm <= lengthTolerance) return straight;
+  const drawn = (k: number): Path => fuller(fair, k);
   let low = 0,
     high = 1;
-  while (segmentLength(drawn(high)) < length && high < longestHandles) {
+  while (pathLength(drawn(high)) < length && high < longestHandles) {
     low = high;
     high *= 2;
   }
   for (let i = 0; i < 200; i++) {
     const middle = (low + high) / 2,
-      excess = segmentLength(drawn(middle)) - length;
+      excess = pathLength(drawn(middle)) - length;
     if (Math.abs(excess) <= lengthTolerance / 4 || middle <= low || middle >= high) {
       low = high = middle;
       break;
@@ -46,10 +56,21 @@ export function curveOfLength(
     else low = middle;
   }
   const curve = drawn(low);
-  if (Math.abs(segmentLength(curve) - length) > lengthTolerance || selfCrossing(curve))
-    throw refusal('length-too-long', { lengthMm: length, straightMm: chord });
-  return pathOf(curve);
+  if (
+    Math.abs(pathLength(curve) - length) > lengthTolerance ||
+    curve.segments.some(s => selfCrossing(asCubic(s)))
+  )
+    throw refusal('length-too-long', { lengthMm: length, straightMm });
+  return curve;
 }
+
+/** A chain of cubics with all its handles `k` times as long. */
+export const fuller = ({ segments }: Path, k: number): Path => ({
+  segments: segments.map((segment): Segment => {
+    const [from, a, b, to] = asCubic(segment);
+    return [from, lerp(from, a, k), lerp(to, b, k), to];
+  }),
+});
 
 /** Times the fair handles: beyond this the curve crosses itself. */
 const longestHandles = 64;

@@ -1,5 +1,5 @@
 import { fitHandles, type HermiteFit, type Station } from '../curve/hermite-fit.js';
-import { hobbyCubic, hobbyDirections } from '../curve/hobby.js';
+import { hobbyCubic } from '../curve/hobby.js';
 import { nearestOnSegment } from '../curve/nearest.js';
 import { isParallel } from '../curve/offset-certificate.js';
 import { powerForm } from '../curve/power-form.js';
@@ -7,7 +7,8 @@ import { asCubic, between, type Cubic, endOf, line, type Segment } from '../curv
 import { requirePoint, requireTolerance } from '../curve/sound.js';
 import { refusal } from '../curve/tellings.js';
 import { coincidenceTolerance, fitTolerance } from '../tolerance.js';
-import { cross, distance, dot, type Point, subtract, unit } from '../vector.js';
+import type { Point } from '../vector.js';
+import { chain, circleDirection, directed, distinct, opposite } from './fair-line.js';
 import { type Path, pathOf } from './path.js';
 import { type SmoothSource, smoothSource } from './smooth-source.js';
 
@@ -29,7 +30,7 @@ export function fairCurve(
     last = directed(to.direction);
   const points = distinct([from.point, ...through, to.point]);
   if (points.length === 2) return pathOf(hobbyCubic(from.point, first, to.point, last));
-  return fewestCubics(smoothSource(chain(points, hobbyDirections(points, first, last))), tolerance);
+  return fewestCubics(smoothSource(chain(points, first, last)), tolerance);
 }
 
 /**
@@ -52,36 +53,8 @@ export function fitCurve(
     ? directed(startDirection)
     : circleDirection(knots[0]!, knots[1]!, knots[2] ?? knots[1]!);
   const [y, x, w] = [knots.at(-1)!, knots.at(-2)!, knots.at(-3) ?? knots.at(-2)!];
-  const back = circleDirection(y, x, w);
-  const last = endDirection ? directed(endDirection) : { x: -back.x, y: -back.y };
-  return fewestCubics(smoothSource(chain(knots, hobbyDirections(knots, first, last))), tolerance);
-}
-
-function directed(direction: Point): Point {
-  requirePoint(direction);
-  const d = unit(direction);
-  if (d.x * d.x + d.y * d.y > 0) return d;
-  throw refusal('no-direction', {});
-}
-
-const distinct = (points: readonly Point[]): readonly Point[] =>
-  points.filter((p, i) => i === 0 || distance(p, points[i - 1]!) > coincidenceTolerance);
-
-const chain = (points: readonly Point[], directions: readonly Point[]): Path => ({
-  segments: points.slice(1).map((p, i) => hobbyCubic(points[i]!, directions[i]!, p, directions[i + 1]!)),
-});
-
-/** The direction at `a` of the circle through a, b and c; that of the line where they are in line. */
-function circleDirection(a: Point, b: Point, c: Point): Point {
-  const u = subtract(b, a),
-    v = subtract(c, a);
-  const uu = dot(u, u),
-    vv = dot(v, v);
-  if (cross(u, v) === 0) return unit(u);
-  // Inversion in a: circles through a become lines, so the tangent is the direction of the inverse chord.
-  const d = { x: u.x / uu - v.x / vv, y: u.y / uu - v.y / vv };
-  const tangent = unit(d);
-  return dot(tangent, u) < 0 ? { x: -tangent.x, y: -tangent.y } : tangent;
+  const last = endDirection ? directed(endDirection) : opposite(circleDirection(y, x, w));
+  return fewestCubics(smoothSource(chain(knots, first, last)), tolerance);
 }
 
 /**

@@ -1,5 +1,20 @@
-// Photographs of pieces, traced.
+// Pieces from paper: measured by hand, or photographed and traced.
 
+export type { MeasuredReading } from '../trace/measured/measured-piece.js';
+export { measuredPiece } from '../trace/measured/measured-piece.js';
+export type {
+  EdgeEnd,
+  MeasuredDart,
+  MeasuredEdge,
+  MeasuredLine,
+  MeasuredMark,
+  MeasuredNotch,
+  MeasuredPiece,
+  MeasuredPoint,
+  MirroredPoint,
+  PointByDistances,
+  Towards,
+} from '../trace/measured/types.js';
 export type { FloorMap } from '../trace/photo/floor-map.js';
 export type { PlacedSheet } from '../trace/photo/floor-of-sheets.js';
 export type { Picture } from '../trace/photo/picture.js';

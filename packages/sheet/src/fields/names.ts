@@ -15,6 +15,17 @@ export const name: Kind<string> = {
     return isPrintable(text) ? text : tell(at, 'name-not-printable', {});
   },
 };
+/** A name that may be made of digits alone, as YAML reads a number: 14 is "14". */
+export const digitsToo = (kind: Kind<string>): Kind<string> => ({
+  schema: { type: ['string', 'number'] },
+  read: (tree, at) =>
+    kind.read(
+      tree.kind === 'scalar' && typeof tree.value === 'number'
+        ? { ...tree, value: String(tree.value) }
+        : tree,
+      at,
+    ),
+});
 const longestName = 100;
 export const isPrintable = (text: string): boolean =>
   text.length <= longestName && !/[\p{C}\p{Zl}\p{Zp}]/u.test(text);

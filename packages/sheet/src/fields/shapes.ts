@@ -121,8 +121,9 @@ export const pairOf = <T>(kind: Kind<T>): Kind<readonly [T, T]> => ({
   schema: { type: 'array', items: kind.schema, minItems: 2, maxItems: 2 },
   read: (tree, at) => {
     const items = tree.kind === 'list' ? tree.items : [];
+    if (items.length !== 2) return tell(at, 'pair-expected', {});
     const [a, b] = items.map((item, i) => kind.read(item, itemAt(at, item, i)));
-    return items.length === 2 && a !== undefined && b !== undefined ? [a, b] : undefined;
+    return a !== undefined && b !== undefined ? [a, b] : undefined;
   },
 });
 

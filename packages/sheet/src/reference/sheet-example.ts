@@ -24,3 +24,31 @@ steps:
   - unfold: { piece: front }
     off: yes                # stands here and is not done
 print: { paper: [a4, 600 x 900 mm], overlap: edge to edge, measured: [49.8 mm, 50.1 mm], hide: stitching lines }`;
+
+/** A piece that was measured on paper, as an example that is read. */
+export const measuredExample = `title: Pocket by figures
+unit: cm
+pieces:
+  pocket:
+    points:                  # across to the right, then down
+      A: [0, 0]
+      B: [16, 0]
+      C: { mirror: D, over: [M, N] }
+      D: { from: { A: 14, B: 21.2 }, towards: down }   # by its distances; more than two are evened out
+      M: [8, 0]
+      N: [8, 10]
+      T: [8, 17.5]
+      U: [0, 7]
+    edges:                   # once round, either way; two points: straight, more: a fair curve
+      top: [A, B]
+      right: [B, C]
+      bottom: { through: [C, T, D], starts: smooth, ends: smooth }   # or square: at a right angle
+      left: { through: [D, A], length: 14 }                          # what the tape said
+    grain: [M, N]
+    notches: { U: single }   # on the edge nearest to the point
+    marks: { middle: M }
+    lines: { stitch here: { through: [M, N], kind: placement } }   # a list alone is a level, such as bust
+    kinds: { top: hem }
+    allowance: 1
+    line drawn: stitching    # or cutting, with included allowance
+    cut: 2`;

@@ -3,7 +3,7 @@ import { inSheet } from '@paperhinge/alter/verb';
 import { measureForms } from '../fields/measure.js';
 import { fieldTable } from './field-table.js';
 import { sentenceOf, stepLine } from './sentence.js';
-import { sheetExample } from './sheet-example.js';
+import { measuredExample, sheetExample } from './sheet-example.js';
 
 /** A verb with what its worked example came to. */
 export interface Worked {
@@ -30,15 +30,23 @@ Editors complete and check a sheet whose first line names the schema:
 # yaml-language-server: $schema=node_modules/@paperhinge/sheet/sheet.schema.json
 \`\`\`
 
-${worked.map(({ verb }) => `[${verb.verb}](#${anchor(verb)})`).join(' · ')} · [what else a sheet says](#what-else-a-sheet-says)
+${worked.map(({ verb }) => `[${verb.verb}](#${anchor(verb)})`).join(' · ')} · [what else a sheet says](#what-else-a-sheet-says) · [pieces measured on paper](#pieces-measured-on-paper)
 
 ${worked.map(section).join('\n')}
 ## What else a sheet says
 
-Every other field, none of which must be there but \`pattern\`:
+Every other field, none of which must be there but \`pattern\`, which may be left out where all pieces are measured:
 
 \`\`\`yaml
 ${sheetExample}
+\`\`\`
+
+## Pieces measured on paper
+
+A piece may be given as it is read off paper with ruler, square and tape. A dart of three points opens into the edge that names its two outer ones one after the other, \`darts: { bust: [P, R, Q] }\`; one of four lies within the piece. \`paperhinge trace SHEET -o PATTERN.svg\` writes such pieces as a pattern.
+
+\`\`\`yaml
+${measuredExample}
 \`\`\`
 `;
 

@@ -91,7 +91,7 @@ type Words =
   | 'position-off-edge'
   | 'edge-not-understood'
   | 'choice-not-understood';
-type Names = 'name-not-understood' | 'name-not-printable';
+type Names = 'name-not-understood' | 'name-not-printable' | 'point-not-understood' | 'pair-expected';
 
 const wordsAndPlaces: Pick<Tellings<SheetTellings>, Words | Names> = {
   'position-not-understood': ({ form, ...of }, say) => ({
@@ -115,6 +115,15 @@ const wordsAndPlaces: Pick<Tellings<SheetTellings>, Words | Names> = {
   'choice-not-understood': ({ given, words, ...of }, say) => ({
     message: `${spokenOf(of, say)} is none of its choices.`,
     remedy: instead(given, words, 'choices', say),
+  }),
+  'point-not-understood': (of, say) => ({
+    message: `${spokenOf(of, say)} does not say where a point lies.`,
+    remedy:
+      'Write how far across and down, [12 cm, 4 cm]; or its distances, { from: { A: 12 cm, B: 9 cm } }; or { mirror: A, over: [B, C] }.',
+  }),
+  'pair-expected': (of, say) => ({
+    message: `${spokenOf(of, say)} is not a list of two.`,
+    remedy: 'Write two in brackets, such as [10, 25].',
   }),
   'name-not-understood': (of, say) => ({
     message: `${spokenOf(of, say)} is not a name.`,

@@ -63,6 +63,10 @@ export const traceTellings: Tellings<TraceTellings> = {
     message: 'A known length lies between two places that are apart.',
     remedy: 'Write them in dots, as in --between "412,880 2950,905".',
   }),
+  'options-of-pictures': () => ({
+    message: 'A sheet of measured points has its scale in its own figures.',
+    remedy: 'Leave the options away that are for photographs and scans.',
+  }),
   'places-not-understood': () => ({
     message: 'A place in a picture is two numbers with a comma between.',
     remedy: 'Write places with spaces between, as in "412,880 2950,905".',

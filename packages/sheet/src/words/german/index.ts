@@ -12,6 +12,7 @@ import { goal, measures } from './goal.js';
 import { grammar } from './grammar.js';
 import { hinge, slashes } from './hinge.js';
 import { measure } from './measure.js';
+import { measured } from './measured.js';
 import { movedEdges } from './moved-edges.js';
 import { neckline } from './neckline.js';
 import { operations } from './operations.js';
@@ -44,6 +45,7 @@ export const german: Catalogue = {
     ...became,
     ...hinge,
     ...measure,
+    ...measured,
     ...derive,
     ...operations,
     ...darts,

@@ -97,7 +97,7 @@ type Words =
   | 'position-off-edge'
   | 'edge-not-understood'
   | 'choice-not-understood';
-type Names = 'name-not-understood' | 'name-not-printable';
+type Names = 'name-not-understood' | 'name-not-printable' | 'point-not-understood' | 'pair-expected';
 
 const wordsAndPlaces: Pick<Tellings<SheetTellings>, Words | Names> = {
   'position-not-understood': ({ form, ...of }, say) => ({
@@ -121,6 +121,15 @@ const wordsAndPlaces: Pick<Tellings<SheetTellings>, Words | Names> = {
   'choice-not-understood': ({ given, words, ...of }, say) => ({
     message: `${spokenOf(of, say)} steht nicht zur Wahl.`,
     remedy: instead(given, words, 'Wörter', say),
+  }),
+  'point-not-understood': (of, say) => ({
+    message: `${spokenOf(of, say)} sagt nicht, wo ein Punkt liegt.`,
+    remedy:
+      'Schreiben Sie, wie weit nach rechts und nach unten: [12 cm, 4 cm]; oder seine Abstände: { from: { A: 12 cm, B: 9 cm } }; oder { mirror: A, over: [B, C] }.',
+  }),
+  'pair-expected': (of, say) => ({
+    message: `${spokenOf(of, say)} ist keine Liste aus zweien.`,
+    remedy: 'Schreiben Sie zwei in Klammern, etwa [10, 25].',
   }),
   'name-not-understood': (of, say) => ({
     message: `${spokenOf(of, say)} ist kein Name.`,

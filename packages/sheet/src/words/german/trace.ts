@@ -63,6 +63,10 @@ export const traceTellings: Tellings<TraceTellings> = {
     message: 'Eine bekannte Länge liegt zwischen zwei Stellen, die auseinander liegen.',
     remedy: 'Schreiben Sie sie in Punkten, etwa --between "412,880 2950,905".',
   }),
+  'options-of-pictures': () => ({
+    message: 'Ein Blatt mit gemessenen Punkten hat seinen Maßstab in seinen eigenen Zahlen.',
+    remedy: 'Lassen Sie die Optionen weg, die für Fotos und Scans da sind.',
+  }),
   'places-not-understood': () => ({
     message: 'Eine Stelle im Bild sind zwei Zahlen mit einem Komma dazwischen.',
     remedy: 'Trennen Sie Stellen durch Leerzeichen, etwa "412,880 2950,905".',
