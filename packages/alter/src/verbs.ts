@@ -1,27 +1,67 @@
-import { draftBandVerb } from './derive/draft-band.js';
-import { draftFacingVerb } from './derive/draft-facing.js';
-import { draftStayVerb } from './derive/draft-stay.js';
-import { draftBindingVerb, draftStripVerb } from './derive/draft-strip.js';
-import { addNotchesVerb } from './operations/add-notches.js';
-import { changeDartVerb } from './operations/change-dart.js';
-import { closeDartVerb } from './operations/close-dart.js';
-import { joinDartsVerb } from './operations/join-darts.js';
-import { moveDartVerb } from './operations/move-dart.js';
-import { moveDartPointVerb } from './operations/move-dart-point.js';
-import { openDartVerb } from './operations/open-dart.js';
-import { recutNecklineVerb } from './operations/recut-neckline.js';
-import { removePieceVerb } from './operations/remove-piece.js';
-import { resizeDartVerb } from './operations/resize-dart.js';
-import { setAllowanceVerb } from './operations/set-allowance.js';
-import { setSeamVerb } from './operations/set-seam.js';
-import { lengthenVerb, shortenVerb } from './operations/shorten.js';
-import { spreadVerb } from './operations/spread.js';
-import { letOutVerb, takeInVerb } from './operations/take-in.js';
-import { trueVerb } from './operations/true-edges.js';
-import { unfoldVerb } from './operations/unfold.js';
-import type { AnyVerb } from './verb/verb.js';
+import { draftBandForm, draftBandVerb } from './derive/draft-band.js';
+import { draftFacingForm, draftFacingVerb } from './derive/draft-facing.js';
+import { draftStayForm, draftStayVerb } from './derive/draft-stay.js';
+import { draftBindingForm, draftBindingVerb, draftStripForm, draftStripVerb } from './derive/draft-strip.js';
+import { addNotchesForm, addNotchesVerb } from './operations/add-notches.js';
+import { changeDartForm, changeDartVerb } from './operations/change-dart.js';
+import { closeDartForm, closeDartVerb } from './operations/close-dart.js';
+import { joinDartsForm, joinDartsVerb } from './operations/join-darts.js';
+import { moveDartForm, moveDartVerb } from './operations/move-dart.js';
+import { moveDartPointForm, moveDartPointVerb } from './operations/move-dart-point.js';
+import { openDartForm, openDartVerb } from './operations/open-dart.js';
+import { recutNecklineForm, recutNecklineVerb } from './operations/recut-neckline.js';
+import { removePieceForm, removePieceVerb } from './operations/remove-piece.js';
+import { resizeDartForm, resizeDartVerb } from './operations/resize-dart.js';
+import { setAllowanceForm, setAllowanceVerb } from './operations/set-allowance.js';
+import { setSeamForm, setSeamVerb } from './operations/set-seam.js';
+import { lengthenForm, lengthenVerb, shortenForm, shortenVerb } from './operations/shorten.js';
+import { spreadForm, spreadVerb } from './operations/spread.js';
+import { letOutForm, letOutVerb, takeInForm, takeInVerb } from './operations/take-in.js';
+import { trueForm, trueVerb } from './operations/true-edges.js';
+import { unfoldForm, unfoldVerb } from './operations/unfold.js';
+import type { AnyVerb, AnyVerbForm } from './verb/verb.js';
 
-const all = [
+const forms = [
+  shortenForm,
+  lengthenForm,
+  closeDartForm,
+  moveDartForm,
+  joinDartsForm,
+  openDartForm,
+  resizeDartForm,
+  moveDartPointForm,
+  changeDartForm,
+  spreadForm,
+  takeInForm,
+  letOutForm,
+  recutNecklineForm,
+  trueForm,
+  setAllowanceForm,
+  setSeamForm,
+  addNotchesForm,
+  unfoldForm,
+  removePieceForm,
+  draftBandForm,
+  draftStripForm,
+  draftBindingForm,
+  draftFacingForm,
+  draftStayForm,
+] as const;
+
+/** The trade verbs by name. */
+export type VerbName = (typeof forms)[number]['verb'];
+
+/**
+ * The form of every trade verb, in the order in which a reference lists them. To add one: its file, its test, and its
+ * two lines here, which the compiler holds to one another.
+ */
+export const verbForms: readonly AnyVerbForm[] = forms;
+
+/** For each form, in its place, its verb. */
+type DoneBy<Forms extends readonly AnyVerbForm[]> = {
+  readonly [I in keyof Forms]: AnyVerb & { readonly verb: Forms[I]['verb'] };
+};
+const all: DoneBy<typeof forms> = [
   shortenVerb,
   lengthenVerb,
   closeDartVerb,
@@ -46,10 +86,7 @@ const all = [
   draftBindingVerb,
   draftFacingVerb,
   draftStayVerb,
-] as const;
+];
 
-/** The trade verbs by name. */
-export type VerbName = (typeof all)[number]['verb'];
-
-/** Every trade verb, in the order in which a reference lists them. To add one: its file, its test, and its line here. */
+/** Every trade verb with what it does. */
 export const verbs: readonly AnyVerb[] = all;

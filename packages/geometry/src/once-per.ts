@@ -3,7 +3,6 @@
  * nothing in a pattern is changed once it is made: what is altered is a new object. Values that make `work` throw
  * make it throw each time.
  */
-/* @__NO_SIDE_EFFECTS__ */
 export function oncePer<Key extends object, Value>(work: (key: Key) => Value): (key: Key) => Value {
   const known = new WeakMap<Key, Known<Value>>();
   return key => {
@@ -24,7 +23,6 @@ interface Known<Value> {
  * {@link oncePer} for a function of more: what it says is known by the values of `keysOf` in their order, which must
  * be all that decides it.
  */
-/* @__NO_SIDE_EFFECTS__ */
 export function oncePerAll<Arguments extends readonly unknown[], Value>(
   keysOf: (...given: Arguments) => readonly object[],
   work: (...given: Arguments) => Value,

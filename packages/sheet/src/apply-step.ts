@@ -26,7 +26,7 @@ export interface StepDone {
  * @param verb the step's own
  * @throws PatternError whatever the verb refuses
  */
-export const applyStep: (state: State, step: Step, verb: AnyVerb) => StepDone = oncePerAll(
+export const applyStep: (state: State, step: Step, verb: AnyVerb) => StepDone = /* @__PURE__ */ oncePerAll(
   (state, step, verb) => [state, step, verb],
   (state: State, step: Step, verb: AnyVerb): StepDone => {
     if (step.off) return { step, findings: [], state };

@@ -1,4 +1,4 @@
-import type { AnyVerb } from '@paperhinge/alter';
+import type { AnyVerbForm } from '@paperhinge/alter';
 import { type Field, type Fields, inSheet } from '@paperhinge/alter/verb';
 import { goalSchema } from './fields/goal.js';
 import type { JsonSchema } from './fields/kind.js';
@@ -12,7 +12,7 @@ import { fieldKinds } from './words/english/verb.js';
  * The sheet's grammar as JSON Schema (draft 2020-12), for editors that complete and check while one types. It knows
  * the fields and their form; ranges, units and names are judged on reading.
  */
-export function sheetJsonSchema(verbs: readonly AnyVerb[]): JsonSchema {
+export function sheetJsonSchema(verbs: readonly AnyVerbForm[]): JsonSchema {
   const { properties, ...sheet } = sheetKind.schema;
   // One mapping of all verbs, not one alternative for each: so an editor tells the very field that is wrong.
   const step = {
@@ -35,7 +35,7 @@ export function sheetJsonSchema(verbs: readonly AnyVerb[]): JsonSchema {
   };
 }
 
-function stepSchema(verb: AnyVerb): JsonSchema {
+function stepSchema(verb: AnyVerbForm): JsonSchema {
   const { schema } = stepKind(verb);
   const either = (verb.oneOf ?? []).map(names => ({
     oneOf: names.map(name => ({ required: [inSheet(name)] })),

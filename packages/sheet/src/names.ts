@@ -1,4 +1,4 @@
-import type { AnyVerb } from '@paperhinge/alter';
+import type { AnyVerbForm } from '@paperhinge/alter';
 import { edgeNames, type Pattern, type PatternError, type Piece, type Where } from '@paperhinge/geometry';
 import { oncePer } from '@paperhinge/geometry/internal';
 import { dartsOf, pleatsOf } from '@paperhinge/geometry/pattern';
@@ -37,7 +37,7 @@ export const namesIn = (pattern: Pattern): Names => ({
   ],
 });
 
-const namesOfPiece = oncePer(
+const namesOfPiece = /* @__PURE__ */ oncePer(
   (piece: Piece): PieceNames => ({
     edges: edgeNames(piece),
     darts: [
@@ -54,7 +54,7 @@ const namesOfPiece = oncePer(
  * What is known of the names after a step without running it: never fewer than there will be, so that whatever is
  * told of a later step is true.
  */
-export function namesAfter(verb: AnyVerb, { parameters }: Step, names: Names): Names {
+export function namesAfter(verb: AnyVerbForm, { parameters }: Step, names: Names): Names {
   const {
     pieces: made = [],
     changed = [],
@@ -84,7 +84,7 @@ const nothing: PieceNames = { edges: [], darts: [], pleats: [], lines: [], marks
  * @param where the file and the number of the step
  */
 export function unknownNames(
-  verb: AnyVerb,
+  verb: AnyVerbForm,
   { parameters }: Step,
   names: Names,
   where: Where,

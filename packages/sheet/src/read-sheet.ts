@@ -1,8 +1,8 @@
-import { type AnyVerb, verbs } from '@paperhinge/alter';
+import { type AnyVerbForm, verbForms } from '@paperhinge/alter';
 import type { Sheet } from './sheet.js';
 import { sheetReader } from './sheet-reader.js';
 
-const usualReader = /* @__PURE__ */ sheetReader(verbs);
+const usualReader = /* @__PURE__ */ sheetReader(verbForms);
 
 /**
  * Reads an alteration sheet, YAML or JSON. All faults of its fields are gathered and told at once.
@@ -12,5 +12,5 @@ const usualReader = /* @__PURE__ */ sheetReader(verbs);
  */
 export const readSheet = (
   text: string,
-  { file, verbs: own }: { readonly file: string; readonly verbs?: readonly AnyVerb[] },
+  { file, verbs: own }: { readonly file: string; readonly verbs?: readonly AnyVerbForm[] },
 ): Sheet => (own === undefined ? usualReader : sheetReader(own))(text, { file });

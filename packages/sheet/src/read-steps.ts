@@ -1,4 +1,4 @@
-import type { AnyVerb } from '@paperhinge/alter';
+import type { AnyVerbForm } from '@paperhinge/alter';
 import type { PatternError, Where } from '@paperhinge/geometry';
 import { type Entry, type Place, placesIn, type Tree } from './document.js';
 import type { Kind, Reading } from './fields/kind.js';
@@ -9,7 +9,7 @@ import type { Step, StepPlaces } from './sheet.js';
 import { refusal } from './tellings.js';
 
 /** The verbs that a sheet may use, by name, each with the kind of its fields. */
-export type VerbKinds = ReadonlyMap<string, { readonly verb: AnyVerb; readonly kind: Kind<Parameters> }>;
+export type VerbKinds = ReadonlyMap<string, { readonly verb: AnyVerbForm; readonly kind: Kind<Parameters> }>;
 
 export interface StepRead {
   readonly step: Step;

@@ -1,4 +1,4 @@
-import type { AnyVerb } from '@paperhinge/alter';
+import type { AnyVerbForm } from '@paperhinge/alter';
 import { type Field, type FieldKind, type Fields, inSheet } from '@paperhinge/alter/verb';
 import type { EdgeRef } from '@paperhinge/geometry';
 import type { EdgePosition } from '@paperhinge/geometry/pattern';
@@ -26,7 +26,7 @@ export type ReferenceKind =
   | 'fabric';
 
 /** Every name that a step of this verb uses, in the order of its fields. */
-export const referencesOf = ({ fields }: AnyVerb, parameters: Parameters): readonly Reference[] =>
+export const referencesOf = ({ fields }: AnyVerbForm, parameters: Parameters): readonly Reference[] =>
   inFields({ fields, parameters, path: '' });
 
 /** The fields of a verb or of a group of it, with those round it. */

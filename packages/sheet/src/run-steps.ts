@@ -42,7 +42,7 @@ export function runSteps(start: State, steps: readonly Step[], source: StepSourc
 }
 
 /** Whether what stands has every name that a step uses; asked once. */
-const knowsNames = oncePerAll(
+const knowsNames = /* @__PURE__ */ oncePerAll(
   (state: State, step: Step, verb: AnyVerb) => [state, step, verb],
   (state, step, verb) => unknownNames(verb, step, namesIn(state.pattern), {}).length === 0,
 );

@@ -1,4 +1,4 @@
-import type { AnyVerb } from '@paperhinge/alter';
+import type { AnyVerbForm } from '@paperhinge/alter';
 import { nearestName } from '@paperhinge/geometry/sayings';
 import { type Entry, placesIn, readDocument, type Tree } from './document.js';
 import { refuse } from './faults.js';
@@ -21,7 +21,7 @@ import { languages } from './words/languages.js';
  *   never quoted
  */
 export function sheetReader(
-  verbs: readonly AnyVerb[],
+  verbs: readonly AnyVerbForm[],
 ): (text: string, options: { readonly file: string }) => Sheet {
   const kinds = new Map(verbs.map(verb => [verb.verb, { verb, kind: stepKind(verb) }]));
   return (text, { file }) => {

@@ -1,4 +1,4 @@
-import { type AnyVerb, verbs } from '@paperhinge/alter';
+import { type AnyVerbForm, verbForms } from '@paperhinge/alter';
 import type { VerbWords } from '@paperhinge/sheet';
 import { createSignal, For, Show } from 'solid-js';
 import type { Garment } from '../job/garment.js';
@@ -7,11 +7,11 @@ import { pageWords } from '../words.js';
 import { bareSentence } from './Step.jsx';
 
 /** Any part of a verb, of its sentence or of what it does finds it; so does the name of a piece or an edge. */
-export function found(typed: string, own: VerbWords, names: readonly string[]): readonly AnyVerb[] {
+export function found(typed: string, own: VerbWords, names: readonly string[]): readonly AnyVerbForm[] {
   const words = typed.toLowerCase().split(/\s+/).filter(Boolean);
   // A name of the pattern says what it is done to, not what is done.
   const sought = words.filter(word => !names.some(name => name.toLowerCase().includes(word)));
-  return verbs.filter(verb => {
+  return verbForms.filter(verb => {
     const text =
       `${verb.verb} ${verb.does} ${own[verb.verb]?.does ?? ''} ${bareSentence(verb, own)}`.toLowerCase();
     return sought.every(word => text.includes(word));
@@ -29,7 +29,7 @@ export function AndThen(props: { readonly garment: Garment }) {
   };
   const matching = () =>
     typed().trim() === '' ? [] : found(typed(), garment.verbWords(), names()).slice(0, 8);
-  const begin = (verb: AnyVerb) => {
+  const begin = (verb: AnyVerbForm) => {
     const spokenOf = typed().toLowerCase().split(/\s+/);
     const piece = garment.engine
       .view()

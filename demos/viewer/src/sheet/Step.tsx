@@ -1,4 +1,4 @@
-import { type AnyVerb, verbs } from '@paperhinge/alter';
+import { type AnyVerbForm, verbForms } from '@paperhinge/alter';
 import type { LengthUnit } from '@paperhinge/geometry';
 import type { VerbWords } from '@paperhinge/sheet';
 import { createMemo, For, Show } from 'solid-js';
@@ -9,8 +9,8 @@ import { Blank } from './Blank.jsx';
 import { choicesOf } from './choices.js';
 import { fieldAt, partsOf, type SentencePart, spoken, valueAt } from './sentence.js';
 
-export const verbNamed = (name: string): AnyVerb | undefined => verbs.find(v => v.verb === name);
-export const sentenceOf = (verb: AnyVerb, own: VerbWords): string =>
+export const verbNamed = (name: string): AnyVerbForm | undefined => verbForms.find(v => v.verb === name);
+export const sentenceOf = (verb: AnyVerbForm, own: VerbWords): string =>
   own[verb.verb]?.sentence ?? verb.sentence;
 
 /** One step: its sentence with its blanks, what came of it in smaller type, and what can be done with the step itself. */
@@ -137,7 +137,7 @@ export function Step(props: {
 
 /** The words of a sentence without its blanks filled in: "Close the … dart of the … into the …". */
 export const bareSentence = (
-  verb: AnyVerb,
+  verb: AnyVerbForm,
   own: VerbWords,
   given: Readonly<Record<string, unknown>> = {},
 ): string =>

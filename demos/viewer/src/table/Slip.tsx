@@ -1,4 +1,4 @@
-import { type AnyVerb, type Start, verbs } from '@paperhinge/alter';
+import { type AnyVerbForm, type Start, verbForms } from '@paperhinge/alter';
 import { inSheet } from '@paperhinge/alter/verb';
 import { For, Show } from 'solid-js';
 import type { PieceView, Touched } from '../engine/view.js';
@@ -25,14 +25,14 @@ export function Slip(props: {
       : `${name(props.thing.name).replace(/^\p{Ll}/u, c => c.toUpperCase())} of the ${of.toLowerCase()}`;
   };
   const sentences = () =>
-    verbs
+    verbForms
       .filter(
         verb =>
           verb.startsAt[props.thing.kind as Start] !== undefined &&
           canBegin(verb, props.thing, seams(), part()?.sort),
       )
       .slice(0, 8);
-  const begin = (verb: AnyVerb) => {
+  const begin = (verb: AnyVerbForm) => {
     garment.write(withStep(garment.history.now(), verb.verb, filledBy(verb, props.thing, seams())));
     garment.setNeedle(undefined);
     garment.setOpen(garment.steps().length - 1);
@@ -70,7 +70,7 @@ export function Slip(props: {
 
 /** A sentence about a seam begins at an edge only if it is sewn in one; one about a line, only at a hem, which may stand for it. */
 const canBegin = (
-  verb: AnyVerb,
+  verb: AnyVerbForm,
   { kind }: Touched,
   seams: readonly string[],
   sort: string | undefined,
@@ -81,7 +81,7 @@ const canBegin = (
 
 /** The fields that the thing touched fills: its piece first, then itself. */
 export function filledBy(
-  verb: AnyVerb,
+  verb: AnyVerbForm,
   { kind, piece, name }: Touched,
   seams: readonly string[],
 ): Readonly<Record<string, unknown>> {

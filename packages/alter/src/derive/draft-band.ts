@@ -5,7 +5,7 @@ import { distinctEdges } from '../edge-refs.js';
 import { bandStretchFindings, stretchOfBand } from '../fit/band-stretch.js';
 import { stretchOf } from '../fit/cloth.js';
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { type BandMark, bandMarks, withEdgeMarks } from './band-marks.js';
 import { drafted } from './drafted.js';
 import { freePlace } from './free-place.js';
@@ -53,7 +53,7 @@ export interface DraftBand {
 export const draftBand = (pattern: Pattern, parameters: DraftBand): Alteration =>
   perform(draftBandVerb, pattern, parameters);
 
-export const draftBandVerb = verbOf<DraftBand>()({
+export const draftBandForm = formOf<DraftBand>()({
   verb: 'draft band',
   does: 'Drafts a straight band for edges that follow each other in the garment, shorter than they are by a ratio, so that it is stretched as it is sewn on.',
   fields: {
@@ -75,8 +75,8 @@ export const draftBandVerb = verbOf<DraftBand>()({
     pattern: 'woven-shift',
     step: { name: 'neckband', along: ['front.neck', 'back.neck'], ratio: '80 %', width: 56, join: 7 },
   },
-  alter: drawnBand,
 });
+export const draftBandVerb = /* @__PURE__ */ verbFrom(draftBandForm, drawnBand);
 
 type WholeBand = DraftBand & Required<Pick<DraftBand, 'join' | 'stretchedPart'>>;
 

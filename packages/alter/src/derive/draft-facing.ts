@@ -3,7 +3,7 @@ import { tolerances } from '@paperhinge/geometry/internal';
 import type { Alteration } from '../alteration.js';
 import { distinctEdges } from '../edge-refs.js';
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { drafted } from './drafted.js';
 import { derivedFacing, perSource, saidOf, trimmedFindings } from './facing-derived.js';
 import { type FacingOn, facingOn } from './facing-piece.js';
@@ -39,7 +39,7 @@ export interface DraftFacing {
 export const draftFacing = (pattern: Pattern, parameters: DraftFacing): Alteration =>
   perform(draftFacingVerb, pattern, parameters);
 
-export const draftFacingVerb = verbOf<DraftFacing>()({
+export const draftFacingForm = formOf<DraftFacing>()({
   verb: 'draft facing',
   does: 'Drafts a facing: the edge itself outside, its parallel inside, on the fold where its piece is. Facings of several pieces are sewn to one another at the seams between them, or cut in one.',
   fields: {
@@ -59,8 +59,8 @@ export const draftFacingVerb = verbOf<DraftFacing>()({
     pattern: 'woven-shift',
     step: { name: 'neck facing', along: ['front.neck', 'back.neck'], width: 60 },
   },
-  alter: drawnFacings,
 });
+export const draftFacingVerb = /* @__PURE__ */ verbFrom(draftFacingForm, drawnFacings);
 
 type WholeFacing = DraftFacing & Required<Pick<DraftFacing, 'join' | 'joined'>>;
 

@@ -2,7 +2,7 @@ import { type EdgeRef, type Finding, type Pattern, pieceNamed } from '@paperhing
 import type { Alteration, Derived } from '../alteration.js';
 import { distinctEdges } from '../edge-refs.js';
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { drafted } from './drafted.js';
 import { derivedFacing, perSource, saidOf, trimmedFindings } from './facing-derived.js';
 import { stayPiece } from './facing-piece.js';
@@ -29,7 +29,7 @@ export interface DraftStay {
 export const draftStay = (pattern: Pattern, parameters: DraftStay): Alteration =>
   perform(draftStayVerb, pattern, parameters);
 
-export const draftStayVerb = verbOf<DraftStay>()({
+export const draftStayForm = formOf<DraftStay>()({
   verb: 'draft stay',
   does: 'Drafts a stay that keeps an edge from stretching: the edge itself outside, its parallel inside, whole and without allowance.',
   fields: {
@@ -44,8 +44,8 @@ export const draftStayVerb = verbOf<DraftStay>()({
     'Draft a stay "{name}" for {along}, {width} wide[, with {join} to join it][, of the {fabric} cloth]',
   startsAt: { edge: ['along'], table: [] },
   example: { pattern: 'woven-shift', step: { name: 'shoulder stay', along: ['front.shoulder'], width: 18 } },
-  alter: drawnStays,
 });
+export const draftStayVerb = /* @__PURE__ */ verbFrom(draftStayForm, drawnStays);
 
 type WholeStay = DraftStay & { readonly join: number };
 

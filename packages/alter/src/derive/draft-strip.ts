@@ -3,7 +3,7 @@ import { tolerances } from '@paperhinge/geometry/internal';
 import type { Alteration, Derived } from '../alteration.js';
 import { distinctEdges } from '../edge-refs.js';
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { drafted } from './drafted.js';
 import { freePlace } from './free-place.js';
 import { hemsAsSeams } from './hems-as-seams.js';
@@ -49,7 +49,7 @@ const fields = {
 };
 const startsAt = { edge: ['along'], table: [] };
 
-export const draftStripVerb = verbOf<DraftStrip>()({
+export const draftStripForm = formOf<DraftStrip>()({
   verb: 'draft strip',
   does: 'Drafts a straight strip as long as its edges are in the whole garment, cut as wide as given.',
   fields,
@@ -61,10 +61,12 @@ export const draftStripVerb = verbOf<DraftStrip>()({
     pattern: 'woven-shift',
     step: { name: 'hem strip', along: ['sleeve.hem'], width: 50, join: 10 },
   },
-  alter: (pattern, parameters) => drawnStrip(pattern, parameters, 'strip'),
 });
+export const draftStripVerb = /* @__PURE__ */ verbFrom(draftStripForm, (pattern, parameters) =>
+  drawnStrip(pattern, parameters, 'strip'),
+);
 
-export const draftBindingVerb = verbOf<DraftStrip>()({
+export const draftBindingForm = formOf<DraftStrip>()({
   verb: 'draft binding',
   does: 'Drafts a bias binding as long as its edges are in the whole garment, cut four times as wide as it is when finished.',
   fields,
@@ -76,8 +78,10 @@ export const draftBindingVerb = verbOf<DraftStrip>()({
     pattern: 'woven-shift',
     step: { name: 'neck binding', along: ['front.neck', 'back.neck'], width: 10, join: 10 },
   },
-  alter: (pattern, parameters) => drawnStrip(pattern, parameters, 'binding'),
 });
+export const draftBindingVerb = /* @__PURE__ */ verbFrom(draftBindingForm, (pattern, parameters) =>
+  drawnStrip(pattern, parameters, 'binding'),
+);
 
 type WholeStrip = DraftStrip & { readonly join: number };
 type Kind = 'strip' | 'binding';

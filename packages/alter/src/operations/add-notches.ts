@@ -13,7 +13,7 @@ import { type EdgePosition, withPiece } from '@paperhinge/geometry/pattern';
 import type { Alteration } from '../alteration.js';
 import { seamNamed, shareOfSeam, sideLength, stretchOf } from '../moved-edges/seam-place.js';
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { finding, saying } from './tellings.js';
 
 /** Mark a seam with notches that meet when it is sewn. */
@@ -34,7 +34,7 @@ export interface AddNotches {
 export const addNotches = (pattern: Pattern, parameters: AddNotches): Alteration =>
   perform(addNotchesVerb, pattern, parameters);
 
-export const addNotchesVerb = verbOf<AddNotches>()({
+export const addNotchesForm = formOf<AddNotches>()({
   verb: 'add notches',
   does: 'Walks both sides of a seam and marks each with notches that meet when it is sewn.',
   fields: {
@@ -47,7 +47,10 @@ export const addNotchesVerb = verbOf<AddNotches>()({
   sentence: 'Mark the {seam} seam with [{count} notches][a notch at {at}]',
   startsAt: { seam: ['seam'], edge: ['seam'] },
   example: { pattern: 'woven-shift', step: { seam: 'side', count: 2 } },
-  alter: (pattern, { seam: name, count = 1, at, style }) => {
+});
+export const addNotchesVerb = /* @__PURE__ */ verbFrom(
+  addNotchesForm,
+  (pattern, { seam: name, count = 1, at, style }) => {
     const seam = seamNamed(pattern, name);
     const shares = at
       ? [shareOfSeam(pattern, seam, at)]
@@ -71,7 +74,7 @@ export const addNotchesVerb = verbOf<AddNotches>()({
       findings: there.length === wanted.length ? [alreadyThere(seam)] : [],
     };
   },
-});
+);
 
 interface Placed extends Notch {
   readonly piece: string;

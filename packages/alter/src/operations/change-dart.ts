@@ -25,7 +25,7 @@ import { type Item, recomposed } from '../moved-edges/composed.js';
 import { seamNamed } from '../moved-edges/seam-place.js';
 import { requireSimple } from '../moved-edges/tidy.js';
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 
 const folds = {
   'knife pleat': 'knife',
@@ -54,7 +54,7 @@ export interface ChangeDart {
 export const changeDart = (pattern: Pattern, parameters: ChangeDart): Alteration =>
   perform(changeDartVerb, pattern, parameters);
 
-export const changeDartVerb = verbOf<ChangeDart>()({
+export const changeDartForm = formOf<ChangeDart>()({
   verb: 'change dart',
   does: 'Takes up by ease, gathers, a pleat or a tuck what a dart took in; the edge is sewn as long as before.',
   fields: {
@@ -67,43 +67,43 @@ export const changeDartVerb = verbOf<ChangeDart>()({
   sentence: 'Change the {dart} dart of the {piece} into {into}[, stitched down {stitched}]',
   startsAt: { dart: ['piece', 'dart'] },
   example: { pattern: 'darted-dress', step: { piece: 'front', dart: 'under-bust', into: 'gathers' } },
-  alter: (pattern, parameters) => {
-    const piece = pieceNamed(pattern, parameters.piece);
-    const where = { piece: piece.name };
-    return locating(where, () => {
-      const dart = dartNamed(piece, parameters.dart);
-      const beside = besideDart(piece, dart);
-      const { into, stitched } = parameters;
-      const softened = into === 'ease' || into === 'gathers';
-      const done = softened
-        ? withMouthBridged(beside, pattern)
-        : withFold(beside, pattern, folds[into], stitched);
-      const named = { ...where, dart: dart.name };
-      requireSimple(done.piece, () => refusal('dart-leaves-piece', { dart: named }, where));
-      const { became } = done;
-      const altered = followed({ before: pattern, after: withPiece(pattern, done.piece), became });
-      const edge = { piece: piece.name, edge: beside.before.edge.name };
-      const eased = softened
-        ? seamsTakingMore(pattern, altered, edge, into === 'ease' ? 'eased' : 'gathered')
-        : { pattern: altered, seams: [] };
-      const unsewn: readonly Finding[] =
-        softened && eased.seams.length === 0
-          ? [finding('warning', 'dart-edges-unsewn', edge, { dart: named, edge })]
-          : [];
-      return {
-        pattern: eased.pattern,
-        became,
-        did: saying('changed-dart', {
-          dart: named,
-          into,
-          edge: { edge: edge.edge },
-          intakeMm: intakeOf(dart),
-          seams: eased.seams.map(({ name }) => ({ seam: name })),
-        }),
-        findings: [...done.findings, ...unsewn],
-      };
-    });
-  },
+});
+export const changeDartVerb = /* @__PURE__ */ verbFrom(changeDartForm, (pattern, parameters) => {
+  const piece = pieceNamed(pattern, parameters.piece);
+  const where = { piece: piece.name };
+  return locating(where, () => {
+    const dart = dartNamed(piece, parameters.dart);
+    const beside = besideDart(piece, dart);
+    const { into, stitched } = parameters;
+    const softened = into === 'ease' || into === 'gathers';
+    const done = softened
+      ? withMouthBridged(beside, pattern)
+      : withFold(beside, pattern, folds[into], stitched);
+    const named = { ...where, dart: dart.name };
+    requireSimple(done.piece, () => refusal('dart-leaves-piece', { dart: named }, where));
+    const { became } = done;
+    const altered = followed({ before: pattern, after: withPiece(pattern, done.piece), became });
+    const edge = { piece: piece.name, edge: beside.before.edge.name };
+    const eased = softened
+      ? seamsTakingMore(pattern, altered, edge, into === 'ease' ? 'eased' : 'gathered')
+      : { pattern: altered, seams: [] };
+    const unsewn: readonly Finding[] =
+      softened && eased.seams.length === 0
+        ? [finding('warning', 'dart-edges-unsewn', edge, { dart: named, edge })]
+        : [];
+    return {
+      pattern: eased.pattern,
+      became,
+      did: saying('changed-dart', {
+        dart: named,
+        into,
+        edge: { edge: edge.edge },
+        intakeMm: intakeOf(dart),
+        seams: eased.seams.map(({ name }) => ({ seam: name })),
+      }),
+      findings: [...done.findings, ...unsewn],
+    };
+  });
 });
 
 /** The edge before the dart runs on straight across its mouth, between two notches. */

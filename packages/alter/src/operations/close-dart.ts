@@ -14,7 +14,7 @@ import { cutApart } from '../hinge/sections.js';
 import { swing } from '../hinge/swing.js';
 
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { refusal, saying } from './tellings.js';
 
 /** Close a dart, wholly or a share of it, by opening another edge. */
@@ -40,7 +40,7 @@ export interface CloseDart {
 export const closeDart = (pattern: Pattern, parameters: CloseDart): Alteration =>
   perform(closeDartVerb, pattern, parameters);
 
-export const closeDartVerb = verbOf<CloseDart>()({
+export const closeDartForm = formOf<CloseDart>()({
   verb: 'close dart',
   does: 'Slashes from an edge to the point of a dart, leaves a hinge of paper there, and swings the side until the dart has closed and the edge has opened.',
   fields: {
@@ -53,35 +53,35 @@ export const closeDartVerb = verbOf<CloseDart>()({
   sentence: 'Close the {dart} dart of the {piece} into the {into}[ at {at}][, {share} of it]',
   startsAt: { dart: ['piece', 'dart'], edge: ['piece', 'into'] },
   example: { pattern: 'woven-shift', step: { piece: 'front', dart: 'bust', into: 'hem' } },
-  alter: (pattern, { share, ...parameters }) => {
-    const piece = pieceNamed(pattern, parameters.piece);
-    return locating({ piece: piece.name, edge: parameters.into }, () => {
-      const dart = dartNamed(piece, parameters.dart);
-      if (share === 1) checkLegs(piece, parameters.dart);
-      const along = slashPlace(piece, parameters);
-      const cutPiece = cutApart(piece, [{ from: { edge: parameters.into, along }, to: { dart: dart.name } }]);
-      const holding = holdingSection(cutPiece);
-      // To the left of the slash lies the outline that leads on to mouth end A, to the right the one from B.
-      const angle = share * dartAngle(dart);
-      const turned = rotation(cutPiece.beside[0]!.left === holding ? -angle : angle, dart.apex);
-      const motions = cutPiece.sections.map((_, i) => (i === holding ? identity : turned));
-      const swung = swing(cutPiece, motions, holding, share === 1 ? { closing: [dart.name] } : {});
-      return {
-        pattern: withPiece(pattern, swung.piece),
-        became: swung.became,
-        did: saying('closed-dart', {
-          dart: { piece: piece.name, dart: dart.name },
-          into: { edge: parameters.into },
-          wholeDeg: inDegrees(dartAngle(dart)),
-          closedDeg: inDegrees(angle),
-          sharePercent: share * 100,
-          alongMm: along,
-          openedMm: swung.openings[0]?.openedMm ?? 0,
-        }),
-        findings: openingFindings(piece.name, swung),
-      };
-    });
-  },
+});
+export const closeDartVerb = /* @__PURE__ */ verbFrom(closeDartForm, (pattern, { share, ...parameters }) => {
+  const piece = pieceNamed(pattern, parameters.piece);
+  return locating({ piece: piece.name, edge: parameters.into }, () => {
+    const dart = dartNamed(piece, parameters.dart);
+    if (share === 1) checkLegs(piece, parameters.dart);
+    const along = slashPlace(piece, parameters);
+    const cutPiece = cutApart(piece, [{ from: { edge: parameters.into, along }, to: { dart: dart.name } }]);
+    const holding = holdingSection(cutPiece);
+    // To the left of the slash lies the outline that leads on to mouth end A, to the right the one from B.
+    const angle = share * dartAngle(dart);
+    const turned = rotation(cutPiece.beside[0]!.left === holding ? -angle : angle, dart.apex);
+    const motions = cutPiece.sections.map((_, i) => (i === holding ? identity : turned));
+    const swung = swing(cutPiece, motions, holding, share === 1 ? { closing: [dart.name] } : {});
+    return {
+      pattern: withPiece(pattern, swung.piece),
+      became: swung.became,
+      did: saying('closed-dart', {
+        dart: { piece: piece.name, dart: dart.name },
+        into: { edge: parameters.into },
+        wholeDeg: inDegrees(dartAngle(dart)),
+        closedDeg: inDegrees(angle),
+        sharePercent: share * 100,
+        alongMm: along,
+        openedMm: swung.openings[0]?.openedMm ?? 0,
+      }),
+      findings: openingFindings(piece.name, swung),
+    };
+  });
 });
 
 const inDegrees = (rad: number): number => (Math.abs(rad) * 180) / Math.PI;

@@ -27,7 +27,7 @@ import { withLegsTo } from '../hinge/redrawn-legs.js';
 import { cutApart, sectionAt } from '../hinge/sections.js';
 import { swing } from '../hinge/swing.js';
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { refusal } from './tellings.js';
 
 /** Close a dart into another one. */
@@ -54,7 +54,7 @@ export interface JoinDarts {
 export const joinDarts = (pattern: Pattern, parameters: JoinDarts): Alteration =>
   perform(joinDartsVerb, pattern, parameters);
 
-export const joinDartsVerb = verbOf<JoinDarts>()({
+export const joinDartsForm = formOf<JoinDarts>()({
   verb: 'join darts',
   does: 'Closes one dart and opens another by its angle, turning the pattern about the point of the one that stays or about a mark, so that one dart does the work of both.',
   fields: {
@@ -72,8 +72,8 @@ export const joinDartsVerb = verbOf<JoinDarts>()({
     pattern: 'darted-dress',
     step: { piece: 'front', dart: 'bust', into: 'under-bust', pivot: 'bust point', 'point back': 20 },
   },
-  alter: joinedDarts,
 });
+export const joinDartsVerb = /* @__PURE__ */ verbFrom(joinDartsForm, joinedDarts);
 
 function joinedDarts(pattern: Pattern, parameters: JoinDarts): Alteration {
   const piece = pieceNamed(pattern, parameters.piece);

@@ -13,7 +13,7 @@ import { withLegsTo } from '../hinge/redrawn-legs.js';
 import { grainOrVertical } from '../moved-edges/grain.js';
 import { requireSimple } from '../moved-edges/tidy.js';
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 
 /** Lengthen or shorten a dart, raise or lower its point, or draw it to a mark. */
 export interface MoveDartPoint {
@@ -39,7 +39,7 @@ export interface MoveDartPoint {
 export const moveDartPoint = (pattern: Pattern, parameters: MoveDartPoint): Alteration =>
   perform(moveDartPointVerb, pattern, parameters);
 
-export const moveDartPointVerb = verbOf<MoveDartPoint>()({
+export const moveDartPointForm = formOf<MoveDartPoint>()({
   verb: 'move dart point',
   does: 'Draws the point of a dart elsewhere: deeper or shorter, up or down, or to a mark. The mouth stays; legs that come out unequal are trued.',
   fields: {
@@ -55,29 +55,29 @@ export const moveDartPointVerb = verbOf<MoveDartPoint>()({
     'Draw the point of the {dart} dart of the {piece}[ {deeper} deeper][ {up} further up][ to the {to}]',
   startsAt: { dart: ['piece', 'dart'] },
   example: { pattern: 'woven-shift', step: { piece: 'front', dart: 'bust', up: '20 mm' } },
-  alter: (pattern, parameters) => {
-    const piece = pieceNamed(pattern, parameters.piece);
-    const where = { piece: piece.name };
-    return locating(where, () => {
-      const before = dartNamed(piece, parameters.dart);
-      const point = newPoint(piece, before, parameters);
-      const named = { ...where, dart: before.name };
-      const drawn = withLegsTo(piece, before, point);
-      const done = withLegsTrued(drawn, dartNamed(drawn, before.name));
-      requireSimple(done.piece, () => refusal('dart-leaves-piece', { dart: named }, where));
-      return {
-        pattern: withPiece(pattern, done.piece),
-        became: done.became,
-        did: saying('moved-dart-point', {
-          dart: named,
-          movedMm: distance(before.apex, point),
-          formerMm: depthOf(before),
-          deepMm: depthOf(dartNamed(done.piece, before.name)),
-        }),
-        findings: done.findings,
-      };
-    });
-  },
+});
+export const moveDartPointVerb = /* @__PURE__ */ verbFrom(moveDartPointForm, (pattern, parameters) => {
+  const piece = pieceNamed(pattern, parameters.piece);
+  const where = { piece: piece.name };
+  return locating(where, () => {
+    const before = dartNamed(piece, parameters.dart);
+    const point = newPoint(piece, before, parameters);
+    const named = { ...where, dart: before.name };
+    const drawn = withLegsTo(piece, before, point);
+    const done = withLegsTrued(drawn, dartNamed(drawn, before.name));
+    requireSimple(done.piece, () => refusal('dart-leaves-piece', { dart: named }, where));
+    return {
+      pattern: withPiece(pattern, done.piece),
+      became: done.became,
+      did: saying('moved-dart-point', {
+        dart: named,
+        movedMm: distance(before.apex, point),
+        formerMm: depthOf(before),
+        deepMm: depthOf(dartNamed(done.piece, before.name)),
+      }),
+      findings: done.findings,
+    };
+  });
 });
 
 function newPoint(piece: Piece, dart: Dart, { deeper, up, to }: MoveDartPoint): Point {

@@ -31,7 +31,7 @@ import { cutApart } from '../hinge/sections.js';
 import { swing } from '../hinge/swing.js';
 import type { Reshaped } from '../moved-edges/chains.js';
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { finding, refusal, saying } from './tellings.js';
 
 /** Close a dart and open it at another place, by the same angle about the pivot. */
@@ -76,7 +76,7 @@ const fields = {
   name: field.optional(field.newName()),
 };
 
-export const moveDartVerb = verbOf<MoveDart>()({
+export const moveDartForm = formOf<MoveDart>()({
   verb: 'move dart',
   does: 'Closes a dart and opens it at another place by the same angle, turning the pattern about the point of the dart or about a mark. A share of it moved splits it in two.',
   fields,
@@ -89,8 +89,8 @@ export const moveDartVerb = verbOf<MoveDart>()({
     pattern: 'woven-shift',
     step: { piece: 'front', dart: 'bust', to: { edge: 'shoulder', at: '1/2' }, 'point back': 20 },
   },
-  alter: moved,
 });
+export const moveDartVerb = /* @__PURE__ */ verbFrom(moveDartForm, moved);
 
 type WholeMove = MoveDart & { readonly pointBack: number; readonly share: number };
 

@@ -21,7 +21,7 @@ import { refusal, saying } from '../darts/tellings.js';
 import { type Item, itemsOf, partOfRun, type Run, recomposed } from '../moved-edges/composed.js';
 import { requireSimple } from '../moved-edges/tidy.js';
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 
 /** Draw a new dart that takes in so much of an edge. */
 export interface OpenDart {
@@ -48,7 +48,7 @@ export interface OpenDart {
 export const openDart = (pattern: Pattern, parameters: OpenDart): Alteration =>
   perform(openDartVerb, pattern, parameters);
 
-export const openDartVerb = verbOf<OpenDart>()({
+export const openDartForm = formOf<OpenDart>()({
   verb: 'open dart',
   does: 'Draws a new dart that takes in so much of an edge, its point square to the edge or at a mark. The edge becomes shorter by what it takes in.',
   fields: {
@@ -76,31 +76,31 @@ export const openDartVerb = verbOf<OpenDart>()({
       name: 'shoulder blade',
     },
   },
-  alter: (pattern, parameters) => {
-    const piece = pieceNamed(pattern, parameters.piece);
-    const where = { piece: piece.name, edge: parameters.edge };
-    requireFreeDartName(piece, parameters.name);
-    return locating(where, () => {
-      const along = resolvePosition(piece, parameters.edge, parameters.at);
-      const { items, dart } = withDartIn(piece, parameters, along);
-      const done = recomposed(piece, items);
-      const named = { piece: piece.name, dart: dart.name };
-      requireSimple(done.piece, () => refusal('dart-leaves-piece', { dart: named }, where));
-      const [a, b] = [pathStart(dart.legs[0]), pathEnd(dart.legs[1])];
-      return {
-        pattern: withPiece(pattern, done.piece),
-        became: done.became,
-        did: saying('opened-dart', {
-          dart: named,
-          edge: { edge: parameters.edge },
-          alongMm: along,
-          intakeMm: parameters.intake,
-          deepMm: distance(lerp(a, b, 0.5), dart.apex),
-        }),
-        findings: done.findings,
-      };
-    });
-  },
+});
+export const openDartVerb = /* @__PURE__ */ verbFrom(openDartForm, (pattern, parameters) => {
+  const piece = pieceNamed(pattern, parameters.piece);
+  const where = { piece: piece.name, edge: parameters.edge };
+  requireFreeDartName(piece, parameters.name);
+  return locating(where, () => {
+    const along = resolvePosition(piece, parameters.edge, parameters.at);
+    const { items, dart } = withDartIn(piece, parameters, along);
+    const done = recomposed(piece, items);
+    const named = { piece: piece.name, dart: dart.name };
+    requireSimple(done.piece, () => refusal('dart-leaves-piece', { dart: named }, where));
+    const [a, b] = [pathStart(dart.legs[0]), pathEnd(dart.legs[1])];
+    return {
+      pattern: withPiece(pattern, done.piece),
+      became: done.became,
+      did: saying('opened-dart', {
+        dart: named,
+        edge: { edge: parameters.edge },
+        alongMm: along,
+        intakeMm: parameters.intake,
+        deepMm: distance(lerp(a, b, 0.5), dart.apex),
+      }),
+      findings: done.findings,
+    };
+  });
 });
 
 /** The ring with the dart in the place of what it takes in. */

@@ -9,7 +9,7 @@ import { reassembled } from '../neckline/reassemble.js';
 import { recutHalf } from '../neckline/shapes.js';
 import { refusal as necklineRefusal } from '../neckline/tellings.js';
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { shoulderFindings } from './shoulder-findings.js';
 import { refusal, saying } from './tellings.js';
 
@@ -40,7 +40,7 @@ export interface RecutNeckline {
 export const recutNeckline = (pattern: Pattern, parameters: RecutNeckline): Alteration =>
   perform(recutNecklineVerb, pattern, parameters);
 
-export const recutNecklineVerb = verbOf<RecutNeckline>()({
+export const recutNecklineForm = formOf<RecutNeckline>()({
   verb: 'recut neckline',
   does: 'Cuts a new neckline: a V set into the present neck, a V, a round or a square one by depth and half width, or one along a line drawn on the piece.',
   fields: {
@@ -64,8 +64,8 @@ export const recutNecklineVerb = verbOf<RecutNeckline>()({
     pattern: 'woven-shift',
     step: { piece: 'front', shape: 'inset V', depth: 85, 'half width': 45 },
   },
-  alter: recut,
 });
+export const recutNecklineVerb = /* @__PURE__ */ verbFrom(recutNecklineForm, recut);
 
 function recut(pattern: Pattern, parameters: RecutNeckline): Alteration {
   const piece = pieceNamed(pattern, parameters.piece);

@@ -3,7 +3,7 @@ import type { Alteration } from '../alteration.js';
 import { pieceGone } from '../became/by-names.js';
 import { withoutLost } from '../became/settled.js';
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { finding, refusal, saying } from './tellings.js';
 
 /** Take a piece out of the pattern. */
@@ -20,7 +20,7 @@ export interface RemovePiece {
 export const removePiece = (pattern: Pattern, parameters: RemovePiece): Alteration =>
   perform(removePieceVerb, pattern, parameters);
 
-export const removePieceVerb = verbOf<RemovePiece>()({
+export const removePieceForm = formOf<RemovePiece>()({
   verb: 'remove piece',
   does: 'Takes a piece out of the pattern, with the seams it was one side of.',
   fields: { piece: field.piece() },
@@ -28,25 +28,25 @@ export const removePieceVerb = verbOf<RemovePiece>()({
   sentence: 'Remove the {piece}',
   startsAt: { piece: ['piece'] },
   example: { pattern: 'woven-shift', step: { piece: 'neckband' } },
-  alter: (pattern, { piece: name }) => {
-    const piece = pieceNamed(pattern, name);
-    const pieces = pattern.pieces.filter(p => p !== piece);
-    if (pieces.length === 0) throw refusal('last-piece', { piece: { piece: name } }, { piece: name });
-    const kept = withoutLost({ ...pattern, pieces });
-    const orphans = pieces
-      .filter(p => p.madeFor?.some(e => e.piece === name))
-      .map(
-        (p): Finding =>
-          finding('warning', 'made-for-removed-piece', { piece: p.name }, { piece: p.name, removed: name }),
-      );
-    return {
-      pattern: kept.pattern,
-      became: pieceGone(piece),
-      did: saying('removed-piece', {
-        piece: { piece: name },
-        seams: pattern.seams.length - kept.pattern.seams.length,
-      }),
-      findings: [...kept.findings, ...orphans],
-    };
-  },
+});
+export const removePieceVerb = /* @__PURE__ */ verbFrom(removePieceForm, (pattern, { piece: name }) => {
+  const piece = pieceNamed(pattern, name);
+  const pieces = pattern.pieces.filter(p => p !== piece);
+  if (pieces.length === 0) throw refusal('last-piece', { piece: { piece: name } }, { piece: name });
+  const kept = withoutLost({ ...pattern, pieces });
+  const orphans = pieces
+    .filter(p => p.madeFor?.some(e => e.piece === name))
+    .map(
+      (p): Finding =>
+        finding('warning', 'made-for-removed-piece', { piece: p.name }, { piece: p.name, removed: name }),
+    );
+  return {
+    pattern: kept.pattern,
+    became: pieceGone(piece),
+    did: saying('removed-piece', {
+      piece: { piece: name },
+      seams: pattern.seams.length - kept.pattern.seams.length,
+    }),
+    findings: [...kept.findings, ...orphans],
+  };
 });

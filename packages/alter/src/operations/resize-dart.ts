@@ -13,7 +13,7 @@ import { partOfRun, type Run, recomposed } from '../moved-edges/composed.js';
 import { onMiddle } from '../moved-edges/dart-redrawn.js';
 import { requireSimple } from '../moved-edges/tidy.js';
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 
 /** Make a dart take in more or less, where it stands. */
 export interface ResizeDart {
@@ -34,7 +34,7 @@ export interface ResizeDart {
 export const resizeDart = (pattern: Pattern, parameters: ResizeDart): Alteration =>
   perform(resizeDartVerb, pattern, parameters);
 
-export const resizeDartVerb = verbOf<ResizeDart>()({
+export const resizeDartForm = formOf<ResizeDart>()({
   verb: 'resize dart',
   does: 'Makes a dart take in more or less where it stands, half of the difference on either side. The edge becomes shorter or longer by it.',
   fields: { piece: field.piece(), dart: field.dart(), to: field.size() },
@@ -42,30 +42,30 @@ export const resizeDartVerb = verbOf<ResizeDart>()({
   sentence: 'Make the {dart} dart of the {piece} take in {to}',
   startsAt: { dart: ['piece', 'dart'] },
   example: { pattern: 'darted-dress', step: { piece: 'front', dart: 'under-bust', to: '20 mm' } },
-  alter: (pattern, parameters) => {
-    const piece = pieceNamed(pattern, parameters.piece);
-    const where = { piece: piece.name };
-    return locating(where, () => {
-      const dart = dartNamed(piece, parameters.dart);
-      const beside = besideDart(piece, dart);
-      const by = parameters.to - intakeOf(dart);
-      const done = recomposed(
-        piece,
-        replacedRound(
-          beside,
-          by < 0 ? narrowed(beside, dart, -by / 2) : widened(beside, dart, parameters.to, by / 2),
-        ),
-      );
-      const named = { ...where, dart: dart.name };
-      requireSimple(done.piece, () => refusal('dart-leaves-piece', { dart: named }, where));
-      return {
-        pattern: withPiece(pattern, done.piece),
-        became: done.became,
-        did: saying('resized-dart', { dart: named, formerMm: intakeOf(dart), toMm: parameters.to }),
-        findings: done.findings,
-      };
-    });
-  },
+});
+export const resizeDartVerb = /* @__PURE__ */ verbFrom(resizeDartForm, (pattern, parameters) => {
+  const piece = pieceNamed(pattern, parameters.piece);
+  const where = { piece: piece.name };
+  return locating(where, () => {
+    const dart = dartNamed(piece, parameters.dart);
+    const beside = besideDart(piece, dart);
+    const by = parameters.to - intakeOf(dart);
+    const done = recomposed(
+      piece,
+      replacedRound(
+        beside,
+        by < 0 ? narrowed(beside, dart, -by / 2) : widened(beside, dart, parameters.to, by / 2),
+      ),
+    );
+    const named = { ...where, dart: dart.name };
+    requireSimple(done.piece, () => refusal('dart-leaves-piece', { dart: named }, where));
+    return {
+      pattern: withPiece(pattern, done.piece),
+      became: done.became,
+      did: saying('resized-dart', { dart: named, formerMm: intakeOf(dart), toMm: parameters.to }),
+      findings: done.findings,
+    };
+  });
 });
 
 /** The edges run on straight across the old mouth. */

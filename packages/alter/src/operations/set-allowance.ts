@@ -2,7 +2,7 @@ import { type Edge, type EdgeRef, edgeNamed, type Pattern, pieceNamed } from '@p
 import { tolerances } from '@paperhinge/geometry/internal';
 import type { Alteration } from '../alteration.js';
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { refusal, saying } from './tellings.js';
 
 /** Give edges another allowance, in mm. */
@@ -21,7 +21,7 @@ export interface SetAllowance {
 export const setAllowance = (pattern: Pattern, parameters: SetAllowance): Alteration =>
   perform(setAllowanceVerb, pattern, parameters);
 
-export const setAllowanceVerb = verbOf<SetAllowance>()({
+export const setAllowanceForm = formOf<SetAllowance>()({
   verb: 'set allowance',
   does: 'Gives edges another seam or hem allowance. The stitching line stays where it is; the cutting line moves.',
   fields: {
@@ -31,35 +31,35 @@ export const setAllowanceVerb = verbOf<SetAllowance>()({
   sentence: 'Set the allowance of {edges} to {to}',
   startsAt: { edge: ['edges'], table: [] },
   example: { pattern: 'woven-shift', step: { edges: 'all seams', to: 7 } },
-  alter: (pattern, { edges, to }) => {
-    if (typeof edges !== 'string') for (const ref of edges) requireAllowance(pattern, ref, to);
-    const isMeant = (piece: string, edge: Edge): boolean =>
-      typeof edges === 'string'
-        ? edge.kind === (edges === 'all seams' ? 'seam' : 'hem')
-        : edges.some(ref => ref.piece === piece && ref.edge === edge.name);
-    const before = new Map<string, { readonly ref: EdgeRef; readonly allowance: number }>();
-    const pieces = pattern.pieces.map(piece => {
-      const parts = piece.outline.parts.map(part => {
-        if (part.type !== 'edge' || !isMeant(piece.name, part)) return part;
-        const ref = { piece: piece.name, edge: part.name };
-        before.set(`${ref.piece}.${ref.edge}`, { ref, allowance: part.allowance });
-        return part.allowance === to ? part : { ...part, allowance: to };
-      });
-      const same = parts.every((part, i) => part === piece.outline.parts[i]);
-      return same ? piece : { ...piece, outline: { parts } };
+});
+export const setAllowanceVerb = /* @__PURE__ */ verbFrom(setAllowanceForm, (pattern, { edges, to }) => {
+  if (typeof edges !== 'string') for (const ref of edges) requireAllowance(pattern, ref, to);
+  const isMeant = (piece: string, edge: Edge): boolean =>
+    typeof edges === 'string'
+      ? edge.kind === (edges === 'all seams' ? 'seam' : 'hem')
+      : edges.some(ref => ref.piece === piece && ref.edge === edge.name);
+  const before = new Map<string, { readonly ref: EdgeRef; readonly allowance: number }>();
+  const pieces = pattern.pieces.map(piece => {
+    const parts = piece.outline.parts.map(part => {
+      if (part.type !== 'edge' || !isMeant(piece.name, part)) return part;
+      const ref = { piece: piece.name, edge: part.name };
+      before.set(`${ref.piece}.${ref.edge}`, { ref, allowance: part.allowance });
+      return part.allowance === to ? part : { ...part, allowance: to };
     });
-    const changed = [...before.values()];
-    return {
-      pattern: { ...pattern, pieces },
-      did: saying('set-allowance', {
-        edges: typeof edges === 'string' ? edges : changed.map(c => ({ ...c.ref })),
-        count: changed.length,
-        toMm: to,
-        formerMm: [...new Set(changed.map(c => c.allowance))].sort((a, b) => a - b),
-      }),
-      findings: [],
-    };
-  },
+    const same = parts.every((part, i) => part === piece.outline.parts[i]);
+    return same ? piece : { ...piece, outline: { parts } };
+  });
+  const changed = [...before.values()];
+  return {
+    pattern: { ...pattern, pieces },
+    did: saying('set-allowance', {
+      edges: typeof edges === 'string' ? edges : changed.map(c => ({ ...c.ref })),
+      count: changed.length,
+      toMm: to,
+      formerMm: [...new Set(changed.map(c => c.allowance))].sort((a, b) => a - b),
+    }),
+    findings: [],
+  };
 });
 
 function requireAllowance(pattern: Pattern, { piece, edge }: EdgeRef, to: number): void {

@@ -2,7 +2,7 @@ import type { Pattern, Seam, SeamEase, TakenUp } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
 import { seamNamed } from '../moved-edges/seam-place.js';
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { saying } from './tellings.js';
 
 /** Say how a seam is sewn; what is left out stays as it is. */
@@ -24,7 +24,7 @@ export interface SetSeam {
 export const setSeam = (pattern: Pattern, parameters: SetSeam): Alteration =>
   perform(setSeamVerb, pattern, parameters);
 
-export const setSeamVerb = verbOf<SetSeam>()({
+export const setSeamForm = formOf<SetSeam>()({
   verb: 'set seam',
   does: 'Says how a seam is sewn: how much one side is eased, gathered, stretched or pleated to fit the other, and how closely the two must match.',
   fields: {
@@ -39,19 +39,19 @@ export const setSeamVerb = verbOf<SetSeam>()({
   sentence: 'Sew the {seam} seam with {ease} of ease[, {taken up}][, matching within {tolerance}]',
   startsAt: { seam: ['seam'], edge: ['seam'] },
   example: { pattern: 'woven-shift', step: { seam: 'armhole', ease: '15 mm', 'taken up': 'eased' } },
-  alter: (pattern, { seam: name, ...wanted }) => {
-    const before = seamNamed(pattern, name);
-    const after: Seam = { ...before, ...wanted };
-    const { ease, takenUp, tolerance } = wanted;
-    return {
-      pattern: { ...pattern, seams: pattern.seams.map(seam => (seam === before ? after : seam)) },
-      did: saying('set-seam', {
-        seam: { seam: name },
-        ...(ease === undefined ? {} : 'mm' in ease ? { easeMm: ease.mm } : { easePercent: ease.percent }),
-        ...(takenUp === undefined ? {} : { takenUp }),
-        ...(tolerance === undefined ? {} : { toleranceMm: tolerance }),
-      }),
-      findings: [],
-    };
-  },
+});
+export const setSeamVerb = /* @__PURE__ */ verbFrom(setSeamForm, (pattern, { seam: name, ...wanted }) => {
+  const before = seamNamed(pattern, name);
+  const after: Seam = { ...before, ...wanted };
+  const { ease, takenUp, tolerance } = wanted;
+  return {
+    pattern: { ...pattern, seams: pattern.seams.map(seam => (seam === before ? after : seam)) },
+    did: saying('set-seam', {
+      seam: { seam: name },
+      ...(ease === undefined ? {} : 'mm' in ease ? { easeMm: ease.mm } : { easePercent: ease.percent }),
+      ...(takenUp === undefined ? {} : { takenUp }),
+      ...(tolerance === undefined ? {} : { toleranceMm: tolerance }),
+    }),
+    findings: [],
+  };
 });

@@ -6,7 +6,7 @@ import { moveHem } from '../moved-edges/move-hem.js';
 import { shortenAtLine } from '../moved-edges/shorten-at-line.js';
 
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { saying } from './tellings.js';
 
 /** Shorten or lengthen pieces at the hem or at a drawn line. Amount in mm, 0 or more. */
@@ -38,25 +38,29 @@ export const lengthen = (pattern: Pattern, parameters: Shorten): Alteration =>
 const fields = { pieces: field.pieces(), at: field.drawnLine('pieces', ['hem']), by: field.length() };
 const startsAt = { piece: ['pieces'], edge: ['pieces', 'at'], line: ['pieces', 'at'], table: [] };
 
-export const shortenVerb = verbOf<Shorten>()({
+export const shortenForm = formOf<Shorten>()({
   verb: 'shorten',
   does: 'Cuts length off at the hem, or folds it out at a line.',
   fields,
   sentence: 'Shorten the {pieces} at the {at} by {by}',
   startsAt,
   example: { pattern: 'woven-shift', step: { pieces: ['front', 'back'], at: 'hem', by: 210 } },
-  alter: (pattern, parameters) => changeLength(pattern, parameters, parameters.by),
 });
+export const shortenVerb = /* @__PURE__ */ verbFrom(shortenForm, (pattern, parameters) =>
+  changeLength(pattern, parameters, parameters.by),
+);
 
-export const lengthenVerb = verbOf<Shorten>()({
+export const lengthenForm = formOf<Shorten>()({
   verb: 'lengthen',
   does: 'Adds length at the hem, or spreads the pattern at a line.',
   fields,
   sentence: 'Lengthen the {pieces} at the {at} by {by}',
   startsAt,
   example: { pattern: 'woven-shift', step: { pieces: ['sleeve'], at: 'hem', by: 40 } },
-  alter: (pattern, parameters) => changeLength(pattern, parameters, -parameters.by),
 });
+export const lengthenVerb = /* @__PURE__ */ verbFrom(lengthenForm, (pattern, parameters) =>
+  changeLength(pattern, parameters, -parameters.by),
+);
 
 /** @param by mm taken off; negative: added */
 function changeLength(pattern: Pattern, { pieces, at }: Shorten, by: number): Alteration {

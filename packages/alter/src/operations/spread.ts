@@ -9,7 +9,7 @@ import { openingFindings } from '../hinge/opening-findings.js';
 import { cutApart } from '../hinge/sections.js';
 import { swing } from '../hinge/swing.js';
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { motionsFrom, turnsOf } from './spread-motions.js';
 import type { Spread, SpreadEnd, WholeSpread } from './spread-wish.js';
 import { refusal, saying } from './tellings.js';
@@ -34,7 +34,7 @@ const mostSlashes = 200;
 
 const end = () => field.group<SpreadEnd>({ edge: field.edge(), at: field.optional(field.places('edge')) });
 
-export const spreadVerb = verbOf<Spread>()({
+export const spreadForm = formOf<Spread>()({
   verb: 'spread',
   does: 'Slashes the pattern from one edge to another and spreads it, hinged at one end or in parallel; a negative amount overlaps it.',
   fields: {
@@ -60,8 +60,8 @@ export const spreadVerb = verbOf<Spread>()({
       hinge: 'to',
     },
   },
-  alter: spreadOut,
 });
+export const spreadVerb = /* @__PURE__ */ verbFrom(spreadForm, spreadOut);
 
 function spreadOut(pattern: Pattern, parameters: WholeSpread): Alteration {
   const piece = pieceNamed(pattern, parameters.piece);

@@ -7,7 +7,7 @@ import { seamNamed, shareOfSeam } from '../moved-edges/seam-place.js';
 import { closesLimb, sidesOf } from '../moved-edges/seam-sides.js';
 import type { Taper } from '../moved-edges/taper.js';
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { refusal, saying } from './tellings.js';
 
 /** Take in or let out a seam: mm in the garment, shared equally by the seam's edges in all their copies. */
@@ -53,25 +53,29 @@ const fields = {
 };
 const startsAt = { seam: ['seam'], edge: ['seam'] };
 
-export const takeInVerb = verbOf<TakeIn>()({
+export const takeInForm = formOf<TakeIn>()({
   verb: 'take in',
   does: 'Takes a seam in by an amount in the whole garment, shared by all the edges that are sewn in it; from one place to another it tapers to nothing.',
   fields,
   sentence: 'Take the {seam} seam in by {by}[, full up to {from}][, to nothing at {to}][, between {between}]',
   startsAt,
   example: { pattern: 'woven-shift', step: { seam: 'side', by: 40 } },
-  alter: (pattern, parameters) => moveSeam(pattern, parameters, 1),
 });
+export const takeInVerb = /* @__PURE__ */ verbFrom(takeInForm, (pattern, parameters) =>
+  moveSeam(pattern, parameters, 1),
+);
 
-export const letOutVerb = verbOf<TakeIn>()({
+export const letOutForm = formOf<TakeIn>()({
   verb: 'let out',
   does: 'Lets a seam out by an amount in the whole garment, shared by all the edges that are sewn in it; from one place to another it tapers to nothing.',
   fields,
   sentence: 'Let the {seam} seam out by {by}[, full up to {from}][, to nothing at {to}][, between {between}]',
   startsAt,
   example: { pattern: 'woven-shift', step: { seam: 'side', by: 20, from: 'end', to: '1/2' } },
-  alter: (pattern, parameters) => moveSeam(pattern, parameters, -1),
 });
+export const letOutVerb = /* @__PURE__ */ verbFrom(letOutForm, (pattern, parameters) =>
+  moveSeam(pattern, parameters, -1),
+);
 
 /** @param inwards 1 to take in, −1 to let out */
 function moveSeam(pattern: Pattern, parameters: TakeIn, inwards: 1 | -1): Alteration {

@@ -19,7 +19,7 @@ import { apartBetween } from '../truing/apart.js';
 import { type Redrawn, redrawn, straightened } from '../truing/redrawn.js';
 import { refusal } from '../truing/tellings.js';
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { saying } from './tellings.js';
 
 /** Redraw edges fair that are stepped or bent. */
@@ -50,7 +50,7 @@ export interface TrueEdges {
 export const trueEdges = (pattern: Pattern, parameters: TrueEdges): Alteration =>
   perform(trueVerb, pattern, parameters);
 
-export const trueVerb = verbOf<TrueEdges>()({
+export const trueForm = formOf<TrueEdges>()({
   verb: 'true',
   does: 'Redraws edges that are stepped or bent with a fair line that lies within a limit of the old one and keeps both ends where they are; or draws them straight.',
   fields: {
@@ -64,8 +64,8 @@ export const trueVerb = verbOf<TrueEdges>()({
     'True {edges}[, moving them by {within} at most][, straight: {straight}][, from {from}][, to {to}]',
   startsAt: { edge: ['edges'], corner: ['edges'] },
   example: { pattern: 'woven-shift', step: { edges: ['front.hem', 'back.hem'] } },
-  alter: trued,
 });
+export const trueVerb = /* @__PURE__ */ verbFrom(trueForm, trued);
 
 type WholeTrue = TrueEdges & { readonly within: number; readonly straight: boolean };
 

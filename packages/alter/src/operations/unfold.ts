@@ -9,7 +9,7 @@ import { centreLineOf, openedEdges, openedLines, openedMarks, openedNotches } fr
 import { type OpenedOutline, openedOutline } from '../unfold/mirrored-outline.js';
 import { openedSeams } from '../unfold/opened-seams.js';
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { saying } from './tellings.js';
 
 /** Open a piece about its fold into a whole one. */
@@ -27,7 +27,7 @@ export interface Unfold {
 export const unfold = (pattern: Pattern, parameters: Unfold): Alteration =>
   perform(unfoldVerb, pattern, parameters);
 
-export const unfoldVerb = verbOf<Unfold>()({
+export const unfoldForm = formOf<Unfold>()({
   verb: 'unfold',
   does: 'Opens a half piece out about its fold into a whole one, cut singly; each mirrored edge gets a name of its own.',
   fields: { piece: field.piece() },
@@ -35,8 +35,8 @@ export const unfoldVerb = verbOf<Unfold>()({
   sentence: 'Open out the {piece} about its fold',
   startsAt: { piece: ['piece'] },
   example: { pattern: 'woven-shift', step: { piece: 'front' } },
-  alter: openedOut,
 });
+export const unfoldVerb = /* @__PURE__ */ verbFrom(unfoldForm, openedOut);
 
 function openedOut(pattern: Pattern, { piece: name }: Unfold): Alteration {
   const piece = pieceNamed(pattern, name);

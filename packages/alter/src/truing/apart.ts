@@ -39,7 +39,7 @@ const sides = 640;
 const quickSides = 160;
 
 /** A line as a rough polygon: one is compared with many. */
-const roughly = oncePer((path: Path) => {
+const roughly = /* @__PURE__ */ oncePer((path: Path) => {
   const polygon = polygonOf(path, quickSides);
   return { polygon, blocks: blocksOf(polygon) };
 });

@@ -29,10 +29,11 @@ export interface Leaves {
 }
 
 /**
- * All there is to know of a trade verb: schema, pick-lists, sentences, handles, reference and errors are derived from
- * it. It stands beside its operation; `verbs.ts` lists them.
+ * All there is to know of a trade verb but how it is done: schema, pick-lists, sentences, handles, reference and
+ * errors are derived from it. It stands beside its operation, yet apart from it, so that what only reads sheets or
+ * offers verbs carries no geometry; `verbs.ts` lists them.
  */
-export interface Verb<P = never, F extends FieldsOf<P> = FieldsOf<P>, N extends string = string> {
+export interface VerbForm<P = never, F extends FieldsOf<P> = FieldsOf<P>, N extends string = string> {
   /** As a sheet writes it: `close dart`. */
   readonly verb: N;
   /** What the maker does on paper, in one or two sentences of plain words. */
@@ -52,22 +53,48 @@ export interface Verb<P = never, F extends FieldsOf<P> = FieldsOf<P>, N extends 
   readonly startsAt: { readonly [S in Start]?: readonly string[] };
   /** One step as a sheet writes it, on one of the demo patterns. */
   readonly example: { readonly pattern: string; readonly step: Readonly<Record<string, unknown>> };
+}
+
+/** A verb: its form and what it does. */
+export interface Verb<P = never, F extends FieldsOf<P> = FieldsOf<P>, N extends string = string>
+  extends VerbForm<P, F, N> {
   readonly alter: (pattern: Pattern, parameters: Filled<P, F>) => Alteration;
 }
 
-/** A verb of any parameters, as lists of them hold it. */
-export interface AnyVerb extends Omit<Verb<never>, 'fields' | 'oneOf' | 'lacks' | 'leaves' | 'alter'> {
+/** The form of a verb of any parameters, as lists of them hold it. */
+export interface AnyVerbForm extends Omit<VerbForm<never>, 'fields' | 'oneOf' | 'lacks' | 'leaves'> {
   readonly fields: Fields;
   readonly oneOf?: readonly (readonly string[])[];
   readonly lacks?: (parameters: never) => string | undefined;
   readonly leaves?: (parameters: never) => Leaves;
+}
+
+/** A verb of any parameters, as lists of them hold it. */
+export interface AnyVerb extends AnyVerbForm {
   readonly alter: (pattern: Pattern, parameters: never) => Alteration;
 }
 
 /**
- * Declares a verb whose parameters are `P`, each with its field:
- * `export const shortenVerb = verbOf<Shorten>()({ verb: 'shorten', fields: { … }, … })`.
+ * Declares the form of a verb whose parameters are `P`, each with its field:
+ * `export const shortenForm = formOf<Shorten>()({ verb: 'shorten', fields: { … }, … })`.
  */
+export const formOf =
+  <P>() =>
+  <const F extends FieldsOf<P>, const N extends string>(form: VerbForm<P, F, N>): VerbForm<P, F, N> =>
+    form;
+
+/**
+ * The verb of a form: `export const shortenVerb = verbFrom(shortenForm, (pattern, { by }) => …)`; marked as pure where
+ * it is called, so that a bundler can leave it out where the form alone is asked for.
+ */
+export function verbFrom<P, F extends FieldsOf<P>, N extends string>(
+  form: VerbForm<P, F, N>,
+  alter: Verb<P, F, N>['alter'],
+): Verb<P, F, N> {
+  return { ...form, alter };
+}
+
+/** Form and work in one, as a verb of one's own is declared: `verbOf<Retitle>()({ verb: 'retitle', …, alter })`. */
 export const verbOf =
   <P>() =>
   <const F extends FieldsOf<P>, const N extends string>(declaration: Verb<P, F, N>): Verb<P, F, N> =>

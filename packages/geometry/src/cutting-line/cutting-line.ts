@@ -45,7 +45,7 @@ export const cuttingLine = (piece: Piece, pattern?: Pattern): CuttingLine =>
   pattern ? cutInPattern(piece, pattern) : cut(piece);
 
 /** Checking, measuring and drawing a pattern all ask for it. Of the pattern only pieces and seams matter. */
-const cutInPattern = oncePerAll(
+const cutInPattern = /* @__PURE__ */ oncePerAll(
   (piece: Piece, { pieces, seams }: Pattern) => [pieces, seams, piece],
   (piece, pattern): CuttingLine => cut(piece, pattern),
 );

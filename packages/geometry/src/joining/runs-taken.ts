@@ -37,7 +37,7 @@ export const easeWanted = (seam: Seam, bMm: number): number =>
  * drawn whole, one front and one back of two), each run is taken as often as its piece stands in the garment.
  * @throws PatternError `unknown-piece`, `unknown-edge`; `empty-seam` where a side lists no edge
  */
-export const runsTaken: (pattern: Pattern, seam: Seam) => RunsTaken = oncePerAll(
+export const runsTaken: (pattern: Pattern, seam: Seam) => RunsTaken = /* @__PURE__ */ oncePerAll(
   (pattern, seam) => decidedBy(pattern, seam),
   takenRuns,
 );

@@ -15,7 +15,7 @@ export interface FacingEdges {
  * mirror image faces itself.
  * @throws PatternError `unknown-piece`, `unknown-edge`, `empty-seam`
  */
-export const facingEdges = oncePer((pattern: Pattern): readonly FacingEdges[] =>
+export const facingEdges = /* @__PURE__ */ oncePer((pattern: Pattern): readonly FacingEdges[] =>
   pattern.seams.flatMap(seam => {
     const { a, b } = runsTaken(pattern, seam);
     const [left, right] = [inShares(pattern, a), inShares(pattern, b)];

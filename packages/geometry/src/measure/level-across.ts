@@ -41,7 +41,7 @@ export const levelAcross = (piece: Piece, level: string): LevelAcross =>
 export const levelToCorners = (piece: Piece, level: string): LevelAcross =>
   levelsAcross(piece).get(level)?.toCorners() ?? nowhere;
 
-const levelsAcross = oncePer(
+const levelsAcross = /* @__PURE__ */ oncePer(
   (piece: Piece) => new Map(levelNames(piece).map(level => [level, waysAcross(piece, level)])),
 );
 

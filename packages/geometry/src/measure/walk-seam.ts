@@ -45,7 +45,7 @@ export interface SeamWalk {
  * lines that must run on at its two ends held together (trade-notes §4 and §5).
  * @throws PatternError `unknown-piece`, `unknown-edge`, `empty-seam`
  */
-export const walkSeam: (pattern: Pattern, seam: Seam) => SeamWalk = oncePerAll(
+export const walkSeam: (pattern: Pattern, seam: Seam) => SeamWalk = /* @__PURE__ */ oncePerAll(
   // Only the seam's own pieces and the list of seams decide what is found, and a tolerance that holds for all seams.
   (pattern, seam) => [pattern.seams, ...decidedBy(pattern, seam)],
   walked,

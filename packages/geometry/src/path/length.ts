@@ -7,7 +7,9 @@ import type { Path } from './path.js';
 import { requireSegments } from './sound.js';
 
 /** The lengths in mm of a chain's segments. */
-const segmentLengths = oncePer((path: Path): readonly number[] => path.segments.map(segmentLength));
+const segmentLengths = /* @__PURE__ */ oncePer((path: Path): readonly number[] =>
+  path.segments.map(segmentLength),
+);
 
 /** Length along the chain, in mm; leaps over darts' mouths are not counted. */
 export function pathLength(path: Path): number {

@@ -4,7 +4,7 @@ import { refusal } from './tellings.js';
 import type { Dart, Edge, EdgeRun, Outline, OutlinePart, Pattern, Piece, Pleat } from './types.js';
 
 /** The parts of an outline sorted, as they are asked for again and again. */
-const sorted = oncePer(({ parts }: Outline) => {
+const sorted = /* @__PURE__ */ oncePer(({ parts }: Outline) => {
   const edges = parts.filter((part): part is Edge => part.type === 'edge');
   const darts = parts.filter((part): part is Dart => part.type === 'dart');
   const pleats = parts.filter((part): part is Pleat => part.type === 'pleat');
@@ -75,7 +75,9 @@ export const edgeNamed = (piece: Piece, name: string): Edge => partsOfEdge(piece
 export const edgePath = (piece: Piece, name: string): Path => sortedEdge(piece, name).path;
 
 /** What the outline does in clockwise order, legs of darts included: one closed chain of segments. */
-export const outlinePath = oncePer((outline: Outline): Path => joined(...outline.parts.flatMap(pathsOfPart)));
+export const outlinePath = /* @__PURE__ */ oncePer(
+  (outline: Outline): Path => joined(...outline.parts.flatMap(pathsOfPart)),
+);
 
 /** @throws PatternError `unknown-piece`: the remedy lists the pieces there are */
 export function pieceNamed(pattern: Pattern, name: string): Piece {

@@ -53,7 +53,7 @@ export function validateTogether(pattern: Pattern): void {
  *   `allowance-out-of-range`, `allowance-on-fold`, `notch-off-edge`, `opening-out-of-range`, `cut-count`,
  *   `coordinate-out-of-range`
  */
-export const validatePiece: (piece: Piece) => void = oncePer((piece: Piece): void => {
+export const validatePiece: (piece: Piece) => void = /* @__PURE__ */ oncePer((piece: Piece): void => {
   locating({ piece: piece.name }, () => {
     const { parts } = piece.outline;
     if (parts.length === 0) throw withoutEdges();

@@ -1,4 +1,4 @@
-import type { AnyVerb } from '@paperhinge/alter';
+import type { AnyVerbForm } from '@paperhinge/alter';
 import { type Field, type Fields, inSheet } from '@paperhinge/alter/verb';
 import type { SeamEase } from '@paperhinge/geometry';
 import type { EdgePosition } from '@paperhinge/geometry/pattern';
@@ -13,7 +13,7 @@ import { byForm, type Member, mapping, oneOrMore, pairOf, turnedInto } from './s
 export type Parameters = Readonly<Record<string, unknown>>;
 
 /** The fields of a verb as a sheet writes them, from its declaration. */
-export const stepKind = (verb: AnyVerb): Kind<Parameters> => {
+export const stepKind = (verb: AnyVerbForm): Kind<Parameters> => {
   const fields = fieldsKind(verb.fields);
   return {
     schema: { description: verb.does, ...fields.schema },
@@ -27,7 +27,7 @@ export const stepKind = (verb: AnyVerb): Kind<Parameters> => {
 };
 
 /** Fields that exclude or need one another. */
-function tellTogether(verb: AnyVerb, parameters: Parameters, at: At): void {
+function tellTogether(verb: AnyVerbForm, parameters: Parameters, at: At): void {
   for (const names of verb.oneOf ?? []) {
     const there = names.filter(n => parameters[n] !== undefined);
     if (there.length > 1) tell(at, 'fields-conflict', { fields: there.map(inSheet) });

@@ -1,9 +1,9 @@
-import type { AnyVerb } from '@paperhinge/alter';
+import type { AnyVerbForm } from '@paperhinge/alter';
 import { type Field, type Fields, inSheet } from '@paperhinge/alter/verb';
 import { fieldKinds } from '../words/english/verb.js';
 
 /** The fields of a verb as the rows of a table: what each takes, within which bounds, and what holds without it. */
-export function fieldTable({ fields }: AnyVerb): string {
+export function fieldTable({ fields }: AnyVerbForm): string {
   const rows = rowsOf(fields, '').map(
     ({ name, takes, without }) => `| \`${name}\` | ${takes} | ${without} |`,
   );

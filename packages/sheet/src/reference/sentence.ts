@@ -1,9 +1,9 @@
-import type { AnyVerb } from '@paperhinge/alter';
+import type { AnyVerbForm } from '@paperhinge/alter';
 
 type Given = Readonly<Record<string, unknown>>;
 
 /** What a verb says of a step, each value in emphasis: "Close the *bust* dart of the *front* into the *hem*." */
-export function sentenceOf({ sentence }: AnyVerb, step: Given): string {
+export function sentenceOf({ sentence }: AnyVerbForm, step: Given): string {
   const chosen = sentence.replace(/\[([^\]]*)\]/g, (_, part: string) =>
     fieldsIn(part).every(field => valueAt(step, field) !== undefined) ? part : '',
   );

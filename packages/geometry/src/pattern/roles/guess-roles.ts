@@ -50,7 +50,7 @@ export function pieceWithRoles(piece: Piece): Piece {
 }
 
 /** What an edge is, guessed from its name and kind alone. */
-export const guessedEdgeRole = oncePer(({ name, kind }: Edge): EdgeRole | undefined => {
+export const guessedEdgeRole = /* @__PURE__ */ oncePer(({ name, kind }: Edge): EdgeRole | undefined => {
   const isCentre = /^cent(re|er)\b/.test(plainWords(name)) && kind !== 'hem';
   return isCentre
     ? 'centre'
@@ -58,12 +58,12 @@ export const guessedEdgeRole = oncePer(({ name, kind }: Edge): EdgeRole | undefi
 });
 
 /** What a line is, guessed from its name. */
-export const guessedLineRole = oncePer(({ kind, name }: PieceLine): LineRole | undefined =>
+export const guessedLineRole = /* @__PURE__ */ oncePer(({ kind, name }: PieceLine): LineRole | undefined =>
   kind === 'dart' ? undefined : roleInName(name, lineWords),
 );
 
 /** What a mark is, guessed from its kind and name. */
-export const guessedMarkRole = oncePer(
+export const guessedMarkRole = /* @__PURE__ */ oncePer(
   ({ kind, name }: Mark): MarkRole | undefined => roleInName(kind, markWords) ?? roleInName(name, markWords),
 );
 

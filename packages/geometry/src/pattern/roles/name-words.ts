@@ -15,7 +15,7 @@ export function roleInName<Role extends string>(name: string, table: RoleWords<R
 type Sought<Role extends string> = readonly (readonly [role: Role, texts: readonly string[]])[];
 
 /** What to look for in a name with a space before and after it, for each role. Words of a table are many, and asked for again and again. */
-const sought = oncePer(
+const sought = /* @__PURE__ */ oncePer(
   (table: RoleWords<string>): Sought<string> =>
     table.map(([role, words]) => [role, words.flatMap(textsOf)] as const),
 );
