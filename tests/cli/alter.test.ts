@@ -45,6 +45,7 @@ describe('paperhinge alter', () => {
     expect(record.steps[0]).toEqual({
       step: 1,
       verb: 'shorten',
+      fields: { pieces: ['front', 'back'], at: 'hem', by: '210 mm' },
       did: expect.any(String),
       findings: expect.any(Array),
     });

@@ -14,7 +14,11 @@ const schema = sheetJsonSchema(verbs) as unknown as Schema;
 const fieldsOf = (verb: string) => schema.properties.steps!.items.properties[verb]!;
 
 test('the JSON Schema knows every verb', () => {
-  expect(Object.keys(schema.properties.steps!.items.properties)).toEqual([...verbs.map(v => v.verb), 'off']);
+  expect(Object.keys(schema.properties.steps!.items.properties)).toEqual([
+    ...verbs.map(v => v.verb),
+    'include',
+    'off',
+  ]);
 });
 
 test('the JSON Schema knows the fields of a verb and which of them it needs', () => {

@@ -54,8 +54,12 @@ async function altered(
   }
 }
 
-const inputsOf = (sheet: Sheet): readonly string[] =>
-  [sheet.file, patternPath(sheet)].filter(path => path !== undefined);
+/** The sheet, those that it includes, and its pattern. */
+const inputsOf = (sheet: Sheet): readonly string[] => {
+  const { file, stepPlaces } = sheet;
+  const paths = [file, ...stepPlaces.map(place => place.file), patternPath(sheet)];
+  return [...new Set(paths.filter(path => path !== undefined))];
+};
 
 /** A name left empty (a variable of a script, say) would be the folder one happens to stand in. */
 function refuseFileName(folder: string): void {

@@ -34,6 +34,7 @@ export function commandLine(io: Io, exit: Exit): Command {
   addMeasure(program, io, exit);
   addPrint(program, io, exit);
   addTrace(program, io, exit);
+  addSheet(program, io, exit);
   program.addHelpText(
     'after',
     '\nExit codes: 0 done; 1 done, but something will not sew or fit; 2 unusable input; 3 our own failure.',
@@ -154,6 +155,19 @@ function addTrace(program: Command, io: Io, exit: Exit): void {
     .action(async (files, options) => {
       const { traceCommand } = await import('./trace-command.js');
       exit(await traceCommand(files, options, io));
+    });
+}
+
+function addSheet(program: Command, io: Io, exit: Exit): void {
+  program
+    .command('sheet')
+    .description('turn a record back into the sheet it is the record of, its sums worked out')
+    .argument('<record>', 'record.json of an alteration')
+    .requiredOption('-o, --output <file>', 'the alteration sheet to write')
+    .option('--pattern <pattern>', 'the pattern SVG it is for (default: as the record says)')
+    .action(async (path, options) => {
+      const { sheetCommand } = await import('./sheet-command.js');
+      exit(await sheetCommand(path, options, io));
     });
 }
 

@@ -1,10 +1,11 @@
+import { readFileSync, statSync } from 'node:fs';
 import { dirname, isAbsolute, join } from 'node:path';
 import { type Finding, type Pattern, readPattern, type Where } from '@paperhinge/geometry';
 import { locating } from '@paperhinge/geometry/sayings';
-import type { Sheet } from '@paperhinge/sheet';
+import type { Included, Sheet } from '@paperhinge/sheet';
 import { commandRefusal, refuseSheet } from '@paperhinge/sheet/words';
 import { kindOfFile } from './kind-of-file.js';
-import { readInput, utf8 } from './read-input.js';
+import { largestInput, readInput, utf8 } from './read-input.js';
 
 /** @throws PatternError, SheetFaults: what is wrong with the file or the sheet */
 export async function loadSheet(path: string): Promise<Sheet> {
@@ -13,8 +14,16 @@ export async function loadSheet(path: string): Promise<Sheet> {
   if (kind !== undefined && kind !== 'sheet') throw refuseSheet(kind, { file: path, line: 1, column: 1 });
   const text = utf8(bytes, 'sheet', path);
   const { readSheet } = await import('@paperhinge/sheet');
-  return readSheet(text, { file: path });
+  return readSheet(text, { file: path, included: includedSheet });
 }
+
+/** A sheet that another includes, by where it lies from that one's folder; undefined where none can be read. */
+const includedSheet: Included = (path, from) => {
+  const file = isAbsolute(path) ? path : join(dirname(from), path);
+  const status = statSync(file, { throwIfNoEntry: false });
+  if (!status?.isFile() || status.size > largestInput) return undefined;
+  return { file, text: utf8(readFileSync(file), 'sheet', file) };
+};
 
 /** Where a sheet's pattern lies, seen from here; undefined where all its pieces are measured ones. */
 export function patternPath({ pattern, file }: Sheet): string | undefined {

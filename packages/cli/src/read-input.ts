@@ -4,12 +4,12 @@ import { PatternError, type Where } from '@paperhinge/geometry';
 import { commandRefusal } from '@paperhinge/sheet/words';
 
 /** Bytes. Beyond any pattern or sheet; the readers have bounds of their own below it. */
-const largestInput = 64_000_000;
+export const largestInput = 64_000_000;
 /** Bytes read in one go. */
 const chunk = 1 << 20;
 
 /** What an input is to the maker. */
-export type Input = 'sheet' | 'pattern' | 'picture';
+export type Input = 'sheet' | 'pattern' | 'picture' | 'record';
 
 /**
  * The bytes of an input file. Only ordinary files are read, and no more of them than an input can have: a folder, a

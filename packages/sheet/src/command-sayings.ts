@@ -10,7 +10,7 @@ import type { FileKind } from './tellings.js';
 import type { TraceSentences, TraceTellings } from './trace-sayings.js';
 
 /** What a file given to the command is to be. */
-export type Wanted = 'sheet' | 'pattern' | 'picture';
+export type Wanted = 'sheet' | 'pattern' | 'picture' | 'record';
 interface OfInput {
   readonly what: Wanted;
 }
@@ -24,6 +24,7 @@ export interface CommandTellings extends TraceTellings {
   'file-empty': OfInput;
   'not-utf-8': OfInput;
   'not-a-pattern': { readonly looksLike: FileKind };
+  'not-a-record': NoFacts;
   'output-not-a-folder': { readonly onTheWay: boolean };
   'output-is-a-folder': NoFacts;
   'input-would-be-overwritten': NoFacts;
@@ -108,6 +109,7 @@ export interface CommandSentences extends TraceSentences {
 
   'pages-of': { readonly pages: number; readonly paper: string };
   'projector-page': { readonly widthMm: number; readonly heightMm: number };
+  'wrote-sheet': { readonly steps: number; readonly file: string };
   'pieces-written': { readonly pieces: number };
   'in-files': { readonly what: readonly Saying[]; readonly files: readonly string[] };
   'fails-check': { readonly faults: number };

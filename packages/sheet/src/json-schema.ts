@@ -5,6 +5,7 @@ import type { JsonSchema } from './fields/kind.js';
 import { yesOrNo } from './fields/names.js';
 import { stepKind } from './fields/of-verb.js';
 import { mostSteps } from './limits.js';
+import { includeKind } from './replay/include.js';
 import { sheetKind } from './sheet-fields.js';
 import { fieldKinds } from './words/english/verb.js';
 
@@ -20,6 +21,10 @@ export function sheetJsonSchema(verbs: readonly AnyVerbForm[]): JsonSchema {
     description: 'A trade verb with its fields.',
     properties: {
       ...Object.fromEntries(verbs.map(verb => [verb.verb, stepSchema(verb)])),
+      include: {
+        ...includeKind.schema,
+        description: 'The steps of another sheet, in the place of this one.',
+      },
       off: { ...yesOrNo.schema, description: 'Yes: the step stands here and is not done.' },
     },
     minProperties: 1,

@@ -10,6 +10,10 @@ export const mostAliases = 64;
 export const mostValues = 200_000;
 /** Steps in one sheet. */
 export const mostSteps = 500;
+/** Sheets within each other; a sheet of sheets of sheets is the most that anyone keeps track of. */
+export const deepestIncludes = 8;
+/** Sheets included in one reading, each time it is. */
+export const mostIncludes = 64;
 /** Faults told at once; beyond it only their number is told. */
 export const mostFaults = 50;
 /** mm. 10 m: longer than any one piece of a garment, shorter than what a slipped unit makes of a centimetre. */

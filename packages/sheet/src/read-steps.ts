@@ -5,6 +5,7 @@ import type { Kind, Reading } from './fields/kind.js';
 import { yesOrNo } from './fields/names.js';
 import type { Parameters } from './fields/of-verb.js';
 import { mostSteps } from './limits.js';
+import { includedSteps } from './replay/include.js';
 import type { Step, StepPlaces } from './sheet.js';
 import { refusal } from './tellings.js';
 
@@ -39,6 +40,13 @@ export function readSteps(entry: Entry | undefined, kinds: VerbKinds, reading: R
 const told = ({ place, value }: Entry): Place => (value.kind === 'scalar' ? value.place : place);
 
 function readStep(item: Tree, kinds: VerbKinds, reading: Reading): readonly StepRead[] {
+  const include = includeIn(item);
+  if (include) {
+    const at = { reading, of: { verb: 'include' }, place: include.entry.place };
+    const steps = includedSteps(include.entry.value, at, { kinds, readSteps });
+    if (!isOff(include.off, reading)) return steps;
+    return steps.map(({ step, places }) => ({ step: { ...step, off: true }, places }));
+  }
   const named = verbIn(item, kinds, reading.where);
   if (!('entry' in named)) {
     reading.faults.push(named);
@@ -49,10 +57,22 @@ function readStep(item: Tree, kinds: VerbKinds, reading: Reading): readonly Step
   const opposite = oppositeOf(verb, kinds);
   const at = { reading, of: { verb }, place: entry.place, ...(opposite === undefined ? {} : { opposite }) };
   const parameters = kind.read(entry.value, at);
-  const switched = off && yesOrNo.read(off.value, { reading, of: { field: 'off' }, place: off.value.place });
+  const switched = isOff(off, reading);
   if (parameters === undefined) return [];
   const step = { verb, parameters, ...(switched ? { off: true as const } : {}) };
   return [{ step, places: { verb: entry.place, fields: placesIn(entry.value) } }];
+}
+
+const isOff = (off: Entry | undefined, reading: Reading): boolean =>
+  off !== undefined &&
+  yesOrNo.read(off.value, { reading, of: { field: 'off' }, place: off.value.place }) === true;
+
+/** `include` with nothing beside it but `off`. */
+function includeIn(item: Tree): Omit<VerbFound, 'verb'> | undefined {
+  const entries: ReadonlyMap<string, Entry> = item.kind === 'mapping' ? item.entries : new Map();
+  const entry = entries.get('include');
+  const alone = [...entries.keys()].every(key => key === 'include' || key === 'off');
+  return entry && alone ? { entry, off: entries.get('off') } : undefined;
 }
 
 interface VerbFound {

@@ -1,5 +1,6 @@
 import type { Derived, Girth } from '@paperhinge/alter';
 import type { PatternMeasures, ToldFinding } from '@paperhinge/geometry';
+import type { WrittenValue } from './replay/written-fields.js';
 
 /** What a run of a sheet did, in numbers: `record.json` but for the pages, which printing adds. Lengths in mm. */
 export interface RecordJson {
@@ -7,6 +8,8 @@ export interface RecordJson {
   readonly sheet: string;
   readonly title?: string;
   readonly pattern: string;
+  /** All that the sheet says beside its steps, as it is written there. */
+  readonly given: Readonly<Record<string, WrittenValue>>;
   readonly steps: readonly StepRecord[];
   readonly before: PatternMeasures;
   readonly after: PatternMeasures;
@@ -29,6 +32,8 @@ export interface StepRecord {
   /** From 1. */
   readonly step: number;
   readonly verb: string;
+  /** As a sheet writes them, figures worked out: read again, the step is the same. */
+  readonly fields: Readonly<Record<string, WrittenValue>>;
   /** Switched off: it was not done. */
   readonly off?: true;
   readonly did: string;

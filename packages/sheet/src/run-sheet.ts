@@ -1,5 +1,12 @@
 import type { AnyVerb, Derived } from '@paperhinge/alter';
-import { bandStretch, easeFindings, girthsBesideBody, orderOfWork, overTheHead } from '@paperhinge/alter';
+import {
+  verbs as allVerbs,
+  bandStretch,
+  easeFindings,
+  girthsBesideBody,
+  orderOfWork,
+  overTheHead,
+} from '@paperhinge/alter';
 import { hasEdge } from '@paperhinge/alter/fit';
 import {
   checkPattern,
@@ -17,6 +24,7 @@ import { refuse } from './faults.js';
 import { laidOver, withLateFacts } from './laid-over.js';
 import { outgrown } from './made-for.js';
 import { derivedJson, fileName, type RecordJson, type StepRecord } from './record.js';
+import { writtenFields } from './replay/written-fields.js';
 import { runSteps, type StepSource, unknownBeforehand, whereOf } from './run-steps.js';
 import type { Sheet } from './sheet.js';
 import { type State, stateOf } from './state.js';
@@ -112,7 +120,8 @@ function concluded({ sheet, before, onLaying, last, done, source, options }: Don
       sheet: fileName(sheet.file),
       ...(sheet.title === undefined ? {} : { title: sheet.title }),
       pattern: before.name,
-      steps: steps.map((one, i) => stepRecord(one, i, words)),
+      given: sheet.given,
+      steps: steps.map((one, i) => stepRecord(one, i, { words, verbs: options.verbs })),
       before: measurePattern(before),
       // Measured as read back, so that it equals to the last digit what `measure` says of the file.
       after: measurePattern(readPattern(svg()).pattern),
@@ -152,9 +161,14 @@ function onFirstUse<T>(work: () => T): () => T {
   };
 }
 
-const stepRecord = ({ step, did, findings }: StepDone, index: number, words: Words): StepRecord => ({
+const stepRecord = (
+  { step, did, findings }: StepDone,
+  index: number,
+  { words, verbs = allVerbs }: { readonly words: Words; readonly verbs?: readonly AnyVerb[] | undefined },
+): StepRecord => ({
   step: index + 1,
   verb: step.verb,
+  fields: writtenFields(verbs.find(v => v.verb === step.verb)!.fields, step.parameters),
   ...(step.off ? { off: true } : {}),
   did: did === undefined ? '' : words.sentence(did),
   findings: findings.map(words.finding),

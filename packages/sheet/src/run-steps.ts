@@ -49,10 +49,12 @@ const knowsNames = /* @__PURE__ */ oncePerAll(
 
 /** Where a step stands: its number, and its line if its source has lines. */
 export const whereOf = ({ file, places }: StepSource, index: number): Where => ({
-  ...(file === undefined ? {} : { file }),
+  ...fileOf(places?.[index]?.file ?? file),
   ...places?.[index]?.verb,
   step: index + 1,
 });
+
+const fileOf = (file: string | undefined): Where => (file === undefined ? {} : { file });
 
 function verbOf({ verb: name }: Step, verbs: readonly AnyVerb[], where: Where): AnyVerb {
   const verb = verbs.find(v => v.verb === name);

@@ -1,9 +1,10 @@
 import type { FabricRole, LengthUnit } from '@paperhinge/geometry';
 import type { Tree } from './document.js';
 import { length, perCent, percent, size } from './fields/figures.js';
-import type { Kind } from './fields/kind.js';
+import { type Kind, tell } from './fields/kind.js';
 import { choice, filePath, name, yesOrNo } from './fields/names.js';
 import { byForm, mapping, named, needed, optional, turnedInto, usually } from './fields/shapes.js';
+import { numberOrText, written } from './fields/written.js';
 import { largestBody, largestTolerance, smallestBody } from './limits.js';
 import { pieceKind } from './piece-fields.js';
 import { printKind, usualPrint } from './print-wishes.js';
@@ -46,8 +47,17 @@ const figures = {
   unit: optional(choice(lengthUnits)),
 };
 
+/** A figure or a sum of some; worked out before all else, so that here only its form matters. */
+const keptFigure: Kind<string | number> = {
+  schema: {
+    ...numberOrText,
+    description: 'A figure, or a sum of figures and names: 210, 3/8 in, 80 %, hem drop / 2 + 1 cm.',
+  },
+  read: (tree, at) => written(tree) ?? tell(at, 'sum-not-understood', {}),
+};
+
 /** The wearer's figures; a unit beside them holds for them alone. */
-const wearer: Kind<Readonly<Record<string, number>>> = {
+export const wearerKind: Kind<Readonly<Record<string, number>>> = {
   schema: mapping(figures).schema,
   read: (tree, at) => {
     const unit = wordAt(tree, 'unit', lengthUnits) ?? at.reading.unit;
@@ -75,8 +85,9 @@ export const sheetKind = mapping({
   title: optional(name),
   unit: usually(choice(lengthUnits), 'mm'),
   language: usually(choice(languages), 'en'),
-  wearer: usually(wearer, {}),
+  wearer: usually(wearerKind, {}),
   fabrics: usually(named(fabric), {}),
+  let: usually(named(keptFigure), {}),
   pieces: usually(named(pieceKind), {}),
   seams: usually(named(seamKind), {}),
   fastenings: usually(named(fasteningKind), {}),

@@ -5,12 +5,17 @@ import { refuse } from './faults.js';
 import type { Kind, Reading } from './fields/kind.js';
 import { edgeRefOf } from './fields/names.js';
 import { stepKind } from './fields/of-verb.js';
+import { mostIncludes } from './limits.js';
 import { factsOf, measuredPieceOf, outlineOf } from './piece-fields.js';
 import { readSteps } from './read-steps.js';
+import type { Included } from './replay/include.js';
+import type { WrittenValue } from './replay/written-fields.js';
 import { seamOf } from './seam-fields.js';
 import type { Sheet, SheetFabric, SheetOpening } from './sheet.js';
-import { lengthUnits, sheetKind, wordAt } from './sheet-fields.js';
+import { lengthUnits, sheetKind, wearerKind, wordAt } from './sheet-fields.js';
 import { refusal } from './tellings.js';
+import { valuesOf } from './values/let.js';
+import type { Value } from './values/value.js';
 import { languages } from './words/languages.js';
 
 /**
@@ -22,20 +27,25 @@ import { languages } from './words/languages.js';
  */
 export function sheetReader(
   verbs: readonly AnyVerbForm[],
-): (text: string, options: { readonly file: string }) => Sheet {
+): (text: string, options: { readonly file: string; readonly included?: Included }) => Sheet {
   const kinds = new Map(verbs.map(verb => [verb.verb, { verb, kind: stepKind(verb) }]));
-  return (text, { file }) => {
+  return (text, { file, included }) => {
     if (typeof text !== 'string') throw refusal('not-a-sheet', {}, { file });
     const tree = readDocument(text, file);
     const entries = fieldsOf(tree, file);
     const unit = wordAt(tree, 'unit', lengthUnits) ?? 'mm';
     const language = wordAt(tree, 'language', languages) ?? 'en';
-    const reading: Reading = { unit, where: { file }, faults: [] };
+    const plain: Reading = {
+      unit,
+      where: { file },
+      faults: [],
+      ...(included ? { included: atMost(mostIncludes, included) } : {}),
+    };
+    const reading = readingOf(entries, plain);
     const read = sheetKind.read(tree, { reading, of: {}, place: tree.place });
     const openings = readOpenings(entries.get('opening')?.value, read?.opening ?? {}, reading);
     requireDrawing(entries, tree, reading);
-    const forWhom = read ? { ...reading, wearer: read.wearer } : reading;
-    const steps = readSteps(entries.get('steps'), kinds, forWhom);
+    const steps = readSteps(entries.get('steps'), kinds, reading);
     refuse(reading.faults, { unit, language });
     // Nothing was refused, so everything was read.
     return {
@@ -44,6 +54,7 @@ export function sheetReader(
       unit,
       language,
       wearerUnit: wearerUnitOf(entries) ?? unit,
+      given: givenIn(entries),
       steps: steps.map(s => s.step),
       places: placesIn(tree),
       stepPlaces: steps.map(s => s.places),
@@ -51,10 +62,43 @@ export function sheetReader(
   };
 }
 
+/** The same, so many times; after that nothing is there. */
+function atMost(times: number, included: Included): Included {
+  let left = times;
+  return (path, from) => (left-- > 0 ? included(path, from) : undefined);
+}
+
+/** A reading that knows who the sheet is for and the figures it keeps under names, the wearer's among them. */
+function readingOf(entries: ReadonlyMap<string, Entry>, plain: Reading): Reading {
+  const tree = entries.get('wearer')?.value;
+  // What is wrong with the wearer is told where all fields are read.
+  const unheard: Reading = { ...plain, faults: [] };
+  const wearer = (tree && wearerKind.read(tree, { reading: unheard, of: {}, place: tree.place })) ?? {};
+  const known = new Map(
+    Object.entries(wearer).map(([name, mm]): [string, Value] => [name, { kind: 'length', amount: mm }]),
+  );
+  return { ...plain, wearer, values: valuesOf(entries.get('let')?.value, { ...plain, known }) };
+}
+
 const wearerUnitOf = (entries: ReadonlyMap<string, Entry>) => {
   const wearer = entries.get('wearer')?.value;
   return wearer && wordAt(wearer, 'unit', lengthUnits);
 };
+
+/** Every field but the steps, as plain values. */
+const givenIn = (entries: ReadonlyMap<string, Entry>): Readonly<Record<string, WrittenValue>> =>
+  Object.fromEntries(
+    [...entries].flatMap(([key, { value }]): [string, WrittenValue][] => {
+      const written = plainValue(value);
+      return key === 'steps' || written === undefined ? [] : [[key, written]];
+    }),
+  );
+
+function plainValue(tree: Tree): WrittenValue | undefined {
+  if (tree.kind === 'scalar') return tree.value ?? undefined;
+  if (tree.kind === 'list') return tree.items.flatMap(item => plainValue(item) ?? []);
+  return givenIn(tree.entries);
+}
 
 type SheetRead = typeof sheetKind extends Kind<infer T> ? T : never;
 

@@ -6,6 +6,7 @@ import type { Place } from './document.js';
 import type { Parameters } from './fields/of-verb.js';
 import type { PieceFacts } from './piece-fields.js';
 import type { PrintWishes } from './print-wishes.js';
+import type { WrittenValue } from './replay/written-fields.js';
 import type { SheetFastening, SheetSeam } from './seam-fields.js';
 import type { SheetSize } from './size-fields.js';
 import type { Language } from './words/languages.js';
@@ -42,6 +43,8 @@ export interface Sheet {
   /** Which of the drawing's sizes, or what lies between two of them. */
   readonly size?: SheetSize;
   readonly steps: readonly Step[];
+  /** Every field beside the steps, as it is written. */
+  readonly given: Readonly<Record<string, WrittenValue>>;
   readonly print: PrintWishes;
   /** Where each value stands, by its dotted path: `pattern`, `opening.back.centre-back`. */
   readonly places: Readonly<Record<string, Place>>;
@@ -70,6 +73,8 @@ export interface Step {
 export interface StepPlaces {
   /** Of the verb. */
   readonly verb: Place;
+  /** The sheet that the step stands in, where another includes it. */
+  readonly file?: string;
   /** Of each field's value, by its dotted path: `dart`, `pieces.0`, `to.edge`. */
   readonly fields: Readonly<Record<string, Place>>;
 }

@@ -54,6 +54,9 @@ export type SyntaxFault =
 /** What a file may be that is given where another is wanted. */
 export type FileKind = 'sheet' | 'drawing' | 'pdf' | 'picture' | 'record' | 'archive';
 
+/** What a figure that is kept under a name may be. */
+type Figure = 'length' | 'share' | 'angle' | 'number';
+
 /** What is told of the value of a field. Lengths in mm. */
 interface ValueTellings {
   /** `write`: what may have been meant. */
@@ -81,6 +84,11 @@ interface ValueTellings {
   'pair-expected': OfField & object;
   /** `among`: it is a key of that field. */
   'name-not-printable': OfField & { readonly among?: string };
+  'sum-not-understood': OfField & object;
+  'value-unknown': OfField & Unknown;
+  'value-needs-itself': { readonly name: string };
+  'figures-not-together': OfField & { readonly one: Figure; readonly sign: string; readonly other: Figure };
+  'value-of-other-kind': OfField & { readonly is: Figure; readonly wanted: Figure };
   'measure-not-understood': OfField & { readonly forms: readonly string[] };
   'range-not-understood': OfField & object;
   'area-not-understood': OfField & object;
@@ -108,6 +116,9 @@ interface FieldTellings {
   'space-after-colon': OfField & { readonly write: string };
   'decimal-comma': OfField & { readonly write: string };
   'too-many-steps': OfField & { readonly most: number };
+  /** No other sheet is there by that path, or none can be read where this one is. */
+  'include-not-here': { readonly sheet: string };
+  'include-in-itself': { readonly sheet: string };
   'step-not-understood': { readonly key?: string; readonly indented?: boolean };
   'unknown-verb': Unknown;
 }

@@ -3,6 +3,7 @@ import { tolerances } from '@paperhinge/geometry/internal';
 import { parsePercent } from '@paperhinge/geometry/pattern';
 import { longestLength } from '../limits.js';
 import { type Kind, tell } from './kind.js';
+import { namedFigure } from './named-figure.js';
 import { attempt, numberOrText, written } from './written.js';
 
 // Figures: lengths, percentages, angles and counts, each read from what the maker wrote.
@@ -27,13 +28,17 @@ export const length = ({
   read: (tree, at) => {
     const given = written(tree);
     if (given === undefined) return tell(at, 'length-not-understood', {});
-    const mm = attempt(
-      () => parseLength(given, at.reading.unit),
-      ({ code }) =>
-        code === 'length-out-of-range'
-          ? tell(at, 'length-out-of-range', {})
-          : tell(at, 'length-not-understood', withPoint(given)),
-    );
+    const named = namedFigure(tree, at, 'length');
+    const mm =
+      named !== 'none'
+        ? named
+        : attempt(
+            () => parseLength(given, at.reading.unit),
+            ({ code }) =>
+              code === 'length-out-of-range'
+                ? tell(at, 'length-out-of-range', {})
+                : tell(at, 'length-not-understood', withPoint(given)),
+          );
     if (mm === undefined || (mm <= most && (over ? mm > least : mm >= least))) return mm;
     const opposite = mm < 0 && at.opposite !== undefined ? { opposite: at.opposite } : {};
     return tell(at, 'length-out-of-range', { givenMm: mm, leastMm: least, mostMm: most, over, ...opposite });
@@ -58,14 +63,18 @@ export const percent = (least: number, most: number, over = false): Kind<number>
   read: (tree, at) => {
     const given = written(tree);
     if (given === undefined) return tell(at, 'percent-not-understood', { lacksSign: false });
-    const share = attempt(
-      () => parsePercent(given),
-      ({ facts }) =>
-        tell(at, 'percent-not-understood', {
-          lacksSign: facts.lacksSign === true,
-          ...(typeof facts.write === 'string' ? { write: facts.write } : {}),
-        }),
-    );
+    const named = namedFigure(tree, at, 'share');
+    const share =
+      named !== 'none'
+        ? named
+        : attempt(
+            () => parsePercent(given),
+            ({ facts }) =>
+              tell(at, 'percent-not-understood', {
+                lacksSign: facts.lacksSign === true,
+                ...(typeof facts.write === 'string' ? { write: facts.write } : {}),
+              }),
+          );
     if (share === undefined) return undefined;
     const inPerCent = perCent(share);
     if (inPerCent <= most && (over ? inPerCent > least : inPerCent >= least)) return share;
@@ -82,10 +91,14 @@ export const angle: Kind<number> = {
   schema: { ...numberOrText, description: 'Degrees: 12, 12° or 12 deg.' },
   read: (tree, at) => {
     const given = written(tree);
+    const named = namedFigure(tree, at, 'angle');
+    if (named === undefined) return undefined;
     const digits =
-      typeof given === 'number'
-        ? given
-        : /^([+-]?\d{1,9}(?:\.\d{1,15})?)\s*(?:°|deg|degrees)?$/.exec(given?.trim() ?? '')?.[1];
+      named !== 'none'
+        ? named
+        : typeof given === 'number'
+          ? given
+          : /^([+-]?\d{1,9}(?:\.\d{1,15})?)\s*(?:°|deg|degrees)?$/.exec(given?.trim() ?? '')?.[1];
     if (digits === undefined || Number.isNaN(Number(digits))) return tell(at, 'angle-not-understood', {});
     const degrees = Number(digits);
     return Math.abs(degrees) < 180 ? (degrees * Math.PI) / 180 : tell(at, 'angle-out-of-range', {});

@@ -1,7 +1,9 @@
 import type { Wearer } from '@paperhinge/alter';
 import type { LengthUnit, PatternError, Where } from '@paperhinge/geometry';
 import type { Place, Tree } from '../document.js';
+import type { Included } from '../replay/include.js';
 import { type OfField, refusal, type SheetTellings } from '../tellings.js';
+import type { Values } from '../values/value.js';
 
 /** What an editor is told of a field: JSON Schema, draft 2020-12. */
 export type JsonSchema = Readonly<Record<string, unknown>>;
@@ -22,6 +24,11 @@ export interface Reading {
   /** The file, and the step if there is one. */
   readonly where: Where;
   readonly faults: PatternError[];
+  /** Figures kept under names. */
+  readonly values?: Values;
+  /** How another sheet is come by, and the files that this one is included by. */
+  readonly included?: Included;
+  readonly includedBy?: readonly string[];
   /** Who it is for, once that is read. */
   readonly wearer?: Wearer;
 }

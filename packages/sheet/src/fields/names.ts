@@ -1,6 +1,8 @@
 import type { EdgeRef } from '@paperhinge/geometry';
 import { type EdgePosition, parsePosition } from '@paperhinge/geometry/pattern';
+import { isSum, valueOfSum } from '../values/value.js';
 import { type At, type Kind, tell } from './kind.js';
+import { namedFigure } from './named-figure.js';
 import { attempt, numberOrText, written } from './written.js';
 
 // Names, places and choices, each read from what the maker wrote.
@@ -68,6 +70,8 @@ export const position: Kind<EdgePosition> = {
     const given = written(tree);
     if (given === undefined) return tell(at, 'position-not-understood', { form: 'any' });
     if (given === 'start' || given === 'end') return { share: given === 'start' ? 0 : 1 };
+    const named = namedPlace(given, at);
+    if (named !== 'none') return named;
     return attempt(
       () => parsePosition(given, at.reading.unit),
       ({ code, facts }) =>
@@ -77,6 +81,22 @@ export const position: Kind<EdgePosition> = {
     );
   },
 };
+
+/** `hem drop from side`: a place whose figure is kept under a name, or a sum. */
+function namedPlace(given: string | number, at: At): EdgePosition | 'none' | undefined {
+  const { values, unit } = at.reading;
+  const [, figure = '', from] = /^(.*?)(?:\s+from\s+(.*))?$/su.exec(String(given).trim()) ?? [];
+  if (!values || !isSum(figure, values, unit)) return 'none';
+  const value = valueOfSum(figure, name => values.get(name), unit);
+  const wanted = 'fault' in value || value.kind !== 'share' ? 'length' : 'share';
+  const amount = namedFigure({ kind: 'scalar', place: at.place, value: figure }, at, wanted);
+  if (typeof amount !== 'number') return undefined;
+  if (amount < 0 || (wanted === 'share' && amount > 1)) return tell(at, 'position-off-edge', {});
+  return {
+    ...(wanted === 'share' ? { share: amount } : { mm: amount }),
+    ...(from === undefined ? {} : { from }),
+  };
+}
 
 export const yesOrNo: Kind<boolean> = {
   schema: { anyOf: [{ type: 'boolean' }, { enum: ['yes', 'no'] }] },

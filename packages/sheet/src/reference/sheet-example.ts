@@ -3,10 +3,11 @@ export const sheetExample = `pattern: shift.svg          # relative to the sheet
 title: Concert top
 unit: cm                    # of bare lengths: mm, cm or in
 language: en                # of report, pages and summary: en or de
-wearer: { unit: in, bust girth: 40, head girth: 22 1/2 }
+wearer: { unit: in, bust girth: 40, hip girth: 42, head girth: 22 1/2 }
 fabrics:
   main: { width: 150, stretch: 40 %, nap: yes }
   contrast: { width: 140, stretch: { across: 45 %, along: 10 % }, recovery: 90 % }
+let: { hem drop: 21, side ease: hip girth / 8 + 1 }   # figures by name, and sums of them with spaces round the signs
 scale: 1/4                  # the drawing is at a quarter; or 1 mm: what one unit of it is
 size: { between: [12, 14], at: { bust: 0 %, hip: 100 % } }   # or a size of the drawing: 14
 tolerance: 2 mm             # by which the two sides of a seam may differ and still match

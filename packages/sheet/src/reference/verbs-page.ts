@@ -33,6 +33,21 @@ Editors complete and check a sheet whose first line names the schema:
 ${worked.map(({ verb }) => `[${verb.verb}](#${anchor(verb)})`).join(' · ')} · [what else a sheet says](#what-else-a-sheet-says) · [pieces measured on paper](#pieces-measured-on-paper)
 
 ${worked.map(section).join('\n')}
+## Names, sums and other sheets
+
+Figures kept under \`let:\` stand wherever a figure does, alone or in a sum with spaces round its signs: \`by: hem drop / 2 + 1 cm\`. The wearer's figures are there under their own names: \`by: hip girth / 8\`.
+
+The steps of another sheet stand in the place of one step, with other figures and for another pattern's names:
+
+\`\`\`yaml
+- include:
+    sheet: shift-to-top.yaml          # from this sheet's folder
+    let: { hem drop: 18 cm }
+    names: { pieces: { front: bodice }, edges: { front.hem: lower edge }, seams: { side: side seam } }
+\`\`\`
+
+\`names\` has \`pieces\`, \`edges\`, \`darts\`, \`lines\`, \`marks\`, \`seams\` and \`fabrics\`; what lies on a piece is named with it, as the other sheet has them. \`paperhinge sheet record.json -o FILE\` turns the record of an alteration back into a sheet.
+
 ## What else a sheet says
 
 Every other field, none of which must be there but \`pattern\`, which may be left out where all pieces are measured:

@@ -34,6 +34,10 @@ export const command: Tellings<CommandTellings> = {
     message: `The ${what} is not text in UTF-8.`,
     remedy: 'Save it as plain text in UTF-8.',
   }),
+  'not-a-record': () => ({
+    message: 'This is not the record of an alteration, or one of an older version.',
+    remedy: 'Give the record.json that alter wrote; alter the sheet again, if it is an older one.',
+  }),
   'not-a-pattern': ({ looksLike }) => ({
     message: `This is not a pattern but ${fileKinds[looksLike]}.`,
     remedy: {
@@ -165,6 +169,7 @@ export const commandSentences: Sentences<CommandSentences> = {
   'projector-page': ({ widthMm, heightMm }, say) =>
     `1 page of ${say.length(Math.round(widthMm))} × ${say.length(Math.round(heightMm))} for a projector`,
   'pieces-written': ({ pieces }) => count(pieces, 'piece'),
+  'wrote-sheet': ({ steps, file }) => `${count(steps, 'step')} in ${file}`,
   'in-files': ({ what, files }, say) => `${what.map(say.saying).join(', ')} in ${files.join(', ')}`,
   'fails-check': ({ faults }) =>
     `Before you cut: paperhinge check finds ${count(faults, 'thing')} that will not sew in this pattern.`,

@@ -8,11 +8,13 @@ const the: Readonly<Record<Wanted, string>> = {
   sheet: 'Das Blatt',
   pattern: 'Der Schnitt',
   picture: 'Das Bild',
+  record: 'Die Niederschrift',
 };
 const a: Readonly<Record<Wanted, string>> = {
   sheet: 'ein Blatt',
   pattern: 'einen Schnitt',
   picture: 'ein Bild',
+  record: 'eine Niederschrift',
 };
 const another = 'Geben Sie einen anderen Ausgabeordner an.';
 
@@ -47,6 +49,11 @@ export const command: Tellings<CommandTellings> = {
   'not-utf-8': ({ what }) => ({
     message: `${the[what]} ist kein Text in UTF-8.`,
     remedy: 'Speichern Sie die Datei als reinen Text in UTF-8.',
+  }),
+  'not-a-record': () => ({
+    message: 'Das ist keine Niederschrift einer Änderung, oder eine aus einer älteren Fassung.',
+    remedy:
+      'Geben Sie die record.json an, die alter geschrieben hat; ist sie älter, führen Sie das Blatt noch einmal aus.',
   }),
   'not-a-pattern': ({ looksLike }) => ({
     message: `Das ist kein Schnitt, sondern ${fileKinds[looksLike]}.`,
@@ -194,6 +201,7 @@ export const commandSentences: Sentences<CommandSentences> = {
   'projector-page': ({ widthMm, heightMm }, say) =>
     `1 Seite von ${say.length(Math.round(widthMm))} × ${say.length(Math.round(heightMm))} für einen Projektor`,
   'pieces-written': ({ pieces }) => count(pieces, 'Teil', 'Teile'),
+  'wrote-sheet': ({ steps, file }) => `${count(steps, 'Schritt', 'Schritte')} in ${file}`,
   'in-files': ({ what, files }, say) => `${what.map(say.saying).join(', ')} in ${files.join(', ')}`,
   'fails-check': ({ faults }) =>
     `Bevor Sie zuschneiden: paperhinge check findet in diesem Schnitt ${count(faults, 'Stelle', 'Stellen')}, die sich nicht nähen lassen.`,
