@@ -1,4 +1,4 @@
-import type { EdgeRef, Pattern } from '@paperhinge/geometry';
+import { type EdgeRef, edgeNames, type Pattern } from '@paperhinge/geometry';
 
 export const sameEdge = (p: EdgeRef, q: EdgeRef): boolean => p.piece === q.piece && p.edge === q.edge;
 
@@ -12,3 +12,9 @@ export const distinctEdges = <Ref extends EdgeRef>(edges: readonly Ref[]): reado
 /** Whether some seam of the pattern takes an edge. */
 export const isSewn = ({ seams }: Pattern, edge: EdgeRef): boolean =>
   seams.some(({ a, b }) => holdsEdge(a, edge) || holdsEdge(b, edge));
+
+/** Whether a pattern has an edge: later steps may have removed its piece or cut it away. */
+export const hasEdge = (pattern: Pattern, { piece, edge }: EdgeRef): boolean => {
+  const owner = pattern.pieces.find(p => p.name === piece);
+  return owner !== undefined && edgeNames(owner).includes(edge);
+};

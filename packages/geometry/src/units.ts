@@ -1,5 +1,13 @@
-import { refusal } from './pattern/tellings.js';
+import { anyRefusal, type RefusalOf } from './sayings.js';
 import { largestCoordinate } from './tolerance.js';
+
+/** What is told of lengths as they are written; `attribute` where one held it. */
+export interface LengthTellings {
+  'length-not-understood': { readonly attribute?: string };
+  'length-out-of-range': { readonly attribute?: string };
+}
+
+const refusal: RefusalOf<LengthTellings> = anyRefusal;
 
 /** The units a pattern or a sheet may be in. */
 export type LengthUnit = 'mm' | 'cm' | 'in';

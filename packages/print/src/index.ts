@@ -1,7 +1,7 @@
 // The public surface. Every name is listed; nothing is exported by star. What is used less lies in the subpaths drawing,
 // pages, place and dxf.
 
-export type { Layer } from './drawing/pens.js';
+export type { Layer } from './layers.js';
 // pages: papers and what is printed where
 export type { PageJson, PagesJson, PlacedPieceJson } from './pages/pages-json.js';
 export type { Paper } from './pages/papers.js';

@@ -6,7 +6,8 @@ import {
   type RefusalOf,
   type SayingOf,
 } from '@paperhinge/geometry/sayings';
-import type { FileKind } from './tellings.js';
+import type { FileKind } from './file-kind.js';
+
 import type { TraceSentences, TraceTellings } from './trace-sayings.js';
 
 /** What a file given to the command is to be. */

@@ -7,6 +7,7 @@ import {
   type RefusalOf,
 } from '@paperhinge/geometry/sayings';
 import type { CommandTellings } from './command-sayings.js';
+import type { FileKind } from './file-kind.js';
 
 /** What a fault of a sheet speaks of: a field, or an item of its list, else the verb, else the sheet. */
 export interface OfField {
@@ -51,8 +52,6 @@ export type SyntaxFault =
   | 'key'
   | 'too-deep'
   | 'long-key';
-/** What a file may be that is given where another is wanted. */
-export type FileKind = 'sheet' | 'drawing' | 'pdf' | 'picture' | 'record' | 'archive';
 
 /** What a figure that is kept under a name may be. */
 type Figure = 'length' | 'share' | 'angle' | 'number';

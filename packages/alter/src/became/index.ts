@@ -1,6 +1,6 @@
 // What became of what, in full. Every name is listed; nothing is exported by star.
 
+export { settled } from '../settled.js';
 export type { EdgeSpan, SpanBecame, ThingBecame } from './became.js';
 export type { EdgeCorner, Followable, PlaceOnEdge } from './follow.js';
 export { inTurn } from './in-turn.js';
-export { settled } from './settled.js';

@@ -7,8 +7,8 @@ import {
   pieceNamed,
 } from '@paperhinge/geometry';
 import { tolerances } from '@paperhinge/geometry/internal';
-import { sameEdge } from '../edge-refs.js';
-import { hasEdge } from '../fit/still-there.js';
+import { hasEdge, sameEdge } from '../edge-refs.js';
+
 import type { Became, EdgeSpan, SpanBecame } from './became.js';
 import { follow, imagesOf, spansOf } from './follow.js';
 

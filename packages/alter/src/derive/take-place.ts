@@ -1,6 +1,6 @@
 import type { EdgeRun, Finding, Pattern, Piece, Seam } from '@paperhinge/geometry';
-import { withoutLost } from '../became/settled.js';
 import { holdsEdge } from '../edge-refs.js';
+import { withoutLost } from '../settled.js';
 import { finding, refusal } from './tellings.js';
 
 /** A seam between a drafted piece and the edges it was drafted for. */

@@ -12,11 +12,12 @@ import {
 import { tolerances } from '@paperhinge/geometry/internal';
 import { joined, pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { type Affine, angleBetween, distance, subtract } from '@paperhinge/geometry/plane';
-import { ringGroups } from '../moved-edges/ring-groups.js';
+import type { CutPiece } from './cut-piece.js';
 import { endingAt, startingAt } from './ends.js';
 import type { Connector, Joins } from './joins.js';
 import { type LegStretch, partOffsets } from './ring.js';
-import type { CutPiece } from './sections.js';
+import { ringGroups } from './ring-groups.js';
+
 import { refusal } from './tellings.js';
 
 const near = tolerances.coincidenceTolerance;

@@ -8,9 +8,10 @@ import {
 } from '@paperhinge/geometry';
 import { joined, nearestOnPath, transformedPath } from '@paperhinge/geometry/paths';
 import { type Affine, apply } from '@paperhinge/geometry/plane';
-import { bridged } from '../moved-edges/bridged.js';
+import { bridged } from './bridged.js';
+import type { CutPiece } from './cut-piece.js';
 import { linePartsOf, sectionHolding } from './line-parts.js';
-import type { CutPiece } from './sections.js';
+
 import { finding } from './tellings.js';
 
 /** What lies within a piece, moved with it, and what could not be. */

@@ -1,7 +1,7 @@
 import type { Path } from '@paperhinge/geometry';
 import { joined, reversedPath } from '@paperhinge/geometry/paths';
+import type { CutPiece, Joint, Section, Spoke } from './cut-piece.js';
 import type { Stretch } from './ring.js';
-import type { CutPiece, Joint, Section, Spoke } from './sections.js';
 
 /** The plane graph of an outline and the cuts through it. */
 export interface CutGraph {

@@ -3,7 +3,7 @@ import { tolerances } from '@paperhinge/geometry/internal';
 import { boundsOfPath, intersectPaths } from '@paperhinge/geometry/paths';
 import { outlinePath } from '@paperhinge/geometry/pattern';
 import { add, distance, scale } from '@paperhinge/geometry/plane';
-import { grainDirection } from '../moved-edges/grain.js';
+import { grainDirection } from './grain-direction.js';
 
 /**
  * Where the line along the grain through a point first meets an edge, in mm from the edge's start; undefined where

@@ -2,8 +2,8 @@ import { type Edge, type Path, type PieceLine, pathLength } from '@paperhinge/ge
 import { tolerances } from '@paperhinge/geometry/internal';
 import { isCentreEdge, isCentreLine } from '@paperhinge/geometry/pattern';
 import { signedArea } from '@paperhinge/geometry/regions';
+import type { CutPiece, Section } from './cut-piece.js';
 import { linePartsOf } from './line-parts.js';
-import type { CutPiece, Section } from './sections.js';
 
 /**
  * The section that stays put while the others move: the one with the fold, else with the centre edge or line, else

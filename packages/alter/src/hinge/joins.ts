@@ -14,8 +14,9 @@ import {
   subtract,
 } from '@paperhinge/geometry/plane';
 import { onEdge } from './cut.js';
+import type { CutPiece, Node, Spoke } from './cut-piece.js';
 import { overlapTrim, type Trim } from './overlap.js';
-import type { CutPiece, Node, Spoke } from './sections.js';
+
 import { refusal } from './tellings.js';
 
 const near = tolerances.coincidenceTolerance;

@@ -3,7 +3,7 @@ import { tolerances } from '@paperhinge/geometry/internal';
 import { intersectPaths, pointAlong, subpath } from '@paperhinge/geometry/paths';
 import { outlinePath } from '@paperhinge/geometry/pattern';
 import { containsPoint } from '@paperhinge/geometry/regions';
-import type { CutPiece } from './sections.js';
+import type { CutPiece } from './cut-piece.js';
 
 /** A run of a line that lies in one section; `section` undefined: off the paper, as in a dart's mouth. */
 export interface LinePart {

@@ -6,8 +6,9 @@ import type { Became } from '../became/became.js';
 import { carriedNotches } from '../became/parts.js';
 import { assemble, type ClosedDart, mouthKey, type Place } from './assemble.js';
 import { carry, same } from './carry.js';
+import type { CutPiece } from './cut-piece.js';
 import { type CutAt, joinsOf, type Opening } from './joins.js';
-import type { CutPiece } from './sections.js';
+
 import { refusal } from './tellings.js';
 
 /** An opening that becomes a dart instead of being bridged; `apex` where it lies once all has moved. */

@@ -19,9 +19,9 @@ import { thingsOn } from '../became/by-names.js';
 import { carriedNotches } from '../became/parts.js';
 import { endingAt } from '../hinge/ends.js';
 import { partOffsets } from '../hinge/ring.js';
+import { ringGroups } from '../hinge/ring-groups.js';
 import { refusal } from '../hinge/tellings.js';
 import type { Reshaped } from './chains.js';
-import { ringGroups } from './ring-groups.js';
 
 /** A run of an outline that is put together anew: cloth of an old edge, or a line drawn afresh. */
 export interface Run {

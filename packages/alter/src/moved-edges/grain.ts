@@ -1,16 +1,10 @@
 import { at, type Finding, type Piece, type Point } from '@paperhinge/geometry';
 import { tolerances } from '@paperhinge/geometry/internal';
-import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { outlinePath } from '@paperhinge/geometry/pattern';
-import { angleBetween, dot, scale, subtract, unit } from '@paperhinge/geometry/plane';
+import { angleBetween, dot, scale, subtract } from '@paperhinge/geometry/plane';
 import { centroid } from '@paperhinge/geometry/regions';
+import { grainDirection } from '../hinge/grain-direction.js';
 import { finding, refusal } from './tellings.js';
-
-/** Unit direction of a piece's grain line from its start to its end. */
-export function grainDirection(piece: Piece): Point | undefined {
-  const grain = piece.lines.find(l => l.kind === 'grain');
-  return grain && unit(subtract(pathEnd(grain.path), pathStart(grain.path)));
-}
 
 /** The grain, or the page's vertical with a finding where no grain line is drawn. */
 export function grainOrVertical(piece: Piece): {

@@ -20,7 +20,8 @@ import {
 import { isCentreEdge, isCentreLine, outlinePath } from '@paperhinge/geometry/pattern';
 import { add, distance, dot, rightOf, scale, subtract, unit } from '@paperhinge/geometry/plane';
 import { containsPoint } from '@paperhinge/geometry/regions';
-import { grainDirection, middleOf } from '../moved-edges/grain.js';
+import { grainDirection } from '../hinge/grain-direction.js';
+import { middleOf } from '../moved-edges/grain.js';
 import { lineThrough, reachOf, runOnBothWays } from '../moved-edges/meet.js';
 import { refusal } from './tellings.js';
 

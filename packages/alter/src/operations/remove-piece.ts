@@ -1,7 +1,7 @@
 import { type Finding, type Pattern, pieceNamed } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
 import { pieceGone } from '../became/by-names.js';
-import { withoutLost } from '../became/settled.js';
+import { withoutLost } from '../settled.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { finding, refusal, saying } from './tellings.js';

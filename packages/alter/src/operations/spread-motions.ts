@@ -12,7 +12,8 @@ import {
   translation,
   unit,
 } from '@paperhinge/geometry/plane';
-import type { CutPiece } from '../hinge/sections.js';
+import type { CutPiece } from '../hinge/cut-piece.js';
+
 import type { WholeSpread } from './spread-wish.js';
 import { refusal } from './tellings.js';
 

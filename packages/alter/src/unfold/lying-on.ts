@@ -14,7 +14,7 @@ import { isCentreLine } from '@paperhinge/geometry/pattern';
 import { apply, distance } from '@paperhinge/geometry/plane';
 import type { Became, SpanBecame } from '../became/became.js';
 import { follow } from '../became/follow.js';
-import { bridged } from '../moved-edges/bridged.js';
+import { bridged } from '../hinge/bridged.js';
 import { type OpenedOutline, unusedOther } from './mirrored-outline.js';
 
 /** Points this near the fold line are on it: what a drawing joins, it also means. */

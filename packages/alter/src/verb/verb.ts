@@ -1,6 +1,6 @@
 import type { Pattern } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
-import { settled } from '../became/settled.js';
+import { settled } from '../settled.js';
 import { checkFields } from './check-fields.js';
 import type { Fields, FieldsOf, Filled } from './fields.js';
 

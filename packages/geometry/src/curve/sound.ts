@@ -1,7 +1,6 @@
 import type { PatternError } from '../errors.js';
 import { farthestCoordinate } from '../tolerance.js';
 import type { Point } from '../vector.js';
-import type { Segment } from './segment.js';
 import { type CurveTellings, refusal } from './tellings.js';
 
 // What every public door of the kernel asks before it sets to work: no search ends on a number that is none.
@@ -12,7 +11,7 @@ export function requirePoint({ x, y }: Point): void {
 }
 
 /** @throws PatternError `coordinate-out-of-range`; `not-a-segment`: neither two points nor four */
-export function requireSegment(segment: Segment): void {
+export function requireSegment(segment: readonly Point[]): void {
   if (segment.length !== 2 && segment.length !== 4) throw refusal('not-a-segment', {});
   // One comparison for the eight that nearly always hold.
   let sum = 0;
@@ -35,7 +34,7 @@ export function requireDistance(value: number, what: Numbered): void {
 }
 
 /** @throws PatternError as {@link requireSegment}; `not-a-number` of the parameter */
-export function requirePlace(segment: Segment, t: number): void {
+export function requirePlace(segment: readonly Point[], t: number): void {
   requireParameter(t);
   requireSegment(segment);
 }

@@ -5,10 +5,6 @@ import { neighbourRunsOn } from './runs-on.js';
 /** Past this many times the larger allowance a mitred tip is cut square to its bisector. Common practice, no source. */
 export const mitreLimit = 2.5;
 
-/** mm outside the stitching line; fold and raw edges have none, whatever is written on them. */
-export const edgeAllowance = (edge: Edge): number =>
-  edge.kind === 'fold' || edge.kind === 'raw' ? 0 : edge.allowance;
-
 /**
  * How the cutting line turns a corner. `at-fold`: the other edge's cutting line is run to the fold's line.
  * `mirrored`: the end of the `shaped` edge's allowance is the mirror image of the other's cutting line

@@ -11,7 +11,8 @@ import { type Boundary, boundariesOf, isWithin, type Shortcut } from './boundari
 import { type Cleared, narrowFindings, notSimple } from './findings.js';
 import { hemFindings } from './hem.js';
 import { chainsBetweenMouths, overMouths } from './mouths.js';
-import { isRun, nodesOf, plannedJoints } from './ring.js';
+import { isRun } from './node.js';
+import { nodesOf, plannedJoints } from './ring.js';
 import type { Run } from './run.js';
 import { requirePiece } from './sound.js';
 import { type Strand, type Stretch, stretchesOf } from './strand.js';

@@ -6,8 +6,9 @@ import { assembled, type Chain, keptPart, type SnipMark } from './assemble.js';
 import { type FoldedMouth, foldedMouth } from './dart-fold.js';
 import { mouthFindings } from './findings.js';
 import type { Joint } from './joint.js';
+import { type FoldedPart, isRun, type Node } from './node.js';
 import { foldedPleat } from './pleat-fold.js';
-import { type FoldedPart, isRun, type Node } from './ring.js';
+
 import type { Run } from './run.js';
 import { isBefore, type Strand, straight, strandsBetween, strandsReversed } from './strand.js';
 

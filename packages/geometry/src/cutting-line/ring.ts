@@ -1,6 +1,6 @@
 import type { Finding } from '../errors.js';
 import { pathEnd, pathStart } from '../path/path.js';
-import type { Dart, Pattern, Piece, Pleat } from '../pattern/types.js';
+import type { Pattern, Piece } from '../pattern/types.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { distance } from '../vector.js';
 import { armAfter, armBefore } from './arm.js';
@@ -11,20 +11,11 @@ import { bridgedMouth, notShaped } from './findings.js';
 import { foldJoint } from './fold-joint.js';
 import type { Joint } from './joint.js';
 import { mirroredJoint } from './mirrored-joint.js';
+import { isRun, type Node } from './node.js';
 import { plainJoint, untrimmedJoint } from './plain-joint.js';
 import { canBeLaid } from './pleat-fold.js';
 import { pressedTowards } from './pressing.js';
 import { type Run, runOf, runsOf } from './run.js';
-
-/** What a cutting line is made round: the outline as runs and folded darts and pleats, clockwise. */
-export type Node = Run | FoldedPart;
-/** A dart or pleat over whose mouth the line takes the shape of its folded cloth. */
-export interface FoldedPart {
-  readonly part: Dart | Pleat;
-  /** Of a dart. */
-  readonly pressed?: 'start' | 'end' | 'open';
-}
-export const isRun = (node: Node): node is Run => 'parallel' in node;
 
 /** The outline as runs, folded darts and pleats; the mouth of one that cannot be folded becomes a run. */
 export function nodesOf(piece: Piece, findings: Finding[]): readonly Node[] {

@@ -6,7 +6,8 @@ import type { Edge } from '../pattern/types.js';
 import { angleTolerance, coincidenceTolerance, fitTolerance, smoothJoint } from '../tolerance.js';
 import { add, angleBetween, distance, dot, leftOf, type Point, scale, subtract } from '../vector.js';
 import { leavingCircle } from './circle-crossings.js';
-import { edgeAllowance } from './corner-rule.js';
+import { edgeAllowance } from './edge-allowance.js';
+
 import { isBefore, type Place, type Strand, startingAt, strandsBetween, strandsReversed } from './strand.js';
 
 /**

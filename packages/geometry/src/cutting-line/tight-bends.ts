@@ -4,7 +4,8 @@ import { between, endOf, pointAt, reversed, startOf, tangentAt } from '../curve/
 import { smoothJoint } from '../tolerance.js';
 import { add, dot, leftOf, scale, subtract } from '../vector.js';
 import type { Joint } from './joint.js';
-import { isRun, type Node } from './ring.js';
+import { isRun, type Node } from './node.js';
+
 import { type Run, turnBetween } from './run.js';
 import { type Strand, straight } from './strand.js';
 

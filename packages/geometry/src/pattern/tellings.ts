@@ -6,6 +6,7 @@ import {
   type RefusalOf,
   type Thing,
 } from '../sayings.js';
+import type { LengthTellings } from '../units.js';
 import type { EdgeRole } from './types.js';
 
 /** A name that is not there, and the names that are. */
@@ -38,9 +39,7 @@ export type NamedThing =
   | 'fastening';
 
 /** What is told of patterns as such: lengths and places as written, names, and what cannot be a pattern. */
-export interface PatternTellings {
-  'length-not-understood': { readonly attribute?: string };
-  'length-out-of-range': { readonly attribute?: string };
+export interface PatternTellings extends LengthTellings {
   /** `write`: what the maker may have meant, ready to be written. */
   'percent-not-understood': { readonly write?: string; readonly lacksSign: boolean };
   /** `form`: what it may be instead. */

@@ -1,6 +1,6 @@
 import { neighboursOf } from '../pattern/outline.js';
 import type { Piece } from '../pattern/types.js';
-import type { OpenRun, OpenSeam } from './read-seams.js';
+import type { OpenRun, OpenSeam } from './open-seam.js';
 
 /** A corner of a piece: the end of one edge, told by the edge and by which of its ends. */
 interface Corner {

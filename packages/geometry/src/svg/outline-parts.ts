@@ -8,8 +8,8 @@ import type { Strand } from '../trace/chain.js';
 import { dartLegs } from '../trace/dart-legs.js';
 import { positiveLength, wordOf } from './attribute-values.js';
 import type { Item } from './gather.js';
+import type { PieceContext } from './piece-context.js';
 import type { EdgeReader } from './read-edge.js';
-import type { PieceContext } from './read-piece.js';
 
 /** A stroke of an outline with the element that drew it; `edge` where it is an edge's, not a dart's or a pleat's. */
 export interface DrawnStrand extends Strand {

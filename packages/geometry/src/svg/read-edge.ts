@@ -4,7 +4,8 @@ import { cornerRules, edgeKinds, finishes } from '../pattern/words.js';
 import { largestAllowance } from '../tolerance.js';
 import { lengthOf, positiveLength, type ReadingPlace, roleGiven, wordOf } from './attribute-values.js';
 import type { Item } from './gather.js';
-import type { PieceContext } from './read-piece.js';
+import type { PieceContext } from './piece-context.js';
+
 import { drawnLines } from './vocabulary.js';
 
 /** What the drawing says of an edge besides its line. */

@@ -1,18 +1,18 @@
 import { locating } from '../errors.js';
 import { pathLength } from '../path/length.js';
+import { withoutPoints } from '../path/mended.js';
 import { type Path, pathEnd, pathStart } from '../path/path.js';
 import type { OutlinePart } from '../pattern/types.js';
 import { joiningGap, smoothJoint } from '../tolerance.js';
 import { chained, type Strand } from '../trace/chain.js';
-import { withoutPoints } from '../trace/clean.js';
 import { closingSide, edgesOfClosedPath } from '../trace/closed-outline.js';
 import { distance } from '../vector.js';
 import { nameOf } from './attribute-values.js';
 import type { Item, PieceDrawing } from './gather.js';
 import { mostEdges, mostOutlineSegments } from './limits.js';
 import { type DrawnStrand, partsOf } from './outline-parts.js';
+import type { PieceContext } from './piece-context.js';
 import { edgeReader } from './read-edge.js';
-import type { PieceContext } from './read-piece.js';
 
 export interface OutlineReading {
   readonly parts: readonly OutlinePart[];

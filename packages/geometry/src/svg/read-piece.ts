@@ -14,21 +14,12 @@ import { nameOf, roleGiven, wordOf, wordOr } from './attribute-values.js';
 import { foldFinding } from './fold-finding.js';
 import type { Item, PieceDrawing } from './gather.js';
 import { mostNotchChecks } from './limits.js';
+import type { PieceContext } from './piece-context.js';
 import { readCuttings, textOf } from './read-cutting.js';
 import { nothingDrawn, type OutlineReading, readOutline } from './read-outline.js';
 import type { Report } from './report.js';
 import type { SheetPiece } from './sheet-pieces.js';
 import { attributeOf } from './xml.js';
-
-/** What the readers of a piece's parts share. */
-export interface PieceContext {
-  readonly report: Report;
-  readonly unit: LengthUnit;
-  readonly sheet: SheetPiece | undefined;
-  readonly owner: { readonly piece: string };
-  /** Where the piece itself stands in the file. */
-  readonly offset: number;
-}
 
 /** A piece with where its parts stand in the file. */
 export interface PieceReading {

@@ -2,7 +2,7 @@ import { PatternError } from '../errors.js';
 import { pathLength } from '../path/length.js';
 import { edgeNames, edgePath, neighboursOf } from '../pattern/outline.js';
 import { parsePosition } from '../pattern/position-text.js';
-import type { EdgeRun, Piece, Seam, SeamEase, TakenUp } from '../pattern/types.js';
+import type { EdgeRun, Piece, Seam, SeamEase } from '../pattern/types.js';
 import { takenUpWays } from '../pattern/words.js';
 import type { Thing } from '../sayings.js';
 import { shareRounding } from '../tolerance.js';
@@ -19,25 +19,9 @@ import {
   tellUnread,
   wordAt,
 } from './metadata-values.js';
+import type { OpenRun, OpenSeam } from './open-seam.js';
 import { findRun, type RunText } from './run-text.js';
 import { seamKeys } from './vocabulary.js';
-
-/** A run whose direction may not be known yet. */
-export interface OpenRun {
-  readonly piece: string;
-  readonly edge: string;
-  readonly reversed: boolean | undefined;
-  readonly part: readonly [string, string] | undefined;
-  readonly json: Json;
-}
-export interface OpenSeam {
-  readonly name: string;
-  readonly a: readonly OpenRun[];
-  readonly b: readonly OpenRun[];
-  readonly ease: SeamEase;
-  readonly takenUp: TakenUp | undefined;
-  readonly tolerance: number | undefined;
-}
 
 /**
  * The seams of the metadata, each run resolved to an edge and a direction. A run says its direction by `from X`, or

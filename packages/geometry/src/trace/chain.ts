@@ -1,10 +1,10 @@
 import type { PatternError } from '../errors.js';
+import { withEnds } from '../path/mended.js';
 import { joined, type Path, pathEnd, pathStart, reversedPath } from '../path/path.js';
 import { refusal } from '../pattern/tellings.js';
 import { signedArea } from '../region/area.js';
 import { coincidenceTolerance, joiningGap } from '../tolerance.js';
 import { distance, lerp, type Point } from '../vector.js';
-import { withEnds } from './clean.js';
 
 /** A named stroke of an outline, drawn in either direction. */
 export interface Strand {

@@ -1,5 +1,6 @@
 import { endOf, startOf } from '../curve/segment.js';
 import type { PatternError } from '../errors.js';
+import { withEnds, withoutPoints } from '../path/mended.js';
 import {
   endTangent,
   joined,
@@ -15,7 +16,6 @@ import { signedArea } from '../region/area.js';
 import { coincidenceTolerance, cornerTurn, joiningGap } from '../tolerance.js';
 import { angleBetween, distance, lerp } from '../vector.js';
 import type { Strand } from './chain.js';
-import { withEnds, withoutPoints } from './clean.js';
 
 /**
  * A piece drawn as one closed path, cut into edges at its corners (joints where the tangent turns by more than

@@ -1,7 +1,8 @@
 import type { Box } from '@paperhinge/geometry/curves';
 import { toPathData } from '@paperhinge/geometry/svg';
+import { layers } from '../layers.js';
 import type { Drawing, Ink } from './ink.js';
-import { layers, penOf } from './pens.js';
+import { penOf } from './pens.js';
 
 /** A drawing as an SVG document in millimetres, a group for each layer; text stays text. */
 export function drawingSvg(drawing: Drawing, box: Box, title: string): string {

@@ -2,7 +2,8 @@ import type { Fastening, Path, Piece, Point } from '@paperhinge/geometry';
 import { tolerances } from '@paperhinge/geometry/internal';
 import { add, scale } from '@paperhinge/geometry/plane';
 import { besideEdge, type EdgeSpan, placeOnEdge, spanOf } from './beside-edge.js';
-import type { DrawnFact } from './garment-facts.js';
+import type { DrawnFact } from './drawn-fact.js';
+
 import type { Ink } from './ink.js';
 import { buttonInks, hookInks } from './piece-lines.js';
 import type { PieceSetting } from './piece-setting.js';

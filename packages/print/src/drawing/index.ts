@@ -1,5 +1,6 @@
 // What a piece looks like, for any exporter.
 
+export { layers } from '../layers.js';
 export { drawingSvg } from './as-svg.js';
 export type { PatternStyle } from './draw-pattern.js';
 export { drawPattern } from './draw-pattern.js';
@@ -11,5 +12,5 @@ export { namedEdgesSvg } from './named-edges.js';
 export type { NotchDrawing } from './notches.js';
 export { notchStyles } from './notches.js';
 export type { Pen } from './pens.js';
-export { layers, penOf } from './pens.js';
+export { penOf } from './pens.js';
 export type { PieceStyle } from './piece-shape.js';

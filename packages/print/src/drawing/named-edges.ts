@@ -11,7 +11,7 @@ import { boundsOfPath, pointAlong, tangentAlong } from '@paperhinge/geometry/pat
 import { dartsOf, outlinePath, pleatsOf } from '@paperhinge/geometry/pattern';
 import { add, rightOf, scale } from '@paperhinge/geometry/plane';
 import { toPathData } from '@paperhinge/geometry/svg';
-import { escaped } from '../report/escape.js';
+import { escaped } from './escape.js';
 
 /** px to a mm, and px round each piece for the names that stand beside its edges. */
 const enlargement = 0.5,

@@ -1,3 +1,4 @@
+import type { Layer } from '../layers.js';
 import type { Role } from './ink.js';
 
 /** How a role is drawn: mm for width and dashes, grey from 0 (black) to 1 (paper). */
@@ -8,33 +9,6 @@ export interface Pen {
   readonly grey: number;
   readonly layer: Layer;
 }
-
-/** The layers that a reader of the file may switch, named as a maker would ask for them. */
-export type Layer =
-  | 'Cutting lines'
-  | 'Stitching lines and darts'
-  | 'Grain, levels and marks'
-  | 'Names and notes'
-  | 'Before the alteration'
-  | 'Joining the pages'
-  | 'Cover'
-  | 'Fine grid'
-  | 'Tint'
-  | 'Calibration grid';
-
-/** The layers a drawing is sorted into, as a reader of the PDF lists them. */
-export const layers: readonly Layer[] = [
-  'Cutting lines',
-  'Stitching lines and darts',
-  'Grain, levels and marks',
-  'Names and notes',
-  'Before the alteration',
-  'Joining the pages',
-  'Cover',
-  'Fine grid',
-  'Tint',
-  'Calibration grid',
-];
 
 /**
  * The look of the house, in one place. Every line says what it is by width and dash alone, so that a photocopy or a

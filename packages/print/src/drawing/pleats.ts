@@ -1,7 +1,8 @@
 import { line, type Path, type Pleat, type Point, pathLength, pathOf } from '@paperhinge/geometry';
 import { add, scale } from '@paperhinge/geometry/plane';
 import { placeOnEdge } from './beside-edge.js';
-import type { DrawnFact } from './garment-facts.js';
+import type { DrawnFact } from './drawn-fact.js';
+
 import type { Ink } from './ink.js';
 import type { PieceSetting } from './piece-setting.js';
 import { arrowhead, straight, stroke } from './shapes.js';

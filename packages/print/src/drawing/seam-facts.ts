@@ -1,7 +1,8 @@
 import { type EdgeRun, edgePath, type Path, type Pattern, pathLength, type Seam } from '@paperhinge/geometry';
 import { add, scale } from '@paperhinge/geometry/plane';
 import { besideEdge, type EdgeSpan, placeOnEdge, spanOf } from './beside-edge.js';
-import type { DrawnFact } from './garment-facts.js';
+import type { DrawnFact } from './drawn-fact.js';
+
 import type { Ink } from './ink.js';
 import type { PieceSetting } from './piece-setting.js';
 import { straight } from './shapes.js';

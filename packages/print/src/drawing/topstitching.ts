@@ -1,7 +1,8 @@
 import { edgeNames, edgePath } from '@paperhinge/geometry';
 import { partsOfEdge } from '@paperhinge/geometry/pattern';
 import { besideEdge, wholeEdge } from './beside-edge.js';
-import type { DrawnFact } from './garment-facts.js';
+import type { DrawnFact } from './drawn-fact.js';
+
 import type { PieceSetting } from './piece-setting.js';
 import { stroke } from './shapes.js';
 

@@ -2,7 +2,8 @@ import type { Path, Point } from '@paperhinge/geometry';
 import { isLine } from '@paperhinge/geometry/curves';
 import type { Affine } from '@paperhinge/geometry/plane';
 import type { Drawing, Fill, Ink, Lettering, Role, Stroke } from '../drawing/ink.js';
-import { type Layer, type Pen, type PenSet, penOf } from '../drawing/pens.js';
+import { type Pen, type PenSet, penOf } from '../drawing/pens.js';
+import type { Layer } from '../layers.js';
 import type { FontEmbedder } from './embed-fonts.js';
 import { runWidth, type Typefaces } from './typefaces.js';
 

@@ -1,6 +1,7 @@
 import { type PDFContext, PDFDocument, PDFHexString, PDFName, type PDFRef, PrintScaling } from 'pdf-lib';
 import type { Drawing } from '../drawing/ink.js';
-import { type Layer, layers, type PenSet } from '../drawing/pens.js';
+import type { PenSet } from '../drawing/pens.js';
+import { type Layer, layers } from '../layers.js';
 import type { PageFormat } from '../pages/format.js';
 import {
   type ContentContext,

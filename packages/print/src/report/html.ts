@@ -1,7 +1,7 @@
+import { escaped } from '../drawing/escape.js';
 import { namedEdgesStyle, namedEdgesSvg } from '../drawing/named-edges.js';
 import type { ReportWords } from '../words/page-words.js';
 import type { Block, Section } from './document.js';
-import { escaped } from './escape.js';
 import { picturesHtml } from './picture.js';
 import type { ReportSource } from './source.js';
 import { reportStyle } from './style.js';

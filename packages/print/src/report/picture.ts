@@ -2,7 +2,7 @@ import { cuttingLine, type Path, type Pattern, type Piece } from '@paperhinge/ge
 import { boundsOfPath, joined } from '@paperhinge/geometry/paths';
 import { dartsOf, edgeParts, foldEdgeOf, outlinePath } from '@paperhinge/geometry/pattern';
 import { toPathData } from '@paperhinge/geometry/svg';
-import { escaped } from './escape.js';
+import { escaped } from '../drawing/escape.js';
 
 /** A picture of one piece, in mm: the cutting line, the stitching line and what lies on the piece; no words. */
 interface Picture {

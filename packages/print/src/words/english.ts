@@ -1,4 +1,4 @@
-import { layers } from '../drawing/pens.js';
+import { layers } from '../layers.js';
 import type { PageWords } from './page-words.js';
 
 const plural = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;

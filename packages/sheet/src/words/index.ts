@@ -2,7 +2,7 @@
 
 export { commandRefusal, commandSaying, refuseSheet } from '../command-sayings.js';
 export { faultsIn, SheetFaults } from '../faults.js';
-export type { FileKind } from '../tellings.js';
+export type { FileKind } from '../file-kind.js';
 export type { Catalogue, Sentences, Tellings, Told } from './catalogue.js';
 export type { Language } from './languages.js';
 export { catalogueOf, languages } from './languages.js';

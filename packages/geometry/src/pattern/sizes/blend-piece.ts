@@ -1,6 +1,6 @@
 import { pathLength } from '../../path/length.js';
+import { withEnds } from '../../path/mended.js';
 import { type Path, pathEnd, pathStart, polyline } from '../../path/path.js';
-import { withEnds } from '../../trace/clean.js';
 import { add, dot, lerp, type Point, rightOf, scale, subtract, unit } from '../../vector.js';
 import { edgePath } from '../outline.js';
 import type { Dart, Edge, Mark, Notch, OutlinePart, Piece, PieceLine, Pleat } from '../types.js';

@@ -1,15 +1,8 @@
 import { distance, type Point } from '../../vector.js';
 import { type Arm, armThrough, directionOfArm, meetingOfArms } from './arm.js';
 import { outlineStep } from './edge-of-patch.js';
+import type { OutlineCorner } from './outline-corner.js';
 import { sharpened } from './sharpen.js';
-
-/** A corner of an outline: which of its points it is nearest to, and where it lies, sharper than any lens shows it. */
-export interface OutlineCorner {
-  readonly index: number;
-  readonly at: Point;
-  /** mm about it in which the picture is soft. */
-  readonly soft: number;
-}
 
 /** mm beside a place over which a turn is first looked for. */
 const near = 4.5;

@@ -1,9 +1,9 @@
 import { distance, lerp, type Point } from '../../vector.js';
-import type { OutlineCorner } from './corners.js';
 import { drawnPath } from './drawn-path.js';
 import { outlineStep } from './edge-of-patch.js';
 import { cellAt, colourAt, dotAt, type FloorMap, type Shot } from './floor-map.js';
 import type { InkMap } from './ink-map.js';
+import type { OutlineCorner } from './outline-corner.js';
 import { edgesOfOutline } from './outline-edges.js';
 import { sharpened } from './sharpen.js';
 import { refusal } from './tellings.js';

@@ -2,8 +2,8 @@ import { fitHandles, type Station } from '../../curve/hermite-fit.js';
 import { type Cubic, line } from '../../curve/segment.js';
 import { type Path, pathOf } from '../../path/path.js';
 import { distance, type Point } from '../../vector.js';
-import type { OutlineCorner } from './corners.js';
 import { evenedEdge, evenedRing } from './evened.js';
+import type { OutlineCorner } from './outline-corner.js';
 import { pointsBetween, straightThrough } from './sharpen.js';
 
 /** mm. Curves are fitted this near to the evened edge; with what evening moves, they stay within 0.1 of the traced one. */

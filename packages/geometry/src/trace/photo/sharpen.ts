@@ -1,7 +1,7 @@
 import { distance, type Point } from '../../vector.js';
 import { type Arm, armThrough, meetingOfArms } from './arm.js';
-import type { OutlineCorner } from './corners.js';
 import { outlineStep } from './edge-of-patch.js';
+import type { OutlineCorner } from './outline-corner.js';
 
 /** mm: so far the points of a straight edge may lie from it, in the mean of its stretches of `stretchMm`. */
 const straightFit = 0.09;

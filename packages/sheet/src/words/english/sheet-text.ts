@@ -1,4 +1,5 @@
-import type { FileKind, SheetTellings, SyntaxFault } from '../../tellings.js';
+import type { FileKind } from '../../file-kind.js';
+import type { SheetTellings, SyntaxFault } from '../../tellings.js';
 import type { Tellings, Told } from '../catalogue.js';
 import { instead } from './instead.js';
 

@@ -1,4 +1,4 @@
-import { plainLine } from '../drawing/lettering.js';
+import { plainLine } from './lettering.js';
 
 const entities: Readonly<Record<string, string>> = {
   '&': '&amp;',

@@ -11,15 +11,14 @@ import {
   type Thing,
 } from '@paperhinge/geometry';
 import { tolerances } from '@paperhinge/geometry/internal';
-import type { Alteration } from '../alteration.js';
-import { distinctEdges } from '../edge-refs.js';
-import { hasEdge } from '../fit/still-there.js';
-import type { Became } from './became.js';
-import { becameByNames, thingsOn } from './by-names.js';
-import { follow } from './follow.js';
-import { followed } from './followed.js';
-import type { Step } from './run.js';
-import { finding } from './tellings.js';
+import type { Alteration } from './alteration.js';
+import type { Became } from './became/became.js';
+import { becameByNames, thingsOn } from './became/by-names.js';
+import { follow } from './became/follow.js';
+import { followed } from './became/followed.js';
+import type { Step } from './became/run.js';
+import { finding } from './became/tellings.js';
+import { distinctEdges, hasEdge } from './edge-refs.js';
 
 /**
  * An alteration with everything that every operation owes: what became of what (by names where it does not say),

@@ -1,8 +1,8 @@
 import type { Cubic, Segment } from '../curve/segment.js';
 import { endOf, isLine, startOf } from '../curve/segment.js';
-import type { Path } from '../path/path.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { add, distance, type Point, subtract } from '../vector.js';
+import type { Path } from './path.js';
 
 /**
  * A chain without segments that are a single point (within `coincidenceTolerance`), which have no direction and
