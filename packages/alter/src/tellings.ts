@@ -1,4 +1,3 @@
-import { anySaying, type SayingOf } from '@paperhinge/geometry/sayings';
 import type { BecameTellings } from './became/tellings.js';
 import type { DartSentences, DartTellings } from './darts/tellings.js';
 import type { DeriveSentences, DeriveTellings } from './derive/tellings.js';
@@ -45,5 +44,3 @@ export interface AlterSentences
   /** A sentence that is already in words. */
   said: { readonly text: string };
 }
-
-export const saying: SayingOf<AlterSentences> = anySaying;

@@ -110,3 +110,44 @@ export const shareRounding = 1e-12;
 export const rowRounding = 1e-9;
 /** mm. What a ruler and a tape leave between two readings of one distance on paper; common practice, no source. */
 export const readByHand = 2;
+/** Share of a line's length. Directions at a corner are looked for this far beside it: 0.1 mm on an edge of a metre. */
+export const besideCorner = 1e-4;
+/** Parameter. A touch lies this near to the stretch that pointed to it. */
+export const touchingReach = 0.01;
+
+// Of tracing photographs: what a dot of a picture, the dot of a printed target and least squares can tell.
+
+/** Relative. A pivot below this share of the largest entry means that equations do not settle an unknown. */
+export const leastPivot = 1e-13;
+/** Relative. How far the first round of least squares leans towards steepest descent: hardly, as it starts near. */
+export const firstDamping = 1e-4;
+/** Relative. Damping falls no lower: below it the normal equations would lose their last digits anyway. */
+export const leastDamping = 1e-12;
+/** Relative. A round of least squares that gains less was the last: misfits then change by less than a thousandth. */
+export const leastGained = 1e-6;
+/** Focal lengths. A ray straightened to this is right to a millionth of a dot. */
+export const settledRay = 1e-10;
+/** rad. Below it the first terms of a turn's series are exact to the last digit. */
+export const smallTurn = 1e-8;
+/** mm and rad. The first sheet, which is the floor's frame, stays within a thousandth of any of this. */
+export const frameHold = 1e-6;
+/** Of a sample's weight. Keeps a field that no sample speaks of at nought, and moves no other. */
+export const levelHold = 1e-9;
+/** Sine of an angle. Lines nearer to parallel than 0.06 degrees cross nowhere in particular. */
+export const parallelSine = 1e-3;
+/** Sine of an angle. Below a turn of 2 degrees two arms of a corner are one line. */
+export const oneLineSine = 0.035;
+/**
+ * Changes of what is unknown of a photograph that move a corner by about a hundredth of a dot; derivatives are taken
+ * over them. Of the focal length's logarithm, the centre in dots, the bends of the lens, turns in rad, shifts in mm,
+ * the turn of a sheet on the floor in rad and the bleed of the print in dots.
+ */
+export const photoSteps = {
+  focal: 1e-5,
+  centre: 1e-2,
+  bend: 1e-5,
+  turn: 1e-6,
+  shift: 3e-3,
+  sheetTurn: 1e-5,
+  bleed: 1e-2,
+} as const;

@@ -40,4 +40,3 @@ export const measurementNames = [
   'waist to hips',
   'stature',
 ] as const;
-export type MeasurementName = (typeof measurementNames)[number];

@@ -26,7 +26,7 @@ export const shifted = (kept: readonly KeptStretch[], by: number): readonly Kept
   kept.map(stretch => ({ ...stretch, by: stretch.by + by }));
 
 /** A part of an edge that nothing happened to. */
-export const unchangedPart = ({ path }: Edge): PartChange => {
+const unchangedPart = ({ path }: Edge): PartChange => {
   const length = pathLength(path);
   return { before: length, after: length, kept: keptWhole(length) };
 };

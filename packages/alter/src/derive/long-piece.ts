@@ -36,7 +36,7 @@ export interface LongPiece {
 /** The edge that is sewn to what the piece was made for; it begins at the first end. */
 export const sewnEdge = 'sewn';
 /** The long edge across from it: of a folded band the one that is caught inside. */
-export const freeEdge = 'free';
+const freeEdge = 'free';
 export const endEdges = ['join-start', 'join-end'] as const;
 
 /** Lays a long piece out to the right of its place, its sewn edge on top. */

@@ -19,7 +19,7 @@ export interface BandLengths {
 }
 
 /** Wear needs some stretch kept in hand: a band uses at most this share of its cloth's (common practice, no source). */
-export const bandStretchForWear = 0.8;
+const bandStretchForWear = 0.8;
 
 /** Per cent by which the sewn part of a band is stretched: E / (length − 2 join − G) − 1; negative where it is eased. */
 export const stretchOfBand = ({ edgeMm, lengthMm, joinMm, gapMm }: BandLengths): number =>

@@ -4,7 +4,7 @@ import type { Pattern, Piece } from '@paperhinge/geometry';
  * Per cent; cloth that stretches no more than this across is treated as woven. ASTM D3107 calls woven cloth above
  * it one of high stretch [read: standards.iteh.ai d3107-07-2015].
  */
-export const wovenStretch = 12;
+const wovenStretch = 12;
 
 /** Stretch of a cloth across, in per cent; 0 where the pattern does not say. */
 export const stretchOf = (pattern: Pattern, fabric: string): number =>

@@ -32,7 +32,7 @@ export const wovenEaseMinima: readonly EaseMinimum[] = [
 ];
 
 /** Cloth is not stretched beyond this share of what it gives, at any level (common practice, no source). */
-export const usableStretch = 0.5;
+const usableStretch = 0.5;
 
 /**
  * What of a garment does not fit the wearer at its levels: a fault where the finished girth is under

@@ -1,5 +1,5 @@
 import type { Thing } from '@paperhinge/geometry';
-import { anyFinding, anyRefusal, type FindingOf, type RefusalOf } from '@paperhinge/geometry/sayings';
+import { anyFinding, type FindingOf } from '@paperhinge/geometry/sayings';
 
 /** Of the body's parts that pass through an opening of the garment. */
 export type Passing = 'head' | 'hips' | 'hand' | 'heel';
@@ -60,5 +60,4 @@ export interface FitTellings {
   'passage-not-checked': { readonly parts: readonly Passing[]; readonly measures: readonly string[] };
 }
 
-export const refusal: RefusalOf<FitTellings> = anyRefusal;
 export const finding: FindingOf<FitTellings> = anyFinding;

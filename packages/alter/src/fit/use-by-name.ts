@@ -4,7 +4,7 @@ import { edgeNames, type Pattern } from '@paperhinge/geometry';
  * What names tell of a garment's use, in the languages that patterns are commonly named in. A guess, used for cautions
  * alone: one caution too many does no harm.
  */
-export const usesByName = {
+const usesByName = {
   child: words(
     'child',
     'children',

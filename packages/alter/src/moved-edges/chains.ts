@@ -48,7 +48,7 @@ export const chainThing = (piece: Piece, { part }: Chain): Thing => ({
 });
 
 /** A chain after `by` mm were added at its start (negative: cut off there). */
-export const grownAtStart = (chain: Chain, path: Path, by: number): Chain => ({
+const grownAtStart = (chain: Chain, path: Path, by: number): Chain => ({
   ...chain,
   path,
   kept: shifted(chain.kept, by),

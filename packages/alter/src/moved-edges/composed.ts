@@ -71,7 +71,7 @@ export interface Composed {
  *
  * @throws PatternError `outline-open` where neighbours do not meet
  */
-export function composed(piece: Piece, items: readonly Item[]): Composed {
+function composed(piece: Piece, items: readonly Item[]): Composed {
   const welded = items.map((item, i): Item => weldedTo(items[(i + 1) % items.length]!, item));
   const groups = ringGroups(
     welded,
@@ -130,7 +130,7 @@ function weldedTo(next: Item, item: Item): Item {
 }
 
 /** Edges, darts, pleats, lines and marks of a piece that no new piece has any more. */
-export function goneFrom(
+function goneFrom(
   before: Piece,
   spans: readonly SpanBecame[],
   after: readonly Piece[],

@@ -92,7 +92,7 @@ function shear(square: Point, up: Point, rate: number, from: number): Affine {
 }
 
 /** The same chain with neighbouring straight lines of one direction made one, and without segments of no length. */
-export function straightened(path: Path): Path {
+function straightened(path: Path): Path {
   const segments: Segment[] = [];
   for (const next of path.segments) {
     const last = segments.at(-1);

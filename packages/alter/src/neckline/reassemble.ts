@@ -14,7 +14,7 @@ import type { RecutHalf } from './shapes.js';
 import { refusal } from './tellings.js';
 
 /** The name of the edge that an inset V adds. */
-export const insetName = 'inset';
+const insetName = 'inset';
 
 /** Puts a piece with a recut neck together again; notches on what is left keep their distance from the outer ends. */
 export function reassembled(piece: Piece, neck: Edge, halves: readonly RecutHalf[]): Reshaped {

@@ -1,5 +1,5 @@
 import type { Thing } from '@paperhinge/geometry';
-import { anyFinding, anyRefusal, type FindingOf, type RefusalOf } from '@paperhinge/geometry/sayings';
+import { anyRefusal, type RefusalOf } from '@paperhinge/geometry/sayings';
 
 interface OfPiece {
   readonly piece: Thing;
@@ -31,4 +31,3 @@ export interface NecklineTellings {
 }
 
 export const refusal: RefusalOf<NecklineTellings> = anyRefusal;
-export const finding: FindingOf<NecklineTellings> = anyFinding;

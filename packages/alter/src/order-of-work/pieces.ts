@@ -44,7 +44,3 @@ export function isLining(pattern: Pattern, piece: Piece): boolean {
   if (pieceRoleOf(piece) === 'lining') return true;
   return pattern.fabrics.some(f => f.name === piece.cutting.fabric && f.role === 'lining');
 }
-
-/** Pieces sewn onto an edge of the garment: a band, collar or cuff that is drawn like any other piece. */
-export const isSewnOn = (piece: Piece | undefined): boolean =>
-  piece !== undefined && ['band', 'collar', 'cuff', 'binding', 'strip'].includes(pieceRoleOf(piece) ?? '');

@@ -1,5 +1,5 @@
 import type { Saying, Thing } from '@paperhinge/geometry';
-import { anyFinding, anyRefusal, type FindingOf, type RefusalOf } from '@paperhinge/geometry/sayings';
+import { anyFinding, type FindingOf } from '@paperhinge/geometry/sayings';
 
 /** What is told of the order of work. */
 export interface OrderTellings {
@@ -8,5 +8,4 @@ export interface OrderTellings {
   'lining-cannot-be-turned': { readonly seam: Thing; readonly gapMm: number };
 }
 
-export const refusal: RefusalOf<OrderTellings> = anyRefusal;
 export const finding: FindingOf<OrderTellings> = anyFinding;

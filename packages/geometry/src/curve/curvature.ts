@@ -31,11 +31,6 @@ export function speedSquared(f: PowerForm): readonly [number, number, number, nu
   ];
 }
 
-/** Parameters in (0, 1) at which a segment changes from turning one way to the other. */
-export function inflections(segment: Segment): readonly number[] {
-  return isLine(segment) ? [] : rootsInUnit(turnPolynomial(powerForm(segment))).filter(t => t > 0 && t < 1);
-}
-
 /**
  * Parameters in (0, 1) at which the curvature is extreme: where (w κ)′ = 0 turned into a quintic,
  * w′ s − (3/2) w s′ with w = B′ × B″ and s = B′ · B′.

@@ -1,4 +1,4 @@
-import { contactTolerance } from '../tolerance.js';
+import { contactTolerance, touchingReach } from '../tolerance.js';
 import { type PowerForm, xAt, yAt } from './power-form.js';
 
 /** A pair of parameters, one on each curve, at which two curves meet. */
@@ -166,6 +166,3 @@ function nearestApproach(curves: Curves, fromA: number, fromB: number) {
   }
   return best;
 }
-
-/** A touch lies this near, in parameters, to the piece that pointed to it. */
-const touchingReach = 0.01;

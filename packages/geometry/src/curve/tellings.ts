@@ -1,4 +1,4 @@
-import { anyFinding, anyRefusal, type FindingOf, type NoFacts, type RefusalOf } from '../sayings.js';
+import { anyRefusal, type NoFacts, type RefusalOf } from '../sayings.js';
 
 /** What is told of curves, paths and regions. */
 export interface CurveTellings {
@@ -18,4 +18,3 @@ export interface CurveTellings {
 }
 
 export const refusal: RefusalOf<CurveTellings> = anyRefusal;
-export const finding: FindingOf<CurveTellings> = anyFinding;

@@ -8,7 +8,7 @@ import type { Run } from './run.js';
 import { finding } from './tellings.js';
 
 /** mm. A curved hem no deeper than this eases itself flat under the iron. Common practice, no source. */
-export const deepestEasedHem = 15;
+const deepestEasedHem = 15;
 
 /**
  * A curved hem deeper than `deepestEasedHem` must be eased or faced: how much longer its edge is than the fold it is

@@ -11,7 +11,7 @@ export interface LineCrossing extends Place {
 }
 
 /** Parameters in [0, 1], ascending, at which a segment crosses or touches the endless line through `on`. */
-export function lineCrossings(segment: Segment, on: Point, direction: Point): readonly number[] {
+function lineCrossings(segment: Segment, on: Point, direction: Point): readonly number[] {
   const side = (p: Point): number => cross(direction, subtract(p, on));
   if (isLine(segment)) {
     const from = side(segment[0]);

@@ -44,7 +44,7 @@ function endOfRun(piece: Piece, run: EdgeRun, at: EdgeEnd): Point {
 }
 
 /** Whether a part of an outline is closed when the piece is sewn, so that its two ends lie on one another. */
-export const isSewnShut = (part: OutlinePart): boolean => part.type !== 'edge';
+const isSewnShut = (part: OutlinePart): boolean => part.type !== 'edge';
 
 /** Whether some seam of the pattern ends where one run ends and the next begins, and so brings them together. */
 function areSewnTogether(pattern: Pattern, before: EdgeRun, after: EdgeRun): boolean {

@@ -20,7 +20,7 @@ export interface SeamStretch {
 }
 
 /** Where the ease of a seam sits: the stretches between its paired notches, from its beginning to its end. */
-export function seamStretches(a: SeamSide, b: SeamSide, { pairs }: PairedNotches): readonly SeamStretch[] {
+function seamStretches(a: SeamSide, b: SeamSide, { pairs }: PairedNotches): readonly SeamStretch[] {
   const stops: readonly { readonly place: SeamPlace; readonly a: number; readonly b: number }[] = [
     { place: 'beginning', a: 0, b: 0 },
     ...pairs.map(p => ({ place: notchThing(p.a), a: p.a.alongMm, b: p.b.alongMm })),

@@ -1,6 +1,6 @@
 import type { RunsCounted } from '../joining/runs-taken.js';
 import type { TakenUp } from '../pattern/types.js';
-import { anyFinding, anyRefusal, type FindingOf, type RefusalOf, type Thing } from '../sayings.js';
+import { anyFinding, type FindingOf, type Thing } from '../sayings.js';
 
 /** A place along a seam: one of its ends, or a notch, by its name or style, on its edge. */
 export type SeamPlace = 'beginning' | 'end' | Thing;
@@ -124,5 +124,4 @@ export interface MeasureTellings {
   'no-seams': { readonly pieces: number };
 }
 
-export const refusal: RefusalOf<MeasureTellings> = anyRefusal;
 export const finding: FindingOf<MeasureTellings> = anyFinding;

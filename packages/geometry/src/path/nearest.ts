@@ -35,7 +35,7 @@ export function nearestOnPath(path: Path, p: Point): NearestOnPath {
 }
 
 /** Length in mm from the start of a path to parameter t of one of its segments. */
-export function alongOf(path: Path, index: number, t: number): number {
+function alongOf(path: Path, index: number, t: number): number {
   let along = 0;
   for (let i = 0; i < index; i++) along += segmentLength(path.segments[i]!);
   const segment = path.segments[index]!;

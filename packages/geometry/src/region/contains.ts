@@ -28,7 +28,7 @@ export function containsPoint(path: Path, p: Point): boolean {
  * the ray to the right, with each piece that rises or falls owning its upper end only, so that no joint and no
  * highest point is counted twice. Source: the crossings rule, after D. Sunday, Practical Geometry Algorithms, 2021.
  */
-export function windingNumber(path: Path, p: Point): number {
+function windingNumber(path: Path, p: Point): number {
   let winding = 0;
   let last = path.segments.at(-1)!.at(-1)!;
   for (const segment of path.segments) {

@@ -3,11 +3,9 @@ import type { PatternTellings, WordFacts } from '../pattern/tellings.js';
 import {
   anyFinding,
   anyRefusal,
-  anySaying,
   type FindingOf,
   type NoFacts,
   type RefusalOf,
-  type SayingOf,
   type Thing,
 } from '../sayings.js';
 import type { Meaning } from './vocabulary.js';
@@ -163,4 +161,3 @@ export type ReadingTellings = SvgTellings & PatternTellings & CurveTellings;
 
 export const refusal: RefusalOf<ReadingTellings> = anyRefusal;
 export const finding: FindingOf<ReadingTellings> = anyFinding;
-export const saying: SayingOf<ReadingTellings> = anySaying;

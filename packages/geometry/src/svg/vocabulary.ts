@@ -15,7 +15,7 @@ export type Meaning = (typeof meanings)[number];
 export type Place = Meaning | 'root' | 'piece' | 'any';
 
 /** Every attribute of ours, without `data-`, and where it says something. */
-export const attributes = {
+const attributes = {
   paperhinge: ['root'],
   pattern: ['root'],
   unit: ['root'],

@@ -4,7 +4,7 @@ import { pathEnd } from '@paperhinge/geometry/paths';
 import { chordSteps } from './chord-steps.js';
 
 /** mm. Layout works on chords this near the curve: a tenth of the clearance kept round a label. */
-export const chordError = 0.08;
+const chordError = 0.08;
 
 /** Points along a path, its start and end included; the chords between them stay within `chordError` of it. */
 export function flattened(path: Path, error = chordError): readonly Point[] {

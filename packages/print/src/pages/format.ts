@@ -19,7 +19,7 @@ export const defaultMargin = 10;
 /** mm that neighbouring pages share: enough for a glue stick or tape, and for the eye to line the pages up. */
 export const defaultOverlap = 10;
 /** The printer's error that may be corrected; beyond 5 % the page is being fitted or the printer is not sound. */
-export const largestCorrection = 0.05;
+const largestCorrection = 0.05;
 
 /** Which way up a page stands. */
 export type Orientation = 'portrait' | 'landscape';

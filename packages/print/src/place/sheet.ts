@@ -77,7 +77,7 @@ function sheetOf(board: Board, field: PageField): Sheet {
 }
 
 /** Cells of paper kept between neighbours so that scissors pass. */
-export const gapCells = 1;
+const gapCells = 1;
 
 /** Takes the cells of a shape at a place. */
 export function takeOn(sheet: Sheet, cells: ShapeCells, column: number, row: number): void {

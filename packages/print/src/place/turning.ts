@@ -32,7 +32,7 @@ export function turnsFor(polygons: readonly Polygon[], turning: Turning | 'sides
   );
 }
 
-export const turnBy = (angle: number): Turn => ({ x: Math.cos(angle), y: Math.sin(angle) });
+const turnBy = (angle: number): Turn => ({ x: Math.cos(angle), y: Math.sin(angle) });
 export const turnedPoint = (p: Point, t: Turn): Point => ({
   x: t.x * p.x - t.y * p.y,
   y: t.y * p.x + t.x * p.y,

@@ -72,7 +72,7 @@ function singleValue(
 }
 
 /** A figure by what it is written with; undefined for what is none. */
-export function figureOf(text: string | number, unit: LengthUnit): Value | undefined {
+function figureOf(text: string | number, unit: LengthUnit): Value | undefined {
   if (typeof text === 'number') return { kind: 'number', amount: text, unit };
   const plain = text.trim();
   const degrees = /^([+-]?\d{1,9}(?:\.\d{1,15})?)\s*(?:°|deg|degrees)$/.exec(plain)?.[1];

@@ -12,7 +12,7 @@ import {
   polyline,
   startTangent,
 } from '../../path/path.js';
-import { coincidenceTolerance, kinkTurn } from '../../tolerance.js';
+import { besideCorner, coincidenceTolerance, kinkTurn } from '../../tolerance.js';
 import { angleBetween, distance, lerp, type Point, subtract } from '../../vector.js';
 
 /** The place between two corresponding places of two sizes. */
@@ -20,8 +20,6 @@ export type Between = (a: Point, b: Point) => Point;
 
 /** Places along a smooth stretch that a blended curve is laid through: enough that it keeps within the fit tolerance. */
 const stations = 32;
-/** Of a stretch's length: how far beside its end a direction is looked for. */
-const beside = 1e-4;
 
 /**
  * The line between two lines of two sizes: what lies at one share of the length of both is one place. Straight where
@@ -29,7 +27,7 @@ const beside = 1e-4;
  */
 export function blendedPath(a: Path, b: Path, between: Between): Path {
   const cuts = [...new Set([0, ...cornersOf(a), ...cornersOf(b), 1])].sort((x, y) => x - y);
-  const kept = cuts.filter((cut, i) => i === 0 || cut - cuts[i - 1]! > beside || cut === 1);
+  const kept = cuts.filter((cut, i) => i === 0 || cut - cuts[i - 1]! > besideCorner || cut === 1);
   return joined(
     ...kept
       .slice(1)
@@ -65,7 +63,7 @@ function blendedStretch(a: Path, b: Path, between: Between): Path {
   const areLines = [a, b].every(path => path.segments.every(isLine));
   if (areLines && isStraight(points)) return polyline(points[0]!, points.at(-1)!);
   const direction = (at: number, to: number): Point => subtract(place(to), place(at));
-  return fitCurve(points, direction(0, beside), direction(1 - beside, 1));
+  return fitCurve(points, direction(0, besideCorner), direction(1 - besideCorner, 1));
 }
 
 function isStraight(points: readonly Point[]): boolean {

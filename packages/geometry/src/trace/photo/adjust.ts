@@ -1,3 +1,4 @@
+import { frameHold } from '../../tolerance.js';
 import { type Point, scale, subtract, unit } from '../../vector.js';
 import { leastSquares, type Misfit } from './least-squares.js';
 import {
@@ -26,7 +27,7 @@ export interface CornerSeen {
 }
 
 /** Dots. What a corner is found to in a good picture: the scale that misfits are weighed by. */
-export const cornerError = 0.1;
+const cornerError = 0.1;
 /** What is known of cameras before a picture is looked at, as standard errors. */
 const beforehand = {
   /** Of the focal length's logarithm. */
@@ -66,7 +67,7 @@ export function adjusted(
 }
 
 /** What is to be made small: each corner's two misfits, and what is known beforehand. */
-export function misfitsOf(
+function misfitsOf(
   { cameras, places: [first, ...others] }: Arrangement,
   { sizes, corners }: Sighting,
 ): readonly Misfit[] {
@@ -77,12 +78,9 @@ export function misfitsOf(
     ...sizes.flatMap((size, i) => cameraBeforehand(size, cameraAt(i))),
     pull(bleed, 0, beforehand.bleed),
     // The first sheet is the floor's frame.
-    ...[first!.x, first!.y, first!.angle].map((value, k) => pull(frame + k, value, fixed)),
+    ...[first!.x, first!.y, first!.angle].map((value, k) => pull(frame + k, value, frameHold)),
   ];
 }
-
-/** mm and rad: the first sheet stays within a thousandth of any of this. */
-const fixed = 1e-6;
 
 function cornerMisfit(
   { picture, sheet, on, outward, seen }: CornerSeen,

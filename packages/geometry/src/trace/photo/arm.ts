@@ -1,3 +1,4 @@
+import { coincidenceTolerance, oneLineSine } from '../../tolerance.js';
 import type { Point } from '../../vector.js';
 
 /** A stretch of an outline beside a corner as a parabola: y = a + b x + c x² in a frame of its own. */
@@ -54,7 +55,7 @@ function parabola(at: readonly { readonly x: number; readonly y: number }[], str
 }
 
 /** The point of an arm at x mm along its frame, before it (negative) too. */
-export function pointOfArm({ origin, along, a, b, c }: Arm, x: number): Point {
+function pointOfArm({ origin, along, a, b, c }: Arm, x: number): Point {
   const y = a + b * x + c * x * x;
   return { x: origin.x + along.x * x - along.y * y, y: origin.y + along.y * x + along.x * y };
 }
@@ -87,19 +88,16 @@ export function meetingOfArms(
     const u = directionOfArm(p, s),
       v = directionOfArm(q, t);
     const det = u.x * v.y - u.y * v.x;
-    if (Math.abs(det) < leastSine) return undefined;
+    if (Math.abs(det) < oneLineSine) return undefined;
     const dx = b.x - a.x,
       dy = b.y - a.y;
     s += (dx * v.y - dy * v.x) / det;
     t += (dx * u.y - dy * u.x) / det;
-    if (Math.hypot(dx, dy) < settled) return { at: a, s, t };
+    if (Math.hypot(dx, dy) < coincidenceTolerance) return { at: a, s, t };
     if (Math.abs(s) > farthest || Math.abs(t) > farthest) return undefined;
   }
   return undefined;
 }
 
-/** Of the turn between two arms: below 2 degrees they are one line. */
-const leastSine = 0.035;
-/** mm. */
-const settled = 1e-6,
-  farthest = 70;
+/** mm along an arm: beyond it a crossing is none of its corner. */
+const farthest = 70;

@@ -1,3 +1,4 @@
+import { settledRay, smallTurn } from '../../tolerance.js';
 import type { Point } from '../../vector.js';
 
 /**
@@ -70,7 +71,7 @@ export function straightened({ focal, centre, bend }: Camera, u: number, v: numb
     const slope = 1 + r2 * (3 * k1 + r2 * (5 * k2 + r2 * 7 * k3));
     const change = (r * bentBy(bend, r2) - bent) / Math.max(slope, leastSlope);
     r -= change;
-    if (Math.abs(change) < settled) break;
+    if (Math.abs(change) < settledRay) break;
   }
   const k = r / bent;
   return { x: x * k, y: y * k };
@@ -82,16 +83,14 @@ export function bentBack({ focal, centre, bend }: Camera, ray: Point): Point {
   return { x: centre.x + k * ray.x, y: centre.y + k * ray.y };
 }
 
-/** Focal lengths: a millionth of a dot. */
-const settled = 1e-10;
 /** Where a lens folds its picture over, steps stay finite. */
 const leastSlope = 0.2;
 
 /** The matrix of a turn by its axis times its angle. Source: Rodrigues' formula. */
 export function matrixOf([x, y, z]: readonly [number, number, number]): Matrix3 {
   const angle = Math.hypot(x, y, z);
-  const s = angle < small ? 1 : Math.sin(angle) / angle,
-    k = angle < small ? 1 / 2 : (1 - Math.cos(angle)) / (angle * angle),
+  const s = angle < smallTurn ? 1 : Math.sin(angle) / angle,
+    k = angle < smallTurn ? 1 / 2 : (1 - Math.cos(angle)) / (angle * angle),
     c = Math.cos(angle);
   return [
     c + k * x * x,
@@ -105,9 +104,6 @@ export function matrixOf([x, y, z]: readonly [number, number, number]): Matrix3 
     c + k * z * z,
   ];
 }
-
-/** rad: below it the series' first terms are exact to the last digit. */
-const small = 1e-8;
 
 /** Axis times angle of a matrix that turns. */
 export function turnOf(m: Matrix3): readonly [number, number, number] {
@@ -129,7 +125,7 @@ export function turnOf(m: Matrix3): readonly [number, number, number] {
   const length = Math.hypot(...best) * (best[0] < 0 ? -1 : 1);
   const [w, x, y, z] = best.map(v => v / length) as [number, number, number, number];
   const sine = Math.hypot(x, y, z);
-  const k = sine < small ? 2 : (2 * Math.atan2(sine, w)) / sine;
+  const k = sine < smallTurn ? 2 : (2 * Math.atan2(sine, w)) / sine;
   return [k * x, k * y, k * z];
 }
 

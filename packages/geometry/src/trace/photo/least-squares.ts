@@ -1,3 +1,5 @@
+import { firstDamping, leastDamping, leastGained } from '../../tolerance.js';
+
 /** A misfit: what it is at some unknowns, and which of them it depends on. */
 export interface Misfit {
   readonly on: readonly number[];
@@ -24,7 +26,7 @@ export interface SearchOptions {
 /**
  * Unknowns with the least sum of squared misfits, from a start near enough. Source: Marquardt, An algorithm for
  * least-squares estimation of nonlinear parameters, 1963; doubtful misfits weighed down round by round (Holland and
- * Welsch 1977). Ends when a round gains less than a millionth.
+ * Welsch 1977). Ends when a round gains less than `leastGained`.
  */
 export function leastSquares(
   start: Float64Array,
@@ -33,7 +35,7 @@ export function leastSquares(
 ): Fitted {
   let unknowns = start,
     cost = costOf(start, misfits, options.doubt),
-    damping = 1e-4;
+    damping = firstDamping;
   for (let round = 0; round < options.rounds; round++) {
     const { matrix, right } = normalEquations(unknowns, misfits, options);
     let better: Fitted | undefined;
@@ -42,12 +44,12 @@ export function leastSquares(
       const next = unknowns.map((v, i) => v - (change?.[i] ?? 0));
       const nextCost = change ? costOf(next, misfits, options.doubt) : Number.POSITIVE_INFINITY;
       if (nextCost < cost) better = { unknowns: next, cost: nextCost };
-      damping = better ? Math.max(damping / 8, 1e-12) : damping * 6;
+      damping = better ? Math.max(damping / 8, leastDamping) : damping * 6;
     }
     if (!better) break;
     const gained = cost - better.cost;
     ({ unknowns, cost } = better);
-    if (gained < 1e-6 * cost) break;
+    if (gained < leastGained * cost) break;
   }
   return { unknowns, cost };
 }
@@ -67,7 +69,7 @@ function costOf(unknowns: Float64Array, misfits: readonly Misfit[], doubt: numbe
 }
 
 /** The matrix of second derivatives (without curvature) and the slope, lower triangle filled. */
-export function normalEquations(
+function normalEquations(
   unknowns: Float64Array,
   misfits: readonly Misfit[],
   { steps, doubt }: Pick<SearchOptions, 'steps' | 'doubt'>,

@@ -1,3 +1,4 @@
+import { levelHold } from '../../tolerance.js';
 import { solvedDamped } from './least-squares.js';
 
 /** How light falls on a floor: the logarithm of what each channel gains at a place, x and y from −1 to 1. */
@@ -36,7 +37,7 @@ export function lightField(samples: readonly LightSample[], degree: number): Lig
       for (let c = 0; c < 3; c++) rights[c]![i]! += t[i]! * log[c]!;
     }
   }
-  for (let i = 0; i < n; i++) matrix[i * n + i]! += i === 0 ? 1e-9 : (level * samples.length) / n;
+  for (let i = 0; i < n; i++) matrix[i * n + i]! += i === 0 ? levelHold : (level * samples.length) / n;
   const fits = rights.map(right => solvedDamped(matrix, right, 0) ?? new Float64Array(n));
   return {
     at(x, y, channel) {

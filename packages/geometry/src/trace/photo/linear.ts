@@ -1,5 +1,4 @@
-/** Relative. A pivot below this share of the largest entry means that the equations do not settle an unknown. */
-const leastPivot = 1e-13;
+import { leastPivot } from '../../tolerance.js';
 
 /** The solution of n equations with n unknowns, by elimination with pivots; undefined if they do not settle it. */
 export function solved(

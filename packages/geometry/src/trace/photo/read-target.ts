@@ -66,7 +66,7 @@ function sidesFound(
 const rounds = 3;
 
 /** Dots to each side of the edge of a target of this size, in which nothing else lies. */
-export const reachFor = (side: number): number =>
+const reachFor = (side: number): number =>
   Math.min(widest, Math.max(narrowest, (side / (codeSide + 2)) * ofCell));
 
 /** Dots to each side of a target's edge that are looked at: most of a cell, the border being one cell of black. */

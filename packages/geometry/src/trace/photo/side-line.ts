@@ -1,3 +1,4 @@
+import { parallelSine } from '../../tolerance.js';
 import { add, distance, type Point, scale, subtract, unit } from '../../vector.js';
 import { edgeByArea, inLight, profileAt } from './edge-profile.js';
 import type { Grey } from './picture.js';
@@ -89,10 +90,7 @@ export const offLine = ({ on, direction }: SideLine, p: Point): number =>
 /** Where two lines cross; undefined if they are parallel. */
 export function crossing(a: SideLine, b: SideLine): Point | undefined {
   const k = a.direction.x * b.direction.y - a.direction.y * b.direction.x;
-  if (Math.abs(k) < leastSine) return undefined;
+  if (Math.abs(k) < parallelSine) return undefined;
   const { x, y } = subtract(b.on, a.on);
   return add(a.on, scale(a.direction, (x * b.direction.y - y * b.direction.x) / k));
 }
-
-/** Of an angle: lines nearer to parallel than 0.06 degrees cross nowhere in particular. */
-const leastSine = 1e-3;

@@ -1,4 +1,5 @@
 import { type Affine, rotation } from '../../affine.js';
+import { photoSteps } from '../../tolerance.js';
 import { type Camera, matrixOf } from './camera.js';
 import type { SheetPlace } from './first-pose.js';
 
@@ -15,7 +16,7 @@ export interface Arrangement {
 /** Unknowns of one camera: log of the focal length, centre, bend, turn, shift. */
 export const ofCamera = 12;
 /** Unknowns of one sheet. */
-export const ofSheet = 3;
+const ofSheet = 3;
 
 /** Where in the list a camera's, a sheet's and the bleed's unknowns stand. */
 export const cameraAt = (i: number): number => i * ofCamera;
@@ -54,13 +55,14 @@ function cameraFrom(list: Float64Array, k: number): Camera {
   };
 }
 
-/** Changes of each unknown that move a corner by about a hundredth of a dot: derivatives are taken over them. */
+/** Changes of each unknown, in the order of the list: derivatives are taken over them. */
 export const stepsOf = (cameras: number, sheets: number): readonly number[] => [
-  ...Array.from({ length: cameras }, () => [
-    1e-5, 1e-2, 1e-2, 1e-5, 1e-5, 1e-5, 1e-6, 1e-6, 1e-6, 3e-3, 3e-3, 3e-3,
-  ]).flat(),
-  ...Array.from({ length: sheets }, () => [3e-3, 3e-3, 1e-5]).flat(),
-  1e-2,
+  ...Array.from({ length: cameras }, () => {
+    const { focal, centre, bend, turn, shift } = photoSteps;
+    return [focal, centre, centre, bend, bend, bend, turn, turn, turn, shift, shift, shift];
+  }).flat(),
+  ...Array.from({ length: sheets }, () => [photoSteps.shift, photoSteps.shift, photoSteps.sheetTurn]).flat(),
+  photoSteps.bleed,
 ];
 
 /** Where a point of a sheet, its x and y in mm, is seen, straight from the list of unknowns; written to `out`. */
