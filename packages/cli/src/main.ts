@@ -1,6 +1,7 @@
 #!/usr/bin/env node
+
 import { unusable } from './exit-codes.js';
-import { run } from './run.js';
+import { freshBundle } from './fresh-bundle.js';
 
 // Where nobody reads any more, nothing is lost: `| head` closes the pipe once it has seen enough.
 process.stderr.on('error', () => {});
@@ -11,6 +12,7 @@ process.stdout.on('error', error => {
   void import('./told.js').then(({ answerNotWritten }) => process.stderr.write(answerNotWritten(code)));
 });
 
+const { run } = (await freshBundle()) ?? (await import('./run.js'));
 const code = await run(process.argv.slice(2), {
   stdout: text => void process.stdout.write(text),
   stderr: text => void process.stderr.write(text),
