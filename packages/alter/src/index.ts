@@ -22,6 +22,7 @@ export { goalsIn, isGoal } from './goal/goal.js';
 export type { Measure } from './goal/measure.js';
 export { measured } from './goal/measure.js';
 export { inWords } from './in-words.js';
+export { changedSeams } from './matching/changed-seams.js';
 export { addNotches } from './operations/add-notches.js';
 export { changeDart } from './operations/change-dart.js';
 export { closeDart } from './operations/close-dart.js';

@@ -5,6 +5,7 @@ import type { FitSentences } from './fit/sentences.js';
 import type { FitTellings } from './fit/tellings.js';
 import type { GoalSentences, GoalTellings } from './goal/tellings.js';
 import type { HingeSentences, HingeTellings } from './hinge/tellings.js';
+import type { MatchingTellings } from './matching/tellings.js';
 import type { MovedEdgesTellings } from './moved-edges/tellings.js';
 import type { NecklineTellings } from './neckline/tellings.js';
 import type { OperationSentences, OperationTellings } from './operations/tellings.js';
@@ -19,6 +20,7 @@ export interface AlterTellings
   extends BecameTellings,
     DartTellings,
     HingeTellings,
+    MatchingTellings,
     MovedEdgesTellings,
     NecklineTellings,
     OperationTellings,

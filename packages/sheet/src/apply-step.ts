@@ -1,4 +1,4 @@
-import { type AnyVerb, alterSoThat, type Became } from '@paperhinge/alter';
+import { type AnyVerb, alterSoThat, type Became, changedSeams } from '@paperhinge/alter';
 import { type Finding, type Saying, validatePattern } from '@paperhinge/geometry';
 import { oncePerAll } from '@paperhinge/geometry/internal';
 import { caused } from './caused.js';
@@ -40,7 +40,11 @@ export const applyStep: (state: State, step: Step, verb: AnyVerb) => StepDone = 
       step,
       did: done.did,
       ...(done.became === undefined ? {} : { became: done.became }),
-      findings: [...done.findings, ...caused(state.standing, standing)],
+      findings: [
+        ...done.findings,
+        ...changedSeams(state.pattern, done.pattern, { verb: step.verb, canMatch: canMatch(step, verb) }),
+        ...caused(state.standing, standing),
+      ],
       state: {
         pattern: done.pattern,
         derived: [...state.derived.filter(d => !drafted.includes(d.name)), ...(done.derived ?? [])],
@@ -51,3 +55,7 @@ export const applyStep: (state: State, step: Step, verb: AnyVerb) => StepDone = 
     };
   },
 );
+
+/** Whether the step would carry a change to the other side of a seam if it were asked to, and was not. */
+const canMatch = ({ parameters }: Step, { fields }: AnyVerb): boolean =>
+  Object.hasOwn(fields, 'matching') && parameters.matching !== true;

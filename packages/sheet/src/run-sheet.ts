@@ -206,6 +206,7 @@ function gathered(
 /** Codes of what stands only until it is mended: checking the pattern at the end finds what still does. */
 const checks: ReadonlySet<string> = new Set([
   'seam-does-not-match',
+  'sewn-edge-changed',
   'notches-do-not-meet',
   'ease-the-wrong-way',
   'notch-misses-seam',

@@ -1,7 +1,8 @@
-import { type Finding, type Pattern, pieceNamed } from '@paperhinge/geometry';
-import { withPiece } from '@paperhinge/geometry/pattern';
+import { type Finding, type Pattern, type Piece, pieceNamed } from '@paperhinge/geometry';
+import { edgeParts, withPiece } from '@paperhinge/geometry/pattern';
 import type { Alteration } from '../alteration.js';
 import { nothingBecame, together } from '../became/became.js';
+import { partnersOf } from '../matching/partners.js';
 import { moveHem } from '../moved-edges/move-hem.js';
 import { shortenAtLine } from '../moved-edges/shorten-at-line.js';
 
@@ -15,6 +16,8 @@ export interface Shorten {
   /** `hem`, or the name of a line of each piece. */
   readonly at: string;
   readonly by: number;
+  /** The same to the pieces that the changed edges are sewn to. */
+  readonly matching?: boolean;
 }
 
 /**
@@ -22,7 +25,8 @@ export interface Shorten {
  *
  * At the hem: it moves, and it and its neighbours run on straight or are cut at their crossing. At a line: the part
  * away from the neck (or cap) moves, and each edge the line crosses is sheared square to the grain so that its two
- * parts meet.
+ * parts meet. With `matching` the same is done to every piece that an edge is sewn to which this changed, and so on
+ * round the garment.
  *
  * @throws PatternError `unknown-piece`; `no-hem`, `several-hems`; `unknown-line`; `shorten-beyond-piece`;
  *   `line-off-piece`, `line-through-corner`, `line-crosses-edge-twice`; `grain-across`; `dart-legs-differ`; those of
@@ -35,14 +39,19 @@ export const shorten = (pattern: Pattern, parameters: Shorten): Alteration =>
 export const lengthen = (pattern: Pattern, parameters: Shorten): Alteration =>
   perform(lengthenVerb, pattern, parameters);
 
-const fields = { pieces: field.pieces(), at: field.drawnLine('pieces', ['hem']), by: field.length() };
+const fields = {
+  pieces: field.pieces(),
+  at: field.drawnLine('pieces', ['hem']),
+  by: field.length(),
+  matching: field.optional(field.yesOrNo()),
+};
 const startsAt = { piece: ['pieces'], edge: ['pieces', 'at'], line: ['pieces', 'at'], table: [] };
 
 export const shortenForm = formOf<Shorten>()({
   verb: 'shorten',
   does: 'Cuts length off at the hem, or folds it out at a line.',
   fields,
-  sentence: 'Shorten the {pieces} at the {at} by {by}',
+  sentence: 'Shorten the {pieces} at the {at} by {by}[, what is sewn to them too: {matching}]',
   startsAt,
   example: { pattern: 'woven-shift', step: { pieces: ['front', 'back'], at: 'hem', by: 210 } },
 });
@@ -54,7 +63,7 @@ export const lengthenForm = formOf<Shorten>()({
   verb: 'lengthen',
   does: 'Adds length at the hem, or spreads the pattern at a line.',
   fields,
-  sentence: 'Lengthen the {pieces} at the {at} by {by}',
+  sentence: 'Lengthen the {pieces} at the {at} by {by}[, what is sewn to them too: {matching}]',
   startsAt,
   example: { pattern: 'woven-shift', step: { pieces: ['sleeve'], at: 'hem', by: 40 } },
 });
@@ -63,8 +72,29 @@ export const lengthenVerb = /* @__PURE__ */ verbFrom(lengthenForm, (pattern, par
 );
 
 /** @param by mm taken off; negative: added */
-function changeLength(pattern: Pattern, { pieces, at }: Shorten, by: number): Alteration {
-  const names = [...new Set(pieces)];
+function changeLength(pattern: Pattern, { pieces, at, matching }: Shorten, by: number): Alteration {
+  let names: readonly string[] = [...new Set(pieces)];
+  let done = changedAll(pattern, names, at, by);
+  for (let more = names; matching && more.length > 0; ) {
+    more = partnersOf(pattern, done.pattern, names).filter(name => canChange(pieceNamed(pattern, name), at));
+    names = [...names, ...more];
+    if (more.length > 0) done = changedAll(pattern, names, at, by);
+  }
+  const did = saying('shortened', { pieces: names.map(piece => ({ piece })), at, byMm: by });
+  return { ...done, did };
+}
+
+const canChange = (piece: Piece, at: string): boolean =>
+  at === 'hem'
+    ? edgeParts(piece).some(edge => edge.kind === 'hem')
+    : piece.lines.some(line => line.name === at);
+
+function changedAll(
+  pattern: Pattern,
+  names: readonly string[],
+  at: string,
+  by: number,
+): Omit<Alteration, 'did'> {
   const findings: Finding[] = [];
   let altered = pattern;
   let became = nothingBecame;
@@ -75,6 +105,5 @@ function changeLength(pattern: Pattern, { pieces, at }: Shorten, by: number): Al
     altered = withPiece(altered, done.piece);
     became = together(became, done.became);
   }
-  const did = saying('shortened', { pieces: names.map(piece => ({ piece })), at, byMm: by });
-  return { pattern: altered, did, findings, became };
+  return { pattern: altered, findings, became };
 }

@@ -19,6 +19,8 @@ export interface Spread {
   readonly hinge?: 'from' | 'to' | 'none';
   /** Default 1. */
   readonly slashes?: number;
+  /** The same to the pieces beside it, where they have edges that answer to these. */
+  readonly matching?: boolean;
 }
 /** A spread with its usual values. */
 export type WholeSpread = Spread & Required<Pick<Spread, 'hinge' | 'slashes'>>;

@@ -10,6 +10,7 @@ import { cutApart } from '../hinge/sections.js';
 import { swing } from '../hinge/swing.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
+import { spreadMatching } from './spread-matching.js';
 import { motionsFrom, turnsOf } from './spread-motions.js';
 import type { Spread, SpreadEnd, WholeSpread } from './spread-wish.js';
 import { refusal, saying } from './tellings.js';
@@ -21,6 +22,8 @@ export type { Spread, SpreadEnd } from './spread-wish.js';
  * turns by 2 asin(by / 2nR), R being the slash's length, so that the chord on the edge that opens is by/n;
  * unhinged, each strip moves by by/n square to the straight line of its slash. The strip with the fold, else the
  * centre, else the grain stays; the others follow one another outwards from it.
+ * With `matching` each piece that is sewn beside this one, and has edges that answer to both ends (sewn to them, or of
+ * the same role), is spread likewise, mirrored across the seam between them.
  *
  * @throws PatternError `unknown-piece`, `unknown-edge`, `spread-too-wide`, `spread-needs-length`, `range-needed`,
  *   `slash-leaves-piece`, `slash-crosses-dart`, `slashes-cross`, `slash-too-short`, `overlap-too-wide`,
@@ -45,10 +48,11 @@ export const spreadForm = formOf<Spread>()({
     angle: field.optional(field.angle()),
     hinge: field.usually(field.choice('from', 'to', 'none'), 'to'),
     slashes: field.usually(field.count(mostSlashes), 1),
+    matching: field.optional(field.yesOrNo()),
   },
   oneOf: [['by', 'angle']],
   sentence:
-    'Slash the {piece} from the {from.edge}[ at {from.at}] to the {to.edge}[ at {to.at}] and spread it [by {by}][by {angle}][, in {slashes} slashes][, hinge: {hinge}]',
+    'Slash the {piece} from the {from.edge}[ at {from.at}] to the {to.edge}[ at {to.at}] and spread it [by {by}][by {angle}][, in {slashes} slashes][, hinge: {hinge}][, the pieces beside it too: {matching}]',
   startsAt: { edge: ['piece', 'from'], piece: ['piece'] },
   example: {
     pattern: 'woven-shift',
@@ -61,7 +65,9 @@ export const spreadForm = formOf<Spread>()({
     },
   },
 });
-export const spreadVerb = /* @__PURE__ */ verbFrom(spreadForm, spreadOut);
+export const spreadVerb = /* @__PURE__ */ verbFrom(spreadForm, (pattern, parameters) =>
+  parameters.matching ? spreadMatching(pattern, parameters, spreadOut) : spreadOut(pattern, parameters),
+);
 
 function spreadOut(pattern: Pattern, parameters: WholeSpread): Alteration {
   const piece = pieceNamed(pattern, parameters.piece);

@@ -7,6 +7,7 @@ export type { FitSentences } from '../fit/sentences.js';
 export type { FitTellings } from '../fit/tellings.js';
 export type { GoalSentences, GoalTellings } from '../goal/tellings.js';
 export type { HingeSentences, HingeTellings } from '../hinge/tellings.js';
+export type { MatchingTellings } from '../matching/tellings.js';
 export type { MovedEdgesTellings } from '../moved-edges/tellings.js';
 export type { NecklineTellings } from '../neckline/tellings.js';
 export type { OperationSentences, OperationTellings } from '../operations/tellings.js';

@@ -11,6 +11,7 @@ import { cautions, fit } from './fit.js';
 import { goal, measures } from './goal.js';
 import { grammar } from './grammar.js';
 import { hinge, slashes } from './hinge.js';
+import { matching } from './matching.js';
 import { measure } from './measure.js';
 import { measured } from './measured.js';
 import { movedEdges } from './moved-edges.js';
@@ -45,6 +46,7 @@ export const english: Catalogue = {
     ...became,
     ...hinge,
     ...measure,
+    ...matching,
     ...measured,
     ...derive,
     ...operations,

@@ -4,11 +4,11 @@ import type { VerbName } from '@paperhinge/alter';
 export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly sentence: string }>> = {
   shorten: {
     does: 'Schneidet am Saum Länge ab oder faltet sie an einer Linie weg.',
-    sentence: '{pieces} um {by} kürzen, an: {at}',
+    sentence: '{pieces} um {by} kürzen, an: {at}[, auch was daran genäht ist: {matching}]',
   },
   lengthen: {
     does: 'Gibt am Saum Länge zu oder zieht den Schnitt an einer Linie auseinander.',
-    sentence: '{pieces} um {by} verlängern, an: {at}',
+    sentence: '{pieces} um {by} verlängern, an: {at}[, auch was daran genäht ist: {matching}]',
   },
   'close dart': {
     does: 'Schneidet von einer Kante bis zur Abnäherspitze auf, lässt dort einen Steg Papier stehen und dreht die Seite, bis der Abnäher zu und die Kante offen ist.',
@@ -45,7 +45,7 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
   spread: {
     does: 'Schneidet den Schnitt von einer Kante zur anderen auf und spreizt ihn, an einem Ende gelenkig oder parallel; ein negatives Maß schiebt ihn übereinander.',
     sentence:
-      '{piece} von {from.edge}[ bei {from.at}] bis {to.edge}[ bei {to.at}] aufschneiden und spreizen[ um {by}][ um {angle}][, mit {slashes} Schnitten][, Gelenk: {hinge}]',
+      '{piece} von {from.edge}[ bei {from.at}] bis {to.edge}[ bei {to.at}] aufschneiden und spreizen[ um {by}][ um {angle}][, mit {slashes} Schnitten][, Gelenk: {hinge}][, auch die Teile daneben: {matching}]',
   },
   'take in': {
     does: 'Macht eine Naht im ganzen Kleidungsstück um ein Maß enger, geteilt auf alle ihre Kanten; von einer Stelle zur anderen läuft es auf nichts aus.',

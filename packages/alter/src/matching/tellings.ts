@@ -1,0 +1,19 @@
+import type { Thing } from '@paperhinge/geometry';
+import { anyFinding, type FindingOf } from '@paperhinge/geometry/sayings';
+
+/** What is told of the other side of a seam. */
+export interface MatchingTellings {
+  /** `drafted`: the other side is a piece that was made for this one. */
+  'sewn-edge-changed': {
+    readonly seam: Thing;
+    readonly edges: readonly Thing[];
+    readonly partners: readonly Thing[];
+    readonly changeMm: number;
+    readonly verb: string;
+    readonly canMatch: boolean;
+    readonly drafted?: Thing;
+  };
+  'nothing-to-match': { readonly piece: Thing };
+}
+
+export const finding: FindingOf<MatchingTellings> = anyFinding;
