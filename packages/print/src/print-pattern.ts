@@ -6,12 +6,12 @@ import { drawingSvg } from './drawing/as-svg.js';
 import { pieceShapes } from './drawing/draw-pattern.js';
 import { type Drawing, type Ink, movedDrawing, type TypeMeasure } from './drawing/ink.js';
 import { fitted, plainLine } from './drawing/lettering.js';
-import { inkChords, type PieceShape, type PieceStyle } from './drawing/piece-shape.js';
+import { inkChords, type PieceStyle } from './drawing/piece-shape.js';
 import type { Layer } from './layers.js';
 import { pageFindings } from './pages/findings.js';
 import { fineGrid } from './pages/fine-grid.js';
 import type { PageFormat } from './pages/format.js';
-import { footInk, footSize, pageFurniture } from './pages/furniture.js';
+import { footInk, footRoom, footSize, pageFurniture } from './pages/furniture.js';
 import { joinStrips, joinsOf } from './pages/joins.js';
 import type { LayoutOptions } from './pages/layout.js';
 import { linesOnPages } from './pages/lines-on-pages.js';
@@ -70,7 +70,7 @@ export async function printPattern(pattern: Pattern, options: PrintOptions): Pro
   const reader = readerFor(source);
   const name = paperName(paper.name, reader.words.paper);
   const title = plainLine(titleOf(source));
-  const { sheet, furniture } = sheetAndFurniture(shapes, covered, options, typefaces);
+  const { sheet, furniture } = sheetAndFurniture(covered, options, typefaces);
   const footer = (page: Page) =>
     footLine(saidAtFoot(title, page, covered, pattern, reader), layout.format, reader, typefaces);
   // Loaded once pages are made: whoever only asks for a paper or writes a report does not wait for it.
@@ -108,8 +108,7 @@ const longestSubject = 400;
 
 /** The large sheet, and what a page has of its own: marks clear of lines, words clear of marks and joins, and what is said about joining clear of both. */
 function sheetAndFurniture(
-  shapes: readonly PieceShape[],
-  { layout, pieces, pages, onSheet, lines }: Covered,
+  { layout, shapes, pieces, pages, onSheet, lines }: Covered,
   options: PrintOptions,
   measure: TypeMeasure,
 ): { readonly sheet: Drawing; readonly furniture: (page: Page, footer: string) => Drawing } {
@@ -177,22 +176,19 @@ function saidAtFoot(
 }
 
 /** The line under a page; at its end how to print it. */
-function footLine(
-  said: readonly string[],
-  { paper, stretch, field }: PageFormat,
-  reader: Reader,
-  typefaces: Typefaces,
-): string {
+function footLine(said: readonly string[], format: PageFormat, reader: Reader, typefaces: Typefaces): string {
   const { words, percent } = reader;
+  const { paper, stretch } = format;
   const scale =
     stretch.across !== 1 || stretch.down !== 1
       ? words.page.corrected(percent(stretch.across), percent(stretch.down))
       : words.page.atFullSize;
   const print = words.page.printOn(paperName(paper.name, words.paper), scale);
-  const room = Math.max(field.width - typefaces.width(print, footSize, 'regular') - 4, field.width * 0.3);
-  const parts = said.map(part => fitted(typefaces, part, footSize, 'regular', field.width * 0.3));
+  const whole = footRoom(format);
+  const room = Math.max(whole - typefaces.width(print, footSize, 'regular') - 4, whole * 0.3);
+  const parts = said.map(part => fitted(typefaces, part, footSize, 'regular', whole * 0.3));
   const first = fitted(typefaces, parts.join(' · '), footSize, 'regular', room);
-  return fitted(typefaces, `${first} · ${print}`, footSize, 'regular', field.width);
+  return fitted(typefaces, `${first} · ${print}`, footSize, 'regular', whole);
 }
 
 /** Everything that will be set, so that fonts for it are at hand. */

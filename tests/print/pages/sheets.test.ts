@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { type Piece, readPattern } from '@paperhinge/geometry';
-import { type PagesJson, papers, printPattern } from '@paperhinge/print';
+import { type PagesJson, printPattern } from '@paperhinge/print';
 import { describe, expect, test } from 'vitest';
 import { wordsOf } from '../rendered.js';
 import { patternOf, rectangle } from '../simple-pieces.js';
@@ -100,18 +100,3 @@ test('equal gores, which once ended without pages, are printed', async () => {
   const { pages } = await printPattern(readPattern(readFileSync(file, 'utf8')).pattern, { paper: 'a4' });
   expect(pages.pieces).toHaveLength(8);
 });
-
-// A thousand: PAPERHINGE_GARMENTS=1000 npx vitest run tests/print/pages/sheets.test.ts
-const garments = Number(process.env.PAPERHINGE_GARMENTS ?? 12);
-test('random garments of 1 to 40 pieces, equal and unequal, are laid out on every paper', async () => {
-  const names = Object.keys(papers);
-  for (let seed = 0; seed < garments; seed++) {
-    const pattern = randomGarment(seed);
-    const { pages } = await printPattern(pattern, { paper: names[seed % names.length]! });
-    expect(pages.pieces).toHaveLength(pattern.pieces.length);
-    for (const {
-      windowMm: [, y],
-    } of tilesOf(pages))
-      expect(y).toBeGreaterThanOrEqual(0);
-  }
-}, 3_600_000);

@@ -57,15 +57,22 @@ export interface Column {
   readonly most: number;
 }
 
-/** Names in a column, each as near the height of its piece as the others allow, with a line to a dot in it. */
+/** mm: em size of a name beside the map, 7 pt, and from one to the next at the least. */
+const size = 2.5;
+const pitch = 3.3;
+
+/**
+ * Names in a column, each as near the height of its piece as the others allow, with a line to a dot in it. Where there
+ * are more than a column holds the rest stand in the cutting list alone, which says their pages.
+ */
 export function namesBeside(
   measure: TypeMeasure,
   unnamed: readonly Unnamed[],
   { x, height, most }: Column,
 ): { readonly inks: readonly Ink[]; readonly height: number } {
-  const sorted = [...unnamed].sort((a, b) => a.at.y - b.at.y || b.at.x - a.at.x);
-  const pitch = Math.min(3.3, Math.max(most / Math.max(sorted.length, 1), 1.7));
-  const size = pitch * 0.76;
+  const sorted = [...unnamed]
+    .sort((a, b) => a.at.y - b.at.y || b.at.x - a.at.x)
+    .slice(0, Math.max(Math.floor(most / pitch), 1));
   const room = Math.max(height, sorted.length * pitch);
   let above = 0;
   const inks = sorted.flatMap(({ title, at: point }, i): readonly Ink[] => {

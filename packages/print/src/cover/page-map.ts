@@ -169,7 +169,13 @@ function cornersOf({ window: [x, y, w, h], neighbours }: Page, overlap: number):
   return [at(x, y), at(right, y), at(right, below), at(x, below)];
 }
 
-/** A page's label and number, in a corner of it or its middle that no outline runs through. */
+/** mm: em size of labels and numbers on the map, 7 pt: what is set smaller is not read. */
+const labelSize = 2.5;
+
+/**
+ * A page's label with its number below, in a corner of the page or its middle that no outline runs through; the label
+ * alone where the page is too small for both, and in the first corner where outlines leave none.
+ */
 function labelInks(
   measure: TypeMeasure,
   page: Page,
@@ -180,23 +186,35 @@ function labelInks(
   const [first, , last] = corners as [Point, Point, Point];
   const near = outlines.within([first.x, first.y, last.x, last.y]);
   const below = page.blank ? blank : `p ${page.number}`;
-  const largest = Math.min(2.6, (last.x - first.x) * 0.2);
-  const set = (size: number) => {
-    const small = size * 0.75;
-    const wide = Math.max(measure.width(page.label, size, 'bold'), measure.width(below, small, 'regular'));
-    const [high, edge] = [size * 1.95, size * 0.35];
-    const lefts = [first.x + edge, last.x - wide - edge, (first.x + last.x - wide) / 2];
-    const tops = [first.y + edge * 0.6, last.y - high - edge * 0.4, (first.y + last.y - high) / 2];
-    const places = tops.flatMap(y => lefts.map(x => at(x, y)));
+  const label = { text: page.label, weight: 'bold' } as const;
+  const number = { text: below, weight: 'regular' } as const;
+  const tried = [[label, number], [label]].map(lines => {
+    const wide = Math.max(...lines.map(l => measure.width(l.text, labelSize, l.weight)));
+    const high = lines.length * linePitch;
+    const lefts = spots(first.x + aside, last.x - wide - aside);
+    const tops = spots(first.y + aside, last.y - high - aside);
+    const fits = wide + aside <= last.x - first.x && high + aside <= last.y - first.y;
+    const places = fits ? tops.flatMap(y => lefts.map(x => at(x, y))) : [];
     const isClear = ({ x, y }: Point) =>
-      !near.some(([a, b]) => meetsRectangle(a, b, [x - 0.2, y, x + wide + 0.2, y + high]));
-    return { size, small, first: places[0]!, clear: places.find(isClear) };
-  };
-  const tried = [1, 0.8, 0.65].map(share => set(largest * share));
-  const { size, small, first: corner, clear } = tried.find(t => t.clear) ?? tried[0]!;
-  const { x, y } = clear ?? corner;
-  return [
-    setLine(measure, page.label, { role: 'text', size, weight: 'bold' }, at(x, y + size * 0.85)),
-    setLine(measure, below, { role: 'text', size: small }, at(x, y + size * 1.65)),
-  ];
+      !near.some(([a, b]) => meetsRectangle(a, b, [x - 0.5, y - 0.3, x + wide + 0.5, y + high + 0.2]));
+    return { lines, first: places[0], clear: places.find(isClear) };
+  });
+  const set = tried.find(t => t.clear) ?? tried.find(t => t.first) ?? tried[1]!;
+  const { x, y } = set.clear ?? set.first ?? first;
+  return set.lines.map(({ text, weight }, i) =>
+    setLine(
+      measure,
+      text,
+      { role: 'text', size: labelSize, weight },
+      at(x, y + i * linePitch + labelSize * 0.8),
+    ),
+  );
 }
+
+/** Places from one end to the other, the ends first. */
+const spots = (from: number, to: number): readonly number[] =>
+  [0, 1, 0.5, 0.25, 0.75, 0.125, 0.375, 0.625, 0.875].map(share => from + share * (to - from));
+
+/** mm from one line of a label to the next, and from a page's lines to its label. */
+const linePitch = 2.4;
+const aside = 0.8;

@@ -1,7 +1,8 @@
 import { translation } from '@paperhinge/geometry/plane';
 import type { PiecePlace } from '../drawing/draw-piece.js';
 import { type Drawing, movedDrawing } from '../drawing/ink.js';
-import type { PieceShape } from '../drawing/piece-shape.js';
+import type { PieceShape, PieceStyle } from '../drawing/piece-shape.js';
+import { grainOffJoins } from '../pages/grain-off-joins.js';
 import { type LayoutOptions, layoutFor, type SheetLayout, type SheetPiece } from '../pages/layout.js';
 import { chordsOnSheet, markedBlank } from '../pages/lines-on-pages.js';
 import { isLarge, type Paper } from '../pages/papers.js';
@@ -18,6 +19,8 @@ export interface Covered {
   readonly layout: SheetLayout;
   readonly pieces: readonly SheetPiece[];
   readonly pages: readonly Page[];
+  /** The pieces as they were given, but for grain lines that would have lain on a join. */
+  readonly shapes: readonly PieceShape[];
   /** The pieces' lines on the large sheet. */
   readonly lines: readonly Chord[];
   /** Drawings of the cover pages, in window coordinates; none where the cover lies on the sheet. */
@@ -37,7 +40,7 @@ export function withCovers(
   source: ReportSource,
   shapes: readonly PieceShape[],
   paper: Paper,
-  options: LayoutOptions,
+  options: LayoutOptions & PieceStyle,
   typefaces: Typefaces,
 ): Covered {
   const large = isLarge(paper);
@@ -47,7 +50,8 @@ export function withCovers(
     const layout = paged ?? layoutFor(shapes, paper, { ...options, blocks });
     const plan = planPages(layout, large ? 0 : count);
     const { pieces } = plan;
-    const lines = chordsOnSheet(shapes, pieces);
+    const lying = grainOffJoins(shapes, pieces, plan.pages, layout.format, options);
+    const lines = chordsOnSheet(lying, pieces);
     const pages = large ? plan.pages : markedBlank(plan.pages, lines);
     const room = large ? { width: block[0], height: block[1] } : layout.format.field;
     const set = coverSet(source, shapes, { layout, pages, pieces, room }, typefaces);
@@ -56,9 +60,9 @@ export function withCovers(
       continue;
     }
     const covers = [...set, ...Array.from({ length: count - set.length }, (): Drawing => ({ inks: [] }))];
-    if (!large) return { layout, pieces, pages, covers, lines, onSheet: { inks: [] } };
+    if (!large) return { layout, shapes: lying, pieces, pages, covers, lines, onSheet: { inks: [] } };
     const inks = covers.flatMap((c, i) => movedDrawing(c, translation(layout.blocks[i]!.corner)).inks);
-    return { layout, pieces, pages, covers: [], lines, onSheet: { inks } };
+    return { layout, shapes: lying, pieces, pages, covers: [], lines, onSheet: { inks } };
   }
 }
 

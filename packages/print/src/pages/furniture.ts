@@ -21,8 +21,12 @@ const right = at(1, 0),
   up = at(0, -1);
 /** mm: half a match mark. */
 const half = 3.2;
-/** mm: em size of the foot line. */
-export const footSize = 2.1;
+/** mm: em size of the foot line, 7 pt. */
+export const footSize = 2.5;
+/** mm from the window down to the foot line's baseline: its tails end 3.1 mm below, where small printers still reach. */
+const footDrop = 2.6;
+/** mm at the right end of the foot line that it leaves, where pages meet edge to edge, to the name of the page below. */
+const besideFoot = 16;
 /** mm outside the window at which words stand; printers that reach 6 mm from the edge still print them. */
 const outside = 2.6;
 
@@ -95,7 +99,9 @@ function strips(page: Page, furnishing: Furnishing): readonly Ink[] {
   }
   if (below && own.below) {
     if (o > 0) inks.push(straight('join-line', at(0, h - o), at(w, h - o)));
-    inks.push(strip(below, '↓', share => at(w * share, o > 0 ? h - o / 2 : h + outside), right));
+    const middle = (share: number) =>
+      o > 0 ? at(w * share, h - o / 2) : at(w - besideFoot / 2, h + footDrop - stripStyle.size / 3);
+    inks.push(strip(below, '↓', middle, right));
     inks.push(...marks(own.below, { from: at(0, h - o), along: right, length: w, side: -1 }, measure));
   }
   return inks;
@@ -125,7 +131,10 @@ const stripStyle = { role: 'page-text', size: 2.5 } as const;
 
 /** The line under a page's window. */
 export const footInk = (footer: string, { field }: PageFormat, measure: TypeMeasure): Ink =>
-  setLine(measure, footer, { role: 'page-text', size: footSize }, at(0, field.height + outside + 0.6), right);
+  setLine(measure, footer, { role: 'page-text', size: footSize }, at(0, field.height + footDrop), right);
+
+/** mm that the foot line may run. */
+export const footRoom = ({ field }: PageFormat): number => field.width - (field.overlap > 0 ? 0 : besideFoot);
 
 /** Where along a strip its words are tried. */
 const shares = [0.5, 0.36, 0.64, 0.24, 0.76, 0.42, 0.58, 0.86];
