@@ -54,8 +54,8 @@ test('a skirt is gathered before it is sewn to its yoke', () => {
   const { record } = foundRun('order-gathered-skirt');
   const jobs = record.orderOfWork.map(j => j.job);
   inOrder(jobs, 'gather front skirt.top', 'seam yoke seam');
-  // 4 × 420 mm of skirt to 4 × 330 mm of yoke.
-  expect(record.orderOfWork.find(j => j.job.startsWith('gather'))!.text).toContain('from 1680 mm to 1320 mm');
+  // 4 × 420 mm of skirt to 4 × 240 mm of yoke.
+  expect(record.orderOfWork.find(j => j.job.startsWith('gather'))!.text).toContain('from 1680 mm to 960 mm');
   expect(record.findings).toContainEqual(
     expect.objectContaining({
       code: 'passage-not-checked',

@@ -1,4 +1,5 @@
-import { type EdgeRef, edgeNames, type Pattern } from '@paperhinge/geometry';
+import { type EdgeRef, type EdgeRun, edgeNames, type Pattern } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
 
 export const sameEdge = (p: EdgeRef, q: EdgeRef): boolean => p.piece === q.piece && p.edge === q.edge;
 
@@ -18,3 +19,11 @@ export const hasEdge = (pattern: Pattern, { piece, edge }: EdgeRef): boolean => 
   const owner = pattern.pieces.find(p => p.name === piece);
   return owner !== undefined && edgeNames(owner).includes(edge);
 };
+
+/** Runs that sew the same part of the same edge: left and right, listed apart. */
+export const sameRun = (one: EdgeRun, other: EdgeRun): boolean =>
+  sameEdge(one, other) && Math.abs((one.part?.from ?? 0) - (other.part?.from ?? 0)) <= tolerances.joiningGap;
+
+/** Runs, each part of an edge once. */
+export const distinctRuns = (runs: readonly EdgeRun[]): readonly EdgeRun[] =>
+  runs.filter((run, i) => runs.findIndex(other => sameRun(other, run)) === i);

@@ -191,8 +191,7 @@ test('darts of one name in two pieces are two jobs, and a note may speak of both
     'pockets',
   ]);
   expect(order[3]!.because).toEqual([
-    'after the waist dart of the front: they lie over it',
-    'after the waist dart of the back: they lie over it',
+    'after the waist dart of the front and the waist dart of the back: they lie over it',
   ]);
 });
 

@@ -1,16 +1,8 @@
-import {
-  type EdgeRef,
-  type EdgeRun,
-  edgePath,
-  type Pattern,
-  pathLength,
-  pieceNamed,
-} from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import { type EdgeRef, edgePath, type Pattern, pathLength, pieceNamed } from '@paperhinge/geometry';
 import { lengthInGarment } from '@paperhinge/geometry/measure';
 import { runLabel } from '@paperhinge/geometry/pattern';
 import type { Derived } from '../alteration.js';
-import { holdsEdge, sameEdge } from '../edge-refs.js';
+import { distinctRuns, holdsEdge, sameEdge } from '../edge-refs.js';
 import { stretchOf } from './cloth.js';
 import { slitsAt } from './slits.js';
 
@@ -69,20 +61,11 @@ function shareInRing(pattern: Pattern, ring: readonly EdgeRef[], ref: EdgeRef): 
   const sewnMm = pattern.seams
     .flatMap(({ a, b }) => [a, b])
     .filter(side => side.some(run => holdsEdge(ring, run) && !sameEdge(run, ref)))
-    .map(side => side.filter((run, i) => sameEdge(run, ref) && i === firstAlike(side, run)))
+    .map(side => distinctRuns(side.filter(run => sameEdge(run, ref))))
     .filter(runs => runs.length > 0)
     .map(runs => runs.reduce((sum, { part }) => sum + (part ? part.to - part.from : edgeMm), 0));
   return sewnMm.length === 0 ? 1 : Math.min(1, Math.max(...sewnMm) / edgeMm);
 }
-
-/** Left and right are listed apart, and are the same part of the same edge. */
-const firstAlike = (side: readonly EdgeRun[], { piece, edge, part }: EdgeRun): number =>
-  side.findIndex(
-    other =>
-      other.piece === piece &&
-      other.edge === edge &&
-      Math.abs((other.part?.from ?? 0) - (part?.from ?? 0)) <= tolerances.coincidenceTolerance,
-  );
 
 const grown = (mm: number, percent: number): number => mm * (1 + percent / 100);
 

@@ -6,15 +6,16 @@ import {
   type Fastening,
   type Pattern,
   type Piece,
+  type PieceRole,
   pathLength,
   pieceNamed,
   pieceRoleOf,
   roleOf,
 } from '@paperhinge/geometry';
 import { dartsOf, edgeParts, pleatsOf } from '@paperhinge/geometry/pattern';
-import { holdsEdge } from '../edge-refs.js';
+import { holdsEdge, isSewn } from '../edge-refs.js';
 import { asThing, asThings, edgeLabel, type Job, job } from './jobs.js';
-import { isLining, type MadePiece } from './pieces.js';
+import { isLining, laidOnPieces, type MadePiece } from './pieces.js';
 import { saying } from './sentences.js';
 
 /** What is done while the pieces lie flat, before they are sewn to one another. */
@@ -25,7 +26,7 @@ export const flatJobs = (pattern: Pattern, made: readonly MadePiece[]): readonly
   ...pattern.pieces.flatMap(pleatJobs),
   ...pattern.pieces.flatMap(insetJobs),
   ...pocketJobs(pattern),
-  ...pattern.pieces.filter(p => isLayered(p)).map(layersJob),
+  ...pattern.pieces.filter(piece => isLayered(pattern, piece)).map(layersJob),
   ...openingJobs(pattern),
 ];
 
@@ -114,27 +115,47 @@ const insetJobs = (piece: Piece): readonly Job[] =>
     });
 
 /** Pockets that no seam holds are sewn on by themselves. */
-function pocketJobs(pattern: Pattern): readonly Job[] {
-  const isSewn = (piece: Piece) =>
-    pattern.seams.some(({ a, b }) => [...a, ...b].some(r => r.piece === piece.name));
-  return pattern.pieces
-    .filter(p => ['pocket', 'placket'].includes(pieceRoleOf(p) ?? '') && !isSewn(p))
-    .map(({ name }) =>
+const pocketJobs = (pattern: Pattern): readonly Job[] =>
+  laidOnPieces(pattern)
+    .filter(p => ['pocket', 'placket'].includes(pieceRoleOf(p.piece) ?? ''))
+    .map(({ piece: { name }, on }) =>
       job(
         'pocket',
         `pocket ${name}`,
         {
-          text: saying('job-pocket', { piece: { piece: name } }),
+          text: saying('job-pocket', { piece: { piece: name }, on: on.map(piece => ({ piece })) }),
           called: saying('called-of-piece', { what: 'piece', piece: { piece: name } }),
         },
-        { pieces: [name] },
+        { pieces: [name, ...on] },
       ),
     );
+
+/** A collar, a cuff, a waistband or a tab of two layers is sewn to itself and turned before it is sewn on. */
+function isLayered(pattern: Pattern, piece: Piece): boolean {
+  if ((piece.cutting.layers ?? 1) < 2) return false;
+  const role = pieceRoleOf(piece);
+  const hasFreeEdge = edgeParts(piece).some(
+    e => e.kind !== 'fold' && !isSewn(pattern, { piece: piece.name, edge: e.name }),
+  );
+  // A neckband is a ring: its ends are joined before its layers are, and it is turned by folding.
+  return hasFreeEdge && (turnedLayers.has(role) || (role === 'band' && isWaistband(pattern, piece.name)));
 }
 
-/** A collar or cuff of two layers is sewn to itself and turned before it is sewn on. */
-const isLayered = (piece: Piece): boolean =>
-  ['collar', 'cuff'].includes(pieceRoleOf(piece) ?? '') && (piece.cutting.layers ?? 1) > 1;
+const turnedLayers: ReadonlySet<PieceRole | undefined> = new Set<PieceRole | undefined>([
+  undefined,
+  'collar',
+  'cuff',
+  'strip',
+]);
+
+const isWaistband = (pattern: Pattern, band: string): boolean =>
+  pattern.seams.some(({ a, b }) => {
+    const runs = [...a, ...b];
+    return (
+      runs.some(r => r.piece === band) &&
+      runs.some(r => r.piece !== band && roleOf(edgeNamed(pieceNamed(pattern, r.piece), r.edge)) === 'waist')
+    );
+  });
 
 const layersJob = ({ name }: Piece): Job =>
   job(

@@ -49,11 +49,13 @@ export interface Job {
   readonly edges: readonly EdgeRef[];
   /** The pieces it works on beside those of its edges. */
   readonly pieces: readonly string[];
+  /** The seam that it sews or makes ready. */
+  readonly seam?: string;
   readonly after: readonly Constraint[];
 }
 
 /** What a job is made of beside its kind, name, words and title; all empty where left out. */
-export type JobParts = Partial<Pick<Job, 'alsoCalled' | 'edges' | 'pieces' | 'after'>>;
+export type JobParts = Partial<Pick<Job, 'alsoCalled' | 'edges' | 'pieces' | 'seam' | 'after'>>;
 
 export const job = (
   kind: JobKind,

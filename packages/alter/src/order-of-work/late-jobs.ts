@@ -8,6 +8,7 @@ import {
   type Pattern,
   pathLength,
   pieceNamed,
+  pieceRoleOf,
 } from '@paperhinge/geometry';
 import { hemSweep, levelAcross, levelNames } from '@paperhinge/geometry/measure';
 import { markRoleOf } from '@paperhinge/geometry/pattern';
@@ -15,7 +16,7 @@ import { holdsEdge } from '../edge-refs.js';
 import { isBias } from './bias.js';
 import { isFrontTurning } from './flat-jobs.js';
 import { asThing, asThings, edgeLabel, type Job, job } from './jobs.js';
-import { isLining, type MadePiece } from './pieces.js';
+import { isLining, laidOnPieces, type MadePiece } from './pieces.js';
 import { saying } from './sentences.js';
 
 /** A hem that is longer than its piece's widest level by more than this is flared (common practice, no source). */
@@ -23,10 +24,29 @@ const flaredHem = 1.2;
 
 /** What comes late: hems, elastics and cords, buttonholes and buttons. */
 export const lateJobs = (pattern: Pattern, made: readonly MadePiece[]): readonly Job[] => [
+  ...laidOnJobs(pattern),
   ...hemJobs(pattern, made),
   ...(pattern.fastenings ?? []).flatMap(drawnInJobs),
   ...buttonJobs(pattern),
 ];
+
+/** Loops, straps and the like that are sewn onto a finished piece where their place is marked. */
+const laidOnJobs = (pattern: Pattern): readonly Job[] =>
+  laidOnPieces(pattern)
+    .filter(({ piece, on }) => on.length > 0 && !['pocket', 'placket'].includes(pieceRoleOf(piece) ?? ''))
+    .map(({ piece: { name }, on }) => {
+      const seams = pattern.seams.filter(({ a, b }) => [...a, ...b].some(r => on.includes(r.piece)));
+      const because = saying('because-laid-on', {});
+      return job(
+        'other',
+        `sew on ${name}`,
+        {
+          text: saying('job-pocket', { piece: { piece: name }, on: on.map(piece => ({ piece })) }),
+          called: saying('called-of-piece', { what: 'piece', piece: { piece: name } }),
+        },
+        { pieces: [name], after: seams.map(s => ({ job: `seam ${s.name}`, because })) },
+      );
+    });
 
 function hemJobs(pattern: Pattern, made: readonly MadePiece[]): readonly Job[] {
   const covered = [

@@ -41,7 +41,7 @@ const understitchJob = (facing: Job, name: string): Job =>
     'understitch',
     `understitch ${name}`,
     {
-      text: saying('job-understitch', { piece: { piece: name } }),
+      text: saying('job-understitch', { pieces: [{ piece: name }] }),
       called: saying('called-of-piece', { what: 'understitching', piece: { piece: name } }),
     },
     { pieces: [name], after: [{ job: facing.job, because: saying('because-sewn-before-turned', {}) }] },

@@ -4,7 +4,7 @@ import { inWords } from '../in-words.js';
 import { flatJobs } from './flat-jobs.js';
 import { type Job, type JobKind, job, jobKinds } from './jobs.js';
 import { lateJobs } from './late-jobs.js';
-import { liningOf, turnOutJob } from './lining.js';
+import { liningOf, turnOutJobs } from './lining.js';
 import { madeJobs } from './made-jobs.js';
 import { madePieces } from './pieces.js';
 import { constrained } from './rules.js';
@@ -38,7 +38,7 @@ export function orderOfWork(
     ...flatJobs(pattern, made),
     ...seamJobs(pattern, made),
     ...made.flatMap(piece => madeJobs(pattern, piece)),
-    ...(lining ? turnOutJob(pattern, lining) : []),
+    ...(lining ? turnOutJobs(pattern, lining) : []),
     ...lateJobs(pattern, made),
   ];
   const jobs = withNotes(constrained(pattern, withNotedJobs(called, making), lining), making);
@@ -50,12 +50,22 @@ export function orderOfWork(
     order: order.map(({ job, kind, text, reasons }) => {
       const given = reasons.flatMap(({ job: name, because }) => {
         const other = byName.get(name);
-        return other ? [saying('after-job', { job: other.called, because: asSaying(because) })] : [];
+        return other ? [{ job: other.called, because: asSaying(because) }] : [];
       });
-      return { job, text, because: given.length > 0 ? given : [saying('because-free', { kind })] };
+      return { job, text, because: given.length > 0 ? grouped(given) : [saying('because-free', { kind })] };
     }),
     findings: [...(lining?.findings ?? []), ...(trapped.length > 0 ? [trap(trapped)] : [])],
   };
+}
+
+/** Jobs that are waited for with one reason, told in one line. */
+function grouped(given: readonly { readonly job: Saying; readonly because: Saying }[]): readonly Saying[] {
+  const lines = new Map<string, { readonly jobs: readonly Saying[]; readonly because: Saying }>();
+  for (const { job, because } of given) {
+    const key = JSON.stringify(because);
+    lines.set(key, { jobs: [...(lines.get(key)?.jobs ?? []), job], because });
+  }
+  return [...lines.values()].map(line => saying('after-job', line));
 }
 
 const asSaying = (words: Saying | string): Saying => (typeof words === 'string' ? inWords(words) : words);

@@ -1,4 +1,5 @@
 import { type EdgeRef, type Pattern, type Piece, type PieceRole, pieceRoleOf } from '@paperhinge/geometry';
+import { isCentreLine } from '@paperhinge/geometry/pattern';
 import type { Derived, DerivedKind } from '../alteration.js';
 
 /** A piece made for an edge, in this run or before it, as far as the order of work asks. */
@@ -43,4 +44,40 @@ export function madePieces(pattern: Pattern, derived: readonly Derived[]): reado
 export function isLining(pattern: Pattern, piece: Piece): boolean {
   if (pieceRoleOf(piece) === 'lining') return true;
   return pattern.fabrics.some(f => f.name === piece.cutting.fabric && f.role === 'lining');
+}
+
+/** Pieces sewn onto an edge of the garment: a band, collar or cuff that is drawn like any other piece. */
+export const isSewnOn = (piece: Piece | undefined): boolean =>
+  piece !== undefined && ['band', 'collar', 'cuff', 'binding', 'strip'].includes(pieceRoleOf(piece) ?? '');
+
+/** A piece that no seam holds and that is laid on where a placement line shows, and the pieces that have the line. */
+export interface LaidOn {
+  readonly piece: Piece;
+  readonly on: readonly string[];
+}
+
+/** The pieces that no seam holds; a placement line of their own name shows where they go, or of a pocket any. */
+export const laidOnPieces = ({ pieces, seams }: Pattern): readonly LaidOn[] =>
+  pieces
+    .filter(piece => !seams.some(({ a, b }) => [...a, ...b].some(r => r.piece === piece.name)))
+    .map(piece => {
+      const named = placed(pieces, name => name === piece.name);
+      return { piece, on: named.length === 0 && pieceRoleOf(piece) === 'pocket' ? placed(pieces) : named };
+    });
+
+const placed = (pieces: readonly Piece[], isIts: (name: string) => boolean = () => true): readonly string[] =>
+  pieces
+    .filter(({ lines }) => lines.some(l => l.kind === 'placement' && !isCentreLine(l) && isIts(l.name)))
+    .map(piece => piece.name);
+
+/** Whether a piece lies within the garment: a lining, or a facing that a lining is sewn to. */
+export function isWithin(pattern: Pattern, piece: Piece): boolean {
+  if (isLining(pattern, piece)) return true;
+  if (pieceRoleOf(piece) !== 'facing') return false;
+  const isLiningRun = (run: EdgeRef): boolean =>
+    pattern.pieces.some(p => p.name === run.piece && isLining(pattern, p));
+  const holds = (side: readonly EdgeRef[]) => side.some(run => run.piece === piece.name);
+  return pattern.seams.some(
+    ({ a, b }) => (holds(a) && b.every(isLiningRun)) || (holds(b) && a.every(isLiningRun)),
+  );
 }

@@ -3,6 +3,7 @@ import {
   type EdgeRole,
   edgeNamed,
   type Pattern,
+  type PieceRole,
   pieceNamed,
   pieceRoleOf,
   roleOf,
@@ -14,7 +15,9 @@ import { edgeParts, neighboursOf } from '@paperhinge/geometry/pattern';
 import { holdsEdge } from '../edge-refs.js';
 import { asThing, asThings, type Constraint, type Job, type JobKind } from './jobs.js';
 import type { Lining } from './lining.js';
+import { isSewnOn } from './pieces.js';
 import { isShoulder } from './seam-jobs.js';
+import { type SeamsThrough, seamsThrough } from './seams-through.js';
 import { saying } from './sentences.js';
 import { type SleeveSeam, sleeveSeams } from './sleeve.js';
 
@@ -30,23 +33,25 @@ export function constrained(
   const sleeves = sleeveSeams(pattern);
   const rules = rulesOf(pattern, sleeves, lining);
   const passes = onePasses(pattern, sleeves, lining);
-  return jobs.map(job => {
+  const ruled = jobs.map(job => {
     const found = jobs.flatMap((other): readonly Constraint[] => {
       const because =
         other === job ? undefined : rules.map(rule => rule(job, other)).find(r => r !== undefined);
       return because === undefined ? [] : [{ job: other.job, because }];
     });
+    return { ...job, after: withMore(job.after, found) };
+  });
+  return ruled.map(job => {
     const pass = passes.find(p => p.includes(job.job))?.filter(name => name !== job.job) ?? [];
-    return {
-      ...job,
-      text: inOnePass(
-        job,
-        jobs.filter(j => pass.includes(j.job)),
-      ),
-      after: [...job.after, ...found.filter(f => !job.after.some(a => a.job === f.job))],
-    };
+    const others = ruled.filter(j => pass.includes(j.job));
+    const theirs = others.flatMap(j => j.after).filter(a => a.job !== job.job && !pass.includes(a.job));
+    return { ...job, text: inOnePass(job, others), after: withMore(job.after, theirs) };
   });
 }
+
+/** What a job waits for, each other job once. */
+const withMore = (after: readonly Constraint[], more: readonly Constraint[]): readonly Constraint[] =>
+  [...after, ...more].filter((a, i, all) => i === all.findIndex(b => b.job === a.job));
 
 /** Seams that are one line of stitches once others are sewn: side and underarm, the sides of a garment and its lining. */
 function onePasses(
@@ -56,9 +61,17 @@ function onePasses(
 ): readonly (readonly string[])[] {
   const flat = sleeves.filter(s => s.flat).flatMap(s => s.closing);
   const names = [...new Set(flat.map(s => `seam ${s.name}`))];
+  const through = seamsThrough(pattern).map(t => t.seams.map(s => `seam ${s.name}`));
   const left = (lining?.leftOpen ?? []).filter(s => pattern.seams.includes(s)).map(s => `seam ${s.name}`);
-  return [names, left].filter(pass => pass.length > 1);
+  return merged([names, left, ...through]).filter(pass => pass.length > 1);
 }
+
+/** Passes that share a seam are one. */
+const merged = (passes: readonly (readonly string[])[]): readonly (readonly string[])[] =>
+  passes.reduce<readonly (readonly string[])[]>((all, pass) => {
+    const joined = all.filter(other => other.some(name => pass.includes(name)));
+    return [...all.filter(other => !joined.includes(other)), [...new Set([...joined.flat(), ...pass])]];
+  }, []);
 
 function inOnePass({ text }: Job, others: readonly Job[]): Job['text'] {
   if (others.length === 0 || typeof text === 'string') return text;
@@ -82,9 +95,10 @@ function rulesOf(
     stayFirst,
     fuseFirst,
     foldBeforeCrossing,
-    openingFlat,
+    openingFlat(pattern),
     finishedBeforeEdgeRound(pattern),
     pocketFlat(pattern),
+    pocketMouthFirst(pattern),
     gatherFirst,
     layersFirst,
     collarBetween(pattern),
@@ -92,6 +106,7 @@ function rulesOf(
     shoulderBeforeNeck(pattern),
     casingFirst,
     ...sleeves.map(sleeveRule),
+    throughRule(seamsThrough(pattern)),
     ...(lining ? [liningRule(lining)] : []),
   ];
 }
@@ -120,11 +135,23 @@ const foldBeforeCrossing: Rule = (job, other) => {
   return other.kind === 'dart' ? saying('because-dart-crosses', facts) : saying('because-folded', facts);
 };
 
-/** A zip, placket or fly is made while its piece lies flat: before any seam of it. */
-const openingFlat: Rule = (job, other) =>
-  other.kind === 'opening' && job.kind === 'seam' && sharesPiece(job, other)
-    ? saying('because-flat', {})
-    : undefined;
+/**
+ * A zip, placket or fly is made while its piece lies flat: before any seam of it. But a fly's facing is on before the
+ * zip that is sewn to it, and its shield lies behind the zip.
+ */
+const openingFlat =
+  (pattern: Pattern): Rule =>
+  (job, other) => {
+    const lies = (seam: Job, opening: Job, role: PieceRole) =>
+      seam.kind === 'seam' &&
+      opening.kind === 'opening' &&
+      shared(opening, seam) !== undefined &&
+      seam.edges.some(e => pieceRoleOf(pieceNamed(pattern, e.piece)) === role);
+    if (lies(other, job, 'facing')) return saying('because-zip-on-facing', {});
+    if (other.kind !== 'opening' || job.kind !== 'seam' || !sharesPiece(job, other)) return undefined;
+    if (lies(job, other, 'facing')) return undefined;
+    return lies(job, other, 'placket') ? saying('because-behind-zip', {}) : saying('because-flat', {});
+  };
 
 const finishedBeforeEdgeRound =
   (pattern: Pattern): Rule =>
@@ -153,9 +180,24 @@ const pocketFlat =
       ['pocket', 'placket'].includes(pieceRoleOf(pieceNamed(pattern, name)) ?? '');
     const isCloser = job.kind === 'seam' && job.edges.every(e => closingRoles.has(roleAt(pattern, e)));
     if (!isCloser || job.edges.some(e => isPocket(e.piece))) return undefined;
-    const sewnIn =
-      other.kind === 'seam' && other.edges.some(e => isPocket(e.piece)) && sharesPiece(job, other);
-    return other.kind === 'pocket' || sewnIn ? saying('because-pocket-flat', {}) : undefined;
+    const isSewnIn = other.kind === 'seam' && other.edges.some(e => isPocket(e.piece));
+    // Where a patch pocket goes may not be marked: then it goes anywhere but onto what is sewn on later.
+    const isAnywhere = other.kind === 'pocket' && other.pieces.length === 1;
+    const waits = isAnywhere
+      ? job.edges.some(e => !isSewnOn(pieceNamed(pattern, e.piece)))
+      : (other.kind === 'pocket' || isSewnIn) && sharesPiece(job, other);
+    return waits ? saying('because-pocket-flat', {}) : undefined;
+  };
+
+/** A pocket is sewn to the opening it hangs from, and turned, before it is closed behind it. */
+const pocketMouthFirst =
+  (pattern: Pattern): Rule =>
+  (job, other) => {
+    if (job.kind !== 'seam' || other.kind !== 'seam' || job === other) return undefined;
+    const pockets = other.edges.filter(e => pieceRoleOf(pieceNamed(pattern, e.piece)) === 'pocket');
+    const isMouth = (j: Job) => j.edges.some(e => roleAt(pattern, e) === 'opening');
+    const isIts = job.edges.some(e => pockets.some(p => p.piece === e.piece));
+    return isIts && isMouth(other) && !isMouth(job) ? saying('because-mouth-first', {}) : undefined;
   };
 
 const roleAt = (pattern: Pattern, { piece, edge }: EdgeRef): EdgeRole | undefined =>
@@ -193,10 +235,10 @@ const crossingSeamFirst =
   (job, other) => {
     if (other.kind !== 'seam' || !sewsAn(job, 'seam', 'gather', 'band', 'facing', 'hem', 'hang'))
       return undefined;
-    const seam = pattern.seams.find(s => `seam ${s.name}` === other.job);
-    const across = pattern.seams.find(s => `seam ${s.name}` === job.job);
+    const seam = pattern.seams.find(s => s.name === other.seam);
+    const across = pattern.seams.find(s => s.name === job.seam);
     if (!seam || (across && free.has(pair(seam.name, across.name)))) return undefined;
-    const sides = across ? [across.a, across.b] : [job.edges];
+    const sides = across && job.kind === 'seam' ? [across.a, across.b] : [job.edges];
     const isHem = ({ piece, edge }: EdgeRef): boolean =>
       edgeNamed(pieceNamed(pattern, piece), edge).kind === 'hem';
     const crossed = neighboursAtEnds(pattern, seam).find(({ first, second }) =>
@@ -211,8 +253,10 @@ const crossingSeamFirst =
 const shoulderBeforeNeck =
   (pattern: Pattern): Rule =>
   (job, other) => {
-    const seam = pattern.seams.find(s => `seam ${s.name}` === other.job);
+    const seam = pattern.seams.find(s => s.name === other.seam);
     if (other.kind !== 'seam' || !seam || !isShoulder(pattern, seam) || job === other) return undefined;
+    if (seamsThrough(pattern).some(t => t.seams.includes(seam) && t.across.some(s => s.name === job.seam)))
+      return undefined;
     const neck = job.edges.find(
       e => roleAt(pattern, e) === 'neck' && other.edges.some(o => o.piece === e.piece),
     );
@@ -231,6 +275,19 @@ const sleeveRule =
     const sets = (j: Job) => j.job === `seam ${seam.name}`;
     return (flat ? closes(job) && sets(other) : sets(job) && closes(other)) ? because : undefined;
   };
+
+/** Seams that run on into one another across others are sewn in one pass, once those others lie flat. */
+const throughRule =
+  (through: readonly SeamsThrough[]): Rule =>
+  (job, other) =>
+    other.kind === 'seam' &&
+    through.some(
+      t =>
+        t.seams.some(s => s.name === job.seam && job.kind === 'seam') &&
+        t.across.some(s => s.name === other.seam),
+    )
+      ? saying('because-run-on', {})
+      : undefined;
 
 /** What was left open is closed once the lining has been turned. */
 const liningRule =

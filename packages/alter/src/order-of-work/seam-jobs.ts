@@ -1,9 +1,9 @@
-import { type EdgeRun, type Pattern, roleOf, type Seam } from '@paperhinge/geometry';
-import { lengthInGarment } from '@paperhinge/geometry/measure';
-import { runLabel } from '@paperhinge/geometry/pattern';
+import { type Pattern, pieceNamed, pieceRoleOf, roleOf, type Seam, walkSeam } from '@paperhinge/geometry';
 import { sameEdge } from '../edge-refs.js';
 import { asThings, edgeLabel, type Job, job } from './jobs.js';
-import type { MadePiece } from './pieces.js';
+import { isWithin, type MadePiece } from './pieces.js';
+import { seamLengths } from './seam-lengths.js';
+import { leftOpenMm, sewnInPart } from './seam-parts.js';
 import { saying } from './sentences.js';
 
 /** A seam whose one side is longer than the other by more than this share is gathered, not eased (common practice, no source). */
@@ -14,7 +14,7 @@ export const seamJobs = (pattern: Pattern, made: readonly MadePiece[]): readonly
   pattern.seams
     .filter(({ a, b }) => ![...a, ...b].some(r => made.some(d => d.name === r.piece)))
     .sort((p, q) => Number(isShoulder(pattern, q)) - Number(isShoulder(pattern, p)))
-    .flatMap(seam => [...gatherJob(pattern, seam), seamJob(pattern, seam)]);
+    .flatMap(seam => [...gatherJob(pattern, seam), seamJob(pattern, seam), ...understitchJob(pattern, seam)]);
 
 /** Whether every edge of a seam is a shoulder. */
 export const isShoulder = (pattern: Pattern, { a, b }: Seam): boolean =>
@@ -31,52 +31,76 @@ function seamJob(pattern: Pattern, seam: Seam): Job {
   const { name, a, b } = seam;
   const called = saying('called-seam', { seam: { seam: name } });
   const edges = [...a, ...b].map(({ piece, edge }) => ({ piece, edge }));
+  const parts = isPair(seam)
+    ? sewnInPart(pattern, a, { byWhatIsLeft: true })
+    : sewnInPart(pattern, [...a, ...b]);
+  const openMm = leftOpenMm(pattern, [...a, ...b]);
+  const part = { ...(parts.length > 0 ? { parts } : {}), ...(openMm > 0 ? { openMm } : {}) };
   const text = isPair(seam)
-    ? saying('job-seam-of-pair', { edge: asThings(a)[0]! })
-    : saying('job-seam', { a: asThings(a), b: asThings(b), ...worked(pattern, seam) });
-  return job('seam', `seam ${name}`, { text, called }, { edges });
+    ? saying('job-seam-of-pair', { edge: asThings(a)[0]!, ...part })
+    : saying('job-seam', { a: asThings(a), b: asThings(b), ...worked(pattern, seam), ...part });
+  return job('seam', `seam ${name}`, { text, called }, { edges, seam: name });
 }
 
 /** An edge sewn to its own mirror image. */
 const isPair = ({ a, b }: Seam): boolean => a.length === 1 && b.length === 1 && sameEdge(a[0]!, b[0]!);
 
 function worked(pattern: Pattern, seam: Seam) {
-  const easeMm = easeOf(pattern, seam);
-  if (easeMm === 0) return {};
-  return { easeMm, takenUp: isGathered(pattern, seam) ? 'gathered' : (seam.takenUp ?? 'eased') };
+  const wantedMm = wantedOf(pattern, seam);
+  if (wantedMm === 0) return {};
+  const { fromMm, toMm, times } = seamLengths(pattern, seam, wantedMm > 0 ? 'a' : 'b');
+  const takenUp = isGathered(pattern, seam) ? 'gathered' : (seam.takenUp ?? 'eased');
+  return { easeMm: fromMm - toMm, takenUp, ...(times > 1 ? { times } : {}) };
 }
 
-/** mm by which side a is to be longer over the garment. */
-function easeOf(pattern: Pattern, { ease, b }: Seam): number {
-  return 'mm' in ease ? ease.mm : (ease.percent / 100) * lengthOf(pattern, b);
-}
-
-const lengthOf = (pattern: Pattern, runs: readonly EdgeRun[]): number => {
-  const once = runs.filter((r, i) => i === runs.findIndex(o => runLabel(o) === runLabel(r)));
-  return once.reduce((sum, r) => sum + lengthInGarment(pattern, r), 0);
-};
+/** mm by which side a is to be longer, as the seam is counted. */
+const wantedOf = (pattern: Pattern, seam: Seam): number => walkSeam(pattern, seam).easeWantedMm;
 
 function isGathered(pattern: Pattern, seam: Seam): boolean {
   if (seam.takenUp !== undefined) return seam.takenUp === 'gathered';
-  const shorter = Math.min(lengthOf(pattern, seam.a), lengthOf(pattern, seam.b));
-  return Math.abs(easeOf(pattern, seam)) > gatheredShare * shorter;
+  const { aMm, bMm, easeWantedMm } = walkSeam(pattern, seam);
+  return Math.abs(easeWantedMm) > gatheredShare * Math.min(aMm, bMm);
 }
 
 function gatherJob(pattern: Pattern, seam: Seam): readonly Job[] {
   if (!isGathered(pattern, seam)) return [];
-  const longer = easeOf(pattern, seam) > 0 ? seam.a : seam.b;
-  const fromMm = lengthOf(pattern, longer);
-  const toMm = fromMm - Math.abs(easeOf(pattern, seam));
+  const side = wantedOf(pattern, seam) > 0 ? 'a' : 'b';
+  const longer = seam[side];
+  const { fromMm, toMm, times } = seamLengths(pattern, seam, side);
   const edges = asThings(longer);
   return [
     job(
       'gather',
       `gather ${edges.map(e => edgeLabel(e as never)).join(' + ')}`,
       {
-        text: saying('job-gather', { edges, fromMm, toMm }),
+        text: saying('job-gather', { edges, fromMm, toMm, ...(times > 1 ? { times } : {}) }),
         called: saying('called-of-edges', { what: 'gathers', edges }),
       },
-      { edges: longer },
+      { edges: longer, seam: seam.name },
     ),
   ];
 }
+
+/** A drawn facing is turned and understitched once it is sewn on; one that a lining is sewn to is turned with that. */
+function understitchJob(pattern: Pattern, { name, a, b }: Seam): readonly Job[] {
+  const faces = (side: Seam['a']) => side.every(r => isFreeFacing(pattern, r.piece));
+  if (faces(a) === faces(b)) return [];
+  const pieces = [...new Set((faces(a) ? a : b).map(r => r.piece))];
+  const facing = pieces.map(piece => ({ piece }));
+  return [
+    job(
+      'understitch',
+      `understitch ${pieces.join(' + ')}`,
+      {
+        text: saying('job-understitch', { pieces: facing }),
+        called: saying('called-of-piece', { what: 'understitching', piece: facing[0]! }),
+      },
+      { pieces, after: [{ job: `seam ${name}`, because: saying('because-sewn-before-turned', {}) }] },
+    ),
+  ];
+}
+
+const isFreeFacing = (pattern: Pattern, name: string): boolean => {
+  const piece = pieceNamed(pattern, name);
+  return pieceRoleOf(piece) === 'facing' && !isWithin(pattern, piece);
+};

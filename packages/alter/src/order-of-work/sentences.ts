@@ -6,6 +6,21 @@ interface OnEdges {
   readonly edges: readonly Thing[];
 }
 
+/** An edge that a seam sews in part: between two places in mm from its end at `beside`, or on to its other end. */
+export interface SewnInPart {
+  readonly edge: Thing;
+  readonly beside: Thing;
+  readonly fromMm: number;
+  readonly toMm: number;
+  readonly toEnd: boolean;
+}
+
+interface InPart {
+  readonly parts?: readonly SewnInPart[];
+  /** mm left open for a zip, a placket or for turning. */
+  readonly openMm?: number;
+}
+
 /** The jobs of the sewing, what each is called when another speaks of it, and why one waits for another. */
 export interface OrderSentences {
   'job-stay': OnEdges;
@@ -20,25 +35,36 @@ export interface OrderSentences {
   'job-inset': { readonly edge: Thing };
   'job-opening': { readonly edge: Thing; readonly lengthMm: number };
   'job-zip': { readonly fastening: Thing; readonly edge: Thing; readonly lengthMm: number };
-  'job-pocket': { readonly piece: Thing };
+  /** `on`: where its place is marked. */
+  'job-pocket': { readonly piece: Thing; readonly on?: readonly Thing[] };
   'job-layers': { readonly piece: Thing };
-  'job-gather': { readonly edges: readonly Thing[]; readonly fromMm: number; readonly toMm: number };
-  'job-seam': {
+  /** Lengths of each, where it is done several `times`. */
+  'job-gather': {
+    readonly edges: readonly Thing[];
+    readonly fromMm: number;
+    readonly toMm: number;
+    readonly times?: number;
+  };
+  'job-seam': InPart & {
     readonly a: readonly Thing[];
     readonly b: readonly Thing[];
-    /** mm by which side a is longer and is worked in. */
+    /** mm by which the longer side is worked in. */
     readonly easeMm?: number;
     readonly takenUp?: string;
+    /** How many seams there are of which each takes up that much. */
+    readonly times?: number;
     readonly onePassWith?: readonly Saying[];
   };
   /** An edge sewn to its own mirror image. */
-  'job-seam-of-pair': { readonly edge: Thing; readonly onePassWith?: readonly Saying[] };
+  'job-seam-of-pair': InPart & { readonly edge: Thing; readonly onePassWith?: readonly Saying[] };
   'job-band': OnEdges;
   'job-facing': OnEdges;
-  'job-understitch': { readonly piece: Thing };
+  'job-understitch': { readonly pieces: readonly Thing[] };
   'job-ring': { readonly piece: Thing };
   'job-turn': { readonly piece: Thing; readonly gapMm: number };
   'job-turn-out': { readonly through: Thing };
+  'job-turn-through-gap': { readonly edge: Thing; readonly gapMm: number };
+  'job-close-gap': { readonly edge: Thing; readonly gapMm: number };
   'job-hang': { readonly edges: readonly Thing[] };
   'job-hem': { readonly edges: readonly Thing[]; readonly finish?: string; readonly depthMm?: number };
   'job-elastic': { readonly fastening: Thing; readonly edge: Thing; readonly relaxedMm?: number };
@@ -55,7 +81,7 @@ export interface OrderSentences {
   'called-of-edges': { readonly what: string; readonly edges: readonly Thing[] };
   'called-plainly': { readonly what: string };
 
-  'after-job': { readonly job: Saying; readonly because: Saying };
+  'after-job': { readonly jobs: readonly Saying[]; readonly because: Saying };
   'because-stayed': { readonly edge: Thing };
   'because-fused': { readonly piece: Thing };
   'because-dart-crosses': { readonly edge: Thing };
@@ -74,6 +100,12 @@ export interface OrderSentences {
   'because-hems-drop': NoFacts;
   'because-through-buttonhole': NoFacts;
   'because-pocket-flat': NoFacts;
+  'because-mouth-first': NoFacts;
+  'because-laid-on': NoFacts;
+  'because-zip-on-facing': NoFacts;
+  'because-behind-zip': NoFacts;
+  'because-run-on': NoFacts;
+  'because-gap-last': NoFacts;
   'because-layers-first': NoFacts;
   'because-between': NoFacts;
   'because-sewn-before-turned': NoFacts;

@@ -27,6 +27,22 @@ const how: Readonly<Record<string, string>> = {
   pleated: 'with the pleats taking up',
 };
 
+const each = (times: number | undefined): string =>
+  times === undefined ? '' : times === 2 ? ' on both pieces' : ` on each of the ${times} pieces`;
+const leaving = (openMm: number | undefined, say: Say): string =>
+  openMm === undefined ? '' : `, leaving ${say.length(openMm)} open`;
+
+type Part = NonNullable<OrderSentences['job-seam']['parts']>[number];
+/** "the front crotch all but the first 18 cm from the waist". */
+const partly = (part: Part, say: Say): string => `the ${say.shortly(part.edge)} ${stretch(part, say)}`;
+function stretch({ beside, fromMm, toMm, toEnd }: Part, say: Say): string {
+  const from = `from the ${say.name(beside.edge ?? '')}`;
+  if (toEnd) return `all but the first ${say.length(fromMm)} ${from}`;
+  return fromMm < 0.05
+    ? `along the first ${say.length(toMm)} ${from}`
+    : `between ${say.length(fromMm)} and ${say.length(toMm)} ${from}`;
+}
+
 export const order: Sentences<OrderSentences> = {
   'job-stay': ({ piece, edges }, say) => `Sew ${say.thing(piece)} to ${edgeWords(edges, say)}.`,
   'job-fuse': ({ piece }, say) => `Fuse the interfacing to ${say.thing(piece)}.`,
@@ -40,26 +56,37 @@ export const order: Sentences<OrderSentences> = {
     `Make the opening of ${say.length(lengthMm)} in ${say.thing(edge)}.`,
   'job-zip': ({ fastening, edge, lengthMm }, say) =>
     `Put ${say.thing(fastening)}, ${say.length(lengthMm)} long, into ${say.thing(edge)}.`,
-  'job-pocket': ({ piece }, say) => `Make ${say.thing(piece)} and sew it to its place.`,
+  'job-pocket': ({ piece, on = [] }, say) =>
+    on.length === 0
+      ? `Make ${say.thing(piece)} and sew it to its place.`
+      : `Make ${say.thing(piece)} and sew to the marked place on ${say.things(on)}.`,
   'job-layers': ({ piece }, say) =>
     `Sew the layers of ${say.thing(piece)} together along the outer edge, turn and press.`,
-  'job-gather': ({ edges, fromMm, toMm }, say) =>
-    `Gather ${edgeWords(edges, say)} from ${say.length(fromMm)} to ${say.length(toMm)}.`,
-  'job-seam': ({ a, b, easeMm, takenUp, onePassWith }, say) => {
-    const worked = easeMm === undefined ? '' : `, ${how[takenUp ?? 'eased']} ${say.length(Math.abs(easeMm))}`;
-    return `Sew ${edgeWords(a, say)} to ${edgeWords(b, say)}${worked}${onePass(onePassWith, say)}.`;
+  'job-gather': ({ edges, fromMm, toMm, times }, say) =>
+    `Gather ${edgeWords(edges, say)} from ${say.length(fromMm)} to ${say.length(toMm)}${each(times)}.`,
+  'job-seam': ({ a, b, easeMm, takenUp, times, parts = [], openMm, onePassWith }, say) => {
+    const worked =
+      easeMm === undefined
+        ? ''
+        : `, ${how[takenUp ?? 'eased']} ${say.length(Math.abs(easeMm))}${each(times)}`;
+    const inPart = parts.length === 0 ? '' : ` (${say.list(parts.map(part => partly(part, say)))})`;
+    return `Sew ${edgeWords(a, say)} to ${edgeWords(b, say)}${inPart}${worked}${leaving(openMm, say)}${onePass(onePassWith, say)}.`;
   },
-  'job-seam-of-pair': ({ edge, onePassWith }, say) =>
-    `Sew the two edges of ${say.thing(edge)} to one another${onePass(onePassWith, say)}.`,
+  'job-seam-of-pair': ({ edge, parts: [part] = [], openMm, onePassWith }, say) =>
+    `Sew the two edges of ${say.thing(edge)} to one another${part ? `, ${stretch(part, say)}` : ''}${leaving(openMm, say)}${onePass(onePassWith, say)}.`,
   'job-band': ({ piece, edges }, say) => `Sew ${say.thing(piece)} to ${edgeWords(edges, say)}.`,
   'job-facing': ({ piece, edges }, say) =>
     `Sew ${say.thing(piece)} to ${edgeWords(edges, say)}, right sides together.`,
-  'job-understitch': ({ piece }, say) => `Trim, turn and understitch ${say.thing(piece)}.`,
+  'job-understitch': ({ pieces }, say) => `Trim, turn and understitch ${say.things(pieces)}.`,
   'job-ring': ({ piece }, say) => `Join the ends of ${say.thing(piece)} into a ring.`,
   'job-turn': ({ piece, gapMm }, say) =>
     `Sew ${say.thing(piece)} to itself over the gap of ${say.length(gapMm)} and turn it.`,
   'job-turn-out': ({ through }, say) =>
     `Turn the garment right side out, drawing it through between outside and lining at ${say.thing(through)}.`,
+  'job-turn-through-gap': ({ edge, gapMm }, say) =>
+    `Turn the garment right side out through the ${say.length(gapMm)} left open in ${say.thing(edge)}.`,
+  'job-close-gap': ({ edge, gapMm }, say) =>
+    `Close by hand the ${say.length(gapMm)} left open in ${say.thing(edge)}.`,
   'job-hang': ({ edges }, say) =>
     `Let ${edgeWords(edges, say)} hang for a day, then level ${edges.length > 1 ? 'them' : 'it'}.`,
   'job-hem': ({ edges, finish, depthMm }, say) => {
@@ -85,7 +112,7 @@ export const order: Sentences<OrderSentences> = {
     what === 'edge' || what === 'hem' ? edgeWords(edges, say) : `the ${what} of ${edgeWords(edges, say)}`,
   'called-plainly': ({ what }) => `the ${what}`,
 
-  'after-job': ({ job, because }, say) => `after ${say.saying(job)}: ${say.saying(because)}`,
+  'after-job': ({ jobs, because }, say) => `after ${say.list(jobs.map(say.saying))}: ${say.saying(because)}`,
   'because-stayed': ({ edge }, say) =>
     `it keeps ${say.thing(edge)} from growing, so it is there before anything is sewn to that edge`,
   'because-fused': ({ piece }, say) => `interfacing goes on while ${say.thing(piece)} lies flat`,
@@ -100,7 +127,7 @@ export const order: Sentences<OrderSentences> = {
   'because-knit-flat': () =>
     'in knits the sleeve goes in flat, and side and underarm are closed in one pass after it',
   'because-shirt-flat': () =>
-    'in shirts the sleeve goes in flat, and side and underarm are closed in one pass after it',
+    'the sleeve goes in flat, as in a shirt, and side and underarm are closed in one pass after it',
   'because-raglan-flat': () =>
     'a raglan sleeve goes in flat, and side and underarm are closed in one pass after it',
   'because-set-in-round': () =>
@@ -110,6 +137,12 @@ export const order: Sentences<OrderSentences> = {
   'because-hems-drop': () => 'flared and bias cloth drops, and not evenly; a hem sewn at once would dip',
   'because-through-buttonhole': () => 'each button is placed through its finished buttonhole',
   'because-pocket-flat': () => 'pockets and plackets are sewn while the piece lies flat',
+  'because-mouth-first': () => 'the opening is turned and pressed before the pocket is closed behind it',
+  'because-laid-on': () => 'it is sewn onto the finished piece',
+  'because-zip-on-facing': () => 'the zip is sewn to it',
+  'because-behind-zip': () => 'it lies behind the zip',
+  'because-run-on': () => 'it is crossed flat, and the seams that run on beyond it are closed in one pass',
+  'because-gap-last': () => 'it is the way in until then',
   'because-layers-first': () => 'it is sewn and turned before it is sewn on',
   'because-between': () => 'the collar lies between the garment and its facing',
   'because-sewn-before-turned': () => 'it is turned once it is sewn on',

@@ -34,6 +34,21 @@ const what: Readonly<Record<string, string>> = {
   buttons: 'die Knöpfe',
 };
 
+const each = (times: number | undefined): string =>
+  times === undefined ? '' : times === 2 ? ' (bei beiden Teilen)' : ` (bei jedem der ${times} Teile)`;
+const leaving = (openMm: number | undefined, say: Say): string =>
+  openMm === undefined ? '' : `; ${say.length(openMm)} bleiben offen`;
+
+type Part = NonNullable<OrderSentences['job-seam']['parts']>[number];
+const partly = (part: Part, say: Say): string => `„${say.shortly(part.edge)}“ ${stretch(part, say)}`;
+function stretch({ beside, fromMm, toMm, toEnd }: Part, say: Say): string {
+  const from = `ab „${say.name(beside.edge ?? '')}“`;
+  if (toEnd) return `ohne die ersten ${say.length(fromMm)} ${from}`;
+  return fromMm < 0.05
+    ? `auf den ersten ${say.length(toMm)} ${from}`
+    : `zwischen ${say.length(fromMm)} und ${say.length(toMm)} ${from}`;
+}
+
 export const order: Sentences<OrderSentences> = {
   'job-stay': ({ piece, edges }, say) => `${say.thing(piece)} an ${edgeWords(edges, say)} nähen.`,
   'job-fuse': ({ piece }, say) => `Einlage auf ${say.thing(piece)} bügeln.`,
@@ -47,28 +62,38 @@ export const order: Sentences<OrderSentences> = {
     `Schlitz von ${say.length(lengthMm)} arbeiten: ${say.thing(edge)}.`,
   'job-zip': ({ fastening, edge, lengthMm }, say) =>
     `${say.thing(fastening)} (${say.length(lengthMm)}) einnähen: ${say.thing(edge)}.`,
-  'job-pocket': ({ piece }, say) => `${say.thing(piece)} vorbereiten und an seine Stelle nähen.`,
+  'job-pocket': ({ piece, on = [] }, say) =>
+    on.length === 0
+      ? `${say.thing(piece)} vorbereiten und an seine Stelle nähen.`
+      : `${say.thing(piece)} vorbereiten und an der markierten Stelle aufnähen: ${say.things(on)}.`,
   'job-layers': ({ piece }, say) =>
     `Die Lagen von ${say.thing(piece)} an der Außenkante zusammennähen, wenden und bügeln.`,
-  'job-gather': ({ edges, fromMm, toMm }, say) =>
-    `${edgeWords(edges, say)} von ${say.length(fromMm)} auf ${say.length(toMm)} einkräuseln.`,
-  'job-seam': ({ a, b, easeMm, takenUp, onePassWith }, say) => {
+  'job-gather': ({ edges, fromMm, toMm, times }, say) =>
+    `${edgeWords(edges, say)} von ${say.length(fromMm)} auf ${say.length(toMm)} einkräuseln${each(times)}.`,
+  'job-seam': ({ a, b, easeMm, takenUp, times, parts = [], openMm, onePassWith }, say) => {
     const worked =
-      easeMm === undefined ? '' : `; dabei werden ${say.length(Math.abs(easeMm))} ${how[takenUp ?? 'eased']}`;
-    return `${edgeWords(a, say)} an ${edgeWords(b, say)} nähen${onePass(onePassWith, say)}${worked}.`;
+      easeMm === undefined
+        ? ''
+        : `; dabei werden ${say.length(Math.abs(easeMm))} ${how[takenUp ?? 'eased']}${each(times)}`;
+    const inPart = parts.length === 0 ? '' : ` (${say.list(parts.map(part => partly(part, say)))})`;
+    return `${edgeWords(a, say)} an ${edgeWords(b, say)} nähen${inPart}${onePass(onePassWith, say)}${worked}${leaving(openMm, say)}.`;
   },
-  'job-seam-of-pair': ({ edge, onePassWith }, say) =>
-    `Beide Kanten zusammennähen: ${say.thing(edge)}${onePass(onePassWith, say)}.`,
+  'job-seam-of-pair': ({ edge, parts: [part] = [], openMm, onePassWith }, say) =>
+    `Beide Kanten zusammennähen: ${say.thing(edge)}${part ? `, ${stretch(part, say)}` : ''}${onePass(onePassWith, say)}${leaving(openMm, say)}.`,
   'job-band': ({ piece, edges }, say) => `${say.thing(piece)} an ${edgeWords(edges, say)} nähen.`,
   'job-facing': ({ piece, edges }, say) =>
     `${say.thing(piece)} rechts auf rechts an ${edgeWords(edges, say)} nähen.`,
-  'job-understitch': ({ piece }, say) =>
-    `${say.thing(piece)}: Zugaben zurückschneiden, wenden und untersteppen.`,
+  'job-understitch': ({ pieces }, say) =>
+    `${say.things(pieces)}: Zugaben zurückschneiden, wenden und untersteppen.`,
   'job-ring': ({ piece }, say) => `Die Enden von ${say.thing(piece)} zum Ring schließen.`,
   'job-turn': ({ piece, gapMm }, say) =>
     `${say.thing(piece)} über der Lücke von ${say.length(gapMm)} mit sich selbst zusammennähen und wenden.`,
   'job-turn-out': ({ through }, say) =>
     `Das Kleidungsstück wenden und dabei zwischen Oberstoff und Futter hindurchziehen: ${say.thing(through)}.`,
+  'job-turn-through-gap': ({ edge, gapMm }, say) =>
+    `Das Kleidungsstück durch die offen gelassenen ${say.length(gapMm)} wenden: ${say.thing(edge)}.`,
+  'job-close-gap': ({ edge, gapMm }, say) =>
+    `Die offen gelassenen ${say.length(gapMm)} von Hand schließen: ${say.thing(edge)}.`,
   'job-hang': ({ edges }, say) => `${edgeWords(edges, say)} einen Tag aushängen lassen, dann begradigen.`,
   'job-hem': ({ edges, finish, depthMm }, say) => {
     const doing = hems[finish ?? 'turned once'] ?? 'fertigstellen';
@@ -94,7 +119,7 @@ export const order: Sentences<OrderSentences> = {
       : `${what[sort] ?? sort} von ${edgeWords(edges, say)}`,
   'called-plainly': ({ what: sort }) => what[sort] ?? sort,
 
-  'after-job': ({ job, because }, say) => `nach ${say.saying(job)}: ${say.saying(because)}`,
+  'after-job': ({ jobs, because }, say) => `nach ${say.list(jobs.map(say.saying))}: ${say.saying(because)}`,
   'because-stayed': ({ edge }, say) =>
     `dadurch dehnt sich ${say.thing(edge)} nicht aus, deshalb vor allem, was an diese Kante genäht wird`,
   'because-fused': ({ piece }, say) => `Einlage wird aufgebügelt, solange ${say.thing(piece)} flach liegt`,
@@ -110,7 +135,7 @@ export const order: Sentences<OrderSentences> = {
   'because-knit-flat': () =>
     'bei Maschenware wird der Ärmel flach eingesetzt, danach werden Seite und Ärmel in einem Zug geschlossen',
   'because-shirt-flat': () =>
-    'bei Hemden wird der Ärmel flach eingesetzt, danach werden Seite und Ärmel in einem Zug geschlossen',
+    'der Ärmel wird wie bei einem Hemd flach eingesetzt, danach werden Seite und Ärmel in einem Zug geschlossen',
   'because-raglan-flat': () =>
     'ein Raglanärmel wird flach eingesetzt, danach werden Seite und Ärmel in einem Zug geschlossen',
   'because-set-in-round': () =>
@@ -122,6 +147,14 @@ export const order: Sentences<OrderSentences> = {
     'ausgestellter und schräger Stoff hängt aus, und zwar ungleich; ein sofort genähter Saum würde zipfeln',
   'because-through-buttonhole': () => 'jeder Knopf wird durch sein fertiges Knopfloch angezeichnet',
   'because-pocket-flat': () => 'Taschen und Schlitze werden genäht, solange das Teil flach liegt',
+  'because-mouth-first': () =>
+    'der Eingriff wird gewendet und gebügelt, bevor die Tasche dahinter geschlossen wird',
+  'because-laid-on': () => 'es wird auf das fertige Teil genäht',
+  'because-zip-on-facing': () => 'der Reißverschluss wird daran genäht',
+  'because-behind-zip': () => 'es liegt hinter dem Reißverschluss',
+  'because-run-on': () =>
+    'sie wird flach gekreuzt, und die Nähte, die jenseits weiterlaufen, werden in einem Zug geschlossen',
+  'because-gap-last': () => 'bis dahin ist dort der Zugang',
   'because-layers-first': () => 'es wird genäht und gewendet, bevor es angenäht wird',
   'because-between': () => 'der Kragen liegt zwischen Oberstoff und Besatz',
   'because-sewn-before-turned': () => 'gewendet wird, wenn alles angenäht ist',

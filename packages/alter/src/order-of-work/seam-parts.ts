@@ -1,0 +1,51 @@
+import {
+  type EdgeRun,
+  edgeNamed,
+  edgePath,
+  type Pattern,
+  pathLength,
+  pieceNamed,
+} from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { neighboursOf } from '@paperhinge/geometry/pattern';
+import { distinctRuns } from '../edge-refs.js';
+import { asThing } from './jobs.js';
+import type { SewnInPart } from './sentences.js';
+
+/**
+ * The edges of a seam that it sews in part only, each told from the end that says most: what is sewn along the greater
+ * part of its edge by what it leaves out there, the rest by what it sews.
+ * @param byWhatIsLeft always by what it leaves out
+ */
+export const sewnInPart = (
+  pattern: Pattern,
+  runs: readonly EdgeRun[],
+  { byWhatIsLeft = false } = {},
+): readonly SewnInPart[] =>
+  distinctRuns(runs).flatMap(run => {
+    if (!run.part) return [];
+    const piece = pieceNamed(pattern, run.piece);
+    const edgeMm = pathLength(edgePath(piece, run.edge));
+    const fromStart = run.part.from,
+      fromEnd = edgeMm - run.part.to;
+    const sewnMm = run.part.to - run.part.from;
+    if (Math.max(fromStart, fromEnd) <= tolerances.joiningGap) return [];
+    const atStart = fromStart <= tolerances.joiningGap,
+      atEnd = fromEnd <= tolerances.joiningGap;
+    // What is sewn along the greater part of its edge is told by what it leaves out.
+    const most = byWhatIsLeft || sewnMm > edgeMm / 2;
+    const tellsFromEnd = atStart ? most : atEnd ? !most : run.reversed;
+    const { start, end } = neighboursOf(piece, run.edge);
+    const [fromMm, toMm] = tellsFromEnd ? [fromEnd, fromEnd + sewnMm] : [fromStart, fromStart + sewnMm];
+    const beside = { piece: run.piece, edge: tellsFromEnd ? end : start };
+    return [{ edge: asThing(run), beside, fromMm, toMm, toEnd: toMm >= edgeMm - tolerances.joiningGap }];
+  });
+
+/** mm that a seam leaves open for a zip, a placket or for turning, as its edges say; 0 where the runs themselves leave it out. */
+export const leftOpenMm = (pattern: Pattern, runs: readonly EdgeRun[]): number =>
+  Math.max(
+    0,
+    ...runs
+      .filter(run => run.part === undefined)
+      .map(({ piece, edge }) => edgeNamed(pieceNamed(pattern, piece), edge).opening ?? 0),
+  );

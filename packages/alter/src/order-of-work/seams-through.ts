@@ -1,0 +1,65 @@
+import {
+  type EdgeRef,
+  type EdgeRole,
+  edgeNamed,
+  type Pattern,
+  pieceNamed,
+  roleOf,
+  type Seam,
+} from '@paperhinge/geometry';
+import { oncePer } from '@paperhinge/geometry/internal';
+import { neighboursAtEnds } from '@paperhinge/geometry/measure';
+import { holdsEdge } from '../edge-refs.js';
+
+/** Two seams that run on into one another across two others, as the sides of a yoke and of the skirt below it do. */
+export interface SeamsThrough {
+  readonly seams: readonly [Seam, Seam];
+  readonly across: readonly [Seam, Seam];
+}
+
+/**
+ * The sides, legs and shoulders that run on across seams which are sewn apart, one to either side of them. Across one
+ * seam that takes in both sides, as a waist in the round, each is closed first instead.
+ */
+export const seamsThrough = oncePer((pattern: Pattern): readonly SeamsThrough[] => {
+  const ends = pattern.seams
+    .filter(seam => isClosing(pattern, seam))
+    .map(seam => ({ seam, ends: neighboursAtEnds(pattern, seam) }));
+  return ends.flatMap((one, i) =>
+    ends.slice(i + 1).flatMap(other => {
+      const across = one.ends
+        .flatMap(p => other.ends.flatMap(q => [crossed(pattern, p, q), crossed(pattern, p, turned(q))]))
+        .find(found => found !== undefined);
+      return across ? [{ seams: [one.seam, other.seam] as const, across }] : [];
+    }),
+  );
+});
+
+const closingRoles: ReadonlySet<EdgeRole | undefined> = new Set<EdgeRole>([
+  'side',
+  'outseam',
+  'inseam',
+  'underarm',
+  'shoulder',
+]);
+
+const isClosing = (pattern: Pattern, { a, b }: Seam): boolean =>
+  [...a, ...b].every(r => closingRoles.has(roleOf(edgeNamed(pieceNamed(pattern, r.piece), r.edge))));
+
+interface Ends {
+  readonly first: EdgeRef;
+  readonly second: EdgeRef;
+}
+const turned = ({ first, second }: Ends): Ends => ({ first: second, second: first });
+
+/** The two seams that sew the edges at one seam's end to those at another's. */
+function crossed(pattern: Pattern, one: Ends, other: Ends): SeamsThrough['across'] | undefined {
+  const first = seamBetween(pattern, one.first, other.first),
+    second = seamBetween(pattern, one.second, other.second);
+  return first && second && first !== second ? [first, second] : undefined;
+}
+
+const seamBetween = ({ seams }: Pattern, one: EdgeRef, other: EdgeRef): Seam | undefined =>
+  seams.find(
+    ({ a, b }) => (holdsEdge(a, one) && holdsEdge(b, other)) || (holdsEdge(b, one) && holdsEdge(a, other)),
+  );
