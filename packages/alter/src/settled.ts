@@ -101,6 +101,9 @@ const isThere = (pattern: Pattern, { piece, edge }: Thing): boolean =>
 function isLost({ after, became }: Step, piece: Piece, notch: Notch): boolean {
   const all = after.pieces.flatMap(p => p.notches.map(n => ({ ...n, piece: p.name })));
   if (notch.name !== undefined && all.some(n => n.name === notch.name)) return false;
+  // An edge that is no edge any more, as one that a piece was joined at, needs no notches.
+  const edges = follow<Thing>(became, { piece: piece.name, edge: notch.edge });
+  if (edges.some(now => now.edge === undefined)) return false;
   const places = follow(became, { piece: piece.name, edge: notch.edge, at: notch.at });
   return !places.some(place =>
     all.some(

@@ -1,6 +1,7 @@
 import type { BecameTellings } from './became/tellings.js';
 import type { DartSentences, DartTellings } from './darts/tellings.js';
 import type { DeriveSentences, DeriveTellings } from './derive/tellings.js';
+import type { DividingSentences, DividingTellings } from './dividing/tellings.js';
 import type { FitSentences } from './fit/sentences.js';
 import type { FitTellings } from './fit/tellings.js';
 import type { GoalSentences, GoalTellings } from './goal/tellings.js';
@@ -19,6 +20,7 @@ import type { VerbTellings } from './verb/tellings.js';
 export interface AlterTellings
   extends BecameTellings,
     DartTellings,
+    DividingTellings,
     HingeTellings,
     MatchingTellings,
     MovedEdgesTellings,
@@ -36,6 +38,7 @@ export interface AlterTellings
 export interface AlterSentences
   extends OperationSentences,
     DartSentences,
+    DividingSentences,
     HingeSentences,
     DeriveSentences,
     UnfoldSentences,

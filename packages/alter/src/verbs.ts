@@ -20,6 +20,32 @@ import { letOutForm, letOutVerb, takeInForm, takeInVerb } from './operations/tak
 import { trueForm, trueVerb } from './operations/true-edges.js';
 import { unfoldForm, unfoldVerb } from './operations/unfold.js';
 import type { AnyVerb, AnyVerbForm } from './verb/verb.js';
+import { draftBandVerb } from './derive/draft-band.js';
+import { draftFacingVerb } from './derive/draft-facing.js';
+import { draftStayVerb } from './derive/draft-stay.js';
+import { draftBindingVerb, draftStripVerb } from './derive/draft-strip.js';
+import { addNotchesVerb } from './operations/add-notches.js';
+import { changeDartVerb } from './operations/change-dart.js';
+import { closeDartVerb } from './operations/close-dart.js';
+import { divideVerb } from './operations/divide.js';
+import { foldToSeamVerb, seamToFoldVerb } from './operations/fold-to-seam.js';
+import { joinDartsVerb } from './operations/join-darts.js';
+import { joinPiecesVerb } from './operations/join-pieces.js';
+import { moveDartVerb } from './operations/move-dart.js';
+import { moveDartPointVerb } from './operations/move-dart-point.js';
+import { moveSeamVerb } from './operations/move-seam.js';
+import { openDartVerb } from './operations/open-dart.js';
+import { recutNecklineVerb } from './operations/recut-neckline.js';
+import { removePieceVerb } from './operations/remove-piece.js';
+import { resizeDartVerb } from './operations/resize-dart.js';
+import { setAllowanceVerb } from './operations/set-allowance.js';
+import { setSeamVerb } from './operations/set-seam.js';
+import { lengthenVerb, shortenVerb } from './operations/shorten.js';
+import { spreadVerb } from './operations/spread.js';
+import { letOutVerb, takeInVerb } from './operations/take-in.js';
+import { trueVerb } from './operations/true-edges.js';
+import { unfoldVerb } from './operations/unfold.js';
+import type { AnyVerb } from './verb/verb.js';
 
 const forms = [
   shortenForm,
@@ -71,6 +97,11 @@ const all: DoneBy<typeof forms> = [
   resizeDartVerb,
   moveDartPointVerb,
   changeDartVerb,
+  divideVerb,
+  joinPiecesVerb,
+  moveSeamVerb,
+  foldToSeamVerb,
+  seamToFoldVerb,
   spreadVerb,
   takeInVerb,
   letOutVerb,

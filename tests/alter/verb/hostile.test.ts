@@ -71,6 +71,8 @@ const sound: Readonly<Partial<Record<Field['kind'], unknown>>> = {
   lengths: 5,
   share: 0.5,
   'new-name': 'new',
+  place: { share: 0.5 },
+  range: [{ share: 0.25 }, { share: 0.75 }],
 };
 const soundValue = (field: Field): unknown =>
   field.fields

@@ -1,5 +1,12 @@
 import type { Thing } from '@paperhinge/geometry';
-import { sayingsOf } from '@paperhinge/geometry/sayings';
+import {
+  anyFinding,
+  anyRefusal,
+  anySaying,
+  type FindingOf,
+  type RefusalOf,
+  type SayingOf,
+} from '@paperhinge/geometry/sayings';
 
 /** What is told of darts that are opened, resized, split, joined and changed. */
 export interface DartTellings {
@@ -68,5 +75,6 @@ export interface DartSentences {
   };
 }
 
-export const { refusal, finding } = sayingsOf<DartTellings>();
-export const { saying } = sayingsOf<DartSentences>();
+export const refusal: RefusalOf<DartTellings> = anyRefusal;
+export const finding: FindingOf<DartTellings> = anyFinding;
+export const saying: SayingOf<DartSentences> = anySaying;

@@ -33,6 +33,8 @@ export interface Run {
   readonly was?: EdgeSpan;
   /** It stands in the place of `was`, but is no longer the same cloth. */
   readonly redrawn?: true;
+  /** It runs the other way now, as on a piece turned over. */
+  readonly turned?: true;
 }
 /** What stands in an outline that is put together anew, clockwise. */
 export type Item = Run | Dart | Pleat;
@@ -94,7 +96,8 @@ function composed(piece: Piece, items: readonly Item[]): Composed {
       if (!was) return [];
       const length = was.to - was.from;
       const to = Math.abs(along - from - length) <= near ? from + length : along;
-      const now = { piece: piece.name, edge: part.name, from, to };
+      const [low, high] = item.turned ? [to, from] : [from, to];
+      const now = { piece: piece.name, edge: part.name, from: low, to: high };
       return [{ was, now, ...(item.redrawn ? { redrawn: true as const } : {}) }];
     });
   });

@@ -81,7 +81,7 @@ function goesFirst(neck: Span, from: number, to: number, line: Path, outline: Pa
 }
 
 /** The drawn line from outline to outline, and the places (mm along the outline) where it begins and ends. */
-function cutBetween(piece: Piece, name: string, drawn: Path, outline: Path) {
+export function cutBetween(piece: Piece, name: string, drawn: Path, outline: Path) {
   const first = onOutline(piece, name, drawn, outline);
   const last = onOutline(piece, name, reversedPath(drawn), outline);
   const path = subpath(drawn, first.along, pathLength(drawn) - last.along);

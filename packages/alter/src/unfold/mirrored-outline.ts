@@ -1,9 +1,10 @@
-import type { Dart, Edge, Outline, OutlinePart, Path, Piece } from '@paperhinge/geometry';
+import type { Edge, Outline, OutlinePart, Piece } from '@paperhinge/geometry';
 import { tolerances } from '@paperhinge/geometry/internal';
-import { joined, pathEnd, pathStart, reversedPath, transformedPath } from '@paperhinge/geometry/paths';
+import { joined, pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { type Affine, mirror, subtract } from '@paperhinge/geometry/plane';
 import { endingAt, startingAt } from '../hinge/ends.js';
 import { offStraight } from '../hinge/off-straight.js';
+import { movedPart } from '../moved-edges/moved-part.js';
 import { refusal } from './tellings.js';
 
 /** What becomes of an edge when its piece is opened about the fold. */
@@ -81,36 +82,16 @@ export function unusedOther(name: string, taken: Set<string>): string {
   return other;
 }
 
-const turnedOver = (path: Path, map: Affine): Path => reversedPath(transformedPath(path, map));
-
 function mirrored(
   part: OutlinePart,
   map: Affine,
   fates: ReadonlyMap<string, Fate>,
   darts: ReadonlyMap<string, string>,
 ): OutlinePart {
-  if (part.type === 'dart') {
-    const legs = [turnedOver(part.legs[1], map), turnedOver(part.legs[0], map)] as const;
-    const opposite = { start: 'end', end: 'start', open: 'open' } as const;
-    const dart: Dart = { ...part, name: darts.get(part.name)!, legs, apex: pathEnd(legs[0]) };
-    return part.pressed ? { ...dart, pressed: opposite[part.pressed] } : dart;
-  }
-  if (part.type === 'pleat')
-    return {
-      ...part,
-      name: darts.get(part.name)!,
-      mouth: turnedOver(part.mouth, map),
-      towards: part.towards === 'start' ? 'end' : 'start',
-    };
-  const fate = fates.get(part.name)!;
-  const { start, end } = part.corners;
-  const corners = { ...(end ? { start: end } : {}), ...(start ? { end: start } : {}) };
-  return {
-    ...part,
-    name: 'other' in fate ? fate.other : part.name,
-    path: turnedOver(part.path, map),
-    corners,
-  };
+  const fate = fates.get(part.name);
+  const name =
+    part.type !== 'edge' ? darts.get(part.name)! : fate && 'other' in fate ? fate.other : part.name;
+  return { ...movedPart(part, map), name };
 }
 
 /** Joins an edge with its own mirror image at the fold, sharing the point there exactly. */

@@ -6,6 +6,7 @@ import { cuttingLine } from './cutting-line.js';
 import { darts, dartsDone } from './darts.js';
 import { derive, drafts } from './derive.js';
 import { did } from './did.js';
+import { dividing, dividingDone } from './dividing.js';
 import { drawings } from './drawings.js';
 import { cautions, fit } from './fit.js';
 import { goal, measures } from './goal.js';
@@ -51,6 +52,7 @@ export const german: Catalogue = {
     ...derive,
     ...operations,
     ...darts,
+    ...dividing,
     ...fit,
     ...goal,
     ...orderTellings,
@@ -59,6 +61,7 @@ export const german: Catalogue = {
   sentences: {
     ...did,
     ...dartsDone,
+    ...dividingDone,
     ...opened,
     ...slashes,
     ...drafts,

@@ -42,6 +42,27 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     does: 'Nimmt als Einhalteweite, Kräusel, Falte oder Biese auf, was ein Abnäher wegnahm; die Kante wird so lang genäht wie vorher.',
     sentence: 'Abnäher {dart} von {piece} verwandeln: {into}[, {stitched} weit abgesteppt]',
   },
+  divide: {
+    does: 'Schneidet ein Teil entlang einer gezeichneten Linie oder gerade von einer Kante oder einem Abnäher zum anderen auseinander und gibt dort eine Naht: eine Passe, eine Teilungsnaht, eine Wiener Naht.',
+    sentence:
+      '{piece} teilen[ entlang {line}][ von {from.edge}][ bei {from.at}][ vom Abnäher {from.dart}][ durch {through}][ bis {to.edge}][ bei {to.at}][ bis zum Abnäher {to.dart}]; das abgetrennte Teil heißt {name}[, die Naht {seam}][, mit {allowance} Zugabe]',
+  },
+  'join pieces': {
+    does: 'Legt zwei Teile an ihrer Naht Kante an Kante und macht ein Teil daraus; die Naht entfällt.',
+    sentence: 'Die beiden Teile der Naht {seam} verbinden[, auf {within} genau]',
+  },
+  'move seam': {
+    does: 'Verlegt eine Naht in eines ihrer beiden Teile: Dort wird ein Streifen an ihr abgeschnitten und an das andere Teil gesetzt. Das Kleidungsstück behält seine Form.',
+    sentence: 'Naht {seam} um {by} nach {into} verlegen',
+  },
+  'fold to seam': {
+    does: 'Macht aus dem Bruch eines Teils eine Naht: Das Teil wird als Paar zugeschnitten und dort zusammengenäht.',
+    sentence: 'Aus dem Bruch von {piece} eine Naht machen[, mit {allowance} Zugabe][, genannt {seam}]',
+  },
+  'seam to fold': {
+    does: 'Legt eine gerade Mittelnaht stattdessen in den Bruch: Aus dem Paar wird ein Teil ohne diese Naht.',
+    sentence: '{edge} von {piece} in den Bruch legen',
+  },
   spread: {
     does: 'Schneidet den Schnitt von einer Kante zur anderen auf und spreizt ihn, an einem Ende gelenkig oder parallel; ein negatives Maß schiebt ihn übereinander.',
     sentence:

@@ -1,0 +1,189 @@
+import {
+  type Edge,
+  type Notch,
+  type Pattern,
+  type Piece,
+  pathLength,
+  pieceNamed,
+} from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { angleBetween, subtract } from '@paperhinge/geometry/plane';
+import { locating } from '@paperhinge/geometry/sayings';
+import type { Alteration } from '../alteration.js';
+import type { Became } from '../became/became.js';
+import { thingsOn } from '../became/by-names.js';
+import { follow } from '../became/follow.js';
+import { laidAside } from '../derive/free-place.js';
+import { type DivisionEnd, divisionCut } from '../dividing/course.js';
+import { withGrainOf } from '../dividing/grain-for.js';
+import { requireFreeEdgeName, requireFreePieceName, requireFreeSeamName } from '../dividing/names-free.js';
+import { type Part, partOf } from '../dividing/parted.js';
+import { finding, saying } from '../dividing/tellings.js';
+import { usualAllowance } from '../dividing/usual-allowance.js';
+import { holdingSection } from '../hinge/holding.js';
+import { type CutPiece, cutApart } from '../hinge/sections.js';
+import { grainDirection } from '../moved-edges/grain.js';
+import * as field from '../verb/fields.js';
+import { perform, verbOf } from '../verb/verb.js';
+
+export type { DivisionEnd } from '../dividing/course.js';
+
+/** Cut a piece in two along a line, and sew the two together there. */
+export interface Divide {
+  readonly piece: string;
+  /** What the part that is cut off is called; the part with the fold, the centre or the grain keeps its name. */
+  readonly name: string;
+  /** Name of a line drawn on the piece; or `from` and `to`. */
+  readonly line?: string;
+  readonly from?: DivisionEnd;
+  readonly to?: DivisionEnd;
+  /** Name of a point mark that the cut goes by, such as the bust point. */
+  readonly through?: string;
+  /** What the new seam and its two edges are called; absent = as the new piece. */
+  readonly seam?: string;
+  /** mm on both new edges; absent = as most seams of the piece have. */
+  readonly allowance?: number;
+}
+
+/**
+ * Divides a piece into two, with a new seam between them: a yoke, a panel, a band. The cut runs along a drawn line, or
+ * straight from one place or dart to another, by way of a mark if one is named. Where it ends at a dart, the dart's
+ * legs become part of the new edges and its intake goes into the seam: so a princess line is cut, from a dart through
+ * the bust point to another. Nothing moves but that the new piece is laid aside; edges that are cut in two keep their
+ * name on both. What was cut on the fold and is so no longer is cut as a pair; a part without a grain line gets one of
+ * the same way. Source: common practice, no source.
+ *
+ * @throws PatternError `unknown-piece`, `piece-name-taken`, `seam-name-taken`, `edge-name-taken`,
+ *   `division-end-unclear`; those of the slash (`slash-leaves-piece`, `slash-crosses-dart`, `slash-too-short`), of a
+ *   drawn line (`unknown-line`, `line-ends-off-outline`, `line-crosses-dart`) and of `perform`
+ */
+export const divide = (pattern: Pattern, parameters: Divide): Alteration =>
+  perform(divideVerb, pattern, parameters);
+
+const end = () =>
+  field.group<DivisionEnd>({
+    edge: field.optional(field.edge()),
+    at: field.optional(field.place('edge')),
+    dart: field.optional(field.dart()),
+  });
+
+export const divideVerb = verbOf<Divide>()({
+  verb: 'divide',
+  does: 'Cuts a piece in two along a drawn line, or straight from one edge or dart to another, and adds a seam there: a yoke, a panel, a princess line.',
+  fields: {
+    piece: field.piece(),
+    name: field.newName(),
+    line: field.optional(field.drawnLine()),
+    from: field.optional(end()),
+    to: field.optional(end()),
+    through: field.optional(field.mark()),
+    seam: field.optional(field.newName()),
+    allowance: field.optional(field.length({ most: tolerances.largestAllowance })),
+  },
+  oneOf: [['line', 'from']],
+  lacks: ({ line, to }) => (line === undefined && to === undefined ? 'to' : undefined),
+  leaves: ({ piece, name, seam }) => ({ pieces: [name], changed: [piece], seams: [seam ?? name] }),
+  sentence:
+    'Divide the {piece}[ along the {line} line][ from the {from.edge}][ at {from.at}][ from the {from.dart} dart][ through the {through}][ to the {to.edge}][ at {to.at}][ to the {to.dart} dart]; the part cut off is the {name}[, the seam {seam}][, with {allowance} of allowance]',
+  startsAt: { piece: ['piece'], line: ['piece', 'line'], dart: ['piece'], edge: ['piece'] },
+  example: {
+    pattern: 'darted-dress',
+    step: {
+      piece: 'back',
+      name: 'back yoke',
+      from: { edge: 'armhole', at: '80 mm from shoulder' },
+      to: { edge: 'centre', at: '90 mm from neck' },
+    },
+  },
+  alter: divided,
+});
+
+function divided(pattern: Pattern, parameters: Divide): Alteration {
+  const piece = pieceNamed(pattern, parameters.piece);
+  const { name, seam = name } = parameters;
+  const where = { piece: piece.name };
+  requireFreePieceName(pattern, name);
+  requireFreeSeamName(pattern, seam);
+  requireFreeEdgeName(piece, seam);
+  return locating(where, () => {
+    const cutPiece = cutApart(piece, [divisionCut(piece, parameters)]);
+    const keeping = holdingSection(cutPiece);
+    const fresh = newEdge(piece, cutPiece, seam, parameters.allowance);
+    const parts = cutPiece.sections.map((_, section) =>
+      partOf(cutPiece, section, section === keeping ? piece.name : name, fresh),
+    );
+    const kept = parts[keeping]!,
+      off = parts[1 - keeping]!;
+    const became = becameOf(piece, parts);
+    const [first, second] = [kept, off].map(part => {
+      const own = withGrainOf(part.piece, piece);
+      const notches = notchesOn(piece, became, own.name);
+      return { ...own, notches };
+    });
+    const pieces = pattern.pieces.flatMap(p => (p === piece ? [first!] : [p]));
+    const laid = laidAside({ ...pattern, pieces }, second!);
+    const run = { edge: seam, reversed: false };
+    const added = {
+      name: seam,
+      a: [{ ...run, piece: piece.name }],
+      b: [{ ...run, piece: name, reversed: true }],
+      ease: { mm: 0 },
+    };
+    return {
+      pattern: { ...pattern, pieces: [...pieces, laid], seams: [...pattern.seams, added] },
+      became,
+      did: saying('divided', {
+        piece: where,
+        fresh: { piece: name },
+        seam: { seam },
+        lengthMm: pathLength(cutPiece.courses[0]!),
+      }),
+      findings: [
+        ...(second!.cutting.count === piece.cutting.count
+          ? []
+          : [
+              finding(
+                'note',
+                'cut-as-pair',
+                { piece: name },
+                { piece: { piece: name }, count: laid.cutting.count },
+              ),
+            ]),
+      ],
+    };
+  });
+}
+
+/** The notches of the piece that lie on one of its parts now. */
+const notchesOn = (piece: Piece, became: Became, part: string): readonly Notch[] =>
+  piece.notches.flatMap(notch =>
+    follow(became, { piece: piece.name, edge: notch.edge, at: notch.at }).flatMap(place =>
+      place.piece === part ? [{ ...notch, edge: place.edge, at: place.at }] : [],
+    ),
+  );
+
+/** Across the grain it is a yoke's seam, along it a panel's; otherwise like the seams of the piece. */
+function newEdge(piece: Piece, { courses }: CutPiece, name: string, allowance: number | undefined): Edge {
+  const grain = grainDirection(piece);
+  const course = courses[0]!;
+  const turn = grain ? Math.abs(angleBetween(grain, subtract(pathEnd(course), pathStart(course)))) : 0;
+  const across = Math.abs(turn - Math.PI / 2) < Math.PI / 4;
+  return {
+    type: 'edge',
+    name,
+    path: course,
+    kind: 'seam',
+    role: across ? 'yoke' : 'panel',
+    allowance: allowance ?? usualAllowance(piece),
+    corners: {},
+  };
+}
+
+/** Every stretch and thing where one of the parts has it; the legs of darts that the cut ends at are gone. */
+function becameOf(piece: Piece, parts: readonly Part[]): Became {
+  const things = parts.flatMap(part => part.things);
+  const left = new Set(things.map(({ was }) => JSON.stringify(was)));
+  const gone = thingsOn(piece).filter(thing => !left.has(JSON.stringify(thing)));
+  return { edges: parts.flatMap(part => part.spans), things: [...things, ...gone.map(was => ({ was }))] };
+}
