@@ -5,9 +5,13 @@ import { draftBindingForm, draftBindingVerb, draftStripForm, draftStripVerb } fr
 import { addNotchesForm, addNotchesVerb } from './operations/add-notches.js';
 import { changeDartForm, changeDartVerb } from './operations/change-dart.js';
 import { closeDartForm, closeDartVerb } from './operations/close-dart.js';
+import { divideForm, divideVerb } from './operations/divide.js';
+import { foldToSeamForm, foldToSeamVerb, seamToFoldForm, seamToFoldVerb } from './operations/fold-to-seam.js';
 import { joinDartsForm, joinDartsVerb } from './operations/join-darts.js';
+import { joinPiecesForm, joinPiecesVerb } from './operations/join-pieces.js';
 import { moveDartForm, moveDartVerb } from './operations/move-dart.js';
 import { moveDartPointForm, moveDartPointVerb } from './operations/move-dart-point.js';
+import { moveSeamForm, moveSeamVerb } from './operations/move-seam.js';
 import { openDartForm, openDartVerb } from './operations/open-dart.js';
 import { recutNecklineForm, recutNecklineVerb } from './operations/recut-neckline.js';
 import { removePieceForm, removePieceVerb } from './operations/remove-piece.js';
@@ -20,32 +24,6 @@ import { letOutForm, letOutVerb, takeInForm, takeInVerb } from './operations/tak
 import { trueForm, trueVerb } from './operations/true-edges.js';
 import { unfoldForm, unfoldVerb } from './operations/unfold.js';
 import type { AnyVerb, AnyVerbForm } from './verb/verb.js';
-import { draftBandVerb } from './derive/draft-band.js';
-import { draftFacingVerb } from './derive/draft-facing.js';
-import { draftStayVerb } from './derive/draft-stay.js';
-import { draftBindingVerb, draftStripVerb } from './derive/draft-strip.js';
-import { addNotchesVerb } from './operations/add-notches.js';
-import { changeDartVerb } from './operations/change-dart.js';
-import { closeDartVerb } from './operations/close-dart.js';
-import { divideVerb } from './operations/divide.js';
-import { foldToSeamVerb, seamToFoldVerb } from './operations/fold-to-seam.js';
-import { joinDartsVerb } from './operations/join-darts.js';
-import { joinPiecesVerb } from './operations/join-pieces.js';
-import { moveDartVerb } from './operations/move-dart.js';
-import { moveDartPointVerb } from './operations/move-dart-point.js';
-import { moveSeamVerb } from './operations/move-seam.js';
-import { openDartVerb } from './operations/open-dart.js';
-import { recutNecklineVerb } from './operations/recut-neckline.js';
-import { removePieceVerb } from './operations/remove-piece.js';
-import { resizeDartVerb } from './operations/resize-dart.js';
-import { setAllowanceVerb } from './operations/set-allowance.js';
-import { setSeamVerb } from './operations/set-seam.js';
-import { lengthenVerb, shortenVerb } from './operations/shorten.js';
-import { spreadVerb } from './operations/spread.js';
-import { letOutVerb, takeInVerb } from './operations/take-in.js';
-import { trueVerb } from './operations/true-edges.js';
-import { unfoldVerb } from './operations/unfold.js';
-import type { AnyVerb } from './verb/verb.js';
 
 const forms = [
   shortenForm,
@@ -57,6 +35,11 @@ const forms = [
   resizeDartForm,
   moveDartPointForm,
   changeDartForm,
+  divideForm,
+  joinPiecesForm,
+  moveSeamForm,
+  foldToSeamForm,
+  seamToFoldForm,
   spreadForm,
   takeInForm,
   letOutForm,

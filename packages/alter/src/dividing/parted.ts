@@ -3,9 +3,9 @@ import { nearestOnPath, reversedPath } from '@paperhinge/geometry/paths';
 import { foldEdgeOf } from '@paperhinge/geometry/pattern';
 import type { SpanBecame, ThingBecame } from '../became/became.js';
 import { thingsOn } from '../became/by-names.js';
+import { bridged } from '../hinge/bridged.js';
+import type { CutPiece } from '../hinge/cut-piece.js';
 import { linePartsOf, sectionHolding } from '../hinge/line-parts.js';
-import type { CutPiece } from '../hinge/sections.js';
-import { bridged } from '../moved-edges/bridged.js';
 import { composed, type Item, type Run } from '../moved-edges/composed.js';
 
 /** One side of a cut, as a piece of its own. */

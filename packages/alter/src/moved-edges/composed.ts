@@ -73,7 +73,7 @@ export interface Composed {
  *
  * @throws PatternError `outline-open` where neighbours do not meet
  */
-function composed(piece: Piece, items: readonly Item[]): Composed {
+export function composed(piece: Piece, items: readonly Item[]): Composed {
   const welded = items.map((item, i): Item => weldedTo(items[(i + 1) % items.length]!, item));
   const groups = ringGroups(
     welded,
@@ -133,7 +133,7 @@ function weldedTo(next: Item, item: Item): Item {
 }
 
 /** Edges, darts, pleats, lines and marks of a piece that no new piece has any more. */
-function goneFrom(
+export function goneFrom(
   before: Piece,
   spans: readonly SpanBecame[],
   after: readonly Piece[],

@@ -21,11 +21,12 @@ import { requireFreeEdgeName, requireFreePieceName, requireFreeSeamName } from '
 import { type Part, partOf } from '../dividing/parted.js';
 import { finding, saying } from '../dividing/tellings.js';
 import { usualAllowance } from '../dividing/usual-allowance.js';
+import type { CutPiece } from '../hinge/cut-piece.js';
+import { grainDirection } from '../hinge/grain-direction.js';
 import { holdingSection } from '../hinge/holding.js';
-import { type CutPiece, cutApart } from '../hinge/sections.js';
-import { grainDirection } from '../moved-edges/grain.js';
+import { cutApart } from '../hinge/sections.js';
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 
 export type { DivisionEnd } from '../dividing/course.js';
 
@@ -68,7 +69,7 @@ const end = () =>
     dart: field.optional(field.dart()),
   });
 
-export const divideVerb = verbOf<Divide>()({
+export const divideForm = formOf<Divide>()({
   verb: 'divide',
   does: 'Cuts a piece in two along a drawn line, or straight from one edge or dart to another, and adds a seam there: a yoke, a panel, a princess line.',
   fields: {
@@ -96,8 +97,8 @@ export const divideVerb = verbOf<Divide>()({
       to: { edge: 'centre', at: '90 mm from neck' },
     },
   },
-  alter: divided,
 });
+export const divideVerb = /* @__PURE__ */ verbFrom(divideForm, divided);
 
 function divided(pattern: Pattern, parameters: Divide): Alteration {
   const piece = pieceNamed(pattern, parameters.piece);

@@ -22,7 +22,7 @@ import { usualAllowance } from '../dividing/usual-allowance.js';
 import { sameEdge } from '../edge-refs.js';
 import { offStraight } from '../hinge/off-straight.js';
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 
 /** Cut a piece apart at its fold, with a seam there. */
 export interface FoldToSeam {
@@ -46,7 +46,7 @@ export interface SeamToFold {
 export const foldToSeam = (pattern: Pattern, parameters: FoldToSeam): Alteration =>
   perform(foldToSeamVerb, pattern, parameters);
 
-export const foldToSeamVerb = verbOf<FoldToSeam>()({
+export const foldToSeamForm = formOf<FoldToSeam>()({
   verb: 'fold to seam',
   does: 'Makes a seam of the fold that a piece is cut on: the piece is cut as a pair and sewn together there.',
   fields: {
@@ -58,28 +58,28 @@ export const foldToSeamVerb = verbOf<FoldToSeam>()({
   sentence: 'Make a seam of the fold of the {piece}[, with {allowance} of allowance][, called {seam}]',
   startsAt: { piece: ['piece'] },
   example: { pattern: 'woven-shift', step: { piece: 'back', allowance: '5/8 in' } },
-  alter: (pattern, parameters) => {
-    const piece = pieceNamed(pattern, parameters.piece);
-    const where = { piece: piece.name };
-    const fold = foldEdgeOf(piece);
-    if (!fold) throw refusal('no-fold-to-open', { piece: where }, where);
-    const { allowance = usualAllowance(piece), seam = fold.name } = parameters;
-    requireFreeSeamName(pattern, seam);
-    const edge = { ...fold, kind: 'seam' as const, allowance };
-    const paired = (cutting: Cutting): Cutting => ({ ...cutting, count: 2 * cutting.count, mirrored: true });
-    const altered = withPiece(pattern, cutAs(withPart(piece, fold, edge), paired));
-    const run = { piece: piece.name, edge: fold.name, reversed: false };
-    return {
-      pattern: { ...altered, seams: [...altered.seams, { name: seam, a: [run], b: [run], ease: { mm: 0 } }] },
-      became: nothingBecame,
-      did: saying('fold-became-seam', {
-        edge: { ...where, edge: fold.name },
-        seam: { seam },
-        allowanceMm: allowance,
-      }),
-      findings: [],
-    };
-  },
+});
+export const foldToSeamVerb = /* @__PURE__ */ verbFrom(foldToSeamForm, (pattern, parameters) => {
+  const piece = pieceNamed(pattern, parameters.piece);
+  const where = { piece: piece.name };
+  const fold = foldEdgeOf(piece);
+  if (!fold) throw refusal('no-fold-to-open', { piece: where }, where);
+  const { allowance = usualAllowance(piece), seam = fold.name } = parameters;
+  requireFreeSeamName(pattern, seam);
+  const edge = { ...fold, kind: 'seam' as const, allowance };
+  const paired = (cutting: Cutting): Cutting => ({ ...cutting, count: 2 * cutting.count, mirrored: true });
+  const altered = withPiece(pattern, cutAs(withPart(piece, fold, edge), paired));
+  const run = { piece: piece.name, edge: fold.name, reversed: false };
+  return {
+    pattern: { ...altered, seams: [...altered.seams, { name: seam, a: [run], b: [run], ease: { mm: 0 } }] },
+    became: nothingBecame,
+    did: saying('fold-became-seam', {
+      edge: { ...where, edge: fold.name },
+      seam: { seam },
+      allowanceMm: allowance,
+    }),
+    findings: [],
+  };
 });
 
 /**
@@ -91,7 +91,7 @@ export const foldToSeamVerb = verbOf<FoldToSeam>()({
 export const seamToFold = (pattern: Pattern, parameters: SeamToFold): Alteration =>
   perform(seamToFoldVerb, pattern, parameters);
 
-export const seamToFoldVerb = verbOf<SeamToFold>()({
+export const seamToFoldForm = formOf<SeamToFold>()({
   verb: 'seam to fold',
   does: 'Lays a straight centre seam on the fold instead: a pair becomes one piece without that seam.',
   fields: { piece: field.piece(), edge: field.edge() },
@@ -99,33 +99,33 @@ export const seamToFoldVerb = verbOf<SeamToFold>()({
   sentence: 'Lay the {edge} of the {piece} on the fold',
   startsAt: { edge: ['piece', 'edge'] },
   example: { pattern: 'smock', step: { piece: 'back', edge: 'centre-back' } },
-  alter: (pattern, parameters) => {
-    const piece = pieceNamed(pattern, parameters.piece);
-    const edge = edgeNamed(piece, parameters.edge);
-    const ref = { piece: piece.name, edge: edge.name };
-    requireFoldable(pattern, piece, edge);
-    const path = edgePath(piece, edge.name);
-    const { opening: _, ...rest } = edge;
-    const fold: Edge = {
-      ...rest,
-      kind: 'fold',
-      allowance: 0,
-      path: pathOf(line(pathStart(path), pathEnd(path))),
-    };
-    const halved = (cutting: Cutting): Cutting => ({ ...cutting, count: cutting.count / 2, mirrored: false });
-    const altered = withPiece(pattern, cutAs(withPart(piece, edge, fold), halved));
-    const whole = { ...ref, from: 0, to: pathLength(path) };
-    const gone = pattern.seams.filter(({ a, b }) => [...a, ...b].every(run => sameEdge(run, ref)));
-    return {
-      pattern: { ...altered, seams: altered.seams.filter(seam => !gone.includes(seam)) },
-      became: {
-        edges: [{ was: whole, now: { ...whole, to: pathLength(fold.path) } }],
-        things: gone.map(({ name }) => ({ was: { seam: name } })),
-      },
-      did: saying('seam-became-fold', { edge: ref }),
-      findings: [],
-    };
-  },
+});
+export const seamToFoldVerb = /* @__PURE__ */ verbFrom(seamToFoldForm, (pattern, parameters) => {
+  const piece = pieceNamed(pattern, parameters.piece);
+  const edge = edgeNamed(piece, parameters.edge);
+  const ref = { piece: piece.name, edge: edge.name };
+  requireFoldable(pattern, piece, edge);
+  const path = edgePath(piece, edge.name);
+  const { opening: _, ...rest } = edge;
+  const fold: Edge = {
+    ...rest,
+    kind: 'fold',
+    allowance: 0,
+    path: pathOf(line(pathStart(path), pathEnd(path))),
+  };
+  const halved = (cutting: Cutting): Cutting => ({ ...cutting, count: cutting.count / 2, mirrored: false });
+  const altered = withPiece(pattern, cutAs(withPart(piece, edge, fold), halved));
+  const whole = { ...ref, from: 0, to: pathLength(path) };
+  const gone = pattern.seams.filter(({ a, b }) => [...a, ...b].every(run => sameEdge(run, ref)));
+  return {
+    pattern: { ...altered, seams: altered.seams.filter(seam => !gone.includes(seam)) },
+    became: {
+      edges: [{ was: whole, now: { ...whole, to: pathLength(fold.path) } }],
+      things: gone.map(({ name }) => ({ was: { seam: name } })),
+    },
+    did: saying('seam-became-fold', { edge: ref }),
+    findings: [],
+  };
 });
 
 const withPart = (piece: Piece, old: OutlinePart, fresh: OutlinePart): Piece => ({

@@ -25,7 +25,7 @@ import { composed } from '../moved-edges/composed.js';
 import { seamNamed } from '../moved-edges/seam-place.js';
 import { requireSimple } from '../moved-edges/tidy.js';
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 
 /** Join two pieces into one at the seam between them. */
 export interface JoinPieces {
@@ -47,7 +47,7 @@ export interface JoinPieces {
 export const joinPieces = (pattern: Pattern, parameters: JoinPieces): Alteration =>
   perform(joinPiecesVerb, pattern, parameters);
 
-export const joinPiecesVerb = verbOf<JoinPieces>()({
+export const joinPiecesForm = formOf<JoinPieces>()({
   verb: 'join pieces',
   does: 'Lays two pieces edge to edge along their seam and makes one piece of them; the seam is gone.',
   fields: { seam: field.seam(), within: field.usually(field.length({ most: 50 }), 2) },
@@ -55,8 +55,8 @@ export const joinPiecesVerb = verbOf<JoinPieces>()({
   sentence: 'Join the two pieces of the {seam} seam[, where they lie within {within}]',
   startsAt: { seam: ['seam'], edge: ['seam'] },
   example: { pattern: 'waistcoat', step: { seam: 'shoulder' } },
-  alter: joinedPieces,
 });
+export const joinPiecesVerb = /* @__PURE__ */ verbFrom(joinPiecesForm, joinedPieces);
 
 function joinedPieces(pattern: Pattern, parameters: JoinPieces & { readonly within: number }): Alteration {
   const { seam, ...two } = staysFirst(twoEdgesOf(pattern, seamNamed(pattern, parameters.seam)));

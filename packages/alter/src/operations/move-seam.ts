@@ -26,7 +26,7 @@ import { movedPath } from '../moved-edges/moved-part.js';
 import { seamNamed } from '../moved-edges/seam-place.js';
 import { requireSimple } from '../moved-edges/tidy.js';
 import * as field from '../verb/fields.js';
-import { perform, verbOf } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 
 /** Move a seam into one of its two pieces: what that one loses the other gains. */
 export interface MoveSeam {
@@ -49,7 +49,7 @@ export interface MoveSeam {
 export const moveSeam = (pattern: Pattern, parameters: MoveSeam): Alteration =>
   perform(moveSeamVerb, pattern, parameters);
 
-export const moveSeamVerb = verbOf<MoveSeam>()({
+export const moveSeamForm = formOf<MoveSeam>()({
   verb: 'move seam',
   does: 'Moves a seam into one of its two pieces: a strip along it is cut off there and joined to the other piece. The garment keeps its shape.',
   fields: { seam: field.seam(), into: field.piece(), by: field.lengths() },
@@ -57,40 +57,40 @@ export const moveSeamVerb = verbOf<MoveSeam>()({
   sentence: 'Move the {seam} seam into the {into} by {by}',
   startsAt: { seam: ['seam'], edge: ['into'] },
   example: { pattern: 'woven-shift', step: { seam: 'shoulder', into: 'front', by: '15 mm' } },
-  alter: (pattern, { seam: name, into, by }) => {
-    const seam = seamNamed(pattern, name);
-    const { a, b } = twoEdgesOf(pattern, seam);
-    pieceNamed(pattern, into);
-    if (a.piece.name !== into && b.piece.name !== into)
-      throw refusal('seam-not-of-piece', { seam: { seam: name }, piece: { piece: into } }, { seam: name });
-    const [gives, takes] = a.piece.name === into ? [a, b] : [b, a];
-    const amounts: readonly [number, number] = typeof by === 'number' ? [by, by] : by;
-    return locating({ piece: into, edge: gives.run.edge }, () => {
-      const less = narrowed(gives, amounts);
-      const { motion, apartMm } = laidOn({ seam, a: takes, b: gives });
-      const more = widened(takes, stripOf(gives, less.piece), motion);
-      const where = { piece: takes.piece.name, edge: takes.run.edge };
-      const tooWide = () =>
-        refusal('seam-strip-too-wide', { seam: { seam: name }, byMm: Math.max(...amounts) }, where);
-      requireSimple(more.piece, tooWide);
-      return {
-        pattern: withPiece(withPiece(pattern, less.piece), more.piece),
-        became: together(less.became, more.became),
-        did: saying('moved-seam', {
-          seam: { seam: name },
-          from: { piece: takes.piece.name },
-          to: { piece: into },
-          byMm: typeof by === 'number' ? [by] : by,
-        }),
-        findings: [
-          ...less.findings,
-          ...(apartMm > tolerances.seamTolerance
-            ? [finding('warning', 'seam-sides-unlike', where, { seam: { seam: name }, apartMm })]
-            : []),
-        ],
-      };
-    });
-  },
+});
+export const moveSeamVerb = /* @__PURE__ */ verbFrom(moveSeamForm, (pattern, { seam: name, into, by }) => {
+  const seam = seamNamed(pattern, name);
+  const { a, b } = twoEdgesOf(pattern, seam);
+  pieceNamed(pattern, into);
+  if (a.piece.name !== into && b.piece.name !== into)
+    throw refusal('seam-not-of-piece', { seam: { seam: name }, piece: { piece: into } }, { seam: name });
+  const [gives, takes] = a.piece.name === into ? [a, b] : [b, a];
+  const amounts: readonly [number, number] = typeof by === 'number' ? [by, by] : by;
+  return locating({ piece: into, edge: gives.run.edge }, () => {
+    const less = narrowed(gives, amounts);
+    const { motion, apartMm } = laidOn({ seam, a: takes, b: gives });
+    const more = widened(takes, stripOf(gives, less.piece), motion);
+    const where = { piece: takes.piece.name, edge: takes.run.edge };
+    const tooWide = () =>
+      refusal('seam-strip-too-wide', { seam: { seam: name }, byMm: Math.max(...amounts) }, where);
+    requireSimple(more.piece, tooWide);
+    return {
+      pattern: withPiece(withPiece(pattern, less.piece), more.piece),
+      became: together(less.became, more.became),
+      did: saying('moved-seam', {
+        seam: { seam: name },
+        from: { piece: takes.piece.name },
+        to: { piece: into },
+        byMm: typeof by === 'number' ? [by] : by,
+      }),
+      findings: [
+        ...less.findings,
+        ...(apartMm > tolerances.seamTolerance
+          ? [finding('warning', 'seam-sides-unlike', where, { seam: { seam: name }, apartMm })]
+          : []),
+      ],
+    };
+  });
 });
 
 type Side = TwoEdges['a'];
