@@ -11,7 +11,9 @@ const folder = `${root}out/docs`;
 const packages = ['geometry', 'alter', 'print', 'sheet'].map(short => {
   const folder = `${root}packages/${short}/`;
   const { name, description, exports } = JSON.parse(readFileSync(`${folder}package.json`, 'utf8'));
-  const doors = Object.entries(exports).filter(([door, { types }]) => types && door !== './internal');
+  const doors = Object.entries(exports).filter(
+    ([door, { types }]) => types && !door.startsWith('./internal'),
+  );
   return {
     name,
     description,

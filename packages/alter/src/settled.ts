@@ -10,7 +10,7 @@ import {
   type Seam,
   type Thing,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import type { Alteration } from './alteration.js';
 import type { Became } from './became/became.js';
 import { becameByNames, thingsOn } from './became/by-names.js';

@@ -1,5 +1,5 @@
 import { edgeNames, edgePath, type Fabric, type Pattern, pathLength, pieceNamed } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { withPiece } from '@paperhinge/geometry/pattern';
 import { factsFor, withFacts } from './facts-over.js';
 import { refuse } from './faults.js';

@@ -10,7 +10,7 @@ import {
   startOf,
   tangentAt,
 } from '@paperhinge/geometry/curves';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { offsetPath } from '@paperhinge/geometry/paths';
 import { add, distance, leftOf, scale } from '@paperhinge/geometry/plane';
 import { signedArea } from '@paperhinge/geometry/regions';

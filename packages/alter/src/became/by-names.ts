@@ -7,7 +7,7 @@ import {
   pathLength,
   type Thing,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { distance } from '@paperhinge/geometry/plane';
 import { type Became, nothingBecame, type SpanBecame, type ThingBecame, together } from './became.js';

@@ -1,5 +1,5 @@
 import type { EdgeRef, Thing } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { distinctEdges, sameEdge } from '../edge-refs.js';
 import type { Became, EdgeSpan, SpanBecame } from './became.js';
 

@@ -1,5 +1,5 @@
 import { type Edge, type Notch, type Piece, pathLength } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { partsOfEdge } from '@paperhinge/geometry/pattern';
 import type { Became, SpanBecame } from './became.js';
 import { follow } from './follow.js';

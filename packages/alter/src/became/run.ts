@@ -6,7 +6,7 @@ import {
   pathLength,
   pieceNamed,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { hasEdge, sameEdge } from '../edge-refs.js';
 
 import type { Became, EdgeSpan, SpanBecame } from './became.js';

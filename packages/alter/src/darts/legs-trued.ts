@@ -1,5 +1,5 @@
 import { type Dart, type Piece, type Point, pathOf } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { add, distance, scale, subtract, unit } from '@paperhinge/geometry/plane';
 import { nothingBecame } from '../became/became.js';
 import type { Reshaped } from '../moved-edges/chains.js';

@@ -1,5 +1,5 @@
 import { type Notch, type Pattern, pathLength, pieceNamed } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { partsOfEdge, withPiece } from '@paperhinge/geometry/pattern';
 import type { Joint } from './chain-links.js';
 import type { GarmentChain } from './garment-chain.js';

@@ -1,5 +1,5 @@
 import { type EdgeRef, edgeNamed, type Pattern, type Piece, pieceNamed } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import type { Alteration, Derived, MakingNote } from '../alteration.js';
 import { distinctEdges } from '../edge-refs.js';
 import { bandStretchFindings, stretchOfBand } from '../fit/band-stretch.js';

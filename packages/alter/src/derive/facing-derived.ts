@@ -6,7 +6,7 @@ import {
   type Piece,
   pathLength,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { lengthInGarment } from '@paperhinge/geometry/measure';
 import type { Alteration, Derived } from '../alteration.js';
 import type { FacingShape } from './facing-shape.js';

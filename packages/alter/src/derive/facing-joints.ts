@@ -8,7 +8,7 @@ import {
   pieceRoleOf,
   type Seam,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { neighboursOf } from '@paperhinge/geometry/pattern';
 import { partnerCorners } from './chain-links.js';
 import type { FacingEnd, FacingOn } from './facing-piece.js';

@@ -9,7 +9,7 @@ import {
   pathLength,
   pathOf,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import {
   intersectPaths,
   joined,

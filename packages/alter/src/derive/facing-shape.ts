@@ -9,7 +9,7 @@ import {
   pathOf,
 } from '@paperhinge/geometry';
 import { pathWithoutLoops } from '@paperhinge/geometry/cutting-line';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import {
   intersectPaths,
   joined,

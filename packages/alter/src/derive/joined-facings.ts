@@ -1,5 +1,5 @@
 import { type Edge, type OutlinePart, type Pattern, type Piece, pathOf } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { joined, pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { copiesInGarment, foldEdgeOf, outlinePath } from '@paperhinge/geometry/pattern';
 import { distance } from '@paperhinge/geometry/plane';

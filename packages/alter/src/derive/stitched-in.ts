@@ -1,5 +1,5 @@
 import type { Finding } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { finding } from './tellings.js';
 
 /**

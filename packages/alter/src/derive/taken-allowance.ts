@@ -1,5 +1,5 @@
 import { type EdgeRef, edgeNamed, type Finding, type Pattern, pieceNamed } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { finding } from './tellings.js';
 
 /** mm: the allowance of the first of the edges a piece is sewn to, which the piece takes over. */

@@ -1,5 +1,5 @@
 import { type Piece, pathLength, polyline } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { type EdgePosition, outlinePath, pathsOfPart, resolvePosition } from '@paperhinge/geometry/pattern';
 import { pivotOf } from '../darts/pivot.js';
 import { type Cut, type CutEnd, pointOfEnd } from '../hinge/cut.js';

@@ -1,5 +1,5 @@
 import type { Finding, Pattern } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { lengthInGarment } from '@paperhinge/geometry/measure';
 import type { Derived } from '../alteration.js';
 import { stretchOf } from './cloth.js';

@@ -8,7 +8,7 @@ import {
   pieceRoleOf,
   roleOf,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { bodyPieces, facingEdges, levelAcross, levelNames } from '@paperhinge/geometry/measure';
 import { isKnit, leastStretch } from './cloth.js';
 import { finding } from './tellings.js';

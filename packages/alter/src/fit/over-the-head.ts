@@ -8,7 +8,7 @@ import {
   roleOf,
   type Thing,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import type { Derived } from '../alteration.js';
 import { sameEdge } from '../edge-refs.js';
 import { type RingOpening, ringOpening } from './ring-opening.js';

@@ -9,7 +9,7 @@ import {
   type Saying,
   walkSeam,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { hemSweep, lengthInGarment } from '@paperhinge/geometry/measure';
 import { boundsOfPath, transformedPath } from '@paperhinge/geometry/paths';
 import { outlinePath } from '@paperhinge/geometry/pattern';

@@ -9,7 +9,7 @@ import {
   pathLength,
   pathOf,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { joined, pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { type Affine, angleBetween, distance, subtract } from '@paperhinge/geometry/plane';
 import type { CutPiece } from './cut-piece.js';

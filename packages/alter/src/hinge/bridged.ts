@@ -1,5 +1,5 @@
 import { type Path, pathOf } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { joined, pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { distance } from '@paperhinge/geometry/plane';
 

@@ -7,7 +7,7 @@ import {
   pathLength,
   pathOf,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { intersectPaths, nearestOnPath, pathEnd, pathStart, pointAlong } from '@paperhinge/geometry/paths';
 import { outlinePath, pathsOfPart } from '@paperhinge/geometry/pattern';
 import { add, distance, rightOf, scale, subtract, unit } from '@paperhinge/geometry/plane';

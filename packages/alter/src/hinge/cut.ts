@@ -1,5 +1,5 @@
 import { type Path, type Piece, type Point, pathLength, pathOf, type Saying } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pathEnd, pointAlong } from '@paperhinge/geometry/paths';
 import { partsOfEdge } from '@paperhinge/geometry/pattern';
 import { dartNamed } from './dart-named.js';

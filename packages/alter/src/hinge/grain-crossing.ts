@@ -1,5 +1,5 @@
 import { edgePath, type Piece, type Point, pathOf } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { boundsOfPath, intersectPaths } from '@paperhinge/geometry/paths';
 import { outlinePath } from '@paperhinge/geometry/pattern';
 import { add, distance, scale } from '@paperhinge/geometry/plane';

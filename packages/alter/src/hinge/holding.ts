@@ -1,5 +1,5 @@
 import { type Edge, type Path, type PieceLine, pathLength } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { isCentreEdge, isCentreLine } from '@paperhinge/geometry/pattern';
 import { signedArea } from '@paperhinge/geometry/regions';
 import type { CutPiece, Section } from './cut-piece.js';

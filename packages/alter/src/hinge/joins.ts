@@ -1,5 +1,5 @@
 import { type Path, type Point, pathLength } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pathEnd, pathStart, subpath, transformedPath } from '@paperhinge/geometry/paths';
 import {
   type Affine,

@@ -1,5 +1,5 @@
 import { type Path, pathLength } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { intersectPaths, pointAlong, subpath } from '@paperhinge/geometry/paths';
 import { outlinePath } from '@paperhinge/geometry/pattern';
 import { containsPoint } from '@paperhinge/geometry/regions';

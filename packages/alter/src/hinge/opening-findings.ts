@@ -1,5 +1,5 @@
 import { edgePath, type Finding } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { foldEdgeOf } from '@paperhinge/geometry/pattern';
 import { inDegrees } from './degrees.js';
 import type { Opening } from './joins.js';

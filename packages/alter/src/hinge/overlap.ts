@@ -1,5 +1,5 @@
 import { type Path, type Point, pathLength, pathOf } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { intersectPaths, nearestOnPath, pathEnd, pathStart, pointAlong } from '@paperhinge/geometry/paths';
 import { add, distance, scale, subtract, unit } from '@paperhinge/geometry/plane';
 

@@ -1,5 +1,5 @@
 import { type Dart, type Edge, type Path, type Piece, type Pleat, pathLength } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { subpath } from '@paperhinge/geometry/paths';
 import { partsOfEdge } from '@paperhinge/geometry/pattern';
 import { type CutEnd, onEdge } from './cut.js';

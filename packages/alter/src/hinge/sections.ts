@@ -1,5 +1,5 @@
 import type { Path, Piece } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { endTangent, startTangent } from '@paperhinge/geometry/paths';
 import { angleBetween, distance, scale } from '@paperhinge/geometry/plane';
 import { checkCuts } from './check-cuts.js';

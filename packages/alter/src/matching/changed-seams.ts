@@ -1,5 +1,5 @@
 import { type EdgeRef, type Finding, type Pattern, type Seam, walkSeam } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { distinctEdges } from '../edge-refs.js';
 import { lengthOfEdge } from './edge-length.js';
 import { finding } from './tellings.js';

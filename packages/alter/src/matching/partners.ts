@@ -1,5 +1,5 @@
 import type { EdgeRef, Pattern, Piece } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { holdsEdge } from '../edge-refs.js';
 import { lengthOfEdge } from './edge-length.js';
 

@@ -1,5 +1,5 @@
 import { line, pathOf } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { pathsOfPart } from '@paperhinge/geometry/pattern';
 import { distance } from '@paperhinge/geometry/plane';

@@ -7,7 +7,7 @@ import {
   pathLength,
   type Thing,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pathEnd } from '@paperhinge/geometry/paths';
 import { pathsOfPart } from '@paperhinge/geometry/pattern';
 import type { Became } from '../became/became.js';

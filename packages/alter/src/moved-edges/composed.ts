@@ -10,7 +10,7 @@ import {
   type Point,
   pathLength,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { joined, pathEnd, pathStart, subpath } from '@paperhinge/geometry/paths';
 import { pathsOfPart } from '@paperhinge/geometry/pattern';
 import { distance } from '@paperhinge/geometry/plane';

@@ -1,5 +1,5 @@
 import { line, type OutlinePart, type Point, pathOf } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { add, distance, dot, lerp, scale, subtract, unit } from '@paperhinge/geometry/plane';
 import type { Chain } from './chains.js';

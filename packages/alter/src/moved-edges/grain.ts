@@ -1,5 +1,5 @@
 import { at, type Finding, type Piece, type Point } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { outlinePath } from '@paperhinge/geometry/pattern';
 import { angleBetween, dot, scale, subtract } from '@paperhinge/geometry/plane';
 import { centroid } from '@paperhinge/geometry/regions';

@@ -1,6 +1,6 @@
 import { line, type Path, type Point, pathLength, pathOf } from '@paperhinge/geometry';
 import { isLine } from '@paperhinge/geometry/curves';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import {
   endTangent,
   fitCurve,

@@ -7,7 +7,7 @@ import {
   type Piece,
   pathLength,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pointAlong, transformedPath } from '@paperhinge/geometry/paths';
 import { edgesOfRole, outlinePath, partsOfEdge } from '@paperhinge/geometry/pattern';
 import { scale, translation } from '@paperhinge/geometry/plane';

@@ -11,7 +11,7 @@ import {
   roleOf,
   type Segment,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import {
   intersectPaths,
   nearestOnPath,

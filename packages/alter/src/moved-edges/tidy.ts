@@ -6,7 +6,7 @@ import {
   type PieceLine,
   pathLength,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { intersectPaths, pointAlong, subpath } from '@paperhinge/geometry/paths';
 import { outlinePath } from '@paperhinge/geometry/pattern';
 import { containsPoint, selfCrossings } from '@paperhinge/geometry/regions';

@@ -7,7 +7,7 @@ import {
   type Point,
   pathLength,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import {
   intersectPaths,
   pathEnd,

@@ -1,5 +1,5 @@
 import { line, type Path, type Piece, type Point, pathLength, pathOf } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import {
   intersectPaths,
   pathEnd,

@@ -8,7 +8,7 @@ import {
   pieceNamed,
   type Seam,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { type EdgePosition, withPiece } from '@paperhinge/geometry/pattern';
 import type { Alteration } from '../alteration.js';
 import { seamNamed, shareOfSeam, sideLength, stretchOf } from '../moved-edges/seam-place.js';

@@ -1,5 +1,5 @@
 import { edgePath, type Pattern, type Piece, pathLength, pieceNamed } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { type EdgePosition, resolvePosition, withPiece } from '@paperhinge/geometry/pattern';
 import { distance, identity, rotation } from '@paperhinge/geometry/plane';

@@ -6,7 +6,7 @@ import {
   pathLength,
   pieceNamed,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { angleBetween, subtract } from '@paperhinge/geometry/plane';
 import { locating } from '@paperhinge/geometry/sayings';

@@ -11,7 +11,7 @@ import {
   pathOf,
   pieceNamed,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { foldEdgeOf, withPiece } from '@paperhinge/geometry/pattern';
 import type { Alteration } from '../alteration.js';

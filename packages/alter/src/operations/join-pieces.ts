@@ -6,7 +6,7 @@ import {
   type PieceLine,
   pathLength,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { transformedPath } from '@paperhinge/geometry/paths';
 import { foldEdgeOf } from '@paperhinge/geometry/pattern';
 import { type Affine, apply } from '@paperhinge/geometry/plane';

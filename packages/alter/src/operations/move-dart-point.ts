@@ -1,5 +1,5 @@
 import { type Dart, type Pattern, type Piece, type Point, pieceNamed } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { withPiece } from '@paperhinge/geometry/pattern';
 import { add, distance, scale } from '@paperhinge/geometry/plane';
 import { locating } from '@paperhinge/geometry/sayings';

@@ -1,5 +1,5 @@
 import { type Dart, type Pattern, type Piece, pieceNamed } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { type EdgePosition, resolvePosition, withPiece } from '@paperhinge/geometry/pattern';
 import {
   add,

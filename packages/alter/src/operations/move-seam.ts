@@ -7,7 +7,7 @@ import {
   pathLength,
   pieceNamed,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { reversedPath, subpath } from '@paperhinge/geometry/paths';
 import { neighboursOf, partsOfEdge, withPiece } from '@paperhinge/geometry/pattern';
 import { type Affine, determinant } from '@paperhinge/geometry/plane';

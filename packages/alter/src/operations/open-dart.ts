@@ -9,7 +9,7 @@ import {
   pathOf,
   pieceNamed,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { nearestOnPath, pathEnd, pathStart, pointAlong } from '@paperhinge/geometry/paths';
 import { type EdgePosition, resolvePosition, withPiece } from '@paperhinge/geometry/pattern';
 import { add, distance, lerp, rightOf, scale, subtract, unit } from '@paperhinge/geometry/plane';

@@ -1,5 +1,5 @@
 import { type Dart, line, type Pattern, pathLength, pathOf, pieceNamed } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { withPiece } from '@paperhinge/geometry/pattern';
 import { add, distance, scale, subtract, unit } from '@paperhinge/geometry/plane';

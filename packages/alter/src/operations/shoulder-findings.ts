@@ -11,7 +11,7 @@ import {
   type Seam,
   walkSeam,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { holdsEdge } from '../edge-refs.js';
 import { neckOf } from '../neckline/neck-edge.js';
 import { finding } from './tellings.js';

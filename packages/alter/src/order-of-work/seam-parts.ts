@@ -6,7 +6,7 @@ import {
   pathLength,
   pieceNamed,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { neighboursOf } from '@paperhinge/geometry/pattern';
 import { distinctRuns } from '../edge-refs.js';
 import { asThing } from './jobs.js';

@@ -1,6 +1,6 @@
 import type { Path, Point } from '@paperhinge/geometry';
 import { pointAt, segmentLength, tangentAt } from '@paperhinge/geometry/curves';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { angleBetween, cross, distance, subtract } from '@paperhinge/geometry/plane';
 
 /** A place where a line is not smooth: a kink (from = to) or a step, in mm from the line's start. */

@@ -1,5 +1,5 @@
 import type { Edge, EdgeRef, OutlinePart, Pattern, Piece, Point } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import {
   type JoinedLine,
   joinedLinesAcrossFolds,

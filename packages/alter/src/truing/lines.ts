@@ -6,7 +6,7 @@ import {
   type Piece,
   pathLength,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { weldedLines } from '@paperhinge/geometry/measure';
 import { joined, nearestOnPath, pathEnd, subpath } from '@paperhinge/geometry/paths';
 import { endingIn, startingIn } from '../moved-edges/meet.js';

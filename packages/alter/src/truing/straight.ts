@@ -1,5 +1,5 @@
 import { type Edge, line, type Path, type Piece, pathLength, pathOf } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { joined, pointAlong, subpath } from '@paperhinge/geometry/paths';
 import { type EdgePosition, partsOfEdge, resolvePosition } from '@paperhinge/geometry/pattern';
 import { refusal } from './tellings.js';

@@ -8,7 +8,7 @@ import {
   type PieceLine,
   pathLength,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { nearestOnPath, pathEnd, pathStart, reversedPath, transformedPath } from '@paperhinge/geometry/paths';
 import { isCentreLine } from '@paperhinge/geometry/pattern';
 import { apply, distance } from '@paperhinge/geometry/plane';

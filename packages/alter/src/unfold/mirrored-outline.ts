@@ -1,5 +1,5 @@
 import type { Edge, Outline, OutlinePart, Piece } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { joined, pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { type Affine, mirror, subtract } from '@paperhinge/geometry/plane';
 import { endingAt, startingAt } from '../hinge/ends.js';

@@ -1,5 +1,5 @@
 import type { Fastening, Path, Piece, Point } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { add, scale } from '@paperhinge/geometry/plane';
 import { besideEdge, type EdgeSpan, placeOnEdge, spanOf } from './beside-edge.js';
 import type { DrawnFact } from './drawn-fact.js';

@@ -13,7 +13,7 @@ import {
   polyline,
 } from '@paperhinge/geometry';
 import type { Box } from '@paperhinge/geometry/curves';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { edgeParts, foldEdgeOf, partsOfEdge } from '@paperhinge/geometry/pattern';
 import { cross, distance, dot, subtract } from '@paperhinge/geometry/plane';

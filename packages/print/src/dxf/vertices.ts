@@ -1,6 +1,6 @@
 import type { Path, Point, Segment } from '@paperhinge/geometry';
 import { isLine, pointAt, startOf, tangentAt } from '@paperhinge/geometry/curves';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pathEnd } from '@paperhinge/geometry/paths';
 import { angleBetween } from '@paperhinge/geometry/plane';
 import { chordSteps } from '../drawing/chord-steps.js';

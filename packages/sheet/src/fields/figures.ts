@@ -1,5 +1,5 @@
 import { parseLength } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { parsePercent } from '@paperhinge/geometry/pattern';
 import { longestLength } from '../limits.js';
 import { type Kind, tell } from './kind.js';

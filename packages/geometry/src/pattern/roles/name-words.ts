@@ -1,10 +1,10 @@
 import { oncePer } from '../../once-per.js';
 
 /**
- * Words that tell a role, by the way they stand in a name: `neck` is a word by itself (a plural too), `neck-` begins
+ * Words that tell a role, with commas between them, by the way they stand in a name: `neck` is a word by itself (a plural too), `neck-` begins
  * one, `-naht` ends one, `-ausschnitt-` stands anywhere in one, and `tete de manche` are words that follow each other.
  */
-export type RoleWords<Role extends string> = readonly (readonly [role: Role, words: readonly string[]])[];
+export type RoleWords<Role extends string> = readonly (readonly [role: Role, words: string])[];
 
 /** The first role one of whose words stands in a name; `undefined` where none does. */
 export function roleInName<Role extends string>(name: string, table: RoleWords<Role>): Role | undefined {
@@ -17,7 +17,7 @@ type Sought<Role extends string> = readonly (readonly [role: Role, texts: readon
 /** What to look for in a name with a space before and after it, for each role. Words of a table are many, and asked for again and again. */
 const sought = /* @__PURE__ */ oncePer(
   (table: RoleWords<string>): Sought<string> =>
-    table.map(([role, words]) => [role, words.flatMap(textsOf)] as const),
+    table.map(([role, words]) => [role, words.split(', ').flatMap(textsOf)] as const),
 );
 
 function textsOf(word: string): readonly string[] {

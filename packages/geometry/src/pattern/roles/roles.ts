@@ -2,7 +2,13 @@ import type { Finding } from '../../sayings.js';
 import { edgeNamed, edgeNames, edgeParts } from '../outline.js';
 import { finding } from '../tellings.js';
 import type { Edge, EdgeRole, LineRole, Mark, MarkRole, Piece, PieceLine, PieceRole } from '../types.js';
-import { guessedEdgeRole, guessedLineRole, guessedMarkRole, pieceWithRoles } from './guess-roles.js';
+import {
+  guessedEdgeRole,
+  guessedLineRole,
+  guessedMarkRole,
+  isNamedCentreLine,
+  pieceWithRoles,
+} from './guess-roles.js';
 
 /** What an edge is: the role it has, else what its name and kind tell. */
 export const roleOf = (edge: Edge): EdgeRole | undefined => edge.role ?? guessedEdgeRole(edge);
@@ -31,7 +37,8 @@ export const centreEdgeOf = (piece: Piece): Edge | undefined =>
   edgeParts(piece).find(edge => edge.kind === 'fold') ?? edgeParts(piece).find(isCentreEdge);
 
 /** Whether a line lies on the garment's centre. */
-export const isCentreLine = (line: PieceLine): boolean => lineRoleOf(line) === 'centre';
+export const isCentreLine = (line: PieceLine): boolean =>
+  line.role === undefined ? isNamedCentreLine(line) : line.role === 'centre';
 
 /** What a check that hangs on the roles of edges has to say of those that were guessed; nothing where all were given. */
 export const guessFindings = (piece: Piece, edges: readonly string[]): readonly Finding[] =>
