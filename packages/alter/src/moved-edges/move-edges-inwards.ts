@@ -1,5 +1,8 @@
 import { type EdgeRun, type Path, type PatternError, type Piece, pathLength } from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import { endTangent, startTangent } from '@paperhinge/geometry/paths';
 import { outlinePath, partsOfEdge } from '@paperhinge/geometry/pattern';
+import { angleBetween } from '@paperhinge/geometry/plane';
 import { keptWhole, shifted } from '../became/parts.js';
 import { type Chain, chainsOf, chainThing, closeCorner, pieceOfChains, type Reshaped } from './chains.js';
 import { movedInwards } from './inward-parallel.js';
@@ -47,7 +50,8 @@ export function moveEdgesInwards(
     const movesBefore = moving.has(before[i]!);
     if (!movesBefore && !moving.has(before[j]!)) continue;
     const closed = closeCorner(chains, i, movesBefore ? 'arriving' : 'leaving', reach);
-    if (closed === undefined) throw tooMuch(piece, depth, chains[i]!, chains[j]!);
+    if (closed === undefined)
+      throw tooMuch(piece, depth, { edges: [chains[i]!, chains[j]!], ...standing(before, i, j, moving) });
     chains = [...closed];
   }
   const carried = chains.map((chain, i): Chain => {
@@ -69,8 +73,10 @@ function movingChains(piece: Piece, chains: readonly Chain[], runs: readonly Mov
     const whole = lengths.reduce((sum, l) => sum + l, 0);
     let along = 0;
     for (const [i, part] of parts.entries()) {
-      const start = along / whole,
-        end = (along + lengths[i]!) / whole;
+      // An edge that is sewn in part moves whole: beyond that part the seam is thought to go on at the same pace.
+      const sewn = run.part ?? { from: 0, to: whole };
+      const start = (along - sewn.from) / (sewn.to - sewn.from),
+        end = (along + lengths[i]! - sewn.from) / (sewn.to - sewn.from);
       along += lengths[i]!;
       const share = (s: number): number => run.fromShare + (run.toShare - run.fromShare) * s;
       const [from, to] = run.reversed ? [share(1 - end), share(1 - start)] : [share(start), share(end)];
@@ -110,13 +116,25 @@ function notchShift({ before, after, moving, taper }: MovedRing, i: number, plac
   return startsAtReference ? -sum : grown(i) + sum;
 }
 
-const tooMuch = (piece: Piece, depth: number, ...edges: readonly Chain[]): PatternError =>
+/** The neighbour that stays where the two run on into each other: the moved one can meet it nowhere. */
+function standing(before: readonly Chain[], i: number, j: number, moving: ReadonlyMap<Chain, Moving>) {
+  const turn = angleBetween(endTangent(before[i]!.path), startTangent(before[j]!.path));
+  const stays = [before[i]!, before[j]!].find(chain => !moving.has(chain));
+  return stays && Math.abs(turn) <= tolerances.joinedCorner ? { stays } : {};
+}
+
+const tooMuch = (
+  piece: Piece,
+  depth: number,
+  { edges = [], stays }: { readonly edges?: readonly Chain[]; readonly stays?: Chain } = {},
+): PatternError =>
   refusal(
     'take-in-too-much',
     {
       piece: { piece: piece.name },
       byMm: Math.abs(depth),
       apart: edges.map(chain => chainThing(piece, chain)),
+      ...(stays ? { stays: chainThing(piece, stays) } : {}),
     },
     { piece: piece.name },
   );

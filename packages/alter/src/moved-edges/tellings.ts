@@ -22,7 +22,13 @@ export interface MovedEdgesTellings {
   'line-crosses-edge-twice': { readonly line: Thing; readonly edge: Thing };
   'dart-redrawn': { readonly dart: Thing };
   'dart-left-uneven': { readonly dart: Thing; readonly differenceMm: number };
-  'take-in-too-much': { readonly piece: Thing; readonly byMm: number; readonly apart: readonly Thing[] };
+  'take-in-too-much': {
+    readonly piece: Thing;
+    readonly byMm: number;
+    readonly apart: readonly Thing[];
+    /** The one of them that the moved one runs on into, and that does not move. */
+    readonly stays?: Thing;
+  };
   'unknown-seam': { readonly name: string; readonly names: readonly string[] };
   'position-off-seam': { readonly seam: Thing; readonly alongMm: number; readonly lengthMm: number };
   'seam-end-ambiguous': { readonly seam: Thing; readonly from: string };

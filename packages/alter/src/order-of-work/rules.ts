@@ -223,7 +223,9 @@ const collarBetween =
       other.kind === 'seam' && other.edges.some(e => pieceRoleOf(pieceNamed(pattern, e.piece)) === 'collar');
     const covers =
       job.kind === 'facing' || job.edges.some(e => pieceRoleOf(pieceNamed(pattern, e.piece)) === 'facing');
-    return isCollar && covers && shared(job, other) ? saying('because-between', {}) : undefined;
+    if (!isCollar || !shared(job, other)) return undefined;
+    if (covers) return saying('because-between', {});
+    return job.kind === 'band' ? saying('because-covers-collar', {}) : undefined;
   };
 
 /**

@@ -66,7 +66,8 @@ function leftOver(piece: Piece, run: Run, left: LeftOver, withinMm: number): Fin
   const { part, alongMm } = placeOnRun(run, left.alongMm);
   const edge = { piece: piece.name, edge: part.name };
   const { what, angleDeg, needMm } = left;
-  return finding('warning', 'truing-left', edge, {
+  // A corner that is meant is no trouble; that it was asked to be redrawn is worth a word.
+  return finding(what === 'corner' ? 'note' : 'warning', 'truing-left', edge, {
     edge,
     what,
     alongMm,

@@ -4,7 +4,7 @@ import { copiesInGarment } from '../pattern/copies.js';
 import { edgePath, pieceNamed } from '../pattern/outline.js';
 import { refusal } from '../pattern/tellings.js';
 import type { EdgeRun, Pattern, Piece, Seam } from '../pattern/types.js';
-import { coincidenceTolerance, seamTolerance } from '../tolerance.js';
+import { coincidenceTolerance, joiningGap, seamTolerance } from '../tolerance.js';
 
 /** How the runs of a seam are counted: each as it is written, or as often as its piece stands in the garment. */
 export type RunsCounted = 'written' | 'garment';
@@ -103,11 +103,13 @@ function timesSewn(pattern: Pattern, side: readonly EdgeRun[], run: EdgeRun): nu
   return copiesInGarment(pieceNamed(pattern, run.piece)) / listed;
 }
 
+/** Left and right of one edge, each told from its own end, differ by the rounding of the drawing. */
 const isSameRun = (one: EdgeRun, other: EdgeRun): boolean =>
   one.piece === other.piece &&
   one.edge === other.edge &&
-  one.part?.from === other.part?.from &&
-  one.part?.to === other.part?.to;
+  (one.part === undefined) === (other.part === undefined) &&
+  Math.abs((one.part?.from ?? 0) - (other.part?.from ?? 0)) <= joiningGap &&
+  Math.abs((one.part?.to ?? 0) - (other.part?.to ?? 0)) <= joiningGap;
 
 /**
  * A side with each run as often as it is sewn, in the order of the sewing: mirror images run back the way they came

@@ -2,7 +2,8 @@ import { neighboursAtEnds } from '../joining/meetings.js';
 import { pathLength } from '../path/length.js';
 import { copiesInGarment } from '../pattern/copies.js';
 import { edgeNamed, edgeNames, edgePath, neighboursOf, pieceNamed } from '../pattern/outline.js';
-import type { EdgeRef, Pattern } from '../pattern/types.js';
+import { roleOf } from '../pattern/roles/roles.js';
+import type { Edge, EdgeRef, Pattern } from '../pattern/types.js';
 import { bodyPieces } from './body-pieces.js';
 import { allRound } from './rings.js';
 
@@ -17,7 +18,7 @@ export interface HemSweep {
 export function hemSweep(pattern: Pattern): readonly HemSweep[] {
   const hems: readonly EdgeRef[] = bodyPieces(pattern).flatMap(piece =>
     edgeNames(piece)
-      .filter(edge => edgeNamed(piece, edge).kind === 'hem')
+      .filter(edge => isHem(edgeNamed(piece, edge)))
       .map(edge => ({ piece: piece.name, edge })),
   );
   const group = hems.map((_, i) => i);
@@ -42,6 +43,10 @@ export function hemSweep(pattern: Pattern): readonly HemSweep[] {
     };
   });
 }
+
+/** A front or back edge that is turned like a hem closes the garment: it does not go round it. */
+const isHem = (edge: Edge): boolean =>
+  edge.kind === 'hem' && !['opening', 'centre'].includes(roleOf(edge) ?? '');
 
 function alongHem(pattern: Pattern, ref: EdgeRef) {
   const piece = pieceNamed(pattern, ref.piece);

@@ -2,6 +2,7 @@ import { parameterAtLength, segmentLength } from '../curve/arc-length.js';
 import { between, pointAt, tangentAt } from '../curve/segment.js';
 import { requireNumber } from '../curve/sound.js';
 import { oncePer } from '../once-per.js';
+import { lengthTolerance } from '../tolerance.js';
 import type { Point } from '../vector.js';
 import type { Path } from './path.js';
 import { requireSegments } from './sound.js';
@@ -19,7 +20,10 @@ export function pathLength(path: Path): number {
     : segmentLengths(path).reduce((sum, length) => sum + length, 0);
 }
 
-/** Where a length falls: the segment and its parameter. At a joint the segment that starts there; clamped to the ends. */
+/**
+ * Where a length falls: the segment and its parameter. At a joint, within `lengthTolerance` of it, the segment that starts
+ * there, so that no part cut there begins with a segment of no length; clamped to the ends.
+ */
 export function locate(path: Path, along: number): { readonly index: number; readonly t: number } {
   requireNumber(along, 'length');
   requireSegments(path);
@@ -29,8 +33,9 @@ export function locate(path: Path, along: number): { readonly index: number; rea
   const lengths = segmentLengths(path);
   for (const [index, segment] of path.segments.entries()) {
     const length = lengths[index]!;
-    if (rest < length || index === last) return { index, t: parameterAtLength(segment, rest) };
-    rest -= length;
+    if (rest < length - lengthTolerance || index === last)
+      return { index, t: parameterAtLength(segment, rest) };
+    rest = Math.max(0, rest - length);
   }
   return { index: last, t: 1 };
 }
@@ -65,7 +70,7 @@ function locateEnd(path: Path, along: number): { readonly index: number; readonl
   const lengths = segmentLengths(path);
   for (const [index, segment] of path.segments.entries()) {
     const length = lengths[index]!;
-    if (rest <= length) return { index, t: parameterAtLength(segment, rest) };
+    if (rest <= length + lengthTolerance) return { index, t: parameterAtLength(segment, rest) };
     rest -= length;
   }
   return { index: path.segments.length - 1, t: 1 };

@@ -67,12 +67,14 @@ export const movedEdges: Tellings<MovedEdgesTellings> = {
     ),
     remedy: 'Close or move the dart first.',
   }),
-  'take-in-too-much': ({ piece, byMm, apart }, say) => ({
+  'take-in-too-much': ({ piece, byMm, apart, stays }, say) => ({
     message:
       apart.length > 0
         ? capital(`moved by ${say.length(byMm)}, ${say.things(apart)} no longer meet.`)
         : capital(`moved by ${say.length(byMm)}, the outline of ${say.thing(piece)} would cross itself.`),
-    remedy: 'Move the seam by less.',
+    remedy: stays
+      ? `Let ${say.thing(stays)} move along: make it one edge with the other, or list it in the seam, too.`
+      : 'Move the seam by less.',
   }),
   'unknown-seam': ({ name, names }, say) => ({
     message: `The pattern has no seam ${say.written(name)}.`,

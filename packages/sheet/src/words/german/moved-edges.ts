@@ -60,12 +60,14 @@ export const movedEdges: Tellings<MovedEdgesTellings> = {
     message: `${say.thing(dart)}: Die Schenkel wären um ${say.slight(differenceMm)} verschieden und ließen sich nicht zusammennähen.`,
     remedy: 'Schließen oder verlegen Sie erst den Abnäher.',
   }),
-  'take-in-too-much': ({ piece, byMm, apart }, say) => ({
+  'take-in-too-much': ({ piece, byMm, apart, stays }, say) => ({
     message:
       apart.length > 0
         ? `Um ${say.length(byMm)} bewegt, treffen sich nicht mehr: ${say.things(apart)}.`
         : `Um ${say.length(byMm)} bewegt, würde sich der Umriss kreuzen: ${say.thing(piece)}.`,
-    remedy: 'Bewegen Sie die Naht um weniger.',
+    remedy: stays
+      ? `Lassen Sie auch diese Kante mitgehen, als eine Kante mit der anderen oder in der Naht aufgeführt: ${say.thing(stays)}.`
+      : 'Bewegen Sie die Naht um weniger.',
   }),
   'unknown-seam': ({ name, names }, say) => ({
     message: `Der Schnitt hat keine Naht ${say.written(name)}.`,

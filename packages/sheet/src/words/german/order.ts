@@ -156,6 +156,7 @@ export const order: Sentences<OrderSentences> = {
     'sie wird flach gekreuzt, und die Nähte, die jenseits weiterlaufen, werden in einem Zug geschlossen',
   'because-gap-last': () => 'bis dahin ist dort der Zugang',
   'because-layers-first': () => 'es wird genäht und gewendet, bevor es angenäht wird',
+  'because-covers-collar': () => 'es deckt die Kragennaht ab',
   'because-between': () => 'der Kragen liegt zwischen Oberstoff und Besatz',
   'because-sewn-before-turned': () => 'gewendet wird, wenn alles angenäht ist',
   'because-lining-turns-through': () =>
