@@ -84,7 +84,12 @@ const soundCalls: Readonly<Record<string, readonly unknown[]>> = {
   pathWithoutLoops: [path],
   boundsOfPath: [path],
   curveOfLength: [at(0, 0), at(1, 0), at(100, 0), at(1, 0), 120],
-  fairCurve: [at(0, 0), at(1, 0), at(100, 0), at(1, 0), 0.005, [at(40, 10)]],
+  fairCurve: [
+    { point: at(0, 0), direction: at(1, 0) },
+    { point: at(100, 0), direction: at(1, 0) },
+    0.005,
+    [at(40, 10)],
+  ],
   fitCurve: [[at(0, 0), at(40, 10), at(100, 0)], at(1, 0), at(1, 0), 0.005],
   intersectPaths: [path, pathOf(straight)],
   locate: [path, 20],

@@ -1,7 +1,7 @@
 import { basename, dirname, join } from 'node:path';
 import { checkedSquare, type FramePaper, framePapers, sheetsInFrame } from '@paperhinge/geometry/trace';
 import { photoFrame } from '@paperhinge/print';
-import { commandRefusal, commandSaying, type Language } from '@paperhinge/sheet/words';
+import { commandSaying, type Language } from '@paperhinge/sheet/words';
 import { done } from './exit-codes.js';
 import { fonts } from './fonts.js';
 import type { Io } from './io.js';
@@ -17,18 +17,17 @@ interface FrameOptions {
   readonly language?: Language;
 }
 
-const fewest = 4;
-
 /** `paperhinge print --photo-frame -o FILE.pdf`. @returns the exit code @throws PatternError */
 export const photoFrameCommand = (options: FrameOptions, io: Io): Promise<number> =>
   spokenIn({ language: options.language ?? 'en', unit: 'mm' }, async () => {
     const { output, json = false, language } = options;
-    const paper = paperOf(options.paper ?? 'a4'),
-      sheets = countOf(options.sheets ?? String(sheetsInFrame));
+    const paper = (options.paper ?? 'a4').toLowerCase() as FramePaper,
+      sheets = Number(options.sheets ?? sheetsInFrame);
     const folder = dirname(output),
       name = basename(output);
     await checkOutputs(folder, [name], []);
-    await writeOutputs(folder, [{ name, content: await photoFrame({ paper, sheets, fonts }) }]);
+    const content = await photoFrame({ paper, sheets, fonts, ...(language ? { language } : {}) });
+    await writeOutputs(folder, [{ name, content }]);
     const { width, height } = framePapers[paper];
     const told = { paper, paperMm: [width, height], testSquareMm: checkedSquare, sheets };
     const { sentence } = await wordsFor({ ...(language ? { language } : {}) });
@@ -37,15 +36,3 @@ export const photoFrameCommand = (options: FrameOptions, io: Io): Promise<number
     io.stdout(json ? `${JSON.stringify(told, null, 2)}\n` : `${said}\n`);
     return done;
   });
-
-function paperOf(word: string): FramePaper {
-  const paper = word.toLowerCase();
-  if (Object.hasOwn(framePapers, paper)) return paper as FramePaper;
-  throw commandRefusal('photo-frame-paper', {});
-}
-
-function countOf(text: string): number {
-  const count = Number(text);
-  if (Number.isInteger(count) && count >= fewest && count <= sheetsInFrame) return count;
-  throw commandRefusal('photo-frame-sheets', { fewest, most: sheetsInFrame });
-}

@@ -21,7 +21,12 @@ export const millimetresPer: Readonly<Record<LengthUnit, number>> = { mm: 1, cm:
  * @throws PatternError `length-not-understood`; `length-out-of-range` beyond 100 m. The text is never quoted.
  */
 export function parseLength(text: string | number, unit: LengthUnit): number {
-  const mm = typeof text === 'number' ? inMillimetres(text, unit) : lengthOfText(text, unit);
+  const mm =
+    typeof text === 'number'
+      ? inMillimetres(text, unit)
+      : typeof text === 'string'
+        ? lengthOfText(text, unit)
+        : undefined;
   if (mm === undefined || Number.isNaN(mm)) throw refusal('length-not-understood', {});
   if (Math.abs(mm) > largestCoordinate) throw refusal('length-out-of-range', {});
   return mm;
@@ -76,14 +81,23 @@ const vulgarFractions: Readonly<Record<string, string>> = {
 /** Decimals shown: a tenth of a millimetre, and in inches the nearest that is no coarser than a pen line. */
 const shownDecimals: Readonly<Record<LengthUnit, number>> = { mm: 1, cm: 2, in: 2 };
 
-/** A length in mm for people, in their unit: `372.4 mm`, `37.24 cm`, `14.66 in`; no empty decimals. */
+/**
+ * A length in mm for people, in their unit: `372.4 mm`, `37.24 cm`, `14.66 in`; no empty decimals.
+ * @throws PatternError `length-not-understood` of what is no number, or no unit
+ */
 export function formatLength(mm: number, unit: LengthUnit): string {
+  if (!Number.isFinite(mm) || !Object.hasOwn(millimetresPer, unit))
+    throw refusal('length-not-understood', {});
   const rounded = Number((mm / millimetresPer[unit]).toFixed(shownDecimals[unit]));
   return `${Object.is(rounded, -0) ? 0 : rounded} ${unit}`;
 }
 
-/** The nearest eighth of an inch, as cutting instructions give it (`12 3/8 in`), and what that is exactly in mm. */
+/**
+ * The nearest eighth of an inch, as cutting instructions give it (`12 3/8 in`), and what that is exactly in mm.
+ * @throws PatternError `length-not-understood` of what is no number
+ */
 export function nearestEighth(mm: number): { readonly text: string; readonly mm: number } {
+  if (!Number.isFinite(mm)) throw refusal('length-not-understood', {});
   const eighths = Math.round((mm / millimetresPer.in) * 8) || 0;
   const whole = Math.floor(Math.abs(eighths) / 8);
   const part = ['', '1/8', '1/4', '3/8', '1/2', '5/8', '3/4', '7/8'][Math.abs(eighths) % 8]!;

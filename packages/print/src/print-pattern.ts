@@ -8,6 +8,7 @@ import { type Drawing, type Ink, movedDrawing, type TypeMeasure } from './drawin
 import { fitted, plainLine } from './drawing/lettering.js';
 import { inkChords, type PieceStyle } from './drawing/piece-shape.js';
 import type { Layer } from './layers.js';
+import { requireWords } from './option-words.js';
 import { pageFindings } from './pages/findings.js';
 import { fineGrid } from './pages/fine-grid.js';
 import type { PageFormat } from './pages/format.js';
@@ -58,9 +59,10 @@ export interface Printed {
  * are windows of the large sheet like any other (row 0, above the pieces); on papers for a copy shop the cover lies on
  * the sheet beside the pieces. So every page of the file stands in `pages`. Same input, same bytes.
  * @throws PatternError `nothing-to-print`, `too-many-pages`, `unknown-paper`, `paper-size`, `margins-too-wide`, `overlap-out-of-range`,
- *   `correction-out-of-range`, `font-not-usable`; what a piece's cutting line refuses
+ *   `correction-out-of-range`, `font-not-usable`, `word-not-understood`; what a piece's cutting line refuses
  */
 export async function printPattern(pattern: Pattern, options: PrintOptions): Promise<Printed> {
+  requireWords(options);
   const paper = paperOf(options.paper);
   const source = sourceOf(pattern, options);
   const typefaces = await typefacesOf(options.fonts, () => textsOf(source));

@@ -29,6 +29,8 @@ export interface PrintTellings {
     readonly downMm: number;
     readonly mostPercent: number;
   };
+  readonly 'photo-frame-paper': NoFacts;
+  readonly 'photo-frame-sheets': { readonly fewest: number; readonly most: number };
   /** `broken`: it has the outlines, but a table ends too soon. */
   readonly 'font-not-usable': { readonly broken: boolean };
   readonly 'no-grain-printed': NoFacts;

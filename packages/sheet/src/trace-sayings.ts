@@ -8,8 +8,6 @@ export interface TraceTellings {
   'not-a-picture': { readonly looksLike: NotPicture };
   'picture-damaged': NoFacts;
   'picture-too-large': { readonly mostMillions: number };
-  'photo-frame-paper': NoFacts;
-  'photo-frame-sheets': { readonly fewest: number; readonly most: number };
   'traced-line-unknown': NoFacts;
   'length-without-places': NoFacts;
   'several-scales': NoFacts;

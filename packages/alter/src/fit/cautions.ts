@@ -4,7 +4,7 @@ import { isBack } from './front-and-back.js';
 import { neckOpening } from './over-the-head.js';
 import { type FitSentences, saying } from './sentences.js';
 import { isNamedFor } from './use-by-name.js';
-import { smallestAdultHeadGirth, type Wearer } from './wearer.js';
+import { measurementOf, smallestAdultHeadGirth, type Wearer } from './wearer.js';
 
 /** A caution to show a maker; `code` is stable and meant for programs. */
 export interface Caution extends Saying {
@@ -32,7 +32,7 @@ export function cautionsFor(input: {
   readonly use?: GarmentUse;
 }): readonly Caution[] {
   const { pattern, wearer = {}, derived = [], use = {} } = input;
-  const head = wearer['head girth'];
+  const head = measurementOf(wearer, 'head girth');
   const child =
     use.child ?? ((head !== undefined && head < smallestAdultHeadGirth) || isNamedFor(pattern, 'child'));
   const sleepwear = use.sleepwear ?? isNamedFor(pattern, 'sleepwear');

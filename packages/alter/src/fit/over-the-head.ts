@@ -15,7 +15,7 @@ import { type RingOpening, ringOpening } from './ring-opening.js';
 import { cuffEdges, garmentPieces, legEdges, lengthInLimb, neckEdges, waistEdges } from './rings.js';
 import { stillThere } from './still-there.js';
 import { finding, type Passing } from './tellings.js';
-import { unknownHeadGirth, type Wearer } from './wearer.js';
+import { measurementOf, unknownHeadGirth, type Wearer } from './wearer.js';
 
 /** How wide a neck opens, stretched as far as its cloth and its band go; lengths in mm. */
 export interface NeckOpening extends Omit<RingOpening, 'edgeMm'> {
@@ -61,7 +61,7 @@ export const overTheHead = (input: Passage): readonly Finding[] => [
 function throughNeck({ pattern, wearer, derived }: Passage): readonly Finding[] {
   const opening = neckOpening(pattern, derived);
   if (!opening) return neckNotFound(pattern);
-  const known = wearer['head girth'];
+  const known = measurementOf(wearer, 'head girth');
   const headGirthMm = known ?? unknownHeadGirth;
   const { widestMm, openingMm, neckMm, bands, edges } = opening;
   const missingMm = headGirthMm - widestMm;
@@ -107,7 +107,7 @@ function otherPassages({ pattern, wearer, derived }: Passage): readonly Finding[
   const there = passages.map(p => ({ ...p, found: p.edges(pattern) })).filter(p => p.found.length > 0);
   const unknown = there.filter(p => wearer[p.measure] === undefined);
   const checked = there.flatMap(({ part, measure, found, inLimb }) => {
-    const bodyMm = wearer[measure];
+    const bodyMm = measurementOf(wearer, measure);
     return bodyMm === undefined ? [] : [throughRing(pattern, derived, found, { part, bodyMm, inLimb })];
   });
   if (unknown.length === 0) return checked;

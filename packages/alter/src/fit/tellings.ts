@@ -1,5 +1,5 @@
 import type { Thing } from '@paperhinge/geometry';
-import { anyFinding, type FindingOf } from '@paperhinge/geometry/sayings';
+import { anyFinding, anyRefusal, type FindingOf, type RefusalOf } from '@paperhinge/geometry/sayings';
 
 /** Of the body's parts that pass through an opening of the garment. */
 export type Passing = 'head' | 'hips' | 'hand' | 'heel';
@@ -56,8 +56,11 @@ export interface FitTellings {
   'neck-not-found': { readonly pieces: readonly Thing[] };
   'part-passes': Parts & { readonly spareMm: number };
   'part-does-not-pass': Parts & { readonly missingMm: number };
+  /** Of the wearer: no number, or none that a body has. */
+  'measurement-not-usable': { readonly measurement: string };
   /** `measures`: what to give of the wearer for it to be checked. */
   'passage-not-checked': { readonly parts: readonly Passing[]; readonly measures: readonly string[] };
 }
 
+export const refusal: RefusalOf<FitTellings> = anyRefusal;
 export const finding: FindingOf<FitTellings> = anyFinding;

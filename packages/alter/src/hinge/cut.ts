@@ -27,7 +27,7 @@ export const onEdge = (end: CutEnd): end is { readonly edge: string; readonly al
 
 /**
  * The point at which a cut begins or ends, in mm.
- * @throws PatternError `unknown-edge`, `unknown-dart`
+ * @throws PatternError `unknown-edge`, `unknown-dart`, `not-a-number`
  */
 export function pointOfEnd(piece: Piece, end: CutEnd): Point {
   if ('pivot' in end) return end.pivot;
@@ -37,7 +37,8 @@ export function pointOfEnd(piece: Piece, end: CutEnd): Point {
   for (const { path } of parts) {
     const length = pathLength(path);
     // As on the ring: where a dart interrupts the edge, its first mouth end is meant, never the second.
-    if (along <= length + tolerances.coincidenceTolerance) return pointAlong(path, Math.min(along, length));
+    // Turned round, so that what is no number is refused as a place.
+    if (!(along > length + tolerances.coincidenceTolerance)) return pointAlong(path, Math.min(along, length));
     along -= length;
   }
   return pathEnd(parts.at(-1)!.path);

@@ -4,7 +4,7 @@ import { copiesInGarment } from '../pattern/copies.js';
 import { edgePath, pieceNamed } from '../pattern/outline.js';
 import { refusal } from '../pattern/tellings.js';
 import type { EdgeRun, Pattern, Piece, Seam } from '../pattern/types.js';
-import { coincidenceTolerance, joiningGap, seamTolerance } from '../tolerance.js';
+import { coincidenceTolerance, joiningGap, largestCoordinate, seamTolerance } from '../tolerance.js';
 
 /** How the runs of a seam are counted: each as it is written, or as often as its piece stands in the garment. */
 export type RunsCounted = 'written' | 'garment';
@@ -26,9 +26,15 @@ export function runLength(pattern: Pattern, run: EdgeRun): number {
 export const toleranceOf = (pattern: Pattern, seam: Seam): number =>
   seam.tolerance ?? pattern.tolerance ?? seamTolerance;
 
-/** Ease wanted between the sides of a seam, a − b in mm; a percentage is one of side b. */
-export const easeWanted = (seam: Seam, bMm: number): number =>
-  'mm' in seam.ease ? seam.ease.mm : (seam.ease.percent / 100) * bMm;
+/**
+ * Ease wanted between the sides of a seam, a − b in mm; a percentage is one of side b.
+ * @throws PatternError `length-out-of-range`
+ */
+export function easeWanted({ name, ease }: Seam, bMm: number): number {
+  const mm = 'mm' in ease ? ease.mm : (ease.percent / 100) * bMm;
+  if (!(Math.abs(mm) <= largestCoordinate)) throw refusal('length-out-of-range', {}, { seam: name });
+  return mm;
+}
 
 /**
  * The runs of a seam as its sides are held against each other. Both are taken as written where they list as many

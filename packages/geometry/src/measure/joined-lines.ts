@@ -1,3 +1,4 @@
+import { requireDistance } from '../curve/sound.js';
 import { besides, interiorAngle } from '../joining/corner.js';
 import { areUnsewn, followEachOther, type Meeting, meetingsAtEnds, runningOn } from '../joining/meetings.js';
 import { liesUnder } from '../joining/turns-back.js';
@@ -30,8 +31,9 @@ export interface JoinedLine {
  * garment's centre line, nor where one piece is turned back under the other. `stepMm` is what the walk leaves over at
  * the seam's end beyond the ease wanted.
  */
-export const joinedLinesOf = (pattern: Pattern, seam: Seam, remainderMm: number): readonly JoinedLine[] =>
-  runningOn(pattern, seam).map(meeting =>
+export function joinedLinesOf(pattern: Pattern, seam: Seam, remainderMm: number): readonly JoinedLine[] {
+  requireDistance(remainderMm, 'length');
+  return runningOn(pattern, seam).map(meeting =>
     joinedLine(
       { closed: { seam: seam.name }, first: meeting.first, second: meeting.second },
       Math.PI - meeting.a.corner.interior - meeting.b.corner.interior,
@@ -39,6 +41,7 @@ export const joinedLinesOf = (pattern: Pattern, seam: Seam, remainderMm: number)
       edgeLengths(pattern, meeting),
     ),
   );
+}
 
 /**
  * The ends of a piece that is turned back under another (a facing, a lining) against the edges they lie on: the corner

@@ -12,6 +12,7 @@ import { type PatternTellings, refusal } from './tellings.js';
  */
 export function parsePosition(text: string | number, unit: LengthUnit): EdgePosition {
   if (typeof text === 'number') return placeOfText(String(text), text, unit);
+  if (typeof text !== 'string') throw notUnderstood('any');
   const split = /^(.*?)\s+from\s+(.*)$/su.exec(text.trim());
   if (!split) return placeOfText(text.trim(), text, unit);
   const from = split[2]!.trim();
@@ -69,7 +70,12 @@ function percentOfText(text: string): number | undefined {
 export function parsePercent(text: string | number): number {
   const share = typeof text === 'string' ? percentOfText(text.trim()) : undefined;
   if (share !== undefined) return share;
-  const bare = typeof text === 'number' ? text : numberOfText(text.trim().slice(0, 40));
+  const bare =
+    typeof text === 'number'
+      ? text
+      : typeof text === 'string'
+        ? numberOfText(text.trim().slice(0, 40))
+        : undefined;
   if (bare === undefined || !Number.isFinite(bare))
     throw refusal('percent-not-understood', { lacksSign: bare !== undefined });
   // 0.8 is a share that lacks its sign: what is meant by it is 80 %.

@@ -1,4 +1,5 @@
 import { endOf, isLine, startOf } from '../curve/segment.js';
+import { requireSegment } from '../curve/sound.js';
 import type { Path } from '../path/path.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { distance, type Point } from '../vector.js';
@@ -14,12 +15,14 @@ export function toSvgNumber(value: number): string {
 /**
  * A path as SVG path data in absolute coordinates, mm, to ten decimals. A chain that leaps (an edge interrupted by
  * a dart) is lifted there; a single chain that comes back to its start is closed with Z. A path of no segments is ''.
+ * @throws PatternError `coordinate-out-of-range`, `not-a-segment`
  */
 export function toPathData({ segments }: Path): string {
   writer.begin();
   let here: Point | undefined;
   let strokes = 0;
   for (const segment of segments) {
+    requireSegment(segment);
     const start = startOf(segment);
     if (here === undefined || (here !== start && distance(here, start) > coincidenceTolerance)) {
       if (strokes > 0) writer.character(space);

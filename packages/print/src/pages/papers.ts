@@ -1,3 +1,4 @@
+import type { PatternError } from '@paperhinge/geometry';
 import { refusal } from '../tellings.js';
 import { english } from '../words/english.js';
 import type { PaperWords } from '../words/page-words.js';
@@ -46,6 +47,7 @@ const largest = 100_000;
  */
 export function paperOf(paper: string | { readonly width: number; readonly height: number }): Paper {
   if (typeof paper !== 'string') {
+    if (typeof paper !== 'object' || paper === null) throw unknownPaper('');
     const { width, height } = paper;
     if (![width, height].every(s => s >= smallest && s <= largest))
       throw refusal('paper-size', {
@@ -58,8 +60,11 @@ export function paperOf(paper: string | { readonly width: number; readonly heigh
   }
   const found = papers[paper.toLowerCase()];
   if (found && Object.hasOwn(papers, paper.toLowerCase())) return found;
-  throw refusal('unknown-paper', { paper, papers: Object.keys(papers) });
+  throw unknownPaper(paper);
 }
+
+const unknownPaper = (paper: string): PatternError =>
+  refusal('unknown-paper', { paper, papers: Object.keys(papers) });
 
 /** mm: papers at least this wide and high are sheets for a copy shop. */
 const largeSheet = 500;

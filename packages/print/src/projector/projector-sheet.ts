@@ -7,6 +7,7 @@ import { type PiecePlace, worded } from '../drawing/draw-piece.js';
 import { movedDrawing } from '../drawing/ink.js';
 import { plainLine } from '../drawing/lettering.js';
 import { onSheet } from '../drawing/on-sheet.js';
+import { requireWords } from '../option-words.js';
 import { layoutFor, type SheetPiece } from '../pages/layout.js';
 import { type PagesJson, pagesJson } from '../pages/pages-json.js';
 import type { Paper } from '../pages/papers.js';
@@ -49,9 +50,10 @@ const longest = 1e5;
  * A pattern as one page at true scale for a projector over the cutting table, or for a cutter that shows what it cuts:
  * thick lines on a dark or light ground, over a grid as cutting mats have it, with a square to set the projector by.
  * The page is as large as the pieces need; beyond 14,400 units a side its unit grows. Same input, same bytes.
- * @throws PatternError `nothing-to-print`, `font-not-usable`; what a piece's cutting line refuses
+ * @throws PatternError `nothing-to-print`, `font-not-usable`, `word-not-understood`; what a piece's cutting line refuses
  */
 export async function projectorSheet(given: Pattern, options: ProjectorOptions): Promise<ProjectorSheet> {
+  requireWords(options, ['ground']);
   const { pattern, onto } = shownAs(given, options);
   const { ground, language } = options;
   const reader = readerOf(pattern.unit, language);

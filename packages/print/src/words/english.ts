@@ -185,4 +185,13 @@ export const english: PageWords = {
       `Set the projector so that this square measures ${square} on every side and ${diagonal} along both diagonals. Then the grid’s squares are ${step}: lay a ruler on them in all corners. Show the page at actual size; cut along the middle of the heavy line.`,
     thisSheet: size => `This sheet: ${size}`,
   },
+  photoFrame: {
+    title: (sheets, paper) => `Photo frame, ${sheets} sheets of ${paper}`,
+    subject: 'Sheets to lay round pattern pieces that are photographed',
+    sheet: (number, of) => `Photo frame ${number} of ${of}`,
+    lines: most => [
+      'Print at actual size. Each side of this square is 50 mm; if it measures otherwise, say what it measures when you trace.',
+      `Lay at least four sheets (up to ${most}) flat round and between the pieces, touching none, each once.`,
+    ],
+  },
 };

@@ -204,4 +204,13 @@ export const german: PageWords = {
       `Den Projektor so einstellen, dass dieses Quadrat an jeder Seite ${square} und in beiden Diagonalen ${diagonal} misst. Dann sind die Quadrate des Rasters ${step} groß: in allen Ecken ein Lineal anlegen. Die Seite in Originalgröße zeigen; auf der Mitte der kräftigen Linie schneiden.`,
     thisSheet: size => `Dieser Bogen: ${size}`,
   },
+  photoFrame: {
+    title: (sheets, paper) => `Messblätter, ${sheets} Blatt ${paper}`,
+    subject: 'Blätter, die um fotografierte Schnittteile gelegt werden',
+    sheet: (number, of) => `Messblatt ${number} von ${of}`,
+    lines: most => [
+      'In Originalgröße drucken. Jede Seite dieses Quadrats ist 50 mm lang; misst sie anders, geben Sie beim Abnehmen an, wie viel.',
+      `Mindestens vier Blätter (bis zu ${most}) flach um die Teile und zwischen sie legen, ohne sie zu berühren, jedes nur einmal.`,
+    ],
+  },
 };

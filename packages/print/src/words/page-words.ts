@@ -23,6 +23,7 @@ export interface PageWords {
   readonly cover: CoverWords;
   readonly report: ReportWords;
   readonly projector: ProjectorWords;
+  readonly photoFrame: PhotoFrameWords;
 }
 
 export interface PaperWords {
@@ -161,4 +162,13 @@ export interface ProjectorWords {
   readonly subject: string;
   readonly setUp: (square: string, diagonal: string, step: string) => string;
   readonly thisSheet: (size: string) => string;
+}
+
+/** Words on the sheets that are laid round pieces to be photographed. */
+export interface PhotoFrameWords {
+  readonly title: (sheets: number, paper: string) => string;
+  readonly subject: string;
+  readonly sheet: (number: number, of: number) => string;
+  /** What stands beside the square of 50 mm. */
+  readonly lines: (most: number) => readonly string[];
 }

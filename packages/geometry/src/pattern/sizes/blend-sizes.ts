@@ -28,8 +28,8 @@ export interface LevelShare {
  *   `share-out-of-range`; `unknown-level`; those of `validatePattern` for sizes so unlike that nothing lies between
  */
 export function blendSizes(a: Pattern, b: Pattern, share: number | readonly LevelShare[]): Pattern {
-  const wanted = typeof share === 'number' ? [] : share;
-  refuseBadShares(typeof share === 'number' ? [share] : share.map(s => s.share));
+  const wanted = Array.isArray(share) ? (share as readonly LevelShare[]) : [];
+  refuseBadShares(Array.isArray(share) ? wanted.map(s => s.share) : [share as number]);
   refuseUnknownLevels(a, wanted);
   const [unlike] = sizeDifferences(a, b);
   if (unlike)

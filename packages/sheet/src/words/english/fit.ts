@@ -117,6 +117,10 @@ export const fit: Tellings<FitTellings> = {
     message: `${ways[part]}: ${opens(ring, say)}; ${parts[part]} of ${say.length(bodyMm)} ${part === 'hips' ? 'do' : 'does'} not pass, ${say.length(missingMm)} are missing.`,
     remedy: wider(ring.tightest, missingMm, say),
   }),
+  'measurement-not-usable': ({ measurement }) => ({
+    message: `The wearer's ${measurement} is no length that a body has.`,
+    remedy: 'Measure it again, or leave it out.',
+  }),
   'passage-not-checked': ({ parts: unchecked, measures }, say) => ({
     message: `Not checked: whether ${say.list(unchecked.map(p => through[p]))}.`,
     remedy: `Give the wearer's ${say.list(measures)} to have ${unchecked.length > 1 ? 'them' : 'it'} checked.`,

@@ -31,6 +31,14 @@ export const print: Tellings<PrintTellings> = {
     remedy:
       'Print at 100 % ("actual size", no fitting to the page), measure again, and give what both sides of the square measure in mm.',
   }),
+  'photo-frame-paper': () => ({
+    message: 'A photo frame is printed on A4 or US letter.',
+    remedy: 'Write --paper a4 or --paper letter.',
+  }),
+  'photo-frame-sheets': ({ fewest, most }) => ({
+    message: `A photo frame has ${fewest} to ${most} sheets.`,
+    remedy: `Write --sheets ${fewest} to --sheets ${most}.`,
+  }),
   'font-not-usable': ({ broken }) => ({
     message: broken ? 'A font file is broken.' : 'A font file has no TrueType outlines.',
     remedy: 'Give a .ttf file, or a .woff made from one.',

@@ -27,14 +27,6 @@ export const traceTellings: Tellings<TraceTellings> = {
     message: `The picture has more than ${mostMillions} million dots.`,
     remedy: 'Make it smaller by halves: 12 million dots are plenty.',
   }),
-  'photo-frame-paper': () => ({
-    message: 'A photo frame is printed on A4 or US letter.',
-    remedy: 'Write --paper a4 or --paper letter.',
-  }),
-  'photo-frame-sheets': ({ fewest, most }) => ({
-    message: `A photo frame has ${fewest} to ${most} sheets.`,
-    remedy: `Write --sheets ${fewest} to --sheets ${most}.`,
-  }),
   'traced-line-unknown': () => ({
     message: 'A piece is cut along its stitching line or its cutting line.',
     remedy: 'Write --line stitching or --line cutting.',

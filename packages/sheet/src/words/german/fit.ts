@@ -106,6 +106,10 @@ export const fit: Tellings<FitTellings> = {
     message: `${ways[part]}: ${opens(ring, say)}; ${parts[part]} mit ${say.length(bodyMm)} passt nicht hindurch, es fehlen ${say.length(missingMm)}.`,
     remedy: wider(missingMm, say),
   }),
+  'measurement-not-usable': ({ measurement }, say) => ({
+    message: `Das Körpermaß ${say.written(measurement)} ist keine Länge, die ein Körper hat.`,
+    remedy: 'Messen Sie noch einmal nach, oder lassen Sie es weg.',
+  }),
   'passage-not-checked': ({ parts: unchecked, measures }, say) => ({
     message: `Nicht geprüft: ob ${say.list(unchecked.map(p => parts[p]))} durch ihre Öffnung passt.`,
     remedy: `Geben Sie dafür ${say.list(measures.map(say.written))} an.`,

@@ -31,6 +31,14 @@ export const print: Tellings<PrintTellings> = {
     remedy:
       'Mit 100 % drucken („Originalgröße“, ohne Anpassen an die Seite), noch einmal messen und angeben, was beide Seiten des Quadrats in mm messen.',
   }),
+  'photo-frame-paper': () => ({
+    message: 'Messblätter werden auf A4 oder US Letter gedruckt.',
+    remedy: 'Schreiben Sie --paper a4 oder --paper letter.',
+  }),
+  'photo-frame-sheets': ({ fewest, most }) => ({
+    message: `Es gibt ${fewest} bis ${most} Messblätter.`,
+    remedy: `Schreiben Sie --sheets ${fewest} bis --sheets ${most}.`,
+  }),
   'font-not-usable': ({ broken }) => ({
     message: broken ? 'Eine Schriftdatei ist beschädigt.' : 'Eine Schriftdatei hat keine TrueType-Umrisse.',
     remedy: 'Eine .ttf-Datei angeben oder eine .woff-Datei, die aus einer gemacht ist.',

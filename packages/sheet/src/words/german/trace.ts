@@ -27,14 +27,6 @@ export const traceTellings: Tellings<TraceTellings> = {
     message: `Das Bild hat mehr als ${mostMillions} Millionen Punkte.`,
     remedy: 'Halbieren Sie es: 12 Millionen Punkte genügen reichlich.',
   }),
-  'photo-frame-paper': () => ({
-    message: 'Messblätter werden auf A4 oder US Letter gedruckt.',
-    remedy: 'Schreiben Sie --paper a4 oder --paper letter.',
-  }),
-  'photo-frame-sheets': ({ fewest, most }) => ({
-    message: `Es gibt ${fewest} bis ${most} Messblätter.`,
-    remedy: `Schreiben Sie --sheets ${fewest} bis --sheets ${most}.`,
-  }),
   'traced-line-unknown': () => ({
     message: 'Ein Teil ist an seiner Nahtlinie oder an seiner Schnittlinie geschnitten.',
     remedy: 'Schreiben Sie --line stitching oder --line cutting.',
