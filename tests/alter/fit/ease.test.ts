@@ -110,3 +110,16 @@ test('the piece whose cloth gives least decides', () => {
   expect(codes(pattern, { 'hip girth': 850 / 0.9 })).toEqual([]);
   expect(codes(pattern, { 'hip girth': 851 / 0.9 })).toEqual(['girth-too-small']);
 });
+
+test('a tab caught in a side seam need not have the levels that cross it', () => {
+  const half = (name: string) => rectangle(name, 450, 300, { lines: [level('bust', [0, 100], [450, 100])] });
+  const seams = [
+    seam('side', ['front.right'], ['-back.left']),
+    seam('other side', ['front.left'], ['-back.right']),
+    seam('tab', ['tab.right'], ['front.right']),
+  ];
+  const pattern = patternOf([half('front'), half('back'), rectangle('tab', 80, 20)], seams, {
+    fabrics: [{ name: 'main', role: 'main' }],
+  });
+  expect(codes(pattern, { 'bust girth': 850 })).toEqual([]);
+});

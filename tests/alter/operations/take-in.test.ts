@@ -237,6 +237,70 @@ test('a shoulder seam that is taken in cuts neck and armhole', () => {
   expect(lengthOf(pattern, 'front', 'armhole')).toBeLessThan(lengthOf(before, 'front', 'armhole'));
 });
 
+/** A front in two: a hip piece that goes on behind the front below, and is sewn at the side down to 100 mm only. */
+const pocketed = (): Pattern =>
+  definePattern({
+    name: 'skirt',
+    pieces: [
+      panel('hip', 0),
+      definePiece({
+        name: 'front',
+        outline: [
+          { name: 'top', path: polyline(at(0, 100), at(100, 100)) },
+          { name: 'side', path: polyline(at(100, 100), at(100, 400)) },
+          { name: 'hem', kind: 'hem', path: polyline(at(100, 400), at(0, 400)) },
+          { name: 'centre', kind: 'fold', path: polyline(at(0, 400), at(0, 100)) },
+        ],
+      }),
+      panel('back', 0),
+    ],
+    seams: [
+      {
+        name: 'side',
+        a: [{ ...run('hip', 'side'), part: { from: 0, to: 100 } }, run('front', 'side')],
+        b: [run('back', 'side')],
+        ease: { mm: 0 },
+      },
+    ],
+  });
+
+test('an edge that is sewn in part moves whole, as its partner does at the same height', () => {
+  // 40 mm over four edges: 10 mm at the waist, nothing 200 mm down and below; closed form 10 × (1 − y / 200).
+  const { pattern } = takeIn(pocketed(), { seam: 'side', by: 40, to: { share: 0.5 } });
+  const inset = (piece: string, y: number) =>
+    100 -
+    nearestOnPath(edgePath(pieceNamed(pattern, piece), 'side'), at(100 - 10 * Math.max(0, 1 - y / 200), y))
+      .point.x;
+  for (const y of [0, 50, 100, 150, 300])
+    for (const piece of y < 100 ? ['hip', 'back'] : ['hip', 'front', 'back'])
+      expect(inset(piece, y), `${piece} at ${y}`).toBeCloseTo(10 * Math.max(0, 1 - y / 200), 6);
+});
+
+test('a neighbour that runs straight on cannot be met: it is named, and what to do', () => {
+  const parted = definePattern({
+    name: 'skirt',
+    pieces: [
+      definePiece({
+        name: 'front',
+        outline: [
+          { name: 'waist', path: polyline(at(0, 0), at(100, 0)) },
+          { name: 'side', path: polyline(at(100, 0), at(100, 150)) },
+          { name: 'side lower', path: polyline(at(100, 150), at(100, 400)) },
+          { name: 'hem', path: polyline(at(100, 400), at(0, 400)) },
+          { name: 'centre', kind: 'fold', path: polyline(at(0, 400), at(0, 0)) },
+        ],
+      }),
+      panel('back', 0),
+    ],
+    seams: [{ name: 'side', a: [run('front', 'side')], b: [run('back', 'side')], ease: { mm: 0 } }],
+  });
+  expect(refusalOf(() => letOut(parted, { seam: 'side', by: 20 }))).toMatchObject({
+    code: 'take-in-too-much',
+    remedy:
+      'Let the side lower of the front move along: make it one edge with the other, or list it in the seam, too.',
+  });
+});
+
 test("notches keep their distance from the seam's beginning on both sides", () => {
   const { pattern } = takeIn(skirt(20), { seam: 'side', by: 30 });
   for (const piece of ['front', 'back'])

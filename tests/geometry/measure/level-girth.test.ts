@@ -697,3 +697,92 @@ describe('a sleeve whose level was drawn from corner to corner', () => {
     expect(known).toMatchObject([{ limb: true, girthMm: straight.lengthMm }]);
   });
 });
+
+describe('a half that buttons', () => {
+  // 20 mm of button stand beyond the centre, at x = 0; the level 260 mm wide to the side.
+  const half = (lines: readonly PieceLine[]) =>
+    pieceOf(
+      'front',
+      [
+        side('top', [
+          [-20, 0],
+          [240, 0],
+        ]),
+        side('side', [
+          [240, 0],
+          [240, 300],
+        ]),
+        side('hem', [
+          [240, 300],
+          [-20, 300],
+        ]),
+        side('edge', [
+          [-20, 300],
+          [-20, 0],
+        ]),
+      ],
+      { lines: [level('bust', [-20, 100], [240, 100]), ...lines], cutting: { count: 2, mirrored: true } },
+    );
+  const buttoned = (lines: readonly PieceLine[], lap: object = {}) =>
+    levelGirths({
+      ...patternOf([half(lines)]),
+      fastenings: [
+        {
+          name: 'buttons',
+          kind: 'buttons',
+          along: { piece: 'front', edge: 'edge', reversed: false },
+          ...lap,
+        },
+      ],
+    }).bust;
+  const centre: PieceLine = {
+    kind: 'fold',
+    name: 'centre front',
+    path: { segments: [[at(0, 0), at(0, 300)]] },
+  };
+
+  test('is worn to its centre line: what lies beyond overlaps', () => {
+    expect(buttoned([centre])).toBeCloseTo(2 * 240, 9);
+  });
+  test('laps by what its fastening says where no centre line is drawn', () => {
+    expect(buttoned([], { overlap: 20, underlap: 20 })).toBeCloseTo(2 * 260 - 40, 9);
+    expect(buttoned([])).toBeCloseTo(2 * 260, 9);
+  });
+});
+
+test('a level drawn to the corner under the arm runs to it, though the armhole dips below', () => {
+  // The armhole comes up to its corner over the last 40 mm: the level is outside the cloth there, by 6 mm at most.
+  const piece = pieceOf(
+    'front',
+    [
+      side('top', [
+        [0, 0],
+        [120, 0],
+      ]),
+      side('armhole', [
+        [120, 0],
+        [130, 106],
+        [180, 106],
+        [200, 100],
+      ]),
+      side('side', [
+        [200, 100],
+        [210, 300],
+      ]),
+      side('hem', [
+        [210, 300],
+        [0, 300],
+      ]),
+      side(
+        'centre',
+        [
+          [0, 300],
+          [0, 0],
+        ],
+        { kind: 'fold' },
+      ),
+    ],
+    { lines: [level('bust', [0, 100], [200, 100])] },
+  );
+  expect(levelGirths(patternOf([piece])).bust).toBeCloseTo(400, 9);
+});

@@ -87,3 +87,11 @@ test('a crossing is one place seen from both paths', () => {
     ),
   );
 });
+
+test('a part that ends within rounding of a joint has no segment of no length', () => {
+  const long = pathLength(square);
+  for (const joint of [10, 20, 30])
+    for (const off of [-1e-10, -1e-13, 0, 1e-13, 1e-10])
+      for (const part of [subpath(square, 0, joint + off), subpath(square, joint + off, long)])
+        for (const segment of part.segments) expect(pathLength({ segments: [segment] })).toBeGreaterThan(1);
+});
