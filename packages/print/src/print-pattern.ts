@@ -77,7 +77,7 @@ export async function printPattern(pattern: Pattern, options: PrintOptions): Pro
     footLine(saidAtFoot(title, page, covered, pattern, reader), layout.format, reader, typefaces);
   // Loaded once pages are made: whoever only asks for a paper or writes a report does not wait for it.
   const { pdfDocument } = await import('./pdf/document.js');
-  const pdf = await pdfDocument(
+  const pdf = pdfDocument(
     {
       title: `${title} (${name})`,
       subject: reader.words.page

@@ -1,4 +1,3 @@
-import { type PDFContext, PDFDocument, PDFHexString, PDFName, type PDFRef, PrintScaling } from 'pdf-lib';
 import type { Drawing } from '../drawing/ink.js';
 import type { PenSet } from '../drawing/pens.js';
 import { type Layer, layers } from '../layers.js';
@@ -12,6 +11,8 @@ import {
   unitsPerMm,
 } from './content.js';
 import { fontEmbedder } from './embed-fonts.js';
+import { type PdfFile, pdfFile } from './file.js';
+import { characters, type Ref, words } from './objects.js';
 import type { Typefaces } from './typefaces.js';
 
 const pointsPerMm = 72 / 25.4;
@@ -46,56 +47,58 @@ export interface PdfInput {
  * their own (labels, strips, marks) is stored side by side in one form more, of which each page shows its part. So a
  * page more costs a few hundred bytes. The same input gives the same bytes: no clock, no random names.
  */
-export async function pdfDocument(input: PdfInput, typefaces: Typefaces): Promise<Uint8Array> {
-  const doc = await PDFDocument.create({ updateMetadata: false });
-  const { context } = doc;
-  const groups = layerGroups(context, input);
-  const fonts = fontEmbedder(context, typefaces);
+export function pdfDocument(input: PdfInput, typefaces: Typefaces): Uint8Array {
+  const file = pdfFile();
+  const groups = layerGroups(file, input);
+  const fonts = fontEmbedder(file, typefaces);
   const content: ContentContext = {
     typefaces,
     fonts,
     layerResource: layer => `L${layers.indexOf(layer)}`,
     ...(input.pens ? { pens: input.pens } : {}),
   };
-  const resources = context.nextRef();
+  const [tree, resources] = [file.next(), file.next()];
   const tiles = input.pages.filter(isTile);
   const spread = spreadOf(tiles, input.format);
   const strips = chunks(tiles, pagesInStrip).map(strip =>
-    form(context, stripContent(strip, spread, content), resources),
+    form(file, stripContent(strip, spread, content), resources),
   );
   const forms = Object.fromEntries([
-    ['S', form(context, contentOf(input.sheet, content), resources)],
+    ['S', form(file, contentOf(input.sheet, content), resources)],
     ...strips.map((ref, i) => [`J${i}`, ref] as const),
   ]);
-  const shared = new Map<string, PDFRef>();
+  const shared = new Map<string, Ref>();
   /** A part of pages' contents that is alike on many is stored once. */
-  const part = (operators: string): PDFRef => {
-    const ref = shared.get(operators) ?? context.register(context.stream(operators));
+  const part = (operators: string): Ref => {
+    const ref = shared.get(operators) ?? file.plain(operators);
     shared.set(operators, ref);
     return ref;
   };
-  for (const page of input.pages) {
-    const contents = isTile(page)
-      ? tileContents(page.window, Math.floor(tiles.indexOf(page) / pagesInStrip), spread, part)
-      : [context.register(context.flateStream(contentOf(page.own, content)))];
-    addPage(doc, input.format, input.pens, contents, part);
-  }
-  doc.catalog.Pages().set(PDFName.of('Resources'), resources);
-  context.assign(
-    resources,
-    context.obj({
-      Font: fonts.resources(),
-      XObject: forms,
-      Properties: Object.fromEntries([...groups].map(([layer, ref]) => [`L${layers.indexOf(layer)}`, ref])),
-    }),
-  );
-  fonts.write();
-  describe(doc, input, groups);
-  return doc.save({
-    useObjectStreams: true,
-    addDefaultPage: false,
-    objectsPerTick: Number.POSITIVE_INFINITY,
+  const format = pageEntries(input);
+  const head = part(format.onto);
+  const strip = new Map(tiles.map((tile, i) => [tile, Math.floor(i / pagesInStrip)]));
+  const pages = input.pages.map(page => {
+    const own = isTile(page)
+      ? tileContents(page.window, strip.get(page)!, spread, part)
+      : [file.packed(contentOf(page.own, content))];
+    const contents = [head, ...own];
+    return file.add({
+      Type: 'Page',
+      Parent: tree,
+      MediaBox: format.box,
+      UserUnit: format.unit,
+      Contents: contents,
+    });
   });
+  // Every page has the resources of the page tree.
+  file.assign(tree, { Type: 'Pages', Kids: pages, Count: pages.length, Resources: resources });
+  file.assign(resources, {
+    Font: fonts.resources(),
+    XObject: forms,
+    Properties: Object.fromEntries([...groups].map(([layer, ref]) => [`L${layers.indexOf(layer)}`, ref])),
+  });
+  fonts.write();
+  return file.bytes(catalogOf(file, tree, input, groups), infoOf(file, input));
 }
 
 /** Tiles whose own drawings lie side by side in one form: readers that count in 32 bits still place them exactly. */
@@ -143,8 +146,8 @@ function tileContents(
   [x, y, width, height]: Tile['window'],
   strip: number,
   spread: number,
-  part: (operators: string) => PDFRef,
-): readonly PDFRef[] {
+  part: (operators: string) => Ref,
+): readonly Ref[] {
   const shift = [
     ...(x === 0 ? [] : [part(`1 0 0 1 ${matrixNumber(-x * unitsPerMm)} 0 cm\n`)]),
     ...(y === 0 ? [] : [part(`1 0 0 1 0 ${matrixNumber(-y * unitsPerMm)} cm\n`)]),
@@ -162,91 +165,92 @@ const chunks = <T>(list: readonly T[], size: number): readonly (readonly T[])[] 
   Array.from({ length: Math.ceil(list.length / size) }, (_, i) => list.slice(i * size, (i + 1) * size));
 
 /** An optional-content group for each layer that has something on it, in the order of the layers. */
-function layerGroups(
-  context: PDFContext,
-  { sheet, pages, pens, layerNames }: PdfInput,
-): ReadonlyMap<Layer, PDFRef> {
+function layerGroups(file: PdfFile, { sheet, pages, pens, layerNames }: PdfInput): ReadonlyMap<Layer, Ref> {
   const drawings = [sheet, ...pages.map(p => p.own)];
   const pen = penIn(pens);
   const used = new Set(drawings.flatMap(d => d.inks.map(i => pen(i.role).layer)));
   return new Map(
     layers
       .filter(l => used.has(l))
-      .map(layer => [
-        layer,
-        context.register(context.obj({ Type: 'OCG', Name: text(layerNames?.[layer] ?? layer) })),
-      ]),
+      .map(layer => [layer, file.add({ Type: 'OCG', Name: words(layerNames?.[layer] ?? layer) })]),
   );
 }
 
 /** A form in sheet units; its box is left wide open, as each page clips it. */
-function form(context: PDFContext, content: string, resources: PDFRef): PDFRef {
+function form(file: PdfFile, content: string, resources: Ref): Ref {
   const reach = 110_000 * unitsPerMm;
-  return context.register(
-    context.flateStream(content, {
-      Type: 'XObject',
-      Subtype: 'Form',
-      BBox: [-reach, -reach, reach, reach],
-      Resources: resources,
-    }),
-  );
+  return file.packed(content, {
+    Type: 'XObject',
+    Subtype: 'Form',
+    BBox: [-reach, -reach, reach, reach],
+    Resources: resources,
+  });
 }
 
-/** What a page shows, put onto its paper: sheet units, y down, to points, y up, the window's corner at the margins. */
-function addPage(
-  doc: PDFDocument,
-  format: PageFormat,
-  pens: PenSet | undefined,
-  contents: readonly PDFRef[],
-  part: (operators: string) => PDFRef,
-): void {
+/**
+ * A page's paper, in its units, and what puts the sheet onto it: sheet units, y down, to points, y up, the window's
+ * corner at the margins.
+ */
+function pageEntries({ format, pens }: PdfInput): {
+  readonly box: readonly number[];
+  /** None where it is 1. */
+  readonly unit: number | undefined;
+  readonly onto: string;
+} {
   const { size, margins, stretch } = format;
-  const userUnit = Math.max(Math.ceil((Math.max(...size) * pointsPerMm) / largestSide), 1);
-  const k = pointsPerMm / userUnit;
+  const unit = Math.max(Math.ceil((Math.max(...size) * pointsPerMm) / largestSide), 1);
+  const k = pointsPerMm / unit;
   const [w, h] = [size[0] * k, size[1] * k];
   const [sx, sy] = [(stretch.across * k) / unitsPerMm, (stretch.down * k) / unitsPerMm];
   const onto = { a: sx, b: 0, c: 0, d: -sy, e: margins.left * k, f: h - margins.top * k };
   const ground = pens ? `${exact(pens.ground)} g 0 0 ${exact(w)} ${exact(h)} re f\n` : '';
-  const added = doc.addPage([exact(w), exact(h)]);
-  const head = part(`${ground}${matrixOperands(onto)} cm\n`);
-  added.node.set(PDFName.of('Contents'), doc.context.obj([head, ...contents]));
-  // Every page has the resources of the page tree.
-  added.node.delete(PDFName.of('Resources'));
-  if (userUnit > 1) added.node.set(PDFName.of('UserUnit'), doc.context.obj(userUnit));
+  return {
+    box: [0, 0, exact(w), exact(h)],
+    unit: unit > 1 ? unit : undefined,
+    onto: `${ground}${matrixOperands(onto)} cm\n`,
+  };
 }
 
 /** Points to six decimals, a ten-thousandth of what any renderer resolves. */
 const exact = (points: number): number => Number(points.toFixed(6));
 
-function describe(doc: PDFDocument, input: PdfInput, groups: ReadonlyMap<Layer, PDFRef>): void {
-  const { context, catalog } = doc;
-  doc.setTitle(input.title, { showInWindowTitleBar: true });
-  doc.setSubject(input.subject);
-  doc.setCreator('paperhinge');
-  doc.setProducer('paperhinge');
-  doc.setLanguage(input.language);
-  if (input.date) {
-    doc.setCreationDate(input.date);
-    doc.setModificationDate(input.date);
-  }
-  catalog.getOrCreateViewerPreferences().setPrintScaling(PrintScaling.None);
-  const refs = [...groups.values()];
-  const isOff = (layer: Layer) => input.hidden?.includes(layer) ?? false;
-  const off = [...groups].filter(([layer]) => isOff(layer)).map(([, ref]) => ref);
-  if (refs.length > 0)
-    catalog.set(
-      PDFName.of('OCProperties'),
-      context.obj({
-        OCGs: refs,
-        D: {
-          Name: text('As printed'),
-          Order: refs,
-          BaseState: 'ON',
-          ON: refs.filter(ref => !off.includes(ref)),
-          ...(off.length > 0 ? { OFF: off } : {}),
-        },
-      }),
-    );
+function infoOf(file: PdfFile, { title, subject, date }: PdfInput): Ref {
+  const made = date && characters(`D:${date.toISOString().replace(/[-:T]|\.\d+/g, '')}`);
+  return file.add({
+    Title: words(title),
+    Subject: words(subject),
+    Creator: words('paperhinge'),
+    Producer: words('paperhinge'),
+    CreationDate: made,
+    ModDate: made,
+  });
 }
 
-const text = (value: string): PDFHexString => PDFHexString.fromText(value);
+function catalogOf(
+  file: PdfFile,
+  pages: Ref,
+  { language, hidden = [] }: PdfInput,
+  groups: ReadonlyMap<Layer, Ref>,
+): Ref {
+  const refs = [...groups.values()];
+  const off = [...groups].filter(([layer]) => hidden.includes(layer)).map(([, ref]) => ref);
+  return file.add({
+    Type: 'Catalog',
+    Pages: pages,
+    Lang: characters(language),
+    ViewerPreferences: { DisplayDocTitle: true, PrintScaling: 'None' },
+    OCProperties:
+      refs.length === 0
+        ? undefined
+        : {
+            OCGs: refs,
+            D: {
+              Name: words('As printed'),
+              Order: refs,
+              BaseState: 'ON',
+              ON: refs.filter(ref => !off.includes(ref)),
+              OFF: off.length > 0 ? off : undefined,
+            },
+          },
+  });
+}

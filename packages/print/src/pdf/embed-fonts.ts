@@ -1,5 +1,6 @@
-import { type PDFContext, PDFName, type PDFRef, PDFString } from 'pdf-lib';
+import type { PdfFile } from './file.js';
 import type { FontProgram, Glyph } from './font-program.js';
+import { characters, type Ref } from './objects.js';
 import { subsetFont } from './subset-font.js';
 import type { TextRun } from './text-runs.js';
 import type { Typefaces } from './typefaces.js';
@@ -11,25 +12,25 @@ export interface FontEmbedder {
   /** Writes the fonts; what `resources` refers to is complete only then. */
   write(): void;
   /** Font resources by name, filled as faces are first used. */
-  resources(): Readonly<Record<string, PDFRef>>;
+  resources(): Readonly<Record<string, Ref>>;
 }
 
 interface Face {
   readonly program: FontProgram;
-  readonly ref: PDFRef;
+  readonly ref: Ref;
   readonly resource: string;
   readonly codes: Map<number, string>;
   /** By code, from 1. */
   readonly glyphs: Glyph[];
 }
 
-export function fontEmbedder(context: PDFContext, typefaces: Typefaces): FontEmbedder {
+export function fontEmbedder(file: PdfFile, typefaces: Typefaces): FontEmbedder {
   const faces = new Map<FontProgram, Face>();
   const faceOf = (program: FontProgram): Face => {
     let face = faces.get(program);
     if (!face) {
       const resource = `F${faces.size}`;
-      face = { program, ref: context.nextRef(), resource, codes: new Map(), glyphs: [] };
+      face = { program, ref: file.next(), resource, codes: new Map(), glyphs: [] };
       faces.set(program, face);
     }
     return face;
@@ -40,7 +41,7 @@ export function fontEmbedder(context: PDFContext, typefaces: Typefaces): FontEmb
       return { resource: face.resource, codes: run.glyphs.map(g => codeOf(face, g)).join('') };
     },
     write() {
-      for (const face of faces.values()) writeFace(context, face);
+      for (const face of faces.values()) writeFace(file, face);
     },
     resources: () => Object.fromEntries([...faces.values()].map(f => [f.resource, f.ref])),
   };
@@ -55,50 +56,43 @@ function codeOf(face: Face, glyph: Glyph): string {
   return code;
 }
 
-function writeFace(context: PDFContext, face: Face): void {
+function writeFace(file: PdfFile, face: Face): void {
   const { program, glyphs } = face;
   const k = 1000 / program.unitsPerEm;
-  const name = PDFName.of(`PHINGE+${program.name}`);
+  const name = `PHINGE+${program.name}`;
   // Glyph 0 is what a reader shows for a code it does not find.
   const bytes = subsetFont(program.tables, [0, ...glyphs.map(g => g.id)]);
-  const file = context.register(context.flateStream(bytes, { Length1: bytes.length }));
-  const descriptor = context.register(
-    context.obj({
-      Type: 'FontDescriptor',
-      FontName: name,
-      Flags: 4,
-      ItalicAngle: 0,
-      StemV: 80,
-      FontBBox: program.box.map(v => Math.round(v * k)),
-      Ascent: Math.round(program.ascent * k),
-      Descent: Math.round(program.descent * k),
-      CapHeight: Math.round(program.capHeight * k),
-      FontFile2: file,
-    }),
-  );
-  const descendant = context.register(
-    context.obj({
-      Type: 'Font',
-      Subtype: 'CIDFontType2',
-      BaseFont: name,
-      CIDToGIDMap: 'Identity',
-      CIDSystemInfo: { Registry: PDFString.of('Adobe'), Ordering: PDFString.of('Identity'), Supplement: 0 },
-      FontDescriptor: descriptor,
-      DW: 1000,
-      W: [1, glyphs.map(g => Math.round(g.advanceWidth * k))],
-    }),
-  );
-  context.assign(
-    face.ref,
-    context.obj({
-      Type: 'Font',
-      Subtype: 'Type0',
-      BaseFont: name,
-      Encoding: 'Identity-H',
-      DescendantFonts: [descendant],
-      ToUnicode: context.register(context.flateStream(toUnicode(glyphs))),
-    }),
-  );
+  const outlines = file.packed(bytes, { Length1: bytes.length });
+  const descriptor = file.add({
+    Type: 'FontDescriptor',
+    FontName: name,
+    Flags: 4,
+    ItalicAngle: 0,
+    StemV: 80,
+    FontBBox: program.box.map(v => Math.round(v * k)),
+    Ascent: Math.round(program.ascent * k),
+    Descent: Math.round(program.descent * k),
+    CapHeight: Math.round(program.capHeight * k),
+    FontFile2: outlines,
+  });
+  const descendant = file.add({
+    Type: 'Font',
+    Subtype: 'CIDFontType2',
+    BaseFont: name,
+    CIDToGIDMap: 'Identity',
+    CIDSystemInfo: { Registry: characters('Adobe'), Ordering: characters('Identity'), Supplement: 0 },
+    FontDescriptor: descriptor,
+    DW: 1000,
+    W: [1, glyphs.map(g => Math.round(g.advanceWidth * k))],
+  });
+  file.assign(face.ref, {
+    Type: 'Font',
+    Subtype: 'Type0',
+    BaseFont: name,
+    Encoding: 'Identity-H',
+    DescendantFonts: [descendant],
+    ToUnicode: file.packed(toUnicode(glyphs)),
+  });
 }
 
 /** The map from glyph codes back to characters, so that text can be searched and copied (ISO 32000-1, 9.10.3). */

@@ -75,7 +75,7 @@ export async function projectorSheet(given: Pattern, options: ProjectorOptions):
   const format = { ...layout.format, size, field: { width: size[0], height: size[1], overlap: 0 } };
   // Loaded once pages are made: whoever only asks for a paper or writes a report does not wait for it.
   const { pdfDocument } = await import('../pdf/document.js');
-  const pdf = await pdfDocument(
+  const pdf = pdfDocument(
     {
       title: reader.words.projector.title(title),
       subject: reader.words.projector.subject,
