@@ -12,6 +12,7 @@ import type { NecklineTellings } from './neckline/tellings.js';
 import type { OperationSentences, OperationTellings } from './operations/tellings.js';
 import type { OrderSentences } from './order-of-work/sentences.js';
 import type { OrderTellings } from './order-of-work/tellings.js';
+import type { RedrawnEdgeSentences, RedrawnEdgeTellings } from './redrawn-edges/tellings.js';
 import type { TruingTellings } from './truing/tellings.js';
 import type { UnfoldSentences, UnfoldTellings } from './unfold/tellings.js';
 import type { VerbTellings } from './verb/tellings.js';
@@ -21,6 +22,7 @@ export interface AlterTellings
   extends BecameTellings,
     DartTellings,
     DividingTellings,
+    RedrawnEdgeTellings,
     HingeTellings,
     MatchingTellings,
     MovedEdgesTellings,
@@ -39,6 +41,7 @@ export interface AlterSentences
   extends OperationSentences,
     DartSentences,
     DividingSentences,
+    RedrawnEdgeSentences,
     HingeSentences,
     DeriveSentences,
     UnfoldSentences,

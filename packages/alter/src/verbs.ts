@@ -2,22 +2,28 @@ import { draftBandForm, draftBandVerb } from './derive/draft-band.js';
 import { draftFacingForm, draftFacingVerb } from './derive/draft-facing.js';
 import { draftStayForm, draftStayVerb } from './derive/draft-stay.js';
 import { draftBindingForm, draftBindingVerb, draftStripForm, draftStripVerb } from './derive/draft-strip.js';
+import { addButtonStandForm, addButtonStandVerb } from './operations/add-button-stand.js';
 import { addNotchesForm, addNotchesVerb } from './operations/add-notches.js';
 import { changeDartForm, changeDartVerb } from './operations/change-dart.js';
 import { closeDartForm, closeDartVerb } from './operations/close-dart.js';
+import { cutKeyholeForm, cutKeyholeVerb } from './operations/cut-keyhole.js';
 import { divideForm, divideVerb } from './operations/divide.js';
 import { foldToSeamForm, foldToSeamVerb, seamToFoldForm, seamToFoldVerb } from './operations/fold-to-seam.js';
 import { joinDartsForm, joinDartsVerb } from './operations/join-darts.js';
 import { joinPiecesForm, joinPiecesVerb } from './operations/join-pieces.js';
+import { matchEdgeForm, matchEdgeVerb } from './operations/match-edge.js';
 import { moveDartForm, moveDartVerb } from './operations/move-dart.js';
 import { moveDartPointForm, moveDartPointVerb } from './operations/move-dart-point.js';
 import { moveSeamForm, moveSeamVerb } from './operations/move-seam.js';
 import { openDartForm, openDartVerb } from './operations/open-dart.js';
+import { recutArmholeForm, recutArmholeVerb } from './operations/recut-armhole.js';
+import { recutEdgeForm, recutEdgeVerb } from './operations/recut-edge.js';
 import { recutNecklineForm, recutNecklineVerb } from './operations/recut-neckline.js';
 import { removePieceForm, removePieceVerb } from './operations/remove-piece.js';
 import { resizeDartForm, resizeDartVerb } from './operations/resize-dart.js';
 import { setAllowanceForm, setAllowanceVerb } from './operations/set-allowance.js';
 import { setSeamForm, setSeamVerb } from './operations/set-seam.js';
+import { shapeHemForm, shapeHemVerb } from './operations/shape-hem.js';
 import { lengthenForm, lengthenVerb, shortenForm, shortenVerb } from './operations/shorten.js';
 import { spreadForm, spreadVerb } from './operations/spread.js';
 import { letOutForm, letOutVerb, takeInForm, takeInVerb } from './operations/take-in.js';
@@ -44,6 +50,12 @@ const forms = [
   takeInForm,
   letOutForm,
   recutNecklineForm,
+  cutKeyholeForm,
+  recutArmholeForm,
+  recutEdgeForm,
+  shapeHemForm,
+  matchEdgeForm,
+  addButtonStandForm,
   trueForm,
   setAllowanceForm,
   setSeamForm,
@@ -89,6 +101,12 @@ const all: DoneBy<typeof forms> = [
   takeInVerb,
   letOutVerb,
   recutNecklineVerb,
+  cutKeyholeVerb,
+  recutArmholeVerb,
+  recutEdgeVerb,
+  shapeHemVerb,
+  matchEdgeVerb,
+  addButtonStandVerb,
   trueVerb,
   setAllowanceVerb,
   setSeamVerb,

@@ -46,7 +46,7 @@ export function moveHem(piece: Piece, by: number): Reshaped {
 }
 
 /** The edge that is its hem, else the only one of kind hem. @throws PatternError `no-hem`, `several-hems` */
-function hemOf(piece: Piece): string {
+export function hemOf(piece: Piece): string {
   const where = { piece: piece.name };
   const hems = edgesOfRole(piece, 'hem');
   // One that is called so is meant where a piece has several.

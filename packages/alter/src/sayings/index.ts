@@ -14,6 +14,7 @@ export type { NecklineTellings } from '../neckline/tellings.js';
 export type { OperationSentences, OperationTellings } from '../operations/tellings.js';
 export type { OrderSentences } from '../order-of-work/sentences.js';
 export type { OrderTellings } from '../order-of-work/tellings.js';
+export type { RedrawnEdgeSentences, RedrawnEdgeTellings } from '../redrawn-edges/tellings.js';
 export type { TruingTellings } from '../truing/tellings.js';
 export type { UnfoldSentences, UnfoldTellings } from '../unfold/tellings.js';
 export type { VerbTellings } from '../verb/tellings.js';

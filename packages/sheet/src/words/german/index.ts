@@ -23,6 +23,7 @@ import { pattern } from './pattern.js';
 import { patternDrawings } from './pattern-drawings.js';
 import { photo } from './photo.js';
 import { print } from './print.js';
+import { redrawnEdges, redrawnEdgesDone } from './redrawn-edges.js';
 import { sheet } from './sheet.js';
 import { truing } from './truing.js';
 import { opened, unfold } from './unfold.js';
@@ -53,6 +54,7 @@ export const german: Catalogue = {
     ...operations,
     ...darts,
     ...dividing,
+    ...redrawnEdges,
     ...fit,
     ...goal,
     ...orderTellings,
@@ -62,6 +64,7 @@ export const german: Catalogue = {
     ...did,
     ...dartsDone,
     ...dividingDone,
+    ...redrawnEdgesDone,
     ...opened,
     ...slashes,
     ...drafts,

@@ -63,6 +63,32 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     does: 'Legt eine gerade Mittelnaht stattdessen in den Bruch: Aus dem Paar wird ein Teil ohne diese Naht.',
     sentence: '{edge} von {piece} in den Bruch legen',
   },
+  'recut armhole': {
+    does: 'Macht ein Armloch an der Seitennaht tiefer oder höher und rückt es an der Schulter nach innen oder außen; dazwischen behält es seine Form.',
+    sentence: 'Armloch von {pieces} neu schneiden[, {lower} tiefer][, an der Schulter {in} weiter innen]',
+  },
+  'recut edge': {
+    does: 'Zeichnet eine Kante neu: weiter innen oder außen, gleichmäßig oder an einem Ende mehr; entlang einer gezeichneten Linie; oder glatt durch einen Punkt.',
+    sentence:
+      '{edge} von {piece} neu schneiden[, {in} weiter innen][, {out} weiter außen][, entlang {line}][, durch {through}]',
+  },
+  'shape hem': {
+    does: 'Gibt einem Saum eine neue Form: an der Seite und in der Mitte höher oder tiefer, gebogen und zu beiden rechtwinklig, oder gerade.',
+    sentence:
+      'Saum[ {edge}] von {piece} formen[, an der Seite {side} höher][, in der Mitte {centre} höher][, {line}]',
+  },
+  'match edge': {
+    does: 'Misst eine Naht ab und macht eine ihrer Kanten an einem Ende so lang, wie die andere es braucht oder wie verlangt; die Kante daneben wird zur neuen Ecke gezeichnet.',
+    sentence: '{edge} am Ende {at} an das anpassen, woran sie genäht ist[: {length} lang]',
+  },
+  'add button stand': {
+    does: 'Setzt jenseits einer Mittelkante einen Streifen für Knöpfe und Knopflöcher an und auf Wunsch dahinter einen angeschnittenen, umgeschlagenen Beleg.',
+    sentence: 'Übertritt {width} breit an {edge} von {piece}[, mit {facing} breitem angeschnittenem Beleg]',
+  },
+  'cut keyhole': {
+    does: 'Schneidet unter dem Hals eine ovale Öffnung in ein Teil im Bruch; ihre Kante will einen Beleg oder eine Einfassung.',
+    sentence: 'Schlüsselloch-Ausschnitt in {piece}, {below} unter dem Hals, {depth} tief und {width} breit',
+  },
   spread: {
     does: 'Schneidet den Schnitt von einer Kante zur anderen auf und spreizt ihn, an einem Ende gelenkig oder parallel; ein negatives Maß schiebt ihn übereinander.',
     sentence:

@@ -1,0 +1,81 @@
+import type { Thing } from '@paperhinge/geometry';
+import {
+  anyFinding,
+  anyRefusal,
+  anySaying,
+  type FindingOf,
+  type RefusalOf,
+  type SayingOf,
+} from '@paperhinge/geometry/sayings';
+
+/** What is told of edges that are drawn anew. */
+export interface RedrawnEdgeTellings {
+  'corner-beside-dart': { readonly edge: Thing; readonly dart: Thing };
+  'corner-beyond-edge': {
+    readonly edge: Thing;
+    readonly beside: Thing;
+    readonly byMm: number;
+    readonly roomMm: number;
+  };
+  'edge-in-two-parts': { readonly edge: Thing };
+  'redrawn-crosses': { readonly edge: Thing };
+  'no-armhole': { readonly piece: Thing };
+  'hem-not-at-centre': { readonly edge: Thing };
+  'edge-in-no-seam': { readonly edge: Thing };
+  'edge-matches-already': { readonly edge: Thing; readonly seam: Thing };
+  'stand-edge-bent': { readonly edge: Thing; readonly offMm: number };
+  'grown-facing-too-wide': { readonly edge: Thing; readonly widthMm: number };
+  'keyhole-off-fold': { readonly piece: Thing; readonly downMm: number; readonly roomMm: number };
+  'keyhole-needs-fold': { readonly piece: Thing };
+  'hem-curved-deep': { readonly edge: Thing; readonly allowanceMm: number };
+}
+
+/** What was drawn anew. */
+export interface RedrawnEdgeSentences {
+  'recut-edge': {
+    readonly edge: Thing;
+    readonly way: 'in' | 'out' | 'line' | 'through';
+    readonly byMm?: readonly number[];
+    readonly by?: Thing;
+    readonly formerMm: number;
+    readonly lengthMm: number;
+  };
+  'recut-armhole': {
+    readonly pieces: readonly Thing[];
+    readonly lowerMm: number;
+    readonly inMm: number;
+    readonly changesMm: readonly number[];
+  };
+  'shaped-hem': {
+    readonly edge: Thing;
+    readonly sideMm: number;
+    readonly centreMm: number;
+    readonly curved: boolean;
+    readonly lengthMm: number;
+  };
+  'matched-edge': {
+    readonly edge: Thing;
+    /** Absent: to a length that was asked for. */
+    readonly seam?: Thing;
+    readonly byMm: number;
+    readonly lengthMm: number;
+    readonly beside: Thing;
+  };
+  'added-button-stand': {
+    readonly edge: Thing;
+    readonly widthMm: number;
+    readonly facingMm?: number;
+    readonly opened: boolean;
+  };
+  'cut-keyhole': {
+    readonly piece: Thing;
+    readonly belowMm: number;
+    readonly depthMm: number;
+    readonly widthMm: number;
+    readonly roundMm: number;
+  };
+}
+
+export const refusal: RefusalOf<RedrawnEdgeTellings> = anyRefusal;
+export const finding: FindingOf<RedrawnEdgeTellings> = anyFinding;
+export const saying: SayingOf<RedrawnEdgeSentences> = anySaying;

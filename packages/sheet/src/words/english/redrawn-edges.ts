@@ -1,0 +1,110 @@
+import type { RedrawnEdgeSentences, RedrawnEdgeTellings } from '@paperhinge/alter/sayings';
+import { capital } from '../capital.js';
+import type { Sentences, Tellings } from '../catalogue.js';
+
+/** Edges drawn anew: armholes, hems, stands, keyholes. */
+export const redrawnEdges: Tellings<RedrawnEdgeTellings> = {
+  'corner-beside-dart': ({ edge, dart }, say) => ({
+    message: capital(
+      `${say.thing(dart)} opens at an end of ${say.thing(edge)}, so that end cannot be moved.`,
+    ),
+    remedy: 'Close or move it first.',
+  }),
+  'corner-beyond-edge': ({ edge, beside, byMm, roomMm }, say) => ({
+    message: `An end of ${say.thing(edge)} cannot move by ${say.length(byMm)}: ${say.thing(beside)} is ${say.length(roomMm)} long.`,
+    remedy: 'Move it by less.',
+  }),
+  'edge-in-two-parts': ({ edge }, say) => ({
+    message: capital(`${say.thing(edge)} is parted by a dart, a pleat or an inset.`),
+    remedy: 'Close or move it first, or choose an edge in one part.',
+  }),
+  'redrawn-crosses': ({ edge }, say) => ({
+    message: `Drawn so, ${say.thing(edge)} would run into another edge of its piece.`,
+    remedy: 'Change it by less.',
+  }),
+  'no-armhole': ({ piece }, say) => ({
+    message: capital(`${say.thing(piece)} has no edge, or several, that could be its armhole.`),
+    remedy: 'Say which edge it is: write data-role="armhole" on it.',
+  }),
+  'hem-not-at-centre': ({ edge }, say) => ({
+    message: `Neither end of ${say.thing(edge)} lies on a fold or centre edge, or both do.`,
+    remedy: 'Shape the hem of half a piece; or draw it with "recut edge" along a line.',
+  }),
+  'edge-in-no-seam': ({ edge }, say) => ({
+    message: capital(`${say.thing(edge)} is sewn to nothing, so it has nothing to match.`),
+    remedy: 'Choose an edge that is in a seam.',
+  }),
+  'edge-matches-already': ({ edge, seam }, say) => ({
+    message: capital(`${say.thing(edge)} matches what it is sewn to in ${say.thing(seam)} already.`),
+    remedy: 'Leave the step out.',
+  }),
+  'stand-edge-bent': ({ edge, offMm }, say) => ({
+    message: capital(`${say.thing(edge)} is ${say.slight(offMm)} off a straight line.`),
+    remedy: 'Draw it straight first: true with straight: yes.',
+  }),
+  'grown-facing-too-wide': ({ edge, widthMm }, say) => ({
+    message: `A facing ${say.length(widthMm)} wide at ${say.thing(edge)} is wider than the edges beside it reach.`,
+    remedy: 'Make it narrower.',
+  }),
+  'keyhole-off-fold': ({ piece, downMm, roomMm }, say) => ({
+    message: `The keyhole would end ${say.length(downMm)} down the fold of ${say.thing(piece)}, which is ${say.length(roomMm)} long.`,
+    remedy: 'Make it less deep, or begin it higher.',
+  }),
+  'keyhole-needs-fold': ({ piece }, say) => ({
+    message: capital(`${say.thing(piece)} has no fold that begins at its neck.`),
+    remedy: 'Choose a piece that is cut on the fold up to its neck.',
+  }),
+  'hem-curved-deep': ({ edge, allowanceMm }, say) => ({
+    message: capital(
+      `${say.thing(edge)} is curved now: ${say.allowance(allowanceMm)} turned up there will not lie flat.`,
+    ),
+    remedy: 'Give it 10 mm or less with set allowance, or face it: draft facing.',
+  }),
+};
+
+/** What was drawn anew. */
+export const redrawnEdgesDone: Sentences<RedrawnEdgeSentences> = {
+  'recut-edge': ({ edge, way, byMm = [], by, formerMm, lengthMm }, say) => {
+    const amount =
+      byMm.length === 1
+        ? say.length(byMm[0]!)
+        : `${byMm.map(say.length).join(' at its start and ')} at its end`;
+    const how = {
+      in: `${amount} further in`,
+      out: `${amount} further out`,
+      line: by ? `along ${say.thing(by)}` : '',
+      through: by ? `through ${say.thing(by)}` : '',
+    }[way];
+    return capital(
+      `${say.thing(edge)} was recut ${how}: it is ${say.length(lengthMm)} long now; it was ${say.length(formerMm)}.`,
+    );
+  },
+  'recut-armhole': ({ pieces, lowerMm, inMm, changesMm }, say) => {
+    const ways = [
+      lowerMm === 0 ? '' : `${lowerMm < 0 ? 'raised' : 'lowered'} by ${say.length(Math.abs(lowerMm))}`,
+      inMm === 0 ? '' : `${inMm < 0 ? 'let out' : 'cut in'} by ${say.length(Math.abs(inMm))} at the shoulder`,
+    ].filter(way => way !== '');
+    return capital(
+      `the armhole of ${say.things(pieces)} was ${ways.length === 0 ? 'left as it was' : say.list(ways)}; its length changed by ${say.list(changesMm.map(say.change))}.`,
+    );
+  },
+  'shaped-hem': ({ edge, sideMm, centreMm, curved, lengthMm }, say) => {
+    const move = (mm: number, where: string) =>
+      mm === 0 ? `as it was ${where}` : `${say.length(Math.abs(mm))} ${mm > 0 ? 'up' : 'down'} ${where}`;
+    return capital(
+      `${say.thing(edge)} was drawn ${curved ? 'in a curve' : 'straight'}, ${move(sideMm, 'at the side')} and ${move(centreMm, 'at the centre')}; it is ${say.length(lengthMm)} long.`,
+    );
+  },
+  'matched-edge': ({ edge, seam, byMm, lengthMm, beside }, say) =>
+    capital(
+      `${say.thing(edge)} was made ${say.length(Math.abs(byMm))} ${byMm < 0 ? 'shorter' : 'longer'}${seam ? ` to match ${say.thing(seam)}: ` : ': it is '}${say.length(lengthMm)}; ${say.thing(beside)} is drawn to its new end.`,
+    ),
+  'added-button-stand': ({ edge, widthMm, facingMm, opened }, say) =>
+    capital(
+      `${say.thing(edge)} has a button stand ${say.length(widthMm)} wide${facingMm === undefined ? '' : `, and a facing ${say.length(facingMm)} wide cut in one`}; a line shows the centre${opened ? ', and the piece is cut as a pair' : ''}.`,
+    ),
+  'cut-keyhole': ({ piece, belowMm, depthMm, widthMm, roundMm }, say) =>
+    capital(
+      `${say.thing(piece)} has a keyhole ${say.length(belowMm)} below its neck, ${say.length(depthMm)} deep and ${say.length(widthMm)} wide; its edge is ${say.length(roundMm)} round.`,
+    ),
+};

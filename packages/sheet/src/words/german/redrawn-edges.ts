@@ -1,0 +1,96 @@
+import type { RedrawnEdgeSentences, RedrawnEdgeTellings } from '@paperhinge/alter/sayings';
+import type { Sentences, Tellings } from '../catalogue.js';
+
+/** Neu gezeichnete Kanten: Armlöcher, Säume, Untertritte, Schlüsselloch-Ausschnitte. */
+export const redrawnEdges: Tellings<RedrawnEdgeTellings> = {
+  'corner-beside-dart': ({ edge, dart }, say) => ({
+    message: `${say.thing(dart)} mündet am Ende dieser Kante, so dass sich das Ende nicht versetzen lässt: ${say.thing(edge)}.`,
+    remedy: 'Schließen oder verlegen Sie ihn zuerst.',
+  }),
+  'corner-beyond-edge': ({ edge, beside, byMm, roomMm }, say) => ({
+    message: `${say.thing(edge)}: Ein Ende lässt sich nicht um ${say.length(byMm)} versetzen; ${say.thing(beside)} ist ${say.length(roomMm)} lang.`,
+    remedy: 'Versetzen Sie es um weniger.',
+  }),
+  'edge-in-two-parts': ({ edge }, say) => ({
+    message: `${say.thing(edge)} ist durch einen Abnäher, eine Falte oder einen Einsatz geteilt.`,
+    remedy: 'Schließen oder verlegen Sie ihn zuerst, oder wählen Sie eine ungeteilte Kante.',
+  }),
+  'redrawn-crosses': ({ edge }, say) => ({
+    message: `So gezeichnet liefe diese Kante in eine andere ihres Teils: ${say.thing(edge)}.`,
+    remedy: 'Verändern Sie sie um weniger.',
+  }),
+  'no-armhole': ({ piece }, say) => ({
+    message: `${say.thing(piece)} hat keine Kante, die das Armloch sein könnte, oder mehrere.`,
+    remedy: 'Sagen Sie, welche Kante es ist: Schreiben Sie data-role="armhole" an sie.',
+  }),
+  'hem-not-at-centre': ({ edge }, say) => ({
+    message: `${say.thing(edge)}: Kein Ende liegt am Bruch oder an einer Mittelkante, oder beide.`,
+    remedy:
+      'Formen Sie den Saum eines halben Teils, oder zeichnen Sie ihn mit „recut edge“ entlang einer Linie.',
+  }),
+  'edge-in-no-seam': ({ edge }, say) => ({
+    message: `${say.thing(edge)} ist an nichts genäht und muss zu nichts passen.`,
+    remedy: 'Wählen Sie eine Kante, die in einer Naht liegt.',
+  }),
+  'edge-matches-already': ({ edge, seam }, say) => ({
+    message: `${say.thing(edge)} passt schon: ${say.thing(seam)}.`,
+    remedy: 'Lassen Sie den Schritt weg.',
+  }),
+  'stand-edge-bent': ({ edge, offMm }, say) => ({
+    message: `${say.thing(edge)} weicht ${say.slight(offMm)} von einer Geraden ab.`,
+    remedy: 'Ziehen Sie die Kante erst gerade: true mit straight: yes.',
+  }),
+  'grown-facing-too-wide': ({ edge, widthMm }, say) => ({
+    message: `Ein ${say.length(widthMm)} breiter Beleg ist breiter, als die Kanten daneben reichen: ${say.thing(edge)}.`,
+    remedy: 'Machen Sie ihn schmaler.',
+  }),
+  'keyhole-off-fold': ({ piece, downMm, roomMm }, say) => ({
+    message: `${say.thing(piece)}: Der Schlüsselloch-Ausschnitt endete ${say.length(downMm)} weit unten am Bruch, der ${say.length(roomMm)} lang ist.`,
+    remedy: 'Machen Sie ihn weniger tief, oder beginnen Sie ihn höher.',
+  }),
+  'keyhole-needs-fold': ({ piece }, say) => ({
+    message: `${say.thing(piece)} hat keinen Bruch, der am Halsausschnitt beginnt.`,
+    remedy: 'Wählen Sie ein Teil, das bis zum Hals im Bruch liegt.',
+  }),
+  'hem-curved-deep': ({ edge, allowanceMm }, say) => ({
+    message: `${say.thing(edge)} ist jetzt gebogen: ${say.allowance(allowanceMm)} umgeschlagen liegen dort nicht flach.`,
+    remedy: 'Geben Sie ihr mit set allowance 10 mm oder weniger, oder belegen Sie sie: draft facing.',
+  }),
+};
+
+/** Was neu gezeichnet wurde. */
+export const redrawnEdgesDone: Sentences<RedrawnEdgeSentences> = {
+  'recut-edge': ({ edge, way, byMm = [], by, formerMm, lengthMm }, say) => {
+    const amount =
+      byMm.length === 1 ? say.length(byMm[0]!) : `${byMm.map(say.length).join(' am Anfang und ')} am Ende`;
+    const how = {
+      in: `${amount} weiter innen`,
+      out: `${amount} weiter außen`,
+      line: by ? `entlang ${say.thing(by)}` : '',
+      through: by ? `durch ${say.thing(by)}` : '',
+    }[way];
+    return `${say.thing(edge)} neu geschnitten, ${how}: jetzt ${say.length(lengthMm)} lang, vorher ${say.length(formerMm)}.`;
+  },
+  'recut-armhole': ({ pieces, lowerMm, inMm, changesMm }, say) => {
+    const ways = [
+      lowerMm === 0 ? '' : `um ${say.length(Math.abs(lowerMm))} ${lowerMm < 0 ? 'höher' : 'tiefer'}`,
+      inMm === 0
+        ? ''
+        : `an der Schulter um ${say.length(Math.abs(inMm))} weiter ${inMm < 0 ? 'außen' : 'innen'}`,
+    ].filter(way => way !== '');
+    return `Armloch neu geschnitten (${say.things(pieces)})${ways.length === 0 ? '' : `: ${say.list(ways)}`}; seine Länge änderte sich um ${say.list(changesMm.map(say.change))}.`;
+  },
+  'shaped-hem': ({ edge, sideMm, centreMm, curved, lengthMm }, say) => {
+    const move = (mm: number, where: string) =>
+      mm === 0
+        ? `${where} wie vorher`
+        : `${where} ${say.length(Math.abs(mm))} ${mm > 0 ? 'höher' : 'tiefer'}`;
+    return `${say.thing(edge)} ${curved ? 'gebogen' : 'gerade'} gezeichnet, ${move(sideMm, 'an der Seite')} und ${move(centreMm, 'in der Mitte')}; ${say.length(lengthMm)} lang.`;
+  },
+  'matched-edge': ({ edge, seam, byMm, lengthMm, beside }, say) =>
+    `${say.thing(edge)} um ${say.length(Math.abs(byMm))} ${byMm < 0 ? 'kürzer' : 'länger'} gemacht${seam ? `, passend zu ${say.thing(seam)}` : ''}: ${say.length(lengthMm)}; ${say.thing(beside)} ist zum neuen Ende gezeichnet.`,
+  'added-button-stand': ({ edge, widthMm, facingMm, opened }, say) =>
+    `${say.thing(edge)} hat einen ${say.length(widthMm)} breiten Übertritt für Knöpfe${facingMm === undefined ? '' : ` und einen angeschnittenen, ${say.length(facingMm)} breiten Beleg`}; eine Linie zeigt die Mitte${opened ? ', das Teil wird als Paar zugeschnitten' : ''}.`,
+  'cut-keyhole': ({ piece, belowMm, depthMm, widthMm, roundMm }, say) =>
+    `${say.thing(piece)} hat ${say.length(belowMm)} unter dem Hals einen Schlüsselloch-Ausschnitt, ${say.length(depthMm)} tief und ${say.length(widthMm)} breit; seine Kante misst ringsum ${say.length(roundMm)}.`,
+};
