@@ -16,7 +16,18 @@ export interface Alteration {
 }
 
 /** The kinds of piece that are made from an edge. */
-export type DerivedKind = 'band' | 'strip' | 'binding' | 'facing' | 'stay';
+export type DerivedKind =
+  | 'band'
+  | 'strip'
+  | 'binding'
+  | 'facing'
+  | 'stay'
+  | 'cuff'
+  | 'collar'
+  | 'hood'
+  | 'pocket'
+  | 'placket'
+  | 'lining';
 
 /** A piece made from an edge, with the figures a maker cuts and marks it by. Lengths in mm. */
 export interface Derived {

@@ -5,9 +5,14 @@ export type { Alteration, Derived, DerivedKind, MakingNote } from './alteration.
 export type { Became } from './became/became.js';
 export { follow, followThrough } from './became/follow.js';
 export { draftBand } from './derive/draft-band.js';
+export { draftCasing } from './derive/draft-casing.js';
+export { draftCollar } from './derive/draft-collar.js';
 export { draftFacing } from './derive/draft-facing.js';
+export { draftPlacket } from './derive/draft-placket.js';
 export { draftStay } from './derive/draft-stay.js';
 export { draftBinding, draftStrip } from './derive/draft-strip.js';
+export { draftTie } from './derive/draft-tie.js';
+export { draftCuff, draftWaistband } from './derive/draft-waistband.js';
 export { bandStretch } from './fit/band-stretch.js';
 export type { Caution } from './fit/cautions.js';
 export { cautionsFor } from './fit/cautions.js';

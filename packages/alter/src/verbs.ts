@@ -1,7 +1,17 @@
 import { draftBandForm, draftBandVerb } from './derive/draft-band.js';
+import { draftCasingForm, draftCasingVerb } from './derive/draft-casing.js';
+import { draftCollarForm, draftCollarVerb } from './derive/draft-collar.js';
 import { draftFacingForm, draftFacingVerb } from './derive/draft-facing.js';
+import { draftPlacketForm, draftPlacketVerb } from './derive/draft-placket.js';
 import { draftStayForm, draftStayVerb } from './derive/draft-stay.js';
 import { draftBindingForm, draftBindingVerb, draftStripForm, draftStripVerb } from './derive/draft-strip.js';
+import { draftTieForm, draftTieVerb } from './derive/draft-tie.js';
+import {
+  draftCuffForm,
+  draftCuffVerb,
+  draftWaistbandForm,
+  draftWaistbandVerb,
+} from './derive/draft-waistband.js';
 import { addButtonStandForm, addButtonStandVerb } from './operations/add-button-stand.js';
 import { addNotchesForm, addNotchesVerb } from './operations/add-notches.js';
 import { changeDartForm, changeDartVerb } from './operations/change-dart.js';
@@ -63,6 +73,12 @@ const forms = [
   unfoldForm,
   removePieceForm,
   draftBandForm,
+  draftWaistbandForm,
+  draftCuffForm,
+  draftCasingForm,
+  draftPlacketForm,
+  draftCollarForm,
+  draftTieForm,
   draftStripForm,
   draftBindingForm,
   draftFacingForm,
@@ -114,6 +130,12 @@ const all: DoneBy<typeof forms> = [
   unfoldVerb,
   removePieceVerb,
   draftBandVerb,
+  draftWaistbandVerb,
+  draftCuffVerb,
+  draftCasingVerb,
+  draftPlacketVerb,
+  draftCollarVerb,
+  draftTieVerb,
   draftStripVerb,
   draftBindingVerb,
   draftFacingVerb,

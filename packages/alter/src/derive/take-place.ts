@@ -1,4 +1,4 @@
-import type { EdgeRun, Finding, Pattern, Piece, Seam } from '@paperhinge/geometry';
+import type { EdgeRun, Finding, Pattern, Piece, Seam, TakenUp } from '@paperhinge/geometry';
 import { holdsEdge } from '../edge-refs.js';
 import { withoutLost } from '../settled.js';
 import { finding, refusal } from './tellings.js';
@@ -10,6 +10,8 @@ export interface DraftedSeam {
   readonly partner: readonly EdgeRun[];
   /** mm by which its own side is longer. */
   readonly easeMm: number;
+  /** How the longer side is made to fit; absent = eased in. */
+  readonly takenUp?: TakenUp;
 }
 
 /** A seam of a drafted piece with itself. */
@@ -63,7 +65,10 @@ export function takePlace(
   };
 }
 
-const seamOf = (name: string, { own, partner, easeMm }: DraftedSeam, ownIsB: boolean): Seam =>
-  ownIsB
-    ? { name, a: partner, b: own, ease: { mm: 0 - easeMm } }
-    : { name, a: own, b: partner, ease: { mm: easeMm } };
+const seamOf = (name: string, { own, partner, easeMm, takenUp }: DraftedSeam, ownIsB: boolean): Seam => ({
+  name,
+  ...(ownIsB
+    ? { a: partner, b: own, ease: { mm: 0 - easeMm } }
+    : { a: own, b: partner, ease: { mm: easeMm } }),
+  ...(takenUp === undefined || takenUp === 'eased' ? {} : { takenUp }),
+});

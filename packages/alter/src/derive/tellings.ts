@@ -47,6 +47,17 @@ export interface DeriveTellings {
     readonly allowanceMm: number;
   };
   'inner-line-trimmed': { readonly piece: string; readonly trimmedMm: number; readonly widthMm: number };
+  'shaped-band-folded': { readonly piece: string };
+  'shaped-band-too-steep': {
+    readonly piece: string;
+    readonly sewnMm: number;
+    readonly farMm: number;
+    readonly widthMm: number;
+  };
+  'edges-not-halved': { readonly piece: string; readonly edges: readonly Thing[] };
+  'elastic-too-long': { readonly piece: string; readonly elasticMm: number; readonly edgeMm: number };
+  'slit-too-long': { readonly edge: Thing; readonly slitMm: number; readonly edgeMm: number };
+  'loose-ends': { readonly piece: string };
   'piece-replaced': { readonly piece: string; readonly seam?: Thing };
 }
 
@@ -56,6 +67,28 @@ export interface DeriveSentences {
     readonly gapMm: number;
     readonly ratioPercent: number;
     readonly stretchPercent: number;
+  };
+  'drafted-lapped': DraftedLong & {
+    readonly sewnMm: number;
+    readonly overlapMm: number;
+    readonly underlapMm: number;
+    readonly folded: boolean;
+  };
+  /** Each piece is a `drafted-piece`. */
+  'drafted-pieces': { readonly pieces: readonly Saying[] };
+  'drafted-piece': {
+    readonly piece: string;
+    readonly count: number;
+    readonly lengthMm: number;
+    readonly widthMm: number;
+  };
+  'drafted-casing': DraftedLong & { readonly elasticMm: number; readonly drawnPercent: number };
+  'drafted-placket': {
+    readonly piece: string;
+    readonly edge: Thing;
+    readonly slitMm: number;
+    readonly lengthMm: number;
+    readonly widthMm: number;
   };
   'drafted-strip': DraftedLong & { readonly kind: 'strip' | 'binding' };
   /** Each piece is a `drafted-facing-piece`. */

@@ -1,4 +1,4 @@
-import { type Pattern, pieceRoleOf, roleOf, type Saying } from '@paperhinge/geometry';
+import { type Pattern, type Piece, pieceRoleOf, roleOf, type Saying } from '@paperhinge/geometry';
 import type { Derived } from '../alteration.js';
 import { isBack } from './front-and-back.js';
 import { neckOpening } from './over-the-head.js';
@@ -38,7 +38,7 @@ export function cautionsFor(input: {
   const sleepwear = use.sleepwear ?? isNamedFor(pattern, 'sleepwear');
   const hasCords =
     isNamedFor(pattern, 'cords') ||
-    pattern.pieces.some(p => pieceRoleOf(p) === 'hood') ||
+    pattern.pieces.some(p => pieceRoleOf(p) === 'hood' || isLooseStrip(p)) ||
     (pattern.fastenings ?? []).some(f => f.kind === 'drawcord');
   const codes: readonly (keyof FitSentences | false)[] = [
     'printed-square',
@@ -52,6 +52,9 @@ export function cautionsFor(input: {
   ];
   return codes.filter(code => code !== false).map(code => saying(code, {}) as Caution);
 }
+
+/** A strip that is made for no edge: a tie, a belt, a loop. */
+const isLooseStrip = (piece: Piece): boolean => pieceRoleOf(piece) === 'strip' && piece.madeFor === undefined;
 
 /** A slit in the centre edge of a back. */
 const closesAtBack = (pattern: Pattern): boolean =>

@@ -21,13 +21,16 @@ export function madePieces(pattern: Pattern, derived: readonly Derived[]): reado
     p => p.madeFor?.every(there) === true && madeKinds.includes(pieceRoleOf(p) ?? 'pocket'),
   );
   return [
-    ...derived.map(({ name, kind, along, figures: { joinMm = 0, gapMm = 0 } }) => ({
-      name,
-      kind,
-      along,
-      joinMm,
-      gapMm,
-    })),
+    // Collars, cuffs, pockets and linings have jobs of their own by their roles.
+    ...derived
+      .filter(({ kind }) => madeKinds.includes(kind))
+      .map(({ name, kind, along, figures: { joinMm = 0, gapMm = 0 } }) => ({
+        name,
+        kind,
+        along,
+        joinMm,
+        gapMm,
+      })),
     ...before
       .filter(p => !derived.some(d => d.name === p.name))
       .map(p => ({

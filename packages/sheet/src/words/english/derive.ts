@@ -80,6 +80,34 @@ export const derive: Tellings<DeriveTellings> = {
     ),
     remedy: 'Nothing to do; make it narrower for an inner line that follows the whole bend.',
   }),
+  'shaped-band-folded': ({ piece }, say) => ({
+    message: `The ${say.name(piece)} is shaped, so that it cannot be folded lengthwise.`,
+    remedy: 'Leave "cut" out, to cut it in two layers, or "far edge", to cut it straight.',
+  }),
+  'shaped-band-too-steep': ({ piece, sewnMm, farMm, widthMm }, say) => ({
+    message: `Between ${say.length(sewnMm)} and ${say.length(farMm)} the ${say.name(piece)}, ${say.length(widthMm)} wide, would run more than half round and lie over itself.`,
+    remedy: `Give a far edge nearer to ${say.length(sewnMm)}, or a greater width.`,
+  }),
+  'edges-not-halved': ({ piece, edges }, say) => ({
+    message: capital(
+      `${say.things(edges)} have no two halves alike from the centre back to the centre front, as the ${say.name(piece)} needs them.`,
+    ),
+    remedy: 'Name every edge of the neck, and take care that both sides are alike.',
+  }),
+  'elastic-too-long': ({ elasticMm, edgeMm }, say) => ({
+    message: `An elastic of ${say.length(elasticMm)} does not draw in an edge of ${say.length(edgeMm)}.`,
+    remedy: `Give an elastic shorter than ${say.length(edgeMm)}, or make the edge longer first.`,
+  }),
+  'slit-too-long': ({ edge, slitMm, edgeMm }, say) => ({
+    message: capital(
+      `${say.thing(edge)} is ${say.length(edgeMm)} long, so that no slit of ${say.length(slitMm)} goes into it.`,
+    ),
+    remedy: `Give a slit of ${say.length(edgeMm)} at most.`,
+  }),
+  'loose-ends': ({ piece }, say) => ({
+    message: `The ${say.name(piece)} hangs loose: on children's clothes ties, cords and loops can catch and strangle.`,
+    remedy: 'None at the hood or neck of a child; local rules decide the rest.',
+  }),
   'piece-replaced': ({ piece, seam }, say) => ({
     message: `The drafted ${say.name(piece)} takes the place of the pattern's own${seam ? `, in ${say.thing(seam)} too` : ''}.`,
     remedy: 'Give the new piece another name if both are wanted.',
@@ -96,6 +124,29 @@ export const drafts: Sentences<DeriveSentences> = {
       `${say.thing({ piece })} was drafted for ${say.length(edgeMm)} of edge${
         gapMm > 0 ? ` and a gap of ${say.length(gapMm)}` : ''
       } at ${say.percent(ratioPercent)}: ${times(count)}${cut(lengthMm, widthMm, say)}; its sewn part stretches by ${say.percent(stretchPercent)}${instead(replaced)}.`,
+    ),
+  'drafted-lapped': (
+    { piece, count, edgeMm, sewnMm, lengthMm, widthMm, overlapMm, underlapMm, folded, replaced },
+    say,
+  ) => {
+    const laps = [
+      ...(overlapMm > 0 ? [`${say.length(overlapMm)} to overlap`] : []),
+      ...(underlapMm > 0 ? [`${say.length(underlapMm)} to underlap`] : []),
+    ];
+    return capital(
+      `${say.thing({ piece })} was drafted for ${say.length(edgeMm)} of edge: ${say.length(sewnMm)} when finished${laps.length > 0 ? `, and ${say.list(laps)}` : ''}; ${times(count)}${cut(lengthMm, widthMm, say)}${folded ? ', to be folded lengthwise' : ''}${instead(replaced)}.`,
+    );
+  },
+  'drafted-pieces': ({ pieces }, say) => capital(`${pieces.map(say.saying).join('; ')}.`),
+  'drafted-piece': ({ piece, count, lengthMm, widthMm }, say) =>
+    `${say.thing({ piece })} was drafted, ${say.length(lengthMm)} × ${say.length(widthMm)} when finished; cut ${count}`,
+  'drafted-casing': ({ piece, count, edgeMm, lengthMm, widthMm, elasticMm, drawnPercent, replaced }, say) =>
+    capital(
+      `${say.thing({ piece })} was drafted for ${say.length(edgeMm)} of edge: ${times(count)}${cut(lengthMm, widthMm, say)}, to be folded lengthwise over ${say.length(elasticMm)} of elastic, which draws it in by ${say.percent(drawnPercent)}${instead(replaced)}.`,
+    ),
+  'drafted-placket': ({ piece, edge, slitMm, lengthMm, widthMm }, say) =>
+    capital(
+      `${say.thing(edge)} opens by a slit of ${say.length(slitMm)}; ${say.thing({ piece })} that binds it is ${cut(lengthMm, widthMm, say)}.`,
     ),
   'drafted-strip': ({ kind, piece, count, edgeMm, lengthMm, widthMm, replaced }, say) =>
     capital(

@@ -70,6 +70,32 @@ export const derive: Tellings<DeriveTellings> = {
     remedy:
       'Es ist nichts zu tun; machen Sie es schmaler, wenn die innere Linie der ganzen Biegung folgen soll.',
   }),
+  'shaped-band-folded': ({ piece }, say) => ({
+    message: `„${say.name(piece)}“ ist geschwungen und lässt sich nicht der Länge nach falten.`,
+    remedy:
+      'Lassen Sie „cut“ weg, dann wird es in zwei Lagen zugeschnitten, oder „far edge“, dann wird es gerade.',
+  }),
+  'shaped-band-too-steep': ({ piece, sewnMm, farMm, widthMm }, say) => ({
+    message: `Zwischen ${say.length(sewnMm)} und ${say.length(farMm)} liefe „${say.name(piece)}“ bei ${say.length(widthMm)} Breite mehr als halb herum und läge auf sich selbst.`,
+    remedy: `Geben Sie eine obere Länge näher an ${say.length(sewnMm)} an, oder eine größere Breite.`,
+  }),
+  'edges-not-halved': ({ piece, edges }, say) => ({
+    message: `${say.things(edges)}: Von der hinteren zur vorderen Mitte sind die beiden Hälften nicht gleich, wie „${say.name(piece)}“ es braucht.`,
+    remedy:
+      'Nennen Sie alle Kanten des Halsausschnitts, und achten Sie darauf, dass beide Seiten gleich sind.',
+  }),
+  'elastic-too-long': ({ elasticMm, edgeMm }, say) => ({
+    message: `Ein Gummiband von ${say.length(elasticMm)} zieht eine Kante von ${say.length(edgeMm)} nicht ein.`,
+    remedy: `Geben Sie eines kürzer als ${say.length(edgeMm)} an, oder machen Sie erst die Kante länger.`,
+  }),
+  'slit-too-long': ({ edge, slitMm, edgeMm }, say) => ({
+    message: `${say.thing(edge)} ist ${say.length(edgeMm)} lang; ein Schlitz von ${say.length(slitMm)} geht nicht hinein.`,
+    remedy: `Geben Sie höchstens ${say.length(edgeMm)} an.`,
+  }),
+  'loose-ends': ({ piece }, say) => ({
+    message: `„${say.name(piece)}“ hängt lose: An Kinderkleidung können Bänder, Kordeln und Schlaufen hängenbleiben und strangulieren.`,
+    remedy: 'Keine an Kapuze oder Hals eines Kindes; im Übrigen gelten die örtlichen Vorschriften.',
+  }),
   'piece-replaced': ({ piece, seam }, say) => ({
     message: `Das gezeichnete ${say.thing({ piece })} tritt an die Stelle des alten${seam ? `, auch in ${say.thing(seam)}` : ''}.`,
     remedy: 'Geben Sie dem neuen Teil einen anderen Namen, wenn beide gebraucht werden.',
@@ -85,6 +111,23 @@ export const drafts: Sentences<DeriveSentences> = {
     `${say.thing({ piece })} für ${say.length(edgeMm)} Kante${
       gapMm > 0 ? ` und eine Lücke von ${say.length(gapMm)}` : ''
     } zu ${say.percent(ratioPercent)} gezeichnet: ${times(count)}${cut(lengthMm, widthMm, say)}; der angenähte Teil wird um ${say.percent(stretchPercent)} gedehnt${instead(replaced)}.`,
+  'drafted-lapped': (
+    { piece, count, edgeMm, sewnMm, lengthMm, widthMm, overlapMm, underlapMm, folded, replaced },
+    say,
+  ) => {
+    const laps = [
+      ...(overlapMm > 0 ? [`${say.length(overlapMm)} Übertritt`] : []),
+      ...(underlapMm > 0 ? [`${say.length(underlapMm)} Untertritt`] : []),
+    ];
+    return `${say.thing({ piece })} für ${say.length(edgeMm)} Kante gezeichnet: fertig ${say.length(sewnMm)}${laps.length > 0 ? `, dazu ${say.list(laps)}` : ''}; ${times(count)}${cut(lengthMm, widthMm, say)}${folded ? ', der Länge nach zu falten' : ''}${instead(replaced)}.`;
+  },
+  'drafted-pieces': ({ pieces }, say) => `${pieces.map(say.saying).join('; ')}.`,
+  'drafted-piece': ({ piece, count, lengthMm, widthMm }, say) =>
+    `${say.thing({ piece })} gezeichnet, fertig ${say.length(lengthMm)} × ${say.length(widthMm)}; ${count}-mal zuschneiden`,
+  'drafted-casing': ({ piece, count, edgeMm, lengthMm, widthMm, elasticMm, drawnPercent, replaced }, say) =>
+    `${say.thing({ piece })} für ${say.length(edgeMm)} Kante gezeichnet: ${times(count)}${cut(lengthMm, widthMm, say)}, der Länge nach um ${say.length(elasticMm)} Gummiband zu falten, das sie um ${say.percent(drawnPercent)} einzieht${instead(replaced)}.`,
+  'drafted-placket': ({ piece, edge, slitMm, lengthMm, widthMm }, say) =>
+    `${say.thing(edge)} öffnet sich um einen Schlitz von ${say.length(slitMm)}; ${say.thing({ piece })}, der ihn einfasst: ${cut(lengthMm, widthMm, say)}.`,
   'drafted-strip': ({ kind, piece, count, edgeMm, lengthMm, widthMm, replaced }, say) =>
     `${say.thing({ piece })} für ${say.length(edgeMm)} Kante gezeichnet: ${times(count)}${cut(lengthMm, widthMm, say)}${
       kind === 'binding' ? ' im schrägen Fadenlauf' : ''

@@ -137,6 +137,36 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     sentence:
       'Bündchen „{name}“ für {along} zeichnen: {ratio} ihrer Länge, {width} breit[, über die Lücke {gap}][, {join} zum Schließen][, aus {fabric}][, ein Saum darunter wird Naht mit {allowance}]',
   },
+  'draft waistband': {
+    does: 'Zeichnet einen Bund, gerade und gefaltet oder geschwungen in zwei Lagen, mit Über- und Untertritt zum Schließen.',
+    sentence:
+      'Bund „{name}“ für {along} zeichnen, fertig {width} breit[, {length} lang][, die Kante {taken up}][, {overlap} Übertritt][, {underlap} Untertritt][, die andere Kante {far edge}][, Zuschnitt: {cut}][, aus {fabric}][, ein Saum darunter wird Naht mit {allowance}]',
+  },
+  'draft cuff': {
+    does: 'Zeichnet Manschetten, gefaltet oder in zwei Lagen, gerade oder geschwungen, in die der weitere Ärmel gekräuselt, eingehalten oder in Falten gelegt wird, mit Über- und Untertritt zum Knöpfen.',
+    sentence:
+      'Manschette „{name}“ für {along} zeichnen, fertig {width} breit[, {length} lang][, die Kante {taken up}][, {overlap} Übertritt][, {underlap} Untertritt][, die andere Kante {far edge}][, Zuschnitt: {cut}][, aus {fabric}][, ein Saum darunter wird Naht mit {allowance}]',
+  },
+  'draft collar': {
+    does: 'Zeichnet einen Kragen für einen Halsausschnitt: einen Stehkragen, der sich anlehnt, einen Hemdkragen mit Steg und Umschlag, oder einen flachen aus an der Schulter zusammengelegtem Vorder- und Rückenteil.',
+    sentence:
+      'Kragen „{name}“ ({kind}) für {along} zeichnen, hinten {width} hoch[, Steg {stand} hoch][, vorn um {rise} ansteigend][, {extension} über den Hals hinaus][, Spitzen {point} lang][, um {spread} ausgestellt][, an der Schulter {overlap} überlappt][, aus {fabric}]',
+  },
+  'draft tie': {
+    does: 'Zeichnet Bindebänder, Träger, einen Gürtel oder Schlaufen: der Länge nach gefaltete und gewendete Streifen, die zu keiner Kante gehören.',
+    sentence:
+      'Band „{name}“ zeichnen, fertig {length} lang und {width} breit[, {count}-mal][, mit Spitze: {pointed}][, aus {fabric}]',
+  },
+  'draft casing': {
+    does: 'Zeichnet einen Tunnel, einen über das Gummiband gefalteten Streifen so lang wie seine Kanten, und das Gummiband, das ihn zusammenzieht.',
+    sentence:
+      'Tunnel „{name}“ für {along} zeichnen, für Gummiband {elastic} breit und {length} lang[, {room} Spiel][, aus {fabric}][, ein Saum darunter wird Naht mit {allowance}]',
+  },
+  'draft placket': {
+    does: 'Öffnet eine Kante um einen Schlitz und zeichnet den Streifen, der seine beiden Seiten einfasst.',
+    sentence:
+      'Schlitzbesatz „{name}“ für einen Schlitz von {length} in {along} zeichnen[, fertig {width} breit][, aus {fabric}]',
+  },
   'draft strip': {
     does: 'Zeichnet einen geraden Streifen, so lang wie seine Kanten im ganzen Kleidungsstück und so breit zugeschnitten wie angegeben.',
     sentence:
