@@ -35,6 +35,7 @@ export function commandLine(io: Io, exit: Exit): Command {
   addPrint(program, io, exit);
   addTrace(program, io, exit);
   addSheet(program, io, exit);
+  addName(program, io, exit);
   program.addHelpText(
     'after',
     '\nExit codes: 0 done; 1 done, but something will not sew or fit; 2 unusable input; 3 our own failure.',
@@ -168,6 +169,21 @@ function addSheet(program: Command, io: Io, exit: Exit): void {
     .action(async (path, options) => {
       const { sheetCommand } = await import('./sheet-command.js');
       exit(await sheetCommand(path, options, io));
+    });
+}
+
+function addName(program: Command, io: Io, exit: Exit): void {
+  program
+    .command('name')
+    .description('propose what the pieces, edges and seams of a pattern are, as a sheet to edit')
+    .argument('<pattern>', 'pattern SVG, such as trace writes')
+    .requiredOption('-o, --output <file>', 'the sheet to write')
+    .option('--picture <file>', 'also write each piece with the names proposed for its edges, as SVG')
+    .addOption(language())
+    .option(...json)
+    .action(async (path, options) => {
+      const { nameCommand } = await import('./name-command.js');
+      exit(await nameCommand(path, options, io));
     });
 }
 

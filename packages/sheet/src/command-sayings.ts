@@ -7,7 +7,7 @@ import {
   type SayingOf,
 } from '@paperhinge/geometry/sayings';
 import type { FileKind } from './file-kind.js';
-
+import type { NamingSentences } from './naming-sayings.js';
 import type { TraceSentences, TraceTellings } from './trace-sayings.js';
 
 /** What a file given to the command is to be. */
@@ -43,7 +43,7 @@ export interface CommandTellings extends TraceTellings {
 }
 
 /** What the command says while it works and when it is done. */
-export interface CommandSentences extends TraceSentences {
+export interface CommandSentences extends NamingSentences, TraceSentences {
   'reading-sheet': NoFacts;
   'reading-pattern': NoFacts;
   altering: NoFacts;

@@ -29,8 +29,10 @@ export const withFacts = (pattern: Pattern, sheet: Sheet, names: readonly string
   }, pattern);
 
 /** Where the sheet speaks of a piece, or of a field of it: `front`, `front.edges.neck`. */
-export const placeOf = ({ file, places }: Pick<Sheet, 'file' | 'places'>, name: string): Where => {
-  const whole = `pieces.${name}`;
+export const placeOf = ({ file, places, names }: Sheet, path: string): Where => {
+  const [name, ...field] = path.split('.');
+  const drawn = Object.keys(names).find(old => names[old]!.name === name) ?? name;
+  const whole = ['pieces', drawn, ...field].join('.');
   const inside = Object.keys(places).find(path => path === whole || path.startsWith(`${whole}.`));
   return { file, ...(inside === undefined ? {} : places[inside]) };
 };

@@ -12,6 +12,8 @@ export type { Job, JobPages, JobWishes } from './job.js';
 export { doJob } from './job.js';
 export { sheetJsonSchema } from './json-schema.js';
 export { laidOver } from './laid-over.js';
+export type { NamingWishes } from './naming-sheet.js';
+export { namingSheet } from './naming-sheet.js';
 export { pageOptions, paperWord } from './page-options.js';
 export { patternOfSheet } from './pattern-of-sheet.js';
 export type { EdgeFacts, PieceFacts } from './piece-fields.js';

@@ -7,6 +7,7 @@ import {
   readPattern,
   type Where,
 } from '@paperhinge/geometry';
+import { renamed, withRoles } from '@paperhinge/geometry/pattern';
 import { locating } from '@paperhinge/geometry/sayings';
 import { type MeasuredPiece, type MeasuredReading, measuredPiece } from '@paperhinge/geometry/trace';
 import { placeOf } from './facts-over.js';
@@ -25,7 +26,7 @@ export function patternOfSheet(
   source: Uint8Array | string | undefined,
   file: string,
 ): PatternReading {
-  const drawn = source === undefined ? noDrawing(sheet) : drawnPattern(sheet, source, file);
+  const drawn = source === undefined ? noDrawing(sheet) : calledBy(sheet, drawnPattern(sheet, source, file));
   if (sheet.measured.length === 0) return drawn;
   const measured = sheet.measured.map(piece => measuredIn(sheet, piece));
   const { pattern, findings, sizes } = drawn;
@@ -54,6 +55,20 @@ function drawnPattern(sheet: Sheet, source: Uint8Array | string, file: string): 
   const [first, second] = size.between.map(one => readPattern(source, { ...options, size: one }));
   const pattern: Pattern = blendSizes(first!.pattern, second!.pattern, size.share);
   return { ...first!, pattern };
+}
+
+/** The pattern with its pieces and edges called as the sheet calls them. */
+function calledBy(sheet: Sheet, reading: PatternReading): PatternReading {
+  if (Object.keys(sheet.names).length === 0) return reading;
+  const { pattern } = reading;
+  try {
+    return { ...reading, pattern: withRoles(renamed(pattern, sheet.names)) };
+  } catch (error) {
+    if (!(error instanceof PatternError)) throw error;
+    return locating(placeOf(sheet, error.where.piece ?? ''), () => {
+      throw error;
+    });
+  }
 }
 
 /** A measured piece; what is told of it is told where the sheet speaks of its edge or of itself. */

@@ -1,5 +1,5 @@
 import type { Cutting, EdgeKind, EdgeRole, Finish, PieceRole } from '@paperhinge/geometry';
-import { edgeRoles, pieceRoles } from '@paperhinge/geometry/pattern';
+import { edgeRoles, type NewNames, pieceRoles } from '@paperhinge/geometry/pattern';
 import type { MeasuredPiece } from '@paperhinge/geometry/trace';
 import type { Tree } from './document.js';
 import { allowance, count, length, size } from './fields/figures.js';
@@ -56,10 +56,11 @@ const alsoCut = named(
 
 /**
  * What may be said of a piece. With `outline` it is drawn as one closed path, and its `edges` are named here; with
- * `points` it was measured on paper, and its `edges` run through them; with neither it is a piece of the drawing, and
- * what is said is laid over it.
+ * `points` it was measured on paper, and its `edges` run through them; with neither it is a piece of the drawing, what is
+ * said is laid over it, and `name` and `edges` call it and its edges otherwise.
  */
 export const pieceKind = mapping({
+  name: optional(name),
   outline: optional(name),
   edges: optional(byForm(isMapping, measuredEdges, oneOrMore(name))),
   ...measuredMembers,
@@ -122,6 +123,13 @@ export function measuredPieceOf(name: string, read: PieceRead): MeasuredPiece | 
   };
 }
 const isNames = (edges: NonNullable<PieceRead['edges']>): edges is readonly string[] => Array.isArray(edges);
+
+/** What a piece of the drawing and its edges are called from now on; undefined where they keep their names. */
+export function newNamesOf({ name: own, edges, outline, points }: PieceRead): NewNames | undefined {
+  if (outline !== undefined || points !== undefined) return undefined;
+  const told = edges !== undefined && isNames(edges) ? edges : undefined;
+  return own === undefined && told === undefined ? undefined : present({ name: own, edges: told });
+}
 
 /** What is laid over the piece once it is read. */
 export function factsOf(read: PieceRead): PieceFacts {

@@ -6,7 +6,7 @@ import type { Kind, Reading } from './fields/kind.js';
 import { edgeRefOf } from './fields/names.js';
 import { stepKind } from './fields/of-verb.js';
 import { mostIncludes } from './limits.js';
-import { factsOf, measuredPieceOf, outlineOf } from './piece-fields.js';
+import { factsOf, measuredPieceOf, newNamesOf, outlineOf } from './piece-fields.js';
 import { readSteps } from './read-steps.js';
 import type { Included } from './replay/include.js';
 import type { WrittenValue } from './replay/written-fields.js';
@@ -114,7 +114,15 @@ function plainly(read: SheetRead, openings: readonly SheetOpening[]) {
     fabrics: Object.entries(fabrics).map(([name, fabric]): SheetFabric => ({ name, ...fabric })),
     pieces: Object.fromEntries(outlines.flatMap(([name, outline]) => (outline ? [[name, outline]] : []))),
     measured: pieces.flatMap(([name, piece]) => measuredPieceOf(name, piece) ?? []),
-    facts: Object.fromEntries(pieces.map(([name, piece]) => [name, factsOf(piece)])),
+    names: Object.fromEntries(
+      pieces.flatMap(([name, piece]) => {
+        const names = newNamesOf(piece);
+        return names ? [[name, names]] : [];
+      }),
+    ),
+    facts: Object.fromEntries(
+      pieces.map(([name, piece]) => [newNamesOf(piece)?.name ?? name, factsOf(piece)]),
+    ),
     seams: Object.entries(read.seams).map(seamOf),
     fastenings: Object.entries(read.fastenings).map(([name, fastening]) => ({ name, ...fastening })),
     openings,

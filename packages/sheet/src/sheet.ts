@@ -1,5 +1,6 @@
 import type { Wearer } from '@paperhinge/alter';
 import type { DrawingScale, EdgeRef, Fabric, LengthUnit } from '@paperhinge/geometry';
+import type { NewNames } from '@paperhinge/geometry/pattern';
 import type { SheetPieces } from '@paperhinge/geometry/svg';
 import type { MeasuredPiece } from '@paperhinge/geometry/trace';
 import type { Place } from './document.js';
@@ -28,6 +29,8 @@ export interface Sheet {
   readonly fabrics: readonly SheetFabric[];
   /** How to read a pattern that names its pieces and edges otherwise. */
   readonly pieces: SheetPieces;
+  /** What pieces of the drawing and their edges are called otherwise, by the names that they have there. */
+  readonly names: Readonly<Record<string, NewNames>>;
   /** Pieces that were measured on paper. */
   readonly measured: readonly MeasuredPiece[];
   /** What is said of pieces beside what the drawing says, by their names. */

@@ -16,6 +16,8 @@ export {
 export type { EdgePosition } from '../pattern/position.js';
 export { resolvePosition } from '../pattern/position.js';
 export { parsePercent, parsePosition } from '../pattern/position-text.js';
+export type { NewNames } from '../pattern/rename.js';
+export { renamed } from '../pattern/rename.js';
 export { pieceWithRoles, withRoles } from '../pattern/roles/guess-roles.js';
 export { edgeRoles, lineRoles, markRoles, pieceRoles } from '../pattern/roles/role-names.js';
 export {

@@ -1,4 +1,4 @@
-// Pieces from paper: measured by hand, or photographed and traced.
+// Pieces from paper: measured by hand, or photographed and traced; and what they and their edges seem to be.
 
 export type { MeasuredReading } from '../trace/measured/measured-piece.js';
 export { measuredPiece } from '../trace/measured/measured-piece.js';
@@ -15,6 +15,10 @@ export type {
   PointByDistances,
   Towards,
 } from '../trace/measured/types.js';
+export type { FrontSign } from '../trace/naming/front-and-back.js';
+export type { EdgeProposal, NameProposal, NamingProposal } from '../trace/naming/propose-names.js';
+export { proposeNames } from '../trace/naming/propose-names.js';
+export type { SeamProposal } from '../trace/naming/propose-seams.js';
 export type { FloorMap } from '../trace/photo/floor-map.js';
 export type { PlacedSheet } from '../trace/photo/floor-of-sheets.js';
 export type { Picture } from '../trace/photo/picture.js';

@@ -2,6 +2,7 @@ import type { CommandSentences, CommandTellings } from '../../command-sayings.js
 import { capital } from '../capital.js';
 import type { Sentences, Tellings } from '../catalogue.js';
 import { shownName } from '../names.js';
+import { namingSentences } from './naming.js';
 import { fileKinds } from './sheet-text.js';
 import { traceSentences, traceTellings } from './trace.js';
 
@@ -101,6 +102,7 @@ const joined = (parts: readonly (string | false)[]) => parts.filter(part => part
 const none = '';
 
 export const commandSentences: Sentences<CommandSentences> = {
+  ...namingSentences,
   ...traceSentences,
   'reading-sheet': () => 'Reading the sheet',
   'reading-pattern': () => 'Reading the pattern',

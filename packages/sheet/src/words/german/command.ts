@@ -1,6 +1,7 @@
 import type { CommandSentences, CommandTellings, Wanted } from '../../command-sayings.js';
 import type { Sentences, Tellings } from '../catalogue.js';
 import { shownName } from '../names.js';
+import { namingSentences } from './naming.js';
 import { fileKinds } from './sheet-text.js';
 import { traceSentences, traceTellings } from './trace.js';
 
@@ -132,6 +133,7 @@ const kinds: Readonly<Record<string, string>> = {
 };
 
 export const commandSentences: Sentences<CommandSentences> = {
+  ...namingSentences,
   ...traceSentences,
   'reading-sheet': () => 'Das Blatt wird gelesen',
   'reading-pattern': () => 'Der Schnitt wird gelesen',

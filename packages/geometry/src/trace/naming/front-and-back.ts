@@ -1,0 +1,83 @@
+import { pathLength } from '../../path/length.js';
+import { pathEnd, pathStart } from '../../path/path.js';
+import { dartsOf, edgePath, pieceNamed } from '../../pattern/outline.js';
+import type { Pattern, Piece } from '../../pattern/types.js';
+import { distance } from '../../vector.js';
+import type { PieceProposal } from './propose-pieces.js';
+
+/** By what a front is told from a back. */
+export type FrontSign = 'deeper-neck' | 'shorter-crotch' | 'fewer-darts' | 'drawn-first';
+
+/** Which side of the body a piece covers, and by what that was seen. */
+export interface BodySide {
+  readonly front: boolean;
+  readonly sign: FrontSign;
+}
+
+/** Which of two pieces that are sewn side to side lies in front. */
+interface FrontFound {
+  readonly front: string;
+  readonly sign: FrontSign;
+}
+
+/** One is longer than the other by more than this share of it. */
+const clearly = 1.08;
+
+/**
+ * Of two pieces that go round the body together, the front: its neck is cut deeper, its crotch is shorter, its darts
+ * take up less; common practice, no source. Where nothing tells, the one drawn first.
+ */
+function frontOf(a: Described, b: Described): FrontFound {
+  const compared = (
+    of: (one: Described) => number,
+    front: 'more' | 'less',
+    sign: FrontSign,
+  ): FrontFound | undefined => {
+    const [first, second] = [of(a), of(b)];
+    if (!(Math.max(first, second) > clearly * Math.min(first, second))) return undefined;
+    const isFirst = front === 'more' ? first > second : first < second;
+    return { front: (isFirst ? a : b).piece.name, sign };
+  };
+  return (
+    compared(one => length(one, 'neck'), 'more', 'deeper-neck') ??
+    compared(one => length(one, 'crotch'), 'less', 'shorter-crotch') ??
+    compared(intake, 'less', 'fewer-darts') ?? { front: a.piece.name, sign: 'drawn-first' }
+  );
+}
+
+/** A piece with what is proposed of it. */
+interface Described {
+  readonly piece: Piece;
+  readonly proposal: PieceProposal;
+}
+
+const length = ({ piece, proposal }: Described, role: string): number =>
+  [...proposal.edges].reduce(
+    (sum, [name, own]) => (own === role ? sum + pathLength(edgePath(piece, name)) : sum),
+    0,
+  );
+
+const intake = ({ piece }: Described): number =>
+  dartsOf(piece).reduce((sum, { legs }) => sum + distance(pathStart(legs[0]), pathEnd(legs[1])), 0);
+
+/** The side of the body of each of the pieces that are sewn to one another beside it: `joins` by their names. */
+export function bodySides(
+  pattern: Pattern,
+  proposals: readonly PieceProposal[],
+  joins: readonly (readonly [string, string])[],
+): ReadonlyMap<string, BodySide> {
+  const sides = new Map<string, BodySide>();
+  const described = (name: string): Described => ({
+    piece: pieceNamed(pattern, name),
+    proposal: proposals.find(p => p.piece === name)!,
+  });
+  for (const pair of joins) {
+    if (pair[0] === pair[1] || pair.some(name => sides.has(name))) continue;
+    const [a, b] = pattern.pieces
+      .filter(({ name }) => pair.includes(name))
+      .map(({ name }) => described(name));
+    const { front, sign } = frontOf(a!, b!);
+    for (const { piece } of [a!, b!]) sides.set(piece.name, { front: piece.name === front, sign });
+  }
+  return sides;
+}

@@ -1,0 +1,198 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import {
+  type EdgeRun,
+  edgeNames,
+  edgePath,
+  type Pattern,
+  pathLength,
+  readPattern,
+} from '@paperhinge/geometry';
+import { renamed } from '@paperhinge/geometry/pattern';
+import { proposeNames, type SeamProposal } from '@paperhinge/geometry/trace';
+import { describe, expect, test } from 'vitest';
+import { type Draft, strewn, twentyDrafts } from '../../support/twenty-drafts.js';
+
+/** A pattern as a tracing leaves it: without names, roles or seams, its pieces counted. */
+function bare(pattern: Pattern): Pattern {
+  const names = Object.fromEntries(
+    pattern.pieces.map((piece, i) => [
+      piece.name,
+      { name: `piece-${i + 1}`, edges: edgeNames(piece).map((_, k) => `edge-${k + 1}`) },
+    ]),
+  );
+  const plain = renamed({ ...pattern, seams: [] }, names);
+  const pieces = plain.pieces.map(({ role, roleGuessed, ...piece }) => ({
+    ...piece,
+    title: piece.name,
+    lines: [],
+    outline: {
+      parts: piece.outline.parts.map(part => {
+        if (part.type !== 'edge') return part;
+        const { role: _, roleGuessed: __, ...edge } = part;
+        return edge;
+      }),
+    },
+  }));
+  return { ...plain, pieces };
+}
+
+/** A side of a seam by its edges; of the two long sides of a straight band either may be sewn. */
+const sideOf = (pattern: Pattern, runs: readonly Pick<EdgeRun, 'piece' | 'edge'>[]): string =>
+  [...new Set(runs.map(run => `${run.piece}.${twinOf(pattern, run)}`))].sort().join(' + ');
+
+function twinOf(pattern: Pattern, { piece, edge }: Pick<EdgeRun, 'piece' | 'edge'>): string {
+  const own = pattern.pieces.find(p => p.name === piece)!;
+  const names = edgeNames(own);
+  const length = (name: string): number => pathLength(edgePath(own, name));
+  const isRectangle =
+    names.length === 4 && [0, 1].every(i => Math.abs(length(names[i]!) - length(names[i + 2]!)) < 0.1);
+  const opposite = names[(names.indexOf(edge) + 2) % 4];
+  return isRectangle && [edge, opposite].sort()[0] === opposite ? opposite! : edge;
+}
+
+interface Tally {
+  readonly seams: number;
+  readonly right: number;
+  readonly sureAndWrong: readonly string[];
+  readonly missed: readonly string[];
+}
+
+function tally(
+  pattern: Pattern,
+  known: readonly (readonly [string, string])[],
+  proposed: readonly SeamProposal[],
+): Tally {
+  const truth = new Set(known.map(sides => [...sides].sort().join(' = ')));
+  const keys = proposed.map(({ seam, confidence }) => ({
+    key: [sideOf(pattern, seam.a), sideOf(pattern, seam.b)].sort().join(' = '),
+    confidence,
+  }));
+  const found = new Set(keys.map(({ key }) => key));
+  return {
+    seams: truth.size,
+    right: [...truth].filter(key => found.has(key)).length,
+    sureAndWrong: keys
+      .filter(({ key, confidence }) => confidence > 0.9 && !truth.has(key))
+      .map(({ key }) => key),
+    missed: [...truth].filter(key => !found.has(key)),
+  };
+}
+
+function ofDraft({ pattern, seams }: Draft): Tally {
+  const side = (edges: readonly string[]): string =>
+    sideOf(
+      pattern,
+      edges.map(ref => ({ piece: ref.split('.')[0]!, edge: ref.split('.')[1]! })),
+    );
+  return tally(
+    pattern,
+    seams.map(([a, b]) => [side(a), side(b)]),
+    proposeNames(pattern).seams,
+  );
+}
+
+/** The seams of a demo, told of its pieces and edges by number. */
+function ofDemo(file: string): Tally {
+  const { pattern } = readPattern(readFileSync(file), { file });
+  const plain = bare(pattern);
+  const number = ({ piece, edge }: EdgeRun) => {
+    const i = pattern.pieces.findIndex(p => p.name === piece);
+    return { piece: `piece-${i + 1}`, edge: `edge-${edgeNames(pattern.pieces[i]!).indexOf(edge) + 1}` };
+  };
+  const side = (runs: readonly EdgeRun[]): string => sideOf(plain, runs.map(number));
+  return tally(
+    plain,
+    pattern.seams.map(({ a, b }) => [side(a), side(b)]),
+    proposeNames(plain).seams,
+  );
+}
+
+const sum = (tallies: readonly Tally[]) => ({
+  seams: tallies.reduce((all, one) => all + one.seams, 0),
+  right: tallies.reduce((all, one) => all + one.right, 0),
+  sureAndWrong: tallies.flatMap(one => one.sureAndWrong),
+});
+
+const demos = new URL('../../../demos/patterns/', import.meta.url).pathname;
+
+describe('seams proposed of drawings without names', () => {
+  test('nine of ten of the demos’ seams are right at first, and none that is sure is wrong', () => {
+    expect(existsSync(demos)).toBe(true);
+    const { seams, right, sureAndWrong } = sum(
+      readdirSync(demos)
+        .filter(name => name.endsWith('.svg'))
+        .map(name => ofDemo(`${demos}${name}`)),
+    );
+    expect(sureAndWrong).toEqual([]);
+    expect(right / seams).toBeGreaterThanOrEqual(0.9);
+    expect(seams).toBeGreaterThanOrEqual(40);
+  });
+
+  test.each([
+    ['as drawn', (draft: Draft) => draft],
+    ['strewn about, every other one turned over', strewn],
+  ])('nine of ten of twenty-one drafts’ seams too, %s', (_, laid) => {
+    const { seams, right, sureAndWrong } = sum(twentyDrafts().map(laid).map(ofDraft));
+    expect(sureAndWrong).toEqual([]);
+    expect(right / seams).toBeGreaterThanOrEqual(0.9);
+    expect(seams).toBeGreaterThanOrEqual(70);
+  });
+});
+
+describe('names proposed of drawings without names', () => {
+  const proposed = (title: string) => {
+    const draft = twentyDrafts().find(one => one.title === title)!;
+    return proposeNames(draft.pattern).pieces.map(({ name, side, edges }) => [
+      name,
+      side?.sign,
+      edges.map(edge => edge.name).join(' '),
+    ]);
+  };
+
+  test('a top: its front by the deeper neck, edges from the first one round', () => {
+    expect(proposed('woven top')).toEqual([
+      ['front', 'deeper-neck', 'neck shoulder armhole side hem centre'],
+      ['back', 'deeper-neck', 'neck shoulder armhole side hem centre'],
+      ['sleeve', undefined, 'cap underarm hem underarm 2'],
+    ]);
+  });
+
+  test('trousers: the front by the shorter crotch', () => {
+    expect(proposed('straight trousers').map(([name, sign]) => [name, sign])).toEqual([
+      ['front', 'shorter-crotch'],
+      ['back', 'shorter-crotch'],
+      ['band', undefined],
+    ]);
+  });
+
+  test('a bodice that a skirt is sewn to ends in its waist', () => {
+    expect(proposed('dress with a waist seam')[0]![2]).toContain('waist');
+  });
+
+  test('names are unlike one another, and a piece that is like none keeps its own', () => {
+    const { pieces } = proposeNames(strangers);
+    expect(pieces.map(piece => piece.role)).toEqual([undefined]);
+    expect(pieces.map(piece => piece.name)).toEqual(['star']);
+  });
+
+  test('two readings of one drawing propose the same', () => {
+    const { pattern } = twentyDrafts()[0]!;
+    expect(proposeNames(pattern)).toEqual(proposeNames(pattern));
+  });
+});
+
+/** A star of sixteen corners. */
+const strangers: Pattern = (() => {
+  const corner = (i: number) => {
+    const r = i % 2 === 0 ? 200 : 80,
+      a = (i * Math.PI) / 8;
+    return `${(300 + r * Math.cos(a)).toFixed(3)} ${(300 + r * Math.sin(a)).toFixed(3)}`;
+  };
+  const edges = Array.from(
+    { length: 16 },
+    (_, i) => `<path data-edge="e${i}" d="M${corner(i)} L${corner(i + 1)}"/>`,
+  );
+  return readPattern(
+    `<svg xmlns="http://www.w3.org/2000/svg" width="600mm" height="600mm" viewBox="0 0 600 600"><g data-piece="star">${edges.join('')}</g></svg>`,
+  ).pattern;
+})();
