@@ -1,6 +1,5 @@
-import type { GeometryTellings } from '@paperhinge/geometry/sayings';
-import { anyRefusal, type RefusalOf } from '@paperhinge/geometry/sayings';
 import { notchStyles } from './drawing/notches.js';
+import { requireWord } from './known-words.js';
 import { layers } from './layers.js';
 import { arrangementKinds } from './pages/layout.js';
 import { turnings } from './place/turning.js';
@@ -20,16 +19,13 @@ const wordsOf: Readonly<Record<string, readonly string[]>> = {
 };
 
 /**
- * Plain JavaScript may say any word: one that none of the options knows is refused before work is done.
+ * Refuses a word that an option does not know before any work is done.
  * @throws PatternError `word-not-understood` with the words there are
  */
 export function requireWords(options: object, needed: readonly string[] = []): void {
   for (const [attribute, words] of Object.entries(wordsOf)) {
     const said: unknown = (options as Readonly<Record<string, unknown>>)[attribute];
     if (said === undefined && !needed.includes(attribute)) continue;
-    for (const word of Array.isArray(said) ? said : [said])
-      if (!words.includes(word as string)) throw refusal('word-not-understood', { attribute, words });
+    for (const word of Array.isArray(said) ? said : [said]) requireWord(attribute, word, words);
   }
 }
-
-const refusal: RefusalOf<Pick<GeometryTellings, 'word-not-understood'>> = anyRefusal;

@@ -1,4 +1,5 @@
 import type { Finding, Pattern } from '@paperhinge/geometry';
+import { requireDistance } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { lengthInGarment } from '@paperhinge/geometry/measure';
 import type { Derived } from '../alteration.js';
@@ -21,9 +22,14 @@ export interface BandLengths {
 /** Wear needs some stretch kept in hand: a band uses at most this share of its cloth's (common practice, no source). */
 const bandStretchForWear = 0.8;
 
-/** Per cent by which the sewn part of a band is stretched: E / (length − 2 join − G) − 1; negative where it is eased. */
-export const stretchOfBand = ({ edgeMm, lengthMm, joinMm, gapMm }: BandLengths): number =>
-  (edgeMm / (lengthMm - 2 * joinMm - gapMm) - 1) * 100;
+/**
+ * Per cent by which the sewn part of a band is stretched: E / (length − 2 join − G) − 1; negative where it is eased.
+ * @throws PatternError `not-a-number`, `coordinate-out-of-range`
+ */
+export function stretchOfBand({ edgeMm, lengthMm, joinMm, gapMm }: BandLengths): number {
+  for (const mm of [edgeMm, lengthMm, joinMm, gapMm]) requireDistance(mm, 'length');
+  return (edgeMm / (lengthMm - 2 * joinMm - gapMm) - 1) * 100;
+}
 
 /** What is found of the drafted bands of a pattern, each against its own cloth and its edges as they are now. */
 export const bandStretch = (pattern: Pattern, derived: readonly Derived[]): readonly Finding[] =>
@@ -37,6 +43,7 @@ export const bandStretch = (pattern: Pattern, derived: readonly Derived[]): read
 /** A fault where a band must stretch by more than its cloth gives, a warning above 80 % of that. Stretch in per cent. */
 export function bandStretchFindings(band: BandLengths, clothPercent: number): readonly Finding[] {
   const neededPercent = stretchOfBand(band);
+  requireDistance(clothPercent, 'share');
   const sewnMm = band.lengthMm - 2 * band.joinMm - band.gapMm;
   // Compared as lengths, so that rounding far below a millimetre decides nothing.
   const reaches = (percent: number) =>

@@ -1,3 +1,4 @@
+import { requireDistance } from '@paperhinge/geometry/internal';
 import { bodyGirth, type Wearer } from './wearer.js';
 
 /** A level's girth over the whole garment beside the wearer's, in mm; what is not known is absent. */
@@ -18,6 +19,7 @@ export function girthsBesideBody(
   before: Readonly<Record<string, number>>,
   after: Readonly<Record<string, number>>,
 ): Readonly<Record<string, Girth>> {
+  for (const mm of [...Object.values(before), ...Object.values(after)]) requireDistance(mm, 'length');
   const then = new Map(Object.entries(before)),
     now = new Map(Object.entries(after));
   return Object.fromEntries(

@@ -1,3 +1,4 @@
+import type { Affine } from '../affine.js';
 import type { PatternError } from '../errors.js';
 import { farthestCoordinate } from '../tolerance.js';
 import type { Point } from '../vector.js';
@@ -21,6 +22,15 @@ export function requireSegment(segment: readonly Point[]): void {
   }
   if (!(sum <= farthestCoordinate)) segment.forEach(requirePoint);
 }
+
+/** @throws PatternError `coordinate-out-of-range` */
+export function requireMap({ a, b, c, d, e, f }: Affine): void {
+  if (!(Math.abs(a) + Math.abs(b) + Math.abs(c) + Math.abs(d) + Math.abs(e) + Math.abs(f) < largestInMap))
+    throw outOfRange();
+}
+
+/** Past any drawing's scale; sums and products of such numbers are still finite. */
+const largestInMap = 1e30;
 
 /** A length that is clamped: "as far as it goes" is a number, too. @throws PatternError `not-a-number` */
 export function requireNumber(value: number, what: Numbered): void {

@@ -3,7 +3,7 @@ import { anyRefusal, type NoFacts, type RefusalOf } from '../sayings.js';
 /** What is told of curves, paths and regions. */
 export interface CurveTellings {
   'coordinate-out-of-range': NoFacts;
-  'not-a-number': { readonly what: 'parameter' | 'length' | 'distance' | 'allowance' };
+  'not-a-number': { readonly what: 'parameter' | 'length' | 'distance' | 'allowance' | 'share' };
   'not-a-segment': NoFacts;
   'path-empty': NoFacts;
   'tolerance-not-positive': NoFacts;

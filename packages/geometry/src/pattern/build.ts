@@ -67,7 +67,7 @@ export function definePiece(spec: PieceSpec): Piece {
 }
 
 const isEdgeSpec = (part: EdgeSpec | Dart | Pleat): part is EdgeSpec =>
-  !('type' in part) || (part.type !== 'dart' && part.type !== 'pleat');
+  !('type' in part) || (part as { readonly type: string }).type === 'edge';
 
 /** Cut as mirrored pairs: when the count is even and there is no fold edge. */
 export const mirroredByDefault = (count: number, hasFold: boolean): boolean => count % 2 === 0 && !hasFold;

@@ -37,8 +37,18 @@ export const dartsOf = (piece: Piece): readonly Dart[] => sorted(piece.outline).
 export const pleatsOf = (piece: Piece): readonly Pleat[] => sorted(piece.outline).pleats;
 
 /** What a part of an outline is drawn of, in its direction: an edge's path, a dart's legs, a pleat's mouth. */
-export const pathsOfPart = (part: OutlinePart): readonly Path[] =>
-  part.type === 'edge' ? [part.path] : part.type === 'dart' ? part.legs : [part.mouth];
+export function pathsOfPart(part: OutlinePart): readonly Path[] {
+  switch (part.type) {
+    case 'edge':
+      return [part.path];
+    case 'dart':
+      return part.legs;
+    case 'pleat':
+      return [part.mouth];
+    default:
+      throw refusal('word-not-understood', { attribute: 'type', words: ['edge', 'dart', 'pleat'] });
+  }
+}
 
 /**
  * The parts of one edge in the order of travel: one, or more where a dart or an inset interrupts it. Where the outline's list

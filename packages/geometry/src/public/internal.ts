@@ -1,4 +1,5 @@
 // For the other packages of the project alone; it may change at any time.
 
+export { requireDistance, requirePoint } from '../curve/sound.js';
 export { oncePer, oncePerAll } from '../once-per.js';
 export * as tolerances from '../tolerance.js';

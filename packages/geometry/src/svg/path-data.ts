@@ -1,4 +1,5 @@
 import { type Affine, identity } from '../affine.js';
+import { requireMap } from '../curve/sound.js';
 import { type PathPen, penThrough, type Subpath } from './pen.js';
 import {
   isAtEnd,
@@ -32,9 +33,10 @@ export interface PathData {
  * named. The grammar is that of {@link drawPathData}.
  *
  * @param map carries the data's coordinates to millimetres; left out, one unit is one millimetre
- * @throws PatternError `too-many-segments` beyond a million cubics or so, which take half a gigabyte
+ * @throws PatternError `coordinate-out-of-range` of a map that is none; `too-many-segments` beyond a million cubics or so, which take half a gigabyte
  */
 export function parsePathData(text: string, map: Affine = identity): PathData {
+  requireMap(map);
   const pen = penThrough(map);
   const fault = drawPathData(text, pen);
   return fault ? { subpaths: pen.strokes(), fault } : { subpaths: pen.strokes() };

@@ -1,4 +1,5 @@
 import type { Affine } from '../affine.js';
+import { requireMap } from '../curve/sound.js';
 import { forEachArcCubic, type SvgArc } from './arc.js';
 import { asciiWriter, lastDecimal } from './ascii-writer.js';
 import { type Ellipse, mappedEllipse } from './ellipse.js';
@@ -16,12 +17,15 @@ export interface TransformedPathData {
  * Path data carried by an affine map, written as path data again: quadratics stay quadratics and arcs stay arcs, so
  * that the drawing does not grow. The curve drawn lies within 1e-8 of the true image, in the units of the map (half
  * an ellipse: within 2e-7 of its radius, the rounding of its own ends). An arc that the map squeezes flat, or that
- * ten decimals do not fix so well, is written as cubics. Never throws: damaged data is written up to the fault,
- * which is named. The grammar is that of SVG 2, section 9.3.9.
+ * ten decimals do not fix so well, is written as cubics. Damaged data is no error: it is written up to the
+ * fault, which is named. The grammar is that of SVG 2, section 9.3.9.
  *
  * Source of an ellipse's image: its matrix times the map, taken apart by singular values (`ellipse.ts`).
+ *
+ * @throws PatternError `coordinate-out-of-range` of a map that is none
  */
 export function transformPathData(text: string, map: Affine): TransformedPathData {
+  requireMap(map);
   const pen = penWriting(map);
   const fault = drawPathData(text, pen);
   return fault ? { data: pen.text(), fault } : { data: pen.text() };

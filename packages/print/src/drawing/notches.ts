@@ -2,6 +2,7 @@ import { edgePath, line, type Notch, type Piece, type Point, pathLength, pathOf 
 import { pointAlong, tangentAlong } from '@paperhinge/geometry/paths';
 import { partsOfEdge } from '@paperhinge/geometry/pattern';
 import { add, leftOf, rightOf, scale, subtract } from '@paperhinge/geometry/plane';
+import { requireWord } from '../known-words.js';
 import { chords, type Polygon } from '../plane/polygon.js';
 import type { Ink } from './ink.js';
 import { fill, stroke } from './shapes.js';
@@ -30,6 +31,7 @@ export function notchPlaces(piece: Piece, notch: Notch, cutting: Polygon): reado
   const path = edgePath(piece, notch.edge);
   const length = pathLength(path);
   const { allowance } = partsOfEdge(piece, notch.edge)[0]!;
+  requireWord('notch', notch.style, Object.keys(places));
   return places[notch.style].map(step => {
     const along = Math.min(Math.max(notch.at + step * between, 0), length);
     const sewn = pointAlong(path, along);

@@ -1,3 +1,4 @@
+import { requireDistance, requirePoint } from '@paperhinge/geometry/internal';
 import { boxOf } from '../plane/polygon.js';
 import { type Arrangement, isBetter, type Shape } from './arrangement.js';
 import { type Candidate, candidatesOf } from './candidates.js';
@@ -37,12 +38,15 @@ const rounds = 3;
  * that saves something. A freer hand to turn never does worse: what a lesser turn
  * finds is tried as well (among many shapes, and where length is saved, what quarter turns find). The same
  * shapes always lie the same way; the time taken grows as the number of shapes.
+ * @throws PatternError `coordinate-out-of-range`, `not-a-number`
  */
 export function arrange(
   shapes: readonly Shape[],
   field: PageField,
   options: ArrangeOptions = {},
 ): Arrangement {
+  for (const { polygons } of shapes) polygons.flat().forEach(requirePoint);
+  for (const mm of [field.width, field.height, field.overlap]) requireDistance(mm, 'length');
   const { turning = 'quarter' } = options;
   const many = isMany(shapes, field);
   const all = turningsBelow(turning);

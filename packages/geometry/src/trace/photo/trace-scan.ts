@@ -25,10 +25,13 @@ export function traceScan(picture: Picture, options: ScanOptions): PhotoTrace {
   const { dotsToMm, at, onStage = () => {} } = options;
   if (!(dotsToMm >= leastScale && dotsToMm <= mostScale))
     throw refusal('scan-scale-out-of-range', { dotsToMm });
+  const { width, height } = picture;
+  if (!(width > 0 && height > 0 && width * height * 4 <= picture.rgba.length))
+    throw refusal('picture-too-small', { picture: 1, width, height });
   onStage('floor');
   const shots = [{ picture, view: flatView(dotsToMm), tone: 1 }];
   const corners = [0, 1].flatMap(i =>
-    [0, 1].map(j => ({ x: (i * picture.width) / dotsToMm, y: (j * picture.height) / dotsToMm })),
+    [0, 1].map(j => ({ x: (i * width) / dotsToMm, y: (j * height) / dotsToMm })),
   );
   const map = floorMap(shots, corners);
   const known = groundAtRim(map, picture, dotsToMm);

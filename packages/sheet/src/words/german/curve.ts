@@ -6,6 +6,7 @@ const nouns = {
   length: 'Die Länge',
   distance: 'Der Abstand',
   allowance: 'Die Zugabe',
+  share: 'Der Anteil',
 } as const;
 
 export const curve: Tellings<CurveTellings> = {
