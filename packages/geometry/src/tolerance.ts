@@ -96,8 +96,6 @@ export const straightAngle = 1e-7;
 export const doubleZero = 1e-9;
 /** Relative. A cross product below this share of its terms is rounding. */
 export const crossRounding = 1e-12;
-/** mm. What rounding may leave of a step of a curve where it rests; far below any tolerance. */
-export const restRounding = 1e-9;
 /** Relative. Keeps the handles of a straight stretch, on which they have no say, where they are. */
 export const handleDamping = 1e-9;
 /** Of a fitted curve's length: handles are no shorter, so that the curve keeps its end directions. */

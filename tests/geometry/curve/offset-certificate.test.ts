@@ -30,6 +30,9 @@ describe('beside a straight line', () => {
     for (const off of [0.0101, -0.0101]) expect(certified(raised(10 + off), level, 10, 0.01)).toBe(false);
     expect(certified(raised(0.0099), level, 0, 0.01)).toBe(true);
     expect(certified(raised(0.0101), level, 0, 0.01)).toBe(false);
+    // The tolerance itself is within it.
+    expect(certified(raised(9.99), level, 10, 0.01)).toBe(true);
+    expect(certified(raised(10.01), level, 10, 0.01)).toBe(true);
     // Nearer than the tolerance to the curve itself nothing is too near.
     expect(certified(raised(0.001), level, 0.009, 0.01)).toBe(true);
     expect(certified(raised(0.02), level, 0.009, 0.01)).toBe(false);
@@ -46,6 +49,9 @@ describe('beside a straight line', () => {
   test('an S between true ends is seen', () => {
     expect(certified(raised(10, 10.2, 9.8, 10), level, 10, 0.01)).toBe(false);
     expect(certified(raised(10, 10.02, 9.98, 10), level, 10, 0.01)).toBe(true);
+    // Held against the line itself, an S can only be too far: it strays by √3/6 of what its handles do.
+    expect(certified(raised(0, 0.034, -0.034, 0), level, 0, 0.01)).toBe(true);
+    expect(certified(raised(0, 0.036, -0.036, 0), level, 0, 0.01)).toBe(false);
   });
   test('a curve that runs to and fro on the parallel is refused: it is no parallel, though no point of it is off', () => {
     expect(certified([at(0, 10), at(160, 10), at(-60, 10), at(100, 10)], level, 10, 0.01)).toBe(false);
@@ -68,6 +74,41 @@ describe('beside a straight line', () => {
     expect(certified(uneven(0.2), level, 1, 0.01)).toBe(false);
     expect(certified(uneven(0.012), level, 1, 0.01)).toBe(true);
   });
+  // Control points (0, d), (x1, d + y1), (x2, d + y2), (100, d): what makes up for a dip is that F runs ahead or behind.
+  test.each([
+    [3, 22, 28, -0.201, -0.052],
+    [1, 10, 81, 0.039, -0.244],
+    [0.5, 56, 70, -0.038, -0.208],
+    [1, 60, 82, -0.245, 0.039],
+    [0.2, 15, 48, 0.03, -0.241],
+  ])('nor is a dip at %d mm made good by what lies ahead or behind', (d, x1, x2, y1, y2) => {
+    expect(certified([at(0, d), at(x1, d + y1), at(x2, d + y2), at(100, d)], level, d, 0.1)).toBe(false);
+  });
+  test.each([
+    [0.5, 5, 48, -0.021, 0.01],
+    [0.5, 3, 80, -0.016, 0.007],
+    [0.2, 88, 14, 0.008, -0.022],
+  ])('and near the line, at %d mm, uneven travel is no fault of its own', (d, x1, x2, y1, y2) => {
+    expect(certified([at(0, d), at(x1, d + y1), at(x2, d + y2), at(100, d)], level, d, 0.01)).toBe(true);
+  });
+  test('whatever is certified keeps the tolerance, and what keeps well within it is certified', () => {
+    const handle = fc.tuple(
+      fc.integer({ min: 0, max: 100 }),
+      fc.double({ min: -0.3, max: 0.3, noNaN: true }),
+    );
+    fc.assert(
+      fc.property(fc.constantFrom(0, 0.2, 1, 3, 20), handle, handle, (d, [x1, y1], [x2, y2]) => {
+        const fit: Cubic = [at(0, d), at(x1, d + y1), at(x2, d + y2), at(100, d)];
+        // 3 u (1 − u) (y1 (1 − u) + y2 u), at most where its derivative is 0, and at steps fine enough to miss 1e-6 of it.
+        const stray = (u: number) => Math.abs(3 * u * (1 - u) * (y1 * (1 - u) + y2 * u));
+        const most = Math.max(...Array.from({ length: 1001 }, (_, i) => stray(i / 1000)));
+        const runsOn = x1 <= x2;
+        if (certified(fit, level, d, 0.1)) expect(most).toBeLessThan(0.1 * (1 + 1e-5));
+        else expect(runsOn && most < 0.098 ? { x1, x2, most } : undefined).toBeUndefined();
+      }),
+      { numRuns: 1500 },
+    );
+  });
 });
 
 /** A circular arc of `angle` rad about the origin, as one cubic: true within 2e-4 of its radius at a right angle. */
@@ -83,6 +124,18 @@ const arc = (radius: number, angle: number, from = 0): Cubic => {
     scaled(s.x, s.y),
   ];
 };
+
+/** An arc beyond the centre whose handles are longer by a factor and `out` mm farther from it. */
+function far(radius: number, angle: number, first: readonly number[], second: readonly number[]): Cubic {
+  const h = (4 / 3) * Math.tan(angle / 4) * radius;
+  const handle = (a: number, [k, out]: readonly number[], sense: number) => {
+    const { cos, sin } = { cos: Math.cos(a), sin: Math.sin(a) };
+    const along = sense * h * k!;
+    return at((radius + out!) * cos - along * sin, (radius + out!) * sin + along * cos);
+  };
+  const [p, , , s] = arc(radius, angle, Math.PI);
+  return [p, handle(Math.PI, first, 1), handle(Math.PI + angle, second, -1), s];
+}
 
 describe('beside a bend', () => {
   test.each([1, -1])('arcs about one centre are parallel (turned %d)', turn => {
@@ -102,9 +155,47 @@ describe('beside a bend', () => {
     expect(certified(beyond, bend, 24.998, 1e-3, -1)).toBe(false);
     expect(certified(arc(15.002, 0.5, Math.PI), bend, 25, 1e-3, -1)).toBe(false);
     expect(certified(arc(14.998, 0.5, Math.PI), bend, 25, 1e-3, -1)).toBe(false);
+    // Where its handles are drawn in or out it runs ahead or behind: nearer than it is.
+    expect(certified(far(100, 0.4, [0.48, -0.031], [1.47, -0.009]), arc(100, 0.4), 200, 0.02, -1)).toBe(
+      false,
+    );
+    expect(certified(far(100, 0.4, [1.49, -0.038], [0.45, 0.006]), arc(100, 0.4), 200, 0.02, -1)).toBe(false);
+    expect(certified(far(300, 0.4, [1.43, 0.007], [0.51, 0.025]), arc(100, 0.4), 400, 0.1, -1)).toBe(false);
+    // Handles 0.13 mm out: 3/4 of that in the middle.
+    expect(certified(far(300, 0.4, [1, 0.13], [1, 0.13]), arc(100, 0.4), 400, 0.1, -1)).toBe(true);
     // The other way round it lies as far, and runs with the curve.
     const back = [...beyond].reverse() as unknown as Cubic;
     expect(certified(back, bend, 25, 1e-3, -1)).toBe(false);
+  });
+});
+
+describe('where no bound is sharp', () => {
+  // Retracted handles: the curve stands still at its end, and its second derivative is all that bends.
+  test.each([
+    ['at its start', [at(0, 0), at(0, 0), at(60, 0), at(100, 0)]],
+    ['at its end', [at(0, 0), at(40, 0), at(100, 0), at(100, 0)]],
+    ['at both', [at(0, 0), at(0, 0), at(100, 0), at(100, 0)]],
+  ] as [string, Cubic][])('the parallel of a line that rests %s holds', (_, resting) => {
+    const lifted = (by: number) => resting.map(({ x }) => at(x, by)) as unknown as Cubic;
+    expect(certified(lifted(10), resting, 10, 0.005)).toBe(true);
+    expect(certified(lifted(10.0051), resting, 10, 0.005)).toBe(false);
+    expect(certified(raised(10), resting, 10, 0.005)).toBe(true);
+    expect(certified(lifted(10), level, 10, 0.005)).toBe(true);
+  });
+  test('of a stretch shorter than the tolerance the two ends decide', () => {
+    const speck = (y0: number, y1: number): Cubic => [at(0, y0), at(0, y0), at(0.0004, y1), at(0.0004, y1)];
+    const stretch = speck(0, 0);
+    expect(certified(speck(10.0095, 10.0095), stretch, 10, 0.01)).toBe(true);
+    expect(certified(speck(9.9905, 9.9905), stretch, 10, 0.01)).toBe(true);
+    expect(certified(speck(10.0105, 10.0095), stretch, 10, 0.01)).toBe(false);
+    expect(certified(speck(10.0095, 10.0105), stretch, 10, 0.01)).toBe(false);
+    expect(certified(speck(9.9895, 9.9905), stretch, 10, 0.01)).toBe(false);
+    expect(certified(speck(9.9905, 9.9895), stretch, 10, 0.01)).toBe(false);
+  });
+  test('a fit that keeps the tolerance by next to nothing takes too many halvings, and is refused', () => {
+    const within = (by: number): Cubic => [0, 55, 70, 100].map(x => at(x, 9.99 + by)) as unknown as Cubic;
+    expect(certified(within(1e-6), level, 10, 0.01)).toBe(true);
+    expect(certified(within(1e-7), level, 10, 0.01)).toBe(false);
   });
 });
 

@@ -31,6 +31,20 @@ test('findings come by harm: what will not sew, what will show, what to know', (
   expect(new Set(weights).size).toBe(3);
 });
 
+test('what will not sew comes before what will show, whichever seam is listed first', () => {
+  const mark = (at: number) => ({ notches: [{ edge: 'right', at, style: 'single' as const }] });
+  const pattern = patternOf(
+    [
+      rectangle('a', 50, 200, mark(100)),
+      rectangle('b', 50, 200, mark(95)),
+      rectangle('c', 50, 300),
+      rectangle('d', 50, 290),
+    ],
+    [seam('shown', ['a.right'], ['b.right']), seam('unsewable', ['c.right'], ['d.right'])],
+  );
+  expect(codes(pattern)).toEqual(['seam-does-not-match', 'notches-do-not-meet']);
+});
+
 describe('pieces in no seam', () => {
   const seams = [seam('side', ['front.right'], ['-back.left'])];
   const body = [rectangle('front', 100, 200), rectangle('back', 100, 200)];
@@ -214,6 +228,13 @@ describe('small differences', () => {
       [seam('side', ['front.right'], ['-back.left'])],
     );
     expect(of(pattern, 'small-differences')).toHaveLength(count);
+  });
+  test('a sharp kink is none, whichever way it turns', () => {
+    for (const bend of [5, -5]) {
+      const found = codes(patternOf([bent('front', bend)]));
+      expect(found).toContain('edge-kinked');
+      expect(found).not.toContain('small-differences');
+    }
   });
   test('what the ease explains is no difference', () => {
     const pattern = patternOf(

@@ -208,6 +208,16 @@ describe('layers that would make a seam agree', () => {
     );
     expect(walkSeam(pattern, pattern.seams[0]!).findings[0]!.figures).not.toHaveProperty('layers');
   });
+  test('nor where a layer would be left over', () => {
+    // Three collars: two on one another would make one and a half, and 600 mm of neck.
+    const pattern = patternOf(
+      [rectangle('collar', 400, 60, cut(3)), rectangle('front', 200, 300, cut(3))],
+      [seam('neck', ['collar.bottom', 'collar.bottom'], ['front.top'])],
+    );
+    const [fault] = walkSeam(pattern, pattern.seams[0]!).findings;
+    expect(fault!.code).toBe('seam-does-not-match');
+    expect(fault!.figures).not.toHaveProperty('layers');
+  });
 });
 
 test('notches are met along every copy: mirror images run back the way they came', () => {

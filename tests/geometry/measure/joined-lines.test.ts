@@ -54,6 +54,7 @@ test('a hem that comes to a corner at the side seam is found with the millimetre
   const [, hem] = joinedLinesOf(pattern, pattern.seams[0]!, 0);
   expect(hem!.cornerDeg).toBeCloseTo(-degrees(2 * Math.atan(0.2)), 9);
   expect(hem!.takeMm).toBeCloseTo((-30 * Math.sin(Math.atan(0.2))) / 2, 9);
+  expect(walkSeam(pattern, pattern.seams[0]!).findings.map(f => f.code)).toEqual(['joined-line-broken']);
   const [finding] = broken(pattern);
   expect(finding).toMatchObject({ severity: 'warning', where: { piece: 'front', edge: 'hem' } });
   expect(toldFinding(finding!)).toMatchObject({

@@ -69,6 +69,12 @@ test('ease that one stretch takes back from another is found', () => {
   expect(turned!.where.piece).toBe('a');
 });
 
+test('ease taken back only to make good a notch that is off is told with that notch, not again', () => {
+  // With 10 to ease, 20 are in at the first pair: 15 of these are taken back up to the second, which is right.
+  const findings = found(strips(310, [[120], [205, 'double']], 300, [[100], [200, 'double']], 10));
+  expect(findings.map(f => f.code)).toEqual(['notches-do-not-meet']);
+});
+
 test('single meets single and double meets double, in order', () => {
   const walk = strips(300, [[50], [100, 'double'], [200]], 300, [[100, 'double'], [200]]);
   const { stretches, findings } = walkSeam(walk, walk.seams[0]!);
@@ -294,6 +300,9 @@ test('runs that a fold, a dart or a seam brings together leave no gap', () => {
   ]);
   expect(gaps([slit], ['slit.left', 'slit.right'])).toBe(200);
   expect(gaps([slit], ['slit.left', 'slit.right'], [seam('t', ['-slit.down'], ['slit.up'])])).toBe(180);
+  // The same slit sewn in another piece, whose edges are named alike, closes nothing here.
+  const twin = { ...slit, name: 'twin' };
+  expect(gaps([slit, twin], ['slit.left', 'slit.right'], [seam('t', ['-twin.down'], ['twin.up'])])).toBe(200);
 });
 
 test('side seams of bodice and skirt that miss each other at the waist are noted', () => {
@@ -345,9 +354,9 @@ describe('what lies between runs of one piece', () => {
     const pattern = patternOf([piece, rectangle('strip', 50, 200)], [s, ...seams]);
     return walkSeam(pattern, s).stretches[0]!.aMm;
   };
-  const onFold = (left: boolean) => {
+  const onFold = (left: boolean, stopsShort = 45) => {
     const x = (at: number) => (left ? at : 200 - at);
-    const [centre, inner, outer] = [x(0), x(45), x(195)];
+    const [centre, inner, outer] = [x(0), x(stopsShort), x(195)];
     // The mirror image is drawn the other way round.
     const drawn = (...points: readonly (readonly [number, number])[]) =>
       left ? points : [...points].reverse();
@@ -361,6 +370,8 @@ describe('what lies between runs of one piece', () => {
   test('the gap to the mirror image is the same on whichever side the fold lies', () => {
     expect(reach(onFold(true), ['-front.neck', 'front.neck'])).toBe(390);
     expect(reach(onFold(false), ['front.neck', '-front.neck'])).toBe(390);
+    // What snapping leaves between a neck and its fold, 0.02 mm, is none.
+    expect(reach(onFold(true, 0.02), ['-front.neck', 'front.neck'])).toBeCloseTo(2 * 194.98, 9);
   });
   test('edges that do not touch are bridged straight, whichever way they are travelled', () => {
     const piece = rectangle('front', 100, 60);
@@ -417,6 +428,10 @@ describe('what lies between runs of one piece', () => {
     const walk = walkSeam(patternOf([front, yoke], [part]), part);
     expect(walk.findings).toEqual([]);
     expect(walk.stretches.map(x => x.aMm)).toEqual([0, 100]);
+    // Notches before and beyond the part belong to other seams.
+    const others = [10, 60, 220].map(at => ({ edge: 'top', at, style: 'single' as const }));
+    const more = walkSeam(patternOf([{ ...front, notches: others }, yoke], [part]), part);
+    expect(more).toMatchObject({ findings: [], stretches: walk.stretches });
   });
   test('an edge whose two parts an inset keeps apart is bridged within', () => {
     const broken = pieceOf('broken', [
@@ -442,6 +457,29 @@ describe('what lies between runs of one piece', () => {
     ]);
     expect(reach(broken, ['broken.neck'])).toBe(200);
     expect(reach(broken, ['-broken.neck'])).toBe(200);
+    // An inset whose sides snapping left 0.04 mm apart keeps nothing apart.
+    const closed = pieceOf('closed', [
+      side('neck', [
+        [0, 0],
+        [80, 0],
+      ]),
+      side('inset', [
+        [80, 0],
+        [80.02, 40],
+        [80.04, 0],
+      ]),
+      side('neck', [
+        [80.04, 0],
+        [200, 0],
+      ]),
+      side('rest', [
+        [200, 0],
+        [200, 300],
+        [0, 300],
+        [0, 0],
+      ]),
+    ]);
+    expect(reach(closed, ['closed.neck'])).toBeCloseTo(199.96, 9);
     const marked = {
       ...broken,
       notches: [30, 130].map(at => ({ edge: 'neck', at, style: 'single' as const })),

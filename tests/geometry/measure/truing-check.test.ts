@@ -205,6 +205,23 @@ test('edges that a closed dart welded at an angle are found, and a corner that w
   expect(welded(21)).toEqual([]);
 });
 
+test('the two turns of a step are no kinks besides, however gently its bridge leans', () => {
+  // 12 mm at 15 degrees shift the line by 3.1 mm; each turn alone, over 3 and under 20 degrees, would be a kink.
+  const [dx, dy] = [12 * Math.cos(Math.PI / 12), 12 * Math.sin(Math.PI / 12)];
+  const stepped = (beyond: readonly Corner[] = []) =>
+    edgeTruing(hemmed([[300, 400], [150, 400], [150 - dx, 400 + dy], ...beyond, [0, 400 + dy]]), 'hem');
+  expect(stepped()).toEqual({ kinks: [], steps: [{ alongMm: 150, stepMm: expect.closeTo(dy, 9) }] });
+  // A kink 50 mm on is one of its own.
+  const { kinks } = stepped([
+    [100 - dx, 400 + dy],
+    [50 - dx, 400 + dy + drop(50, 6)],
+  ]);
+  expect(kinks[0]).toEqual({
+    alongMm: expect.closeTo(150 + 12 + 50, 9),
+    turn: expect.closeTo((-6 * Math.PI) / 180, 9),
+  });
+});
+
 test('a step is as high as it shifts the line, up or down, wherever its bridge leans', () => {
   // A bridge of 10 mm at 30 degrees shifts a level line by 5.
   const [dx, dy] = [10 * Math.cos(Math.PI / 6), 10 * Math.sin(Math.PI / 6)];
@@ -277,6 +294,7 @@ test('a dart within an edge takes none of its length', () => {
   const piece = pieceOf('skirt', [
     side('waist', [
       [0, 0],
+      [40, 0],
       [100, 0],
     ]),
     dart('waist', [100, 0], [110, 90], [120, 0]),
@@ -361,4 +379,14 @@ test('of kinks that turn either way the sharpest is told, by its size', () => {
   ]);
   expect(found(piece)[0]!.figures!.angleDeg).toBeCloseTo(9, 6);
   expect(found(piece)[0]!.figures!.alongMm).toBeCloseTo(Math.hypot(100, drop(100, 5)), 6);
+  // The other way round, the small one first: 5 degrees, then 9 back.
+  const later = hemmed([
+    [300, 400 + drop(100, 9) + drop(100, 4)],
+    [200, 400 + drop(100, 9)],
+    [100, 400],
+    [0, 400],
+  ]);
+  const turns = edgeTruing(later, 'hem').kinks.map(k => Math.round((k.turn * 180) / Math.PI));
+  expect(turns).toEqual([5, -9]);
+  expect(found(later)[0]!.figures!.angleDeg).toBeCloseTo(9, 6);
 });

@@ -100,7 +100,7 @@ describe('of several edges the fault names the one where the sides part', () => 
   const parted = (a: readonly number[], aMark: number, b: readonly number[], bMark: number) => {
     const mark = (at: number, edges: readonly number[], i: number) => {
       const along = i === 0 ? at : at - edges[0]!;
-      return along > 0 && along < edges[i]! ? [{ edge: 'right', at: along, style: 'single' as const }] : [];
+      return along > 0 && along <= edges[i]! ? [{ edge: 'right', at: along, style: 'single' as const }] : [];
     };
     const pieces = [a, b].flatMap((edges, k) =>
       edges.map((height, i) =>
@@ -134,6 +134,13 @@ describe('of several edges the fault names the one where the sides part', () => 
     expect(parted([97, 208], 95, [88, 212], 90)).toEqual([
       ['a0', 'b1'],
       ['a0', 'b1'],
+    ]);
+  });
+  test('where the stretch ends with the first edge of both sides', () => {
+    // The notches stand at the far ends of the first edges, where these meet the second.
+    expect(parted([105, 200], 105, [100, 200], 100)).toEqual([
+      ['a0', 'b0'],
+      ['a0', 'b0'],
     ]);
   });
   test('in the last stretch', () => {

@@ -66,7 +66,8 @@ export function nearestStretch(
   inside: readonly boolean[],
   at: number,
 ): number | undefined {
-  const away = (i: number) => Math.max(stops[i]!.at - at, at - stops[i + 1]!.at, 0);
+  // Negative within the one that holds the place.
+  const away = (i: number) => Math.max(stops[i]!.at - at, at - stops[i + 1]!.at);
   const within = inside.flatMap((isIn, i) => (isIn ? [i] : []));
   return within.toSorted((i, k) => away(i) - away(k))[0];
 }
