@@ -11,7 +11,7 @@ import {
   polyline,
 } from '@paperhinge/geometry';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
-import { dartsOf } from '@paperhinge/geometry/pattern';
+import { dartsOf, pleatsOf } from '@paperhinge/geometry/pattern';
 import { identity, rotation, translation } from '@paperhinge/geometry/plane';
 import { describe, expect, test } from 'vitest';
 import { carry } from '../../../packages/alter/src/hinge/carry.js';
@@ -71,6 +71,11 @@ describe('where two sides overlap', () => {
   test('that do not cross, each is cut on the middle line', () => {
     const trim = overlapTrim(path([0, 0], [100, 0]), path([80, 5], [200, 5]), inward)!;
     expect([trim.before, trim.after]).toEqual([expect.closeTo(10, 9), expect.closeTo(10, 9)]);
+  });
+  test('where only one of the two ends lies on the other side it is no lying along', () => {
+    // The end of the first lies on the second, whose start hangs 5 mm above the first: they cross there.
+    const trim = overlapTrim(path([0, 0], [100, 0]), path([80, -5], [100, 0], [200, 40]), inward)!;
+    expect([trim.before, trim.after]).toEqual([expect.closeTo(0, 9), expect.closeTo(Math.hypot(20, 5), 9)]);
   });
   test('that even the middle line misses, nothing is cut', () => {
     expect(overlapTrim(path([0, 0], [100, 0]), path([80, 5], [80, 50]), at(0, -1))).toBeUndefined();
@@ -138,7 +143,8 @@ describe('openings', () => {
     const turn = 0.1;
     const swung = openings(rotation(-turn, at(100, 0)));
     expect(of(swung.openings, 'from')).toMatchObject({ fate: 'welded', openedMm: 0, bridgeMm: 0 });
-    expect(Math.abs(of(swung.openings, 'from').turn)).toBeCloseTo(turn, 12);
+    // The right half turns anticlockwise as seen: so does the outline where it comes to it from the left.
+    expect(of(swung.openings, 'from').turn).toBeCloseTo(-turn, 12);
     expect(of(swung.openings, 'to')).toMatchObject({ fate: 'bridged' });
     expect(of(swung.openings, 'to').openedMm).toBeCloseTo(600 * Math.sin(turn / 2), 9);
     const [kink] = openingFindings('block', swung);
@@ -263,7 +269,9 @@ describe('what lies on the paper', () => {
       [150, 20],
       [150, 200],
     ]);
-    expect(moved.findings.map(f => f.code)).toEqual(['grain-line-stays']);
+    expect(moved.findings.map(f => [f.code, f.about])).toEqual([
+      ['grain-line-stays', { line: { piece: 'block', line: 'grain' } }],
+    ]);
     expect(carried({ lines: [drawn('grain', 'grain', [50, 20], [50, 200])] }).findings).toEqual([]);
   });
   test('marks go with the part they lie on, off the paper with the nearest, on the cut with what stays', () => {
@@ -286,6 +294,55 @@ describe('what lies on the paper', () => {
       // The hem runs from right to left: what is right of the slash comes first.
       expect(piece.notches.map(n => n.at)).toEqual([expect.closeTo(holding === right ? 100 : 130, 9)]);
     }
+  });
+});
+
+describe('a line over three parts of the paper', () => {
+  // Cut down at 60 and at 120; what lies between moves 20 mm, what lies beyond 50.
+  const cut = cutApart(panel(), [down(60), down(120)]);
+  const motions = cut.sections.map((_, i) =>
+    i === cut.beside[1]!.left
+      ? translation(at(50, 0))
+      : i === cut.beside[0]!.left
+        ? translation(at(20, 0))
+        : identity,
+  );
+  const carried = (line: PieceLine, piece = cut.piece) =>
+    carry({ ...cut, piece: { ...piece, lines: [line] } }, motions, cut.beside[0]!.right).lines[0]!;
+  const xs = (line: PieceLine) =>
+    line.path.segments.flatMap(s => [...s]).map(p => Math.round(p.x * 1e6) / 1e6);
+  test('is parted at both slashes, and each end goes with the part it hangs from', () => {
+    expect(xs(carried(drawn('level', 'waist', [-20, 100], [220, 100])))).toEqual([
+      -20, 0, 0, 60, 60, 80, 80, 140, 140, 170, 170, 250, 250, 270,
+    ]);
+    expect(xs(carried(drawn('level', 'waist', [220, 100], [-20, 100])))).toEqual([
+      270, 250, 250, 170, 170, 140, 140, 80, 80, 60, 60, 0, 0, -20,
+    ]);
+  });
+  test('ends where it runs out and hangs over by so much, at whichever end', () => {
+    expect(xs(carried(drawn('level', 'waist', [20, 100], [220, 100]))).at(-1)).toBe(270);
+    expect(xs(carried(drawn('level', 'waist', [-20, 100], [180, 100]))).slice(0, 4)).toEqual([-20, 0, 0, 60]);
+  });
+  test('over a mouth in the outline it is joined straight from bank to bank, though both move alike', () => {
+    // A dart from the top, its mouth from 140 to 180 mm: the line crosses it 20 mm down.
+    const darted = pieceOf(
+      [
+        edge('top', 'seam', line(at(0, 0), at(140, 0))),
+        dart('d', at(140, 0), at(160, 100), at(180, 0)),
+        edge('top', 'seam', line(at(180, 0), at(200, 0))),
+        edge('right', 'seam', line(at(200, 0), at(200, 300))),
+        edge('hem', 'hem', line(at(200, 300), at(0, 300))),
+        edge('left', 'seam', line(at(0, 300), at(0, 0))),
+      ],
+      { lines: [drawn('style', 'yoke', [20, 50], [195, 50])] },
+    );
+    const parted = cutApart(darted, [down(60)]);
+    const moving = parted.sections.map((_, i) =>
+      i === parted.beside[0]!.left ? translation(at(20, 0)) : identity,
+    );
+    const done = carry(parted, moving, parted.beside[0]!.right);
+    // The dart's sides 50 mm down lie at 150 and 170.
+    expect(xs(done.lines[0]!)).toEqual([20, 60, 60, 80, 80, 170, 170, 190, 190, 215]);
   });
 });
 
@@ -355,6 +412,7 @@ describe('the ring', () => {
       const done = swing(cut, motions, holding).piece;
       expectClosed(done);
       expect(dartsOf(done)[0]!.name).toBe('d');
+      expect(pleatsOf(done)).toMatchObject([{ ...pleat, mouth: expect.anything() }]);
     }
   });
 });

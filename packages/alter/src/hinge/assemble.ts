@@ -224,8 +224,7 @@ function placesOf(
     const part = piece.outline.parts[g]!;
     if (part.type !== 'edge') return [];
     let along = offsets.get(part)!;
-    return group.flatMap((item): readonly Place[] => {
-      if (item.type !== 'edge') return [];
+    return (group as readonly EdgeItem[]).flatMap((item): readonly Place[] => {
       const newFrom = along;
       along += pathLength(item.path);
       const stretch = item.stretch === undefined ? undefined : cutPiece.stretches[item.stretch];

@@ -1,0 +1,168 @@
+import { type Cut, cutApart, sectionAt, swing } from '@paperhinge/alter/hinge';
+import {
+  at,
+  type Edge,
+  edgePath,
+  line,
+  type PatternError,
+  type Piece,
+  type Point,
+  pathLength,
+} from '@paperhinge/geometry';
+import { subpath } from '@paperhinge/geometry/paths';
+import { dartsOf } from '@paperhinge/geometry/pattern';
+import { type Affine, identity, rotation, translation } from '@paperhinge/geometry/plane';
+import { describe, expect, test } from 'vitest';
+import { areaOf, block, edge, expectClosed, lengthOf, pieceOf } from './pieces.js';
+
+/** 200 wide, 300 high. */
+const panel = (): Piece =>
+  pieceOf(
+    [
+      edge('top', 'seam', line(at(0, 0), at(200, 0))),
+      edge('right', 'seam', line(at(200, 0), at(200, 300))),
+      edge('hem', 'hem', line(at(200, 300), at(0, 300))),
+      edge('left', 'fold', line(at(0, 300), at(0, 0))),
+    ],
+    { lines: [] },
+  );
+const down: Cut = { from: { edge: 'top', along: 100 }, to: { edge: 'hem', along: 100 } };
+
+test('a piece without a cut is one section, and comes back as it was', () => {
+  const cut = cutApart(panel(), []);
+  expect(cut.sections.map(s => s.stretches)).toEqual([[0, 1, 2, 3]]);
+  expect(cut.sectionOf).toEqual([0, 0, 0, 0]);
+  expect(swing(cut, [identity], 0).piece.outline).toEqual(panel().outline);
+});
+
+test('what stays keeps its points to the last bit, where what moved only comes back to them', () => {
+  const piece = pieceOf(
+    [
+      edge('top', 'seam', line(at(0, 0.1), at(200.3, 0.7))),
+      edge('right', 'seam', line(at(200.3, 0.7), at(200, 300))),
+      edge('hem', 'hem', line(at(200, 300), at(0, 300))),
+      edge('left', 'fold', line(at(0, 300), at(0, 0.1))),
+    ],
+    { lines: [] },
+  );
+  for (const along of [33.3, 70.07, 111.1]) {
+    const cut = cutApart(piece, [{ from: { edge: 'top', along }, to: { edge: 'hem', along: 100 } }]);
+    const { left, right } = cut.beside[0]!;
+    const hinge = cut.nodes.find(n => n.gap === 0)!.point;
+    for (const [stays, moves, sense] of [
+      [right, left, -1],
+      [left, right, 1],
+    ] as const) {
+      const motions = cut.sections.map((_, i) => (i === moves ? rotation(0.3 * sense, hinge) : identity));
+      const { segments } = edgePath(swing(cut, motions, stays).piece, 'top');
+      const whole = edgePath(piece, 'top');
+      const kept = stays === right ? subpath(whole, 0, along) : subpath(whole, along, pathLength(whole));
+      expect(stays === right ? segments[0] : segments.at(-1)).toEqual(kept.segments[0]);
+    }
+  }
+});
+
+test('the rules of both corners of an edge outlive a slash through it', () => {
+  const ruled = panel().outline.parts.map(part =>
+    part.name === 'hem'
+      ? { ...(part as Edge), corners: { start: 'pressed-open', end: 'mitred' } as const }
+      : part,
+  );
+  const cut = cutApart({ ...panel(), outline: { parts: ruled as Piece['outline']['parts'] } }, [down]);
+  const motions = cut.sections.map((_, i) => (i === cut.beside[0]!.left ? translation(at(30, 0)) : identity));
+  const { piece } = swing(cut, motions, cut.beside[0]!.right);
+  const cornersOf = (name: string) => (piece.outline.parts.find(p => p.name === name) as Edge).corners;
+  expect(cornersOf('hem')).toStrictEqual({ start: 'pressed-open', end: 'mitred' });
+  expect(cornersOf('top')).toStrictEqual({});
+});
+
+test('two openings of one slash become two darts, each with its own name and point', () => {
+  const cut = cutApart(panel(), [down]);
+  const { left, right } = cut.beside[0]!;
+  const motions = cut.sections.map((_, i) => (i === left ? translation(at(30, 0)) : identity));
+  const darts = [
+    { cut: 0, end: 'from' as const, name: 'upper', apex: at(115, 90) },
+    { cut: 0, end: 'to' as const, name: 'lower', apex: at(115, 210) },
+  ];
+  const { piece } = swing(cut, motions, right, { darts });
+  expect(dartsOf(piece).map(d => [d.name, d.apex])).toEqual([
+    ['upper', at(115, 90)],
+    ['lower', at(115, 210)],
+  ]);
+  expect(areaOf(piece)).toBeCloseTo(230 * 300 - 2 * 0.5 * 30 * 90, 9);
+  expectClosed(piece);
+});
+
+test('a dart that would tear is named with its piece', () => {
+  const cut = cutApart(block(), [{ from: { edge: 'hem', along: 100 }, to: { dart: 'bust' } }]);
+  const motions = cut.sections.map((_, i) => (i === 0 ? translation(at(10, 0)) : identity));
+  const refused = (() => {
+    try {
+      return swing(cut, motions, 1);
+    } catch (error) {
+      return error as PatternError;
+    }
+  })();
+  expect(refused).toMatchObject({ code: 'dart-torn', facts: { dart: { piece: 'block', dart: 'bust' } } });
+});
+
+describe('slashes that leave the outline at one place', () => {
+  // A fan of two slashes from the middle of one side; the strip between them turned, the far one turned twice as far.
+  const fan = (edge: string, length: number, ends: readonly [Point, Point]) => {
+    const from = { edge, along: length / 2 };
+    const to = ends.map(p => ({
+      edge: ['top', 'right', 'hem', 'left'].find(name => {
+        const [a, b] = edgePath(panel(), name).segments[0]!;
+        return Math.abs((b!.x - a!.x) * (p.y - a!.y) - (b!.y - a!.y) * (p.x - a!.x)) < 1e-9;
+      })!,
+      p,
+    }));
+    const along = (name: string, p: Point) => {
+      const [a] = edgePath(panel(), name).segments[0]!;
+      return Math.hypot(p.x - a!.x, p.y - a!.y);
+    };
+    return cutApart(
+      panel(),
+      to.map(({ edge: name, p }) => ({ from, to: { edge: name, along: along(name, p) } })),
+    );
+  };
+  test.each<[string, number, [Point, Point]]>([
+    ['top', 200, [at(200, 100), at(150, 300)]],
+    ['right', 300, [at(120, 300), at(0, 200)]],
+    ['hem', 200, [at(0, 150), at(60, 0)]],
+    ['left', 300, [at(50, 0), at(200, 40)]],
+  ])('are met in order from the edge that arrives there: %s', (name, length, ends) => {
+    for (const [first, second] of [ends, [...ends].reverse() as [Point, Point]]) {
+      const cut = fan(name, length, [first, second]);
+      expect(cut.sections).toHaveLength(3);
+      // Between the two lies one section: after the one that is met last, before the one that is met first.
+      const spokes = cut.nodes.find(n => n.spokes.length === 2)!.spokes;
+      const between = sectionAt(cut, spokes[0]!.cut, 'from', 'after');
+      expect(sectionAt(cut, spokes[1]!.cut, 'from', 'before')).toBe(between);
+      // Turned apart about the far ends' common side: each opens by its own motion.
+      const away: Record<string, Point> = {
+        top: at(1, 0),
+        right: at(0, 1),
+        hem: at(-1, 0),
+        left: at(0, -1),
+      };
+      const { x, y } = away[name]!;
+      const beyond = sectionAt(cut, spokes[1]!.cut, 'from', 'after');
+      const motions = cut.sections.map(
+        (_, i): Affine =>
+          i === between
+            ? translation(at(12 * x, 12 * y))
+            : i === beyond
+              ? translation(at(32 * x, 32 * y))
+              : identity,
+      );
+      const swung = swing(cut, motions, sectionAt(cut, spokes[0]!.cut, 'from', 'before'));
+      expect(swung.openings.filter(o => o.edge === name).map(o => [o.fate, o.openedMm, o.bridgeMm])).toEqual([
+        ['bridged', expect.closeTo(12, 9), expect.closeTo(12, 9)],
+        ['bridged', expect.closeTo(20, 9), expect.closeTo(20, 9)],
+      ]);
+      expect(lengthOf(swung.piece, name)).toBeCloseTo(length + 32, 9);
+      expectClosed(swung.piece);
+    }
+  });
+});
