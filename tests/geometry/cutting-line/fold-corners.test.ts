@@ -69,7 +69,19 @@ describe('a V at the fold', () => {
 
   test('narrower than its allowances have room for is cut across, and never beyond the fold', () => {
     const piece = half(straightNeck(9, 120), levelHem, 12);
-    const { path, findings } = cuttingLine(piece);
+    const { path, findings, snips } = cuttingLine(piece);
+    // It is slashed down the fold, from where the line comes to it to the point of the V, as drawn or in a mirror.
+    const image = { a: -1, b: 0, c: 0, d: 1, e: 0, f: 0 };
+    const parts = (piece.outline.parts as readonly Edge[])
+      .map((own): Edge => ({ ...own, path: reversedPath(transformedPath(own.path, image)), corners: {} }))
+      .reverse();
+    for (const cut of [snips, cuttingLine({ ...piece, outline: { parts } }).snips]) {
+      expect(cut).toHaveLength(1);
+      const [from, to] = cut[0]!.segments[0]!;
+      expect(from.x).toBeCloseTo(0, 9);
+      expect(from.y).toBeCloseTo(heightOnFold(path), 6);
+      expect(to).toEqual({ x: expect.closeTo(0, 9), y: 120 });
+    }
     expect(Math.min(...sampled(path, 8).map(({ point }) => point.x))).toBeGreaterThan(-1e-6);
     expect(selfCrossings(path)).toEqual([]);
     expect(findings.map(f => f.code)).not.toContain('cutting-line-not-simple');

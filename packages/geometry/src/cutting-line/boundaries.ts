@@ -1,4 +1,4 @@
-import { startOf } from '../curve/segment.js';
+import { endOf, startOf } from '../curve/segment.js';
 import type { Path } from '../path/path.js';
 import type { Origin } from '../region/arcs.js';
 import { signedArea } from '../region/area.js';
@@ -9,11 +9,12 @@ import type { OtherHalf } from './beyond-fold.js';
 import { isSame, type Position, selfMeetings } from './self-meetings.js';
 import type { Strand } from './strand.js';
 
-/** What was left out between two places of a chain that are one point. */
+/** What was left out between two places of a chain: they are one point, or the boundary passes from one to the other. */
 export interface Shortcut {
   readonly from: Position;
   readonly to: Position;
-  readonly at: Point;
+  /** That point; or both ends of each fold that the boundary passes along between them. */
+  readonly by: readonly Point[];
 }
 
 /** A boundary between what a chain of parallels covers, on its right, and what it leaves free, on its left. */
@@ -56,10 +57,7 @@ export function boundariesOf(chain: readonly Strand[], lowest: 0 | -1, besides: 
   if ('openAfter' in ground) return { openAt: sourceOf(ground.openAfter, sources).of };
   return ground.boundaries.map(({ steps }) => ({
     strands: steps.map(({ curve, origin }) => ({ ...sourceOf(origin, sources), segment: curve })),
-    shortcuts: shortcutsOf(
-      steps.filter(step => step.origin.ring === 0),
-      chain.length,
-    ),
+    shortcuts: shortcutsOf(steps, chain.length, halves.length),
   }));
 }
 
@@ -79,12 +77,20 @@ const strandsAlongFold = ({ fold, beyond }: OtherHalf): readonly Strand[] =>
 const sourceOf = ({ ring, index }: Origin, sources: readonly (readonly Strand[])[]): Strand =>
   sources[ring]![index % sources[ring]!.length]!;
 
-function shortcutsOf(steps: readonly Step[], n: number): readonly Shortcut[] {
-  return steps.flatMap(({ curve, origin }, i): readonly Shortcut[] => {
-    const before = steps.at(i - 1)!.origin;
+function shortcutsOf(steps: readonly Step[], n: number, halves: number): readonly Shortcut[] {
+  const own = steps.flatMap(({ origin }, i) => (origin.ring === 0 ? [i] : []));
+  const isAlongFold = ({ origin }: Step): boolean => origin.ring > halves && origin.ring <= 2 * halves;
+  return own.flatMap((index, k): readonly Shortcut[] => {
+    const last = own.at(k - 1)!;
+    const before = steps[last]!.origin,
+      { curve, origin } = steps[index]!;
     const from = (before.index + before.to) % n,
       to = (origin.index + origin.from) % n;
-    return isSame(from, to, n) ? [] : [{ from, to, at: startOf(curve) }];
+    if (isSame(from, to, n)) return [];
+    const between =
+      last < index ? steps.slice(last + 1, index) : [...steps.slice(last + 1), ...steps.slice(0, index)];
+    const folds = between.filter(isAlongFold).flatMap(step => [startOf(step.curve), endOf(step.curve)]);
+    return [{ from, to, by: folds.length > 0 ? folds : [startOf(curve)] }];
   });
 }
 

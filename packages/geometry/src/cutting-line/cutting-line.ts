@@ -4,7 +4,7 @@ import { type Path, pathOf } from '../path/path.js';
 import type { Pattern, Piece } from '../pattern/types.js';
 import { signedArea } from '../region/area.js';
 import { coincidenceTolerance } from '../tolerance.js';
-import { distance } from '../vector.js';
+import { distance, type Point } from '../vector.js';
 import { closedUp, type SnipMark } from './assemble.js';
 import { beyondFolds } from './beyond-fold.js';
 import { type Boundary, boundariesOf, isWithin, type Shortcut } from './boundaries.js';
@@ -91,7 +91,11 @@ function outermost({ raw, runs, bends }: Cleared, piece: Piece, findings: Findin
 
 function snipOf(mark: SnipMark, raw: readonly Strand[], shortcuts: readonly Shortcut[]): readonly Path[] {
   const cut = shortcuts.find(c => isWithin(mark.index, c, raw.length));
-  const from = cut ? cut.at : raw[mark.index % raw.length]!.segment[0];
+  const away = (p: Point): number => distance(p, mark.to);
+  // Where a fold lies between, it is along the fold that cloth is snipped, from where the line comes to it.
+  const from = cut
+    ? cut.by.reduce((p, q) => (away(q) > away(p) ? q : p))
+    : raw[mark.index % raw.length]!.segment[0];
   return distance(from, mark.to) <= coincidenceTolerance ? [] : [pathOf([from, mark.to])];
 }
 
