@@ -48,7 +48,7 @@ function ruleFor(before: Run, after: Run, piece: Piece, pattern: Pattern | undef
   if (interior > Math.PI) return plain;
   if (a.kind === 'hem' && b.kind !== 'hem') return { form: 'mirrored', shaped: 'before', rule: 'turned-up' };
   if (b.kind === 'hem' && a.kind !== 'hem') return { form: 'mirrored', shaped: 'after', rule: 'turned-up' };
-  if (interior >= 150 * degrees || a.kind !== 'seam' || b.kind !== 'seam' || !pattern) return plain;
+  if (a.kind !== 'seam' || b.kind !== 'seam' || !pattern) return plain;
   if (interior < 75 * degrees || (interior > 105 * degrees && interior < 150 * degrees)) {
     const acrossA = neighbourRunsOn(pattern, piece, a, 'end', b),
       acrossB = neighbourRunsOn(pattern, piece, b, 'start', a);

@@ -84,7 +84,7 @@ export function runOf(
   const lastIndex = whole.length - 1;
   const cutFrom = from ?? { index: 0, t: 0 },
     cutTo = back ? { index: lastIndex - back.index, t: 1 - back.t } : { index: lastIndex, t: 1 };
-  const isCut = (from || back) && isBefore(cutFrom, cutTo);
+  const isCut = isBefore(cutFrom, cutTo);
   return {
     of,
     ...place,
@@ -95,8 +95,8 @@ export function runOf(
     startTangent,
     endTangent,
     parallel: isCut ? strandsBetween(whole, cutFrom, cutTo) : whole,
-    isStartCut: !!isCut && from !== undefined,
-    isEndCut: !!isCut && back !== undefined,
+    isStartCut: isCut && from !== undefined,
+    isEndCut: isCut && back !== undefined,
   };
 }
 

@@ -1,0 +1,324 @@
+import { line, type Point } from '@paperhinge/geometry';
+import type { Cubic } from '@paperhinge/geometry/curves';
+import { pathWithoutLoops } from '@paperhinge/geometry/cutting-line';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { closedUp, keptPart } from '../../../packages/geometry/src/cutting-line/assemble.js';
+import { isWithin } from '../../../packages/geometry/src/cutting-line/boundaries.js';
+import { leavingCircle } from '../../../packages/geometry/src/cutting-line/circle-crossings.js';
+import { firstOnRay, lineCrossings } from '../../../packages/geometry/src/cutting-line/line-crossings.js';
+import { runsAlong } from '../../../packages/geometry/src/cutting-line/run.js';
+import { isSame, selfMeetings } from '../../../packages/geometry/src/cutting-line/self-meetings.js';
+import {
+  type Strand,
+  straight,
+  strandsBetween,
+  strandsReversed,
+  stretchesOf,
+} from '../../../packages/geometry/src/cutting-line/strand.js';
+import { evaluated } from './independent.js';
+import { at } from './pieces.js';
+
+/** Straight strands through points, all of one name. */
+const chain = (...points: readonly (readonly [number, number])[]): readonly Strand[] =>
+  points.slice(1).map(([x, y], i) => ({
+    segment: line(at(...points[i]!), at(x, y)),
+    of: 'e',
+    shape: 'parallel' as const,
+  }));
+const rounded = ({ x, y }: Point): readonly number[] => [x, y].map(v => Math.round(v * 1e9) / 1e9 + 0);
+const ends = (strands: readonly Strand[]): readonly (readonly number[])[] =>
+  strands.map(({ segment }) => [...rounded(segment[0]), ...rounded(segment.at(-1)!)]);
+
+describe('closing up', () => {
+  test('ends less than a thousandth apart meet half way, wider ones at the end of the first', () => {
+    const open = chain([0, 0], [100, 0], [100, 50], [0, 50], [0, 0]).map((strand, i): Strand => {
+      const [p, q] = strand.segment as readonly [Point, Point];
+      // The second starts 0.0008 mm to the side, the third 0.004 mm off, the others where they should.
+      if (i === 1) return { ...strand, segment: line(at(p.x + 0.0008, p.y), q) };
+      return i === 2 ? { ...strand, segment: line(at(p.x, p.y + 0.004), q) } : strand;
+    });
+    expect(ends(closedUp(open))).toEqual([
+      [0, 0, 100.0004, 0],
+      [100.0004, 0, 100, 50],
+      [100, 50, 0, 50],
+      [0, 50, 0, 0],
+    ]);
+  });
+  test('off along one axis alone is off', () => {
+    const across = chain([0, 0], [100, 0], [100.5, 50], [0, 0]).map((strand, i) =>
+      i === 1 ? { ...strand, segment: line(at(100.0006, 0), strand.segment.at(-1)!) } : strand,
+    );
+    expect(ends(closedUp(across))[0]).toEqual([0, 0, 100.0003, 0]);
+    expect(ends(closedUp(across))[1]).toEqual([100.0003, 0, 100.5, 50]);
+    const down = chain([0, 0], [100, 0], [100.5, 50], [0, 0]).map((strand, i) =>
+      i === 1 ? { ...strand, segment: line(at(100, 0.0006), strand.segment.at(-1)!) } : strand,
+    );
+    expect(ends(closedUp(down))[0]).toEqual([0, 0, 100, 0.0003]);
+  });
+  test('handles move with the ends of a curve; what fits already is left as it is', () => {
+    const curve: Cubic = [at(0, 0), at(30, 40), at(70, 40), at(100, 0)];
+    const strands: readonly Strand[] = [
+      { segment: curve, of: 'e', shape: 'parallel' },
+      { segment: line(at(100.0006, 0.0002), at(0, 0)), of: 'e', shape: 'parallel' },
+    ];
+    const [moved] = closedUp(strands);
+    expect(moved!.segment.map(rounded)).toEqual([
+      [0, 0],
+      [30, 40],
+      [70.0003, 40.0001],
+      [100.0003, 0.0001],
+    ]);
+    const fitting = chain([0, 0], [100, 0], [0, 50], [0, 0]);
+    for (const [i, strand] of closedUp(fitting).entries()) expect(strand).toBe(fitting[i]);
+  });
+});
+
+describe('a part of a chain', () => {
+  const three = chain([0, 0], [10, 0], [10, 20], [40, 20]);
+  test('runs from place to place, whole strands as they are', () => {
+    expect(ends(strandsBetween(three, { index: 0, t: 0.5 }, { index: 2, t: 0.5 }))).toEqual([
+      [5, 0, 10, 0],
+      [10, 0, 10, 20],
+      [10, 20, 25, 20],
+    ]);
+    expect(strandsBetween(three, { index: 0, t: 0 }, { index: 2, t: 1 })).toEqual(three);
+    expect(strandsBetween(three, { index: 0, t: 0 }, { index: 2, t: 1 })[1]).toBe(three[1]);
+    expect(ends(strandsBetween(three, { index: 1, t: 0.25 }, { index: 1, t: 0.75 }))).toEqual([
+      [10, 5, 10, 15],
+    ]);
+  });
+  test('leaves out crumbs and all beyond its end, but keeps a loop whose ends meet', () => {
+    expect(strandsBetween(three, { index: 0, t: 1 - 1e-9 }, { index: 1, t: 1 })).toEqual([three[1]]);
+    expect(strandsBetween(three, { index: 1, t: 0.6 }, { index: 1, t: 0.6 })).toEqual([]);
+    expect(strandsBetween(three, { index: 1, t: 0.6 }, { index: 1, t: 0.4 })).toEqual([]);
+    expect(ends(strandsBetween(three, { index: 2, t: 0 }, { index: 7, t: 1 }))).toEqual([[10, 20, 40, 20]]);
+    const loop: Strand = {
+      segment: [at(0, 0), at(80, 60), at(-80, 60), at(0, 0)],
+      of: 'e',
+      shape: 'parallel',
+    };
+    expect(strandsBetween([loop], { index: 0, t: 1e-12 }, { index: 0, t: 1 })).toHaveLength(1);
+  });
+  test('reversed it runs the other way', () => {
+    expect(ends(strandsReversed(three))).toEqual([
+      [40, 20, 10, 20],
+      [10, 20, 10, 0],
+      [10, 0, 0, 0],
+    ]);
+  });
+  test('a straight between two points is none where they are one', () => {
+    expect(ends(straight(at(1, 2), at(3, 4), 'e'))).toEqual([[1, 2, 3, 4]]);
+    expect(straight(at(1, 2), at(3, 4), 'e')[0]).toMatchObject({ of: 'e', shape: 'corner' });
+    expect(straight(at(1, 2), at(3, 4), 'd', 'dart')[0]).toMatchObject({ of: 'd', shape: 'dart' });
+    expect(straight(at(1, 2), at(1 + 5e-7, 2), 'e')).toEqual([]);
+  });
+  test('neighbours of one name and one shape are one stretch', () => {
+    const named = three.map(
+      (s, i): Strand => ({ ...s, of: 'aab'[i]!, shape: i === 0 ? 'corner' : 'parallel' }),
+    );
+    expect(stretchesOf(named).map(s => [s.of, s.shape, s.path.segments.length])).toEqual([
+      ['a', 'corner', 1],
+      ['a', 'parallel', 1],
+      ['b', 'parallel', 1],
+    ]);
+    expect(stretchesOf(three).map(s => s.path.segments.length)).toEqual([3]);
+  });
+  test('what two joints leave of a parallel, and nothing where they overlap', () => {
+    const [run] = runsAlong('e', [line(at(0, 0), at(100, 0))], 10);
+    const from = (t: number) => ({ bridge: [], after: { index: 0, t } });
+    const upTo = (t: number) => ({ bridge: [], before: { index: 0, t } });
+    expect(keptPart(run!, undefined, undefined)).toBe(run!.parallel);
+    expect(ends(keptPart(run!, from(0.2), upTo(0.7))!)).toEqual([[20, -10, 70, -10]]);
+    expect(ends(keptPart(run!, undefined, upTo(0.7))!)).toEqual([[0, -10, 70, -10]]);
+    expect(ends(keptPart(run!, from(0.2), { bridge: [] })!)).toEqual([[20, -10, 100, -10]]);
+    expect(keptPart(run!, from(0.7), upTo(0.2))).toBeUndefined();
+  });
+});
+
+test('a place lies within what a shortcut leaves out, also where that runs over the start of the chain', () => {
+  const by: readonly Point[] = [];
+  for (const [place, from, to, expected] of [
+    [3, 2.5, 4.5, true],
+    [2.5, 2.5, 4.5, true],
+    [4.5, 2.5, 4.5, true],
+    [2, 2.5, 4.5, false],
+    [5, 2.5, 4.5, false],
+    [9, 8.5, 1.5, true],
+    [1, 8.5, 1.5, true],
+    [0, 8.5, 1.5, true],
+    [2, 8.5, 1.5, false],
+    [8, 8.5, 1.5, false],
+  ] as const)
+    expect(isWithin(place, { from, to, by }, 10)).toBe(expected);
+});
+
+describe('where a chain meets a line', () => {
+  const curve: Cubic = [at(0, -30), at(40, 50), at(60, 50), at(100, -30)];
+  test('a straight segment once, touched ends included', () => {
+    expect(lineCrossings(line(at(0, -30), at(0, 10)), at(50, 0), at(1, 0))).toEqual([
+      expect.closeTo(0.75, 12),
+    ]);
+    expect(lineCrossings(line(at(0, 0), at(0, 10)), at(50, 0), at(1, 0))).toEqual([expect.closeTo(0, 9)]);
+    expect(lineCrossings(line(at(0, 1), at(0, 10)), at(50, 0), at(1, 0))).toEqual([]);
+  });
+  test('a curve wherever it comes to it', () => {
+    const places = lineCrossings(curve, at(7, 0), at(1, 0));
+    expect(places).toHaveLength(2);
+    for (const t of places) expect(evaluated(curve, t).point.y).toBeCloseTo(0, 9);
+    expect(lineCrossings(curve, at(0, 60), at(1, 0))).toEqual([]);
+    expect(lineCrossings(curve, at(0, -40), at(1, 0))).toEqual([]);
+    // The top of the arch, at 30: touched once.
+    expect(lineCrossings(curve, at(0, 30), at(1, 0)).every(t => Math.abs(t - 0.5) < 1e-3)).toBe(true);
+  });
+  test('a curve of any shape, on a line of any lean', () => {
+    const number = fc.integer({ min: -1000, max: 1000 }).map(k => k / 10);
+    const point = fc.tuple(number, number).map(([x, y]) => at(x, y));
+    fc.assert(
+      fc.property(
+        point,
+        point,
+        point,
+        point,
+        point,
+        fc.double({ min: 0, max: 3, noNaN: true }),
+        (p, q, r, s, on, angle) => {
+          const direction = at(Math.cos(angle), Math.sin(angle));
+          const off = (t: number) => {
+            const { x, y } = evaluated([p, q, r, s], t).point;
+            return direction.x * (y - on.y) - direction.y * (x - on.x);
+          };
+          const places = lineCrossings([p, q, r, s], on, direction);
+          for (const t of places) expect(Math.abs(off(t))).toBeLessThan(1e-7);
+          let changes = 0;
+          for (let i = 0; i < 200; i++) if (off(i / 200) < 0 !== off((i + 1) / 200) < 0) changes++;
+          expect(places.length).toBeGreaterThanOrEqual(changes);
+        },
+      ),
+      { numRuns: 100 },
+    );
+  });
+  test('the first along the chain that lies on the ray, no nearer than asked', () => {
+    const zigzag = chain([-20, -10], [-20, 10], [30, 10], [30, -10], [60, -10], [60, 10]);
+    expect(firstOnRay(zigzag, at(0, 0), at(1, 0))).toMatchObject({
+      index: 2,
+      t: 0.5,
+      along: 30,
+      point: at(30, 0),
+    });
+    expect(firstOnRay(zigzag, at(0, 0), at(-1, 0))).toMatchObject({ index: 0, along: 20 });
+    expect(firstOnRay(zigzag, at(0, 0), at(1, 0), 40)).toMatchObject({ index: 4, along: 60 });
+    expect(firstOnRay(zigzag, at(0, 0), at(1, 0), -20)).toMatchObject({ index: 0, along: -20 });
+    expect(firstOnRay(zigzag, at(0, 0), at(1, 0), 61)).toBeUndefined();
+  });
+});
+
+describe('where a chain leaves a circle', () => {
+  test('on a straight strand at the radius', () => {
+    expect(leavingCircle(chain([0, 0], [3, 0], [3, 40]), at(0, 0), 5)).toEqual({
+      index: 1,
+      t: expect.closeTo(0.1, 9),
+    });
+    expect(leavingCircle(chain([10, 20], [10, 24]), at(10, 20), 5)).toBeUndefined();
+  });
+  test('on a curve of any shape: first at the radius, within before', () => {
+    const number = fc.integer({ min: -600, max: 600 }).map(k => k / 10);
+    const point = fc.tuple(number, number).map(([x, y]) => at(x, y));
+    fc.assert(
+      fc.property(point, point, point, point, (centre, q, r, s) => {
+        const start = at(centre.x + 3, centre.y - 2);
+        const segment: Cubic = [start, q, r, s];
+        const away = (t: number) => {
+          const { x, y } = evaluated(segment, t).point;
+          return Math.hypot(x - centre.x, y - centre.y);
+        };
+        const left = leavingCircle([{ segment, of: 'e', shape: 'parallel' }], centre, 20);
+        const last = left?.t ?? 1;
+        if (left) expect(away(left.t)).toBeCloseTo(20, 6);
+        for (let i = 0; i < 100; i++) expect(away((last * i) / 100)).toBeLessThan(20 + 1e-6);
+      }),
+      { numRuns: 150 },
+    );
+  });
+});
+
+describe('a chain that passes a place twice', () => {
+  // Out to the right, up, back across itself: a loop of 30 by 20 from (40, 0) and back to it.
+  const looped = chain([0, 0], [70, 0], [70, -20], [40, -20], [40, 30]);
+  test('is found there once', () => {
+    const meetings = selfMeetings(looped);
+    expect(meetings).toHaveLength(1);
+    expect(meetings[0]!.a).toBeCloseTo(40 / 70, 9);
+    expect(meetings[0]!.b).toBeCloseTo(3.4, 9);
+    expect(selfMeetings(chain([0, 0], [70, 0], [70, -20]))).toEqual([]);
+  });
+  test('at a joint is there, not on one of the strands beside it', () => {
+    // The way back goes through the corner at (40, 0).
+    const meetings = selfMeetings(chain([0, 0], [40, 0], [70, 0], [70, -20], [40, -20], [40, 30]));
+    expect(meetings).toEqual([{ a: 1, b: expect.closeTo(4.4, 9) }]);
+    const backAtStart = selfMeetings(chain([0, 0], [50, 0], [50, 50], [0, 50], [0, 0], [-30, 0]));
+    expect(backAtStart.map(m => [m.a, m.b])).toEqual([[0, 4]]);
+  });
+  test('two positions are one across the start of a closed chain', () => {
+    expect(isSame(2, 2 + 1e-10, 10)).toBe(true);
+    expect(isSame(2, 2.1, 10)).toBe(false);
+    expect(isSame(0, 10 - 1e-10, 10)).toBe(true);
+    expect(isSame(10 - 1e-10, 0, 10)).toBe(true);
+    expect(isSame(0, 9.5, 10)).toBe(false);
+  });
+  const passed = (...points: readonly (readonly [number, number])[]) =>
+    pathWithoutLoops({ segments: chain(...points).map(s => s.segment) }).segments.map(s =>
+      [...s].map(rounded),
+    );
+  test('loses its loop', () => {
+    expect(passed([0, 0], [70, 0], [70, -20], [40, -20], [40, 30])).toEqual([
+      [
+        [0, 0],
+        [40, 0],
+      ],
+      [
+        [40, 0],
+        [40, 30],
+      ],
+    ]);
+  });
+  test('loses the whole of nested loops, and each of several in a row', () => {
+    // The inner loop lies within the outer.
+    expect(
+      passed([0, 0], [90, 0], [90, -40], [60, -40], [60, -20], [100, -20], [100, -60], [30, -60], [30, 20]),
+    ).toEqual([
+      [
+        [0, 0],
+        [30, 0],
+      ],
+      [
+        [30, 0],
+        [30, 20],
+      ],
+    ]);
+    expect(
+      passed([0, 0], [40, 0], [40, -10], [30, -10], [30, 10], [90, 10], [90, 0], [80, 0], [80, 40]),
+    ).toEqual([
+      [
+        [0, 0],
+        [30, 0],
+      ],
+      [
+        [30, 0],
+        [30, 10],
+      ],
+      [
+        [30, 10],
+        [80, 10],
+      ],
+      [
+        [80, 10],
+        [80, 40],
+      ],
+    ]);
+  });
+  test('without one is the same path', () => {
+    const path = { segments: chain([0, 0], [70, 0], [70, -20]).map(s => s.segment) };
+    expect(pathWithoutLoops(path)).toBe(path);
+  });
+});
