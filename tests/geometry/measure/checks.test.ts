@@ -236,6 +236,22 @@ describe('small differences', () => {
       expect(found).not.toContain('small-differences');
     }
   });
+  test('seams alone, or kinks alone', () => {
+    const seamOnly = patternOf(
+      [rectangle('front', 100, 200.5), rectangle('back', 100, 200)],
+      [seam('side', ['front.right'], ['-back.left'])],
+    );
+    expect(of(seamOnly, 'small-differences')[0]!.figures).toEqual({
+      kinks: 0,
+      sharpestDeg: 0,
+      mostMm: expect.closeTo(0.5, 9),
+    });
+    expect(of(patternOf([bent('front', 2)]), 'small-differences')[0]!.figures).toEqual({
+      kinks: 1,
+      sharpestDeg: expect.closeTo(2, 9),
+      mostMm: 0,
+    });
+  });
   test('what the ease explains is no difference', () => {
     const pattern = patternOf(
       [rectangle('front', 100, 210), rectangle('back', 100, 200)],
@@ -265,6 +281,22 @@ describe('tolerance', () => {
     expect(codes(pair(1.5, { tolerance: 2 }))).not.toContain('seam-does-not-match');
     expect(codes(pair(1.5, { tolerance: 2 }, 1))).toContain('seam-does-not-match');
     expect(codes(pair(2.5, { tolerance: 2 }, 3))).not.toContain('seam-does-not-match');
+  });
+  test('holds for notches as for lengths, that of a seam before that of the pattern', () => {
+    const marked = (ofSeam?: number) => {
+      const { pieces, ...rest } = pair(0, { tolerance: 2 }, ofSeam);
+      const mark = (edge: string, at: number) => ({ notches: [{ edge, at, style: 'single' as const }] });
+      return {
+        ...rest,
+        pieces: [
+          { ...pieces[0]!, ...mark('right', 80) },
+          { ...pieces[1]!, ...mark('left', 118.5) },
+        ],
+      };
+    };
+    expect(codes(marked())).not.toContain('notches-do-not-meet');
+    expect(codes(marked(1))).toContain('notches-do-not-meet');
+    expect(codes(marked(3))).not.toContain('notches-do-not-meet');
   });
   test('of one pattern is not taken for that of another with the same seams', () => {
     const { tolerance: _, ...strict } = pair(1.5, { tolerance: 2 });

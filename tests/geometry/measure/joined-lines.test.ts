@@ -1,6 +1,7 @@
 import { at, checkPattern, type OutlinePart, type Pattern, polyline, walkSeam } from '@paperhinge/geometry';
 import { joinedLinesOf } from '@paperhinge/geometry/measure';
 import { describe, expect, test } from 'vitest';
+import { joinedLinesAcrossFolds } from '../../../packages/geometry/src/measure/joined-lines.js';
 import { type Corner, dart, patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';
 import { toldFinding } from '../../support/told.js';
 
@@ -92,6 +93,14 @@ test('sides of different length leave a step at the far end of the seam, told on
   ]);
   expect(walk.findings.map(f => f.code)).toEqual(['seam-does-not-match']);
   expect(broken(pattern)).toEqual([]);
+});
+
+test('the step at the far end is what the ease wanted leaves over', () => {
+  const plain = sideSeam(skirt('front', 0, { length: 512 }), skirt('back', 0));
+  const eased = { ...plain, seams: [{ ...plain.seams[0]!, ease: { mm: 10 } }] };
+  expect(walkSeam(eased, eased.seams[0]!).joined.map(line => line.stepMm)).toEqual([0, 2]);
+  const matched = { ...plain, seams: [{ ...plain.seams[0]!, ease: { mm: 12 } }] };
+  expect(walkSeam(matched, matched.seams[0]!).joined.map(line => line.stepMm)).toEqual([0, 0]);
 });
 
 test('a corner at the centre line is not compared', () => {
@@ -464,6 +473,9 @@ describe('lines across darts', () => {
   test('not where another dart begins where one ends', () => {
     const twice = skirtWith([dart('second', [124, 0], [136, 120], [148, 0])]);
     expect(broken(patternOf([twice]))).toEqual([]);
+    // Even where no seam is listed for what lies beyond the second.
+    const listed = patternOf([twice, ...strips], bands('rest'));
+    expect(joinedLinesAcrossFolds(listed, twice)).toEqual([]);
   });
   test('a dart whose legs differ steps by as much', () => {
     const legs = (first: number, second: number) =>

@@ -13,10 +13,11 @@ import {
   polyline,
 } from '@paperhinge/geometry';
 import { girthsAtLevels, hemSweep, levelAcross } from '@paperhinge/geometry/measure';
-import { transformedPath } from '@paperhinge/geometry/paths';
+import { reversedPath, transformedPath } from '@paperhinge/geometry/paths';
 import { apply, compose, rotation, translation } from '@paperhinge/geometry/plane';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { allRound } from '../../../packages/geometry/src/measure/rings.js';
 import { dart, level, patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';
 import { shiftPattern } from '../../support/shift.js';
 
@@ -79,6 +80,17 @@ test('levels keep the order of the pattern, and only pieces with a level of that
     ['bust', 480],
     ['waist', 940],
   ]);
+});
+
+test('what is drawn beside the body by its role does not count', () => {
+  const body = half('front', 240);
+  for (const role of ['facing', 'lining', 'interfacing', 'pocket', 'stay', 'placket'] as const)
+    expect(girthsOf(patternOf([body, { ...half('inside', 200), role }]))).toEqual({ waist: 480 });
+  expect(girthsOf(patternOf([body, { ...half('back', 200), role: 'bodice' }]))).toEqual({ waist: 880 });
+});
+
+test('nothing goes round nothing', () => {
+  expect(allRound(patternOf([]), [])).toEqual({ mm: 0, limb: false, closed: false });
 });
 
 test('a lining and a piece made for an edge do not count', () => {
@@ -220,6 +232,109 @@ test('of the parts of a broken level the one that touches the centre is followed
   expect(levelAcross(half('front', 240, parts), 'waist').lengthMm).toBeCloseTo(240, 9);
   const bridged = [level('waist', [0, 60], [0, 100], [240, 100])];
   expect(levelAcross(half('front', 240, bridged), 'waist').lengthMm).toBeCloseTo(240, 9);
+});
+
+test('a point drawn twice on a level is no part of it', () => {
+  const doubled = {
+    ...level('waist', [0, 100], [240, 100]),
+    path: pathOf([at(0, 100), at(0, 100)] as const, [at(0, 100), at(240, 100)] as const),
+  };
+  expect(levelAcross(half('front', 240, [doubled]), 'waist').lengthMm).toBeCloseTo(240, 9);
+  expect(levelAcross(rectangle('panel', 240, 300, { lines: [doubled] }), 'waist').lengthMm).toBeCloseTo(
+    240,
+    9,
+  );
+});
+
+test('a level through a corner ends at both the edges that meet there', () => {
+  const house = pieceOf(
+    'house',
+    [
+      side('roof', [
+        [0, 100],
+        [60, 0],
+        [200, 100],
+      ]),
+      side('wall', [
+        [200, 100],
+        [200, 300],
+      ]),
+      side('foot', [
+        [200, 300],
+        [0, 300],
+      ]),
+      side('back', [
+        [0, 300],
+        [0, 100],
+      ]),
+    ],
+    { lines: [level('eaves', [0, 100], [200, 100])] },
+  );
+  expect(levelAcross(house, 'eaves').ends.map(end => [...end].sort())).toEqual([
+    ['back', 'roof'],
+    ['roof', 'wall'],
+  ]);
+});
+
+test('in a mirror a level is as long, its ends changed over', () => {
+  const mirrored = (piece: Piece): Piece => {
+    const map = { a: -1, b: 0, c: 0, d: 1, e: 0, f: 0 };
+    const turned = (path: Path) => reversedPath(transformedPath(path, map));
+    const parts = [...piece.outline.parts].reverse().map((part): OutlinePart => {
+      if (part.type === 'edge') return { ...part, path: turned(part.path) };
+      if (part.type === 'pleat') return { ...part, mouth: turned(part.mouth) };
+      return {
+        ...part,
+        legs: [turned(part.legs[1]), turned(part.legs[0])],
+        apex: at(-part.apex.x, part.apex.y),
+      };
+    });
+    return {
+      ...piece,
+      outline: { parts },
+      lines: piece.lines.map(l => ({ ...l, path: transformedPath(l.path, map) })),
+    };
+  };
+  const sided = (mouth: number, y: number) =>
+    pieceOf(
+      'front',
+      [
+        side('top', [
+          [0, 0],
+          [240, 0],
+        ]),
+        side('upper', [
+          [240, 0],
+          [240, 100 - mouth],
+        ]),
+        dart('bust', [240, 100 - mouth], [140, 100], [240, 100 + mouth]),
+        side('lower', [
+          [240, 100 + mouth],
+          [240, 300],
+        ]),
+        side('hem', [
+          [240, 300],
+          [0, 300],
+        ]),
+        side('left', [
+          [0, 300],
+          [0, 0],
+        ]),
+      ],
+      { lines: [level('line', [0, y], [130, y])] },
+    );
+  for (const piece of [
+    sided(20, 100),
+    sided(20, 96),
+    sided(20, 104),
+    takenUpAtTop(dart('waist', [100, 0], [120, 200], [140, 0]), 100),
+  ]) {
+    const name = piece.lines[0]!.name;
+    const [one, other] = [levelAcross(piece, name), levelAcross(mirrored(piece), name)];
+    expect(other.lengthMm).toBeCloseTo(one.lengthMm, 9);
+    const ends = (across: typeof one) => across.ends.map(end => [...end].sort().join()).sort();
+    expect(ends(other)).toEqual(ends(one));
+  }
 });
 
 test('without a centre or a grain the first part of a broken level is followed', () => {
@@ -685,6 +800,15 @@ describe('a sleeve whose level was drawn from corner to corner', () => {
     const [girth] = girthsAtLevels(patternOf([sleeve(drop)], underarm));
     expect(girth).toMatchObject({ limb: true });
     expect(girth!.girthMm).toBeCloseTo(Math.hypot(300, drop), 6);
+  });
+  test('stays where it is drawn where it goes round the sleeve as it is, a little below the corner', () => {
+    // 12 mm below the underarm, where the seam leans in by 40 in 300 on both sides.
+    const lower = {
+      ...sleeve(0),
+      lines: [level('upper arm', [10, 112], [290, 112])],
+    };
+    const [girth] = girthsAtLevels(patternOf([lower], underarm));
+    expect(girth).toMatchObject({ limb: true, girthMm: expect.closeTo(300 - 2 * 1.6, 6) });
   });
   test('is that of one sleeve even where its level ends elsewhere, on the cap', () => {
     // The level stops half way: nothing says that it belongs to the corner, 40 mm below it.

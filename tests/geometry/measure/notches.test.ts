@@ -94,6 +94,23 @@ test('notches of different styles are no partners, however near', () => {
   ]);
 });
 
+test('the nearer of two partners is taken, on whichever side there are two', () => {
+  const walk = strips(300, [[195]], 300, [[100], [200]]);
+  expect(walkSeam(walk, walk.seams[0]!).stretches.map(s => [s.aMm, s.bMm])).toEqual([
+    [195, 200],
+    [105, 100],
+  ]);
+});
+
+test('ease of less than a millimetre taken back is told of the longer side, too', () => {
+  const [back] = found(strips(310, [[105.9], [205, 'double']], 300, [[100], [200, 'double']], 10));
+  expect(back!.figures!.easeMm).toBeCloseTo(-0.9, 9);
+  expect(back!.where.piece).toBe('b');
+  const [turned] = found(strips(300, [[100], [200, 'double']], 310, [[105.9], [205, 'double']], -10));
+  expect(turned!.figures!.easeMm).toBeCloseTo(0.9, 9);
+  expect(turned!.where.piece).toBe('a');
+});
+
 test('the nearer of two pairings is taken', () => {
   const walk = strips(300, [[100], [200]], 300, [[199]]);
   expect(walkSeam(walk, walk.seams[0]!).stretches.map(s => Math.round(s.aMm))).toEqual([200, 100]);
@@ -302,7 +319,14 @@ test('runs that a fold, a dart or a seam brings together leave no gap', () => {
   expect(gaps([slit], ['slit.left', 'slit.right'], [seam('t', ['-slit.down'], ['slit.up'])])).toBe(180);
   // The same slit sewn in another piece, whose edges are named alike, closes nothing here.
   const twin = { ...slit, name: 'twin' };
-  expect(gaps([slit, twin], ['slit.left', 'slit.right'], [seam('t', ['-twin.down'], ['twin.up'])])).toBe(200);
+  const across = ['slit.left', 'slit.right'];
+  expect(gaps([slit, twin], across, [seam('t', ['-twin.down'], ['twin.up'])])).toBe(200);
+  // Nor does it where each of its sides is sewn to something else, whichever is listed first and whichever way.
+  for (const ends of [['twin.up'], ['-twin.up'], ['twin.down'], ['-twin.down']])
+    for (const own of [['slit.down'], ['-slit.down'], ['slit.up'], ['-slit.up']]) {
+      expect(gaps([slit, twin], across, [seam('t', ends, own)])).toBe(200);
+      expect(gaps([slit, twin], across, [seam('t', own, ends)])).toBe(200);
+    }
 });
 
 test('side seams of bodice and skirt that miss each other at the waist are noted', () => {
@@ -378,6 +402,8 @@ describe('what lies between runs of one piece', () => {
     expect(reach(piece, ['front.top', 'front.right'])).toBe(160);
     expect(reach(piece, ['front.top', '-front.bottom'])).toBe(200 + Math.hypot(100, 60));
     expect(reach(piece, ['front.top', 'front.bottom'])).toBe(260);
+    // The same edge twice, as it is cut twice: from its end back to its start.
+    expect(reach(piece, ['front.top', 'front.top'])).toBe(300);
   });
   test('a seam elsewhere on the piece closes no gap', () => {
     const slit = pieceOf('slit', [
@@ -429,6 +455,24 @@ describe('what lies between runs of one piece', () => {
     expect(walk.findings).toEqual([]);
     expect(walk.stretches.map(x => x.aMm)).toEqual([0, 100]);
     // Notches before and beyond the part belong to other seams.
+    // One at its far end belongs to it.
+    const last = walkSeam(
+      patternOf(
+        [
+          { ...front, notches: [{ edge: 'top', at: 160, style: 'double' }] },
+          { ...yoke, notches: [{ edge: 'top', at: 100, style: 'double' }] },
+        ],
+        [part],
+      ),
+      part,
+    );
+    expect(last.stretches.map(x => x.aMm)).toEqual([100, 0]);
+    // A part that ends on the way is bridged straight from there to what comes next.
+    const onward = { ...s, a: [part.a[0]!, { piece: 'front', edge: 'right', reversed: false }] };
+    expect(walkSeam(patternOf([front, yoke], [onward]), onward).stretches.at(-1)!.aMm).toBeGreaterThan(400);
+    expect(walkSeam(patternOf([front, rectangle('yoke', 100, 60)], [onward]), onward).stretches[0]!.aMm).toBe(
+      100 + 140 + 400,
+    );
     const others = [10, 60, 220].map(at => ({ edge: 'top', at, style: 'single' as const }));
     const more = walkSeam(patternOf([{ ...front, notches: others }, yoke], [part]), part);
     expect(more).toMatchObject({ findings: [], stretches: walk.stretches });

@@ -1,4 +1,4 @@
-import { at, checkPattern, type Piece, pathOf } from '@paperhinge/geometry';
+import { at, checkPattern, edgePath, type Piece, pathLength, pathOf } from '@paperhinge/geometry';
 import { edgeTruing } from '@paperhinge/geometry/measure';
 import { expect, test } from 'vitest';
 import { type Corner, dart, patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';
@@ -21,6 +21,8 @@ const found = (piece: Piece) =>
     ['edge-kinked', 'edge-stepped', 'fold-corner-not-square'].includes(f.code),
   );
 const drop = (length: number, degrees: number) => length * Math.tan((degrees * Math.PI) / 180);
+
+const edgeLength = (piece: Piece, name: string) => pathLength(edgePath(piece, name));
 
 test('the shift is true', () => {
   expect(shiftPattern().pieces.flatMap(found)).toEqual([]);
@@ -161,7 +163,7 @@ test('a curve is as smooth as its tangents', () => {
 });
 
 test('edges that a closed dart welded at an angle are found, and a corner that was meant is not', () => {
-  const welded = (bend: number) => {
+  const welded = (bend: number, code = 'edge-kinked') => {
     const front = pieceOf('front', [
       side('top', [
         [0, 0],
@@ -193,11 +195,14 @@ test('edges that a closed dart welded at an angle are found, and a corner that w
       ),
     ]);
     const seams = [seam('side', ['front.side-upper', 'front.side-lower'], ['back.right'])];
-    return checkPattern(patternOf([front, rectangle('back', 100, 300)], seams)).filter(
-      f => f.code === 'edge-kinked',
+    const length = edgeLength(front, 'side-upper') + edgeLength(front, 'side-lower');
+    return checkPattern(patternOf([front, rectangle('back', 100, length)], seams)).filter(
+      f => f.code === code,
     );
   };
   expect(welded(0.9)).toEqual([]);
+  expect(welded(0.5, 'small-differences')).toEqual([]);
+  expect(welded(2, 'small-differences')).toHaveLength(1);
   expect(toldFinding(welded(6)[0]!)).toMatchObject({
     message: 'The side upper of the front runs on as the side lower of the front with a kink of 6°.',
     remedy: 'Redraw both with a fair line: true: { edges: [front.side-upper, front.side-lower] }.',
@@ -236,6 +241,63 @@ test('a step is as high as it shifts the line, up or down, wherever its bridge l
     expect(kinks).toEqual([]);
     expect(steps).toEqual([{ alongMm: 150, stepMm: expect.closeTo(5, 9) }]);
   }
+});
+
+test('a curve that swings out and back is no step, however short', () => {
+  const [up, down] = [at(150, 400), at(140, 405)];
+  const curve = [up, at(146, 400), at(144, 405), down] as const;
+  const piece = hemmed([
+    [300, 400],
+    [0, 405],
+  ]);
+  // Its handles lean by 20 degrees each way, so that the hem turns at both its ends.
+  const swung = [up, at(146, 402), at(144, 403), down] as const;
+  for (const bridge of [curve, swung]) {
+    const parts = piece.outline.parts.map(part =>
+      part.name === 'hem' && part.type === 'edge'
+        ? { ...part, path: { segments: [[at(300, 400), up] as const, bridge, [down, at(0, 405)] as const] } }
+        : part,
+    );
+    expect(edgeTruing({ ...piece, outline: { parts } }, 'hem').steps).toEqual([]);
+  }
+});
+
+test('a kink and a step of one edge are both told', () => {
+  const piece = hemmed([
+    [300, 400 - drop(100, 6)],
+    [200, 400],
+    [150, 400],
+    [150, 406],
+    [0, 406],
+  ]);
+  expect(found(piece).map(f => f.code)).toEqual(['edge-kinked', 'edge-stepped']);
+});
+
+test('a dart at the fold makes no corner there', () => {
+  const piece = pieceOf('front', [
+    side('top', [
+      [0, 0],
+      [300, 0],
+    ]),
+    side('side', [
+      [300, 0],
+      [300, 400],
+    ]),
+    side('hem', [
+      [300, 400],
+      [20, 400],
+    ]),
+    dart('centre-dart', [20, 400], [10, 300], [0, 390]),
+    side(
+      'centre',
+      [
+        [0, 390],
+        [0, 0],
+      ],
+      { kind: 'fold' },
+    ),
+  ]);
+  expect(found(piece)).toEqual([]);
 });
 
 test('a bridge that doubles back is a step as long as itself', () => {

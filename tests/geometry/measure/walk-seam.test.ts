@@ -77,6 +77,25 @@ describe('a fault names the edges to change, the longer to be shortened', () => 
     expect(about).toMatchObject({ longer: [longer], shorter: [shorter], shorten: longer, lengthen: shorter });
     expect(where).toEqual(longer);
   });
+  test('by less than a millimetre, too', () => {
+    for (const [a, b] of [
+      [300.9, 300],
+      [300, 300.9],
+    ] as const) {
+      const { about } = fault(a, b);
+      expect(about).toMatchObject(
+        a > b ? { shorten: front, lengthen: back } : { shorten: back, lengthen: front },
+      );
+    }
+  });
+  test('and all edges of a side, two of one piece among them', () => {
+    const s = seam('round', ['front.right', '-front.top'], ['back.left']);
+    const pattern = patternOf([rectangle('front', 100, 200), rectangle('back', 80, 290)], [s]);
+    expect(walkSeam(pattern, s).findings[0]!.about!.longer).toEqual([
+      { piece: 'front', edge: 'right' },
+      { piece: 'front', edge: 'top' },
+    ]);
+  });
   test.each<[TakenUp | undefined, string]>([
     [undefined, 'eased in'],
     ['eased', 'eased in'],

@@ -7,14 +7,13 @@ import type { FabricRole, Pattern, Piece, PieceRole } from '../pattern/types.js'
 export function bodyPieces(pattern: Pattern): readonly Piece[] {
   const within = new Set(pattern.fabrics.filter(f => secondLayers.has(f.role)).map(f => f.name));
   return pattern.pieces.filter(
-    ({ madeFor, role, cutting }) =>
-      !madeFor && !within.has(cutting.fabric) && !(role !== undefined && besideTheBody.has(role)),
+    ({ madeFor, role, cutting }) => !madeFor && !within.has(cutting.fabric) && !besideTheBody.has(role),
   );
 }
 
 const secondLayers: ReadonlySet<FabricRole> = new Set(['lining', 'interfacing', 'stabiliser']);
 
-const besideTheBody: ReadonlySet<PieceRole> = new Set([
+const besideTheBody: ReadonlySet<PieceRole | undefined> = new Set<PieceRole>([
   'facing',
   'stay',
   'binding',

@@ -55,9 +55,7 @@ function waysAcross(piece: Piece, level: string) {
   const toCorners = (): LevelAcross => {
     const [from, to] = straight.places;
     const corners = straight.places.map(place => cornerNear(piece, drawn, place));
-    return corners.some(c => c !== undefined)
-      ? (runAcross(piece, corners[0] ?? from, corners[1] ?? to) ?? straight)
-      : straight;
+    return runAcross(piece, corners[0] ?? from, corners[1] ?? to) ?? straight;
   };
   return { straight, toCorners };
 }

@@ -73,8 +73,7 @@ function pairFindings(seam: Seam, pairs: readonly NotchPair[], within: EaseWithi
     // A notch that is as far off as the one before it has moved with it: one finding says it.
     if (beyond(here) !== 0 && Math.abs(off) > within.toleranceMm)
       return [doNotMeet(seam, p, q, beyond(here))];
-    if (beyond(here) === 0 && beyond(last) === 0 && takenBack(here - last, within))
-      return [easeTakenBack(seam, p, q, here - last)];
+    if (beyond(last) === 0 && takenBack(here - last, within)) return [easeTakenBack(seam, p, q, here - last)];
     return [];
   });
 }
