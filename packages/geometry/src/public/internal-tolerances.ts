@@ -45,7 +45,6 @@ export {
   quadratureTolerance,
   readByHand,
   restHair,
-  restRounding,
   rowRounding,
   sameParameter,
   seamTolerance,
