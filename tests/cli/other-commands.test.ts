@@ -44,6 +44,19 @@ describe('paperhinge measure', () => {
     expect((await command('measure', file)).stdout).toMatch(/rect +r +14 mm +0\.12 cm²/);
   });
 
+  test('what is doubted of any other drawing stands in the JSON, too', async () => {
+    const file = join(folder(), 'unsure.svg');
+    writeFileSync(
+      file,
+      '<svg xmlns="http://www.w3.org/2000/svg" width="10mm" height="10mm" viewBox="0 0 ten 10"><rect width="4" height="3"/></svg>',
+    );
+    const { stdout, stderr } = await command('measure', file, '--json');
+    expect(JSON.parse(stdout).findings).toMatchObject([
+      { severity: 'warning', message: expect.stringContaining('viewBox') },
+    ]);
+    expect(stderr).toContain('viewBox');
+  });
+
   test('a drawing of closed paths is read as the sheet says', async () => {
     const home = folder();
     writeFileSync(

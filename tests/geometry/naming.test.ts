@@ -35,3 +35,8 @@ test('quoted names are printable and short', () => {
     ),
   ).toBe('e0, e1, e2, …');
 });
+
+test('the beginning of a name stands for it', () => {
+  expect(nearestName('bust', ['head girth', 'bust girth'])).toBe('bust girth');
+  expect(nearestName('bu', ['bust girth'])).toBeUndefined();
+});

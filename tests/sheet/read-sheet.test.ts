@@ -303,7 +303,6 @@ describe('what a sheet may not say, and the remedy', () => {
     const text = `unit: inch\n${withSteps('unfold: { pice: front }', 'close drat: {}', 'draft stay: { name: stay, along: front.neck, width: 0 }')}`;
     expect(refusals(text)).toEqual([
       '1:7 "unit" is none of its choices. | Choose from its choices: mm, cm, in.',
-      '4:5 "unfold" lacks "piece". | Add "piece".',
       '4:15 "unfold" has no field "pice". | Did you mean "piece"?',
       '5:5 There is no verb "close drat". | Did you mean "close dart"?',
       '6:57 "width" is nothing. | Give a length over 0.',

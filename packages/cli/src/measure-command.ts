@@ -20,9 +20,12 @@ export const measureCommand = (file: string, options: PatternArguments, io: Io):
     const bytes = await drawingBytes(file, { file });
     if (!sheet && !isPatternDrawing(bytes, { file })) {
       const words = await wordsFor({ language });
-      const { shapes, findings } = readShapes(bytes, { file });
-      for (const finding of findings.map(words.finding)) io.stderr(`${findingLine(finding, words)}\n`);
-      io.stdout(options.json ? `${JSON.stringify({ shapes }, null, 2)}\n` : shapeList(shapes, words));
+      const { shapes, findings: found } = readShapes(bytes, { file });
+      const findings = found.map(words.finding);
+      for (const finding of findings) io.stderr(`${findingLine(finding, words)}\n`);
+      io.stdout(
+        options.json ? `${JSON.stringify({ shapes, findings }, null, 2)}\n` : shapeList(shapes, words),
+      );
       return codeFor(findings);
     }
     const { pattern, findings } = sheet ? await asToldBy(sheet, bytes, file) : readPattern(bytes, { file });

@@ -18,7 +18,8 @@ export function listed(names: readonly string[], limit = 12): string {
 
 /**
  * The candidate that a misspelt name most likely meant, if any is near: optimal string alignment distance
- * (a letter added, left out, changed, or two swapped) of at most a third of its length, case and separators apart.
+ * (a letter added, left out, changed, or two swapped) of at most a third of its length, case and separators apart; else
+ * one that it is the first words of.
  */
 export function nearestName(name: string, candidates: readonly string[]): string | undefined {
   const wanted = plain(name);
@@ -31,7 +32,8 @@ export function nearestName(name: string, candidates: readonly string[]): string
     const steps = alignmentDistance(wanted, other);
     if (steps < least) [best, least] = [candidate, steps];
   }
-  return best;
+  // Or it is the beginning of one: "bust" of "bust girth".
+  return best ?? (wanted.length < 3 ? undefined : candidates.find(c => plain(c).startsWith(`${wanted} `)));
 }
 const longestCompared = 100;
 const plain = (name: string): string => name.toLowerCase().replace(/[\s_-]+/g, ' ');

@@ -235,3 +235,11 @@ describe('several sizes in one drawing', () => {
     expect(read(nested, { size: '14' }).pattern.pieces[0]!.lines).toHaveLength(1);
   });
 });
+
+test('em and rem of the root count the letters of the root', () => {
+  // 10 rem of 20 px are 200 px, 52.917 mm, for 100 units: a rect of 2 rem is 40 units wide.
+  const { shapes } = readShapes(
+    '<svg xmlns="http://www.w3.org/2000/svg" width="10rem" height="10rem" viewBox="0 0 100 100" font-size="20px"><rect width="2rem" height="10"/></svg>',
+  );
+  expect(shapes[0]!.boxMm[2]).toBeCloseTo((0.4 * 200 * 25.4) / 96, 9);
+});

@@ -15,7 +15,7 @@ export interface Misspelling {
  * Finds `data-` attributes that say nothing here: misspelt ones, and ones that stand on the wrong element. What was
  * read but not understood must not pass in silence; and it is told before what it caused.
  *
- * @returns the first that is most likely misspelt
+ * @returns the first that is most likely misspelt, one that draws the outline before others: without it nothing is whole
  */
 export function checkVocabulary(document: XmlDocument, report: Report): Misspelling | undefined {
   const stack: Element[] = [document.root];
@@ -24,15 +24,20 @@ export function checkVocabulary(document: XmlDocument, report: Report): Misspell
     if (!known.has(word)) known.set(word, nearestName(word, ourAttributes));
     return known.get(word);
   };
-  let first: Misspelling | undefined;
+  let first: Misspelling | undefined, drawing: Misspelling | undefined;
   for (let element = stack.pop(); element; element = stack.pop()) {
     if (element.attributes.has('data-derived')) continue;
     const found = checkElement(element, element === document.root, nearest, report);
     first ??= found;
+    if (found && outlineWords.has(found.near)) drawing ??= found;
     for (let i = element.children.length - 1; i >= 0; i--) stack.push(element.children[i]!);
   }
-  return first;
+  return drawing ?? first;
 }
+
+const outlineWords: ReadonlySet<string> = new Set(
+  ['piece', 'edge', 'outline', 'dart', 'pleat'].map(word => `data-${word}`),
+);
 
 function checkElement(
   element: Element,

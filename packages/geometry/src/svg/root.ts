@@ -1,6 +1,7 @@
 import type { Affine } from '../affine.js';
 import type { Report } from './report.js';
-import type { LengthBasis } from './transform.js';
+import { propertyOf } from './style.js';
+import { type LengthBasis, svgLength } from './transform.js';
 import { parseViewBox, viewBoxMap } from './viewport.js';
 import { attributeOf, type Element } from './xml.js';
 
@@ -98,13 +99,22 @@ function unitOf(root: Element, name: 'width' | 'height'): 'length' | 'pixels' | 
   return /(mm|cm|q|in|pt|pc)$/i.test(text) ? 'length' : 'pixels';
 }
 
-/** mm; `undefined` where nothing absolute is said. Font-relative sizes are of 16 pixels. */
+/** Pixels of the root's own letters: what its `em` and `rem` count. */
+function rootLetters(root: Element): number {
+  const written = propertyOf(root, 'font-size', () => undefined);
+  const usual = { fontSize: defaultFontSize, rootFontSize: defaultFontSize };
+  const size =
+    written && svgLength(written, { ...usual, width: defaultFontSize, height: defaultFontSize }, 'x');
+  return size !== undefined && size !== '' && size > 0 ? size : defaultFontSize;
+}
+
+/** mm; `undefined` where nothing absolute is said. Font-relative sizes are of the root's letters. */
 function sizeOf(root: Element, name: 'width' | 'height'): number | undefined {
   const match = /^\s*\+?(\d*\.?\d+(?:e[+-]?\d+)?)\s*([a-z]*)\s*$/i.exec(attributeOf(root, name) ?? '');
   if (!match) return undefined;
   const unit = match[2]!.toLowerCase();
   const per =
-    unit === '' ? mmPerPixel : unit === 'em' || unit === 'rem' ? mmPerPixel * defaultFontSize : mmPer[unit];
+    unit === '' ? mmPerPixel : unit === 'em' || unit === 'rem' ? mmPerPixel * rootLetters(root) : mmPer[unit];
   const mm = per === undefined ? Number.NaN : Number(match[1]) * per;
   return mm > 0 && Number.isFinite(mm) ? mm : undefined;
 }

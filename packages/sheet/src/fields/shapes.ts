@@ -1,3 +1,4 @@
+import { nearestName } from '@paperhinge/geometry/sayings';
 import type { Entry, Tree } from '../document.js';
 import { type At, type JsonSchema, type Kind, tell } from './kind.js';
 import { isPrintable } from './names.js';
@@ -28,8 +29,10 @@ export const mapping = <M extends Members>(members: M): Kind<Read<M>> => ({
   schema: mappingSchema(members),
   read: (tree, at) => {
     if (tree.kind !== 'mapping') return tell(at, 'mapping-expected', meant(members, tree));
-    tellUnknown(members, tree.entries, at);
+    const meantBy = tellUnknown(members, tree.entries, at);
     const values = Object.entries(members).flatMap(([key, member]): [string, unknown][] => {
+      // What was misspelt is not lacking as well.
+      if (meantBy.has(key) && !tree.entries.has(key)) return [];
       const value = readMember(key, member, tree.entries.get(key), at);
       return value === undefined ? [] : [[key, value]];
     });
@@ -75,20 +78,31 @@ function meant(members: Members, tree: Tree): { readonly write?: string } {
   return needs.length === 1 && word !== '' && isPrintable(word) ? { write: `{ ${needs[0]}: ${word} }` } : {};
 }
 
-function tellUnknown(members: Members, entries: ReadonlyMap<string, Entry>, at: At): void {
+/** Tells fields that are none. @returns the fields that were most likely meant by them */
+function tellUnknown(
+  members: Members,
+  entries: ReadonlyMap<string, Entry>,
+  at: At,
+): ReadonlySet<string | undefined> {
   const names = Object.keys(members);
+  const meantBy = new Set<string | undefined>();
   let before: Entry | undefined;
   for (const [key, entry] of entries) {
     const previous = before;
     before = entry;
     if (Object.hasOwn(members, key)) continue;
     const [head = '', ...rest] = key.split(':').map(part => part.trim());
-    if (isEmpty(entry.value) && rest.length > 0 && names.includes(head))
+    if (isEmpty(entry.value) && rest.length > 0 && names.includes(head)) {
+      meantBy.add(head);
       tell(at, 'space-after-colon', { write: `${head}: ${rest.join(':')}` }, entry.place);
-    else if (isEmpty(entry.value) && /^\d+\s*(mm|cm|in|"|%)?$/.test(key) && isFigure(previous?.value))
+    } else if (isEmpty(entry.value) && /^\d+\s*(mm|cm|in|"|%)?$/.test(key) && isFigure(previous?.value))
       tell(at, 'decimal-comma', { write: `${previous.value.value}.${key}` }, entry.place);
-    else tell(at, 'unknown-field', { name: key, names }, entry.place);
+    else {
+      meantBy.add(nearestName(key, names));
+      tell(at, 'unknown-field', { name: key, names }, entry.place);
+    }
   }
+  return meantBy;
 }
 const isFigure = (
   tree: Tree | undefined,
