@@ -4,6 +4,7 @@ import type { DeriveSentences, DeriveTellings } from './derive/tellings.js';
 import type { DividingSentences, DividingTellings } from './dividing/tellings.js';
 import type { FitSentences } from './fit/sentences.js';
 import type { FitTellings } from './fit/tellings.js';
+import type { FullnessSentences, FullnessTellings } from './fullness/tellings.js';
 import type { GoalSentences, GoalTellings } from './goal/tellings.js';
 import type { HingeSentences, HingeTellings } from './hinge/tellings.js';
 import type { MatchingTellings } from './matching/tellings.js';
@@ -22,6 +23,7 @@ export interface AlterTellings
   extends BecameTellings,
     DartTellings,
     DividingTellings,
+    FullnessTellings,
     RedrawnEdgeTellings,
     HingeTellings,
     MatchingTellings,
@@ -41,6 +43,7 @@ export interface AlterSentences
   extends OperationSentences,
     DartSentences,
     DividingSentences,
+    FullnessSentences,
     RedrawnEdgeSentences,
     HingeSentences,
     DeriveSentences,

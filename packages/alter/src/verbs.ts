@@ -14,10 +14,14 @@ import {
 } from './derive/draft-waistband.js';
 import { addButtonStandForm, addButtonStandVerb } from './operations/add-button-stand.js';
 import { addNotchesForm, addNotchesVerb } from './operations/add-notches.js';
+import { addVentForm, addVentVerb, leaveSlitForm, leaveSlitVerb } from './operations/add-vent.js';
 import { changeDartForm, changeDartVerb } from './operations/change-dart.js';
 import { closeDartForm, closeDartVerb } from './operations/close-dart.js';
 import { cutKeyholeForm, cutKeyholeVerb } from './operations/cut-keyhole.js';
 import { divideForm, divideVerb } from './operations/divide.js';
+import { draftCircleSkirtForm, draftCircleSkirtVerb } from './operations/draft-circle-skirt.js';
+import { draftFlounceForm, draftFlounceVerb } from './operations/draft-flounce.js';
+import { draftGodetForm, draftGodetVerb } from './operations/draft-godet.js';
 import { foldToSeamForm, foldToSeamVerb, seamToFoldForm, seamToFoldVerb } from './operations/fold-to-seam.js';
 import { joinDartsForm, joinDartsVerb } from './operations/join-darts.js';
 import { joinPiecesForm, joinPiecesVerb } from './operations/join-pieces.js';
@@ -57,6 +61,11 @@ const forms = [
   foldToSeamForm,
   seamToFoldForm,
   spreadForm,
+  draftCircleSkirtForm,
+  draftFlounceForm,
+  draftGodetForm,
+  leaveSlitForm,
+  addVentForm,
   takeInForm,
   letOutForm,
   recutNecklineForm,
@@ -114,6 +123,11 @@ const all: DoneBy<typeof forms> = [
   foldToSeamVerb,
   seamToFoldVerb,
   spreadVerb,
+  draftCircleSkirtVerb,
+  draftFlounceVerb,
+  draftGodetVerb,
+  leaveSlitVerb,
+  addVentVerb,
   takeInVerb,
   letOutVerb,
   recutNecklineVerb,

@@ -40,7 +40,10 @@ export interface ClosedDart {
 
 /** What is asked of the darts: new ones in openings, and old ones that close though their legs differ. */
 export interface DartWishes {
-  readonly opened: ReadonlyMap<string, { readonly name: string; readonly apex: Point }>;
+  readonly opened: ReadonlyMap<
+    string,
+    { readonly name: string; readonly apex: Point } | Omit<Pleat, 'type' | 'mouth'>
+  >;
   readonly closing: readonly string[];
   /** Darts whose legs are drawn anew, straight from where their mouths now end to this point. */
   readonly redrawn: ReadonlyMap<string, Point>;
@@ -153,7 +156,13 @@ function itemFor(piece: Piece, connector: Connector, wishes: DartWishes): Item {
     const edge = piece.outline.parts.find((p): p is Edge => p.type === 'edge' && p.name === connector.edge)!;
     return { type: 'edge', edge, path: pathOf([connector.from, connector.to]) };
   }
-  const { name, apex } = wishes.opened.get(mouthKey(connector.cut, connector.end))!;
+  const wish = wishes.opened.get(mouthKey(connector.cut, connector.end))!;
+  if (!('apex' in wish)) {
+    const { name, kind, towards, stitched } = wish;
+    const mouth = pathOf([connector.from, connector.to]);
+    return { type: 'pleat', pleat: { type: 'pleat', name, kind, mouth, towards, stitched } };
+  }
+  const { name, apex } = wish;
   const legs = [pathOf([connector.from, apex]), pathOf([apex, connector.to])] as const;
   return { type: 'dart', dart: { type: 'dart', name, legs, apex } };
 }

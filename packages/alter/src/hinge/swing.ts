@@ -1,4 +1,4 @@
-import type { Finding, Piece, Point } from '@paperhinge/geometry';
+import type { Finding, Piece, Pleat, Point } from '@paperhinge/geometry';
 import { outlinePath } from '@paperhinge/geometry/pattern';
 import { type Affine, identity } from '@paperhinge/geometry/plane';
 import { selfCrossings } from '@paperhinge/geometry/regions';
@@ -17,9 +17,13 @@ export interface NewDart extends CutAt {
   readonly apex: Point;
 }
 
+/** An opening that is folded into a pleat or tuck instead of being bridged. */
+export interface NewPleat extends CutAt, Omit<Pleat, 'type' | 'mouth'> {}
+
 /** What a swing is asked to keep or to open beside its cuts and motions. */
 export interface SwingWishes {
   readonly darts?: readonly NewDart[];
+  readonly pleats?: readonly NewPleat[];
   /** Darts to weld although their legs are not quite equal: the step becomes part of the edge before it. */
   readonly closing?: readonly string[];
   /** Darts that the move pulls apart at their points, and the point that their legs are drawn anew to. */
@@ -55,9 +59,9 @@ export function swing(
   wishes: SwingWishes = {},
 ): Swung {
   const unmoved = new Set(motions.flatMap((motion, i) => (same(motion, identity) ? [i] : [])));
-  const darts = wishes.darts ?? [];
-  const joins = joinsOf(cutPiece, motions, unmoved, darts);
-  const opened = new Map(darts.map(d => [mouthKey(d.cut, d.end), { name: d.name, apex: d.apex }]));
+  const taken = [...(wishes.darts ?? []), ...(wishes.pleats ?? [])];
+  const joins = joinsOf(cutPiece, motions, unmoved, taken);
+  const opened = new Map(taken.map(one => [mouthKey(one.cut, one.end), one]));
   const { piece, places, closed } = assemble(cutPiece, joins, motions, unmoved, {
     opened,
     closing: wishes.closing ?? [],

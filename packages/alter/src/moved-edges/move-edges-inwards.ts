@@ -1,5 +1,5 @@
 import { type EdgeRun, type Path, type PatternError, type Piece, pathLength } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { endTangent, startTangent } from '@paperhinge/geometry/paths';
 import { outlinePath, partsOfEdge } from '@paperhinge/geometry/pattern';
 import { angleBetween } from '@paperhinge/geometry/plane';

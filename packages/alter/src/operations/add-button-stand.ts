@@ -8,7 +8,7 @@ import {
   type PieceLine,
   pieceNamed,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { withPiece } from '@paperhinge/geometry/pattern';
 import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';

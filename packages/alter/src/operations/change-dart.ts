@@ -8,8 +8,6 @@ import {
   pathLength,
   pathOf,
   pieceNamed,
-  type Seam,
-  walkSeam,
 } from '@paperhinge/geometry';
 import { withPiece } from '@paperhinge/geometry/pattern';
 import { locating } from '@paperhinge/geometry/sayings';
@@ -18,11 +16,10 @@ import { followed } from '../became/followed.js';
 import { type BesideDart, besideDart, replacedRound } from '../darts/beside.js';
 import { intakeOf, mouthOf } from '../darts/mouth.js';
 import { finding, refusal, saying } from '../darts/tellings.js';
-import { sameEdge } from '../edge-refs.js';
 import { dartNamed } from '../hinge/dart-named.js';
 import type { Reshaped } from '../moved-edges/chains.js';
 import { type Item, recomposed } from '../moved-edges/composed.js';
-import { seamNamed } from '../moved-edges/seam-place.js';
+import { seamsTakingMore } from '../moved-edges/seams-taking-more.js';
 import { requireSimple } from '../moved-edges/tidy.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
@@ -136,21 +133,3 @@ function withFold(beside: BesideDart, pattern: Pattern, kind: PleatKind, stitche
 }
 
 const laidTowards = ({ pressed }: Dart): 'start' | 'end' => (pressed === 'start' ? 'start' : 'end');
-
-/** The seams of an edge with as much more ease as the edge became longer, taken up as it is meant. */
-function seamsTakingMore(
-  before: Pattern,
-  after: Pattern,
-  edge: { readonly piece: string; readonly edge: string },
-  takenUp: 'eased' | 'gathered',
-): { readonly pattern: Pattern; readonly seams: readonly Seam[] } {
-  const changed = after.seams.map((seam): Seam => {
-    if (![...seam.a, ...seam.b].some(run => sameEdge(run, edge))) return seam;
-    const was = walkSeam(before, seamNamed(before, seam.name)),
-      is = walkSeam(after, seam);
-    const more = is.differenceMm - was.differenceMm;
-    return more === 0 ? seam : { ...seam, ease: { mm: was.easeWantedMm + more }, takenUp };
-  });
-  const seams = changed.filter((seam, i) => seam !== after.seams[i]);
-  return { pattern: { ...after, seams: changed }, seams };
-}

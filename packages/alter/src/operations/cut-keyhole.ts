@@ -7,7 +7,7 @@ import {
   pieceNamed,
   roleOf,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { joined, pathEnd, pathStart, reversedPath } from '@paperhinge/geometry/paths';
 import { foldEdgeOf, withPiece } from '@paperhinge/geometry/pattern';
 import { add, lerp, rightOf, scale, subtract, unit } from '@paperhinge/geometry/plane';

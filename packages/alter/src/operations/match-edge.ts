@@ -7,7 +7,7 @@ import {
   type Seam,
   walkSeam,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pathEnd, pathStart, reversedPath, subpath } from '@paperhinge/geometry/paths';
 import { withPiece } from '@paperhinge/geometry/pattern';
 import { locating } from '@paperhinge/geometry/sayings';

@@ -1,5 +1,5 @@
 import { edgePath, type Path, type Pattern, type Piece, pathLength, pieceNamed } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { endTangent, fairCurve, pathEnd, pathStart, startTangent } from '@paperhinge/geometry/paths';
 import { withPiece } from '@paperhinge/geometry/pattern';
 import { locating } from '@paperhinge/geometry/sayings';

@@ -2,6 +2,7 @@ import type { Point } from '@paperhinge/geometry';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import {
   type Affine,
+  add,
   compose,
   distance,
   identity,
@@ -22,30 +23,60 @@ const chordOf = ({ courses }: CutPiece, cut: number): readonly [Point, Point] =>
   pathEnd(courses[cut]!),
 ];
 
+/** mm that one slash opens at its wide end and at the other; an angle opens nothing at the hinge. */
+function amountsOf({ by = 0, otherEnd = 0, slashes }: WholeSpread): readonly [number, number] {
+  return [by / slashes, otherEnd / slashes];
+}
+
+/**
+ * mm from the wide end of a slash to the point it turns about: its other end where nothing opens there, beyond it where
+ * that end opens too (the two openings are as their distances), between the ends where it overlaps.
+ */
+function radiusOf(length: number, [wide, other]: readonly [number, number]): number {
+  return (length * wide) / (wide - other);
+}
+
+/** Whether both ends open alike, so that nothing turns. */
+const isParallel = ({ hinge, by = 0, otherEnd = 0, angle }: WholeSpread): boolean =>
+  hinge === 'none' || (angle === undefined && by === otherEnd && by !== 0);
+
 /** rad by which each slash turns; 0 for unhinged ones. */
 export function turnsOf(cutPiece: CutPiece, parameters: WholeSpread): readonly number[] {
-  const { by = 0, angle, hinge, slashes, from, to } = parameters;
+  const { angle, hinge, slashes, from, to } = parameters;
   return cutPiece.cuts.map((_, cut) => {
-    if (hinge === 'none') return 0;
+    if (isParallel(parameters)) return 0;
     if (angle !== undefined) return angle / slashes;
-    const radius = distance(...chordOf(cutPiece, cut));
-    const share = by / (2 * slashes * radius);
+    const length = distance(...chordOf(cutPiece, cut));
+    const amounts = amountsOf(parameters);
+    const [wide, other] = amounts;
+    if (wide === 0 && other === 0) return 0;
+    const radius = radiusOf(length, amounts);
+    // Where only the far end opens, the slash turns about its wide end.
+    const share = wide === 0 ? -other / (2 * length) : wide / (2 * radius);
     if (Math.abs(share) <= 1) return 2 * Math.asin(share);
     const edge = hinge === 'to' ? from.edge : to.edge;
-    throw refusal('spread-too-wide', { slashMm: radius, byMm: Math.abs(by / slashes) }, { edge });
+    throw refusal(
+      'spread-too-wide',
+      { slashMm: length, byMm: Math.max(Math.abs(wide), Math.abs(other)) },
+      { edge },
+    );
   });
 }
 
 /** The motion across each slash: of the section to its left, if the one to its right stays. */
 function steps(cutPiece: CutPiece, parameters: WholeSpread): readonly Affine[] {
-  const { by = 0, angle, hinge, slashes } = parameters;
+  const { angle, hinge } = parameters;
   if (hinge === 'none' && angle !== undefined) throw refusal('spread-needs-length', {});
+  const amounts = amountsOf(parameters);
   return turnsOf(cutPiece, parameters).map((turn, cut) => {
     const [from, to] = chordOf(cutPiece, cut);
+    const way = unit(subtract(to, from));
     // To the left, looking from `from` to `to`, lies what follows along the edge at `from`: moving it that way opens.
-    if (hinge === 'to') return rotation(turn, to);
-    if (hinge === 'from') return rotation(-turn, from);
-    return translation(scale(leftOf(unit(subtract(to, from))), by / slashes));
+    if (isParallel(parameters)) return translation(scale(leftOf(way), amounts[0]));
+    const length = distance(from, to);
+    const reach = angle !== undefined || turn === 0 ? length : radiusOf(length, amounts);
+    if (hinge === 'from') return rotation(-turn, add(to, scale(way, -reach)));
+    return rotation(turn, add(from, scale(way, reach)));
   });
 }
 

@@ -1,4 +1,4 @@
-import { type Pattern, type Piece, pieceNamed } from '@paperhinge/geometry';
+import { edgePath, type Pattern, type Piece, pathLength, pieceNamed } from '@paperhinge/geometry';
 import { type EdgePosition, resolvePosition, withPiece } from '@paperhinge/geometry/pattern';
 import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
@@ -12,7 +12,8 @@ import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { spreadMatching } from './spread-matching.js';
 import { motionsFrom, turnsOf } from './spread-motions.js';
-import type { Spread, SpreadEnd, WholeSpread } from './spread-wish.js';
+import { pleatsFor, takenUp } from './spread-taken-up.js';
+import { folds, openEnd, type Spread, type SpreadEnd, type WholeSpread } from './spread-wish.js';
 import { refusal, saying } from './tellings.js';
 
 export type { Spread, SpreadEnd } from './spread-wish.js';
@@ -22,10 +23,15 @@ export type { Spread, SpreadEnd } from './spread-wish.js';
  * turns by 2 asin(by / 2nR), R being the slash's length, so that the chord on the edge that opens is by/n;
  * unhinged, each strip moves by by/n square to the straight line of its slash. The strip with the fold, else the
  * centre, else the grain stays; the others follow one another outwards from it.
+ * With `other end` the end at the hinge opens as well: the strips turn about the point beyond it at which the two
+ * openings would come to nothing. With `ratio` the edge that opens becomes so many times as long. What opens may be
+ * taken up: `gathers` or `ease` become ease of the edge's seams; pleats and tucks stand in the edge at each slash, laid
+ * away from what stays. Source: common practice, no source.
  * With `matching` each piece that is sewn beside this one, and has edges that answer to both ends (sewn to them, or of
  * the same role), is spread likewise, mirrored across the seam between them.
  *
  * @throws PatternError `unknown-piece`, `unknown-edge`, `spread-too-wide`, `spread-needs-length`, `range-needed`,
+ *   `fold-needs-opening`, `pleat-name-taken`,
  *   `slash-leaves-piece`, `slash-crosses-dart`, `slashes-cross`, `slash-too-short`, `overlap-too-wide`,
  *   `outline-tangled`, and those of `perform` and `resolvePosition`
  */
@@ -46,13 +52,21 @@ export const spreadForm = formOf<Spread>()({
     to: end(),
     by: field.optional(field.signedLength()),
     angle: field.optional(field.angle()),
+    ratio: field.optional(field.share({ least: 1, most: 6 })),
+    otherEnd: field.optional(field.signedLength()),
     hinge: field.usually(field.choice('from', 'to', 'none'), 'to'),
     slashes: field.usually(field.count(mostSlashes), 1),
+    into: field.optional(
+      field.choice('ease', 'gathers', 'knife pleats', 'box pleats', 'inverted pleats', 'tucks'),
+    ),
+    name: field.optional(field.newName()),
+    stitched: field.usually(field.length(), 0),
     matching: field.optional(field.yesOrNo()),
   },
-  oneOf: [['by', 'angle']],
+  oneOf: [['by', 'angle', 'ratio']],
+  lacks: ({ into, name }) => (into !== undefined && into in folds && name === undefined ? 'name' : undefined),
   sentence:
-    'Slash the {piece} from the {from.edge}[ at {from.at}] to the {to.edge}[ at {to.at}] and spread it [by {by}][by {angle}][, in {slashes} slashes][, hinge: {hinge}][, the pieces beside it too: {matching}]',
+    'Slash the {piece} from the {from.edge}[ at {from.at}] to the {to.edge}[ at {to.at}] and spread it [by {by}][by {angle}][to {ratio} of its length][, and {other end} at the other end][, in {slashes} slashes][, hinge: {hinge}][, taken up in {into}][, called {name}][, stitched down {stitched}][, the pieces beside it too: {matching}]',
   startsAt: { edge: ['piece', 'from'], piece: ['piece'] },
   example: {
     pattern: 'woven-shift',
@@ -69,20 +83,29 @@ export const spreadVerb = /* @__PURE__ */ verbFrom(spreadForm, (pattern, paramet
   parameters.matching ? spreadMatching(pattern, parameters, spreadOut) : spreadOut(pattern, parameters),
 );
 
-function spreadOut(pattern: Pattern, parameters: WholeSpread): Alteration {
-  const piece = pieceNamed(pattern, parameters.piece);
+function spreadOut(pattern: Pattern, given: WholeSpread): Alteration {
+  const piece = pieceNamed(pattern, given.piece);
   return locating({ piece: piece.name }, () => {
+    const parameters = inLength(piece, given);
     const cuts = slashesOf(piece, parameters);
     const cutPiece = cutApart(piece, cuts);
     const holding = holdingSection(cutPiece);
-    const swung = swing(cutPiece, motionsFrom(cutPiece, holding, parameters), holding);
+    const pleats = pleatsFor(cutPiece, holding, parameters);
+    const swung = swing(cutPiece, motionsFrom(cutPiece, holding, parameters), holding, { pleats });
+    const { became } = swung;
     return {
-      pattern: withPiece(pattern, swung.piece),
-      became: swung.became,
+      ...takenUp(pattern, withPiece(pattern, swung.piece), became, parameters),
+      became,
       did: whatItDid(parameters, cuts, turnsOf(cutPiece, parameters)),
       findings: openingFindings(piece.name, swung),
     };
   });
+}
+
+/** A ratio as the length that it adds to the edge that opens. */
+function inLength(piece: Piece, { ratio, ...wish }: WholeSpread): WholeSpread {
+  if (ratio === undefined) return wish;
+  return { ...wish, by: (ratio - 1) * pathLength(edgePath(piece, wish[openEnd(wish)].edge)) };
 }
 
 function slashesOf(piece: Piece, { from, to, slashes, hinge }: WholeSpread): readonly Cut[] {
@@ -112,7 +135,7 @@ const isRange = (at: NonNullable<SpreadEnd['at']>): at is readonly [EdgePosition
   Array.isArray(at);
 
 function whatItDid(
-  { piece, from, to, by, angle = 0, hinge, slashes }: WholeSpread,
+  { piece, from, to, by, angle = 0, hinge, slashes, otherEnd, into }: WholeSpread,
   cuts: readonly Cut[],
   turns: readonly number[],
 ) {
@@ -128,6 +151,8 @@ function whatItDid(
     ...(by === undefined ? { angleDeg: inDegrees(Math.abs(angle)) } : { byMm: Math.abs(by) }),
     fromMm: along('from'),
     toMm: along('to'),
+    ...(otherEnd === undefined ? {} : { otherEndMm: otherEnd }),
+    ...(into === undefined ? {} : { into }),
     turnsDeg: turns.map(turn => inDegrees(Math.abs(turn))),
   });
 }

@@ -18,6 +18,8 @@ export interface OperationTellings {
   'range-needed': { readonly edge: Thing; readonly slashes: number };
   'spread-too-wide': { readonly slashMm: number; readonly byMm: number };
   'spread-needs-length': NoFacts;
+  'fold-needs-opening': NoFacts;
+  'pleat-name-taken': { readonly piece: Thing; readonly name: string };
   'taper-with-between': { readonly seam: Thing };
   'taper-without-length': { readonly seam: Thing };
   'inset-without-depth': NoFacts;
@@ -67,6 +69,9 @@ export interface OperationSentences {
     readonly slashes: number;
     readonly byMm?: number;
     readonly angleDeg?: number;
+    /** mm by which the end at the hinge opened, too. */
+    readonly otherEndMm?: number;
+    readonly into?: string;
     /** Where each slash begins and ends, from the start of its edge, and by how much it turned. */
     readonly fromMm: readonly number[];
     readonly toMm: readonly number[];

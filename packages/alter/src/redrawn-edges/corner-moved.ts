@@ -1,5 +1,5 @@
 import { line, type Piece, type Point, pathLength, pathOf } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pathEnd, pathStart, reversedPath } from '@paperhinge/geometry/paths';
 import { type Item, itemsOf, partOfRun, type Run } from '../moved-edges/composed.js';
 import { runOn } from '../moved-edges/meet.js';

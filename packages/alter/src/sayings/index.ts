@@ -6,6 +6,7 @@ export type { DeriveSentences, DeriveTellings } from '../derive/tellings.js';
 export type { DividingSentences, DividingTellings } from '../dividing/tellings.js';
 export type { FitSentences } from '../fit/sentences.js';
 export type { FitTellings } from '../fit/tellings.js';
+export type { FullnessSentences, FullnessTellings } from '../fullness/tellings.js';
 export type { GoalSentences, GoalTellings } from '../goal/tellings.js';
 export type { HingeSentences, HingeTellings } from '../hinge/tellings.js';
 export type { MatchingTellings } from '../matching/tellings.js';

@@ -26,7 +26,10 @@ export const did: Sentences<OperationSentences & Pick<AlterSentences, 'said'>> =
       `${say.things(pieces)} ${pieces.length > 1 ? 'were' : 'was'} ${byMm < 0 ? 'lengthened' : 'shortened'} by ${say.length(Math.abs(byMm))} at ${at === 'hem' ? 'the hem' : say.thing({ line: at })}.`,
     ),
   'spread-each': ({ steps }, say) => steps.map(say.saying).join(' '),
-  spread: ({ piece, from, to, hinge, overlapped, slashes, byMm, angleDeg = 0, fromMm, toMm }, say) => {
+  spread: (
+    { piece, from, to, hinge, overlapped, slashes, byMm, angleDeg = 0, fromMm, toMm, ...more },
+    say,
+  ) => {
     const size = byMm === undefined ? say.angle(angleDeg) : say.length(byMm);
     const opened = hinge === 'from' ? to : from;
     const where =
@@ -36,8 +39,9 @@ export const did: Sentences<OperationSentences & Pick<AlterSentences, 'said'>> =
     const how =
       hinge === 'none'
         ? `${overlapped ? 'overlapped' : 'spread'} evenly by ${size}`
-        : `${overlapped ? 'overlapped' : 'spread'} by ${size} at ${say.thing(opened)}, hinged at the other end`;
-    return capital(`${say.thing(piece)} was ${where} and ${how}.`);
+        : `${overlapped ? 'overlapped' : 'spread'} by ${size} at ${say.thing(opened)}, ${more.otherEndMm === undefined ? 'hinged' : `${say.length(more.otherEndMm)}`} at the other end`;
+    const taken = more.into === undefined ? '' : `, taken up in ${more.into}`;
+    return capital(`${say.thing(piece)} was ${where} and ${how}${taken}.`);
   },
   'took-in': (facts, say) => movedSeam('taken in', facts, say),
   'let-out': (facts, say) => movedSeam('let out', facts, say),

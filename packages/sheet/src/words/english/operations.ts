@@ -39,6 +39,14 @@ export const operations: Tellings<OperationTellings> = {
     message: 'Without a hinge nothing turns, so the piece cannot be spread by an angle.',
     remedy: 'Give "by" as a length, or name the end that hinges.',
   }),
+  'fold-needs-opening': () => ({
+    message: 'Where the pattern overlaps there is nothing to fold.',
+    remedy: 'Spread by more than 0, or leave "into" out.',
+  }),
+  'pleat-name-taken': ({ piece, name }, say) => ({
+    message: capital(`${say.thing(piece)} has an edge, dart or pleat ${say.written(name)} already.`),
+    remedy: 'Give the folds another name.',
+  }),
   'taper-with-between': ({ seam }, say) => ({
     message: capital(`${say.thing(seam)} is to taper both "between" two places and from one to another.`),
     remedy: 'Give either "between" with one amount, or "from" and "to".',

@@ -19,7 +19,10 @@ export const did: Sentences<OperationSentences & Pick<AlterSentences, 'said'>> =
   shortened: ({ pieces, at, byMm }, say) =>
     `${say.things(pieces)} ${at === 'hem' ? 'am Saum' : `an ${say.thing({ line: at })}`} um ${say.length(Math.abs(byMm))} ${byMm < 0 ? 'verlängert' : 'gekürzt'}.`,
   'spread-each': ({ steps }, say) => steps.map(say.saying).join(' '),
-  spread: ({ piece, from, to, hinge, overlapped, slashes, byMm, angleDeg = 0, fromMm, toMm }, say) => {
+  spread: (
+    { piece, from, to, hinge, overlapped, slashes, byMm, angleDeg = 0, fromMm, toMm, ...more },
+    say,
+  ) => {
     const size = byMm === undefined ? say.angle(angleDeg) : say.length(byMm);
     const opened = hinge === 'from' ? to : from;
     const where =
@@ -30,8 +33,9 @@ export const did: Sentences<OperationSentences & Pick<AlterSentences, 'said'>> =
     const how =
       hinge === 'none'
         ? `parallel um ${size} ${what}`
-        : `um ${size} ${what} (${say.thing(opened)}), am anderen Ende gelenkig`;
-    return `${say.thing(piece)} ${where} und ${how}.`;
+        : `um ${size} ${what} (${say.thing(opened)}), am anderen Ende ${more.otherEndMm === undefined ? 'gelenkig' : `um ${say.length(more.otherEndMm)}`}`;
+    const taken = more.into === undefined ? '' : `, aufgenommen als ${foldWords[more.into]}`;
+    return `${say.thing(piece)} ${where} und ${how}${taken}.`;
   },
   'took-in': (facts, say) => movedSeam('enger gemacht', facts, say),
   'let-out': (facts, say) => movedSeam('weiter gemacht', facts, say),
@@ -94,6 +98,16 @@ export const did: Sentences<OperationSentences & Pick<AlterSentences, 'said'>> =
     `${say.thing(piece)} um ${say.thing(fold)} zu einem ganzen Teil aufgeklappt; die gespiegelten Kanten heißen „… other“.`,
   'removed-piece': ({ piece, seams }, say) =>
     `${say.thing(piece)} entfernt${seams === 0 ? '' : `, mit ${seams === 1 ? 'der Naht' : `${seams} Nähten`}, deren eine Seite es war`}.`,
+};
+
+/** Wie aufgenommen wird, was sich öffnet. */
+const foldWords: Readonly<Record<string, string>> = {
+  ease: 'Einhalteweite',
+  gathers: 'Kräusel',
+  'knife pleats': 'einfache Falten',
+  'box pleats': 'Quetschfalten',
+  'inverted pleats': 'Kellerfalten',
+  tucks: 'Biesen',
 };
 
 /** How many edges a sentence names before it only counts them. */

@@ -9,6 +9,7 @@ import { did } from './did.js';
 import { dividing, dividingDone } from './dividing.js';
 import { drawings } from './drawings.js';
 import { cautions, fit } from './fit.js';
+import { fullness, fullnessDone } from './fullness.js';
 import { goal, measures } from './goal.js';
 import { grammar } from './grammar.js';
 import { hinge, slashes } from './hinge.js';
@@ -54,6 +55,7 @@ export const german: Catalogue = {
     ...operations,
     ...darts,
     ...dividing,
+    ...fullness,
     ...redrawnEdges,
     ...fit,
     ...goal,
@@ -64,6 +66,7 @@ export const german: Catalogue = {
     ...did,
     ...dartsDone,
     ...dividingDone,
+    ...fullnessDone,
     ...redrawnEdgesDone,
     ...opened,
     ...slashes,

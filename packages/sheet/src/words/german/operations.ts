@@ -31,6 +31,14 @@ export const operations: Tellings<OperationTellings> = {
     message: 'Ohne Gelenk dreht sich nichts, also lässt sich das Teil nicht um einen Winkel spreizen.',
     remedy: 'Geben Sie „by“ als Länge an, oder nennen Sie das Ende mit dem Gelenk.',
   }),
+  'fold-needs-opening': () => ({
+    message: 'Wo der Schnitt übereinandergeschoben wird, gibt es nichts zu falten.',
+    remedy: 'Spreizen Sie um mehr als 0, oder lassen Sie „into“ weg.',
+  }),
+  'pleat-name-taken': ({ piece, name }, say) => ({
+    message: `${say.thing(piece)} hat schon eine Kante, einen Abnäher oder eine Falte ${say.written(name)}.`,
+    remedy: 'Geben Sie den Falten einen anderen Namen.',
+  }),
   'taper-with-between': ({ seam }, say) => ({
     message: `${say.thing(seam)} soll zugleich zwischen zwei Stellen („between“) und von einer zur anderen auslaufen.`,
     remedy: 'Geben Sie entweder „between“ mit einem Betrag an, oder „from“ und „to“.',

@@ -63,6 +63,28 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     does: 'Legt eine gerade Mittelnaht stattdessen in den Bruch: Aus dem Paar wird ein Teil ohne diese Naht.',
     sentence: '{edge} von {piece} in den Bruch legen',
   },
+  'draft circle skirt': {
+    does: 'Zeichnet einen Rock als ganzen, dreiviertel, halben oder viertel Teller nach Taille und Länge, in Bahnen im Bruch.',
+    sentence:
+      'Tellerrock „{name}“ ({part}) zeichnen, Taille {waist}, {length} lang[, in {panels} Bahnen][, mit {allowance} Zugabe][ und {hem} am Saum][, aus {fabric}]',
+  },
+  'draft flounce': {
+    does: 'Zeichnet einen Volant: aufgeschnittene Ringe, deren innere Linien zusammen so lang sind wie die Kanten, an die sie genäht werden. Mehr Ringe fallen weiter.',
+    sentence:
+      'Volant „{name}“ für {along} zeichnen, {width} breit[, in {rings} Ringen][, mit {hem} am Saum][, aus {fabric}][, ein Saum darunter wird Naht mit {allowance}]',
+  },
+  'draft godet': {
+    does: 'Zeichnet einen Kreisausschnitt, der unten in eine Naht eingesetzt wird und dort den Saum weitet.',
+    sentence: 'Godet „{name}“ in die Naht {seam} zeichnen, {depth} vom Saum hinauf und am Saum {sweep}',
+  },
+  'leave slit': {
+    does: 'Lässt einen Teil einer Naht als Schlitz offen. Keine Linie bewegt sich.',
+    sentence: 'In {edge} einen Schlitz von {length} offen lassen',
+  },
+  'add vent': {
+    does: 'Setzt am unteren Ende einer Kante einen Streifen für einen Gehschlitz an, oben schräg, und zieht eine Bruchlinie, wo die Kante war.',
+    sentence: 'Gehschlitz an {edge}, {length} vom Saum hinauf und {width} breit',
+  },
   'recut armhole': {
     does: 'Macht ein Armloch an der Seitennaht tiefer oder höher und rückt es an der Schulter nach innen oder außen; dazwischen behält es seine Form.',
     sentence: 'Armloch von {pieces} neu schneiden[, {lower} tiefer][, an der Schulter {in} weiter innen]',
@@ -92,7 +114,7 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
   spread: {
     does: 'Schneidet den Schnitt von einer Kante zur anderen auf und spreizt ihn, an einem Ende gelenkig oder parallel; ein negatives Maß schiebt ihn übereinander.',
     sentence:
-      '{piece} von {from.edge}[ bei {from.at}] bis {to.edge}[ bei {to.at}] aufschneiden und spreizen[ um {by}][ um {angle}][, mit {slashes} Schnitten][, Gelenk: {hinge}][, auch die Teile daneben: {matching}]',
+      '{piece} von {from.edge}[ bei {from.at}] bis {to.edge}[ bei {to.at}] aufschneiden und spreizen[ um {by}][ um {angle}][ auf {ratio} ihrer Länge][, am anderen Ende um {other end}][, mit {slashes} Schnitten][, Gelenk: {hinge}][, aufgenommen als {into}][, genannt {name}][, {stitched} weit abgesteppt][, auch die Teile daneben: {matching}]',
   },
   'take in': {
     does: 'Macht eine Naht im ganzen Kleidungsstück um ein Maß enger, geteilt auf alle ihre Kanten; von einer Stelle zur anderen läuft es auf nichts aus.',

@@ -1,0 +1,54 @@
+import type { Thing } from '@paperhinge/geometry';
+import {
+  anyFinding,
+  anyRefusal,
+  anySaying,
+  type FindingOf,
+  type RefusalOf,
+  type SayingOf,
+} from '@paperhinge/geometry/sayings';
+
+/** What is told of circles, flounces, godets, slits and vents. */
+export interface FullnessTellings {
+  'circle-too-wide-for-cloth': { readonly piece: Thing; readonly widthMm: number; readonly clothMm: number };
+  'bias-hem-hangs': { readonly piece: Thing };
+  'godet-seam-short': { readonly seam: Thing; readonly depthMm: number; readonly seamMm: number };
+  'slit-too-long': { readonly edge: Thing; readonly lengthMm: number; readonly edgeMm: number };
+  'vent-not-at-hem': { readonly edge: Thing };
+  'vent-too-long': { readonly edge: Thing; readonly lengthMm: number; readonly edgeMm: number };
+}
+
+/** What was made fuller, or opened. */
+export interface FullnessSentences {
+  'drafted-circle-skirt': {
+    readonly piece: Thing;
+    readonly part: string;
+    readonly panels: number;
+    readonly waistMm: number;
+    readonly radiusMm: number;
+    readonly lengthMm: number;
+    readonly sweepMm: number;
+  };
+  'drafted-flounce': {
+    readonly piece: Thing;
+    readonly along: readonly Thing[];
+    readonly edgeMm: number;
+    readonly radiusMm: number;
+    readonly widthMm: number;
+    readonly rings: number;
+    readonly sweepMm: number;
+  };
+  'drafted-godet': {
+    readonly piece: Thing;
+    readonly seam: Thing;
+    readonly depthMm: number;
+    readonly sweepMm: number;
+    readonly count: number;
+  };
+  'set-slit': { readonly edge: Thing; readonly lengthMm: number };
+  'added-vent': { readonly edge: Thing; readonly lengthMm: number; readonly widthMm: number };
+}
+
+export const refusal: RefusalOf<FullnessTellings> = anyRefusal;
+export const finding: FindingOf<FullnessTellings> = anyFinding;
+export const saying: SayingOf<FullnessSentences> = anySaying;
