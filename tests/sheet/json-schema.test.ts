@@ -45,7 +45,9 @@ test('every verb and every field of it is described; what excludes one another i
     for (const field of Object.values(properties))
       expect(field.properties ?? field.description, verb).toBeDefined();
   }
-  expect(fieldsOf('spread').allOf).toEqual([{ oneOf: [{ required: ['by'] }, { required: ['angle'] }] }]);
+  expect(fieldsOf('spread').allOf).toEqual([
+    { oneOf: [{ required: ['by'] }, { required: ['angle'] }, { required: ['ratio'] }] },
+  ]);
 });
 
 // `vitest -u` writes it anew after a change of the grammar.

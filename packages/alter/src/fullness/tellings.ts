@@ -13,7 +13,7 @@ export interface FullnessTellings {
   'circle-too-wide-for-cloth': { readonly piece: Thing; readonly widthMm: number; readonly clothMm: number };
   'bias-hem-hangs': { readonly piece: Thing };
   'godet-seam-short': { readonly seam: Thing; readonly depthMm: number; readonly seamMm: number };
-  'slit-too-long': { readonly edge: Thing; readonly lengthMm: number; readonly edgeMm: number };
+  'slit-beyond-edge': { readonly edge: Thing; readonly lengthMm: number; readonly edgeMm: number };
   'vent-not-at-hem': { readonly edge: Thing };
   'vent-too-long': { readonly edge: Thing; readonly lengthMm: number; readonly edgeMm: number };
 }

@@ -44,7 +44,7 @@ export interface AddVent {
 
 /**
  * Leaves a slit of so many mm open in the seam of an edge. No line moves. Source: common practice, no source.
- * @throws PatternError `unknown-piece`, `unknown-edge`, `slit-too-long`; those of `perform`
+ * @throws PatternError `unknown-piece`, `unknown-edge`, `slit-beyond-edge`; those of `perform`
  */
 export const leaveSlit = (pattern: Pattern, parameters: LeaveSlit): Alteration =>
   perform(leaveSlitVerb, pattern, parameters);
@@ -64,7 +64,7 @@ export const leaveSlitVerb = /* @__PURE__ */ verbFrom(leaveSlitForm, (pattern, {
     const { run } = edgeInRing(piece, edge.edge);
     const edgeMm = pathLength(run.path);
     if (length >= edgeMm)
-      throw refusal('slit-too-long', { edge: { ...edge }, lengthMm: length, edgeMm }, edge);
+      throw refusal('slit-beyond-edge', { edge: { ...edge }, lengthMm: length, edgeMm }, edge);
     const parts = piece.outline.parts.map(part => (part === run.edge ? { ...part, opening: length } : part));
     return {
       pattern: withPiece(pattern, { ...piece, outline: { parts } }),

@@ -18,7 +18,7 @@ export const fullness: Tellings<FullnessTellings> = {
     message: `A godet ${say.length(depthMm)} deep has no room in ${say.thing(seam)}, which is ${say.length(seamMm)} long.`,
     remedy: 'Make it less deep.',
   }),
-  'slit-too-long': ({ edge, lengthMm, edgeMm }, say) => ({
+  'slit-beyond-edge': ({ edge, lengthMm, edgeMm }, say) => ({
     message: `A slit of ${say.length(lengthMm)} is longer than ${say.thing(edge)}, which is ${say.length(edgeMm)}.`,
     remedy: 'Make it shorter.',
   }),

@@ -38,7 +38,7 @@ export const verb: Tellings<VerbTellings> = {
     remedy: `Give it ${list(fields.map(f => `"${inSheet(f)}"`))}, as far as they are needed.`,
   }),
   'field-missing': ({ verb, fields }) => ({
-    message: `"${verb}" does not say ${list(fields.map(f => `"${inSheet(f)}"`))}${fields.length > 1 ? ', one of the two' : ''}.`,
+    message: `"${verb}" does not say ${list(fields.map(f => `"${inSheet(f)}"`))}${fields.length > 1 ? `, one of the ${fields.length === 2 ? 'two' : fields.length}` : ''}.`,
     remedy: `Add ${fields.map(f => `"${inSheet(f)}"`).join(' or ')}.`,
   }),
   'field-unknown': ({ verb, field, fields }, say) => ({

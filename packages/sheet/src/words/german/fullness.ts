@@ -15,7 +15,7 @@ export const fullness: Tellings<FullnessTellings> = {
     message: `Ein ${say.length(depthMm)} tiefes Godet hat dort keinen Platz: ${say.thing(seam)} ist ${say.length(seamMm)} lang.`,
     remedy: 'Machen Sie es weniger tief.',
   }),
-  'slit-too-long': ({ edge, lengthMm, edgeMm }, say) => ({
+  'slit-beyond-edge': ({ edge, lengthMm, edgeMm }, say) => ({
     message: `Ein Schlitz von ${say.length(lengthMm)} ist länger als die Kante: ${say.thing(edge)}, ${say.length(edgeMm)}.`,
     remedy: 'Machen Sie ihn kürzer.',
   }),
