@@ -2,7 +2,9 @@ import { draftBandForm, draftBandVerb } from './derive/draft-band.js';
 import { draftCasingForm, draftCasingVerb } from './derive/draft-casing.js';
 import { draftCollarForm, draftCollarVerb } from './derive/draft-collar.js';
 import { draftFacingForm, draftFacingVerb } from './derive/draft-facing.js';
+import { draftPatchPocketForm, draftPatchPocketVerb } from './derive/draft-patch-pocket.js';
 import { draftPlacketForm, draftPlacketVerb } from './derive/draft-placket.js';
+import { draftSeamPocketForm, draftSeamPocketVerb } from './derive/draft-seam-pocket.js';
 import { draftStayForm, draftStayVerb } from './derive/draft-stay.js';
 import { draftBindingForm, draftBindingVerb, draftStripForm, draftStripVerb } from './derive/draft-strip.js';
 import { draftTieForm, draftTieVerb } from './derive/draft-tie.js';
@@ -33,6 +35,7 @@ import { openDartForm, openDartVerb } from './operations/open-dart.js';
 import { recutArmholeForm, recutArmholeVerb } from './operations/recut-armhole.js';
 import { recutEdgeForm, recutEdgeVerb } from './operations/recut-edge.js';
 import { recutNecklineForm, recutNecklineVerb } from './operations/recut-neckline.js';
+import { refreshForm, refreshVerb } from './operations/refresh.js';
 import { removePieceForm, removePieceVerb } from './operations/remove-piece.js';
 import { resizeDartForm, resizeDartVerb } from './operations/resize-dart.js';
 import { setAllowanceForm, setAllowanceVerb } from './operations/set-allowance.js';
@@ -81,11 +84,14 @@ const forms = [
   addNotchesForm,
   unfoldForm,
   removePieceForm,
+  refreshForm,
   draftBandForm,
   draftWaistbandForm,
   draftCuffForm,
   draftCasingForm,
   draftPlacketForm,
+  draftPatchPocketForm,
+  draftSeamPocketForm,
   draftCollarForm,
   draftTieForm,
   draftStripForm,
@@ -143,11 +149,14 @@ const all: DoneBy<typeof forms> = [
   addNotchesVerb,
   unfoldVerb,
   removePieceVerb,
+  refreshVerb,
   draftBandVerb,
   draftWaistbandVerb,
   draftCuffVerb,
   draftCasingVerb,
   draftPlacketVerb,
+  draftPatchPocketVerb,
+  draftSeamPocketVerb,
   draftCollarVerb,
   draftTieVerb,
   draftStripVerb,

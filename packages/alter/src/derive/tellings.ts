@@ -58,6 +58,10 @@ export interface DeriveTellings {
   'elastic-too-long': { readonly piece: string; readonly elasticMm: number; readonly edgeMm: number };
   'slit-too-long': { readonly edge: Thing; readonly slitMm: number; readonly edgeMm: number };
   'loose-ends': { readonly piece: string };
+  'pocket-corners-too-large': { readonly piece: string; readonly byMm: number; readonly mostMm: number };
+  'pocket-mark-unknown': { readonly piece: string; readonly name: string; readonly names: readonly string[] };
+  'pocket-off-piece': { readonly pocket: string; readonly piece: Thing };
+  'mouth-beyond-seam': { readonly seam: Thing; readonly toMm: number; readonly lengthMm: number };
   'piece-replaced': { readonly piece: string; readonly seam?: Thing };
 }
 
@@ -89,6 +93,12 @@ export interface DeriveSentences {
     readonly slitMm: number;
     readonly lengthMm: number;
     readonly widthMm: number;
+  };
+  'drafted-seam-pocket': {
+    readonly seam: Thing;
+    readonly fromMm: number;
+    readonly mouthMm: number;
+    readonly pieces: readonly Thing[];
   };
   'drafted-strip': DraftedLong & { readonly kind: 'strip' | 'binding' };
   /** Each piece is a `drafted-facing-piece`. */

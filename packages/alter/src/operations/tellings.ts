@@ -33,6 +33,8 @@ export interface OperationTellings {
     readonly sewnTo: readonly Thing[];
   };
   'no-allowance-there': { readonly edge: Thing; readonly kind: string };
+  'not-drafted-here': { readonly piece: Thing };
+  'nothing-to-refresh': Readonly<Record<string, never>>;
   'last-piece': { readonly piece: Thing };
   'made-for-removed-piece': { readonly piece: string; readonly removed: string };
   'notches-already-there': { readonly seam: Thing };
@@ -117,6 +119,7 @@ export interface OperationSentences {
     readonly style: 'single' | 'double' | 'triple';
   };
   unfolded: { readonly piece: Thing; readonly fold: Thing; readonly copies: number };
+  refreshed: { readonly pieces: readonly Thing[] };
   'removed-piece': { readonly piece: Thing; readonly seams: number };
 }
 

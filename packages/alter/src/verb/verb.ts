@@ -1,4 +1,4 @@
-import type { Pattern } from '@paperhinge/geometry';
+import type { Pattern, Piece } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
 import { settled } from '../settled.js';
 import { checkFields } from './check-fields.js';
@@ -111,6 +111,18 @@ export function perform<P, F extends FieldsOf<P>>(verb: Verb<P, F>, pattern: Pat
 /** A verb from a list, with fields not yet known to be its own. */
 export function perform(verb: AnyVerb, pattern: Pattern, given: object): Alteration;
 export function perform(verb: object, pattern: Pattern, given: unknown): Alteration {
-  const { alter } = verb as AnyVerb;
-  return settled(pattern, alter(pattern, checkFields(verb as AnyVerb, given) as never));
+  const { alter, verb: name } = verb as AnyVerb;
+  const parameters = checkFields(verb as AnyVerb, given);
+  const done = settled(pattern, alter(pattern, parameters as never));
+  return { ...done, pattern: withRecipe(done, { verb: name, parameters }) };
+}
+
+/** The pieces that a step drafted, with how: one recipe for all of one step. What was drafted within it has its own. */
+function withRecipe({ pattern, derived = [] }: Alteration, recipe: NonNullable<Piece['recipe']>): Pattern {
+  const names = derived.map(({ name }) => name);
+  if (names.length === 0) return pattern;
+  const pieces = pattern.pieces.map(piece =>
+    names.includes(piece.name) && piece.recipe === undefined ? { ...piece, recipe } : piece,
+  );
+  return { ...pattern, pieces };
 }

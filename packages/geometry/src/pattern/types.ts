@@ -38,6 +38,8 @@ export interface Piece {
   readonly greatestStretch?: 'across' | 'along';
   /** The edges this piece was drafted for (a band, facing, stay), so that it can be said when they change. */
   readonly madeFor?: readonly EdgeRef[];
+  /** The draft it came of, in the words of the library, so that it can be drafted again; no drawing keeps it. */
+  readonly recipe?: { readonly verb: string; readonly parameters: Readonly<Record<string, unknown>> };
 }
 
 /**

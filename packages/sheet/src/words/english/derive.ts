@@ -1,6 +1,7 @@
 import type { DeriveSentences, DeriveTellings } from '@paperhinge/alter/sayings';
 import { capital } from '../capital.js';
 import type { Say, Sentences, Tellings } from '../catalogue.js';
+import { instead as instead_ } from './instead.js';
 
 /** Bands, bindings, facings and stays. */
 export const derive: Tellings<DeriveTellings> = {
@@ -108,6 +109,24 @@ export const derive: Tellings<DeriveTellings> = {
     message: `The ${say.name(piece)} hangs loose: on children's clothes ties, cords and loops can catch and strangle.`,
     remedy: 'None at the hood or neck of a child; local rules decide the rest.',
   }),
+  'pocket-corners-too-large': ({ byMm, mostMm }, say) => ({
+    message: `Corners of ${say.length(byMm)} do not go into this pocket.`,
+    remedy: `Round them by ${say.length(mostMm)} at most.`,
+  }),
+  'pocket-mark-unknown': ({ piece, name, names }, say) => ({
+    message: capital(`${say.thing({ piece })} has no mark ${say.written(name)}.`),
+    remedy: instead_(name, names, 'marks', say),
+  }),
+  'pocket-off-piece': ({ pocket, piece }, say) => ({
+    message: `The ${say.name(pocket)} would not lie within ${say.thing(piece)} there.`,
+    remedy: 'Choose a place farther from edges and darts, or make the pocket smaller.',
+  }),
+  'mouth-beyond-seam': ({ seam, toMm, lengthMm }, say) => ({
+    message: capital(
+      `${say.thing(seam)} is ${say.length(lengthMm)} long, and the mouth would end at ${say.length(toMm)}.`,
+    ),
+    remedy: 'Begin higher up, or make the mouth shorter.',
+  }),
   'piece-replaced': ({ piece, seam }, say) => ({
     message: `The drafted ${say.name(piece)} takes the place of the pattern's own${seam ? `, in ${say.thing(seam)} too` : ''}.`,
     remedy: 'Give the new piece another name if both are wanted.',
@@ -147,6 +166,10 @@ export const drafts: Sentences<DeriveSentences> = {
   'drafted-placket': ({ piece, edge, slitMm, lengthMm, widthMm }, say) =>
     capital(
       `${say.thing(edge)} opens by a slit of ${say.length(slitMm)}; ${say.thing({ piece })} that binds it is ${cut(lengthMm, widthMm, say)}.`,
+    ),
+  'drafted-seam-pocket': ({ seam, fromMm, mouthMm, pieces }, say) =>
+    capital(
+      `${say.thing(seam)} stays open for ${say.length(mouthMm)}, ${say.length(fromMm)} from its beginning; ${say.things(pieces)} were drafted for it.`,
     ),
   'drafted-strip': ({ kind, piece, count, edgeMm, lengthMm, widthMm, replaced }, say) =>
     capital(

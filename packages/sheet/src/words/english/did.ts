@@ -93,6 +93,10 @@ export const did: Sentences<OperationSentences & Pick<AlterSentences, 'said'>> =
     capital(
       `${say.thing(piece)} was opened out about ${say.thing(fold)} into one whole piece; its mirrored edges are called "... other".`,
     ),
+  refreshed: ({ pieces }, say) =>
+    pieces.length === 0
+      ? 'Nothing was drafted again.'
+      : capital(`${say.things(pieces)} ${pieces.length > 1 ? 'were' : 'was'} drafted again.`),
   'removed-piece': ({ piece, seams }, say) =>
     capital(
       `${say.thing(piece)} was removed${seams === 0 ? '' : `, and ${seams === 1 ? 'the seam' : `${seams} seams`} it was one side of`}.`,

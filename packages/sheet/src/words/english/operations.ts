@@ -79,6 +79,14 @@ export const operations: Tellings<OperationTellings> = {
     ),
     remedy: kind === 'fold' ? 'Unfold the piece first, or leave this edge out.' : 'Leave this edge out.',
   }),
+  'not-drafted-here': ({ piece }, say) => ({
+    message: capital(`how ${say.thing(piece)} was drafted is not known, as no step here drafted it.`),
+    remedy: 'Draft it anew under the same name: it takes its place.',
+  }),
+  'nothing-to-refresh': () => ({
+    message: 'No step before drafted a piece for an edge, so that nothing was drafted again.',
+    remedy: 'Leave the step out, or put it after the drafts.',
+  }),
   'last-piece': ({ piece }, say) => ({
     message: capital(`${say.thing(piece)} is the only piece of the pattern.`),
     remedy: 'Keep it, or start from another pattern.',

@@ -1,5 +1,6 @@
 import type { DeriveSentences, DeriveTellings } from '@paperhinge/alter/sayings';
 import type { Say, Sentences, Tellings } from '../catalogue.js';
+import { instead as instead_ } from './instead.js';
 
 /** Bündchen, Einfassungen, Belege und Sicherungen. */
 export const derive: Tellings<DeriveTellings> = {
@@ -96,6 +97,22 @@ export const derive: Tellings<DeriveTellings> = {
     message: `„${say.name(piece)}“ hängt lose: An Kinderkleidung können Bänder, Kordeln und Schlaufen hängenbleiben und strangulieren.`,
     remedy: 'Keine an Kapuze oder Hals eines Kindes; im Übrigen gelten die örtlichen Vorschriften.',
   }),
+  'pocket-corners-too-large': ({ byMm, mostMm }, say) => ({
+    message: `Ecken von ${say.length(byMm)} gehen in diese Tasche nicht hinein.`,
+    remedy: `Runden Sie sie um höchstens ${say.length(mostMm)}.`,
+  }),
+  'pocket-mark-unknown': ({ piece, name, names }, say) => ({
+    message: `${say.thing({ piece })} hat keinen Punkt ${say.written(name)}.`,
+    remedy: instead_(name, names, 'Punkte', say),
+  }),
+  'pocket-off-piece': ({ pocket, piece }, say) => ({
+    message: `„${say.name(pocket)}“ läge dort nicht ganz auf ${say.thing(piece)}.`,
+    remedy: 'Wählen Sie eine Stelle weiter von Kanten und Abnähern, oder machen Sie die Tasche kleiner.',
+  }),
+  'mouth-beyond-seam': ({ seam, toMm, lengthMm }, say) => ({
+    message: `${say.thing(seam)} ist ${say.length(lengthMm)} lang; der Eingriff endete bei ${say.length(toMm)}.`,
+    remedy: 'Beginnen Sie weiter oben, oder machen Sie den Eingriff kürzer.',
+  }),
   'piece-replaced': ({ piece, seam }, say) => ({
     message: `Das gezeichnete ${say.thing({ piece })} tritt an die Stelle des alten${seam ? `, auch in ${say.thing(seam)}` : ''}.`,
     remedy: 'Geben Sie dem neuen Teil einen anderen Namen, wenn beide gebraucht werden.',
@@ -128,6 +145,8 @@ export const drafts: Sentences<DeriveSentences> = {
     `${say.thing({ piece })} für ${say.length(edgeMm)} Kante gezeichnet: ${times(count)}${cut(lengthMm, widthMm, say)}, der Länge nach um ${say.length(elasticMm)} Gummiband zu falten, das sie um ${say.percent(drawnPercent)} einzieht${instead(replaced)}.`,
   'drafted-placket': ({ piece, edge, slitMm, lengthMm, widthMm }, say) =>
     `${say.thing(edge)} öffnet sich um einen Schlitz von ${say.length(slitMm)}; ${say.thing({ piece })}, der ihn einfasst: ${cut(lengthMm, widthMm, say)}.`,
+  'drafted-seam-pocket': ({ seam, fromMm, mouthMm, pieces }, say) =>
+    `${say.thing(seam)} bleibt auf ${say.length(mouthMm)} offen, ${say.length(fromMm)} von ihrem Anfang; dafür gezeichnet: ${say.things(pieces)}.`,
   'drafted-strip': ({ kind, piece, count, edgeMm, lengthMm, widthMm, replaced }, say) =>
     `${say.thing({ piece })} für ${say.length(edgeMm)} Kante gezeichnet: ${times(count)}${cut(lengthMm, widthMm, say)}${
       kind === 'binding' ? ' im schrägen Fadenlauf' : ''

@@ -96,6 +96,8 @@ export const did: Sentences<OperationSentences & Pick<AlterSentences, 'said'>> =
   },
   unfolded: ({ piece, fold }, say) =>
     `${say.thing(piece)} um ${say.thing(fold)} zu einem ganzen Teil aufgeklappt; die gespiegelten Kanten heißen „… other“.`,
+  refreshed: ({ pieces }, say) =>
+    pieces.length === 0 ? 'Nichts wurde neu gezeichnet.' : `Neu gezeichnet: ${say.things(pieces)}.`,
   'removed-piece': ({ piece, seams }, say) =>
     `${say.thing(piece)} entfernt${seams === 0 ? '' : `, mit ${seams === 1 ? 'der Naht' : `${seams} Nähten`}, deren eine Seite es war`}.`,
 };

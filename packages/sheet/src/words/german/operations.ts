@@ -70,6 +70,14 @@ export const operations: Tellings<OperationTellings> = {
         ? 'Klappen Sie das Teil erst auf, oder lassen Sie diese Kante weg.'
         : 'Lassen Sie diese Kante weg.',
   }),
+  'not-drafted-here': ({ piece }, say) => ({
+    message: `Wie ${say.thing(piece)} gezeichnet wurde, ist nicht bekannt, da es hier kein Schritt tat.`,
+    remedy: 'Zeichnen Sie es unter demselben Namen neu; es nimmt seinen Platz ein.',
+  }),
+  'nothing-to-refresh': () => ({
+    message: 'Kein Schritt davor hat ein Teil für eine Kante gezeichnet; es wurde nichts neu gezeichnet.',
+    remedy: 'Lassen Sie den Schritt weg, oder setzen Sie ihn hinter die Zeichnungen.',
+  }),
   'last-piece': ({ piece }, say) => ({
     message: `${say.thing(piece)} ist das einzige Teil des Schnitts.`,
     remedy: 'Behalten Sie es, oder beginnen Sie mit einem anderen Schnitt.',

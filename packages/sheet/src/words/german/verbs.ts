@@ -189,6 +189,20 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     sentence:
       'Schlitzbesatz „{name}“ für einen Schlitz von {length} in {along} zeichnen[, fertig {width} breit][, aus {fabric}]',
   },
+  refresh: {
+    does: 'Zeichnet Bündchen, Belege, Kragen und was sonst für Kanten gemacht wurde neu, für diese Kanten, wie sie jetzt sind.',
+    sentence: 'Für Kanten Gezeichnetes neu zeichnen[: {pieces}]',
+  },
+  'draft patch pocket': {
+    does: 'Zeichnet eine aufgesetzte Tasche mit Saum am Eingriff und ihren Platz auf dem Teil.',
+    sentence:
+      'Aufgesetzte Tasche „{name}“ für {piece} zeichnen, {width} breit und {height} hoch[, Eingriff bei {mark}][, Eingriff {beside.in} von der Kante {beside.edge} bei {beside.at}][, Ecken: {corners}][, um {by}][, aus {fabric}]',
+  },
+  'draft seam pocket': {
+    does: 'Lässt eine Naht für den Eingriff einer Tasche offen und zeichnet deren zwei Beutel.',
+    sentence:
+      'Tasche „{name}“ in der Naht {seam} zeichnen, {from} von deren Anfang[, Eingriff {mouth} lang][, {depth} tief][, {below} nach unten][, aus {fabric}]',
+  },
   'draft strip': {
     does: 'Zeichnet einen geraden Streifen, so lang wie seine Kanten im ganzen Kleidungsstück und so breit zugeschnitten wie angegeben.',
     sentence:

@@ -1,0 +1,95 @@
+import { type EdgeRef, type Finding, type Pattern, type Piece, pieceNamed } from '@paperhinge/geometry';
+import type { Alteration, Derived } from '../alteration.js';
+import { inTurn } from '../became/in-turn.js';
+import { draftBandVerb } from '../derive/draft-band.js';
+import { draftCasingVerb } from '../derive/draft-casing.js';
+import { draftCollarVerb } from '../derive/draft-collar.js';
+import { draftFacingVerb } from '../derive/draft-facing.js';
+import { draftPlacketVerb } from '../derive/draft-placket.js';
+import { draftStayVerb } from '../derive/draft-stay.js';
+import { draftBindingVerb, draftStripVerb } from '../derive/draft-strip.js';
+import { draftCuffVerb, draftWaistbandVerb } from '../derive/draft-waistband.js';
+import { distinctEdges } from '../edge-refs.js';
+import * as field from '../verb/fields.js';
+import { type AnyVerb, formOf, perform, verbFrom } from '../verb/verb.js';
+import { finding, refusal, saying } from './tellings.js';
+
+/** Draft pieces again that were made for edges. */
+export interface Refresh {
+  /** Absent: all that were drafted before, in their order. */
+  readonly pieces?: readonly string[];
+}
+
+/**
+ * Drafts pieces again that were made for edges, by the same measures, for those edges as they are now and under the
+ * names that they have now: on paper, the maker measures the edge again and cuts the band, facing or collar anew. Only
+ * what was drafted in this run is known by its measures; another piece is drafted anew by its own step.
+ *
+ * @throws PatternError `unknown-piece`; `not-drafted-here`; what the draft itself refuses; those of `perform`
+ */
+export const refresh = (pattern: Pattern, parameters: Refresh = {}): Alteration =>
+  perform(refreshVerb, pattern, parameters);
+
+export const refreshForm = formOf<Refresh>()({
+  verb: 'refresh',
+  does: 'Drafts bands, facings, collars and whatever else was made for edges again, for those edges as they are now.',
+  fields: { pieces: field.optional(field.pieces()) },
+  leaves: () => ({ seams: 'unknown' }),
+  sentence: 'Draft again what was made for edges[: {pieces}]',
+  startsAt: { piece: ['pieces'], table: [] },
+  example: { pattern: 'woven-shift', step: {} },
+});
+export const refreshVerb = /* @__PURE__ */ verbFrom(refreshForm, refreshed);
+
+/** The verbs that draft a piece for edges; a function, as this file and theirs may be read in any order. */
+const drafts = (): readonly AnyVerb[] => [
+  draftBandVerb,
+  draftWaistbandVerb,
+  draftCuffVerb,
+  draftCasingVerb,
+  draftPlacketVerb,
+  draftCollarVerb,
+  draftStripVerb,
+  draftBindingVerb,
+  draftFacingVerb,
+  draftStayVerb,
+];
+
+type Recipe = NonNullable<Piece['recipe']>;
+
+function refreshed(pattern: Pattern, { pieces }: Refresh): Alteration {
+  const named =
+    pieces?.map(name => pieceNamed(pattern, name)) ?? pattern.pieces.filter(piece => piece.recipe);
+  const unknown = named.find(({ recipe }) => recipe === undefined);
+  if (unknown) throw refusal('not-drafted-here', { piece: { piece: unknown.name } }, { piece: unknown.name });
+  const recipes = [...new Set(named.map(({ recipe }) => recipe!))];
+  const findings: Finding[] = [];
+  const derived: Derived[] = [];
+  let now: Pick<Alteration, 'pattern' | 'became'> = { pattern };
+  for (const recipe of recipes) {
+    const verb = drafts().find(one => one.verb === recipe.verb)!;
+    const done = perform(verb, now.pattern, { ...recipe.parameters, ...alongNow(now.pattern, recipe) });
+    findings.push(...done.findings.filter(({ code }) => code !== 'piece-replaced'));
+    derived.push(...(done.derived ?? []));
+    const became = now.became && done.became ? inTurn(now.became, done.became) : done.became;
+    now = { pattern: done.pattern, ...(became ? { became } : {}) };
+  }
+  const names = derived.map(({ name }) => ({ piece: name }));
+  return {
+    ...now,
+    did: saying('refreshed', { pieces: names }),
+    findings: names.length === 0 ? [finding('note', 'nothing-to-refresh', {}, {})] : findings,
+    derived,
+  };
+}
+
+/** The edges that the pieces of a recipe are made for under their present names; a step may have divided them. */
+function alongNow(pattern: Pattern, recipe: Recipe): { readonly along?: EdgeRef | readonly EdgeRef[] } {
+  const own = pattern.pieces.filter(piece => piece.recipe === recipe);
+  const made = own.map(({ name }) => name);
+  const edges = distinctEdges(own.flatMap(({ madeFor = [] }) => madeFor)).filter(
+    ({ piece }) => !made.includes(piece),
+  );
+  if (edges.length === 0) return {};
+  return { along: Array.isArray(recipe.parameters.along) ? edges : edges[0]! };
+}
