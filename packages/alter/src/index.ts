@@ -8,6 +8,8 @@ export { draftBand } from './derive/draft-band.js';
 export { draftCasing } from './derive/draft-casing.js';
 export { draftCollar } from './derive/draft-collar.js';
 export { draftFacing } from './derive/draft-facing.js';
+export { draftHood } from './derive/draft-hood.js';
+export { draftLining } from './derive/draft-lining.js';
 export { draftPatchPocket } from './derive/draft-patch-pocket.js';
 export { draftPlacket } from './derive/draft-placket.js';
 export { draftSeamPocket } from './derive/draft-seam-pocket.js';

@@ -2,6 +2,8 @@ import { draftBandForm, draftBandVerb } from './derive/draft-band.js';
 import { draftCasingForm, draftCasingVerb } from './derive/draft-casing.js';
 import { draftCollarForm, draftCollarVerb } from './derive/draft-collar.js';
 import { draftFacingForm, draftFacingVerb } from './derive/draft-facing.js';
+import { draftHoodForm, draftHoodVerb } from './derive/draft-hood.js';
+import { draftLiningForm, draftLiningVerb } from './derive/draft-lining.js';
 import { draftPatchPocketForm, draftPatchPocketVerb } from './derive/draft-patch-pocket.js';
 import { draftPlacketForm, draftPlacketVerb } from './derive/draft-placket.js';
 import { draftSeamPocketForm, draftSeamPocketVerb } from './derive/draft-seam-pocket.js';
@@ -93,6 +95,8 @@ const forms = [
   draftPatchPocketForm,
   draftSeamPocketForm,
   draftCollarForm,
+  draftHoodForm,
+  draftLiningForm,
   draftTieForm,
   draftStripForm,
   draftBindingForm,
@@ -158,6 +162,8 @@ const all: DoneBy<typeof forms> = [
   draftPatchPocketVerb,
   draftSeamPocketVerb,
   draftCollarVerb,
+  draftHoodVerb,
+  draftLiningVerb,
   draftTieVerb,
   draftStripVerb,
   draftBindingVerb,

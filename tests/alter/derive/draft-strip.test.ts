@@ -1,11 +1,15 @@
 import { draftBinding, draftStrip } from '@paperhinge/alter';
 import {
+  at,
   cuttingLine,
+  definePattern,
+  definePiece,
   edgeNamed,
   edgePath,
   type Pattern,
   pathLength,
   pieceNamed,
+  polyline,
   validatePattern,
   walkSeam,
 } from '@paperhinge/geometry';
@@ -124,4 +128,22 @@ describe('what cannot be drafted is refused', () => {
     const { code: told, remedy } = refusalOf(() => draftStrip(shiftPattern(), wanted));
     expect([told, remedy !== '']).toEqual([code, true]);
   });
+});
+
+// Quilting references, check-values §4 [read]: 100 × 3½ in from a square of 18.71 in, 250 × 2 in from 22.36 in.
+test.each([
+  [100, 3.5, 18.71],
+  [250, 2, 22.36],
+])('a bias strip of %d by %d in needs a square of %d in', (lengthIn, widthIn, squareIn) => {
+  const piece = definePiece({
+    name: 'front',
+    outline: [
+      { name: 'edge', path: polyline(at(0, 0), at(lengthIn * 25.4, 0)) },
+      { name: 'side', path: polyline(at(lengthIn * 25.4, 0), at(0, 300), at(0, 0)) },
+    ],
+  });
+  const pattern = definePattern({ name: 'test', pieces: [piece] });
+  const along = [{ piece: 'front', edge: 'edge' }];
+  const { derived } = draftBinding(pattern, { name: 'binding', along, width: (widthIn * 25.4) / 4 });
+  expect((derived![0]!.figures.squareMm ?? 0) / 25.4).toBeCloseTo(squareIn, 2);
 });

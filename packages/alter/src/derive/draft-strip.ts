@@ -109,6 +109,7 @@ function drawnStrip(given: Pattern, parameters: WholeStrip, kind: Kind): Alterat
       joinMm: join,
       allowanceMm: cut.allowanceMm,
       finishedWidthMm: kind === 'binding' ? parameters.width : (cut.widthMm - 2 * cut.allowanceMm) / 2,
+      ...squareFor(kind, lengthMm * count, cut.widthMm),
     },
   };
   return {
@@ -120,6 +121,7 @@ function drawnStrip(given: Pattern, parameters: WholeStrip, kind: Kind): Alterat
       edgeMm,
       lengthMm,
       widthMm: cut.widthMm,
+      ...squareFor(kind, lengthMm * count, cut.widthMm),
       replaced: placed.replaced,
     }),
     findings: [
@@ -132,6 +134,13 @@ function drawnStrip(given: Pattern, parameters: WholeStrip, kind: Kind): Alterat
     derived: [derived],
   };
 }
+
+/**
+ * mm: the side of the square of cloth that a bias strip is cut from in one, √(length × width); its seams come to that.
+ * Source: quilting references, 100 × 3½ in from 18.71 in square, 250 × 2 in from 22.36 in [read: check-values §4].
+ */
+const squareFor = (kind: Kind, lengthMm: number, widthMm: number): { readonly squareMm?: number } =>
+  kind === 'binding' ? { squareMm: Math.sqrt(lengthMm * widthMm) } : {};
 
 /** mm: how wide it is cut, and how far in from both edges it is stitched. */
 interface CutWidth {

@@ -62,6 +62,13 @@ export interface DeriveTellings {
   'pocket-mark-unknown': { readonly piece: string; readonly name: string; readonly names: readonly string[] };
   'pocket-off-piece': { readonly pocket: string; readonly piece: Thing };
   'mouth-beyond-seam': { readonly seam: Thing; readonly toMm: number; readonly lengthMm: number };
+  'hood-too-small': {
+    readonly piece: string;
+    readonly heightMm: number;
+    readonly depthMm: number;
+    readonly neckMm: number;
+  };
+  'hood-without-cords': { readonly piece: string };
   'piece-replaced': { readonly piece: string; readonly seam?: Thing };
 }
 
@@ -100,7 +107,14 @@ export interface DeriveSentences {
     readonly mouthMm: number;
     readonly pieces: readonly Thing[];
   };
-  'drafted-strip': DraftedLong & { readonly kind: 'strip' | 'binding' };
+  'drafted-lining': {
+    readonly pieces: readonly Thing[];
+    readonly shorterMm: number;
+    readonly pleatMm: number;
+    readonly seams: number;
+  };
+  /** `squareMm`: the side of the square of cloth that a binding can be cut from in one. */
+  'drafted-strip': DraftedLong & { readonly kind: 'strip' | 'binding'; readonly squareMm?: number };
   /** Each piece is a `drafted-facing-piece`. */
   'drafted-facing': { readonly kind: 'facing' | 'stay'; readonly pieces: readonly Saying[] };
   'drafted-facing-piece': { readonly piece: string; readonly lengthMm: number; readonly widthMm: number };

@@ -5,6 +5,8 @@ import { draftBandVerb } from '../derive/draft-band.js';
 import { draftCasingVerb } from '../derive/draft-casing.js';
 import { draftCollarVerb } from '../derive/draft-collar.js';
 import { draftFacingVerb } from '../derive/draft-facing.js';
+import { draftHoodVerb } from '../derive/draft-hood.js';
+import { draftLiningVerb } from '../derive/draft-lining.js';
 import { draftPlacketVerb } from '../derive/draft-placket.js';
 import { draftStayVerb } from '../derive/draft-stay.js';
 import { draftBindingVerb, draftStripVerb } from '../derive/draft-strip.js';
@@ -49,6 +51,8 @@ const drafts = (): readonly AnyVerb[] => [
   draftCasingVerb,
   draftPlacketVerb,
   draftCollarVerb,
+  draftHoodVerb,
+  draftLiningVerb,
   draftStripVerb,
   draftBindingVerb,
   draftFacingVerb,
@@ -67,7 +71,9 @@ function refreshed(pattern: Pattern, { pieces }: Refresh): Alteration {
   const derived: Derived[] = [];
   let now: Pick<Alteration, 'pattern' | 'became'> = { pattern };
   for (const recipe of recipes) {
-    const verb = drafts().find(one => one.verb === recipe.verb)!;
+    const verb = drafts().find(one => one.verb === recipe.verb);
+    // A pocket's mouth lies in its seam, whose change it follows.
+    if (!verb) continue;
     const done = perform(verb, now.pattern, { ...recipe.parameters, ...alongNow(now.pattern, recipe) });
     findings.push(...done.findings.filter(({ code }) => code !== 'piece-replaced'));
     derived.push(...(done.derived ?? []));

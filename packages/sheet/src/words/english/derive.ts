@@ -127,6 +127,14 @@ export const derive: Tellings<DeriveTellings> = {
     ),
     remedy: 'Begin higher up, or make the mouth shorter.',
   }),
+  'hood-too-small': ({ heightMm, depthMm, neckMm }, say) => ({
+    message: `A hood ${say.length(heightMm)} high and ${say.length(depthMm)} deep does not stand on half a neck of ${say.length(neckMm)}.`,
+    remedy: 'Make it higher and deeper, or let its neck edge rise less.',
+  }),
+  'hood-without-cords': ({ piece }, say) => ({
+    message: `The ${say.name(piece)}: for a child, no cord or drawstring at hood or neck; it can catch and strangle.`,
+    remedy: 'Close it with elastic inside, or a press fastener; local rules decide.',
+  }),
   'piece-replaced': ({ piece, seam }, say) => ({
     message: `The drafted ${say.name(piece)} takes the place of the pattern's own${seam ? `, in ${say.thing(seam)} too` : ''}.`,
     remedy: 'Give the new piece another name if both are wanted.',
@@ -171,10 +179,16 @@ export const drafts: Sentences<DeriveSentences> = {
     capital(
       `${say.thing(seam)} stays open for ${say.length(mouthMm)}, ${say.length(fromMm)} from its beginning; ${say.things(pieces)} were drafted for it.`,
     ),
-  'drafted-strip': ({ kind, piece, count, edgeMm, lengthMm, widthMm, replaced }, say) =>
+  'drafted-lining': ({ pieces, shorterMm, pleatMm, seams }, say) =>
+    capital(
+      `${say.things(pieces)} were traced${shorterMm > 0 ? `, ${say.length(shorterMm)} shorter` : ''}${pleatMm > 0 ? `, with an ease pleat of ${say.length(pleatMm)} at the centre back` : ''}; ${seams === 1 ? 'one seam goes' : `${seams} seams go`} with them.`,
+    ),
+  'drafted-strip': ({ kind, piece, count, edgeMm, lengthMm, widthMm, squareMm, replaced }, say) =>
     capital(
       `${say.thing({ piece })} was drafted for ${say.length(edgeMm)} of edge: ${times(count)}${cut(lengthMm, widthMm, say)}${
-        kind === 'binding' ? ' on the bias' : ''
+        kind === 'binding'
+          ? ` on the bias${squareMm === undefined ? '' : `, from a square of ${say.length(squareMm)} in one, or joined`}`
+          : ''
       }${instead(replaced)}.`,
     ),
   'drafted-facing': ({ kind, pieces }, say) => `A ${kind} was drafted: ${pieces.map(say.saying).join('; ')}.`,

@@ -113,6 +113,15 @@ export const derive: Tellings<DeriveTellings> = {
     message: `${say.thing(seam)} ist ${say.length(lengthMm)} lang; der Eingriff endete bei ${say.length(toMm)}.`,
     remedy: 'Beginnen Sie weiter oben, oder machen Sie den Eingriff kürzer.',
   }),
+  'hood-too-small': ({ heightMm, depthMm, neckMm }, say) => ({
+    message: `Eine Kapuze, ${say.length(heightMm)} hoch und ${say.length(depthMm)} tief, steht nicht auf einem halben Hals von ${say.length(neckMm)}.`,
+    remedy: 'Machen Sie sie höher und tiefer, oder lassen Sie die Halskante weniger ansteigen.',
+  }),
+  'hood-without-cords': ({ piece }, say) => ({
+    message: `„${say.name(piece)}“: für ein Kind keine Kordel und kein Zugband an Kapuze oder Hals; sie können hängenbleiben und strangulieren.`,
+    remedy:
+      'Schließen Sie sie mit Gummi im Inneren oder einem Druckknopf; es gelten die örtlichen Vorschriften.',
+  }),
   'piece-replaced': ({ piece, seam }, say) => ({
     message: `Das gezeichnete ${say.thing({ piece })} tritt an die Stelle des alten${seam ? `, auch in ${say.thing(seam)}` : ''}.`,
     remedy: 'Geben Sie dem neuen Teil einen anderen Namen, wenn beide gebraucht werden.',
@@ -147,9 +156,13 @@ export const drafts: Sentences<DeriveSentences> = {
     `${say.thing(edge)} öffnet sich um einen Schlitz von ${say.length(slitMm)}; ${say.thing({ piece })}, der ihn einfasst: ${cut(lengthMm, widthMm, say)}.`,
   'drafted-seam-pocket': ({ seam, fromMm, mouthMm, pieces }, say) =>
     `${say.thing(seam)} bleibt auf ${say.length(mouthMm)} offen, ${say.length(fromMm)} von ihrem Anfang; dafür gezeichnet: ${say.things(pieces)}.`,
-  'drafted-strip': ({ kind, piece, count, edgeMm, lengthMm, widthMm, replaced }, say) =>
+  'drafted-lining': ({ pieces, shorterMm, pleatMm, seams }, say) =>
+    `${say.things(pieces)} abgenommen${shorterMm > 0 ? `, ${say.length(shorterMm)} kürzer` : ''}${pleatMm > 0 ? `, mit ${say.length(pleatMm)} Bewegungsfalte in der hinteren Mitte` : ''}; Nähte mit ihnen: ${seams}.`,
+  'drafted-strip': ({ kind, piece, count, edgeMm, lengthMm, widthMm, squareMm, replaced }, say) =>
     `${say.thing({ piece })} für ${say.length(edgeMm)} Kante gezeichnet: ${times(count)}${cut(lengthMm, widthMm, say)}${
-      kind === 'binding' ? ' im schrägen Fadenlauf' : ''
+      kind === 'binding'
+        ? ` im schrägen Fadenlauf${squareMm === undefined ? '' : `, in einem aus einem Quadrat von ${say.length(squareMm)}, oder aneinandergesetzt`}`
+        : ''
     }${instead(replaced)}.`,
   'drafted-facing': ({ kind, pieces }, say) =>
     `${kind === 'facing' ? 'Beleg' : 'Sicherung'} gezeichnet: ${pieces.map(say.saying).join('; ')}.`,

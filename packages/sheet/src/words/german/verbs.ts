@@ -203,6 +203,16 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     sentence:
       'Tasche „{name}“ in der Naht {seam} zeichnen, {from} von deren Anfang[, Eingriff {mouth} lang][, {depth} tief][, {below} nach unten][, aus {fabric}]',
   },
+  'draft hood': {
+    does: 'Zeichnet eine Kapuze aus zwei Hälften für einen Halsausschnitt.',
+    sentence:
+      'Kapuze „{name}“ für {along} zeichnen, {height} hoch und {depth} tief[, die Halskante um {rise} ansteigend][, aus {fabric}]',
+  },
+  'draft lining': {
+    does: 'Zeichnet ein Futter für Teile: von ihnen abgenommen, am Saum kürzer, mit Bewegungsfalte in der hinteren Mitte, zusammengenäht wie sie.',
+    sentence:
+      'Futter für {pieces} zeichnen[, {shorter} kürzer][, mit Bewegungsfalte von {pleat}][, aus {fabric}]',
+  },
   'draft strip': {
     does: 'Zeichnet einen geraden Streifen, so lang wie seine Kanten im ganzen Kleidungsstück und so breit zugeschnitten wie angegeben.',
     sentence:
