@@ -23,6 +23,7 @@ import { told } from './caused.js';
 import { refuse } from './faults.js';
 import { laidOver, withLateFacts } from './laid-over.js';
 import { outgrown } from './made-for.js';
+import { isMended } from './mended.js';
 import { derivedJson, fileName, type RecordJson, type StepRecord } from './record.js';
 import { writtenFields } from './replay/written-fields.js';
 import { runSteps, type StepSource, unknownBeforehand, whereOf } from './run-steps.js';
@@ -199,27 +200,9 @@ function gathered(
 ): readonly Finding[] {
   const ofSteps = new Map(steps.flatMap(({ findings }) => findings).map(f => [told(f), f]));
   const standing = new Map(atTheEnd.map(f => [told(f), ofSteps.get(told(f)) ?? f]));
-  const ofOperations = [...ofSteps].filter(([key, { code }]) => !standing.has(key) && !checks.has(code));
+  const ofOperations = steps
+    .flatMap(({ findings }, i) => findings.filter(f => !isMended(f, i, { steps, atTheEnd })))
+    .map(f => [told(f), f] as const)
+    .filter(([key]) => !standing.has(key));
   return [...new Map([...onReading.map(f => [told(f), f] as const), ...ofOperations, ...standing]).values()];
 }
-
-/** Codes of what stands only until it is mended: checking the pattern at the end finds what still does. */
-const checks: ReadonlySet<string> = new Set([
-  'seam-does-not-match',
-  'sewn-edge-changed',
-  'notches-do-not-meet',
-  'ease-the-wrong-way',
-  'notch-misses-seam',
-  'crossing-seams-apart',
-  'notch-without-partner',
-  'joined-line-broken',
-  'edge-kinked',
-  'edge-stepped',
-  'fold-corner-not-square',
-  'made-for-edge-changed',
-  'made-for-edge-gone',
-  'edge-bridged',
-  'edge-overlapped',
-  'hinge-kink',
-  'dart-step',
-]);

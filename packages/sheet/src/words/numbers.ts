@@ -18,6 +18,14 @@ export function lengthText(mm: number, unit: LengthUnit, sign: DecimalSign): str
 export const allowanceText = (mm: number, unit: LengthUnit, sign: DecimalSign): string =>
   unit === 'in' ? `${mixed(mm, 16)} in` : lengthText(mm, unit, sign);
 
+/** mm up to the next step that is shown; what is a step within rounding stays. */
+export function roundedUp(mm: number, unit: LengthUnit, per: 8 | 16 = 8): number {
+  const step = unit === 'in' ? millimetresPer.in / per : 0.1;
+  return Math.ceil(mm / step - aRounding) * step;
+}
+/** Of a step: 1e-7 mm of the finest, far under what a cutter sees. */
+const aRounding = 1e-6;
+
 /** A difference that must not read as none: under half the finest step it is "less than" that step. */
 export function slightText(
   mm: number,

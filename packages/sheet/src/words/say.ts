@@ -1,6 +1,6 @@
 import type { LengthUnit, Saying, Thing } from '@paperhinge/geometry';
 import { plainName } from './names.js';
-import { allowanceText, changeText, lengthText, numberText, slightText } from './numbers.js';
+import { allowanceText, changeText, lengthText, numberText, roundedUp, slightText } from './numbers.js';
 
 /** How a language builds what every sentence needs. */
 export interface Grammar {
@@ -24,6 +24,10 @@ export interface Say {
   readonly unit: LengthUnit;
   /** A length to cut or measure by: `372.4 mm`, `37.24 cm`, `14 5/8 in` (the nearest eighth). */
   readonly length: (mm: number) => string;
+  /** A length that is enough, to be given or added: rounded up, so that what is cut by it suffices. */
+  readonly atLeast: (mm: number) => string;
+  /** A length that is not to be passed: an allowance rounded down. */
+  readonly atMost: (mm: number) => string;
   /** A seam or hem allowance: inches to the nearest sixteenth. */
   readonly allowance: (mm: number) => string;
   /** A small difference: inches to the nearest sixteenth, or "less than 1/16 in"; never plain 0 where there is one. */
@@ -54,6 +58,8 @@ export function sayer(unit: LengthUnit, grammar: Grammar, sentence: (saying: Say
   return {
     unit,
     length: mm => lengthText(mm, unit, decimalSign),
+    atLeast: mm => lengthText(roundedUp(mm, unit), unit, decimalSign),
+    atMost: mm => allowanceText(-roundedUp(-mm, unit, 16), unit, decimalSign),
     allowance: mm => allowanceText(mm, unit, decimalSign),
     slight: mm => slightText(mm, unit, decimalSign, under),
     change: mm => changeText(mm, unit, decimalSign),

@@ -35,7 +35,7 @@ export const cuttingLine: Tellings<CuttingLineTellings> = {
   }),
   'curved-hem': ({ hem, depthMm, excessMm, deepestMm }, say) => {
     const amount = say.slight(Math.abs(excessMm)),
-      shallow = `make it ${say.allowance(deepestMm)} deep at most`;
+      shallow = `make it ${say.atMost(deepestMm)} deep at most`;
     return {
       message: capital(
         `${say.thing(hem)} curves: ${say.allowance(depthMm)} deep, its edge is ${amount} ${excessMm > 0 ? 'longer' : 'shorter'} than the line it is turned up on.`,

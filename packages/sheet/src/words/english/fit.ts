@@ -56,7 +56,7 @@ const opens = (
   `${say.thing(tightest)} opens to ${say.length(openingMm)}${slitMm === undefined ? '' : ` with its slit of ${say.length(slitMm)}`}`;
 
 const wider = (tightest: Parameters<Say['thing']>[0], missingMm: number, say: Say): string =>
-  `Make ${say.thing(tightest)} ${say.length(missingMm)} wider, use cloth that stretches more, or open it with a slit of at least ${say.length(missingMm / 2)}.`;
+  `Make ${say.thing(tightest)} ${say.atLeast(missingMm)} wider, use cloth that stretches more, or open it with a slit of at least ${say.atLeast(missingMm / 2)}.`;
 
 export const fit: Tellings<FitTellings> = {
   'band-beyond-stretch': ({ band, neededPercent, clothPercent, leastMm }, say) => ({
@@ -65,13 +65,13 @@ export const fit: Tellings<FitTellings> = {
         clothPercent === 0 ? 'is not said to stretch at all' : `gives ${say.percent(clothPercent)}`
       }.`,
     ),
-    remedy: `Make it at least ${say.length(leastMm)} long, or cut it from cloth that stretches more.`,
+    remedy: `Make it at least ${say.atLeast(leastMm)} long, or cut it from cloth that stretches more.`,
   }),
   'band-near-stretch': ({ band, neededPercent, clothPercent, usablePercent, leastMm }, say) => ({
     message: capital(
       `${say.thing(band)} must stretch by ${say.percent(neededPercent)} where it is sewn; its cloth gives ${say.percent(clothPercent)}, of which ${say.percent(usablePercent)} is enough to wear.`,
     ),
-    remedy: `Make it at least ${say.length(leastMm)} long, or cut it from cloth that stretches more.`,
+    remedy: `Make it at least ${say.atLeast(leastMm)} long, or cut it from cloth that stretches more.`,
   }),
   'level-not-all-round': ({ level, having, lacking }, say) => ({
     message: `The ${say.name(level)} level is drawn on ${say.things(having)}, but not on ${say.things(lacking)}: its girth is not that of the whole garment.`,
@@ -89,11 +89,11 @@ export const fit: Tellings<FitTellings> = {
       (woven
         ? `woven cloth does not stretch over the missing ${say.length(missingMm)}.`
         : `${say.length(missingMm)} too small even at half the cloth's stretch of ${say.percent(stretchPercent)}.`),
-    remedy: `Add at least ${say.length(missingMm)} at the ${say.name(level)} (spread, or let out the side seams)${woven ? '' : ', or use cloth that stretches more'}.`,
+    remedy: `Add at least ${say.atLeast(missingMm)} at the ${say.name(level)} (spread, or let out the side seams)${woven ? '' : ', or use cloth that stretches more'}.`,
   }),
   'ease-below-usual': ({ level, easeMm, usualMm }, say) => ({
     message: `At the ${say.name(level)} a woven garment has ${say.length(easeMm)} of ease; ${say.length(usualMm)} is the usual least.`,
-    remedy: `Add ${say.length(usualMm - easeMm)} at the ${say.name(level)}, or try it in muslin first.`,
+    remedy: `Add ${say.atLeast(usualMm - easeMm)} at the ${say.name(level)}, or try it in muslin first.`,
   }),
   'head-passes': ({ headGirthMm, assumed, spareMm, ...ring }, say) => ({
     message: `Over the head: ${opens(ring, say)}; ${aHead(headGirthMm, assumed, say)} passes with ${say.length(spareMm)} to spare.`,

@@ -36,7 +36,7 @@ export const cuttingLine: Tellings<CuttingLineTellings> = {
   }),
   'curved-hem': ({ hem, depthMm, excessMm, deepestMm }, say) => {
     const amount = say.slight(Math.abs(excessMm)),
-      shallow = `machen Sie ihn höchstens ${say.allowance(deepestMm)} tief`;
+      shallow = `machen Sie ihn höchstens ${say.atMost(deepestMm)} tief`;
     return {
       message: `${say.thing(hem)} ist gebogen: ${say.allowance(depthMm)} tief, ist seine Kante ${amount} ${excessMm > 0 ? 'länger' : 'kürzer'} als die Linie, an der er umgeschlagen wird.`,
       remedy:

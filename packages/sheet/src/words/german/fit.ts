@@ -47,7 +47,7 @@ const opens = (
   `${say.thing(tightest)} öffnet sich auf ${say.length(openingMm)}${slitMm === undefined ? '' : ` mit einem Schlitz von ${say.length(slitMm)}`}`;
 
 const wider = (missingMm: number, say: Say): string =>
-  `Machen Sie sie um ${say.length(missingMm)} weiter, nehmen Sie dehnbareren Stoff oder öffnen Sie sie mit einem Schlitz von mindestens ${say.length(missingMm / 2)}.`;
+  `Machen Sie sie um ${say.atLeast(missingMm)} weiter, nehmen Sie dehnbareren Stoff oder öffnen Sie sie mit einem Schlitz von mindestens ${say.atLeast(missingMm / 2)}.`;
 
 export const fit: Tellings<FitTellings> = {
   'band-beyond-stretch': ({ band, neededPercent, clothPercent, leastMm }, say) => ({
@@ -56,11 +56,11 @@ export const fit: Tellings<FitTellings> = {
         ? 'für den Stoff ist keine Dehnung angegeben'
         : `der Stoff gibt ${say.percent(clothPercent)} her`
     }.`,
-    remedy: `Schneiden Sie mindestens ${say.length(leastMm)} Länge zu oder nehmen Sie dehnbareren Stoff.`,
+    remedy: `Schneiden Sie mindestens ${say.atLeast(leastMm)} Länge zu oder nehmen Sie dehnbareren Stoff.`,
   }),
   'band-near-stretch': ({ band, neededPercent, clothPercent, usablePercent, leastMm }, say) => ({
     message: `${say.thing(band)} muss sich beim Annähen um ${say.percent(neededPercent)} dehnen; der Stoff gibt ${say.percent(clothPercent)} her, von denen ${say.percent(usablePercent)} beim Tragen genügen.`,
-    remedy: `Schneiden Sie mindestens ${say.length(leastMm)} Länge zu oder nehmen Sie dehnbareren Stoff.`,
+    remedy: `Schneiden Sie mindestens ${say.atLeast(leastMm)} Länge zu oder nehmen Sie dehnbareren Stoff.`,
   }),
   'level-not-all-round': ({ level, having, lacking }, say) => ({
     message: `Die Höhenlinie ${say.written(level)} ist auf ${say.things(having)} gezeichnet, aber nicht auf ${say.things(lacking)}: Ihr Umfang ist nicht der des ganzen Kleidungsstücks.`,
@@ -78,11 +78,11 @@ export const fit: Tellings<FitTellings> = {
       (woven
         ? `Webstoff dehnt sich nicht über die fehlenden ${say.length(missingMm)}.`
         : `${say.length(missingMm)} zu eng, selbst bei halber Dehnung des Stoffs (${say.percent(stretchPercent)}).`),
-    remedy: `Geben Sie auf dieser Höhe mindestens ${say.length(missingMm)} zu (aufspreizen oder Seitennähte auslassen)${woven ? '' : ', oder nehmen Sie dehnbareren Stoff'}.`,
+    remedy: `Geben Sie auf dieser Höhe mindestens ${say.atLeast(missingMm)} zu (aufspreizen oder Seitennähte auslassen)${woven ? '' : ', oder nehmen Sie dehnbareren Stoff'}.`,
   }),
   'ease-below-usual': ({ level, easeMm, usualMm }, say) => ({
     message: `Auf der Höhe ${say.written(level)} hat das Kleidungsstück aus Webstoff ${say.length(easeMm)} Bequemlichkeitszugabe; üblich sind mindestens ${say.length(usualMm)}.`,
-    remedy: `Geben Sie dort ${say.length(usualMm - easeMm)} zu oder nähen Sie erst ein Probemodell.`,
+    remedy: `Geben Sie dort ${say.atLeast(usualMm - easeMm)} zu oder nähen Sie erst ein Probemodell.`,
   }),
   'head-passes': ({ headGirthMm, assumed, spareMm, ...ring }, say) => ({
     message: `Über den Kopf: ${opens(ring, say)}; ${aHead(headGirthMm, assumed, say)} passt hindurch, ${say.length(spareMm)} bleiben übrig.`,
