@@ -21,7 +21,7 @@ import { saying } from './sentences.js';
 /** What is done while the pieces lie flat, before they are sewn to one another. */
 export const flatJobs = (pattern: Pattern, made: readonly MadePiece[]): readonly Job[] => [
   ...made.filter(d => d.kind === 'stay').map(stayJob),
-  ...pattern.pieces.filter(piece => isFused(pattern, piece)).map(fuseJob),
+  ...pattern.pieces.flatMap(piece => (isFused(pattern, piece) ? [fuseJob(piece)] : stripJobs(piece))),
   ...dartJobs(pattern),
   ...pattern.pieces.flatMap(pleatJobs),
   ...pattern.pieces.flatMap(insetJobs),
@@ -45,9 +45,25 @@ const stayJob = ({ name, along }: MadePiece): Job =>
 function isFused(pattern: Pattern, piece: Piece): boolean {
   const isInterfacing = (fabric: string) =>
     fabric === 'interfacing' || pattern.fabrics.some(f => f.name === fabric && f.role === 'interfacing');
-  const edgewise = edgeParts(piece).some(e => (e.interfacing ?? 0) > 0);
-  return edgewise || (piece.alsoCut ?? []).some(cutting => isInterfacing(cutting.fabric));
+  return (piece.alsoCut ?? []).some(cutting => isInterfacing(cutting.fabric));
 }
+
+/** Strips of interfacing along edges of a piece that is not fused all over. */
+const stripJobs = (piece: Piece): readonly Job[] =>
+  edgeNames(piece)
+    .map(name => edgeNamed(piece, name))
+    .filter(edge => (edge.interfacing ?? 0) > 0)
+    .map(({ name, interfacing }) => {
+      const edge = { piece: piece.name, edge: name };
+      const text = saying('job-fuse-strip', { edge, widthMm: interfacing! });
+      const called = saying('called-of-edges', { what: 'interfacing', edges: [edge] });
+      return job(
+        'fuse',
+        `fuse ${edgeLabel(edge)}`,
+        { text, called },
+        { edges: [edge], pieces: [piece.name] },
+      );
+    });
 
 const fuseJob = ({ name }: Piece): Job =>
   job(
@@ -211,7 +227,7 @@ const frontEdgeJobs = (piece: Piece): readonly Job[] =>
 export const isFrontTurning = (edge: Edge): boolean =>
   edge.kind === 'hem' && ['opening', 'centre'].includes(roleOf(edge) ?? '');
 
-function zipJob(pattern: Pattern, { name, along, length }: Fastening): Job {
+function zipJob(pattern: Pattern, { name, along, length, sort }: Fastening): Job {
   const edge = asThing(along),
     fastening = { fastening: name };
   const piece = pieceNamed(pattern, along.piece);
@@ -224,7 +240,7 @@ function zipJob(pattern: Pattern, { name, along, length }: Fastening): Job {
     'opening',
     `zip ${name}`,
     {
-      text: saying('job-zip', { fastening, edge, lengthMm }),
+      text: saying('job-zip', { fastening, edge, lengthMm, ...(sort === undefined ? {} : { sort }) }),
       called: saying('called-fastening', { fastening }),
     },
     { edges: [along], alsoCalled: [`opening ${edgeLabel(along)}`] },

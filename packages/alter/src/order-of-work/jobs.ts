@@ -19,12 +19,15 @@ export const jobKinds = [
   'facing',
   'understitch',
   'turn-out',
+  'finish',
+  'topstitch',
   'other',
   'hang',
   'hem',
   'elastic',
   'buttonhole',
   'button',
+  'closure',
 ] as const;
 export type JobKind = (typeof jobKinds)[number];
 

@@ -28,6 +28,7 @@ export const lateJobs = (pattern: Pattern, made: readonly MadePiece[]): readonly
   ...hemJobs(pattern, made),
   ...(pattern.fastenings ?? []).flatMap(drawnInJobs),
   ...buttonJobs(pattern),
+  ...(pattern.fastenings ?? []).flatMap(f => closureJobs(pattern, f)),
 ];
 
 /** Loops, straps and the like that are sewn onto a finished piece where their place is marked. */
@@ -78,11 +79,12 @@ function liningHems(pattern: Pattern): readonly (readonly EdgeRef[])[] {
 function hemJob(pattern: Pattern, edges: readonly EdgeRef[]): readonly Job[] {
   const names = edges.map(edgeLabel);
   const things = asThings(edges);
-  const { finish, allowance } = edgeNamed(pieceNamed(pattern, edges[0]!.piece), edges[0]!.edge);
+  const { finish, allowance, topstitch } = edgeNamed(pieceNamed(pattern, edges[0]!.piece), edges[0]!.edge);
   const text = saying('job-hem', {
     edges: things,
     ...(finish === undefined ? {} : { finish }),
     ...(allowance > 0 ? { depthMm: allowance } : {}),
+    ...(topstitch === undefined ? {} : { topstitchMm: topstitch }),
   });
   const called = saying('called-of-edges', { what: 'hem', edges: things });
   const hem = job(
@@ -129,6 +131,15 @@ function drawnInJobs({ name, kind, along, relaxed }: Fastening): readonly Job[] 
   ];
 }
 
+/** Hooks and eyes, snaps. */
+function closureJobs(pattern: Pattern, fastening: Fastening): readonly Job[] {
+  const { kind, name, along } = fastening;
+  if (kind !== 'hooks' && kind !== 'snaps') return [];
+  const text = saying('job-closures', { kind, edge: asThing(along), count: buttonCount(pattern, fastening) });
+  const called = saying('called-fastening', { fastening: { fastening: name } });
+  return [job('closure', `${kind} ${name}`, { text, called }, { edges: [along] })];
+}
+
 /** Buttonholes first: as many as are marked on a piece or said along its edge, whichever is more. */
 function buttonJobs(pattern: Pattern): readonly Job[] {
   const counted = (...roles: readonly MarkRole[]): readonly Counted[] =>
@@ -168,6 +179,8 @@ const facts = (counted: readonly Counted[]) => ({
 /** As many as are said, or as the spacing gives along the edge, one at each end. */
 function buttonCount(pattern: Pattern, { along, length, count, spacing }: Fastening): number {
   if (count !== undefined) return count;
-  const edge = pathLength(edgePath(pieceNamed(pattern, along.piece), along.edge));
+  const edge = along.part
+    ? along.part.to - along.part.from
+    : pathLength(edgePath(pieceNamed(pattern, along.piece), along.edge));
   return spacing === undefined ? 1 : Math.floor((length ?? edge) / spacing) + 1;
 }

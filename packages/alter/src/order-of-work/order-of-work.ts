@@ -1,6 +1,7 @@
 import type { Finding, Pattern, Saying } from '@paperhinge/geometry';
 import type { Derived, MakingNote } from '../alteration.js';
 import { inWords } from '../in-words.js';
+import { finishJobs, topstitchJobs } from './finish-jobs.js';
 import { flatJobs } from './flat-jobs.js';
 import { type Job, type JobKind, job, jobKinds } from './jobs.js';
 import { lateJobs } from './late-jobs.js';
@@ -39,6 +40,8 @@ export function orderOfWork(
     ...seamJobs(pattern, made),
     ...made.flatMap(piece => madeJobs(pattern, piece)),
     ...(lining ? turnOutJobs(pattern, lining) : []),
+    ...finishJobs(pattern, made),
+    ...topstitchJobs(pattern),
     ...lateJobs(pattern, made),
   ];
   const jobs = withNotes(constrained(pattern, withNotedJobs(called, making), lining), making);

@@ -103,6 +103,8 @@ function rulesOf(
     layersFirst,
     collarBetween(pattern),
     crossingSeamFirst(pattern, free),
+    pocketMouthFinished(pattern),
+    topstitchedLast,
     shoulderBeforeNeck(pattern),
     casingFirst,
     ...sleeves.map(sleeveRule),
@@ -157,7 +159,8 @@ const finishedBeforeEdgeRound =
   (pattern: Pattern): Rule =>
   (job, other) => {
     if (!sewsAn(other, 'inset', 'opening')) return undefined;
-    if (!sewsAn(job, 'band', 'facing') && !(other.kind === 'inset' && job.kind === 'seam')) return undefined;
+    if (!sewsAn(job, 'band', 'facing', 'finish') && !(other.kind === 'inset' && job.kind === 'seam'))
+      return undefined;
     const beside = other.edges.flatMap(e => [e, ...edgesBeside(pattern, e)]);
     return job.edges.some(e => holdsEdge(beside, e))
       ? saying('because-edge-round', { edges: asThings(other.edges) })
@@ -203,6 +206,26 @@ const pocketMouthFirst =
 const roleAt = (pattern: Pattern, { piece, edge }: EdgeRef): EdgeRole | undefined =>
   roleOf(edgeNamed(pieceNamed(pattern, piece), edge));
 
+/** A pocket's mouth is finished before the pocket is sewn on. */
+const pocketMouthFinished =
+  (pattern: Pattern): Rule =>
+  (job, other) => {
+    if (other.kind !== 'finish' || !sewsAn(job, 'seam', 'pocket')) return undefined;
+    const pockets = other.edges.filter(e => pieceRoleOf(pieceNamed(pattern, e.piece)) === 'pocket');
+    return pockets.some(e => piecesOf(job).includes(e.piece))
+      ? saying('because-pocket-mouth', {})
+      : undefined;
+  };
+
+/** An edge is topstitched once whatever makes it is sewn and turned. */
+const topstitchedLast: Rule = (job, other) => {
+  if (job.kind !== 'topstitch' || !sewsAn(other, 'layers', 'facing', 'understitch', 'opening', 'turn-out'))
+    return undefined;
+  return shared(job, other) || other.pieces.some(p => piecesOf(job).includes(p))
+    ? saying('because-topstitched', {})
+    : undefined;
+};
+
 const gatherFirst: Rule = (job, other) =>
   other.kind === 'gather' &&
   sewsAn(job, 'seam', 'band', 'facing') &&
@@ -235,7 +258,7 @@ const collarBetween =
 const crossingSeamFirst =
   (pattern: Pattern, free: ReadonlySet<string>): Rule =>
   (job, other) => {
-    if (other.kind !== 'seam' || !sewsAn(job, 'seam', 'gather', 'band', 'facing', 'hem', 'hang'))
+    if (other.kind !== 'seam' || !sewsAn(job, 'seam', 'gather', 'band', 'facing', 'finish', 'hem', 'hang'))
       return undefined;
     const seam = pattern.seams.find(s => s.name === other.seam);
     const across = pattern.seams.find(s => s.name === job.seam);
@@ -262,7 +285,9 @@ const shoulderBeforeNeck =
     const neck = job.edges.find(
       e => roleAt(pattern, e) === 'neck' && other.edges.some(o => o.piece === e.piece),
     );
-    return neck && sewsAn(job, 'seam', 'band', 'facing') ? saying('because-neck-is-round', {}) : undefined;
+    return neck && sewsAn(job, 'seam', 'band', 'facing', 'finish')
+      ? saying('because-neck-is-round', {})
+      : undefined;
   };
 
 const casingFirst: Rule = (job, other) =>

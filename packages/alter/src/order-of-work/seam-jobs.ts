@@ -1,5 +1,6 @@
 import { type Pattern, pieceNamed, pieceRoleOf, roleOf, type Seam, walkSeam } from '@paperhinge/geometry';
-import { sameEdge } from '../edge-refs.js';
+import { distinctEdges, sameEdge } from '../edge-refs.js';
+import { topstitchedIn } from './finish-jobs.js';
 import { asThings, edgeLabel, type Job, job } from './jobs.js';
 import { isWithin, type MadePiece } from './pieces.js';
 import { seamLengths } from './seam-lengths.js';
@@ -36,9 +37,16 @@ function seamJob(pattern: Pattern, seam: Seam): Job {
     : sewnInPart(pattern, [...a, ...b]);
   const openMm = leftOpenMm(pattern, [...a, ...b]);
   const part = { ...(parts.length > 0 ? { parts } : {}), ...(openMm > 0 ? { openMm } : {}) };
+  const topstitched = topstitchedIn(pattern, distinctEdges(edges));
   const text = isPair(seam)
     ? saying('job-seam-of-pair', { edge: asThings(a)[0]!, ...part })
-    : saying('job-seam', { a: asThings(a), b: asThings(b), ...worked(pattern, seam), ...part });
+    : saying('job-seam', {
+        a: asThings(a),
+        b: asThings(b),
+        ...worked(pattern, seam),
+        ...part,
+        ...(topstitched.length > 0 ? { topstitched } : {}),
+      });
   return job('seam', `seam ${name}`, { text, called }, { edges, seam: name });
 }
 

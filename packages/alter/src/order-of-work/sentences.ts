@@ -21,10 +21,16 @@ interface InPart {
   readonly openMm?: number;
 }
 
+interface Turned {
+  readonly depthMm?: number;
+  readonly topstitchMm?: number;
+}
+
 /** The jobs of the sewing, what each is called when another speaks of it, and why one waits for another. */
 export interface OrderSentences {
   'job-stay': OnEdges;
   'job-fuse': { readonly piece: Thing };
+  'job-fuse-strip': { readonly edge: Thing; readonly widthMm: number };
   'job-dart': { readonly dart: Thing };
   'job-pleat': {
     readonly pleat: Thing;
@@ -34,7 +40,13 @@ export interface OrderSentences {
   };
   'job-inset': { readonly edge: Thing };
   'job-opening': { readonly edge: Thing; readonly lengthMm: number };
-  'job-zip': { readonly fastening: Thing; readonly edge: Thing; readonly lengthMm: number };
+  /** `sort`: a word of the maker's own, such as `invisible`. */
+  'job-zip': {
+    readonly fastening: Thing;
+    readonly edge: Thing;
+    readonly lengthMm: number;
+    readonly sort?: string;
+  };
   /** `on`: where its place is marked. */
   'job-pocket': { readonly piece: Thing; readonly on?: readonly Thing[] };
   'job-layers': { readonly piece: Thing };
@@ -54,6 +66,8 @@ export interface OrderSentences {
     /** How many seams there are of which each takes up that much. */
     readonly times?: number;
     readonly onePassWith?: readonly Saying[];
+    /** Pressed and topstitched afterwards, so far from the seam. */
+    readonly topstitched?: readonly { readonly edge: Thing; readonly topstitchMm: number }[];
   };
   /** An edge sewn to its own mirror image. */
   'job-seam-of-pair': InPart & { readonly edge: Thing; readonly onePassWith?: readonly Saying[] };
@@ -66,10 +80,14 @@ export interface OrderSentences {
   'job-turn-through-gap': { readonly edge: Thing; readonly gapMm: number };
   'job-close-gap': { readonly edge: Thing; readonly gapMm: number };
   'job-hang': { readonly edges: readonly Thing[] };
-  'job-hem': { readonly edges: readonly Thing[]; readonly finish?: string; readonly depthMm?: number };
+  'job-hem': Turned & { readonly edges: readonly Thing[]; readonly finish?: string };
+  /** An edge that nothing is sewn to. */
+  'job-finish': Turned & { readonly edges: readonly Thing[]; readonly finish: string };
+  'job-topstitch': { readonly edges: readonly Thing[]; readonly topstitchMm: number };
   'job-elastic': { readonly fastening: Thing; readonly edge: Thing; readonly relaxedMm?: number };
   'job-cord': { readonly fastening: Thing; readonly edge: Thing };
   'job-buttonholes': { readonly pieces: readonly Thing[]; readonly count: number };
+  'job-closures': { readonly kind: 'hooks' | 'snaps'; readonly edge: Thing; readonly count: number };
   'job-buttons': { readonly pieces: readonly Thing[]; readonly count: number };
 
   'called-seam': { readonly seam: Thing };
@@ -102,6 +120,8 @@ export interface OrderSentences {
   'because-pocket-flat': NoFacts;
   'because-mouth-first': NoFacts;
   'because-laid-on': NoFacts;
+  'because-pocket-mouth': NoFacts;
+  'because-topstitched': NoFacts;
   'because-zip-on-facing': NoFacts;
   'because-behind-zip': NoFacts;
   'because-run-on': NoFacts;

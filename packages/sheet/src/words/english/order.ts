@@ -43,19 +43,42 @@ function stretch({ beside, fromMm, toMm, toEnd }: Part, say: Say): string {
     : `between ${say.length(fromMm)} and ${say.length(toMm)} ${from}`;
 }
 
+const folds: Readonly<Record<string, string>> = {
+  knife: 'a knife pleat',
+  box: 'a box pleat',
+  inverted: 'an inverted pleat',
+  tuck: 'a tuck',
+};
+/** " as a box pleat", where its name does not say so. */
+const foldedAs = ({ pleat = '' }: Thing, kind: string): string =>
+  pleat.includes(kind) ? '' : ` as ${folds[kind] ?? kind}`;
+
+const topstitchedAt = (mm: number | undefined, say: Say): string =>
+  mm === undefined ? '' : ` and topstitch at ${say.allowance(mm)}`;
+
+const finishing: Readonly<Record<string, string>> = {
+  ...finishes,
+  'turned once': 'Turn in',
+  'turned twice': 'Turn in twice',
+  banded: 'Sew the band to',
+};
+const closures = { hooks: ['hook and eye', 'hooks and eyes'], snaps: ['snap', 'snaps'] } as const;
+
 export const order: Sentences<OrderSentences> = {
   'job-stay': ({ piece, edges }, say) => `Sew ${say.thing(piece)} to ${edgeWords(edges, say)}.`,
   'job-fuse': ({ piece }, say) => `Fuse the interfacing to ${say.thing(piece)}.`,
+  'job-fuse-strip': ({ edge, widthMm }, say) =>
+    `Fuse a strip of interfacing, ${say.allowance(widthMm)} wide, along ${say.thing(edge)}.`,
   'job-dart': ({ dart }, say) => `Sew and press ${say.thing(dart)}.`,
-  'job-pleat': ({ pleat, takenMm, stitchedMm }, say) =>
-    `Fold ${say.thing(pleat)}, which takes up ${say.length(takenMm)}, and ${
+  'job-pleat': ({ pleat, kind, takenMm, stitchedMm }, say) =>
+    `Fold ${say.thing(pleat)}${foldedAs(pleat, kind)}, which takes up ${say.length(takenMm)}, and ${
       stitchedMm > 0 ? `stitch it down for ${say.length(stitchedMm)}` : 'baste it'
     }.`,
   'job-inset': ({ edge }, say) => `Finish ${say.thing(edge)}.`,
   'job-opening': ({ edge, lengthMm }, say) =>
     `Make the opening of ${say.length(lengthMm)} in ${say.thing(edge)}.`,
-  'job-zip': ({ fastening, edge, lengthMm }, say) =>
-    `Put ${say.thing(fastening)}, ${say.length(lengthMm)} long, into ${say.thing(edge)}.`,
+  'job-zip': ({ fastening, edge, lengthMm, sort }, say) =>
+    `Put ${say.thing(fastening)}, ${sort === undefined ? '' : `${sort}, `}${say.length(lengthMm)} long, into ${say.thing(edge)}.`,
   'job-pocket': ({ piece, on = [] }, say) =>
     on.length === 0
       ? `Make ${say.thing(piece)} and sew it to its place.`
@@ -64,13 +87,17 @@ export const order: Sentences<OrderSentences> = {
     `Sew the layers of ${say.thing(piece)} together along the outer edge, turn and press.`,
   'job-gather': ({ edges, fromMm, toMm, times }, say) =>
     `Gather ${edgeWords(edges, say)} from ${say.length(fromMm)} to ${say.length(toMm)}${each(times)}.`,
-  'job-seam': ({ a, b, easeMm, takenUp, times, parts = [], openMm, onePassWith }, say) => {
+  'job-seam': ({ a, b, easeMm, takenUp, times, parts = [], openMm, onePassWith, topstitched = [] }, say) => {
     const worked =
       easeMm === undefined
         ? ''
         : `, ${how[takenUp ?? 'eased']} ${say.length(Math.abs(easeMm))}${each(times)}`;
+    const over = topstitched.map(
+      ({ edge, topstitchMm }) => `the ${say.shortly(edge)} ${say.allowance(topstitchMm)} from the seam`,
+    );
+    const stitchedOver = over.length === 0 ? '' : ` Press, and topstitch ${say.list(over)}.`;
     const inPart = parts.length === 0 ? '' : ` (${say.list(parts.map(part => partly(part, say)))})`;
-    return `Sew ${edgeWords(a, say)} to ${edgeWords(b, say)}${inPart}${worked}${leaving(openMm, say)}${onePass(onePassWith, say)}.`;
+    return `Sew ${edgeWords(a, say)} to ${edgeWords(b, say)}${inPart}${worked}${leaving(openMm, say)}${onePass(onePassWith, say)}.${stitchedOver}`;
   },
   'job-seam-of-pair': ({ edge, parts: [part] = [], openMm, onePassWith }, say) =>
     `Sew the two edges of ${say.thing(edge)} to one another${part ? `, ${stretch(part, say)}` : ''}${leaving(openMm, say)}${onePass(onePassWith, say)}.`,
@@ -89,16 +116,27 @@ export const order: Sentences<OrderSentences> = {
     `Close by hand the ${say.length(gapMm)} left open in ${say.thing(edge)}.`,
   'job-hang': ({ edges }, say) =>
     `Let ${edgeWords(edges, say)} hang for a day, then level ${edges.length > 1 ? 'them' : 'it'}.`,
-  'job-hem': ({ edges, finish, depthMm }, say) => {
+  'job-hem': ({ edges, finish, depthMm, topstitchMm }, say) => {
     const turned = finishes[finish ?? 'turned once'] ?? 'Finish';
     const depth = depthMm === undefined || !turned.startsWith('Turn') ? '' : ` by ${say.allowance(depthMm)}`;
-    return `${turned} ${edgeWords(edges, say)}${depth}${turned.startsWith('Turn') ? ' and sew' : ''}.`;
+    const sewn = topstitchMm === undefined && turned.startsWith('Turn') ? ' and sew' : '';
+    return `${turned} ${edgeWords(edges, say)}${depth}${sewn}${topstitchedAt(topstitchMm, say)}.`;
   },
+  'job-finish': ({ edges, finish, depthMm, topstitchMm }, say) => {
+    const doing = finishing[finish] ?? 'Finish';
+    const depth = depthMm === undefined || !doing.startsWith('Turn') ? '' : ` by ${say.allowance(depthMm)}`;
+    const sewn = topstitchMm === undefined && doing.startsWith('Turn') ? ' and sew' : '';
+    return `${doing} ${edgeWords(edges, say)}${depth}${sewn}${topstitchedAt(topstitchMm, say)}.`;
+  },
+  'job-topstitch': ({ edges, topstitchMm }, say) =>
+    `Topstitch ${edgeWords(edges, say)} at ${say.allowance(topstitchMm)}.`,
   'job-elastic': ({ fastening, edge, relaxedMm }, say) =>
-    `Thread ${say.thing(fastening)}${relaxedMm === undefined ? '' : `, ${say.length(relaxedMm)} long`} into ${say.thing(edge)} and join its ends.`,
+    `Thread ${say.thing(fastening)}${relaxedMm === undefined ? '' : `, ${say.length(relaxedMm)} long,`} into ${say.thing(edge)} and join its ends.`,
   'job-cord': ({ fastening, edge }, say) => `Thread ${say.thing(fastening)} into ${say.thing(edge)}.`,
   'job-buttonholes': ({ pieces, count }, say) =>
     `Work the ${count > 1 ? `${count} buttonholes` : 'buttonhole'} of ${say.things(pieces)}.`,
+  'job-closures': ({ kind, edge, count }, say) =>
+    `Sew ${count === 1 ? `a ${closures[kind][0]}` : `${count} ${closures[kind][1]}`} to ${say.thing(edge)}.`,
   'job-buttons': ({ pieces, count }, say) =>
     `Sew on the ${count > 1 ? `${count} buttons` : 'button'} of ${say.things(pieces)}.`,
 
@@ -138,6 +176,8 @@ export const order: Sentences<OrderSentences> = {
   'because-through-buttonhole': () => 'each button is placed through its finished buttonhole',
   'because-pocket-flat': () => 'pockets and plackets are sewn while the piece lies flat',
   'because-mouth-first': () => 'the opening is turned and pressed before the pocket is closed behind it',
+  'because-pocket-mouth': () => 'its mouth is finished before the pocket is sewn on',
+  'because-topstitched': () => 'it is topstitched once it is sewn, turned and pressed',
   'because-laid-on': () => 'it is sewn onto the finished piece',
   'because-zip-on-facing': () => 'the zip is sewn to it',
   'because-behind-zip': () => 'it lies behind the zip',
@@ -168,6 +208,9 @@ const early: Readonly<Record<string, string>> = {
   facing: 'no seam crosses its edge',
   hang: 'no seam crosses the hem',
   hem: 'no seam crosses it; hems come late, when the length is sure',
+  finish: 'no seam crosses it',
+  topstitch: 'nothing has to be turned before it',
+  closure: 'closures come last',
   buttonhole: 'closures come last',
   button: 'closures come last',
 };

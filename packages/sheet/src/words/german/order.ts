@@ -29,9 +29,10 @@ const what: Readonly<Record<string, string>> = {
   gap: 'Lücke',
   understitching: 'Untersteppen',
   hanging: 'Aushängen',
-  turning: 'das Wenden',
-  buttonholes: 'die Knopflöcher',
-  buttons: 'die Knöpfe',
+  topstitching: 'dem Absteppen',
+  turning: 'dem Wenden',
+  buttonholes: 'den Knopflöchern',
+  buttons: 'den Knöpfen',
 };
 
 const each = (times: number | undefined): string =>
@@ -49,19 +50,44 @@ function stretch({ beside, fromMm, toMm, toEnd }: Part, say: Say): string {
     : `zwischen ${say.length(fromMm)} und ${say.length(toMm)} ${from}`;
 }
 
+const folds: Readonly<Record<string, string>> = {
+  knife: 'einfache Falte',
+  box: 'Quetschfalte',
+  inverted: 'Kellerfalte',
+  tuck: 'Biese',
+};
+const foldedAs = ({ pleat = '' }: Thing, kind: string): string =>
+  pleat.toLowerCase().includes((folds[kind] ?? kind).toLowerCase()) ? '' : ` als ${folds[kind] ?? kind}`;
+
+const topstitchedAt = (mm: number | undefined, say: Say): string =>
+  mm === undefined ? '' : ` und ${say.allowance(mm)} breit absteppen`;
+
+const finishing: Readonly<Record<string, string>> = {
+  ...hems,
+  'turned once': 'einschlagen und feststeppen',
+  'turned twice': 'doppelt einschlagen und feststeppen',
+  banded: 'mit dem Bündchen versehen',
+};
+const closures = {
+  hooks: ['Haken mit Öse', 'Haken mit Ösen'],
+  snaps: ['Druckknopf', 'Druckknöpfe'],
+} as const;
+
 export const order: Sentences<OrderSentences> = {
   'job-stay': ({ piece, edges }, say) => `${say.thing(piece)} an ${edgeWords(edges, say)} nähen.`,
   'job-fuse': ({ piece }, say) => `Einlage auf ${say.thing(piece)} bügeln.`,
+  'job-fuse-strip': ({ edge, widthMm }, say) =>
+    `Einen ${say.allowance(widthMm)} breiten Streifen Einlage aufbügeln: ${say.thing(edge)}.`,
   'job-dart': ({ dart }, say) => `${say.thing(dart)} nähen und bügeln.`,
-  'job-pleat': ({ pleat, takenMm, stitchedMm }, say) =>
-    `${say.thing(pleat)} legen (nimmt ${say.length(takenMm)} auf) und ${
+  'job-pleat': ({ pleat, kind, takenMm, stitchedMm }, say) =>
+    `${say.thing(pleat)}${foldedAs(pleat, kind)} legen (nimmt ${say.length(takenMm)} auf) und ${
       stitchedMm > 0 ? `${say.length(stitchedMm)} weit feststeppen` : 'heften'
     }.`,
   'job-inset': ({ edge }, say) => `${say.thing(edge)} fertigstellen.`,
   'job-opening': ({ edge, lengthMm }, say) =>
     `Schlitz von ${say.length(lengthMm)} arbeiten: ${say.thing(edge)}.`,
-  'job-zip': ({ fastening, edge, lengthMm }, say) =>
-    `${say.thing(fastening)} (${say.length(lengthMm)}) einnähen: ${say.thing(edge)}.`,
+  'job-zip': ({ fastening, edge, lengthMm, sort }, say) =>
+    `${say.thing(fastening)} (${sort === undefined ? '' : `${sort}, `}${say.length(lengthMm)}) einnähen: ${say.thing(edge)}.`,
   'job-pocket': ({ piece, on = [] }, say) =>
     on.length === 0
       ? `${say.thing(piece)} vorbereiten und an seine Stelle nähen.`
@@ -70,13 +96,17 @@ export const order: Sentences<OrderSentences> = {
     `Die Lagen von ${say.thing(piece)} an der Außenkante zusammennähen, wenden und bügeln.`,
   'job-gather': ({ edges, fromMm, toMm, times }, say) =>
     `${edgeWords(edges, say)} von ${say.length(fromMm)} auf ${say.length(toMm)} einkräuseln${each(times)}.`,
-  'job-seam': ({ a, b, easeMm, takenUp, times, parts = [], openMm, onePassWith }, say) => {
+  'job-seam': ({ a, b, easeMm, takenUp, times, parts = [], openMm, onePassWith, topstitched = [] }, say) => {
     const worked =
       easeMm === undefined
         ? ''
         : `; dabei werden ${say.length(Math.abs(easeMm))} ${how[takenUp ?? 'eased']}${each(times)}`;
+    const over = topstitched.map(
+      ({ edge, topstitchMm }) => `„${say.shortly(edge)}“ ${say.allowance(topstitchMm)} neben der Naht`,
+    );
+    const stitchedOver = over.length === 0 ? '' : ` Bügeln und absteppen: ${say.list(over)}.`;
     const inPart = parts.length === 0 ? '' : ` (${say.list(parts.map(part => partly(part, say)))})`;
-    return `${edgeWords(a, say)} an ${edgeWords(b, say)} nähen${inPart}${onePass(onePassWith, say)}${worked}${leaving(openMm, say)}.`;
+    return `${edgeWords(a, say)} an ${edgeWords(b, say)} nähen${inPart}${onePass(onePassWith, say)}${worked}${leaving(openMm, say)}.${stitchedOver}`;
   },
   'job-seam-of-pair': ({ edge, parts: [part] = [], openMm, onePassWith }, say) =>
     `Beide Kanten zusammennähen: ${say.thing(edge)}${part ? `, ${stretch(part, say)}` : ''}${onePass(onePassWith, say)}${leaving(openMm, say)}.`,
@@ -95,15 +125,24 @@ export const order: Sentences<OrderSentences> = {
   'job-close-gap': ({ edge, gapMm }, say) =>
     `Die offen gelassenen ${say.length(gapMm)} von Hand schließen: ${say.thing(edge)}.`,
   'job-hang': ({ edges }, say) => `${edgeWords(edges, say)} einen Tag aushängen lassen, dann begradigen.`,
-  'job-hem': ({ edges, finish, depthMm }, say) => {
+  'job-hem': ({ edges, finish, depthMm, topstitchMm }, say) => {
     const doing = hems[finish ?? 'turned once'] ?? 'fertigstellen';
-    return `${edgeWords(edges, say)}${depthMm === undefined || !doing.includes('einschlagen') ? '' : ` ${say.allowance(depthMm)}`} ${doing}.`;
+    return `${edgeWords(edges, say)}${depthMm === undefined || !doing.includes('einschlagen') ? '' : ` ${say.allowance(depthMm)}`} ${topstitchMm === undefined ? doing : doing.replace(' und säumen', '')}${topstitchedAt(topstitchMm, say)}.`;
   },
+  'job-finish': ({ edges, finish, depthMm, topstitchMm }, say) => {
+    const doing = finishing[finish] ?? 'versäubern';
+    const depth = depthMm === undefined || !doing.includes('einschlagen') ? '' : ` ${say.allowance(depthMm)}`;
+    return `${edgeWords(edges, say)}${depth} ${doing}${topstitchedAt(topstitchMm, say)}.`;
+  },
+  'job-topstitch': ({ edges, topstitchMm }, say) =>
+    `${edgeWords(edges, say)} ${say.allowance(topstitchMm)} breit absteppen.`,
   'job-elastic': ({ fastening, edge, relaxedMm }, say) =>
     `${say.thing(fastening)}${relaxedMm === undefined ? '' : ` (${say.length(relaxedMm)})`} einziehen und schließen: ${say.thing(edge)}.`,
   'job-cord': ({ fastening, edge }, say) => `${say.thing(fastening)} einziehen: ${say.thing(edge)}.`,
   'job-buttonholes': ({ pieces, count }, say) =>
     `${count > 1 ? `${count} Knopflöcher` : 'Knopfloch'} arbeiten: ${say.things(pieces)}.`,
+  'job-closures': ({ kind, edge, count }, say) =>
+    `${count === 1 ? closures[kind][0] : `${count} ${closures[kind][1]}`} annähen: ${say.thing(edge)}.`,
   'job-buttons': ({ pieces, count }, say) =>
     `${count > 1 ? `${count} Knöpfe` : 'Knopf'} annähen: ${say.things(pieces)}.`,
 
@@ -149,6 +188,8 @@ export const order: Sentences<OrderSentences> = {
   'because-pocket-flat': () => 'Taschen und Schlitze werden genäht, solange das Teil flach liegt',
   'because-mouth-first': () =>
     'der Eingriff wird gewendet und gebügelt, bevor die Tasche dahinter geschlossen wird',
+  'because-pocket-mouth': () => 'der Eingriff ist fertig, bevor die Tasche aufgenäht wird',
+  'because-topstitched': () => 'abgesteppt wird, was genäht, gewendet und gebügelt ist',
   'because-laid-on': () => 'es wird auf das fertige Teil genäht',
   'because-zip-on-facing': () => 'der Reißverschluss wird daran genäht',
   'because-behind-zip': () => 'es liegt hinter dem Reißverschluss',
@@ -179,6 +220,9 @@ const early: Readonly<Record<string, string>> = {
   facing: 'keine Naht kreuzt die Kante',
   hang: 'keine Naht kreuzt den Saum',
   hem: 'keine Naht kreuzt ihn; Säume kommen spät, wenn die Länge feststeht',
+  finish: 'keine Naht kreuzt die Kante',
+  topstitch: 'davor muss nichts gewendet werden',
+  closure: 'Verschlüsse kommen zuletzt',
   buttonhole: 'Verschlüsse kommen zuletzt',
   button: 'Verschlüsse kommen zuletzt',
 };
