@@ -1,3 +1,4 @@
+import { type Affine, apply, identity } from '../affine.js';
 import { angleTolerance } from '../tolerance.js';
 
 /** An elliptical arc to x, y as SVG writes it; `turn` is the ellipse's own turn in degrees. */
@@ -21,7 +22,7 @@ export interface SvgArc extends ArcTo {
 const largestStep = Math.PI / 24;
 
 /**
- * Hands an arc on as cubics of at most 7.5 degrees each.
+ * Hands an arc on as cubics of at most 7.5 degrees each, carried by `map`.
  *
  * Centre and radii by the SVG 2 implementation notes, B.2.4 and B.2.5: negative radii count as positive, radii too
  * small are scaled up until the ends are reached. Each cubic has handles of (4/3) tan(δ/4); its radial error is at
@@ -32,23 +33,24 @@ const largestStep = Math.PI / 24;
 export function forEachArcCubic(
   arc: SvgArc,
   cubicTo: (x1: number, y1: number, x2: number, y2: number, x: number, y: number) => void,
+  map: Affine = identity,
 ): 'arc' | 'line' | 'nothing' {
   const { x0, y0, x, y } = arc;
   if (x0 === x && y0 === y) return 'nothing';
   if (arc.rx === 0 || arc.ry === 0) return 'line';
-  const { rx, ry, c, s, cx, cy, from, swept } = centred(arc);
+  const centre = centred(arc);
+  const { swept } = centre;
   const steps = Math.max(1, Math.ceil(Math.abs(swept) / largestStep - angleTolerance)); // rounding in a sweep of n steps must not cost one more
-  const step = swept / steps;
-  const k = (4 / 3) * Math.tan(step / 4);
-  const middleX = (x0 + x) / 2,
-    middleY = (y0 + y) / 2;
-  const toX = (px: number, py: number): number => c * rx * (px + cx) - s * ry * (py + cy) + middleX;
-  const toY = (px: number, py: number): number => s * rx * (px + cx) + c * ry * (py + cy) + middleY;
-  let cos = Math.cos(from),
-    sin = Math.sin(from);
+  // Handle, cosine and sine of a step all follow from the tangent of its quarter.
+  const quarter = Math.tan(swept / steps / 4);
+  const k = (4 / 3) * quarter;
+  const halfSin = (2 * quarter) / (1 + quarter * quarter);
+  const turnCos = 1 - 2 * halfSin * halfSin,
+    turnSin = (2 * halfSin * (1 - quarter * quarter)) / (1 + quarter * quarter);
+  const { a, b, c, d, e, f } = fromUnitCircle(arc, centre, map);
+  const end = apply(map, arc);
   // Each step turns the last by one small angle: 48 steps lose 1e-14 of the radius and take half the time.
-  const turnCos = Math.cos(step),
-    turnSin = Math.sin(step);
+  let { cos, sin } = centre;
   for (let i = 1; i <= steps; i++) {
     const nextCos = cos * turnCos - sin * turnSin,
       nextSin = sin * turnCos + cos * turnSin;
@@ -58,17 +60,35 @@ export function forEachArcCubic(
       by = nextSin - k * nextCos;
     const isLast = i === steps;
     cubicTo(
-      toX(ax, ay),
-      toY(ax, ay),
-      toX(bx, by),
-      toY(bx, by),
-      isLast ? x : toX(nextCos, nextSin),
-      isLast ? y : toY(nextCos, nextSin),
+      a * ax + c * ay + e,
+      b * ax + d * ay + f,
+      a * bx + c * by + e,
+      b * bx + d * by + f,
+      isLast ? end.x : a * nextCos + c * nextSin + e,
+      isLast ? end.y : b * nextCos + d * nextSin + f,
     );
     cos = nextCos;
     sin = nextSin;
   }
   return 'arc';
+}
+
+/** What carries the unit circle to the ellipse's image: once for all points of an arc. */
+function fromUnitCircle({ x0, y0, x, y }: SvgArc, { rx, ry, c, s, cx, cy }: CentredArc, map: Affine): Affine {
+  const u = { x: c * rx, y: s * rx },
+    v = { x: -s * ry, y: c * ry };
+  const middle = apply(map, {
+    x: u.x * cx + v.x * cy + (x0 + x) / 2,
+    y: u.y * cx + v.y * cy + (y0 + y) / 2,
+  });
+  return {
+    a: map.a * u.x + map.c * u.y,
+    b: map.b * u.x + map.d * u.y,
+    c: map.a * v.x + map.c * v.y,
+    d: map.b * v.x + map.d * v.y,
+    e: middle.x,
+    f: middle.y,
+  };
 }
 
 /** An arc by its centre: on the unit circle in the ellipse's own axes, the chord's middle at 0; angles in rad. */
@@ -80,7 +100,9 @@ interface CentredArc {
   readonly s: number;
   readonly cx: number;
   readonly cy: number;
-  readonly from: number;
+  /** Of where the arc begins. */
+  readonly cos: number;
+  readonly sin: number;
   /** Signed, clockwise positive. */
   readonly swept: number;
 }
@@ -89,15 +111,15 @@ function centred({ x0, y0, x, y, large, sweep, ...arc }: SvgArc): CentredArc {
   let rx = Math.abs(arc.rx),
     ry = Math.abs(arc.ry);
   const phi = (arc.turn * Math.PI) / 180;
-  const c = Math.cos(phi),
-    s = Math.sin(phi);
+  const c = phi === 0 ? 1 : Math.cos(phi),
+    s = phi === 0 ? 0 : Math.sin(phi);
   // B.2.4 step 1: half the chord, in the ellipse's own axes; scaled to the unit circle here.
   const hx = (x0 - x) / 2,
     hy = (y0 - y) / 2;
   let ux = (c * hx + s * hy) / rx,
     uy = (-s * hx + c * hy) / ry;
-  // √Λ of the specification; taken by hypot, so that the tiniest radii do not overflow its square.
-  const reach = Math.hypot(ux, uy);
+  // √Λ of the specification; taken so that the tiniest radii do not overflow its square.
+  const reach = lengthOf(ux, uy);
   if (reach > 1) {
     rx *= reach;
     ry *= reach;
@@ -109,10 +131,21 @@ function centred({ x0, y0, x, y, large, sweep, ...arc }: SvgArc): CentredArc {
   const off = Math.sqrt(Math.max(0, (1 - size) / size)) * (large === sweep ? -1 : 1);
   const cx = off * uy,
     cy = -off * ux;
-  const from = Math.atan2(uy - cy, ux - cx);
-  let swept = Math.atan2(-uy - cy, -ux - cx) - from;
+  const px = ux - cx,
+    py = uy - cy,
+    qx = -ux - cx,
+    qy = -uy - cy;
+  let swept = Math.atan2(px * qy - py * qx, px * qx + py * qy);
   if (sweep && swept < 0) swept += 2 * Math.PI;
   if (!sweep && swept > 0) swept -= 2 * Math.PI;
 
-  return { rx, ry, c, s, cx, cy, from, swept };
+  // Both ends lie on the unit circle but for rounding.
+  const unit = lengthOf(px, py);
+  return { rx, ry, c, s, cx, cy, cos: px / unit, sin: py / unit, swept };
+}
+
+/** The square root of the squares where these keep their digits; `hypot`, which always does, takes five times as long. */
+function lengthOf(x: number, y: number): number {
+  const square = x * x + y * y;
+  return square > 1e-200 && square < 1e200 ? Math.sqrt(square) : Math.hypot(x, y);
 }

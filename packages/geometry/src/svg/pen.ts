@@ -1,5 +1,5 @@
 import type { Affine } from '../affine.js';
-import { endOf, type Segment } from '../curve/segment.js';
+import type { Segment } from '../curve/segment.js';
 import type { Point } from '../vector.js';
 import { type ArcTo, forEachArcCubic } from './arc.js';
 import { mostShapePoints } from './limits.js';
@@ -37,7 +37,8 @@ export interface StrokePen extends PathPen {
  * @param points how many it may draw, as `mostShapePoints` counts them
  * @throws PatternError `too-many-segments` from its strokes, beyond that
  */
-export function penThrough({ a, b, c, d, e, f }: Affine, points = mostShapePoints): StrokePen {
+export function penThrough(map: Affine, points = mostShapePoints): StrokePen {
+  const { a, b, c, d, e, f } = map;
   const strokes = strokesOf(points, { x: e, y: f });
   const mapped = (x: number, y: number): Point => ({ x: a * x + c * y + e, y: b * x + d * y + f });
   // The current point and the start of the stroke in the element's own coordinates.
@@ -46,14 +47,20 @@ export function penThrough({ a, b, c, d, e, f }: Affine, points = mostShapePoint
     startX = 0,
     startY = 0;
   const lineTo = (x: number, y: number): void => {
-    strokes.add([strokes.here(), mapped(x, y)]);
+    const end = mapped(x, y);
+    strokes.add([strokes.here(), end], end);
     x0 = x;
     y0 = y;
   };
   const cubicTo: PathPen['cubicTo'] = (x1, y1, x2, y2, x, y) => {
-    strokes.add([strokes.here(), mapped(x1, y1), mapped(x2, y2), mapped(x, y)]);
+    const end = mapped(x, y);
+    strokes.add([strokes.here(), mapped(x1, y1), mapped(x2, y2), end], end);
     x0 = x;
     y0 = y;
+  };
+  const arcPiece: PathPen['cubicTo'] = (x1, y1, x2, y2, x, y) => {
+    const end = { x, y };
+    strokes.add([strokes.here(), { x: x1, y: y1 }, { x: x2, y: y2 }, end], end);
   };
 
   return {
@@ -69,7 +76,11 @@ export function penThrough({ a, b, c, d, e, f }: Affine, points = mostShapePoint
       cubicTo(x0 + (x1 - x0) * k, y0 + (y1 - y0) * k, x + (x1 - x) * k, y + (y1 - y) * k, x, y);
     },
     arcTo(arc) {
-      if (forEachArcCubic({ x0, y0, ...arc }, cubicTo) === 'line') lineTo(arc.x, arc.y);
+      const { rx, ry, turn, large, sweep, x, y } = arc;
+      const drawn = forEachArcCubic({ rx, ry, turn, large, sweep, x, y, x0, y0 }, arcPiece, map);
+      if (drawn === 'line') return lineTo(x, y);
+      x0 = x;
+      y0 = y;
     },
     close() {
       strokes.close();
@@ -86,8 +97,8 @@ interface Strokes {
   here(): Point;
   /** Lifts the pen and sets it down there. */
   begin(at: Point): void;
-  /** A segment that starts where the pen is. */
-  add(segment: Segment): void;
+  /** A segment that starts where the pen is, and where it ends. */
+  add(segment: Segment, end: Point): void;
   /** Back to where the stroke began; `z` right after `z`, or after nothing: a stroke of no length, closed upon itself. */
   close(): void;
   all(): readonly Subpath[];
@@ -122,11 +133,11 @@ function strokesOf(points: number, origin: Point): Strokes {
       here = at;
       setDown();
     },
-    add(segment) {
-      setDown();
+    add(segment, end) {
+      if (!isDown) setDown();
       take(segment.length - 1);
       segments.push(segment);
-      here = endOf(segment);
+      here = end;
     },
     close() {
       setDown();
