@@ -1,5 +1,5 @@
 import { type Cut, cutApart, holdingSection, sectionAt, swing } from '@paperhinge/alter/hinge';
-import { at, edgePath, line, type Piece, type Point, pathOf } from '@paperhinge/geometry';
+import { at, edgePath, line, type PatternError, type Piece, type Point, pathOf } from '@paperhinge/geometry';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { dartsOf, outlinePath } from '@paperhinge/geometry/pattern';
 import { type Affine, distance, identity, rotation, translation } from '@paperhinge/geometry/plane';
@@ -11,6 +11,7 @@ import {
   areaOf,
   block,
   dart,
+  depth,
   edge,
   expectClosed,
   expectUntouched,
@@ -27,6 +28,14 @@ const panel = (): Piece =>
     edge('hem', 'hem', line(at(240, 600), at(0, 600))),
     edge('centre', 'fold', line(at(0, 600), at(0, 0))),
   ]);
+const refusedBy = (run: () => unknown): PatternError => {
+  try {
+    run();
+  } catch (error) {
+    return error as PatternError;
+  }
+  throw new Error('Nothing was refused.');
+};
 const hub: Point = at(120, 300);
 const from = (name: string, along: number): Cut => ({ from: { edge: name, along }, to: { pivot: hub } });
 
@@ -42,6 +51,9 @@ describe('cutting apart', () => {
     const areas = sections.map(s => signedArea(s.border));
     expect(Math.min(...areas)).toBeGreaterThan(0);
     expect(areas.reduce((a, b) => a + b)).toBeCloseTo(areaOf(panel()), 6);
+    // Between the cuts to the top and to the side, by the shoelace: (100, 0), (240, 0), (240, 200), (120, 300).
+    const corner = Math.abs(polygon([at(100, 0), at(240, 0), at(240, 200), hub])) / 2;
+    expect(Math.min(...areas.map(a => Math.abs(a - corner)))).toBeLessThan(1e-9);
   });
   test('names the sections before and after a cut in clockwise order', () => {
     const cutPiece = cutApart(panel(), [
@@ -141,6 +153,36 @@ describe('cutting apart', () => {
     const down: Cut = { from: { edge: 'top', along: 100 }, to: { edge: 'hem', along: 140 } };
     const on: Cut = { from: { edge: 'top', along: 100 }, to: { pivot: at(100, 300) } };
     expect(() => cutApart(panel(), [down, on])).toThrow(refusal('slashes-cross'));
+  });
+  test('a cut that ends on another, short of its end, is refused', () => {
+    const down: Cut = { from: { edge: 'top', along: 100 }, to: { edge: 'hem', along: 140 } };
+    const onto: Cut = { from: { edge: 'side', along: 300 }, to: { pivot: at(100, 300) } };
+    expect(() => cutApart(panel(), [down, onto])).toThrow(refusal('slashes-cross'));
+    expect(() => cutApart(panel(), [onto, down])).toThrow(refusal('slashes-cross'));
+  });
+  test('a cut across a dart is refused, and both are named', () => {
+    // From the side above the dart to the side below it, behind which the dart lies.
+    const behind: Cut = {
+      from: { edge: 'side-upper', along: 150 },
+      to: { edge: 'side-lower', along: 40 },
+      course: pathOf(line(at(100 + depth, 150), at(160, 200)), line(at(160, 200), at(100 + depth, 255))),
+    };
+    expect(() => cutApart(block(), [behind])).toThrow(refusal('slash-crosses-dart'));
+    const through: Cut = { from: { dart: 'bust' }, to: { edge: 'side-lower', along: 0 } };
+    const refused = refusedBy(() => cutApart(block(), [through]));
+    expect(refused.facts).toMatchObject({
+      slash: {
+        facts: {
+          from: { code: 'slash-at-dart', facts: { dart: { dart: 'bust' } } },
+          to: { code: 'slash-at-edge', facts: { edge: { edge: 'side-lower' }, alongMm: 0 } },
+        },
+      },
+    });
+  });
+  test('a cut whose two ends are one place is refused, with the edge it lies on', () => {
+    const none: Cut = { from: { edge: 'top', along: 100 }, to: { pivot: at(100, 0) } };
+    expect(() => cutApart(panel(), [none])).toThrow(refusal('slash-too-short'));
+    expect(refusedBy(() => cutApart(panel(), [none])).where).toEqual({ piece: 'block', edge: 'top' });
   });
   test('a pivot outside the piece, or on its outline, is refused', () => {
     const to = (pivot: Point): Cut => ({ from: { edge: 'top', along: 100 }, to: { pivot } });

@@ -323,6 +323,26 @@ describe('a line over three parts of the paper', () => {
     expect(xs(carried(drawn('level', 'waist', [20, 100], [220, 100]))).at(-1)).toBe(270);
     expect(xs(carried(drawn('level', 'waist', [-20, 100], [180, 100]))).slice(0, 4)).toEqual([-20, 0, 0, 60]);
   });
+  test('is joined in its own order where only the middle part moves', () => {
+    const middle = cut.sections.map((_, i) =>
+      i === cut.beside[0]!.left && i !== cut.beside[1]!.left ? translation(at(0, 15)) : identity,
+    );
+    const line = drawn('level', 'waist', [20, 100], [180, 100]);
+    const done = carry({ ...cut, piece: { ...cut.piece, lines: [line] } }, middle, cut.beside[0]!.right)
+      .lines[0]!;
+    expect(done.path.segments.flatMap(s => [...s]).map(p => [p.x, p.y])).toEqual(
+      [
+        [20, 100, 60, 100],
+        [60, 100, 60, 115],
+        [60, 115, 120, 115],
+        [120, 115, 120, 100],
+        [120, 100, 180, 100],
+      ].flatMap(([a, b, c, d]) => [
+        [a, b],
+        [c, d],
+      ]),
+    );
+  });
   test('over a mouth in the outline it is joined straight from bank to bank, though both move alike', () => {
     // A dart from the top, its mouth from 140 to 180 mm: the line crosses it 20 mm down.
     const darted = pieceOf(
@@ -344,6 +364,28 @@ describe('a line over three parts of the paper', () => {
     // The dart's sides 50 mm down lie at 150 and 170.
     expect(xs(done.lines[0]!)).toEqual([20, 60, 60, 80, 80, 170, 170, 190, 190, 215]);
   });
+});
+
+test('of a grain line that leaves the cloth that stays and comes back the longer run is kept', () => {
+  // A wedge cut out of the hem, its point at (100, 100): at y = 200 it is 20 mm wide.
+  const wedge = cutApart(panel({}, 'fold'), [
+    { from: { edge: 'hem', along: 80 }, to: { pivot: at(100, 100) } },
+    { from: { edge: 'hem', along: 120 }, to: { pivot: at(100, 100) } },
+  ]);
+  const holding = holdingSection(wedge);
+  const motions = wedge.sections.map((_, i) => (i === holding ? identity : translation(at(0, 20))));
+  const grain = (from: number, to: number) => {
+    const line = drawn('grain', 'grain', [from, 200], [to, 200]);
+    const { lines, findings } = carry(
+      { ...wedge, piece: { ...wedge.piece, lines: [line] } },
+      motions,
+      holding,
+    );
+    expect(findings.map(f => f.code)).toEqual(['grain-line-shortened']);
+    return lines[0]!.path.segments.flatMap(s => [...s]).map(p => Math.round(p.x * 1e6) / 1e6);
+  };
+  expect(grain(20, 150)).toEqual([20, 90]);
+  expect(grain(60, 190)).toEqual([110, 190]);
 });
 
 describe('the ring', () => {

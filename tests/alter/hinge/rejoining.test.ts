@@ -13,7 +13,8 @@ import { subpath } from '@paperhinge/geometry/paths';
 import { dartsOf } from '@paperhinge/geometry/pattern';
 import { type Affine, identity, rotation, translation } from '@paperhinge/geometry/plane';
 import { describe, expect, test } from 'vitest';
-import { areaOf, block, edge, expectClosed, lengthOf, pieceOf } from './pieces.js';
+import { endingAt, startingAt } from '../../../packages/alter/src/hinge/ends.js';
+import { areaOf, block, dart, edge, expectClosed, lengthOf, pieceOf, refusal } from './pieces.js';
 
 /** 200 wide, 300 high. */
 const panel = (): Piece =>
@@ -91,6 +92,120 @@ test('two openings of one slash become two darts, each with its own name and poi
   ]);
   expect(areaOf(piece)).toBeCloseTo(230 * 300 - 2 * 0.5 * 30 * 90, 9);
   expectClosed(piece);
+});
+
+test('an opening that is no dart is bridged, though the other end of its slash becomes one', () => {
+  const cut = cutApart(panel(), [down]);
+  const { left, right } = cut.beside[0]!;
+  const motions = cut.sections.map((_, i) => (i === left ? translation(at(30, 0)) : identity));
+  const swung = swing(cut, motions, right, {
+    darts: [{ cut: 0, end: 'from', name: 'upper', apex: at(115, 90) }],
+  });
+  expect(swung.openings.map(o => [o.edge, o.fate])).toEqual([
+    ['top', 'dart'],
+    ['hem', 'bridged'],
+  ]);
+  expect(dartsOf(swung.piece).map(d => d.name)).toEqual(['upper']);
+});
+
+test('what an overlap cut off has no place any more', () => {
+  const cut = cutApart(panel(), [down]);
+  const { left, right } = cut.beside[0]!;
+  const motions = cut.sections.map((_, i) => (i === left ? translation(at(-30, 0)) : identity));
+  const { places } = swing(cut, motions, right);
+  const near = (mm: number) => expect.closeTo(mm, 9);
+  expect(places.filter(p => p.edge === 'top').map(p => [p.from, p.to, p.newFrom])).toEqual([
+    [near(0), near(85), near(0)],
+    [near(115), near(200), near(85)],
+  ]);
+  expect(places.filter(p => p.edge === 'hem').map(p => [p.from, p.to, p.newFrom])).toEqual([
+    [near(0), near(85), near(0)],
+    [near(115), near(200), near(85)],
+  ]);
+});
+
+describe('a dart that closes between two parts of an edge', () => {
+  // Legs of 100 and 98.5 mm about (100, 100).
+  const seconds = at(100 + 98.5 * Math.sin(0.2), 100 - 98.5 * Math.cos(0.2));
+  const darted = pieceOf(
+    [
+      { ...edge('top', 'seam', line(at(0, 0), at(100, 0))), corners: { start: 'pressed-open' } },
+      dart('d', at(100, 0), at(100, 100), seconds),
+      { ...edge('top', 'seam', line(seconds, at(200, 30))), corners: { end: 'mitre' } },
+      edge('right', 'seam', line(at(200, 30), at(200, 300))),
+      edge('hem', 'hem', line(at(200, 300), at(0, 300))),
+      edge('left', 'fold', line(at(0, 300), at(0, 0))),
+    ],
+    { lines: [] },
+  );
+  const cut = cutApart(darted, [{ from: { dart: 'd' }, to: { edge: 'hem', along: 100 } }]);
+  const moves = sectionAt(cut, 0, 'to', 'before');
+  const motions = cut.sections.map((_, i) => (i === moves ? rotation(-0.2, at(100, 100)) : identity));
+  const swung = swing(cut, motions, 1 - moves, { closing: ['d'] });
+  const top = swung.piece.outline.parts.find(p => p.name === 'top') as Edge;
+  test('leaves one edge with the step of its legs, and the rules of both its corners', () => {
+    expect(swung.closed).toEqual([{ dart: 'd', stepMm: expect.closeTo(1.5, 9) }]);
+    expect(dartsOf(swung.piece)).toEqual([]);
+    expect(top.corners).toStrictEqual({ start: 'pressed-open', end: 'mitre' });
+    expectClosed(swung.piece);
+  });
+  test('the step lies where the legs came together, straight down the leg', () => {
+    expect(top.path.segments.slice(0, 2).map(([p, q]) => [p.x, p.y, q!.x, q!.y])).toEqual([
+      [0, 0, 100, 0],
+      [100, 0, expect.closeTo(100, 9), expect.closeTo(1.5, 9)],
+    ]);
+  });
+});
+
+test('an outline that does not close is refused, not welded', () => {
+  const open = pieceOf(
+    [
+      edge('top', 'seam', line(at(0, 0), at(200, 0))),
+      edge('right', 'seam', line(at(200, 0.2), at(200, 300))),
+      edge('hem', 'hem', line(at(200, 300), at(0, 300))),
+      edge('left', 'fold', line(at(0, 300), at(0, 0))),
+    ],
+    { lines: [] },
+  );
+  const cut = cutApart(open, [down]);
+  expect(() =>
+    swing(
+      cut,
+      cut.sections.map(() => identity),
+      0,
+    ),
+  ).toThrow(refusal('outline-open'));
+});
+
+test('an edge in whose middle the list of parts begins comes back in one', () => {
+  const { parts } = panel().outline;
+  const halves = [
+    edge('top', 'seam', line(at(120, 0), at(200, 0))),
+    ...parts.slice(1),
+    edge('top', 'seam', line(at(0, 0), at(120, 0))),
+  ];
+  const { piece } = swing(cutApart({ ...panel(), outline: { parts: halves } }, []), [identity], 0);
+  expect(piece.outline.parts.map(p => p.name)).toEqual(['top', 'right', 'hem', 'left']);
+  expect((piece.outline.parts[0] as Edge).path.segments).toEqual([
+    [at(0, 0), at(120, 0)],
+    [at(120, 0), at(200, 0)],
+  ]);
+});
+
+test('the end of a path is set on a point, the rest of it left alone', () => {
+  const path = {
+    segments: [line(at(0, 0), at(10, 0)), line(at(10, 0), at(10, 10)), line(at(10, 10), at(0, 10))],
+  };
+  expect(startingAt(path, at(1, 2)).segments).toEqual([
+    [at(1, 2), at(10, 0)],
+    [at(10, 0), at(10, 10)],
+    [at(10, 10), at(0, 10)],
+  ]);
+  expect(endingAt(path, at(1, 2)).segments).toEqual([
+    [at(0, 0), at(10, 0)],
+    [at(10, 0), at(10, 10)],
+    [at(10, 10), at(1, 2)],
+  ]);
 });
 
 test('a dart that would tear is named with its piece', () => {

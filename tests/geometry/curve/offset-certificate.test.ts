@@ -56,6 +56,9 @@ describe('beside a straight line', () => {
   test('a curve that runs to and fro on the parallel is refused: it is no parallel, though no point of it is off', () => {
     expect(certified([at(0, 10), at(160, 10), at(-60, 10), at(100, 10)], level, 10, 0.01)).toBe(false);
     expect(certified([at(0, 10), at(130, 10), at(-30, 10), at(100, 10)], level, 10, 0.01)).toBe(false);
+    // Even by a fifth of a millimetre in the middle, where every point matched stays within the tolerance.
+    expect(certified([at(0, 10), at(102, 10), at(-2, 10), at(100, 10)], level, 10, 0.01)).toBe(false);
+    expect(certified([at(0, 10), at(100, 10), at(0, 10), at(100, 10)], level, 10, 0.01)).toBe(true);
   });
   test('a curve that speeds up and slows down on the parallel is one', () => {
     expect(certified([at(0, 10), at(90, 10), at(95, 10), at(100, 10)], level, 10, 0.01)).toBe(true);
@@ -191,6 +194,13 @@ describe('where no bound is sharp', () => {
     expect(certified(speck(10.0095, 10.0105), stretch, 10, 0.01)).toBe(false);
     expect(certified(speck(9.9895, 9.9905), stretch, 10, 0.01)).toBe(false);
     expect(certified(speck(9.9905, 9.9895), stretch, 10, 0.01)).toBe(false);
+  });
+  test('in a stretch hardly longer than the tolerance a bulge is seen', () => {
+    const bulge = (y: number): Cubic => [at(0, 10), at(0, y), at(0.4, y), at(0.4, 10)];
+    const short: Cubic = [at(0, 0), at(0.4 / 3, 0), at(0.8 / 3, 0), at(0.4, 0)];
+    // 3/4 of the way out: 1.35 mm and 0.9 mm.
+    expect(certified(bulge(11.8), short, 10, 1.2)).toBe(false);
+    expect(certified(bulge(11.2), short, 10, 1.2)).toBe(true);
   });
   test('a fit that keeps the tolerance by next to nothing takes too many halvings, and is refused', () => {
     const within = (by: number): Cubic => [0, 55, 70, 100].map(x => at(x, 9.99 + by)) as unknown as Cubic;

@@ -207,9 +207,9 @@ function partOf(group: readonly Item[]): OutlinePart {
     last = group.at(-1)!;
   if (first.type === 'dart') return first.dart;
   if (first.type === 'pleat') return first.pleat;
-  if (last.type !== 'edge') throw new Error('Only runs of one edge are grouped.');
+  // Only runs of one edge are grouped.
   const { start } = first.edge.corners,
-    { end } = last.edge.corners;
+    { end } = (last as EdgeItem).edge.corners;
   const corners = { ...(start ? { start } : {}), ...(end ? { end } : {}) };
   const path = group.length === 1 ? first.path : joined(...group.map(item => (item as EdgeItem).path));
   return { ...first.edge, path, corners };

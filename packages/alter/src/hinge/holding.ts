@@ -32,7 +32,6 @@ export function holdingSection(cutPiece: CutPiece): number {
     const figures = sections.map(measure);
     const most = Math.max(...candidates.map(i => figures[i]!));
     candidates = candidates.filter(i => figures[i]! >= most - tolerances.coincidenceTolerance);
-    if (candidates.length === 1) break;
   }
   return candidates[0]!;
 }
