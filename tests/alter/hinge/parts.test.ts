@@ -1,6 +1,7 @@
 import { type Cut, cutApart, holdingSection, type Opening, swing } from '@paperhinge/alter/hinge';
 import {
   at,
+  type Edge,
   edgePath,
   line,
   type Path,
@@ -16,10 +17,11 @@ import { identity, rotation, translation } from '@paperhinge/geometry/plane';
 import { describe, expect, test } from 'vitest';
 import { carry } from '../../../packages/alter/src/hinge/carry.js';
 import { grainCrossing } from '../../../packages/alter/src/hinge/grain-crossing.js';
+import { linePartsOf } from '../../../packages/alter/src/hinge/line-parts.js';
 import { openingFindings } from '../../../packages/alter/src/hinge/opening-findings.js';
 import { overlapTrim } from '../../../packages/alter/src/hinge/overlap.js';
 import { ringOf } from '../../../packages/alter/src/hinge/ring.js';
-import { dart, edge, expectClosed, pieceOf } from './pieces.js';
+import { dart, edge, expectClosed, pieceOf, refusal } from './pieces.js';
 
 const path = (...points: readonly (readonly [number, number])[]): Path =>
   polyline(...points.map(([x, y]) => at(x, y)));
@@ -133,6 +135,71 @@ describe('openings', () => {
     expect(of(swung.openings, 'from')).toMatchObject({ fate: 'overlapped', openedMm: -30, bridgeMm: 0 });
     expect(pathLength(edgePath(swung.piece, 'top'))).toBeCloseTo(170, 9);
     expect(openingFindings('block', swung)[0]!.figures).toEqual({ openedMm: -30, kinkDeg: 0, stepMm: 0 });
+  });
+  test('of several that overlap, the largest step is told with the sum', () => {
+    const cut = cutApart(panel(), [down(60), down(120)]);
+    const motions = cut.sections.map((_, i) =>
+      i === cut.beside[1]!.left
+        ? translation(at(-20, 6))
+        : i === cut.beside[0]!.left
+          ? translation(at(-10, 2))
+          : identity,
+    );
+    const [top] = openingFindings('block', swing(cut, motions, cut.beside[0]!.right));
+    expect(top!.code).toBe('edge-overlapped');
+    expect(top!.figures!.stepMm).toBeCloseTo(4, 9);
+    expect(top!.figures!.openedMm).toBeCloseTo(-Math.hypot(10, 2) - Math.hypot(10, 4), 9);
+  });
+  test('a strip of which nothing would be left is refused, one of which a hair is left is not', () => {
+    const cut = cutApart(panel(), [down(100), down(120)]);
+    const closing = (by: number) => () => {
+      const motions = cut.sections.map((_, i) =>
+        i === cut.beside[1]!.left
+          ? translation(at(-2 * by, 0))
+          : i === cut.beside[0]!.left
+            ? translation(at(-by, 0))
+            : identity,
+      );
+      return swing(cut, motions, cut.beside[0]!.right);
+    };
+    expect(closing(20)).toThrow(refusal('overlap-too-wide'));
+    expect(closing(25)).toThrow(refusal('overlap-too-wide'));
+    expect(pathLength(edgePath(closing(19.9)().piece, 'top'))).toBeCloseTo(200 - 2 * 19.9, 6);
+  });
+  test('a dart that closed with a step is told, as more than can be sewn away or less', () => {
+    const swung = openings(identity);
+    const told = (stepMm: number) =>
+      openingFindings('block', { ...swung, closed: [{ dart: 'd', stepMm }] }).map(f => [
+        f.severity,
+        f.code,
+        f.where,
+        f.about,
+        f.figures,
+      ]);
+    const dart = { dart: { piece: 'block', dart: 'd' } };
+    expect(told(0.9)).toEqual([['warning', 'dart-step', { piece: 'block' }, dart, { stepMm: 0.9 }]]);
+    expect(told(0.7)).toEqual([['note', 'dart-step', { piece: 'block' }, dart, { stepMm: 0.7 }]]);
+    expect(told(0)).toEqual([]);
+  });
+  test('what became of lines is told with the openings, and lines and marks are carried', () => {
+    const cut = cutApart(
+      panel({
+        lines: [drawn('level', 'waist', [20, 100], [180, 100])],
+        marks: [{ kind: 'point', name: 'm', at: at(150, 50) }],
+      }),
+      [down(100)],
+    );
+    const motions = cut.sections.map((_, i) =>
+      i === cut.beside[0]!.left ? translation(at(30, 0)) : identity,
+    );
+    const swung = swing(cut, motions, cut.beside[0]!.right);
+    expect(openingFindings('block', swung).map(f => f.code)).toEqual([
+      'edge-bridged',
+      'edge-bridged',
+      'lines-parted',
+    ]);
+    expect(swung.piece.marks.map(m => m.at)).toEqual([at(180, 50)]);
+    expect(pathEnd(swung.piece.lines[0]!.path)).toEqual(at(210, 100));
   });
   test('overlapped with a step: cut on the middle line and bridged', () => {
     const swung = openings(translation(at(-30, 4)));
@@ -389,6 +456,15 @@ test('of a grain line that leaves the cloth that stays and comes back the longer
 });
 
 describe('the ring', () => {
+  test('what no cut touches is the very path that was drawn', () => {
+    const piece = panel();
+    for (const [i, stretch] of ringOf(piece, []).stretches.entries())
+      expect(stretch.path).toBe((piece.outline.parts[i] as Edge).path);
+    const cut = cutApart(piece, [down(100)]);
+    const grain = path([20, 20], [20, 280]);
+    expect(linePartsOf(cut, grain)).toEqual([{ section: cut.beside[0]!.right, path: grain }]);
+    expect(linePartsOf(cut, grain)[0]!.path).toBe(grain);
+  });
   test('stretches are counted along the whole edge, over darts', () => {
     const piece = pieceOf([
       edge('top', 'seam', line(at(0, 0), at(80, 0))),
@@ -467,6 +543,25 @@ describe('along the grain from a point', () => {
     expect(grainCrossing(grained, at(60, 300), 'hem')).toBeUndefined();
     expect(grainCrossing(grained, at(60, 100), 'right')).toBeUndefined();
     expect(grainCrossing(panel(), at(60, 100), 'hem')).toBeUndefined();
+  });
+  test('of several meetings with a hem that doubles back the nearest', () => {
+    const folded = pieceOf(
+      [
+        edge('top', 'seam', line(at(0, 0), at(200, 0))),
+        edge('right', 'seam', line(at(200, 0), at(200, 300))),
+        edge(
+          'hem',
+          'hem',
+          line(at(200, 300), at(50, 250)),
+          line(at(50, 250), at(150, 220)),
+          line(at(150, 220), at(0, 200)),
+        ),
+        edge('left', 'fold', line(at(0, 200), at(0, 0))),
+      ],
+      { lines: [drawn('grain', 'grain', [50, 20], [50, 150])] },
+    );
+    const before = Math.hypot(150, 50) + Math.hypot(100, 30);
+    expect(grainCrossing(folded, at(100, 50), 'hem')).toBeCloseTo(before + Math.hypot(150, 20) / 3, 9);
   });
   test('of two meetings the nearer', () => {
     const stepped = pieceOf(

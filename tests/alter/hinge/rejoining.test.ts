@@ -14,7 +14,8 @@ import { dartsOf } from '@paperhinge/geometry/pattern';
 import { type Affine, identity, rotation, translation } from '@paperhinge/geometry/plane';
 import { describe, expect, test } from 'vitest';
 import { endingAt, startingAt } from '../../../packages/alter/src/hinge/ends.js';
-import { areaOf, block, dart, edge, expectClosed, lengthOf, pieceOf, refusal } from './pieces.js';
+import { withLegsTo } from '../../../packages/alter/src/hinge/redrawn-legs.js';
+import { areaOf, block, dart, depth, edge, expectClosed, lengthOf, pieceOf, refusal } from './pieces.js';
 
 /** 200 wide, 300 high. */
 const panel = (): Piece =>
@@ -206,6 +207,52 @@ test('the end of a path is set on a point, the rest of it left alone', () => {
     [at(10, 0), at(10, 10)],
     [at(10, 10), at(1, 2)],
   ]);
+});
+
+test('an outline that would cross itself is refused, unless it was drawn so', () => {
+  const cut = cutApart(panel(), [down]);
+  const { left, right } = cut.beside[0]!;
+  const motions = cut.sections.map((_, i) => (i === left ? translation(at(-60, -500)) : identity));
+  expect(() => swing(cut, motions, right)).toThrow(refusal('outline-tangled'));
+});
+
+describe('a dart whose legs are redrawn to another point', () => {
+  // Its mouth runs from (100 + depth, 185) to 30 mm below, its point lies 120 mm inwards of both.
+  const piece = block();
+  const [bust] = dartsOf(piece);
+  const x = 100 + depth;
+  test('keeps its mouth and all else, its legs straight', () => {
+    const moved = withLegsTo(piece, bust!, at(60, 203));
+    expect(dartsOf(moved)).toEqual([dart('bust', at(x, 185), at(60, 203), at(x, 215))]);
+    for (const [i, part] of moved.outline.parts.entries())
+      if (part.type === 'edge') expect(part).toBe(piece.outline.parts[i]);
+  });
+  test('may be off its axis until one leg is longer by half the mouth', () => {
+    // Legs that differ by 15 mm end on a hyperbola about the two mouth ends: 7.5² = 15² sin²: 30 degrees off, far away.
+    const differ = (y: number) => Math.hypot(x - 130, y - 185) - Math.hypot(x - 130, y - 215);
+    let low = 200,
+      high = 400;
+    for (let i = 0; i < 60; i++) {
+      const middle = (low + high) / 2;
+      if (differ(middle) < 15) low = middle;
+      else high = middle;
+    }
+    expect(() => withLegsTo(piece, bust!, at(130, low - 0.01))).not.toThrow();
+    expect(() => withLegsTo(piece, bust!, at(130, 400 - low + 0.01))).not.toThrow();
+    for (const y of [low + 0.01, 400 - low - 0.01])
+      expect(() => withLegsTo(piece, bust!, at(130, y))).toThrow(
+        expect.objectContaining({ code: 'pivot-out-of-reach' }),
+      );
+  });
+  test('is refused beyond an edge, and outside its mouth', () => {
+    for (const point of [at(-20, 200), at(x + 40, 200)])
+      expect(() => withLegsTo(piece, bust!, point)).toThrow(
+        expect.objectContaining({
+          code: 'pivot-out-of-reach',
+          facts: { dart: { piece: 'block', dart: 'bust' } },
+        }),
+      );
+  });
 });
 
 test('a dart that would tear is named with its piece', () => {

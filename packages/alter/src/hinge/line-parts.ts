@@ -22,10 +22,9 @@ export function linePartsOf(cutPiece: CutPiece, path: Path, preferred?: number):
   );
   const places = [0, ...across.sort((a, b) => a - b), length];
   const runs: { section: number | undefined; from: number; to: number }[] = [];
-  for (const [i, to] of places.entries()) {
+  for (const to of places) {
     const from = runs.at(-1)?.to ?? 0;
-    if (i === 0 || (to - from <= tolerances.coincidenceTolerance && to < length)) continue;
-    if (to <= from) continue;
+    if (to <= from || (to - from <= tolerances.coincidenceTolerance && to < length)) continue;
     const section = sectionHolding(cutPiece, pointAlong(path, (from + to) / 2), preferred);
     const last = runs.at(-1);
     if (last && last.section === section) last.to = to;
