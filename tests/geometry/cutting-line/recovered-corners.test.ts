@@ -194,28 +194,31 @@ describe('a short last stretch of an edge', () => {
       straightEdge('foot', at(230, 300), at(0, 300)),
       straightEdge('left', at(0, 300), at(0, 0)),
     ]);
-  test.each([3, 4, 8, 9, 10, 12, 20, 27, 33, 45])('of %d mm that has its place on the stitching line stays', length => {
-    const { stretches } = cuttingLine(slanted(length));
-    for (const turn of [(p: readonly OutlinePart[]) => p, mirrored]) {
-      const ring = [...stretches];
-      while (ring[0]!.of === ring.at(-1)!.of) ring.unshift(ring.pop()!);
-      const parts: Edge[] = [];
-      for (const { of, path } of ring) {
-        const last = parts.at(-1);
-        if (last?.name === of)
-          parts[parts.length - 1] = {
-            ...last,
-            path: { segments: [...last.path.segments, ...path.segments] },
-          };
-        else parts.push({ ...(slanted(length).outline.parts.find(p => p.name === of) as Edge), path });
+  test.each([3, 4, 8, 9, 10, 12, 20, 27, 33, 45])(
+    'of %d mm that has its place on the stitching line stays',
+    length => {
+      const { stretches } = cuttingLine(slanted(length));
+      for (const turn of [(p: readonly OutlinePart[]) => p, mirrored]) {
+        const ring = [...stretches];
+        while (ring[0]!.of === ring.at(-1)!.of) ring.unshift(ring.pop()!);
+        const parts: Edge[] = [];
+        for (const { of, path } of ring) {
+          const last = parts.at(-1);
+          if (last?.name === of)
+            parts[parts.length - 1] = {
+              ...last,
+              path: { segments: [...last.path.segments, ...path.segments] },
+            };
+          else parts.push({ ...(slanted(length).outline.parts.find(p => p.name === of) as Edge), path });
+        }
+        const back = tenIn(turn(parts));
+        expect(back.findings).toEqual([]);
+        const { segments } = named(back.parts, 'top');
+        const reach = segments.map(s => Math.hypot(s.at(-1)!.x - s[0].x, s.at(-1)!.y - s[0].y));
+        expect(Math.min(...reach.filter(mm => mm > 1e-6))).toBeCloseTo(length, 6);
       }
-      const back = tenIn(turn(parts));
-      expect(back.findings).toEqual([]);
-      const { segments } = named(back.parts, 'top');
-      const reach = segments.map(s => Math.hypot(s.at(-1)!.x - s[0].x, s.at(-1)!.y - s[0].y));
-      expect(Math.min(...reach.filter(mm => mm > 1e-6))).toBeCloseTo(length, 6);
-    }
-  });
+    },
+  );
 });
 
 test('the tail of a turned-up hem is told with its length, both its edges named', () => {
