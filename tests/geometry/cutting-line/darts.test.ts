@@ -137,12 +137,12 @@ describe('the folded shape', () => {
 });
 
 /** A level waist with a wider allowance beyond the dart: the folded shape and the parallel do not meet at B. */
-const stepped = (): Piece => {
+const stepped = (pressed: Dart['pressed'] = 'start', left = 15, right = 25): Piece => {
   const { a, apex, b } = straightMouth;
   return pieceOf([
-    straightEdge('left waist', at(0, 0), a, { allowance: 15 }),
-    dart('dart', a, apex, b, 'start'),
-    straightEdge('right waist', b, at(200, 0), { allowance: 25 }),
+    straightEdge('left waist', at(0, 0), a, { allowance: left }),
+    dart('dart', a, apex, b, pressed),
+    straightEdge('right waist', b, at(200, 0), { allowance: right }),
     straightEdge('side', at(200, 0), at(200, 300)),
     straightEdge('hem', at(200, 300), at(0, 300)),
     straightEdge('centre', at(0, 300), at(0, 0), { kind: 'fold' }),
@@ -161,6 +161,54 @@ test('where image and parallel do not meet, the step at B runs along the leg’s
   expect(Math.hypot(to!.x - from!.x, to!.y - from!.y)).toBeCloseTo(step, 6);
   expect(findings.map(f => f.code)).toEqual(['dart-fold-step']);
   expect(findings[0]!.figures!.stepMm).toBeCloseTo(step, 6);
+});
+test('the fold of the intake is drawn from the point of the dart as far as the folded cloth reaches', () => {
+  const { a, apex, b } = straightMouth;
+  /** Where the image of a level line `depth` above the waist, in a leg's line, meets the fold at x = 100. */
+  const onFold = (depth: number, end: Point): number => {
+    const p = folded(at(end.x < 100 ? 0 : 200, -depth), apex, end),
+      q = folded(at(end.x, -depth), apex, end);
+    return p.y + ((100 - p.x) / (q.x - p.x)) * (q.y - p.y);
+  };
+  for (const [left, right] of [
+    [15, 25],
+    [25, 15],
+    [6.35, 7],
+  ] as const) {
+    const fold = (pressed: Dart['pressed']) =>
+      cuttingLine(stepped(pressed, left, right)).foldLines[0]!.segments[0]!;
+    const [fromLeft, fromRight] = [onFold(left, a), onFold(right, b)];
+    for (const [pressed, y] of [
+      ['start', fromLeft],
+      ['end', fromRight],
+      ['open', Math.min(fromLeft, fromRight)],
+    ] as const) {
+      expect(fold(pressed)[0]).toEqual(apex);
+      expect(fold(pressed)[1]!.x).toBeCloseTo(100, 9);
+      expect(fold(pressed)[1]!.y).toBeCloseTo(y, 6);
+    }
+  }
+});
+test('the step is told where it is largest: at the fold of one that is pressed open, at the far leg of another', () => {
+  const step = (pressed: Dart['pressed'], left: number, right: number) =>
+    cuttingLine(stepped(pressed, left, right)).findings.map(f => [
+      f.severity,
+      f.code,
+      f.where,
+      f.figures!.stepMm,
+    ]);
+  const leg = Math.hypot(20, 120) / 120;
+  const told = (mm: number) => [
+    ['note', 'dart-fold-step', { piece: 'piece', edge: 'dart' }, expect.closeTo(mm, 6)],
+  ];
+  // Along the legs' lines, which lean by 20 in 120, two allowances lie farther apart than they differ.
+  expect(step('start', 15, 25)).toEqual(told(10 * leg));
+  expect(step('end', 15, 25)).toEqual(told(10 * leg));
+  expect(step('end', 25, 15)).toEqual(told(10 * leg));
+  expect(step('start', 15, 15)).toEqual([]);
+  // 0.8 mm can be sewn away.
+  expect(step('start', 15, 15.78)).toEqual([]);
+  expect(step('start', 15, 15.8)).toEqual(told(0.8 * leg));
 });
 test('angles that miss 180° alike on both sides leave no step', () => {
   const { findings, path } = cuttingLine(skirt('start', straightMouth, 0));
