@@ -17,7 +17,7 @@ interface Sides {
 /** An edge that comes along the x axis to (200, 0), and the next, with so many degrees of cloth between them. */
 function corner(
   interior: number,
-  { kinds = ['seam', 'seam'], asks = [], allowances = [10, 10], isOne }: Sides = {},
+  { kinds = ['seam', 'seam'], asks = [undefined, undefined], allowances = [10, 10], isOne }: Sides = {},
 ) {
   const turn = ((180 - interior) * Math.PI) / 180;
   const end = at(200 + 150 * Math.cos(turn), 150 * Math.sin(turn));

@@ -1,0 +1,129 @@
+import { cuttingLine, type Point, type Segment } from '@paperhinge/geometry';
+import { describe, expect, test } from 'vitest';
+import type { Joint } from '../../../packages/geometry/src/cutting-line/joint.js';
+import { plainJoint, untrimmedJoint } from '../../../packages/geometry/src/cutting-line/plain-joint.js';
+import { type Run, runsAlong } from '../../../packages/geometry/src/cutting-line/run.js';
+import { arc, at, edge, pieceOf, straightEdge } from './pieces.js';
+
+// Corners at curves whose parallels are circles, worked out from circles and tangents alone.
+
+/** The corners of a bridge, its start first. */
+const corners = ({ bridge }: Joint): readonly (readonly number[])[] =>
+  bridge.length === 0
+    ? []
+    : [bridge[0]!.segment[0], ...bridge.map(s => s.segment.at(-1)!)].map(({ x, y }) => [x, y]);
+const near = ({ x, y }: Point) => [expect.closeTo(x, 4), expect.closeTo(y, 4)];
+const mirrored = (segments: readonly Segment[]): readonly Segment[] =>
+  [...segments].reverse().map(s => [...s].reverse().map(p => at(-p.x, p.y)) as unknown as Segment);
+const image = (p: Point): Point => at(-p.x, p.y);
+const run = (of: string, segments: readonly Segment[], allowance: number): Run => {
+  const [only, ...others] = runsAlong(of, segments, allowance);
+  expect(others).toEqual([]);
+  return only!;
+};
+
+describe('an edge that bends up at its end more tightly than its allowance', () => {
+  // Along y = 0 to the right, then up round (100, −5) by a quarter turn, to the corner at (105, −5).
+  const end = at(105, -5);
+  const bent: readonly Segment[] = [[at(0, 0), at(100, 0)], ...arc(at(100, -5), 5, 90, 0)];
+  const leaving = (degrees: number, length = 80): readonly Segment[] => {
+    const a = (degrees * Math.PI) / 180;
+    return [[end, at(end.x + length * Math.cos(a), end.y + length * Math.sin(a))]];
+  };
+  // Its parallel, at y = −15, leaves the circle of 15 about the corner here.
+  const left = at(105 - Math.sqrt(15 ** 2 - 10 ** 2), -15);
+  const outward = Math.atan2(left.y - end.y, left.x - end.x);
+  const about = (angle: number, radius: number): Point =>
+    at(end.x + radius * Math.cos(angle), end.y + radius * Math.sin(angle));
+
+  test.each([
+    [-80, 10],
+    [-40, 5],
+    [0, 5],
+    [15, 4],
+    [30, 2],
+  ])(
+    'beside one that leaves at %d degrees with %d mm: straight towards the corner, then about it',
+    (degrees, b) => {
+      const square = (degrees * Math.PI) / 180 - Math.PI / 2;
+      const turn = square - outward;
+      const expected = [
+        left,
+        about(outward, b),
+        // The tangents of the circle about the corner meet half way; none where it would go back.
+        ...(turn > 0 ? [about(outward + turn / 2, b / Math.cos(turn / 2))] : []),
+        about(square, b),
+      ];
+      const joint = plainJoint(run('bent', bent, 15), run('next', leaving(degrees), b));
+      expect(corners(joint)).toEqual(expected.map(near));
+      const { length } = joint.bridge;
+      expect(joint.bridge.map(s => s.of)).toEqual(Array.from({ length }, () => 'next'));
+      const turned = plainJoint(run('next', mirrored(leaving(degrees)), b), run('bent', mirrored(bent), 15));
+      expect(corners(turned)).toEqual([...expected].reverse().map(p => near(image(p))));
+    },
+  );
+  test('beside one without an allowance: straight to the corner', () => {
+    const joint = plainJoint(run('bent', bent, 15), run('next', leaving(20), 0));
+    expect(corners(joint)).toEqual([left, end].map(near));
+  });
+  test('a bend with room for its allowance has its corner like any other', () => {
+    // Radius 20, allowance 15: the parallel is a bend of 5, and ends square to the corner.
+    const wide: readonly Segment[] = [[at(0, 0), at(85, 0)], ...arc(at(85, -20), 20, 90, 0)];
+    const level: readonly Segment[] = [[at(105, -20), at(200, -20)]];
+    const joint = plainJoint(run('wide', wide, 15), run('next', level, 15));
+    // Both run on: up at x = 90, and back at y = −35.
+    expect(corners(joint)).toEqual([at(90, -20), at(90, -35), at(105, -35)].map(near));
+    expect([joint.before, joint.after]).toEqual([undefined, undefined]);
+  });
+});
+
+describe('two humps that meet in an inner corner', () => {
+  // Arcs of 80 about (−60, 0) and (60, 0); they meet at x = 0.
+  const low = -Math.sqrt(80 ** 2 - 60 ** 2);
+  const degrees = (Math.acos(60 / 80) * 180) / Math.PI;
+  const leftHump = arc(at(-60, 0), 80, 180, 360 - degrees),
+    rightHump = arc(at(60, 0), 80, 180 + degrees, 360);
+  /** Where circles of 80 + a and 80 + b about the two centres meet. */
+  const crossing = (a: number, b: number): Point => {
+    const x = ((80 + a) ** 2 - (80 + b) ** 2) / 240;
+    return at(x, -Math.sqrt((80 + a) ** 2 - (60 + x) ** 2));
+  };
+  test.each([
+    [10, 10],
+    [7, 15],
+    [15, 7],
+    [20, 12],
+  ])('with %d and %d mm are cut where their parallels cross, and snipped there', (a, b) => {
+    const piece = pieceOf([
+      edge('left', leftHump, { allowance: a }),
+      edge('right', rightHump, { allowance: b }),
+      straightEdge('side', at(140, 0), at(140, 100)),
+      straightEdge('foot', at(140, 100), at(-140, 100)),
+      straightEdge('back', at(-140, 100), at(-140, 0)),
+    ]);
+    const { path, snips, findings } = cuttingLine(piece);
+    const { x, y } = crossing(a, b);
+    expect(Math.min(...path.segments.map(s => Math.hypot(s[0].x - x, s[0].y - y)))).toBeLessThan(0.006);
+    expect(snips).toHaveLength(1);
+    expect(snips[0]!.segments[0]![0].x).toBeCloseTo(x, 1);
+    expect(snips[0]!.segments[0]![1]).toEqual({ x: expect.closeTo(0, 9), y: expect.closeTo(low, 9) });
+    expect(findings).toEqual([]);
+  });
+  test('nothing cut off, they are led over the corner, which is still snipped to', () => {
+    const [before, after] = [run('left', leftHump, 10), run('right', rightHump, 10)];
+    const trimmed = plainJoint(before, after),
+      whole = untrimmedJoint(before, after);
+    expect(trimmed.before && trimmed.after && trimmed.bridge).toEqual([]);
+    expect([whole.before, whole.after]).toEqual([undefined, undefined]);
+    const out = (sense: number) => at((sense * 10 * -60) / 80, low + (10 * low) / 80);
+    expect(corners(whole)).toEqual([at(-out(1).x, out(1).y), at(0, low), out(1)].map(near));
+    expect(whole.bridge.map(s => s.of)).toEqual(['left', 'right']);
+    expect(whole.snip).toEqual({ to: { x: expect.closeTo(0, 9), y: expect.closeTo(low, 9) }, after: 1 });
+    // An outer corner has nothing cut off.
+    const [top, side] = [
+      run('top', [[at(0, 0), at(100, 0)]], 10),
+      run('side', [[at(100, 0), at(100, 80)]], 10),
+    ];
+    expect(untrimmedJoint(top, side)).toEqual(plainJoint(top, side));
+  });
+});
