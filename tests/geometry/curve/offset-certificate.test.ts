@@ -64,6 +64,15 @@ describe('beside a straight line', () => {
     expect(certified([at(0, 10), at(90, 10), at(95, 10), at(100, 10)], level, 10, 0.01)).toBe(true);
     expect(certified([at(0, 10), at(2, 10), at(5, 10), at(100, 10)], level, 10, 0.01)).toBe(true);
   });
+  test('so is one along a metre, within the halvings that a proof may take', () => {
+    const metre: Cubic = [at(0, 0), at(1000 / 3, 0), at(2000 / 3, 0), at(1000, 0)];
+    for (const [x1, x2] of [
+      [550, 700],
+      [100, 200],
+      [30, 970],
+    ] as const)
+      expect(certified([at(0, 10), at(x1, 10), at(x2, 10), at(1000, 10)], metre, 10, 0.01)).toBe(true);
+  });
   test('one that ends early or late is refused', () => {
     for (const end of [99, 101])
       expect(certified([at(0, 10), at(33, 10), at(66, 10), at(end, 10)], level, 10, 0.01)).toBe(false);
