@@ -67,6 +67,27 @@ describe('a slot', () => {
   });
 });
 
+test('beside a V that is closed at the fold, a slot elsewhere is snipped from its own place', () => {
+  const front = pieceOf([
+    straightEdge('neck', at(0, 120), at(9, 0), { allowance: 12 }),
+    ...[at(9, 0), at(85, 0), at(97, 80), at(103, 80), at(115, 0), at(210, 0)].flatMap((p, i, all) =>
+      i === 0 ? [] : [straightEdge(`top${i}`, all[i - 1]!, p)],
+    ),
+    straightEdge('side', at(210, 0), at(210, 300)),
+    straightEdge('hem', at(210, 300), at(0, 300), { kind: 'hem', allowance: 20 }),
+    straightEdge('centre', at(0, 300), at(0, 120), { kind: 'fold' }),
+  ]);
+  const snips = cuttingLine(front).snips.map(s => s.segments[0]!);
+  const to = (x: number, y: number) => snips.filter(s => Math.hypot(s[1]!.x - x, s[1]!.y - y) < 1e-6);
+  expect(snips).toHaveLength(3);
+  expect(to(0, 120)[0]![0].x).toBeCloseTo(0, 6);
+  const crossing = (15 - (10 * Math.hypot(12, 80)) / 80) / 0.15;
+  for (const [s] of [to(97, 80), to(103, 80)]) {
+    expect(s![0].x).toBeCloseTo(100, 6);
+    expect(s![0].y).toBeCloseTo(crossing, 6);
+  }
+});
+
 describe('two darts that want more of the edge between them than there is', () => {
   const waist = (gap: number, one: Dart['pressed'], two: Dart['pressed']) =>
     pieceOf([
