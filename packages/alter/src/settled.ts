@@ -14,10 +14,11 @@ import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import type { Alteration } from './alteration.js';
 import type { Became } from './became/became.js';
 import { becameByNames, thingsOn } from './became/by-names.js';
-import { follow } from './became/follow.js';
+
 import { followed } from './became/followed.js';
 import type { Step } from './became/run.js';
 import { finding } from './became/tellings.js';
+import { followPlace, followThing } from './became/things.js';
 import { distinctEdges, hasEdge } from './edge-refs.js';
 
 /**
@@ -52,7 +53,7 @@ function withNotchesCarried({ before, after, became }: Step): Pattern {
     const untouched = before.pieces.find(p => p.name === piece.name)?.notches ?? [];
     const notches = piece.notches.flatMap((notch): readonly Notch[] => {
       if (!untouched.includes(notch)) return hasEdge(after, onPiece(piece, notch)) ? [notch] : [];
-      return follow(became, { piece: piece.name, edge: notch.edge, at: notch.at }).map(({ edge, at }) =>
+      return followPlace(became, { piece: piece.name, edge: notch.edge, at: notch.at }).map(({ edge, at }) =>
         at === notch.at ? notch : { ...notch, edge, at },
       );
     });
@@ -72,7 +73,7 @@ function lostThings(step: Step, drafted: readonly string[]): readonly Finding[] 
     piece =>
       !after.pieces.includes(piece) &&
       !drafted.includes(piece.name) &&
-      follow(became, { piece: piece.name }).length > 0,
+      followThing(became, { piece: piece.name }).length > 0,
   );
   return stay.flatMap(piece => [
     ...piece.notches
@@ -83,10 +84,12 @@ function lostThings(step: Step, drafted: readonly string[]): readonly Finding[] 
       }),
     ...edgeNames(piece)
       .map(edge => ({ piece: piece.name, edge }))
-      .filter(edge => !follow<Thing>(became, edge).some(now => now.edge === undefined || isThere(after, now)))
+      .filter(
+        edge => !followThing<Thing>(became, edge).some(now => now.edge === undefined || isThere(after, now)),
+      )
       .map(edge => finding('warning', 'edge-cut-away', edge, { edge })),
     ...thingsOn(piece).flatMap(thing => {
-      if (follow(became, thing).length > 0) return [];
+      if (followThing(became, thing).length > 0) return [];
       const where = { piece: piece.name };
       if (thing.line !== undefined) return [finding('note', 'line-cut-away', where, { line: thing })];
       return thing.mark === undefined ? [] : [finding('note', 'mark-cut-away', where, { mark: thing })];
@@ -102,9 +105,9 @@ function isLost({ after, became }: Step, piece: Piece, notch: Notch): boolean {
   const all = after.pieces.flatMap(p => p.notches.map(n => ({ ...n, piece: p.name })));
   if (notch.name !== undefined && all.some(n => n.name === notch.name)) return false;
   // An edge that is no edge any more, as one that a piece was joined at, needs no notches.
-  const edges = follow<Thing>(became, { piece: piece.name, edge: notch.edge });
+  const edges = followThing<Thing>(became, { piece: piece.name, edge: notch.edge });
   if (edges.some(now => now.edge === undefined)) return false;
-  const places = follow(became, { piece: piece.name, edge: notch.edge, at: notch.at });
+  const places = followPlace(became, { piece: piece.name, edge: notch.edge, at: notch.at });
   return !places.some(place =>
     all.some(
       n =>

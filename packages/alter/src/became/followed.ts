@@ -1,7 +1,7 @@
 import type { EdgeRef, EdgeRun, Fastening, Pattern, Piece, Seam } from '@paperhinge/geometry';
 import { sameEdge } from '../edge-refs.js';
-import { follow } from './follow.js';
 import { followedRun, joinedRuns, type Step } from './run.js';
+import { followThing } from './things.js';
 
 /**
  * The pattern after a step with its seams, fastenings and what its pieces were made for following what became of
@@ -44,7 +44,7 @@ const kept = <T>(now: readonly T[], was: T): readonly T[] => (now.length === 0 ?
 function withMadeFor({ before, became }: Step, piece: Piece): Piece {
   const { madeFor } = piece;
   if (!madeFor || !before.pieces.some(p => p.madeFor === madeFor)) return piece;
-  const places = madeFor.map((ref): readonly EdgeRef[] => kept(follow(became, ref), ref));
+  const places = madeFor.map((ref): readonly EdgeRef[] => kept(followThing(became, ref), ref));
   // In the order they stood in; mirrored copies follow at the end.
   const now = [...places.map(own => own[0]!), ...places.flatMap(own => own.slice(1))];
   const same = now.length === madeFor.length && now.every((ref, i) => sameEdge(ref, madeFor[i]!));

@@ -1,6 +1,7 @@
 import { sameEdge } from '../edge-refs.js';
 import type { Became, EdgeSpan, SpanBecame, ThingBecame } from './became.js';
-import { follow, imagesOf, spansOf } from './follow.js';
+import { follow } from './follow.js';
+import { imagesOf, spansOf } from './stretches.js';
 
 /** What became of what in two steps, one after the other, as one. */
 export function inTurn(first: Became, second: Became): Became {

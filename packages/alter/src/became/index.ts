@@ -2,5 +2,6 @@
 
 export { settled } from '../settled.js';
 export type { EdgeSpan, SpanBecame, ThingBecame } from './became.js';
-export type { EdgeCorner, Followable, PlaceOnEdge } from './follow.js';
+export type { EdgeCorner, Followable } from './follow.js';
 export { inTurn } from './in-turn.js';
+export type { PlaceOnEdge } from './stretches.js';

@@ -2,7 +2,7 @@ import { type Edge, type Notch, type Piece, pathLength } from '@paperhinge/geome
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { partsOfEdge } from '@paperhinge/geometry/pattern';
 import type { Became, SpanBecame } from './became.js';
-import { follow } from './follow.js';
+import { followPlace } from './things.js';
 
 /** A stretch of a path that an edit left, in mm from its former start, and how far along it lies now. */
 export interface KeptStretch {
@@ -80,7 +80,7 @@ function spansOfParts(
 /** The notches of a piece that are left, each where its place on the cloth lies now. */
 export const carriedNotches = (piece: Piece, became: Became): readonly Notch[] =>
   piece.notches.flatMap(notch =>
-    follow(became, { piece: piece.name, edge: notch.edge, at: notch.at }).map(({ edge, at }) =>
+    followPlace(became, { piece: piece.name, edge: notch.edge, at: notch.at }).map(({ edge, at }) =>
       at === notch.at && edge === notch.edge ? notch : { ...notch, edge, at },
     ),
   );

@@ -10,7 +10,8 @@ import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { hasEdge, sameEdge } from '../edge-refs.js';
 
 import type { Became, EdgeSpan, SpanBecame } from './became.js';
-import { follow, imagesOf, spansOf } from './follow.js';
+import { imagesOf, spansOf } from './stretches.js';
+import { followThing } from './things.js';
 
 /** A pattern before and after a step. */
 export interface Step {
@@ -28,7 +29,7 @@ const near = tolerances.coincidenceTolerance;
 export function followedRun({ before, after, became }: Step, run: EdgeRun): readonly EdgeRun[] {
   const spans = spansOf(became, run);
   if (spans.length === 0) {
-    const there = follow(became, { piece: run.piece, edge: run.edge });
+    const there = followThing(became, { piece: run.piece, edge: run.edge });
     return there.length === 1 && sameEdge(there[0]!, run) ? [run] : there.map(ref => ({ ...run, ...ref }));
   }
   const length = lengthOf(before, run);

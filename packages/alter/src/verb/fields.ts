@@ -1,5 +1,7 @@
 import type { EdgeRef, SeamEase } from '@paperhinge/geometry';
 import type { EdgePosition } from '@paperhinge/geometry/pattern';
+import { groupCheck } from './check-fields.js';
+import * as checks from './checks.js';
 
 /** What a field of a verb holds. */
 export type FieldKind =
@@ -54,54 +56,52 @@ export interface Field<T = unknown, G extends Giving = Giving> {
   readonly words?: readonly string[];
   /** The fields of a group. */
   readonly fields?: Fields;
+  /** What it takes at the library's door; a field that was not made by the functions below takes anything. */
+  readonly check?: checks.Check;
 }
 /** Fields by their name in the library (`halfWidth`); a sheet writes it in words (`half width`). */
 export type Fields = { readonly [name: string]: Field };
 
 type Needed<T> = Field<T, 'needed'>;
-const needed = <T>(kind: FieldKind, more: Omit<Field<T>, 'kind' | 'giving'> = {}): Needed<T> => ({
-  kind,
-  giving: 'needed',
-  ...more,
-});
-
-/** mm: longer than any garment needs, so that a wrong unit is told and not sewn. */
-export const longestLength = 5000;
-/** Per cent: gathers take two or three times the length, never eleven. */
-export const mostEase = 1000;
+const needed = <T>(
+  kind: FieldKind,
+  check: checks.Check,
+  more: Omit<Field<T>, 'kind' | 'giving' | 'check'> = {},
+): Needed<T> => ({ kind, giving: 'needed', check, ...more });
 
 /** The name of a piece. */
-export const piece = (): Needed<string> => needed('piece');
+export const piece = (): Needed<string> => needed('piece', checks.name);
 /** Names of pieces. */
-export const pieces = (): Needed<readonly string[]> => needed('pieces');
+export const pieces = (): Needed<readonly string[]> => needed('pieces', checks.names);
 /** An edge of the piece that the field `of` names. */
-export const edge = (of = 'piece'): Needed<string> => needed('edge', { of });
+export const edge = (of = 'piece'): Needed<string> => needed('edge', checks.name, { of });
 /** An edge with its piece: `front.neck`. */
-export const edgeOfPiece = (): Needed<EdgeRef> => needed('edge-of-piece');
+export const edgeOfPiece = (): Needed<EdgeRef> => needed('edge-of-piece', checks.edgeRef);
 /** Edges with their pieces. */
-export const edgesOfPieces = (): Needed<readonly EdgeRef[]> => needed('edges-of-pieces');
+export const edgesOfPieces = (): Needed<readonly EdgeRef[]> => needed('edges-of-pieces', checks.edgeRefs);
 /** Edges by name, or one of these words for all of a sort. */
 export const edgesOr = <const W extends string>(...words: readonly W[]): Needed<readonly EdgeRef[] | W> =>
-  needed('edges-of-pieces', { words });
+  needed('edges-of-pieces', checks.edgeRefs, { words });
 /** A dart of the piece that the field `of` names. */
-export const dart = (of = 'piece'): Needed<string> => needed('dart', { of });
+export const dart = (of = 'piece'): Needed<string> => needed('dart', checks.name, { of });
 /** A pleat of the piece that the field `of` names. */
-export const pleat = (of = 'piece'): Needed<string> => needed('pleat', { of });
+export const pleat = (of = 'piece'): Needed<string> => needed('pleat', checks.name, { of });
 /** A line of the piece, or of each piece; `words` may stand instead. */
 export const drawnLine = (of = 'piece', words: readonly string[] = []): Needed<string> =>
-  needed('line', { of, words });
+  needed('line', checks.name, { of, words });
 /** A mark of the piece that the field `of` names. */
-export const mark = (of = 'piece'): Needed<string> => needed('mark', { of });
+export const mark = (of = 'piece'): Needed<string> => needed('mark', checks.name, { of });
 /** The name of a seam. */
-export const seam = (): Needed<string> => needed('seam');
+export const seam = (): Needed<string> => needed('seam', checks.name);
 /** A place on the edge (or seam) that the field `of` names. */
-export const place = (of: string): Needed<EdgePosition> => needed('place', { of });
+export const place = (of: string): Needed<EdgePosition> => needed('place', checks.place, { of });
 /** One place, or a range of them. */
 export const places = (of: string): Needed<EdgePosition | readonly [EdgePosition, EdgePosition]> =>
-  needed('places', { of });
+  needed('places', checks.places, { of });
 
 /** Two places, between which something is done. */
-export const range = (of: string): Needed<readonly [EdgePosition, EdgePosition]> => needed('range', { of });
+export const range = (of: string): Needed<readonly [EdgePosition, EdgePosition]> =>
+  needed('range', checks.twoPlaces, { of });
 
 interface Bounds {
   readonly least?: number;
@@ -110,35 +110,37 @@ interface Bounds {
   readonly over?: boolean;
 }
 /** mm, from 0 unless the bounds say otherwise. */
-export const length = ({ least = 0, most = longestLength, over }: Bounds = {}): Needed<number> =>
-  needed('length', { least, most, ...(over ? { over } : {}) });
+export const length = ({ least = 0, most = checks.longestLength, over }: Bounds = {}): Needed<number> =>
+  needed('length', checks.figure, { least, most, ...(over ? { over } : {}) });
 /** mm, more than 0. */
 export const size = (): Needed<number> => length({ over: true });
 /** mm, either way. */
-export const signedLength = (): Needed<number> => length({ least: -longestLength });
+export const signedLength = (): Needed<number> => length({ least: -checks.longestLength });
 /** mm, 0 or more: one for the whole, or one at either end. */
 export const lengths = (): Needed<number | readonly [number, number]> =>
-  needed('lengths', { least: 0, most: longestLength });
+  needed('lengths', checks.figures, { least: 0, most: checks.longestLength });
 /** What is wanted of a difference: a length or a percentage, either way. */
-export const ease = (): Needed<SeamEase> => needed('ease');
+export const ease = (): Needed<SeamEase> => needed('ease', checks.ease);
 /** rad, less than half a turn either way. */
-export const angle = (): Needed<number> => needed('angle', { least: -Math.PI, most: Math.PI });
+export const angle = (): Needed<number> => needed('angle', checks.figure, { least: -Math.PI, most: Math.PI });
 /** 0 to 1 unless the bounds say otherwise. */
 export const share = ({ least = 0, most = 1, over }: Bounds = {}): Needed<number> =>
-  needed('share', { least, most, ...(over ? { over } : {}) });
+  needed('share', checks.figure, { least, most, ...(over ? { over } : {}) });
 /** A whole number from 1. */
-export const count = (most: number): Needed<number> => needed('count', { least: 1, most });
+export const count = (most: number): Needed<number> =>
+  needed('count', checks.wholeFigure, { least: 1, most });
 /** One of these words. */
 export const choice = <const W extends string>(...words: readonly W[]): Needed<W> =>
-  needed('choice', { words });
+  needed('choice', checks.oneOfItsWords, { words });
 /** Yes or no. */
-export const yesOrNo = (): Needed<boolean> => needed('yes-or-no');
+export const yesOrNo = (): Needed<boolean> => needed('yes-or-no', checks.yesOrNo);
 /** The name of a cloth. */
-export const cloth = (): Needed<string> => needed('cloth');
+export const cloth = (): Needed<string> => needed('cloth', checks.name);
 /** A name that the step gives. */
-export const newName = (): Needed<string> => needed('new-name');
+export const newName = (): Needed<string> => needed('new-name', checks.newName);
 /** Fields of its own. */
-export const group = <T>(fields: FieldsOf<T>): Needed<T> => needed('group', { fields: fields as Fields });
+export const group = <T>(fields: FieldsOf<T>): Needed<T> =>
+  needed('group', groupCheck, { fields: fields as Fields });
 
 /** May be left out. */
 export const optional = <T>(field: Field<T>): Field<T, 'optional'> => ({ ...field, giving: 'optional' });

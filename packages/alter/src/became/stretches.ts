@@ -1,0 +1,58 @@
+import type { EdgeRef } from '@paperhinge/geometry';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
+import { sameEdge } from '../edge-refs.js';
+import type { Became, EdgeSpan, SpanBecame } from './became.js';
+
+/** A place on an edge (a notch lies on one): mm of arc length from its start. */
+export interface PlaceOnEdge extends EdgeRef {
+  readonly at: number;
+}
+/** What became of an edge's stretches, in the order they lay along it. */
+export const spansOf = ({ edges }: Became, edge: EdgeRef): readonly SpanBecame[] =>
+  inOrder(edges.filter(({ was }) => sameEdge(was, edge)));
+
+const inOrder = (spans: readonly SpanBecame[]): readonly SpanBecame[] =>
+  [...spans].sort((a, b) => a.was.from - b.was.from);
+
+const near = tolerances.coincidenceTolerance;
+
+/** A place between two stretches goes with the one that is listed first: the hinge lists what stays before what moves. */
+export function placesNow(spans: readonly SpanBecame[], at: number): readonly PlaceOnEdge[] {
+  const kept = spans.filter(s => s.now && !s.redrawn && s.was.from - near <= at && at <= s.was.to + near);
+  const within = kept.filter(({ was }) => was.from + near < at && at < was.to - near);
+  const side = kept[0] && at <= kept[0].was.from + near ? 'from' : 'to';
+  const chosen = within.length > 0 ? within : kept.filter(({ was }) => Math.abs(was[side] - at) <= near);
+  const places = chosen.map(span => imageOf(span, at));
+  return places.filter(
+    (p, i) => places.findIndex(q => sameEdge(p, q) && Math.abs(p.at - q.at) <= near) === i,
+  );
+}
+
+/** Rigid stretches are carried by their distance, so that nothing is lost to the rounding of a division. */
+function imageOf({ was, now }: SpanBecame, at: number): PlaceOnEdge {
+  const { piece, edge, from, to } = now!;
+  const along = Math.min(Math.max(at - was.from, 0), was.to - was.from);
+  const rate = Math.abs(Math.abs(to - from) - (was.to - was.from)) <= near ? Math.sign(to - from) : undefined;
+  return { piece, edge, at: from + along * (rate ?? (to - from) / (was.to - was.from)) };
+}
+
+/** The parts of a stretch and what became of each; what is gone is left out, and so are stretches of no length. */
+export function imagesOf(spans: readonly SpanBecame[], span: EdgeSpan): readonly SpanBecame[] {
+  const low = Math.min(span.from, span.to),
+    high = Math.max(span.from, span.to);
+  const images = spans.flatMap((one): readonly SpanBecame[] => {
+    const from = Math.max(low, one.was.from),
+      to = Math.min(high, one.was.to);
+    if (!one.now || to - from <= near) return [];
+    const whole = from === one.was.from && to === one.was.to;
+    const now = whole ? one.now : { ...one.now, from: imageOf(one, from).at, to: imageOf(one, to).at };
+    return [{ ...one, was: { ...one.was, from, to }, now }];
+  });
+  return span.from <= span.to ? images : [...images].reverse().map(turned);
+}
+
+const turned = (span: SpanBecame): SpanBecame => ({
+  ...span,
+  was: { ...span.was, from: span.was.to, to: span.was.from },
+  ...(span.now ? { now: { ...span.now, from: span.now.to, to: span.now.from } } : {}),
+});
