@@ -15,6 +15,9 @@ export interface Alteration {
   readonly making?: readonly MakingNote[];
 }
 
+/** An alteration that says what became of what. */
+export type Said = Alteration & { readonly became: Became };
+
 /** The kinds of piece that are made from an edge. */
 export type DerivedKind =
   | 'band'

@@ -1,5 +1,4 @@
 import {
-  type EdgeRef,
   type EdgeRun,
   edgeNames,
   type Fastening,
@@ -11,10 +10,8 @@ import {
   type Thing,
 } from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
-import type { Alteration } from './alteration.js';
-import type { Became } from './became/became.js';
-import { becameByNames, thingsOn } from './became/by-names.js';
-
+import type { Said } from './alteration.js';
+import { thingsOn } from './became/by-names.js';
 import { followed } from './became/followed.js';
 import type { Step } from './became/run.js';
 import { finding } from './became/tellings.js';
@@ -22,16 +19,12 @@ import { followPlace, followThing } from './became/things.js';
 import { distinctEdges, hasEdge } from './edge-refs.js';
 
 /**
- * An alteration with everything that every operation owes: what became of what (by names where it does not say),
- * seams, fastenings and notches that follow, and a finding for each thing that went. Operations written outside the
- * project come out the same as ours.
+ * An alteration with everything that every operation owes: seams, fastenings and notches that follow what became of
+ * what, and a finding for each thing that went. Where it does not say what became of what, see `saidByNames`.
  */
-export function settled(before: Pattern, alteration: Alteration): Alteration & { readonly became: Became } {
-  const became = alteration.became ?? becameByNames(before, alteration.pattern);
-  const carried = alteration.became
-    ? alteration.pattern
-    : withNotchesCarried({ before, after: alteration.pattern, became });
-  const kept = withoutLost(followed({ before, after: carried, became }));
+export function settled(before: Pattern, alteration: Said): Said {
+  const { pattern: after, became } = alteration;
+  const kept = withoutLost(followed({ before, after, became }));
   const drafted = alteration.derived?.map(d => d.name) ?? [];
   const lost = lostThings({ before, after: kept.pattern, became }, drafted);
   const told = new Set(alteration.findings.map(keyOf));
@@ -39,32 +32,12 @@ export function settled(before: Pattern, alteration: Alteration): Alteration & {
   return {
     ...alteration,
     pattern: kept.pattern,
-    became,
     findings: [...alteration.findings, ...added],
   };
 }
 
 const keyOf = ({ code, where, figures, about }: Finding): string =>
   JSON.stringify([code, where.piece, where.edge, figures, about]);
-
-/** Notches that a step left where they were although their edge changed, carried with it. */
-function withNotchesCarried({ before, after, became }: Step): Pattern {
-  const pieces = after.pieces.map(piece => {
-    const untouched = before.pieces.find(p => p.name === piece.name)?.notches ?? [];
-    const notches = piece.notches.flatMap((notch): readonly Notch[] => {
-      if (!untouched.includes(notch)) return hasEdge(after, onPiece(piece, notch)) ? [notch] : [];
-      return followPlace(became, { piece: piece.name, edge: notch.edge, at: notch.at }).map(({ edge, at }) =>
-        at === notch.at ? notch : { ...notch, edge, at },
-      );
-    });
-    return notches.every((notch, i) => notch === piece.notches[i]) && notches.length === piece.notches.length
-      ? piece
-      : { ...piece, notches };
-  });
-  return { ...after, pieces };
-}
-
-const onPiece = ({ name }: Piece, { edge }: Notch): EdgeRef => ({ piece: name, edge });
 
 /** Notches, edges, lines and marks that a step left no place for, on pieces still there and not drafted anew. */
 function lostThings(step: Step, drafted: readonly string[]): readonly Finding[] {

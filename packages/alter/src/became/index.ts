@@ -4,4 +4,5 @@ export { settled } from '../settled.js';
 export type { EdgeSpan, SpanBecame, ThingBecame } from './became.js';
 export type { EdgeCorner, Followable } from './follow.js';
 export { inTurn } from './in-turn.js';
+export { saidByNames } from './said-by-names.js';
 export type { PlaceOnEdge } from './stretches.js';

@@ -22,7 +22,7 @@ import { type Item, recomposed } from '../moved-edges/composed.js';
 import { seamsTakingMore } from '../moved-edges/seams-taking-more.js';
 import { requireSimple } from '../moved-edges/tidy.js';
 import * as field from '../verb/fields.js';
-import { formOf, perform, verbFrom } from '../verb/verb.js';
+import { formOf, performSaid, verbFrom } from '../verb/verb.js';
 
 const folds = {
   'knife pleat': 'knife',
@@ -49,7 +49,7 @@ export interface ChangeDart {
  * @throws PatternError `unknown-piece`, `unknown-dart`, `dart-beside-nothing`, `dart-leaves-piece`; those of `perform`
  */
 export const changeDart = (pattern: Pattern, parameters: ChangeDart): Alteration =>
-  perform(changeDartVerb, pattern, parameters);
+  performSaid(changeDartVerb, pattern, parameters);
 
 export const changeDartForm = formOf<ChangeDart>()({
   verb: 'change dart',

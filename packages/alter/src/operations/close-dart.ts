@@ -14,7 +14,7 @@ import { cutApart } from '../hinge/sections.js';
 import { swing } from '../hinge/swing.js';
 
 import * as field from '../verb/fields.js';
-import { formOf, perform, verbFrom } from '../verb/verb.js';
+import { formOf, performSaid, verbFrom } from '../verb/verb.js';
 import { refusal, saying } from './tellings.js';
 
 /** Close a dart, wholly or a share of it, by opening another edge. */
@@ -38,7 +38,7 @@ export interface CloseDart {
  *   `perform` and `resolvePosition`
  */
 export const closeDart = (pattern: Pattern, parameters: CloseDart): Alteration =>
-  perform(closeDartVerb, pattern, parameters);
+  performSaid(closeDartVerb, pattern, parameters);
 
 export const closeDartForm = formOf<CloseDart>()({
   verb: 'close dart',

@@ -22,7 +22,7 @@ import { usualAllowance } from '../dividing/usual-allowance.js';
 import { sameEdge } from '../edge-refs.js';
 import { offStraight } from '../hinge/off-straight.js';
 import * as field from '../verb/fields.js';
-import { formOf, perform, verbFrom } from '../verb/verb.js';
+import { formOf, performSaid, verbFrom } from '../verb/verb.js';
 
 /** Cut a piece apart at its fold, with a seam there. */
 export interface FoldToSeam {
@@ -44,7 +44,7 @@ export interface SeamToFold {
  * @throws PatternError `unknown-piece`, `no-fold-to-open`, `seam-name-taken`; those of `perform`
  */
 export const foldToSeam = (pattern: Pattern, parameters: FoldToSeam): Alteration =>
-  perform(foldToSeamVerb, pattern, parameters);
+  performSaid(foldToSeamVerb, pattern, parameters);
 
 export const foldToSeamForm = formOf<FoldToSeam>()({
   verb: 'fold to seam',
@@ -89,7 +89,7 @@ export const foldToSeamVerb = /* @__PURE__ */ verbFrom(foldToSeamForm, (pattern,
  *   `fold-sewn-elsewhere`; those of `perform`
  */
 export const seamToFold = (pattern: Pattern, parameters: SeamToFold): Alteration =>
-  perform(seamToFoldVerb, pattern, parameters);
+  performSaid(seamToFoldVerb, pattern, parameters);
 
 export const seamToFoldForm = formOf<SeamToFold>()({
   verb: 'seam to fold',

@@ -13,7 +13,7 @@ import { withLegsTo } from '../hinge/redrawn-legs.js';
 import { grainOrVertical } from '../moved-edges/grain.js';
 import { requireSimple } from '../moved-edges/tidy.js';
 import * as field from '../verb/fields.js';
-import { formOf, perform, verbFrom } from '../verb/verb.js';
+import { formOf, performSaid, verbFrom } from '../verb/verb.js';
 
 /** Lengthen or shorten a dart, raise or lower its point, or draw it to a mark. */
 export interface MoveDartPoint {
@@ -37,7 +37,7 @@ export interface MoveDartPoint {
  *   `dart-leaves-piece`; those of `perform`
  */
 export const moveDartPoint = (pattern: Pattern, parameters: MoveDartPoint): Alteration =>
-  perform(moveDartPointVerb, pattern, parameters);
+  performSaid(moveDartPointVerb, pattern, parameters);
 
 export const moveDartPointForm = formOf<MoveDartPoint>()({
   verb: 'move dart point',

@@ -26,7 +26,7 @@ import { movedPath } from '../moved-edges/moved-part.js';
 import { seamNamed } from '../moved-edges/seam-place.js';
 import { requireSimple } from '../moved-edges/tidy.js';
 import * as field from '../verb/fields.js';
-import { formOf, perform, verbFrom } from '../verb/verb.js';
+import { formOf, performSaid, verbFrom } from '../verb/verb.js';
 
 /** Move a seam into one of its two pieces: what that one loses the other gains. */
 export interface MoveSeam {
@@ -47,7 +47,7 @@ export interface MoveSeam {
  *   `take-in-too-much`, `seam-strip-too-wide`; those of `perform`
  */
 export const moveSeam = (pattern: Pattern, parameters: MoveSeam): Alteration =>
-  perform(moveSeamVerb, pattern, parameters);
+  performSaid(moveSeamVerb, pattern, parameters);
 
 export const moveSeamForm = formOf<MoveSeam>()({
   verb: 'move seam',

@@ -21,7 +21,7 @@ import { refusal, saying } from '../darts/tellings.js';
 import { type Item, itemsOf, partOfRun, type Run, recomposed } from '../moved-edges/composed.js';
 import { requireSimple } from '../moved-edges/tidy.js';
 import * as field from '../verb/fields.js';
-import { formOf, perform, verbFrom } from '../verb/verb.js';
+import { formOf, performSaid, verbFrom } from '../verb/verb.js';
 
 /** Draw a new dart that takes in so much of an edge. */
 export interface OpenDart {
@@ -46,7 +46,7 @@ export interface OpenDart {
  *   `dart-uneven-there`, `dart-leaves-piece`; those of `perform` and `resolvePosition`
  */
 export const openDart = (pattern: Pattern, parameters: OpenDart): Alteration =>
-  perform(openDartVerb, pattern, parameters);
+  performSaid(openDartVerb, pattern, parameters);
 
 export const openDartForm = formOf<OpenDart>()({
   verb: 'open dart',

@@ -3,7 +3,7 @@ import type { Alteration } from '../alteration.js';
 import { pieceGone } from '../became/by-names.js';
 import { withoutLost } from '../settled.js';
 import * as field from '../verb/fields.js';
-import { formOf, perform, verbFrom } from '../verb/verb.js';
+import { formOf, performSaid, verbFrom } from '../verb/verb.js';
 import { finding, refusal, saying } from './tellings.js';
 
 /** Take a piece out of the pattern. */
@@ -18,7 +18,7 @@ export interface RemovePiece {
  * @throws PatternError `unknown-piece`; `last-piece` where no other would be left; those of `perform`
  */
 export const removePiece = (pattern: Pattern, parameters: RemovePiece): Alteration =>
-  perform(removePieceVerb, pattern, parameters);
+  performSaid(removePieceVerb, pattern, parameters);
 
 export const removePieceForm = formOf<RemovePiece>()({
   verb: 'remove piece',

@@ -13,7 +13,7 @@ import { partOfRun, type Run, recomposed } from '../moved-edges/composed.js';
 import { onMiddle } from '../moved-edges/dart-redrawn.js';
 import { requireSimple } from '../moved-edges/tidy.js';
 import * as field from '../verb/fields.js';
-import { formOf, perform, verbFrom } from '../verb/verb.js';
+import { formOf, performSaid, verbFrom } from '../verb/verb.js';
 
 /** Make a dart take in more or less, where it stands. */
 export interface ResizeDart {
@@ -32,7 +32,7 @@ export interface ResizeDart {
  * @throws PatternError `unknown-piece`, `unknown-dart`, `dart-beside-nothing`, `dart-leaves-piece`; those of `perform`
  */
 export const resizeDart = (pattern: Pattern, parameters: ResizeDart): Alteration =>
-  perform(resizeDartVerb, pattern, parameters);
+  performSaid(resizeDartVerb, pattern, parameters);
 
 export const resizeDartForm = formOf<ResizeDart>()({
   verb: 'resize dart',

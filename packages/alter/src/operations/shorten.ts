@@ -1,13 +1,13 @@
 import { type Finding, type Pattern, type Piece, pieceNamed } from '@paperhinge/geometry';
 import { edgeParts, withPiece } from '@paperhinge/geometry/pattern';
-import type { Alteration } from '../alteration.js';
+import type { Alteration, Said } from '../alteration.js';
 import { nothingBecame, together } from '../became/became.js';
 import { partnersOf } from '../matching/partners.js';
 import { moveHem } from '../moved-edges/move-hem.js';
 import { shortenAtLine } from '../moved-edges/shorten-at-line.js';
 
 import * as field from '../verb/fields.js';
-import { formOf, perform, verbFrom } from '../verb/verb.js';
+import { formOf, performSaid, verbFrom } from '../verb/verb.js';
 import { saying } from './tellings.js';
 
 /** Shorten or lengthen pieces at the hem or at a drawn line. Amount in mm, 0 or more. */
@@ -33,11 +33,11 @@ export interface Shorten {
  *   `perform`
  */
 export const shorten = (pattern: Pattern, parameters: Shorten): Alteration =>
-  perform(shortenVerb, pattern, parameters);
+  performSaid(shortenVerb, pattern, parameters);
 
 /** Lengthens pieces, see {@link shorten}. */
 export const lengthen = (pattern: Pattern, parameters: Shorten): Alteration =>
-  perform(lengthenVerb, pattern, parameters);
+  performSaid(lengthenVerb, pattern, parameters);
 
 const fields = {
   pieces: field.pieces(),
@@ -47,7 +47,7 @@ const fields = {
 };
 const startsAt = { piece: ['pieces'], edge: ['pieces', 'at'], line: ['pieces', 'at'], table: [] };
 
-export const shortenForm = formOf<Shorten>()({
+export const shortenForm = /* @__PURE__ */ formOf<Shorten>()({
   verb: 'shorten',
   does: 'Cuts length off at the hem, or folds it out at a line.',
   fields,
@@ -59,7 +59,7 @@ export const shortenVerb = /* @__PURE__ */ verbFrom(shortenForm, (pattern, param
   changeLength(pattern, parameters, parameters.by),
 );
 
-export const lengthenForm = formOf<Shorten>()({
+export const lengthenForm = /* @__PURE__ */ formOf<Shorten>()({
   verb: 'lengthen',
   does: 'Adds length at the hem, or spreads the pattern at a line.',
   fields,
@@ -72,7 +72,7 @@ export const lengthenVerb = /* @__PURE__ */ verbFrom(lengthenForm, (pattern, par
 );
 
 /** @param by mm taken off; negative: added */
-function changeLength(pattern: Pattern, { pieces, at, matching }: Shorten, by: number): Alteration {
+function changeLength(pattern: Pattern, { pieces, at, matching }: Shorten, by: number): Said {
   let names: readonly string[] = [...new Set(pieces)];
   let done = changedAll(pattern, names, at, by);
   for (let more = names; matching && more.length > 0; ) {
@@ -89,12 +89,7 @@ const canChange = (piece: Piece, at: string): boolean =>
     ? edgeParts(piece).some(edge => edge.kind === 'hem')
     : piece.lines.some(line => line.name === at);
 
-function changedAll(
-  pattern: Pattern,
-  names: readonly string[],
-  at: string,
-  by: number,
-): Omit<Alteration, 'did'> {
+function changedAll(pattern: Pattern, names: readonly string[], at: string, by: number): Omit<Said, 'did'> {
   const findings: Finding[] = [];
   let altered = pattern;
   let became = nothingBecame;

@@ -1,12 +1,12 @@
 import { type Check, notUsable } from './checks.js';
 import type { Fields } from './fields.js';
 import { refusal } from './tellings.js';
-import type { AnyVerb } from './verb.js';
+import type { AnyVerbForm } from './verb.js';
 
 type Given = Readonly<Record<string, unknown>>;
 
 /** The fields a verb was given, checked, with the usual values of those left out. @throws PatternError, see `perform` */
-export function checkFields(verb: AnyVerb, given: unknown): Given {
+export function checkFields(verb: AnyVerbForm, given: unknown): Given {
   if (typeof given !== 'object' || given === null || Array.isArray(given))
     throw refusal('fields-expected', { verb: verb.verb, fields: Object.keys(verb.fields) });
   const fields = given as Given;

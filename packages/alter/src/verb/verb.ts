@@ -1,5 +1,6 @@
 import type { Pattern, Piece } from '@paperhinge/geometry';
-import type { Alteration } from '../alteration.js';
+import type { Alteration, Said } from '../alteration.js';
+import { saidByNames } from '../became/said-by-names.js';
 import { settled } from '../settled.js';
 import { checkFields } from './check-fields.js';
 import type { Fields, FieldsOf, Filled } from './fields.js';
@@ -87,10 +88,12 @@ export const formOf =
  * The verb of a form: `export const shortenVerb = verbFrom(shortenForm, (pattern, { by }) => …)`; marked as pure where
  * it is called, so that a bundler can leave it out where the form alone is asked for.
  */
-export function verbFrom<P, F extends FieldsOf<P>, N extends string>(
-  form: VerbForm<P, F, N>,
-  alter: Verb<P, F, N>['alter'],
-): Verb<P, F, N> {
+export function verbFrom<
+  P,
+  F extends FieldsOf<P>,
+  N extends string,
+  Alter extends Verb<P, F, N>['alter'] = Verb<P, F, N>['alter'],
+>(form: VerbForm<P, F, N>, alter: Alter): VerbForm<P, F, N> & { readonly alter: Alter } {
   return { ...form, alter };
 }
 
@@ -113,7 +116,7 @@ export function perform(verb: AnyVerb, pattern: Pattern, given: object): Alterat
 export function perform(verb: object, pattern: Pattern, given: unknown): Alteration {
   const { alter, verb: name } = verb as AnyVerb;
   const parameters = checkFields(verb as AnyVerb, given);
-  const done = settled(pattern, alter(pattern, parameters as never));
+  const done = settled(pattern, saidByNames(pattern, alter(pattern, parameters as never)));
   return { ...done, pattern: withRecipe(done, { verb: name, parameters }) };
 }
 
@@ -126,3 +129,12 @@ function withRecipe({ pattern, derived = [] }: Alteration, recipe: NonNullable<P
   );
   return { ...pattern, pieces };
 }
+
+type SaidAlone = Said & { readonly derived?: never };
+
+/** {@link perform} for a verb that says what became of what, and drafts nothing. */
+export const performSaid = <P, F extends FieldsOf<P>>(
+  verb: VerbForm<P, F> & { readonly alter: (pattern: Pattern, parameters: Filled<P, F>) => SaidAlone },
+  pattern: Pattern,
+  given: P,
+): Said => settled(pattern, verb.alter(pattern, checkFields(verb, given) as Filled<P, F>));
