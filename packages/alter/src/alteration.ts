@@ -18,6 +18,9 @@ export interface Alteration {
 /** An alteration that says what became of what. */
 export type Said = Alteration & { readonly became: Became };
 
+/** An alteration of what is there: it drafts nothing, and says what became of what. */
+export type Redrawn = Omit<Said, 'derived'> & { readonly derived?: never };
+
 /** The kinds of piece that are made from an edge. */
 export type DerivedKind =
   | 'band'

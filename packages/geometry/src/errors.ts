@@ -32,11 +32,10 @@ export class PatternError extends Error implements Tellable {
   }
 }
 
-/** A code with its facts on one line, for a programmer's eye: `spread-too-wide { byMm: 90 }`. */
+/** A code with its facts on one line, for a programmer's eye: `spread-too-wide {"byMm":90}`. */
 function plainly(code: string, facts: Facts): string {
-  const known = Object.entries(facts).filter(([, fact]) => fact !== undefined);
-  if (known.length === 0) return code;
-  return `${code} { ${known.map(([name, fact]) => `${name}: ${JSON.stringify(fact)}`).join(', ')} }`;
+  const told = JSON.stringify(facts);
+  return told === '{}' ? code : `${code} ${told}`;
 }
 
 /**

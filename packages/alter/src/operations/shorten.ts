@@ -1,6 +1,6 @@
 import { type Finding, type Pattern, type Piece, pieceNamed } from '@paperhinge/geometry';
 import { edgeParts, withPiece } from '@paperhinge/geometry/pattern';
-import type { Alteration, Said } from '../alteration.js';
+import type { Alteration, Redrawn } from '../alteration.js';
 import { nothingBecame, together } from '../became/became.js';
 import { partnersOf } from '../matching/partners.js';
 import { moveHem } from '../moved-edges/move-hem.js';
@@ -72,7 +72,7 @@ export const lengthenVerb = /* @__PURE__ */ verbFrom(lengthenForm, (pattern, par
 );
 
 /** @param by mm taken off; negative: added */
-function changeLength(pattern: Pattern, { pieces, at, matching }: Shorten, by: number): Said {
+function changeLength(pattern: Pattern, { pieces, at, matching }: Shorten, by: number): Redrawn {
   let names: readonly string[] = [...new Set(pieces)];
   let done = changedAll(pattern, names, at, by);
   for (let more = names; matching && more.length > 0; ) {
@@ -89,7 +89,12 @@ const canChange = (piece: Piece, at: string): boolean =>
     ? edgeParts(piece).some(edge => edge.kind === 'hem')
     : piece.lines.some(line => line.name === at);
 
-function changedAll(pattern: Pattern, names: readonly string[], at: string, by: number): Omit<Said, 'did'> {
+function changedAll(
+  pattern: Pattern,
+  names: readonly string[],
+  at: string,
+  by: number,
+): Omit<Redrawn, 'did'> {
   const findings: Finding[] = [];
   let altered = pattern;
   let became = nothingBecame;

@@ -1,5 +1,5 @@
 import type { Pattern, Piece } from '@paperhinge/geometry';
-import type { Alteration, Said } from '../alteration.js';
+import type { Alteration, Redrawn, Said } from '../alteration.js';
 import { saidByNames } from '../became/said-by-names.js';
 import { settled } from '../settled.js';
 import { checkFields } from './check-fields.js';
@@ -130,11 +130,9 @@ function withRecipe({ pattern, derived = [] }: Alteration, recipe: NonNullable<P
   return { ...pattern, pieces };
 }
 
-type SaidAlone = Said & { readonly derived?: never };
-
 /** {@link perform} for a verb that says what became of what, and drafts nothing. */
 export const performSaid = <P, F extends FieldsOf<P>>(
-  verb: VerbForm<P, F> & { readonly alter: (pattern: Pattern, parameters: Filled<P, F>) => SaidAlone },
+  verb: VerbForm<P, F> & { readonly alter: (pattern: Pattern, parameters: Filled<P, F>) => Redrawn },
   pattern: Pattern,
   given: P,
 ): Said => settled(pattern, verb.alter(pattern, checkFields(verb, given) as Filled<P, F>));

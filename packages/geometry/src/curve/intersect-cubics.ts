@@ -9,7 +9,7 @@ import {
 } from '../tolerance.js';
 import { clipTo, type FatLine, fatLineOf } from './fat-line.js';
 import { type Contact, gap, type ParameterPair, touchesAmong } from './intersect-touches.js';
-import { type PowerForm, powerForm, xAt, yAt } from './power-form.js';
+import { type PowerForm, powerForm, slopeX, slopeY, xAt, yAt } from './power-form.js';
 import type { Cubic } from './segment.js';
 import { boxesApart, legsOf, meetAtMostOnce, type Stretch, stretchOf } from './stretch.js';
 
@@ -162,12 +162,12 @@ function foundOnce(search: Search, p: Stretch, q: Stretch): boolean {
     reachB = b1 - b0;
   for (let i = 0; i < 12; i++) {
     if (!(ta > a0 - reachA && ta < a1 + reachA && tb > b0 - reachB && tb < b1 + reachB)) return false;
-    const ex = ((b.x3 * tb + b.x2) * tb + b.x1) * tb + b.x0 - (((a.x3 * ta + a.x2) * ta + a.x1) * ta + a.x0);
-    const ey = ((b.y3 * tb + b.y2) * tb + b.y1) * tb + b.y0 - (((a.y3 * ta + a.y2) * ta + a.y1) * ta + a.y0);
-    const ux = (3 * a.x3 * ta + 2 * a.x2) * ta + a.x1,
-      uy = (3 * a.y3 * ta + 2 * a.y2) * ta + a.y1;
-    const vx = (3 * b.x3 * tb + 2 * b.x2) * tb + b.x1,
-      vy = (3 * b.y3 * tb + 2 * b.y2) * tb + b.y1;
+    const ex = xAt(b, tb) - xAt(a, ta);
+    const ey = yAt(b, tb) - yAt(a, ta);
+    const ux = slopeX(a, ta),
+      uy = slopeY(a, ta);
+    const vx = slopeX(b, tb),
+      vy = slopeY(b, tb);
     const det = ux * vy - uy * vx;
     const sa = (ex * vy - ey * vx) / det,
       sb = (ex * uy - ey * ux) / det;

@@ -1,5 +1,5 @@
 import { contactTolerance, touchingReach } from '../tolerance.js';
-import { type PowerForm, xAt, yAt } from './power-form.js';
+import { type PowerForm, slopeX, slopeY, xAt, yAt } from './power-form.js';
 
 /** A pair of parameters, one on each curve, at which two curves meet. */
 export type ParameterPair = readonly [ta: number, tb: number];
@@ -81,12 +81,12 @@ const sideNoise = contactTolerance / 100;
 function beside({ a, b }: Curves, ta: number, near: number): Beside {
   const px = xAt(a, ta),
     py = yAt(a, ta);
-  const ux = (3 * a.x3 * ta + 2 * a.x2) * ta + a.x1,
-    uy = (3 * a.y3 * ta + 2 * a.y2) * ta + a.y1;
+  const ux = slopeX(a, ta),
+    uy = slopeY(a, ta);
   let tb = near;
   for (let i = 0; i < 4; i++) {
-    const vx = (3 * b.x3 * tb + 2 * b.x2) * tb + b.x1,
-      vy = (3 * b.y3 * tb + 2 * b.y2) * tb + b.y1;
+    const vx = slopeX(b, tb),
+      vy = slopeY(b, tb);
     const step = ((xAt(b, tb) - px) * ux + (yAt(b, tb) - py) * uy) / (vx * ux + vy * uy);
     const next = Math.min(1, Math.max(0, tb - step));
     if (!(Math.abs(next - near) < touchingReach)) break;
@@ -142,10 +142,10 @@ function nearestApproach(curves: Curves, fromA: number, fromB: number) {
   for (let i = 0; i < 20; i++) {
     const ex = xAt(a, ta) - xAt(b, tb),
       ey = yAt(a, ta) - yAt(b, tb);
-    const ux = (3 * a.x3 * ta + 2 * a.x2) * ta + a.x1,
-      uy = (3 * a.y3 * ta + 2 * a.y2) * ta + a.y1;
-    const vx = (3 * b.x3 * tb + 2 * b.x2) * tb + b.x1,
-      vy = (3 * b.y3 * tb + 2 * b.y2) * tb + b.y1;
+    const ux = slopeX(a, ta),
+      uy = slopeY(a, ta);
+    const vx = slopeX(b, tb),
+      vy = slopeY(b, tb);
     const uux = 6 * a.x3 * ta + 2 * a.x2,
       uuy = 6 * a.y3 * ta + 2 * a.y2;
     const vvx = 6 * b.x3 * tb + 2 * b.x2,

@@ -1,6 +1,7 @@
 import { rootsInUnit } from '../polynomial.js';
 import { distance, type Point } from '../vector.js';
-import { isLine, pointAt, type Segment } from './segment.js';
+import { powerForm } from './power-form.js';
+import { type Cubic, isLine, pointAt, type Segment } from './segment.js';
 import { requirePoint, requireSegment } from './sound.js';
 
 /** The point of a segment nearest to another point, and how far it is, in mm. */
@@ -42,15 +43,10 @@ function footOnLine([a, b]: readonly [Point, Point], p: Point): readonly number[
 }
 
 /** Parameters at which (B(t) − p) · B′(t) = 0. */
-function feetOnCubic([p0, p1, p2, p3]: readonly [Point, Point, Point, Point], p: Point): readonly number[] {
-  const ax = p3.x - p0.x + 3 * (p1.x - p2.x),
-    ay = p3.y - p0.y + 3 * (p1.y - p2.y);
-  const bx = 3 * (p0.x - 2 * p1.x + p2.x),
-    by = 3 * (p0.y - 2 * p1.y + p2.y);
-  const cx = 3 * (p1.x - p0.x),
-    cy = 3 * (p1.y - p0.y);
-  const dx = p0.x - p.x,
-    dy = p0.y - p.y;
+function feetOnCubic(cubic: Cubic, p: Point): readonly number[] {
+  const { x0, x1: cx, x2: bx, x3: ax, y0, y1: cy, y2: by, y3: ay } = powerForm(cubic);
+  const dx = x0 - p.x,
+    dy = y0 - p.y;
   return rootsInUnit([
     cx * dx + cy * dy,
     cx * cx + cy * cy + 2 * (bx * dx + by * dy),

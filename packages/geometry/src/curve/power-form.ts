@@ -27,3 +27,6 @@ export function powerForm([p, q, r, s]: Cubic): PowerForm {
 
 export const xAt = (f: PowerForm, t: number): number => ((f.x3 * t + f.x2) * t + f.x1) * t + f.x0;
 export const yAt = (f: PowerForm, t: number): number => ((f.y3 * t + f.y2) * t + f.y1) * t + f.y0;
+/** Derivatives by the parameter. */
+export const slopeX = (f: PowerForm, t: number): number => (3 * f.x3 * t + 2 * f.x2) * t + f.x1;
+export const slopeY = (f: PowerForm, t: number): number => (3 * f.y3 * t + 2 * f.y2) * t + f.y1;

@@ -1,5 +1,6 @@
 import { crossRounding } from '../tolerance.js';
 import type { Point } from '../vector.js';
+import { powerForm, slopeX, slopeY, xAt, yAt } from './power-form.js';
 import { type Cubic, pointAt } from './segment.js';
 import { requireSegment } from './sound.js';
 
@@ -18,13 +19,8 @@ export interface SelfCrossing {
  */
 export function selfCrossing(cubic: Cubic): SelfCrossing | undefined {
   requireSegment(cubic);
-  const [p, q, r, s] = cubic;
-  const cx = 3 * (q.x - p.x),
-    cy = 3 * (q.y - p.y);
-  const bx = 3 * (r.x - q.x) - cx,
-    by = 3 * (r.y - q.y) - cy;
-  const ax = s.x - p.x - cx - bx,
-    ay = s.y - p.y - cy - by;
+  const form = powerForm(cubic);
+  const { x1: cx, x2: bx, x3: ax, y1: cy, y2: by, y3: ay } = form;
   const ab = ax * by - ay * bx;
   // A cubic on one line, to rounding, only doubles back.
   if (!(Math.abs(ab) > crossRounding * (Math.abs(ax * by) + Math.abs(ay * bx)))) return undefined;
@@ -40,16 +36,15 @@ export function selfCrossing(cubic: Cubic): SelfCrossing | undefined {
     second = Math.max(far, near);
   if (!(first >= 0 && second <= 1) || (first === 0 && second === 1)) return undefined;
   // One step of Newton's method on B(t0) − B(t1) takes back what rounding lost where the loop is slight.
-  const at = (t: number) => ({ x: ((ax * t + bx) * t + cx) * t, y: ((ay * t + by) * t + cy) * t });
-  const u = { x: (3 * ax * first + 2 * bx) * first + cx, y: (3 * ay * first + 2 * by) * first + cy };
-  const v = { x: (3 * ax * second + 2 * bx) * second + cx, y: (3 * ay * second + 2 * by) * second + cy };
-  const m = at(first),
-    n = at(second);
-  const ex = n.x - m.x,
-    ey = n.y - m.y,
-    det = u.x * v.y - u.y * v.x;
-  const s0 = (ex * v.y - ey * v.x) / det,
-    s1 = (ex * u.y - ey * u.x) / det;
+  const ux = slopeX(form, first),
+    uy = slopeY(form, first),
+    vx = slopeX(form, second),
+    vy = slopeY(form, second);
+  const ex = xAt(form, second) - xAt(form, first),
+    ey = yAt(form, second) - yAt(form, first),
+    det = ux * vy - uy * vx;
+  const s0 = (ex * vy - ey * vx) / det,
+    s1 = (ex * uy - ey * ux) / det;
   const sure = Math.abs(s0) + Math.abs(s1) < (second - first) / 4;
   const t0 = sure ? Math.max(0, first + s0) : first,
     t1 = sure ? Math.min(1, second + s1) : second;

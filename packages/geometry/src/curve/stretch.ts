@@ -1,4 +1,4 @@
-import type { PowerForm } from './power-form.js';
+import { type PowerForm, slopeX, slopeY, xAt, yAt } from './power-form.js';
 
 /** The stretch of a cubic between two of its parameters, with its control points; flat, as inner loops make many. */
 export interface Stretch {
@@ -22,14 +22,14 @@ export interface Stretch {
 /** Control points from ends and end derivatives. */
 export function stretchOf(f: PowerForm, from: number, to: number): Stretch {
   const third = (to - from) / 3;
-  const x0 = ((f.x3 * from + f.x2) * from + f.x1) * from + f.x0,
-    y0 = ((f.y3 * from + f.y2) * from + f.y1) * from + f.y0;
-  const x3 = ((f.x3 * to + f.x2) * to + f.x1) * to + f.x0,
-    y3 = ((f.y3 * to + f.y2) * to + f.y1) * to + f.y0;
-  const ux = ((3 * f.x3 * from + 2 * f.x2) * from + f.x1) * third,
-    uy = ((3 * f.y3 * from + 2 * f.y2) * from + f.y1) * third;
-  const wx = ((3 * f.x3 * to + 2 * f.x2) * to + f.x1) * third,
-    wy = ((3 * f.y3 * to + 2 * f.y2) * to + f.y1) * third;
+  const x0 = xAt(f, from),
+    y0 = yAt(f, from);
+  const x3 = xAt(f, to),
+    y3 = yAt(f, to);
+  const ux = slopeX(f, from) * third,
+    uy = slopeY(f, from) * third;
+  const wx = slopeX(f, to) * third,
+    wy = slopeY(f, to) * third;
   const x1 = x0 + ux,
     y1 = y0 + uy,
     x2 = x3 - wx,

@@ -58,9 +58,15 @@ function once(found: readonly PathMeeting[], a: Path, b: Path, lengthA: number, 
     alongA: wrapA - m.alongA <= coincidenceTolerance ? 0 : m.alongA,
     alongB: wrapB - m.alongB <= coincidenceTolerance ? 0 : m.alongB,
   }));
-  const sorted = wrapped.sort((p, q) => p.alongA - q.alongA);
-  const kept: PathMeeting[] = [];
-  for (const m of sorted) {
+  return eachOnce(wrapped.sort((p, q) => p.alongA - q.alongA));
+}
+
+/** Of places in their order along A, those that were found more than once, as at a joint, once. */
+export function eachOnce<Place extends { readonly alongA: number; readonly alongB: number }>(
+  inOrder: readonly Place[],
+): readonly Place[] {
+  const kept: Place[] = [];
+  for (const m of inOrder) {
     let i = kept.length - 1;
     while (i >= 0 && m.alongA - kept[i]!.alongA <= joint && Math.abs(m.alongB - kept[i]!.alongB) > joint) i--;
     if (i < 0 || m.alongA - kept[i]!.alongA > joint) kept.push(m);
@@ -69,6 +75,6 @@ function once(found: readonly PathMeeting[], a: Path, b: Path, lengthA: number, 
 }
 
 /** mm. Found on both sides of a joint, a place may come out a little apart; several joints' worth of rounding. */
-const joint = 4 * coincidenceTolerance;
+export const joint = 4 * coincidenceTolerance;
 
 const isClosed = (path: Path): boolean => distance(pathStart(path), pathEnd(path)) <= coincidenceTolerance;

@@ -24,20 +24,27 @@ export function pathLength(path: Path): number {
  * Where a length falls: the segment and its parameter. At a joint, within `lengthTolerance` of it, the segment that starts
  * there, so that no part cut there begins with a segment of no length; clamped to the ends.
  */
-export function locate(path: Path, along: number): { readonly index: number; readonly t: number } {
+export const locate = (path: Path, along: number): Place => placeAlong(path, along, false);
+
+interface Place {
+  readonly index: number;
+  readonly t: number;
+}
+
+/** @param ending at a joint, the segment that ends there */
+function placeAlong(path: Path, along: number, ending: boolean): Place {
   requireNumber(along, 'length');
   requireSegments(path);
-  let rest = Math.max(along, 0);
-  const last = path.segments.length - 1;
-  if (last === 0) return { index: 0, t: parameterAtLength(path.segments[0]!, rest) };
-  const lengths = segmentLengths(path);
-  for (const [index, segment] of path.segments.entries()) {
-    const length = lengths[index]!;
-    if (rest < length - lengthTolerance || index === last)
-      return { index, t: parameterAtLength(segment, rest) };
-    rest = Math.max(0, rest - length);
+  let rest = Math.max(along, 0),
+    index = 0;
+  const { segments } = path;
+  const lengths = segments.length > 1 ? segmentLengths(path) : [];
+  for (; index < segments.length - 1; index++) {
+    const beyond = rest - lengths[index]!;
+    if (beyond <= (ending ? lengthTolerance : -lengthTolerance)) break;
+    rest = Math.max(0, beyond);
   }
-  return { index: last, t: 1 };
+  return { index, t: parameterAtLength(segments[index]!, rest) };
 }
 
 /** The point `along` mm from the start of the chain. */
@@ -55,25 +62,12 @@ export function tangentAlong(path: Path, along: number): Point {
 /** The part of a chain between two lengths from its start, in mm, `from` < `to`. */
 export function subpath(path: Path, from: number, to: number): Path {
   const a = locate(path, from),
-    b = locateEnd(path, to);
+    b = placeAlong(path, to, true);
   if (a.index > b.index) return { segments: [between(path.segments[a.index]!, a.t, a.t)] };
   if (a.index === b.index) return { segments: [between(path.segments[a.index]!, a.t, Math.max(a.t, b.t))] };
   const first = between(path.segments[a.index]!, a.t, 1),
     last = between(path.segments[b.index]!, 0, b.t);
   return { segments: [first, ...path.segments.slice(a.index + 1, b.index), last] };
-}
-
-/** Like `locate`, but at a joint the segment that ends there. */
-function locateEnd(path: Path, along: number): { readonly index: number; readonly t: number } {
-  requireNumber(along, 'length');
-  let rest = along;
-  const lengths = segmentLengths(path);
-  for (const [index, segment] of path.segments.entries()) {
-    const length = lengths[index]!;
-    if (rest <= length + lengthTolerance) return { index, t: parameterAtLength(segment, rest) };
-    rest -= length;
-  }
-  return { index: path.segments.length - 1, t: 1 };
 }
 
 /** The chain cut in two `along` mm from its start, 0 < along < its length. */

@@ -1,11 +1,10 @@
 import { intersectSegments } from '../curve/intersect.js';
 import { isLine, type Segment } from '../curve/segment.js';
 import { selfCrossing } from '../curve/self-crossing.js';
-import { lengthTo, startLengths } from '../path/intersect.js';
+import { eachOnce, joint, lengthTo, startLengths } from '../path/intersect.js';
 import { forEachNearPairWithin } from '../path/near-segments.js';
 import type { Path } from '../path/path.js';
 import { requirePath } from '../path/sound.js';
-import { coincidenceTolerance } from '../tolerance.js';
 import { distance, type Point } from '../vector.js';
 
 /** A place where a closed path crosses, touches or runs along itself: its two lengths in mm along the path. */
@@ -28,19 +27,7 @@ export function selfCrossings(path: Path): readonly PathSelfCrossing[] {
     found.push(meeting);
     return false;
   });
-  found.sort((p, q) => p.alongA - q.alongA || p.alongB - q.alongB);
-  const kept: PathSelfCrossing[] = [];
-  for (const meeting of found) {
-    let i = kept.length - 1;
-    while (
-      i >= 0 &&
-      meeting.alongA - kept[i]!.alongA <= joint &&
-      Math.abs(meeting.alongB - kept[i]!.alongB) > joint
-    )
-      i--;
-    if (i < 0 || meeting.alongA - kept[i]!.alongA > joint) kept.push(meeting);
-  }
-  return kept;
+  return eachOnce(found.sort((p, q) => p.alongA - q.alongA || p.alongB - q.alongB));
 }
 
 /** The meetings of {@link selfCrossings} as they are found, some of them twice, until `visit` answers true. */
@@ -74,6 +61,3 @@ export function forEachSelfMeeting(path: Path, visit: (meeting: PathSelfCrossing
 }
 
 const isPoint = (segment: Segment): boolean => segment.every(p => distance(p, segment[0]) === 0);
-
-/** mm. */
-const joint = 4 * coincidenceTolerance;

@@ -33,7 +33,7 @@ export const edgeWords: RoleWords<EdgeRole> = [
   ],
   ['wrist', 'wrist-, handgelenk-, poignet, polso, pols, puño, punho'],
   ['hem', 'hem, hemline, bottom, -saum, saum-, ourlet, bas, dobladillo, bajo, orlo, fondo, zoom, bainha'],
-  ['waist', 'waist-, taille-, bund-, ceinture, cintura, talle, vita, punto vita, middel, taillelijn'],
+  ['waist', 'waist-, taille-, bund-, ceinture, cintura, talle, vita, middel'],
   ['inset', 'inset, einsatz-'],
   [
     'opening',
@@ -41,7 +41,7 @@ export const edgeWords: RoleWords<EdgeRole> = [
   ],
   [
     'panel',
-    'panel-, princess-, -teilung-, wiener, prinzess-, découpe, princesse, costadillo, princesa, princessa, deelnaad, prinsessen-',
+    'panel-, princess-, -teilung-, wiener, prinzess-, découpe, costadillo, princesa, deelnaad, prinsessen-',
   ],
   ['yoke', 'yoke-, passe, passen-, sattel-, koller-, empiècement, canesú, sprone, schouderpas'],
   [

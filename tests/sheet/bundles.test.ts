@@ -1,0 +1,22 @@
+import { expect, test } from 'vitest';
+import { bundle } from '../bench/bundles.js';
+
+// kB of 1000 bytes, minified. Bars of the project; of an operation that swings on the hinge, what it was when it was
+// last looked into: it is over its bar of 50, and should grow no further unseen.
+test.each([
+  ['one length', 3, `export { pathLength } from '@paperhinge/geometry'`],
+  ['shorten', 52, `export { shorten } from '@paperhinge/alter'`],
+  ['close a dart', 60, `export { closeDart } from '@paperhinge/alter'`],
+  ['reading a sheet with every verb', 230, `export { readSheet } from '@paperhinge/sheet'`],
+])('a bundle of %s is at most %d kB', async (_, most, program) => {
+  const { bytes } = await bundle(program);
+  expect(bytes / 1000).toBeLessThanOrEqual(most);
+});
+
+test('reading a sheet carries no geometry: the forms of verbs stand apart from their work', async () => {
+  const { modules } = await bundle(`export { readSheet } from '@paperhinge/sheet'`);
+  expect(
+    modules.filter(name => /(geometry\/dist\/(curve|path|region)|alter\/dist\/hinge)\//.test(name)),
+  ).toEqual([]);
+  expect(modules.some(name => name.includes('alter/dist/operations/close-dart'))).toBe(true);
+});
