@@ -1,21 +1,14 @@
 import type { Finding, Thing } from '@paperhinge/geometry';
 import type { StepDone } from './apply-step.js';
+import { told } from './caused.js';
 
-/** Codes of what stands only until it is mended: checking the pattern at the end finds what still does. */
-const checks: ReadonlySet<string> = new Set([
+/** Codes of what an operation leaves and a later one may mend: checking the pattern at the end finds what still stands. */
+const passing: ReadonlySet<string> = new Set([
   'seam-does-not-match',
   'sewn-edge-changed',
-  'notches-do-not-meet',
-  'ease-the-wrong-way',
-  'notch-misses-seam',
-  'crossing-seams-apart',
-  'notch-without-partner',
-  'joined-line-broken',
   'edge-kinked',
   'edge-stepped',
   'fold-corner-not-square',
-  'made-for-edge-changed',
-  'made-for-edge-gone',
   'edge-bridged',
   'edge-overlapped',
   'hinge-kink',
@@ -25,7 +18,7 @@ const checks: ReadonlySet<string> = new Set([
 const truing: ReadonlySet<string> = new Set(['truing-left', 'straight-left']);
 
 /**
- * Whether what a step found is mended by the end: it is of a kind that the checks at the end find anew, a shoulder that
+ * Whether what a step found is mended by the end: it is what the checks at the end would find anew, a shoulder that
  * matches again, or an edge that a later step trued.
  * @param index of the step
  */
@@ -34,7 +27,8 @@ export function isMended(
   index: number,
   { steps, atTheEnd }: { readonly steps: readonly StepDone[]; readonly atTheEnd: readonly Finding[] },
 ): boolean {
-  if (checks.has(found.code)) return true;
+  // What walking the seams found after the step is walked again at the end.
+  if (passing.has(found.code) || steps[index]!.state.standing.some(f => told(f) === told(found))) return true;
   if (found.code === 'shoulder-cut')
     return !atTheEnd.some(
       f => f.code === 'seam-does-not-match' && speaksOf(f, found.where.piece, found.where.edge),
