@@ -1,4 +1,13 @@
-import type { EdgeRun, Finding, Pattern, Piece, Seam, TakenUp } from '@paperhinge/geometry';
+import {
+  type EdgeRun,
+  type Finding,
+  type Pattern,
+  PatternError,
+  type Piece,
+  type Seam,
+  type TakenUp,
+  validatePiece,
+} from '@paperhinge/geometry';
 import { holdsEdge } from '../edge-refs.js';
 import { withoutLost } from '../settled.js';
 import { finding, refusal } from './tellings.js';
@@ -23,7 +32,7 @@ export type JoinSeam = Omit<Seam, 'name' | 'ease'>;
  *
  * @param sewn absent where the piece is not sewn to its edges by a seam (a stay)
  * @param ends seam of the piece with itself
- * @throws PatternError `drafted-along-itself`
+ * @throws PatternError `drafted-along-itself`, `drafted-misshapen`
  */
 export function takePlace(
   pattern: Pattern,
@@ -35,6 +44,7 @@ export function takePlace(
   const along = piece.madeFor ?? [];
   if (along.some(ref => ref.piece === name))
     throw refusal('drafted-along-itself', { piece: name }, { piece: name });
+  requireShape(piece);
   const old = pattern.pieces.find(p => p.name === name);
   const pieces = old ? pattern.pieces.map(p => (p === old ? piece : p)) : [...pattern.pieces, piece];
   const isOwn = (run: EdgeRun): boolean => run.piece === name;
@@ -63,6 +73,16 @@ export function takePlace(
     findings: [...(old ? [replaced] : []), ...kept.findings],
     replaced: old !== undefined,
   };
+}
+
+/** @throws PatternError `drafted-misshapen`: measures that no piece can have */
+function requireShape(piece: Piece): void {
+  try {
+    validatePiece(piece);
+  } catch (error) {
+    if (!(error instanceof PatternError)) throw error;
+    throw refusal('drafted-misshapen', { piece: piece.name }, { piece: piece.name });
+  }
 }
 
 const seamOf = (name: string, { own, partner, easeMm, takenUp }: DraftedSeam, ownIsB: boolean): Seam => ({

@@ -16,6 +16,8 @@ export interface DeriveTellings {
   'gap-also-along': { readonly gap: Thing };
   'gap-not-beside': { readonly gap: Thing; readonly neighbours: readonly string[] };
   'band-too-short': { readonly piece: string; readonly betweenMm: number; readonly gapMm: number };
+  /** By these measures its outline would cross itself, or an edge would have no length. */
+  'drafted-misshapen': { readonly piece: string };
   'drafted-along-itself': { readonly piece: string };
   'dart-in-facing': { readonly dart: Thing };
   'facing-too-wide': { readonly piece: string; readonly widthMm: number };

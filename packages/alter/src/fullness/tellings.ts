@@ -15,6 +15,7 @@ export interface FullnessTellings {
   'godet-seam-short': { readonly seam: Thing; readonly depthMm: number; readonly seamMm: number };
   'slit-beyond-edge': { readonly edge: Thing; readonly lengthMm: number; readonly edgeMm: number };
   'vent-not-at-hem': { readonly edge: Thing };
+  'vent-too-wide': { readonly lengthMm: number; readonly widthMm: number };
   'vent-too-long': { readonly edge: Thing; readonly lengthMm: number; readonly edgeMm: number };
 }
 

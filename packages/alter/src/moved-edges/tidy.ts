@@ -9,7 +9,7 @@ import {
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { intersectPaths, pointAlong, subpath } from '@paperhinge/geometry/paths';
 import { outlinePath } from '@paperhinge/geometry/pattern';
-import { containsPoint, selfCrossings } from '@paperhinge/geometry/regions';
+import { containsPoint, selfCrossings, signedArea } from '@paperhinge/geometry/regions';
 import type { ThingBecame } from '../became/became.js';
 import type { Reshaped } from './chains.js';
 
@@ -63,7 +63,9 @@ function insidePart(path: Path, outline: Path): Path | undefined {
   return whole ? path : subpath(path, from, to);
 }
 
-/** @throws PatternError the one that is made, where the outline crosses itself */
+/** @throws PatternError the one that is made, where the outline crosses itself, is turned inside out or without area */
 export function requireSimple(piece: Piece, error: () => PatternError): void {
-  if (selfCrossings(outlinePath(piece.outline)).length > 0) throw error();
+  const outline = outlinePath(piece.outline);
+  const turned = signedArea(outline) <= tolerances.coincidenceTolerance;
+  if (turned || selfCrossings(outline).length > 0) throw error();
 }

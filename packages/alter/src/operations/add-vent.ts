@@ -80,7 +80,7 @@ export const leaveSlitVerb = /* @__PURE__ */ verbFrom(leaveSlitForm, (pattern, {
  * aslant at 45 degrees, its hem run on straight. The old line becomes a fold line. Do it to both edges of the seam.
  * Source: common practice, no source.
  *
- * @throws PatternError `unknown-piece`, `unknown-edge`, `vent-not-at-hem`, `vent-too-long`, `edge-in-two-parts`,
+ * @throws PatternError `unknown-piece`, `unknown-edge`, `vent-not-at-hem`, `vent-too-long`, `vent-too-wide`, `edge-in-two-parts`,
  *   `edge-name-taken`, `redrawn-crosses`; those of `perform`
  */
 export const addVent = (pattern: Pattern, parameters: AddVent): Alteration =>
@@ -107,6 +107,8 @@ export const addVentVerb = /* @__PURE__ */ verbFrom(addVentForm, (pattern, { edg
     const edgeMm = pathLength(ring.run.path);
     if (length + width >= edgeMm - tolerances.joiningGap)
       throw refusal('vent-too-long', { edge: { ...edge }, lengthMm: length + width, edgeMm }, edge);
+    if (width >= length - tolerances.joiningGap)
+      throw refusal('vent-too-wide', { lengthMm: length, widthMm: width }, edge);
     const strip = ventBeside(ring.run, end.at, length, width);
     for (const name of ['vent', 'vent-top']) requireFreeEdgeName(piece, name);
     const hemIndex = (ring.index + (end.at === 'end' ? 1 : -1) + ring.items.length) % ring.items.length;

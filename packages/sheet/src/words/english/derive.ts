@@ -29,6 +29,10 @@ export const derive: Tellings<DeriveTellings> = {
     ),
     remedy: 'Make the ratio larger or the gap narrower.',
   }),
+  'drafted-misshapen': ({ piece }, say) => ({
+    message: `By these measures ${say.thing({ piece })} would be no shape that can be cut: its lines would cross, or one would have no length.`,
+    remedy: 'Give it measures that lie nearer to one another.',
+  }),
   'drafted-along-itself': ({ piece }, say) => ({
     message: capital(`${say.thing({ piece })} cannot be drafted along its own edges.`),
     remedy: 'Give the new piece another name.',

@@ -26,6 +26,10 @@ export const fullness: Tellings<FullnessTellings> = {
     message: capital(`${say.thing(edge)} does not end at a hem, or has one at both ends.`),
     remedy: 'Choose an edge that comes down to the hem.',
   }),
+  'vent-too-wide': ({ lengthMm, widthMm }, say) => ({
+    message: `A vent ${say.length(widthMm)} wide has no room for its slant in ${say.length(lengthMm)} of length.`,
+    remedy: 'Make it narrower, or longer.',
+  }),
   'vent-too-long': ({ edge, lengthMm, edgeMm }, say) => ({
     message: `A vent that takes ${say.length(lengthMm)} has no room on ${say.thing(edge)}, which is ${say.length(edgeMm)} long.`,
     remedy: 'Make it shorter or narrower.',

@@ -26,6 +26,10 @@ export const derive: Tellings<DeriveTellings> = {
     message: `${say.thing({ piece })} wäre zwischen den Enden ${say.length(betweenMm)} lang; die Lücke von ${say.length(gapMm)} braucht das auf.`,
     remedy: 'Machen Sie das Verhältnis größer oder die Lücke schmaler.',
   }),
+  'drafted-misshapen': ({ piece }, say) => ({
+    message: `${say.thing({ piece })} hätte nach diesen Maßen keine Form, die sich zuschneiden lässt: Linien würden sich kreuzen, oder eine hätte keine Länge.`,
+    remedy: 'Geben Sie Maße an, die näher beieinander liegen.',
+  }),
   'drafted-along-itself': ({ piece }, say) => ({
     message: `${say.thing({ piece })} kann nicht an seinen eigenen Kanten gezeichnet werden.`,
     remedy: 'Geben Sie dem neuen Teil einen anderen Namen.',

@@ -23,6 +23,10 @@ export const fullness: Tellings<FullnessTellings> = {
     message: `${say.thing(edge)} endet an keinem Saum, oder an beiden Enden.`,
     remedy: 'Wählen Sie eine Kante, die bis zum Saum hinunterläuft.',
   }),
+  'vent-too-wide': ({ lengthMm, widthMm }, say) => ({
+    message: `Ein ${say.length(widthMm)} breiter Gehschlitz hat auf ${say.length(lengthMm)} Länge keinen Platz für seine Schräge.`,
+    remedy: 'Machen Sie ihn schmaler oder länger.',
+  }),
   'vent-too-long': ({ edge, lengthMm, edgeMm }, say) => ({
     message: `Ein Gehschlitz, der ${say.length(lengthMm)} braucht, hat dort keinen Platz: ${say.thing(edge)} ist ${say.length(edgeMm)} lang.`,
     remedy: 'Machen Sie ihn kürzer oder schmaler.',
