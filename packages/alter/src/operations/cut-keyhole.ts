@@ -15,6 +15,7 @@ import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
 import { requireFreeEdgeName } from '../dividing/names-free.js';
 import { usualAllowance } from '../dividing/usual-allowance.js';
+import { offStraight } from '../hinge/off-straight.js';
 import { partOfRun, type Run, recomposed } from '../moved-edges/composed.js';
 import { requireSimple, tidied } from '../moved-edges/tidy.js';
 import { quarterEllipse } from '../neckline/quarter-ellipse.js';
@@ -38,7 +39,7 @@ export interface CutKeyhole {
  * Cuts a keyhole into a piece on the fold, below its neck: half an oval, whole once the piece is opened out. Its edge is
  * called `keyhole` and wants a facing or binding. Source: common practice, no source.
  *
- * @throws PatternError `unknown-piece`, `keyhole-needs-fold`, `keyhole-off-fold`, `edge-name-taken`,
+ * @throws PatternError `unknown-piece`, `keyhole-needs-fold`, `stand-edge-bent`, `keyhole-off-fold`, `edge-name-taken`,
  *   `edge-in-two-parts`, `redrawn-crosses`; those of `perform`
  */
 export const cutKeyhole = (pattern: Pattern, parameters: CutKeyhole): Alteration =>
@@ -99,6 +100,9 @@ function foldBelowNeck(piece: Piece): FoldRing {
   const fold = foldEdgeOf(piece);
   if (!fold) throw none();
   const ring = edgeInRing(piece, fold.name);
+  const offMm = offStraight(ring.run.path);
+  const edge = { ...where, edge: fold.name };
+  if (offMm > tolerances.foldTolerance) throw refusal('stand-edge-bent', { edge, offMm }, edge);
   const isNeck = (step: 1 | -1): boolean => {
     const beside = ring.items[(ring.index + step + ring.items.length) % ring.items.length]!;
     return beside.type === 'run' && roleOf(beside.edge) === 'neck';

@@ -1,4 +1,5 @@
 import { type Dart, type Pattern, type Piece, type Point, pieceNamed } from '@paperhinge/geometry';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { withPiece } from '@paperhinge/geometry/pattern';
 import {
   add,
@@ -49,7 +50,7 @@ export interface JoinDarts {
  * practice, no source.
  *
  * @throws PatternError `unknown-piece`, `unknown-dart`, `unknown-mark`, `dart-into-itself`, `pivot-out-of-reach`,
- *   `point-back-too-long`, `outline-tangled`; those of `perform`
+ *   `dart-legs-unlike`, `point-back-too-long`, `outline-tangled`; those of `perform`
  */
 export const joinDarts = (pattern: Pattern, parameters: JoinDarts): Alteration =>
   perform(joinDartsVerb, pattern, parameters);
@@ -85,6 +86,7 @@ function joinedDarts(pattern: Pattern, parameters: JoinDarts): Alteration {
       throw dartRefusal('dart-into-itself', { dart: { ...where, dart: stays.name } }, where);
     const redrawn = bothDrawnTo(piece, dartNamed(piece, parameters.dart), stays, pivot);
     const closing = dartNamed(redrawn, parameters.dart);
+    requireEqualLegs(closing, { ...where, dart: closing.name });
     const cutPiece = cutApart(redrawn, [{ from: { dart: closing.name }, to: { dart: stays.name } }]);
     const holding = holdingSection(cutPiece);
     const angle = dartAngle(closing);
@@ -121,10 +123,18 @@ function joinedDarts(pattern: Pattern, parameters: JoinDarts): Alteration {
  * left between them: its legs are drawn anew at the end, wherever they ran.
  */
 function bothDrawnTo(piece: Piece, closing: Dart, stays: Dart, pivot: Point): Piece {
-  // Whether the dart that stays points to the pivot at all.
-  withLegsTo(piece, stays, pivot);
-  const short = withLegsTo(piece, stays, lerp(stays.apex, middleOfMouth(stays), 0.5));
-  return withLegsTo(short, closing, pivot);
+  const half = (dart: Dart): Point => lerp(dart.apex, middleOfMouth(dart), 0.5);
+  // Whether the dart that stays points to the pivot at all, the other out of its way.
+  withLegsTo(withLegsTo(piece, closing, half(closing)), stays, pivot);
+  return withLegsTo(withLegsTo(piece, stays, half(stays)), closing, pivot);
+}
+
+/** @throws PatternError `dart-legs-unlike`: drawn to the pivot, its legs could not be sewn to one another */
+function requireEqualLegs(closing: Dart, dart: { readonly piece: string; readonly dart: string }): void {
+  const [a, b] = mouthOf(closing);
+  const [firstMm, secondMm] = [distance(a, closing.apex), distance(closing.apex, b)];
+  if (Math.abs(firstMm - secondMm) > tolerances.dartLegTolerance)
+    throw refusal('dart-legs-unlike', { dart, firstMm, secondMm }, { piece: dart.piece });
 }
 
 function pointBackFrom(
