@@ -1,5 +1,4 @@
 import { type Dart, type Pattern, type Piece, type Point, pieceNamed } from '@paperhinge/geometry';
-import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { withPiece } from '@paperhinge/geometry/pattern';
 import {
   add,
@@ -46,11 +45,12 @@ export interface JoinDarts {
  * Combines two darts in one: the legs of both are drawn to the pivot, the first is closed about it and the other
  * opens by the same angle, so that the sum of their angles about the pivot is kept. What lies between the two turns
  * as one, or what lies outside them, whichever holds neither fold nor centre nor grain. The dart that stays keeps its
- * name; its legs are redrawn straight from its mouth to its point, set back along its new axis. Source: common
+ * name; its legs are redrawn straight from its mouth to its point, set back along its new axis. Legs that come out unequal are
+ * trued: the shorter is drawn on, and the edge beside it to its new end. Source: common
  * practice, no source.
  *
  * @throws PatternError `unknown-piece`, `unknown-dart`, `unknown-mark`, `dart-into-itself`, `pivot-out-of-reach`,
- *   `dart-legs-unlike`, `point-back-too-long`, `outline-tangled`; those of `perform`
+ *   `point-back-too-long`, `outline-tangled`; those of `perform`
  */
 export const joinDarts = (pattern: Pattern, parameters: JoinDarts): Alteration =>
   perform(joinDartsVerb, pattern, parameters);
@@ -84,9 +84,10 @@ function joinedDarts(pattern: Pattern, parameters: JoinDarts): Alteration {
     const pivot = pivotOf(piece, parameters) ?? stays.apex;
     if (parameters.dart === parameters.into)
       throw dartRefusal('dart-into-itself', { dart: { ...where, dart: stays.name } }, where);
-    const redrawn = bothDrawnTo(piece, dartNamed(piece, parameters.dart), stays, pivot);
+    const drawn = bothDrawnTo(piece, dartNamed(piece, parameters.dart), stays, pivot);
+    const even = withLegsTrued(drawn, dartNamed(drawn, parameters.dart));
+    const redrawn = even.piece;
     const closing = dartNamed(redrawn, parameters.dart);
-    requireEqualLegs(closing, { ...where, dart: closing.name });
     const cutPiece = cutApart(redrawn, [{ from: { dart: closing.name }, to: { dart: stays.name } }]);
     const holding = holdingSection(cutPiece);
     const angle = dartAngle(closing);
@@ -105,7 +106,7 @@ function joinedDarts(pattern: Pattern, parameters: JoinDarts): Alteration {
     const trued = withLegsTrued(swung.piece, dartNamed(swung.piece, stays.name));
     return {
       pattern: withPiece(pattern, trued.piece),
-      became: inTurn(swung.became, trued.became),
+      became: inTurn(inTurn(even.became, swung.became), trued.became),
       did: saying('joined-darts', {
         dart: { ...where, dart: closing.name },
         into: { dart: stays.name },
@@ -113,7 +114,7 @@ function joinedDarts(pattern: Pattern, parameters: JoinDarts): Alteration {
         formerMm: intakeOf(stays),
         intakeMm: distance(...mouth),
       }),
-      findings: [...openingFindings(piece.name, swung), ...trued.findings],
+      findings: [...even.findings, ...openingFindings(piece.name, swung), ...trued.findings],
     };
   });
 }
@@ -127,14 +128,6 @@ function bothDrawnTo(piece: Piece, closing: Dart, stays: Dart, pivot: Point): Pi
   // Whether the dart that stays points to the pivot at all, the other out of its way.
   withLegsTo(withLegsTo(piece, closing, half(closing)), stays, pivot);
   return withLegsTo(withLegsTo(piece, stays, half(stays)), closing, pivot);
-}
-
-/** @throws PatternError `dart-legs-unlike`: drawn to the pivot, its legs could not be sewn to one another */
-function requireEqualLegs(closing: Dart, dart: { readonly piece: string; readonly dart: string }): void {
-  const [a, b] = mouthOf(closing);
-  const [firstMm, secondMm] = [distance(a, closing.apex), distance(closing.apex, b)];
-  if (Math.abs(firstMm - secondMm) > tolerances.dartLegTolerance)
-    throw refusal('dart-legs-unlike', { dart, firstMm, secondMm }, { piece: dart.piece });
 }
 
 function pointBackFrom(
