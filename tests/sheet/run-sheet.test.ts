@@ -187,7 +187,7 @@ describe('findings', () => {
       'unfold: { piece: front }',
     );
     expect(codes(findings).filter(c => c.startsWith('made-for'))).toEqual([]);
-    expect(record.derived.ring!.along).toEqual(['front.neck', 'back.neck', 'front.neck-other']);
+    expect(record.derived.ring!.along).toEqual(['front.neck', 'back.neck', 'front.other neck']);
     expect(record.after.seams.ring!.matches).toBe(true);
   });
 
@@ -330,7 +330,7 @@ describe('names the pattern does not have', () => {
     expect(() =>
       runSteps(
         'unfold: { piece: back }',
-        'take in: { seam: side-other, by: 10 }',
+        'take in: { seam: other side, by: 10 }',
         'true: { edges: back.hem }',
       ),
     ).not.toThrow();

@@ -1,7 +1,7 @@
 import type { PatternMeasures, ToldFinding } from '@paperhinge/geometry';
 import { hemSweep } from '@paperhinge/geometry/measure';
 import type { Job } from '@paperhinge/sheet';
-import { commandSaying, type Words } from '@paperhinge/sheet/words';
+import { commandSaying, type Say, type Words } from '@paperhinge/sheet/words';
 import { aligned } from './columns.js';
 import { oneLine } from './one-line.js';
 
@@ -66,8 +66,8 @@ function changedEdges({
   record: { before, after, derived },
   words: { sentence, say },
 }: Job): readonly string[] {
-  const then = lengths(before, derived),
-    now = lengths(after, derived);
+  const then = lengths(before, derived, say),
+    now = lengths(after, derived, say);
   const length = (mm: number | undefined) => (mm === undefined ? '' : say.length(mm));
   const rows = [...new Set([...now.keys(), ...then.keys()])].flatMap(name => {
     const a = then.get(name),
@@ -90,12 +90,13 @@ function changedEdges({
   ];
 }
 
-const lengths = ({ pieces }: PatternMeasures, derived: object): ReadonlyMap<string, number> =>
+/** Lengths of edges by what a maker calls them. */
+const lengths = ({ pieces }: PatternMeasures, derived: object, say: Say): ReadonlyMap<string, number> =>
   new Map(
     Object.entries(pieces)
       .filter(([piece]) => !Object.hasOwn(derived, piece))
       .flatMap(([piece, { edges }]) =>
-        Object.entries(edges).map(([edge, { lengthMm }]) => [`${piece}.${edge}`, lengthMm] as const),
+        Object.entries(edges).map(([edge, { lengthMm }]) => [say.shortly({ piece, edge }), lengthMm] as const),
       ),
   );
 

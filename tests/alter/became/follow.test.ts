@@ -101,7 +101,7 @@ describe('unfolded', () => {
   test('an edge lies in two places, a corner at the fold in none', () => {
     expect(follow(done.became!, { piece: 'front', edge: 'side-upper' })).toEqual([
       { piece: 'front', edge: 'side-upper' },
-      { piece: 'front', edge: 'side-upper-other' },
+      { piece: 'front', edge: 'other side-upper' },
     ]);
     const ends = (['start', 'end'] as const).map(end =>
       follow(done.became!, { piece: 'front', edge: 'hem', end }),

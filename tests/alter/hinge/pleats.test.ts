@@ -105,7 +105,7 @@ test('a pleat unfolded lies on both halves, laid the other way on the other', ()
   const after = only(done.pattern);
   expect(pleatsOf(after).map(p => [p.name, p.towards, pathLength(p.mouth)])).toEqual([
     ['front pleat', 'start', 40],
-    ['front pleat-other', 'end', 40],
+    ['other front pleat', 'end', 40],
   ]);
   // The waist runs across the fold, each notch with its mirror image.
   const spots = after.notches.map(n => pointAlong(edgePath(after, n.edge), n.at).x).sort((a, b) => a - b);

@@ -60,11 +60,11 @@ describe('the whole piece', () => {
       'side-upper',
       'side-lower',
       'hem',
-      'side-lower-other',
-      'side-upper-other',
+      'other side-lower',
+      'other side-upper',
     ]);
     expect(lengthOf(whole, 'hem')).toBeCloseTo(2 * lengthOf(block(), 'hem'), 9);
-    expect(lengthOf(whole, 'side-lower-other')).toBeCloseTo(lengthOf(block(), 'side-lower'), 9);
+    expect(lengthOf(whole, 'other side-lower')).toBeCloseTo(lengthOf(block(), 'side-lower'), 9);
     expectClosed(whole);
   });
   test('runs clockwise from any beginning of the list', () => {
@@ -79,7 +79,7 @@ describe('the whole piece', () => {
       edge('rim', 'seam', [at(0, 0), at(100, 0), at(100, 200), at(0, 200)]),
       edge('middle', 'fold', line(at(0, 200), at(0, 0))),
     ]);
-    expect(edgeNames(opened(half))).toEqual(['rim', 'rim-other']);
+    expect(edgeNames(opened(half))).toEqual(['rim', 'other rim']);
     expect(areaOf(opened(half))).toBeCloseTo(2 * areaOf(half), 6);
   });
   test('keeps an edge that a dart interrupts one edge, round both darts', () => {
@@ -98,9 +98,9 @@ describe('the whole piece', () => {
       'hem',
       'waist',
       'hem',
-      'waist-other',
+      'other waist',
       'hem',
-      'side-other',
+      'other side',
     ]);
     expect(lengthOf(whole, 'hem')).toBeCloseTo(340, 9);
     expectClosed(whole);
@@ -115,7 +115,7 @@ describe('what lies on it', () => {
     const darts = dartsOf(opened({ ...block(), outline: { parts } }));
     expect(darts.map(d => [d.name, d.pressed])).toEqual([
       ['bust', 'start'],
-      ['bust-other', 'end'],
+      ['other bust', 'end'],
     ]);
     expect(darts[1]!.apex.x).toBeCloseTo(-100, 9);
   });
@@ -155,14 +155,14 @@ describe('what lies on it', () => {
       'grain grain',
       'level waist',
       'placement pocket',
-      'placement pocket-other',
+      'placement other pocket',
       'placement centre',
     ]);
     const waist = whole.lines[1]!.path;
     expect([pathStart(waist).x, pathEnd(waist).x]).toEqual([-150, 150]);
     expect(whole.marks.map(m => [m.name, m.at.x])).toEqual([
       ['bust point', 75],
-      ['bust point-other', -75],
+      ['other bust point', -75],
     ]);
   });
   test('corner rules change ends with their edge', () => {
@@ -170,30 +170,30 @@ describe('what lies on it', () => {
       p.name === 'side-lower' ? { ...p, corners: { end: 'mitre' as const } } : p,
     );
     const whole = opened({ ...block(), outline: { parts: parts as Piece['outline']['parts'] } });
-    expect(edgeParts(whole).find(e => e.name === 'side-lower-other')!.corners).toEqual({ start: 'mitre' });
+    expect(edgeParts(whole).find(e => e.name === 'other side-lower')!.corners).toEqual({ start: 'mitre' });
   });
 });
 
 describe('the seams', () => {
   test('a seam away from the fold is sewn twice, each half to the partner that stands twice', () => {
     const { seams } = unfold(shiftPattern(), { piece: 'front' }).pattern;
-    const twice = seams.find(s => s.name === 'side-other')!;
-    expect(labels(twice.a)).toEqual(['front.side-upper-other back', 'front.side-lower-other back']);
+    const twice = seams.find(s => s.name === 'other side')!;
+    expect(labels(twice.a)).toEqual(['front.other side-upper back', 'front.other side-lower back']);
     expect(labels(twice.b)).toEqual(['back.side']);
   });
   test('opening the partner too uses the second seam instead of adding a third', () => {
     const { seams } = unfoldAll(shiftPattern(), 'front', 'back');
     expect(seams.map(s => s.name)).toEqual([
       'shoulder',
-      'shoulder-other',
+      'other shoulder',
       'side',
-      'side-other',
+      'other side',
       'underarm',
       'armhole',
-      'armhole-other',
+      'other armhole',
       'neck',
     ]);
-    expect(labels(seams.find(s => s.name === 'side-other')!.b)).toEqual(['back.side-other back']);
+    expect(labels(seams.find(s => s.name === 'other side')!.b)).toEqual(['back.other side back']);
   });
   test('a seam that ends at the fold runs on across it, its other runs listed twice', () => {
     const neck = unfold(shiftPattern(), { piece: 'front' }).pattern.seams.find(s => s.name === 'neck')!;
@@ -259,12 +259,12 @@ describe('seams of other forms', () => {
     const self = sewn([run('front', 'side-upper')], [run('front', 'side-lower', true)]);
     expect(sides(unfoldAll(self, 'front'))).toEqual([
       'front.side-upper = front.side-lower back',
-      'front.side-upper-other back = front.side-lower-other',
+      'front.other side-upper back = front.other side-lower',
     ]);
   });
   test('both halves listed in one seam keep to it, the second under its new name', () => {
     const both = sewn([run('front', 'side-upper'), run('front', 'side-upper', true)], [run('back', 'hem')]);
-    expect(sides(unfoldAll(both, 'front'))).toEqual(['front.side-upper + front.side-upper-other = back.hem']);
+    expect(sides(unfoldAll(both, 'front'))).toEqual(['front.side-upper + front.other side-upper = back.hem']);
   });
 });
 
@@ -272,7 +272,7 @@ describe('afterwards', () => {
   test('one of the two darts can be closed alone, about the centre line that stays', () => {
     const whole = unfold(patternOf(block()), { piece: 'block' }).pattern;
     const after = only(
-      closeDart(whole, { piece: 'block', dart: 'bust-other', into: 'hem', share: 1 }).pattern,
+      closeDart(whole, { piece: 'block', dart: 'other bust', into: 'hem', share: 1 }).pattern,
     );
     expect(lengthOf(after, 'hem')).toBeCloseTo(2 * lengthOf(block(), 'hem') + 100, 9);
     expect(dartsOf(after).map(d => d.name)).toEqual(['bust']);

@@ -41,7 +41,7 @@ describe('a half piece opened out', () => {
     const [own, other] = pattern.pieces[0]!.notches;
     expect(own).toMatchObject({ edge: 'edge-2', at: 50 });
     // The other half's side runs up, so that the notch stands as far from its end.
-    expect(other!.edge).toBe('edge-2-other');
+    expect(other!.edge).toBe('other edge-2');
     expect(other!.at).toBeCloseTo(Math.hypot(40, 200) - 50, 9);
   });
 });

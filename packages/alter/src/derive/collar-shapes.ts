@@ -87,7 +87,7 @@ export function fallShape(
         seamEdge('lower', lower, allowance),
         seamEdge('front', pathOf(line(pathEnd(lower), right)), allowance),
         seamEdge('outer', outer, allowance),
-        seamEdge('front-other', pathOf(line(left, pathStart(lower))), allowance),
+        seamEdge('other front', pathOf(line(left, pathStart(lower))), allowance),
       ],
     },
     lines: [grainLine(lay.spot(length * 0.4, depth / 2), lay.spot(length * 0.6, depth / 2))],

@@ -99,12 +99,12 @@ export function facingOn({ name, shape, source, along, fabric, join }: FacingWis
   };
 }
 
-/** Gives each name once: `NAME`, then `NAME-other`, `NAME-other-2` … */
+/** Gives each name once: `NAME`, then `other NAME`, `other NAME 2` … */
 export function unusedNames(given: readonly string[]): (wanted: string) => string {
   const taken = new Set(given);
   return wanted => {
     let free = wanted;
-    for (let n = 2; taken.has(free); n++) free = n === 2 ? `${wanted}-other` : `${wanted}-other-${n}`;
+    for (let n = 2; taken.has(free); n++) free = n === 2 ? `other ${wanted}` : `other ${wanted} ${n - 1}`;
     taken.add(free);
     return free;
   };

@@ -48,7 +48,7 @@ export function freePiece({
       parts: [
         seamEdge('long', pathOf(line(spot(0, 0), spot(length, 0))), allowance),
         seamEdge('tip', polyline(spot(length, 0), ...tip, spot(length, width)), allowance),
-        seamEdge('long-other', pathOf(line(spot(length, width), spot(0, width))), allowance),
+        seamEdge('other long', pathOf(line(spot(length, width), spot(0, width))), allowance),
         seamEdge('end', pathOf(line(spot(0, width), spot(0, 0))), allowance),
       ],
     },

@@ -19,7 +19,7 @@ export interface Unfold {
 
 /**
  * Opens a half piece about its straight fold into a whole one of exactly twice the area, cut singly. Edges that met
- * the fold run on across it under their own names; the others get a mirrored copy named `NAME-other`, as do darts,
+ * the fold run on across it under their own names; the others get a mirrored copy named `other NAME`, as do darts,
  * notches, lines and marks. Seams follow.
  *
  * @throws PatternError `unknown-piece`, `no-fold`, `several-folds`, `unfold-not-straight`; those of `perform`

@@ -51,7 +51,7 @@ export const openedNotches = (piece: Piece, became: Became): readonly Notch[] =>
   piece.notches.flatMap(notch =>
     follow(became, { piece: piece.name, edge: notch.edge, at: notch.at }).map(({ edge, at }, i) => {
       const name =
-        notch.name === undefined || i === 0 || edge !== notch.edge ? {} : { name: `${notch.name}-other` };
+        notch.name === undefined || i === 0 || edge !== notch.edge ? {} : { name: `other ${notch.name}` };
       return { ...notch, ...name, edge, at };
     }),
   );

@@ -26,7 +26,7 @@ export interface OpenedOutline {
 
 /**
  * Opens an outline about its straight fold edge. The two edges that meet the fold run on across it and stay one edge
- * each; all others, and darts, get a mirrored copy named `NAME-other`.
+ * each; all others, and darts, get a mirrored copy named `other NAME`.
  * @throws PatternError `no-fold`, `several-folds`, `unfold-not-straight`
  */
 export function openedOutline(piece: Piece): OpenedOutline {
@@ -74,10 +74,10 @@ function straightFold(piece: Piece): Edge {
   return fold;
 }
 
-/** `NAME-other`, or `NAME-other-2` … where that is taken. */
+/** `other NAME`, or `other NAME 2` … where that is taken: words, as a maker reads them on her pieces. */
 export function unusedOther(name: string, taken: Set<string>): string {
-  let other = `${name}-other`;
-  for (let n = 2; taken.has(other); n++) other = `${name}-other-${n}`;
+  let other = `other ${name}`;
+  for (let n = 2; taken.has(other); n++) other = `other ${name} ${n}`;
   taken.add(other);
   return other;
 }

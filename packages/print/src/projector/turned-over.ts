@@ -1,5 +1,6 @@
 import {
   type Edge,
+  type EdgeRun,
   edgePath,
   type OutlinePart,
   type Path,
@@ -33,7 +34,7 @@ export function mirrored(pattern: Pattern): TurnedOver {
 /** Every half piece opened out at its fold, whole as it is cut; its other half's edges have names of their own. */
 export function openedOut(pattern: Pattern): TurnedOver {
   return {
-    pattern: { ...pattern, pieces: pattern.pieces.map(opened) },
+    pattern: { ...pattern, pieces: pattern.pieces.map(opened), seams: withOtherSeams(pattern) },
     onto: pattern.pieces.map(() => asDrawn),
   };
 }
@@ -55,7 +56,19 @@ function opened(piece: Piece): Piece {
   };
 }
 
-const otherName = (name: string): string => `${name}-other`;
+/** What a half piece's edge is sewn to, its other half's is sewn to likewise: to the partner's other half, if it has one. */
+function withOtherSeams({ pieces, seams }: Pattern): Pattern['seams'] {
+  const halves = new Set(pieces.filter(foldEdgeOf).map(piece => piece.name));
+  const isOfHalf = (run: EdgeRun): boolean => halves.has(run.piece);
+  const otherRun = (run: EdgeRun): EdgeRun =>
+    isOfHalf(run) ? { ...run, edge: otherName(run.edge), reversed: !run.reversed } : run;
+  const others = seams
+    .filter(({ a, b }) => [...a, ...b].some(isOfHalf))
+    .map(seam => ({ ...seam, name: otherName(seam.name), a: seam.a.map(otherRun), b: seam.b.map(otherRun) }));
+  return [...seams, ...others];
+}
+
+const otherName = (name: string): string => `other ${name}`;
 const named = (part: OutlinePart): OutlinePart => ({ ...part, name: otherName(part.name) });
 
 /** A piece seen in a mirror: its outline still runs clockwise, so that every edge starts where it ended. */

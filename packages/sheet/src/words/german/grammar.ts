@@ -2,7 +2,11 @@ import type { Thing } from '@paperhinge/geometry';
 import { plainName, shownName } from '../names.js';
 import type { Grammar } from '../say.js';
 
-const quoted = (name: string): string => `„${plainName(name)}“`;
+/** `other NAME` is what the mirrored half of an opened piece is called by. */
+const quoted = (name: string): string => {
+  const [, own] = /^other (.+)$/.exec(name) ?? [];
+  return own === undefined ? `„${plainName(name)}“` : `„${plainName(own)}“ (andere Hälfte)`;
+};
 
 /** Without an article, so that it stands in any case: `Kante „side“`. */
 function part({ edge, dart, pleat, line, mark, notch }: Thing): string | undefined {
