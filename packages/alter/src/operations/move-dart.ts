@@ -81,7 +81,8 @@ export const moveDartForm = formOf<MoveDart>()({
   does: 'Closes a dart and opens it at another place by the same angle, turning the pattern about the point of the dart or about a mark. A share of it moved splits it in two.',
   fields,
   lacks: ({ share = 1, name }) => (share < 1 && name === undefined ? 'name' : undefined),
-  leaves: ({ piece }) => ({ changed: [piece] }),
+  // A dart that is moved whole, under its own name, leaves all names as they were.
+  leaves: ({ piece, name, share = 1 }) => ({ changed: name === undefined && share === 1 ? [] : [piece] }),
   sentence:
     'Move the {dart} dart of the {piece} to the {to.edge}[ at {to.at}][, turning about the {pivot}][, its point {point back} back][, {share} of it][, called {name}]',
   startsAt: { dart: ['piece', 'dart'] },
