@@ -309,7 +309,7 @@ ${more}
     const { home, out } = shift('steps:\n  - unfold: { pice: front }\n  - shortn: {}');
     const { stderr, stdout, code } = await command('alter', join(home, 'sheet.yaml'), '-o', out, '--json');
     expect(code).toBe(2);
-    expect(stderr.trimEnd().split('\n')).toHaveLength(3);
+    expect(stderr.trimEnd().split('\n')).toHaveLength(2);
     expect(json(stdout).errors).toContainEqual({
       code: 'unknown-verb',
       where: { file: join(home, 'sheet.yaml'), line: 4, column: 5, step: 2 },

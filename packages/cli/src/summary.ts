@@ -96,7 +96,9 @@ const lengths = ({ pieces }: PatternMeasures, derived: object, say: Say): Readon
     Object.entries(pieces)
       .filter(([piece]) => !Object.hasOwn(derived, piece))
       .flatMap(([piece, { edges }]) =>
-        Object.entries(edges).map(([edge, { lengthMm }]) => [say.shortly({ piece, edge }), lengthMm] as const),
+        Object.entries(edges).map(
+          ([edge, { lengthMm }]) => [say.shortly({ piece, edge }), lengthMm] as const,
+        ),
       ),
   );
 
