@@ -284,7 +284,7 @@ describe('names the pattern does not have', () => {
         'take in: { seam: sid, by: 4 }',
         'move dart: { piece: front, dart: bust, to: { edge: neck }, pivot: bust pont }',
         'draft stay: { name: stay, along: back.neck, width: 3, fabric: constrast }',
-        'shorten: { pieces: front, at: waits, by: 3 }',
+        'shorten: { pieces: back, at: waits, by: 3 }',
       ),
     ).toEqual([
       '3:22 1 The pattern has no piece "frnt". | Did you mean "front"?',
@@ -296,7 +296,7 @@ describe('names the pattern does not have', () => {
       '6:22 4 The pattern has no seam "sid". | Did you mean "side"?',
       '7:71 5 The front has no mark "bust pont". | Did you mean "bust point"?',
       '8:67 6 The pattern has no fabric "constrast". | Did you mean "contrast"?',
-      '9:35 7 The front has no line "waits". | Did you mean "waist"?',
+      '9:34 7 The back has no line "waits". | Did you mean "waist"?',
     ]);
   });
 
