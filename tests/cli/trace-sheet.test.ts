@@ -28,7 +28,7 @@ test('it is altered, checked and printed without a drawing', async () => {
 test('what is for pictures is refused with a sheet', async () => {
   const { code, stderr } = await command('trace', skirt, '-o', join(folder(), 'x.svg'), '--dpi', '300');
   expect(code).toBe(2);
-  expect(stderr).toContain('A sheet of measured points has its scale in its own figures');
+  expect(stderr).toContain('a sheet of measured points, has its scale in its own figures');
 });
 
 test('a fault of the figures is told at its line', async () => {

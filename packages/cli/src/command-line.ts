@@ -127,10 +127,12 @@ function addPrint(program: Command, io: Io, exit: Exit): void {
 function addTrace(program: Command, io: Io, exit: Exit): void {
   program
     .command('trace')
-    .description('make a pattern of the pieces in photographs, in a scan, or in a sheet of measured points')
+    .description(
+      'make a pattern of photographs, a scan, an SVG or DXF drawing, or a sheet of measured points',
+    )
     .argument(
       '<files...>',
-      'photographs of one floor, JPEG or PNG, joined by the sheets they share; or one sheet with points',
+      'photographs of one floor (JPEG, PNG), joined by the sheets they share; or one drawing or sheet',
     )
     .requiredOption('-o, --output <file>', 'the pattern SVG to write')
     .option('--measured <across,down>', 'what the 50 mm square on the sheets measured')
@@ -150,6 +152,12 @@ function addTrace(program: Command, io: Io, exit: Exit): void {
       'what the pieces were cut along: stitching or cutting (default: stitching)',
       'stitching',
     )
+    .option(
+      '--gap <length>',
+      'of a drawing: how far ends of lines may lie apart and still meet (default: 0.2 mm)',
+    )
+    .option('--layer <name>', 'of a drawing: only this layer or colour, such as one size of several')
+    .option('--unit <unit>', 'of a DXF file that does not say: mm, cm or in')
     .option('--picture <file>', 'also write what was seen from straight above, with what was taken, as PNG')
     .addOption(language())
     .option(...json)

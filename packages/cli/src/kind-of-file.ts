@@ -19,6 +19,7 @@ export function kindOfFile(bytes: Uint8Array): FileKind | undefined {
     .decode(bytes.subarray(0, looked))
     .replace(/^\uFEFF/, '')
     .trimStart();
+  if (/^(999[\r\n]|0[ \t]*\r?\n\s*SECTION)/.test(text) || text.startsWith('AutoCAD Binary DXF')) return 'dxf';
   if (text.startsWith('<')) return /<(\w+:)?svg[\s>]/.test(text) ? 'drawing' : undefined;
   if (/^\{\s*"sheet"\s*:/.test(text)) return 'record';
   return /^(pattern|pieces|steps)[ \t]*:/m.test(text) || /^\{\s*"(pattern|pieces|steps)"\s*:/.test(text)

@@ -20,6 +20,7 @@ import { progress } from './progress.js';
 import { readInput } from './read-input.js';
 import { wordsFor } from './speech.js';
 import { spokenIn } from './told.js';
+import { traceDrawing } from './trace-drawing.js';
 import { figuresOfTrace } from './trace-figures.js';
 import { type TraceArguments, type TraceWishes, traceWishes } from './trace-options.js';
 import { traceSheet } from './trace-sheet.js';
@@ -33,15 +34,21 @@ const stages = {
 } as const;
 
 /**
- * `paperhinge trace PICTURE... -o PATTERN.svg`, or `SHEET` for pieces that a sheet gives by measured points.
+ * `paperhinge trace FILE... -o PATTERN.svg`: photographs or a scan, an SVG or DXF drawing of any origin, or a sheet that
+ * gives pieces by measured points, told by what they hold.
  * @returns the exit code @throws PatternError
  */
 export const traceCommand = (files: readonly string[], options: TraceArguments, io: Io): Promise<number> =>
   spokenIn({ language: options.language ?? 'en', unit: 'mm' }, async () => {
-    const [first] = files;
-    const isSheet =
-      files.length === 1 && kindOfFile(await readInput(first!, 'picture', { file: first! })) === 'sheet';
-    return isSheet ? traceSheet(first!, options, io) : tracedFiles(files, options, io);
+    const [file] = files;
+    if (files.length !== 1 || file === undefined) return tracedFiles(files, options, io);
+    const bytes = await readInput(file, 'picture', { file });
+    const kind = kindOfFile(bytes);
+    if (kind === 'sheet') return traceSheet(file, options, io);
+    if (kind === 'drawing') return traceDrawing({ file, kind: 'svg', bytes }, options, io);
+    return kind === 'dxf'
+      ? traceDrawing({ file, kind, bytes }, options, io)
+      : tracedFiles(files, options, io);
   });
 
 async function tracedFiles(files: readonly string[], options: TraceArguments, io: Io): Promise<number> {

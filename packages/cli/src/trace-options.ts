@@ -11,6 +11,10 @@ export interface TraceArguments {
   readonly between?: string;
   readonly at?: readonly string[];
   readonly line: string;
+  /** Of a drawing: how far ends of strokes may lie apart, which layer, and the unit of a DXF file. */
+  readonly gap?: string;
+  readonly layer?: string;
+  readonly unit?: string;
   readonly picture?: string;
   readonly json?: boolean;
   readonly language?: Language;

@@ -3,6 +3,7 @@ import type { CuttingLineTellings } from './cutting-line/tellings.js';
 import type { MeasureTellings } from './measure/tellings.js';
 import type { PatternTellings } from './pattern/tellings.js';
 import type { SvgTellings } from './svg/tellings.js';
+import type { DrawingTellings } from './trace/drawing/tellings.js';
 import type { MeasuredTellings } from './trace/measured/tellings.js';
 import type { PhotoTellings } from './trace/photo/tellings.js';
 
@@ -13,5 +14,6 @@ export interface GeometryTellings
     CuttingLineTellings,
     MeasureTellings,
     SvgTellings,
+    DrawingTellings,
     MeasuredTellings,
     PhotoTellings {}

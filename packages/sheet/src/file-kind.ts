@@ -1,2 +1,2 @@
 /** What a file may be that is given where another is wanted. */
-export type FileKind = 'sheet' | 'drawing' | 'pdf' | 'picture' | 'record' | 'archive';
+export type FileKind = 'sheet' | 'drawing' | 'pdf' | 'picture' | 'record' | 'archive' | 'dxf';

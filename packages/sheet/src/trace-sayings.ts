@@ -17,6 +17,8 @@ export interface TraceTellings {
   'known-length-out-of-range': NoFacts;
   'places-not-understood': NoFacts;
   'options-of-pictures': NoFacts;
+  'gap-out-of-range': { readonly mostMm: number };
+  'unit-unknown': NoFacts;
 }
 
 /** What is said while pictures are traced and when they are. */

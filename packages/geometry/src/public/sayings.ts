@@ -10,5 +10,6 @@ export type { FindingOf, NoFacts, RefusalOf, SayingOf, SayingTable, Tellable } f
 export { anyFinding, anyRefusal, anySaying, factsOf, sayingsOf } from '../sayings.js';
 export type { SvgTellings } from '../svg/tellings.js';
 export type { GeometryTellings } from '../tellings.js';
+export type { DrawingTellings } from '../trace/drawing/tellings.js';
 export type { MeasuredTellings } from '../trace/measured/tellings.js';
 export type { PhotoTellings } from '../trace/photo/tellings.js';

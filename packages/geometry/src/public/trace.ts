@@ -1,5 +1,12 @@
 // Pieces from paper: measured by hand, or photographed and traced; and what they and their edges seem to be.
 
+export type { SvgDrawing } from '../svg/drawing-of-svg.js';
+export { drawingOfSvg } from '../svg/drawing-of-svg.js';
+export type { Drawing, DrawnLine, DrawnWord, LineMeaning } from '../trace/drawing/drawing.js';
+export type { DxfReading } from '../trace/drawing/dxf/read-dxf.js';
+export { readDxf } from '../trace/drawing/dxf/read-dxf.js';
+export type { DrawingTrace, DrawingWishes } from '../trace/drawing/pieces-of-drawing.js';
+export { piecesOfDrawing } from '../trace/drawing/pieces-of-drawing.js';
 export type { MeasuredReading } from '../trace/measured/measured-piece.js';
 export { measuredPiece } from '../trace/measured/measured-piece.js';
 export type {

@@ -29,6 +29,8 @@ export interface WalkOptions {
   /** What is done about faulty geometry: a finding, or an error thrown. */
   readonly onFault: (element: Element, fault: ShapeFault, outer: Shown | undefined) => void;
   readonly sheet: StyleSheet;
+  /** What is done about writing that is shown. */
+  readonly onText?: (text: Shown) => void;
   /** Instead of the size that the drawing gives itself. */
   readonly scale?: DrawingScale | undefined;
 }
@@ -84,6 +86,10 @@ export function walk(
     if (!isShape && !containers.has(element.name)) {
       if (element.name === 'text' || element.name === 'image' || element.name === 'foreignObject')
         texts.push(element);
+      if (element.name === 'text' && options.onText && propertyOf(element, 'display', sheet) !== 'none') {
+        const { visible, map: own } = enter(here, options);
+        if (visible) options.onText({ element, outer: here.outer, map: own });
+      }
       continue;
     }
     if (within) left.instance(element);

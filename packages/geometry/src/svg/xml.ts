@@ -18,11 +18,13 @@ export interface Element {
   readonly name: string;
   readonly attributes: ReadonlyMap<string, Attribute>;
   readonly children: readonly Element[];
-  /** Character data directly inside; kept of `metadata` and `style` only. */
+  /** Character data directly inside; kept of `metadata`, `style` and what is written in the drawing. */
   readonly text: string;
   readonly textOffset: number;
   readonly offset: number;
 }
+
+const keepsText: ReadonlySet<string> = new Set(['metadata', 'style', 'text', 'tspan']);
 
 /** A drawing as a tree. Nothing in it has been expanded, fetched or run. */
 export interface XmlDocument {
@@ -105,7 +107,7 @@ export function parseXml(source: Uint8Array | string, file?: string): XmlDocumen
   });
   const keepText = (written: string): void => {
     const element = open.at(-1);
-    if (element?.name === 'metadata' || element?.name === 'style') element.text += written;
+    if (element && keepsText.has(element.name)) element.text += written;
   };
   parser.on('text', keepText);
   parser.on('cdata', keepText);

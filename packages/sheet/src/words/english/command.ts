@@ -48,6 +48,7 @@ export const command: Tellings<CommandTellings> = {
       picture: 'Trace it (paperhinge trace for a photograph), and give the SVG.',
       record: 'Give altered.svg from the same folder.',
       archive: 'Unpack it, and give the SVG in it.',
+      dxf: 'Make a pattern of it first: paperhinge trace FILE.dxf -o PATTERN.svg.',
     }[looksLike],
   }),
   'output-not-a-folder': ({ onTheWay }) =>

@@ -10,6 +10,7 @@ import { dividing, dividingDone } from './dividing.js';
 import { drawings } from './drawings.js';
 import { cautions, fit } from './fit.js';
 import { fullness, fullnessDone } from './fullness.js';
+import { foreign } from './foreign.js';
 import { goal, measures } from './goal.js';
 import { grammar } from './grammar.js';
 import { hinge, slashes } from './hinge.js';
@@ -51,6 +52,7 @@ export const english: Catalogue = {
     ...measure,
     ...matching,
     ...measured,
+    ...foreign,
     ...derive,
     ...operations,
     ...darts,

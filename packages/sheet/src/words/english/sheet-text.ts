@@ -39,6 +39,7 @@ export const fileKinds: Readonly<Record<FileKind, string>> = {
   picture: 'a picture',
   record: 'the record of a run',
   archive: 'a packed file',
+  dxf: 'a DXF drawing',
 };
 
 type Of = 'sheet-too-large' | 'sheet-too-deep' | 'sheet-not-read' | 'sheet-empty' | 'not-a-sheet';

@@ -55,8 +55,16 @@ export const traceTellings: Tellings<TraceTellings> = {
     message: 'A known length lies between two places that are apart.',
     remedy: 'Write them in dots, as in --between "412,880 2950,905".',
   }),
+  'gap-out-of-range': ({ mostMm }, say) => ({
+    message: 'Ends of lines that lie so far apart do not meet.',
+    remedy: `Give a gap of 0.05 mm to ${say.number(mostMm)} mm.`,
+  }),
+  'unit-unknown': () => ({
+    message: 'This is no unit that a drawing is read in.',
+    remedy: 'Give --unit mm, --unit cm or --unit in.',
+  }),
   'options-of-pictures': () => ({
-    message: 'A sheet of measured points has its scale in its own figures.',
+    message: 'A drawing, or a sheet of measured points, has its scale in its own figures.',
     remedy: 'Leave the options away that are for photographs and scans.',
   }),
   'places-not-understood': () => ({

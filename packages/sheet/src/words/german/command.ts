@@ -66,6 +66,7 @@ export const command: Tellings<CommandTellings> = {
       picture: 'Zeichnen Sie es nach (ein Foto mit paperhinge trace), und geben Sie das SVG an.',
       record: 'Geben Sie altered.svg aus demselben Ordner an.',
       archive: 'Entpacken Sie sie, und geben Sie das SVG darin an.',
+      dxf: 'Machen Sie erst einen Schnitt daraus: paperhinge trace DATEI.dxf -o SCHNITT.svg.',
     }[looksLike],
   }),
   'output-not-a-folder': ({ onTheWay }) =>

@@ -42,6 +42,7 @@ export const fileKinds: Readonly<Record<FileKind, string>> = {
   picture: 'ein Bild',
   record: 'das Protokoll eines Laufs',
   archive: 'eine gepackte Datei',
+  dxf: 'eine DXF-Zeichnung',
 };
 
 type Of = 'sheet-too-large' | 'sheet-too-deep' | 'sheet-not-read' | 'sheet-empty' | 'not-a-sheet';

@@ -55,8 +55,16 @@ export const traceTellings: Tellings<TraceTellings> = {
     message: 'Eine bekannte Länge liegt zwischen zwei Stellen, die auseinander liegen.',
     remedy: 'Schreiben Sie sie in Punkten, etwa --between "412,880 2950,905".',
   }),
+  'gap-out-of-range': ({ mostMm }, say) => ({
+    message: 'Linienenden, die so weit auseinanderliegen, treffen sich nicht.',
+    remedy: `Geben Sie eine Lücke von 0,05 mm bis ${say.number(mostMm)} mm an.`,
+  }),
+  'unit-unknown': () => ({
+    message: 'In dieser Einheit wird keine Zeichnung gelesen.',
+    remedy: 'Geben Sie --unit mm, --unit cm oder --unit in an.',
+  }),
   'options-of-pictures': () => ({
-    message: 'Ein Blatt mit gemessenen Punkten hat seinen Maßstab in seinen eigenen Zahlen.',
+    message: 'Eine Zeichnung oder ein Blatt mit gemessenen Punkten hat den Maßstab in den eigenen Zahlen.',
     remedy: 'Lassen Sie die Optionen weg, die für Fotos und Scans da sind.',
   }),
   'places-not-understood': () => ({

@@ -1,0 +1,77 @@
+import { basename, dirname, extname, join } from 'node:path';
+import {
+  type LengthUnit,
+  measurePattern,
+  type Pattern,
+  parseLength,
+  writePattern,
+} from '@paperhinge/geometry';
+import { type DrawingTrace, drawingOfSvg, piecesOfDrawing, readDxf } from '@paperhinge/geometry/trace';
+import { commandRefusal, commandSaying } from '@paperhinge/sheet/words';
+import { codeFor } from './exit-codes.js';
+import type { Io } from './io.js';
+import { inFile } from './load.js';
+import { findingLine } from './one-line.js';
+import { utf8 } from './read-input.js';
+import { wordsFor } from './speech.js';
+import type { TraceArguments } from './trace-options.js';
+import { checkOutputs, writeOutputs } from './write-outputs.js';
+
+/** A drawing given to `trace`: what it is, and what it holds. */
+export interface DrawingGiven {
+  readonly file: string;
+  readonly kind: 'svg' | 'dxf';
+  readonly bytes: Uint8Array;
+}
+
+/** mm: ends of strokes may lie this far apart at most. */
+const widestGap = 2;
+const usualGap = 0.2;
+
+/** `paperhinge trace DRAWING -o PATTERN.svg`: the pieces of an SVG or DXF file of any origin. @returns the exit code */
+export async function traceDrawing(given: DrawingGiven, options: TraceArguments, io: Io): Promise<number> {
+  const { output, json = false, language, line } = options;
+  const ofPictures = [options.measured, options.dpi, options.known, options.at, options.picture];
+  if (ofPictures.some(option => option !== undefined)) throw commandRefusal('options-of-pictures', {});
+  if (line !== 'stitching' && line !== 'cutting') throw commandRefusal('traced-line-unknown', {});
+  await checkOutputs(dirname(output), [basename(output)], [given.file]);
+  const words = await wordsFor({ ...(language ? { language } : {}) });
+  const name = basename(output);
+  const trace = await inFile(given.file, () => taken(given, basename(name, extname(name)), options));
+  await writeOutputs(dirname(output), [{ name, content: svgOf(trace, line) }]);
+  const told = trace.findings.map(words.finding);
+  for (const finding of told) io.stderr(`${findingLine(finding, words)}\n`);
+  const { pieces } = trace.pattern;
+  const what = [commandSaying('pieces-traced', { pieces: pieces.length, sheets: 0 })];
+  const said = commandSaying('in-files', { what, files: [join(dirname(output), name)] });
+  const record = { scale: { by: given.kind }, pieces: measurePattern(trace.pattern).pieces, findings: told };
+  io.stdout(json ? `${JSON.stringify(record, null, 2)}\n` : `${words.sentence(said)}\n`);
+  return codeFor(told);
+}
+
+function taken({ kind, bytes, file }: DrawingGiven, name: string, options: TraceArguments): DrawingTrace {
+  const gap = options.gap === undefined ? usualGap : parseLength(options.gap, 'mm');
+  if (!(gap >= 0.05 && gap <= widestGap)) throw commandRefusal('gap-out-of-range', { mostMm: widestGap });
+  const { drawing, findings } =
+    kind === 'svg'
+      ? drawingOfSvg(bytes, { file })
+      : readDxf(utf8(bytes, 'pattern', file), unitOf(options.unit));
+  const { layer } = options;
+  const trace = piecesOfDrawing(name, drawing, { gap, ...(layer === undefined ? {} : { layer }) });
+  return { ...trace, findings: [...findings, ...trace.findings] };
+}
+
+function unitOf(text: string | undefined): LengthUnit | undefined {
+  if (text === undefined || text === 'mm' || text === 'cm' || text === 'in') return text;
+  throw commandRefusal('unit-unknown', {});
+}
+
+/** Where one line was drawn allowances are left open, and the line that was traced is said. */
+function svgOf({ pattern, bothLines }: DrawingTrace, line: 'stitching' | 'cutting'): string {
+  const svg = writePattern(pattern as Pattern);
+  if (bothLines) return svg;
+  const open = svg.replaceAll(' data-allowance="0 mm"', '');
+  return line === 'stitching'
+    ? open
+    : open.replace(' data-pattern=', ' data-line-drawn="cutting" data-pattern=');
+}

@@ -1,0 +1,31 @@
+import type { Path } from '../../path/path.js';
+import type { Point } from '../../vector.js';
+
+/** A drawing of any origin: what was drawn in which hand, and what was written beside it. mm, y down. */
+export interface Drawing {
+  readonly lines: readonly DrawnLine[];
+  readonly words: readonly DrawnWord[];
+}
+
+/** One stroke. */
+export interface DrawnLine {
+  readonly path: Path;
+  readonly closed: boolean;
+  /** What keeps strokes together that belong to one piece: a block of an interchange file. */
+  readonly group?: string;
+  /** The layer, or where there is none the colour and dash: what tells sizes apart. */
+  readonly layer: string;
+  readonly dashed: boolean;
+  /** What a standard says it is. */
+  readonly is?: LineMeaning;
+}
+
+/** What the standard's layers of pattern interchange mean. */
+export type LineMeaning = 'cut' | 'sew' | 'grain' | 'fold' | 'notch' | 'inside' | 'drill' | 'corner';
+
+/** Something written, by where it begins. */
+export interface DrawnWord {
+  readonly text: string;
+  readonly at: Point;
+  readonly group?: string;
+}

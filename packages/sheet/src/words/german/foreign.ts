@@ -1,0 +1,65 @@
+import type { DrawingTellings } from '@paperhinge/geometry/sayings';
+import { capital } from '../capital.js';
+import type { Tellings } from '../catalogue.js';
+
+const count = (n: number, one: string, many: string): string => (n === 1 ? `1 ${one}` : `${n} ${many}`);
+
+/** Was zu Zeichnungen anderer Herkunft gesagt wird. */
+export const foreign: Tellings<DrawingTellings> = {
+  'no-outline-in-drawing': ({ lines }) => ({
+    message:
+      lines === 0
+        ? 'In dieser Zeichnung sind keine Linien.'
+        : `Keine der ${count(lines, 'Linie', 'Linien')} dieser Zeichnung führt um ein Teil herum.`,
+    remedy: 'Liegen Linienenden auseinander, sagen Sie, wie weit sie es dürfen: --gap 1 mm, bis 2 mm.',
+  }),
+  'line-not-shut': ({ lengthMm, gapMm }, say) => ({
+    message: `Eine Linie von ${say.length(lengthMm)} schließt sich beinahe: Ihre Enden liegen ${say.length(gapMm)} auseinander.`,
+    remedy:
+      'Ist es ein Teil, verbinden Sie die Enden in der Zeichnung, oder sagen Sie, wie weit Enden auseinanderliegen dürfen: --gap.',
+  }),
+  'lines-told-apart': ({ pieces, leastMm, mostMm }, say) => ({
+    message: `${count(pieces, 'Teil zeigt', 'Teile zeigen')} zwei Linien nebeneinander: Die innere wurde als Nahtlinie genommen, mit ${leastMm === mostMm ? say.allowance(leastMm) : `${say.allowance(leastMm)} bis ${say.allowance(mostMm)}`} Zugabe.`,
+    remedy: 'Vergleichen Sie die Zugaben mit dem, was der Schnitt angibt.',
+  }),
+  'one-line-drawn': ({ pieces }) => ({
+    message: `${count(pieces, 'Teil zeigt', 'Teile zeigen')} nur einen Umriss: Ob daran geschnitten oder genäht wird, ist nicht zu sehen, und Zugaben sind nicht bekannt.`,
+    remedy: 'Ist es die Schnittlinie, sagen Sie es: --line cutting. Zugaben setzt set allowance.',
+  }),
+  'outlines-nested': ({ layers }, say) => ({
+    message: 'Drei oder mehr Umrisse liegen ineinander: Es scheinen Größen zu sein.',
+    remedy: `Wählen Sie eine nach Ebene oder Farbe: ${say.list(layers.map(layer => `--layer ${say.written(layer)}`))}.`,
+  }),
+  'layer-not-there': ({ name, names }, say) => ({
+    message: `In ${say.written(name)} ist nichts gezeichnet.`,
+    remedy: `Wählen Sie aus ${say.list(names.map(say.written))}.`,
+  }),
+  'signs-taken': ({ darts, notches, grains, folds }, say) => ({
+    message: `Aus der Zeichnung übernommen: ${say.list([
+      ...(darts > 0 ? [count(darts, 'Abnäher', 'Abnäher')] : []),
+      ...(notches > 0 ? [count(notches, 'Passzeichen', 'Passzeichen')] : []),
+      ...(grains > 0 ? [count(grains, 'Fadenlauf', 'Fadenläufe')] : []),
+      ...(folds > 0 ? [count(folds, 'Stoffbruch', 'Stoffbrüche')] : []),
+    ])}.`,
+    remedy: 'Sehen Sie alles durch: paperhinge check SCHNITT --picture P.svg.',
+  }),
+  'grain-guessed': ({ piece }, say) => ({
+    message: `${capital(say.thing(piece))}: Die aufrechte Linie wurde als Fadenlauf genommen; sie hat keinen Pfeil.`,
+    remedy: 'Zeichnen Sie an ihr Ende eine Pfeilspitze, oder nehmen Sie die Linie weg.',
+  }),
+  'lines-left-out': ({ count: n }) => ({
+    message: `${count(n, 'Ding', 'Dinge')} in dieser Zeichnung ${n === 1 ? 'ist' : 'sind'} von einer Art, mit der kein Teil gezeichnet wird, und ${n === 1 ? 'blieb' : 'blieben'} weg.`,
+    remedy:
+      'Nichts zu tun, wenn keine Linie fehlt; sonst machen Sie in der Zeichnung einfache Linien daraus.',
+  }),
+  'not-dxf': ({ binary }) => ({
+    message: binary ? 'Dies ist eine binäre DXF-Datei.' : 'Dies ist keine DXF-Datei.',
+    remedy: binary
+      ? 'Speichern Sie sie als DXF in ASCII, R12 oder neuer.'
+      : 'Geben Sie eine DXF-Datei in ASCII an.',
+  }),
+  'unit-not-told': ({ longestMm }, say) => ({
+    message: `Die Datei sagt nicht, was ihre Einheiten sind; als Millimeter gelesen reicht sie bis ${say.length(longestMm)}.`,
+    remedy: 'Stimmt das nicht, nennen Sie die Einheit: --unit in oder --unit cm.',
+  }),
+};
