@@ -17,6 +17,7 @@ export { draftStay } from './derive/draft-stay.js';
 export { draftBinding, draftStrip } from './derive/draft-strip.js';
 export { draftTie } from './derive/draft-tie.js';
 export { draftCuff, draftWaistband } from './derive/draft-waistband.js';
+export { adjust } from './fit/adjust/adjust.js';
 export { bandStretch } from './fit/band-stretch.js';
 export type { Caution } from './fit/cautions.js';
 export { cautionsFor } from './fit/cautions.js';

@@ -2,6 +2,7 @@ import type { BecameTellings } from './became/tellings.js';
 import type { DartSentences, DartTellings } from './darts/tellings.js';
 import type { DeriveSentences, DeriveTellings } from './derive/tellings.js';
 import type { DividingSentences, DividingTellings } from './dividing/tellings.js';
+import type { AdjustSentences, AdjustTellings } from './fit/adjust/tellings.js';
 import type { FitSentences } from './fit/sentences.js';
 import type { FitTellings } from './fit/tellings.js';
 import type { FullnessSentences, FullnessTellings } from './fullness/tellings.js';
@@ -32,6 +33,7 @@ export interface AlterTellings
     OperationTellings,
     DeriveTellings,
     FitTellings,
+    AdjustTellings,
     GoalTellings,
     OrderTellings,
     TruingTellings,
@@ -50,6 +52,7 @@ export interface AlterSentences
     UnfoldSentences,
     HingeSentences,
     FitSentences,
+    AdjustSentences,
     GoalSentences,
     OrderSentences {
   /** A sentence that is already in words. */

@@ -16,6 +16,7 @@ import {
   draftWaistbandForm,
   draftWaistbandVerb,
 } from './derive/draft-waistband.js';
+import { adjustForm, adjustVerb } from './fit/adjust/adjust.js';
 import { addButtonStandForm, addButtonStandVerb } from './operations/add-button-stand.js';
 import { addNotchesForm, addNotchesVerb } from './operations/add-notches.js';
 import { addVentForm, addVentVerb, leaveSlitForm, leaveSlitVerb } from './operations/add-vent.js';
@@ -73,6 +74,7 @@ const forms = [
   addVentForm,
   takeInForm,
   letOutForm,
+  adjustForm,
   recutNecklineForm,
   cutKeyholeForm,
   recutArmholeForm,
@@ -140,6 +142,7 @@ const all: DoneBy<typeof forms> = [
   addVentVerb,
   takeInVerb,
   letOutVerb,
+  adjustVerb,
   recutNecklineVerb,
   cutKeyholeVerb,
   recutArmholeVerb,

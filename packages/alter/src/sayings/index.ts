@@ -4,6 +4,7 @@ export type { BecameTellings } from '../became/tellings.js';
 export type { DartSentences, DartTellings } from '../darts/tellings.js';
 export type { DeriveSentences, DeriveTellings } from '../derive/tellings.js';
 export type { DividingSentences, DividingTellings } from '../dividing/tellings.js';
+export type { AdjustSentences, AdjustTellings } from '../fit/adjust/tellings.js';
 export type { FitSentences } from '../fit/sentences.js';
 export type { FitTellings } from '../fit/tellings.js';
 export type { FullnessSentences, FullnessTellings } from '../fullness/tellings.js';

@@ -1,4 +1,5 @@
 import type { Catalogue } from '../catalogue.js';
+import { adjust, adjusted } from './adjust.js';
 import { became } from './became.js';
 import { commandSentences } from './command.js';
 import { curve } from './curve.js';
@@ -60,12 +61,14 @@ export const german: Catalogue = {
     ...fullness,
     ...redrawnEdges,
     ...fit,
+    ...adjust,
     ...goal,
     ...orderTellings,
     ...sheet,
   },
   sentences: {
     ...did,
+    ...adjusted,
     ...dartsDone,
     ...dividingDone,
     ...fullnessDone,

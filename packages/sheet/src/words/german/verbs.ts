@@ -213,6 +213,10 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     sentence:
       'Futter für {pieces} zeichnen[, {shorter} kürzer][, mit Bewegungsfalte von {pleat}][, aus {fabric}]',
   },
+  adjust: {
+    does: 'Passt den Schnitt einer Figur an: starke Brust, Hohlkreuz, gerade Schultern und so weiter, jede durch ihre üblichen Schnitte, an den Teilen, die es betrifft.',
+    sentence: 'Anpassen: {for}, um {by}',
+  },
   'draft strip': {
     does: 'Zeichnet einen geraden Streifen, so lang wie seine Kanten im ganzen Kleidungsstück und so breit zugeschnitten wie angegeben.',
     sentence:
