@@ -317,6 +317,36 @@ const lines: readonly Line[] = [
     steps: ['let out: { seam: inseam, by: 20 mm, from: end, to: 1/2 }'],
     changes: {},
   },
+  {
+    alteration: 'large bust, by its name: what is rigid keeps its length',
+    pattern: 'woven-shift',
+    steps: ['adjust: { for: full bust, by: 50 mm }'],
+    changes: { 'front.armhole': 0, 'front.shoulder': 0, 'front.neck': 0 },
+  },
+  {
+    alteration: 'small bust, by its name',
+    pattern: 'woven-shift',
+    steps: ['adjust: { for: small bust, by: 30 mm }'],
+    changes: { 'front.armhole': 0, 'front.shoulder': 0, 'front.neck': 0 },
+  },
+  {
+    alteration: 'square shoulders, by their name: the whole armhole rises',
+    pattern: 'woven-shift',
+    steps: ['adjust: { for: square shoulder, by: 12 mm }'],
+    changes: { 'front.armhole': 0, 'back.armhole': 0, 'back.side': 12 },
+  },
+  {
+    alteration: 'large upper arm, by its name: cap, underarms and hem as long as before',
+    pattern: 'woven-shift',
+    steps: ['adjust: { for: full upper arm, by: 40 mm }'],
+    changes: { 'sleeve.cap': 0, 'sleeve.hem': 0 },
+  },
+  {
+    alteration: 'slacks: full thigh, by its name',
+    pattern: 'trousers',
+    steps: ['adjust: { for: full thigh, by: 30 mm }'],
+    changes: { 'front.crotch': 0, 'front.inseam': 0, 'front.outseam': 0, 'back.inseam': 0 },
+  },
 ];
 
 describe('every alteration of the leaflet', () => {
