@@ -1,102 +1,27 @@
-// The page in a real browser: Debian's Chromium. Where there is none the tests skip and say so.
-import { execFile } from 'node:child_process';
-import { existsSync } from 'node:fs';
-import { join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
-import { promisify } from 'node:util';
-import { type Browser, chromium, type Page } from 'playwright-core';
+// The page in a real browser: Debian's Chromium, one for all stories. Where there is none they skip and say so.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-
-const browserPath = ['/usr/bin/chromium', '/usr/bin/chromium-browser'].find(existsSync);
-const root = fileURLToPath(new URL('../../', import.meta.url));
-const page = join(root, 'demos/viewer/dist/table.html');
+import { browserPath, type Opened, openTable } from './open-table.js';
+import { handles } from './stories/handles.js';
+import { offline } from './stories/offline.js';
+import { sheet } from './stories/sheet.js';
 
 describe.skipIf(browserPath === undefined)(
   'the table, in Chromium (skipped: no Chromium here)',
   () => {
-    let browser: Browser;
-    let table: Page;
-    const asked: string[] = [];
-    const failures: string[] = [];
-
+    let opened: Opened;
     beforeAll(async () => {
-      await promisify(execFile)('npx', ['vite', 'build', '--mode', 'single', '--logLevel', 'error'], {
-        cwd: join(root, 'demos/viewer'),
-      });
-      browser = await chromium.launch({
-        executablePath: browserPath!,
-        args: [
-          '--no-sandbox',
-          '--disable-gpu',
-          '--disable-quic',
-          '--no-first-run',
-          '--disable-background-networking',
-        ],
-      });
-      table = await browser.newPage({ viewport: { width: 1440, height: 900 }, acceptDownloads: true });
-      table.on('request', request => asked.push(request.url()));
-      table.on('pageerror', error => failures.push(error.message));
-      await table.goto(pathToFileURL(page).href);
-      await table.locator('.verdict strong').first().waitFor({ timeout: 60_000 });
-    }, 240_000);
-    afterAll(async () => {
-      await browser?.close();
-    });
+      opened = await openTable();
+    }, 300_000);
+    afterAll(() => opened?.close());
 
-    test('opens by itself, shows the demo and its verdict, and asks nothing of any network', async () => {
-      expect(await table.locator('h1').textContent()).toBe('Cellist’s top');
-      expect(await table.locator('.verdict').textContent()).toContain('6 of 6 seams sew together');
-      expect(await table.locator('.step').count()).toBe(9);
-      expect(asked.filter(url => !/^(file|blob|data):/.test(url))).toEqual([]);
+    sheet(() => opened);
+    handles(() => opened);
+    offline(() => opened);
+
+    test('nothing was asked of any network, and nothing failed', () => {
+      const { asked, address, failures } = opened;
+      expect(asked.filter(url => !/^(file|blob|data):/.test(url) && !url.startsWith(address))).toEqual([]);
       expect(failures).toEqual([]);
-    });
-
-    test('a figure dragged in its sentence changes the drawing, and can be undone', async () => {
-      const drawn = () => table.locator('.table .paper').first().getAttribute('d');
-      const before = await drawn();
-      const figure = table.locator('.step').first().locator('.blank button').nth(2);
-      expect(await figure.textContent()).toBe('21 cm');
-      const { x, y } = (await figure.boundingBox())!;
-      await table.mouse.move(x + 5, y + 8);
-      await table.mouse.down();
-      // 15 steps of 8 px, a millimetre each.
-      await table.mouse.move(x + 125, y + 8, { steps: 15 });
-      await table.mouse.up();
-      await expect.poll(() => figure.textContent()).toBe('22.5 cm');
-      await expect.poll(drawn).not.toBe(before);
-      await table.getByRole('button', { name: 'Undo' }).click();
-      await expect.poll(() => figure.textContent()).toBe('21 cm');
-      await expect.poll(drawn).toBe(before);
-    });
-
-    test('a touch on an edge offers the sentences that begin there, and one of them stands in the sheet', async () => {
-      const hem = table.locator('.table path.reach[data-piece="back"][data-name="hem"]');
-      await hem.dispatchEvent('click');
-      expect(await table.locator('.slip h3').textContent()).toBe('Hem of the back');
-      // A sentence is spoken with what was touched in its place, the rest left open.
-      const offered = await table.locator('.slip li button').allTextContents();
-      expect(offered).toContain('Shorten the back at the hem by …');
-      for (const words of offered) expect(words).not.toMatch(/function|undefined|\[object/);
-      await table.locator('.slip li button').first().click();
-      await expect.poll(() => table.locator('.step').count()).toBe(10);
-      expect(await table.locator('.step').last().locator('.sentence').textContent()).toContain('back');
-      await table.getByRole('button', { name: 'Undo' }).click();
-      await expect.poll(() => table.locator('.step').count()).toBe(9);
-    });
-
-    test('the needle takes the table back, by keys', async () => {
-      const needle = table.getByRole('slider');
-      await needle.focus();
-      await needle.press('Home');
-      await expect.poll(() => table.locator('.table .ghost').count()).toBe(0);
-      await needle.press('End');
-      await expect.poll(() => table.locator('.table .ghost').count()).toBeGreaterThan(0);
-    });
-
-    test('the pages are taken away as a PDF', async () => {
-      const download = table.waitForEvent('download', { timeout: 60_000 });
-      await table.locator('.away button').first().click();
-      expect((await download).suggestedFilename()).toMatch(/\.pdf$/);
     });
   },
   120_000,

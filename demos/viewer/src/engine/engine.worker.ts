@@ -1,5 +1,7 @@
+import { type AnyVerb, verbs } from '@paperhinge/alter';
 import { PatternError } from '@paperhinge/geometry';
 import { catalogueOf, faultsIn, runSheet, type Words, wordsOf } from '@paperhinge/sheet';
+import { heldOf } from './handles.js';
 import type { Answer, Ask, TakeAway } from './view.js';
 import { type Worked, work } from './work.js';
 
@@ -7,6 +9,19 @@ let worked: Worked | undefined;
 let waiting: Ask | undefined;
 
 const answer = (message: Answer) => self.postMessage(message);
+
+// The page needs no operation to write a sentence, only what is declared of it.
+answer({
+  id: 0,
+  verbs: verbs.map(({ verb, does, fields, oneOf, sentence, startsAt }: AnyVerb) => ({
+    verb,
+    does,
+    fields,
+    sentence,
+    startsAt,
+    ...(oneOf ? { oneOf } : {}),
+  })),
+});
 
 /** Only the latest question is answered: what came in while one was worked out replaces what came before it. */
 self.onmessage = ({ data }: MessageEvent<Ask | TakeAway>) => {
@@ -25,9 +40,18 @@ async function next(): Promise<void> {
     const done = work(ask, catalogue);
     worked = done.worked;
     answer({ id: ask.id, view: done.view });
+    setTimeout(() => handles(ask), 0);
   } catch (error) {
     answer({ id: ask.id, refused: told(error, wordsOf(catalogue, ask.unit)) });
   }
+}
+
+/** What can be taken hold of, once nothing else is waiting. */
+function handles({ id, open, needle }: Ask): void {
+  if (!worked || waiting) return;
+  const { states, steps } = worked;
+  if (open === undefined || open >= needle) answer({ id, held: { handles: [], points: [] } });
+  else answer({ id, held: heldOf(states, steps, open, () => waiting !== undefined) });
 }
 
 /** In a maker's words; a fault of ours keeps its own. */

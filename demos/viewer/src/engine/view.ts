@@ -1,4 +1,8 @@
+import type { AnyVerb } from '@paperhinge/alter';
 import type { ToldFinding, Where } from '@paperhinge/geometry';
+
+/** What is declared of a verb, without its doing: its sentence, fields and handles are made from it. */
+export type Declared = Pick<AnyVerb, 'verb' | 'does' | 'fields' | 'oneOf' | 'sentence' | 'startsAt'>;
 
 /** A thing on the table that can be touched. */
 export interface Touched {
@@ -92,6 +96,34 @@ export interface Names {
   readonly fabrics: readonly string[];
 }
 
+/** Where a figure of a step is taken hold of on the drawing. Places in the piece's own mm. */
+export interface Handle {
+  readonly step: number;
+  /** The field's name as the sheet writes it, and those of the groups it stands in. */
+  readonly way: readonly string[];
+  readonly kind: 'length' | 'share' | 'angle';
+  readonly piece: string;
+  readonly at: readonly [number, number];
+  /** mm that the handle goes for one unit of the figure. */
+  readonly along: readonly [number, number];
+  /** The figure that this is true of: mm, share or rad. */
+  readonly value: number;
+  /** Of a place on an edge: what it is counted from, and whether in mm. */
+  readonly from?: string;
+  readonly inMm?: boolean;
+  readonly least: number;
+  readonly most: number;
+}
+/** A corner, end or mark that a handle can be brought to, in its piece's own mm. */
+export interface NamedPoint {
+  readonly piece: string;
+  readonly at: readonly [number, number];
+}
+export interface Held {
+  readonly handles: readonly Handle[];
+  readonly points: readonly NamedPoint[];
+}
+
 /** What the page asks for: the sheet as it stands, done up to a step. */
 export interface Ask {
   readonly id: number;
@@ -100,6 +132,8 @@ export interface Ask {
   readonly patternName: string;
   /** How many steps are done; the others are told as they stand. */
   readonly needle: number;
+  /** The step whose handles are wanted. */
+  readonly open: number | undefined;
   readonly unit: 'mm' | 'cm' | 'in';
   readonly language: 'en' | 'de';
 }
@@ -111,6 +145,8 @@ export interface TakeAway {
 }
 export type Answer =
   | { readonly id: number; readonly view: View }
+  | { readonly id: number; readonly held: Held }
+  | { readonly id: number; readonly verbs: readonly Declared[] }
   | {
       readonly id: number;
       readonly file: { readonly name: string; readonly type: string; readonly bytes: Uint8Array };

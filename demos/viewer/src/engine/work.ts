@@ -33,9 +33,13 @@ export interface Worked {
   readonly before: Pattern;
   readonly readFindings: readonly Finding[];
   readonly words: Words;
+  /** The steps that were done, and what stood before each and after the last. */
+  readonly steps: readonly Step[];
+  readonly states: readonly State[];
 }
 
-const known = new Map<string, Step>();
+/** The steps of the last sheet; older ones are let go, and what came of them with them. */
+let known = new Map<string, Step>();
 let read: { text: string; pattern: Pattern; findings: readonly Finding[] } | undefined;
 
 /** The pattern of a text; read again only when it is another. */
@@ -45,13 +49,18 @@ function patternOf(text: string, file: string, sheet: Sheet) {
   return read;
 }
 
-/** The same step is the same object as before, so that what is known of it is not done again. */
-const sameObject = (step: Step): Step => {
-  const key = JSON.stringify(step);
-  const have = known.get(key) ?? step;
-  known.set(key, have);
-  return have;
-};
+/** Steps that were there before are the same objects, so that what is known of them is not done again. */
+function sameObjects(steps: readonly Step[]): readonly Step[] {
+  const now = new Map<string, Step>();
+  const same = steps.map(step => {
+    const key = JSON.stringify(step);
+    const have = known.get(key) ?? step;
+    now.set(key, have);
+    return have;
+  });
+  known = now;
+  return same;
+}
 
 let lastLaid: { key: string; read: Pattern; pattern: Pattern } | undefined;
 
@@ -73,7 +82,8 @@ export function work(ask: Ask, catalogue: Catalogue): { readonly view: View; rea
   const before = laid(pattern, sheet);
   const states: State[] = [stateOf(before)];
   const steps: StepView[] = [];
-  for (const [i, written] of sheet.steps.entries()) {
+  const written = sameObjects(sheet.steps);
+  for (const [i, step] of written.entries()) {
     const state = states[i]!;
     if (i >= ask.needle) {
       states.push(state);
@@ -81,8 +91,8 @@ export function work(ask: Ask, catalogue: Catalogue): { readonly view: View; rea
       continue;
     }
     try {
-      const verb = verbs.find(v => v.verb === written.verb)!;
-      const done = applyStep(state, sameObject(written), verb);
+      const verb = verbs.find(v => v.verb === step.verb)!;
+      const done = applyStep(state, step, verb);
       states.push(done.state);
       steps.push({
         did: done.did === undefined ? '' : words.sentence(done.did),
@@ -134,7 +144,8 @@ export function work(ask: Ask, catalogue: Catalogue): { readonly view: View; rea
     errors: [],
     milliseconds: performance.now() - started,
   };
-  return { view, worked: { sheet, before, readFindings, words } };
+  const done = { steps: written.slice(0, ask.needle), states: states.slice(0, ask.needle + 1) };
+  return { view, worked: { sheet, before, readFindings, words, ...done } };
 }
 
 const weights = { fault: 0, warning: 1, note: 2 } as const;

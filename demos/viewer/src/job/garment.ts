@@ -26,6 +26,8 @@ export function createGarment() {
   createEffect(() => void verbWordsOf(language()).then(setVerbWords));
   const [wantedNeedle, setNeedle] = createSignal<number | undefined>(undefined);
   const [touched, setTouched] = createSignal<Touched>();
+  /** Edges, darts and lines that light up while one of them is chosen: `front.hem`. */
+  const [lit, setLit] = createSignal<ReadonlySet<string>>();
   const [open, setOpen] = createSignal<number>();
   const [saved, setSaved] = createSignal<'kept' | 'not kept'>('kept');
   const [ready, setReady] = createSignal(false);
@@ -52,6 +54,7 @@ export function createGarment() {
       pattern: source().text,
       patternName: source().name,
       needle: needle(),
+      open: open(),
       unit: unit(),
       language: language(),
     });
@@ -83,6 +86,8 @@ export function createGarment() {
     setNeedle,
     touched,
     setTouched,
+    lit,
+    setLit,
     open,
     setOpen,
     saved,

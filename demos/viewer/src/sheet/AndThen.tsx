@@ -1,17 +1,22 @@
-import { type AnyVerbForm, verbForms } from '@paperhinge/alter';
 import type { VerbWords } from '@paperhinge/sheet';
 import { createSignal, For, Show } from 'solid-js';
+import type { Declared } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
 import { withStep } from '../job/written.js';
 import { pageWords } from '../words.js';
 import { bareSentence } from './Step.jsx';
 
 /** Any part of a verb, of its sentence or of what it does finds it; so does the name of a piece or an edge. */
-export function found(typed: string, own: VerbWords, names: readonly string[]): readonly AnyVerbForm[] {
+export function found(
+  verbs: readonly Declared[],
+  typed: string,
+  own: VerbWords,
+  names: readonly string[],
+): readonly Declared[] {
   const words = typed.toLowerCase().split(/\s+/).filter(Boolean);
   // A name of the pattern says what it is done to, not what is done.
   const sought = words.filter(word => !names.some(name => name.toLowerCase().includes(word)));
-  return verbForms.filter(verb => {
+  return verbs.filter(verb => {
     const text =
       `${verb.verb} ${verb.does} ${own[verb.verb]?.does ?? ''} ${bareSentence(verb, own)}`.toLowerCase();
     return sought.every(word => text.includes(word));
@@ -28,8 +33,10 @@ export function AndThen(props: { readonly garment: Garment }) {
     return now ? [...now.pieces, ...Object.values(now.edges).flat()] : [];
   };
   const matching = () =>
-    typed().trim() === '' ? [] : found(typed(), garment.verbWords(), names()).slice(0, 8);
-  const begin = (verb: AnyVerbForm) => {
+    typed().trim() === ''
+      ? []
+      : found(garment.engine.verbs(), typed(), garment.verbWords(), names()).slice(0, 8);
+  const begin = (verb: Declared) => {
     const spokenOf = typed().toLowerCase().split(/\s+/);
     const piece = garment.engine
       .view()

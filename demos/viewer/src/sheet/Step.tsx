@@ -1,7 +1,7 @@
-import { type AnyVerbForm, verbForms } from '@paperhinge/alter';
-import type { LengthUnit } from '@paperhinge/geometry';
+import type { LengthUnit, ToldFinding } from '@paperhinge/geometry';
 import type { VerbWords } from '@paperhinge/sheet';
 import { createMemo, For, Show } from 'solid-js';
+import type { Declared } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
 import { type WrittenStep, withoutStep, withStep, withStepMoved, withStepSwitched } from '../job/written.js';
 import { pageWords } from '../words.js';
@@ -9,8 +9,7 @@ import { Blank } from './Blank.jsx';
 import { choicesOf } from './choices.js';
 import { fieldAt, partsOf, type SentencePart, spoken, valueAt } from './sentence.js';
 
-export const verbNamed = (name: string): AnyVerbForm | undefined => verbForms.find(v => v.verb === name);
-export const sentenceOf = (verb: AnyVerbForm, own: VerbWords): string =>
+export const sentenceOf = (verb: Declared, own: VerbWords): string =>
   own[verb.verb]?.sentence ?? verb.sentence;
 
 /** One step: its sentence with its blanks, what came of it in smaller type, and what can be done with the step itself. */
@@ -21,7 +20,7 @@ export function Step(props: {
 }) {
   const { garment } = props;
   const say = () => pageWords[garment.language()];
-  const verb = () => verbNamed(props.step.verb);
+  const verb = () => garment.engine.verbs().find(v => v.verb === props.step.verb);
   const isOpen = () => garment.open() === props.index;
   const isGiven = (name: string) => isOpen() || valueAt(props.step.fields, name) !== undefined;
   // The same parts stay the same blanks: one that is dragged or typed in must not be made anew under the hand.
@@ -31,6 +30,17 @@ export function Step(props: {
     return JSON.stringify(had) === JSON.stringify(now) ? had : now;
   }, []);
   const came = () => garment.engine.view()?.steps[props.index];
+  /** A later step may have mended what this one left: then it is no longer told. */
+  const stillStands = ({ code, where }: ToldFinding) =>
+    garment.engine
+      .view()
+      ?.findings.some(
+        f =>
+          f.code === code &&
+          f.where.seam === where.seam &&
+          f.where.piece === where.piece &&
+          f.where.edge === where.edge,
+      );
   const write = (text: string) => garment.history.write(text);
   const text = () => garment.history.now();
   return (
@@ -92,7 +102,7 @@ export function Step(props: {
       <Show when={came()?.fault}>{fault => <p class="came fault">▲ {fault()}</p>}</Show>
       <Show when={!came()?.fault && came()?.did}>{did => <p class="came">{did()}</p>}</Show>
       <Show when={isOpen()}>
-        <For each={came()?.findings.filter(f => f.severity !== 'note')}>
+        <For each={came()?.findings.filter(f => f.severity !== 'note' && stillStands(f))}>
           {finding => (
             <p
               class="came"
@@ -137,7 +147,7 @@ export function Step(props: {
 
 /** The words of a sentence without its blanks filled in: "Close the … dart of the … into the …". */
 export const bareSentence = (
-  verb: AnyVerbForm,
+  verb: Declared,
   own: VerbWords,
   given: Readonly<Record<string, unknown>> = {},
 ): string =>

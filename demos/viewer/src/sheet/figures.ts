@@ -40,7 +40,7 @@ export function writtenFigure(field: Field, typed: string, written: LengthUnit, 
   return text !== '' && Number.isFinite(bare) ? bare : text;
 }
 
-const inUnit = (mm: number, unit: LengthUnit): number =>
+export const inUnit = (mm: number, unit: LengthUnit): number =>
   Number((unit === 'in' ? mm / 25.4 : unit === 'cm' ? mm / 10 : mm).toFixed(4));
 
 /** The figure some steps on, within the field's bounds. */

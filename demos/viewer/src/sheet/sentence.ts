@@ -1,5 +1,5 @@
-import type { AnyVerbForm } from '@paperhinge/alter';
 import { type Field, inSheet } from '@paperhinge/alter/verb';
+import type { Declared } from '../engine/view.js';
 
 /** A sentence of a verb, part by part: words, and fields by their names in the library. */
 export type SentencePart = { readonly words: string } | { readonly field: string };
@@ -19,8 +19,8 @@ export function partsOf(sentence: string, isGiven: (field: string) => boolean): 
 }
 
 /** A field of a verb by its name in words, also one within a group: `to.edge`. */
-export function fieldAt(verb: AnyVerbForm, name: string): Field | undefined {
-  let fields: AnyVerbForm['fields'] | undefined = verb.fields;
+export function fieldAt(verb: Declared, name: string): Field | undefined {
+  let fields: Declared['fields'] | undefined = verb.fields;
   let field: Field | undefined;
   for (const part of name.split('.')) {
     field = Object.entries(fields ?? {}).find(([own]) => inSheet(own) === part)?.[1];

@@ -1,7 +1,7 @@
-import { type AnyVerbForm, type Start, verbForms } from '@paperhinge/alter';
+import type { Start } from '@paperhinge/alter';
 import { inSheet } from '@paperhinge/alter/verb';
 import { For, Show } from 'solid-js';
-import type { PieceView, Touched } from '../engine/view.js';
+import type { Declared, PieceView, Touched } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
 import { withStep } from '../job/written.js';
 import { bareSentence } from '../sheet/Step.jsx';
@@ -25,14 +25,15 @@ export function Slip(props: {
       : `${name(props.thing.name).replace(/^\p{Ll}/u, c => c.toUpperCase())} of the ${of.toLowerCase()}`;
   };
   const sentences = () =>
-    verbForms
+    garment.engine
+      .verbs()
       .filter(
         verb =>
           verb.startsAt[props.thing.kind as Start] !== undefined &&
           canBegin(verb, props.thing, seams(), part()?.sort),
       )
       .slice(0, 8);
-  const begin = (verb: AnyVerbForm) => {
+  const begin = (verb: Declared) => {
     garment.write(withStep(garment.history.now(), verb.verb, filledBy(verb, props.thing, seams())));
     garment.setNeedle(undefined);
     garment.setOpen(garment.steps().length - 1);
@@ -70,7 +71,7 @@ export function Slip(props: {
 
 /** A sentence about a seam begins at an edge only if it is sewn in one; one about a line, only at a hem, which may stand for it. */
 const canBegin = (
-  verb: AnyVerbForm,
+  verb: Declared,
   { kind }: Touched,
   seams: readonly string[],
   sort: string | undefined,
@@ -81,7 +82,7 @@ const canBegin = (
 
 /** The fields that the thing touched fills: its piece first, then itself. */
 export function filledBy(
-  verb: AnyVerbForm,
+  verb: Declared,
   { kind, piece, name }: Touched,
   seams: readonly string[],
 ): Readonly<Record<string, unknown>> {

@@ -1,0 +1,56 @@
+import { Index, Show } from 'solid-js';
+import type { PieceView } from '../engine/view.js';
+
+/** One piece as paper: cut edge, stitching line, what lies on it; each part with a broad path that takes the touch. */
+export function Drawn(props: {
+  readonly piece: PieceView;
+  readonly scale: number;
+  readonly isTouched: (name?: string) => boolean;
+  readonly isLit: (name: string) => boolean;
+}) {
+  /** A piece too small for its title has it underneath. */
+  const titleAt = (): readonly [number, number] => {
+    const [x, y, width, height] = props.piece.box;
+    return height * props.scale < 90 || width * props.scale < 90
+      ? [x + width / 2, y + height + 20 / props.scale]
+      : props.piece.middle;
+  };
+  return (
+    <>
+      <path
+        class="paper"
+        classList={{ touched: props.isTouched(undefined) }}
+        d={props.piece.cutting}
+        data-kind="piece"
+        data-piece={props.piece.name}
+      />
+      <Index each={props.piece.parts}>
+        {part => (
+          <>
+            <path
+              class={`${part().kind} ${part().sort}`}
+              classList={{ touched: props.isTouched(part().name), lit: props.isLit(part().name) }}
+              d={part().path}
+            />
+            <path
+              class="reach"
+              d={part().path}
+              stroke-width={16 / props.scale}
+              data-kind={part().kind}
+              data-piece={props.piece.name}
+              data-name={part().name}
+            />
+          </>
+        )}
+      </Index>
+      <g transform={`translate(${titleAt().join(' ')}) scale(${1 / props.scale})`} class="title">
+        <text>{props.piece.title}</text>
+        <Show when={props.piece.box[2] * props.scale > 130}>
+          <text y="18" class="small">
+            {props.piece.cut}
+          </text>
+        </Show>
+      </g>
+    </>
+  );
+}

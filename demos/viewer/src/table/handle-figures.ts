@@ -1,0 +1,22 @@
+import type { LengthUnit } from '@paperhinge/geometry';
+import type { Handle } from '../engine/view.js';
+import { inUnit, lengthText } from '../sheet/figures.js';
+
+const degrees = (rad: number): number => Number(((rad * 180) / Math.PI).toFixed(2));
+const perCent = (share: number): number => Number((share * 100).toFixed(2));
+
+/** A handle's figure as it is read beside it. */
+export const figureText = ({ kind }: Handle, figure: number, unit: LengthUnit): string =>
+  kind === 'length'
+    ? lengthText(figure, unit)
+    : kind === 'share'
+      ? `${perCent(figure)} %`
+      : `${degrees(figure)}°`;
+
+/** ... and as the sheet writes it: a bare length in the sheet's own unit, a place with what it is counted from. */
+export function figureInSheet({ kind, from, inMm }: Handle, figure: number, written: LengthUnit): unknown {
+  const counted = from === undefined ? '' : ` from ${from}`;
+  if (inMm) return `${Number(figure.toFixed(1))} mm${counted}`;
+  if (kind === 'share') return `${perCent(figure)} %${counted}`;
+  return kind === 'length' ? inUnit(figure, written) : degrees(figure);
+}
