@@ -1,9 +1,12 @@
 // The page in a real browser: Debian's Chromium, one for all stories. Where there is none they skip and say so.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { browserPath, type Opened, openTable } from './open-table.js';
+import { files } from './stories/files.js';
+import { forEveryone } from './stories/for-everyone.js';
 import { handles } from './stories/handles.js';
 import { offline } from './stories/offline.js';
 import { sheet } from './stories/sheet.js';
+import { walking } from './stories/walking.js';
 
 describe.skipIf(browserPath === undefined)(
   'the table, in Chromium (skipped: no Chromium here)',
@@ -16,6 +19,9 @@ describe.skipIf(browserPath === undefined)(
 
     sheet(() => opened);
     handles(() => opened);
+    walking(() => opened);
+    files(() => opened);
+    forEveryone(() => opened);
     offline(() => opened);
 
     test('nothing was asked of any network, and nothing failed', () => {

@@ -1,10 +1,14 @@
 import type { Where } from '@paperhinge/geometry';
-import { For, Index, onCleanup, onMount, Show } from 'solid-js';
-import { createGarment, demo } from './job/garment.js';
+import { createSignal, For, Index, onCleanup, onMount, Show } from 'solid-js';
+import { createDropped } from './job/dropped.js';
+import { createGarment } from './job/garment.js';
 import { AndThen } from './sheet/AndThen.jsx';
-import { DoesItSew, ForWhom, HowToMakeIt, OfWhatCloth, ToTakeAway } from './sheet/Headings.jsx';
+import { AsText } from './sheet/AsText.jsx';
+import { DoesItSew, ForWhom, HowToMakeIt, OfWhatCloth } from './sheet/Headings.jsx';
 import { Step } from './sheet/Step.jsx';
+import { ToTakeAway } from './sheet/TakeAway.jsx';
 import { Thread } from './sheet/Thread.jsx';
+import { Projector } from './table/Projector.jsx';
 import { Table } from './table/Table.jsx';
 import { pageWords } from './words.js';
 
@@ -14,6 +18,8 @@ export function App() {
   const say = () => pageWords[garment.language()];
   const view = garment.engine.view;
   let list: HTMLOListElement | undefined;
+  const [asText, setAsText] = createSignal(false);
+  const [projecting, setProjecting] = createSignal(false);
   let fly: (where: Where) => void = () => {};
   const title = () => String(garment.values().title ?? view()?.pattern ?? '');
   const keys = (event: KeyboardEvent) => {
@@ -25,15 +31,27 @@ export function App() {
   };
   onMount(() => document.addEventListener('keydown', keys));
   onCleanup(() => document.removeEventListener('keydown', keys));
+  const dropped = createDropped(garment);
 
   return (
-    <div class="page" lang={garment.language()}>
+    <div class="page" lang={garment.language()} classList={{ dropping: dropped.over() }}>
+      <Show when={dropped.told()}>
+        <p class="told refused" role="alert">
+          ▲ {dropped.told()}{' '}
+          <button type="button" class="plain" onClick={dropped.clear}>
+            {say().close}
+          </button>
+        </p>
+      </Show>
       <main class="sheet">
         <div class="written">
           <header>
             <h1>{title()}</h1>
             <p class="soft">
-              {say().from} {view()?.pattern} · {garment.saved() === 'kept' ? say().kept : say().notKept}
+              {say().from} {view()?.pattern} · {garment.saved() === 'kept' ? say().kept : say().notKept} ·{' '}
+              <button type="button" class="plain" aria-expanded={asText()} onClick={() => setAsText(t => !t)}>
+                {say().asText}
+              </button>
             </p>
           </header>
           <Show when={garment.engine.refused()}>
@@ -73,11 +91,11 @@ export function App() {
           </section>
           <DoesItSew garment={garment} fly={where => fly(where)} />
           <HowToMakeIt garment={garment} />
-          <ToTakeAway garment={garment} />
+          <ToTakeAway garment={garment} onProject={() => setProjecting(true)} />
           <p class="soft">
             {say().stays}{' '}
-            <button type="button" class="plain" onClick={() => garment.load(demo)}>
-              {say().restart}
+            <button type="button" class="plain" onClick={garment.startAgain}>
+              {say().startAgain}
             </button>
           </p>
         </div>
@@ -92,6 +110,12 @@ export function App() {
           </For>
         </footer>
       </main>
+      <Show when={projecting()}>
+        <Projector garment={garment} onDone={() => setProjecting(false)} />
+      </Show>
+      <Show when={asText()}>
+        <AsText garment={garment} onDone={() => setAsText(false)} />
+      </Show>
       <Table
         garment={garment}
         onReady={to => {

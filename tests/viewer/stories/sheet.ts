@@ -1,3 +1,5 @@
+import { readFile } from 'node:fs/promises';
+import { PDFDocument } from '@cantoo/pdf-lib';
 import { describe, expect, test } from 'vitest';
 import type { Opened } from '../open-table.js';
 
@@ -54,9 +56,62 @@ export const sheet = (opened: () => Opened) =>
       await expect.poll(() => table().locator('.table .ghost').count()).toBeGreaterThan(0);
     });
 
-    test('the pages are taken away as a PDF', async () => {
+    test('the text stands beside it and both are in step: comments kept, a fault at its line', async () => {
+      await table().getByRole('button', { name: 'as text' }).click();
+      const lines = table().locator('.cm-line');
+      await lines.first().waitFor();
+      const figure = table().locator('.step').first().locator('.blank button').nth(2);
+      await figure.press('ArrowUp');
+      await expect
+        .poll(() => lines.filter({ hasText: 'shorten' }).first().textContent())
+        .toContain('by: 211');
+      expect(await lines.first().textContent()).toContain('# A cellist');
+      // Typed into the text, read in the sentence.
+      await lines.filter({ hasText: 'by: 211' }).click();
+      await table().keyboard.press('End');
+      await table().keyboard.press('ArrowLeft');
+      await table().keyboard.press('ArrowLeft');
+      await table().keyboard.press('Backspace');
+      await table().keyboard.type('9');
+      await expect.poll(() => figure.textContent()).toBe('21.9 cm');
+      // A step with a fault is told at its line, and does not keep the others from being done.
+      await table().keyboard.press('Backspace');
+      await table().keyboard.type('x');
+      await expect.poll(() => table().locator('.cm-lint-marker-error').count()).toBe(1);
+      await expect.poll(() => table().locator('.step.wrong').count()).toBe(1);
+      expect(await table().locator('.step').count()).toBe(9);
+      await table().keyboard.press('Control+z');
+      await table().keyboard.press('Control+z');
+      await expect.poll(() => figure.textContent()).toBe('21 cm');
+      await table().locator('.as-text .plain').click();
+    });
+
+    test('a live picture shows the pages that the PDF then has', async () => {
+      await table().locator('#away').scrollIntoViewIfNeeded();
+      await table().locator('.pages svg').waitFor({ timeout: 60_000 });
+      const said = Number.parseInt((await table().locator('.pages .came').first().textContent())!, 10);
+      expect(await table().locator('.pages .placed').count()).toBe(6);
       const download = table().waitForEvent('download', { timeout: 60_000 });
       await table().locator('.away button').first().click();
-      expect((await download).suggestedFilename()).toMatch(/\.pdf$/);
+      const file = await download;
+      expect(file.suggestedFilename()).toBe('cellist-s-top-a4.pdf');
+      const pdf = await PDFDocument.load(await readFile(await file.path()));
+      expect(pdf.getPageCount()).toBe(said);
+    });
+
+    test('the projector shows pieces at the scale its square was set to', async () => {
+      await table().getByRole('button', { name: 'On a projector' }).click();
+      const square = table().locator('.projector rect');
+      const [before] = [Number(await square.getAttribute('width'))];
+      await table().locator('.projector').press('PageUp');
+      const set = Number(await square.getAttribute('width'));
+      expect(set / before).toBeCloseTo(1.01, 6);
+      await table().getByRole('button', { name: 'it measures 20 cm' }).click();
+      const scale = /scale\(([\d.]+)/.exec(
+        (await table().locator('.projector svg > g').getAttribute('transform'))!,
+      )!;
+      expect(Number(scale[1])).toBeCloseTo(set / 200, 9);
+      await table().keyboard.press('Escape');
+      expect(await table().locator('.projector').count()).toBe(0);
     });
   });

@@ -1,8 +1,11 @@
 import { type AnyVerb, verbs } from '@paperhinge/alter';
-import { PatternError } from '@paperhinge/geometry';
-import { catalogueOf, faultsIn, runSheet, type Words, wordsOf } from '@paperhinge/sheet';
+import { catalogueOf, wordsOf } from '@paperhinge/sheet';
 import { heldOf } from './handles.js';
-import type { Answer, Ask, TakeAway } from './view.js';
+import { fileFor, pagesOf } from './take-away.js';
+import { faultsTold, told } from './told.js';
+import { triedOut } from './try-out.js';
+import type { Answer, Ask, AskPages, AskWalk, TakeAway, TryOut } from './view.js';
+import { walkOf } from './walk.js';
 import { type Worked, work } from './work.js';
 
 let worked: Worked | undefined;
@@ -24,8 +27,12 @@ answer({
 });
 
 /** Only the latest question is answered: what came in while one was worked out replaces what came before it. */
-self.onmessage = ({ data }: MessageEvent<Ask | TakeAway>) => {
-  if ('take' in data) void takeAway(data);
+self.onmessage = ({ data }: MessageEvent<Ask | TakeAway | TryOut | AskWalk | AskPages>) => {
+  if ('take' in data) void bring(data.id, async done => ({ file: await fileFor(data, done) }));
+  else if ('pagesOn' in data)
+    void bring(data.id, async done => ({ pages: await pagesOf(data.pagesOn, done) }));
+  else if ('tried' in data) void tryOut(data);
+  else if ('walk' in data) answer({ id: data.id, walk: walked(data.walk) });
   else {
     if (!waiting) setTimeout(() => void next());
     waiting = data;
@@ -42,7 +49,8 @@ async function next(): Promise<void> {
     answer({ id: ask.id, view: done.view });
     setTimeout(() => handles(ask), 0);
   } catch (error) {
-    answer({ id: ask.id, refused: told(error, wordsOf(catalogue, ask.unit)) });
+    const words = wordsOf(catalogue, ask.unit);
+    answer({ id: ask.id, refused: told(error, words), faults: faultsTold(error, words) });
   }
 }
 
@@ -54,47 +62,17 @@ function handles({ id, open, needle }: Ask): void {
   else answer({ id, held: heldOf(states, steps, open, () => waiting !== undefined) });
 }
 
-/** In a maker's words; a fault of ours keeps its own. */
-function told(error: unknown, words: Words): string {
-  if (!(error instanceof PatternError)) return error instanceof Error ? error.message : String(error);
-  return faultsIn(error)
-    .map(fault => {
-      const { message, remedy } = words.error(fault);
-      const place = fault.where.line === undefined ? '' : `Line ${fault.where.line}: `;
-      return `${place}${message} ${remedy}`;
-    })
-    .join('\n');
+const walked = (seam: string) => worked && walkOf(worked.states.at(-1)!.pattern, seam, worked.words);
+
+async function tryOut({ id, tried, unit, language }: TryOut): Promise<void> {
+  answer({ id, tried: triedOut(tried, wordsOf(await catalogueOf(language), unit)) });
 }
 
-async function takeAway({ id, take, paper = 'a4' }: TakeAway): Promise<void> {
+/** Answers with what a promise brings, or with why it could not be brought. */
+async function bring<T extends object>(id: number, work: (done: Worked) => Promise<T>): Promise<void> {
   try {
-    if (!worked) throw new Error('There is nothing on the table yet.');
-    const { sheet, before, readFindings, words } = worked;
-    const run = runSheet(sheet, before, { readFindings, words });
-    const text = new TextEncoder();
-    const named = (sheet.title ?? before.name).toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-');
-    const file = async () => {
-      if (take === 'svg') return { name: `${named}.svg`, type: 'image/svg+xml', bytes: text.encode(run.svg) };
-      if (take === 'record')
-        return {
-          name: `${named}.json`,
-          type: 'application/json',
-          bytes: text.encode(JSON.stringify(run.record, null, 2)),
-        };
-      const { printPattern, reportHtml } = await import('@paperhinge/print');
-      const source = { before: run.before, record: run.record };
-      if (take === 'report')
-        return {
-          name: `${named}.html`,
-          type: 'text/html',
-          bytes: text.encode(reportHtml({ pattern: run.altered, ...source })),
-        };
-      const { pdf } = await printPattern(run.altered, { paper, ...source });
-      return { name: `${named}-${paper}.pdf`, type: 'application/pdf', bytes: pdf };
-    };
-    answer({ id, file: await file() });
+    if (worked) answer({ id, ...(await work(worked)) } as unknown as Answer);
   } catch (error) {
-    const refused = worked ? told(error, worked.words) : String(error);
-    answer({ id, refused });
+    answer({ id, refused: worked ? told(error, worked.words) : String(error) });
   }
 }

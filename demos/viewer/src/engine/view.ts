@@ -67,6 +67,14 @@ export interface Row {
   readonly detail: string;
   readonly tone: 'sound' | 'care' | 'fault';
   readonly where?: Where;
+  /** A seam that can be walked. */
+  readonly seam?: string;
+}
+
+/** What is wrong with the sheet's text, in words, and at which line. */
+export interface Fault {
+  readonly line?: number;
+  readonly text: string;
 }
 
 /** Everything the page shows, worked out away from it. */
@@ -81,8 +89,8 @@ export interface View {
   readonly cautions: readonly string[];
   /** Names to choose from, by kind, at each step: what the pattern has before it. */
   readonly names: readonly Names[];
-  /** Errors of the sheet's text, each with its line. */
-  readonly errors: readonly { readonly line: number; readonly text: string }[];
+  /** What keeps steps from being done, each at its line. */
+  readonly errors: readonly Fault[];
   readonly milliseconds: number;
 }
 
@@ -137,18 +145,92 @@ export interface Ask {
   readonly unit: 'mm' | 'cm' | 'in';
   readonly language: 'en' | 'de';
 }
+export interface File {
+  readonly name: string;
+  readonly type: string;
+  readonly bytes: Uint8Array;
+}
+/** Which pages a paper makes, and where the pieces lie on them; mm of the large sheet. */
+export interface PagesPicture {
+  readonly paper: string;
+  readonly pages: readonly {
+    readonly kind: 'cover' | 'tile';
+    readonly label: string;
+    readonly window: Box;
+  }[];
+  readonly pieces: readonly {
+    readonly piece: string;
+    readonly matrix: readonly [number, number, number, number, number, number];
+  }[];
+  readonly findings: readonly ToldFinding[];
+}
+export interface AskPages {
+  readonly id: number;
+  readonly pagesOn: string;
+}
 /** What is made for the maker to take away. */
 export interface TakeAway {
   readonly id: number;
-  readonly take: 'svg' | 'report' | 'record' | 'pdf';
+  readonly take: 'svg' | 'dxf' | 'report' | 'record' | 'pdf';
   readonly paper?: string;
 }
+/** One stitch of a seam that is walked: which pieces meet, and what lays b beside a there. */
+export interface Station {
+  readonly a: string;
+  readonly b: string;
+  /** SVG order: carries b's own mm into a's. */
+  readonly matrix: readonly [number, number, number, number, number, number];
+  /** In a's own mm. */
+  readonly at: readonly [number, number];
+  /** mm walked on either side. */
+  readonly alongA: number;
+  readonly alongB: number;
+}
+export interface Walk {
+  readonly seam: string;
+  readonly title: string;
+  readonly aMm: number;
+  readonly bMm: number;
+  /** a with the gaps that b bridges. */
+  readonly reachMm: number;
+  /** a − b beyond the ease wanted, in mm, and in words. */
+  readonly offMm: number;
+  readonly off: string;
+  readonly ease: string;
+  readonly matches: boolean;
+  readonly stations: readonly Station[];
+  /** Where notches are passed, as a share of the way; of a pair, how far apart they are. */
+  readonly notches: readonly {
+    readonly share: number;
+    readonly side: 'a' | 'b' | 'both';
+    readonly apart: string;
+  }[];
+  /** The lines that run on across the seam's ends, and the corner each makes. */
+  readonly ends: readonly { readonly text: string; readonly deg: number }[];
+}
+export interface AskWalk {
+  readonly id: number;
+  readonly walk: string;
+}
+
+/** A pattern and sheet that are not on the table yet: can they be read? */
+export interface TryOut {
+  readonly id: number;
+  readonly tried: { readonly pattern: string; readonly patternName: string; readonly sheet: string };
+  readonly unit: 'mm' | 'cm' | 'in';
+  readonly language: 'en' | 'de';
+}
+/** In words why not; closed shapes that may be its pieces, where it is a drawing without any of ours. */
+export interface Tried {
+  readonly refused?: string;
+  readonly shapes?: readonly string[];
+}
 export type Answer =
+  | { readonly id: number; readonly tried: Tried }
+  | { readonly id: number; readonly walk: Walk | undefined }
   | { readonly id: number; readonly view: View }
   | { readonly id: number; readonly held: Held }
   | { readonly id: number; readonly verbs: readonly Declared[] }
-  | {
-      readonly id: number;
-      readonly file: { readonly name: string; readonly type: string; readonly bytes: Uint8Array };
-    }
-  | { readonly id: number; readonly refused: string };
+  | { readonly id: number; readonly file: File }
+  | { readonly id: number; readonly pages: PagesPicture }
+  | { readonly id: number; readonly refused: string; readonly faults?: readonly Fault[] };

@@ -16,7 +16,6 @@ import {
   type Catalogue,
   faultsIn,
   laidOver,
-  readSheet,
   type Sheet,
   type State,
   type Step,
@@ -25,7 +24,8 @@ import {
   wordsOf,
 } from '@paperhinge/sheet';
 import { pieceView } from './piece-view.js';
-import type { Ask, Names, Row, StepView, Verdict, View } from './view.js';
+import { readableSheet } from './readable-sheet.js';
+import type { Ask, Fault, Names, Row, StepView, Verdict, View } from './view.js';
 
 /** What was last worked out, kept for what is taken away. */
 export interface Worked {
@@ -33,6 +33,7 @@ export interface Worked {
   readonly before: Pattern;
   readonly readFindings: readonly Finding[];
   readonly words: Words;
+  readonly language: Ask['language'];
   /** The steps that were done, and what stood before each and after the last. */
   readonly steps: readonly Step[];
   readonly states: readonly State[];
@@ -77,17 +78,21 @@ function laid(read: Pattern, sheet: Sheet): Pattern {
 export function work(ask: Ask, catalogue: Catalogue): { readonly view: View; readonly worked: Worked } {
   const started = performance.now();
   const words = wordsOf(catalogue, ask.unit);
-  const sheet = readSheet(ask.sheet, { file: 'sheet' });
+  const { sheet, faults } = readableSheet(ask.sheet);
   const { pattern, findings: readFindings } = patternOf(ask.pattern, ask.patternName, sheet);
   const before = laid(pattern, sheet);
   const states: State[] = [stateOf(before)];
   const steps: StepView[] = [];
+  const errors: Fault[] = [];
   const written = sameObjects(sheet.steps);
   for (const [i, step] of written.entries()) {
     const state = states[i]!;
-    if (i >= ask.needle) {
+    const unread = faults.get(i);
+    if (unread || i >= ask.needle) {
       states.push(state);
-      steps.push({ did: '', findings: [] });
+      const text = unread && spokenFault(unread, words);
+      steps.push({ did: '', findings: [], ...(text === undefined ? {} : { fault: text }) });
+      if (text !== undefined) errors.push({ line: sheet.stepPlaces[i]!.verb.line, text });
       continue;
     }
     try {
@@ -100,10 +105,10 @@ export function work(ask: Ask, catalogue: Catalogue): { readonly view: View; rea
       });
     } catch (error) {
       if (!(error instanceof PatternError)) throw error;
-      const [fault] = faultsIn(error);
-      const { message, remedy } = words.error(fault!);
+      const text = spokenFault(faultsIn(error)[0]!, words);
       states.push(state);
-      steps.push({ did: '', findings: [], fault: `${message} ${remedy}` });
+      steps.push({ did: '', findings: [], fault: text });
+      errors.push({ line: sheet.stepPlaces[i]!.verb.line, text });
     }
   }
   const last = states.at(-1)!;
@@ -141,12 +146,17 @@ export function work(ask: Ask, catalogue: Catalogue): { readonly view: View; rea
     })),
     cautions: cautionsFor({ pattern: altered, wearer: sheet.wearer, derived }).map(words.sentence),
     names: states.slice(0, -1).map(s => namesOf(s.pattern)),
-    errors: [],
+    errors,
     milliseconds: performance.now() - started,
   };
   const done = { steps: written.slice(0, ask.needle), states: states.slice(0, ask.needle + 1) };
-  return { view, worked: { sheet, before, readFindings, words, ...done } };
+  return { view, worked: { sheet, before, readFindings, words, language: ask.language, ...done } };
 }
+
+const spokenFault = (fault: PatternError, words: Words): string => {
+  const { message, remedy } = words.error(fault);
+  return `${message} ${remedy}`;
+};
 
 const weights = { fault: 0, warning: 1, note: 2 } as const;
 const byHarm = (findings: readonly ToldFinding[]): readonly ToldFinding[] =>
@@ -219,6 +229,7 @@ function seamRows(seams: Seams, findings: readonly ToldFinding[], words: Words):
     const finding = findings.find(f => f.where.seam === name);
     return {
       text: say.thing({ seam: name }),
+      seam: name,
       detail: `${say.length(s.aMm)} · ${say.length(s.bMm)}${Math.abs(s.easeWantedMm) > 0.05 ? ` · ${say.change(s.easeWantedMm)}` : ''}`,
       tone: s.matches ? 'sound' : 'fault',
       off: Math.abs(s.differenceMm - s.easeWantedMm),

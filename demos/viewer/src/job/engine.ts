@@ -1,5 +1,18 @@
-import { createSignal } from 'solid-js';
-import type { Answer, Ask, Declared, Held, TakeAway, View } from '../engine/view.js';
+import { batch, createSignal } from 'solid-js';
+import type {
+  Answer,
+  Ask,
+  AskPages,
+  AskWalk,
+  Declared,
+  Fault,
+  Held,
+  TakeAway,
+  Tried,
+  TryOut,
+  View,
+  Walk,
+} from '../engine/view.js';
 import { keepOffline } from './offline-beside.js';
 import { engineWorker } from './worker-beside.js';
 
@@ -10,33 +23,53 @@ export function createEngine() {
   const [held, setHeld] = createSignal<Held>({ handles: [], points: [] });
   const [verbs, setVerbs] = createSignal<readonly Declared[]>([]);
   const [refused, setRefused] = createSignal('');
-  const files = new Map<number, (answer: Answer) => void>();
+  const [faults, setFaults] = createSignal<readonly Fault[]>([]);
+  const waiting = new Map<number, (answer: Answer) => void>();
   let last = 0;
   worker.onmessage = ({ data }: MessageEvent<Answer>) => {
-    const waiting = files.get(data.id);
-    if (waiting) {
-      files.delete(data.id);
-      waiting(data);
+    const asker = waiting.get(data.id);
+    if (asker) {
+      waiting.delete(data.id);
+      asker(data);
     } else if ('view' in data) {
       if (!view()) keepOffline();
-      setRefused('');
-      setView(data.view);
+      batch(() => {
+        setRefused('');
+        setFaults(data.view.errors);
+        setView(data.view);
+      });
     } else if ('verbs' in data) setVerbs(data.verbs);
     else if ('held' in data) setHeld(data.held);
-    else if ('refused' in data) setRefused(data.refused);
+    else if ('refused' in data) {
+      setRefused(data.refused);
+      setFaults(data.faults ?? []);
+    }
   };
+  const request = (
+    what: Omit<TakeAway, 'id'> | Omit<TryOut, 'id'> | Omit<AskWalk, 'id'> | Omit<AskPages, 'id'>,
+  ): Promise<Answer> =>
+    new Promise(resolve => {
+      const id = ++last;
+      waiting.set(id, resolve);
+      worker.postMessage({ ...what, id });
+    });
   return {
     view,
     held,
     verbs,
     refused,
+    faults,
     ask: (question: Omit<Ask, 'id'>) => worker.postMessage({ ...question, id: ++last } satisfies Ask),
-    take: (what: Omit<TakeAway, 'id'>): Promise<Answer> =>
-      new Promise(resolve => {
-        const id = ++last;
-        files.set(id, resolve);
-        worker.postMessage({ ...what, id } satisfies TakeAway);
-      }),
+    take: (what: Omit<TakeAway, 'id'>) => request(what),
+    pages: (paper: string) => request({ pagesOn: paper }),
+    walk: async (seam: string): Promise<Walk | undefined> => {
+      const answer = await request({ walk: seam });
+      return 'walk' in answer ? answer.walk : undefined;
+    },
+    tryOut: async (what: Omit<TryOut, 'id'>): Promise<Tried> => {
+      const answer = await request(what);
+      return 'tried' in answer ? answer.tried : {};
+    },
   };
 }
 export type Engine = ReturnType<typeof createEngine>;

@@ -1,25 +1,18 @@
 import { type VerbWords, verbWordsOf } from '@paperhinge/sheet';
-import { createEffect, createMemo, createSignal, on } from 'solid-js';
-import pattern from '../../../patterns/woven-shift.svg?raw';
-import sheet from '../../../sheets/cellist-top.yaml?raw';
+import { batch, createEffect, createMemo, createResource, createSignal, on } from 'solid-js';
 import type { Touched } from '../engine/view.js';
 import { createEngine } from './engine.js';
 import { begun, createHistory } from './history.js';
-import { type Kept, keep, kept } from './shelf.js';
+import { createKeeping } from './keeping.js';
+import { firstVisit, type Laid, undoneStep } from './lessons.js';
+import { type Kept, lastOnTable, newId } from './shelf.js';
 import { stepsOf, valuesOf, type Way, withValue } from './written.js';
-
-export const demo: Kept = {
-  patternName: 'woven-shift.svg',
-  pattern,
-  history: begun(sheet.replace('../patterns/', '')),
-  needle: undefined,
-};
 
 /** The garment on the table: its pattern and sheet, what came of them, what is touched. */
 export function createGarment() {
   const engine = createEngine();
-  const history = createHistory(demo.history);
-  const [source, setSource] = createSignal({ name: demo.patternName, text: demo.pattern });
+  const history = createHistory(begun(''));
+  const [source, setSource] = createSignal({ id: '', name: '', text: '', original: '' });
   const [unit, setUnit] = createSignal<'mm' | 'cm' | 'in'>('cm');
   const [language, setLanguage] = createSignal<'en' | 'de'>('en');
   const [verbWords, setVerbWords] = createSignal<VerbWords>({});
@@ -29,45 +22,85 @@ export function createGarment() {
   /** Edges, darts and lines that light up while one of them is chosen: `front.hem`. */
   const [lit, setLit] = createSignal<ReadonlySet<string>>();
   const [open, setOpen] = createSignal<number>();
-  const [saved, setSaved] = createSignal<'kept' | 'not kept'>('kept');
-  const [ready, setReady] = createSignal(false);
+  /** The step that a first visitor is shown how to do. */
+  const [toDrag, setToDrag] = createSignal<number>();
+  /** The seam that is being walked, and what walking it shows. */
+  const [walking, setWalking] = createSignal<string>();
+  const [walk] = createResource(
+    () => {
+      engine.view();
+      return walking();
+    },
+    seam => engine.walk(seam),
+  );
+  const keeping = createKeeping(id => setSource(s => ({ ...s, id })));
 
-  const steps = createMemo(() => stepsOf(history.now()));
-  const values = createMemo(() => valuesOf(history.now()));
+  // While a text is being typed it may be no sheet for a moment: the sentences stay as they were.
+  const values = createMemo<Readonly<Record<string, unknown>>>(had => valuesOf(history.now()) ?? had, {});
+  const steps = createMemo(() => stepsOf(values()));
   const needle = () => Math.min(wantedNeedle() ?? steps().length, steps().length);
 
-  const load = (garment: Kept) => {
-    setSource({ name: garment.patternName, text: garment.pattern });
-    history.set(garment.history);
-    setNeedle(garment.needle);
-    setTouched(undefined);
-    setOpen(undefined);
-  };
-  void kept().then(garment => {
+  /** What was read from the shelf is not kept again until it is changed. */
+  let asKept: Kept | undefined;
+  const load = (garment: Kept) =>
+    batch(() => {
+      setTouched(undefined);
+      setWalking(undefined);
+      setOpen(undefined);
+      setToDrag(undefined);
+      setNeedle(garment.needle);
+      history.set(garment.history);
+      const { id, patternName: name, pattern: text, original } = garment;
+      setSource({ id, name, text, original });
+      asKept = garment;
+      keeping.knows(garment);
+    });
+  const lay = ({ patternName, pattern, sheet }: Laid) =>
+    load({
+      id: newId(),
+      title: '',
+      patternName,
+      pattern,
+      history: begun(sheet),
+      needle: undefined,
+      original: sheet,
+      changed: 0,
+    });
+  void lastOnTable().then(async garment => {
     if (garment) load(garment);
-    setReady(true);
+    else {
+      lay(await firstVisit());
+      setOpen(undoneStep);
+      setToDrag(undoneStep);
+    }
   });
 
   createEffect(() => {
+    const { text, name } = source();
+    if (text === '') return;
     engine.ask({
       sheet: history.now(),
-      pattern: source().text,
-      patternName: source().name,
+      pattern: text,
+      patternName: name,
       needle: needle(),
       open: open(),
       unit: unit(),
       language: language(),
     });
   });
-  let timer: ReturnType<typeof setTimeout> | undefined;
   createEffect(
-    on([history.history, source, wantedNeedle], ([now, { name, text }, at]) => {
-      if (!ready()) return;
-      clearTimeout(timer);
-      timer = setTimeout(async () => {
-        const could = await keep({ patternName: name, pattern: text, history: now, needle: at });
-        setSaved(could ? 'kept' : 'not kept');
-      }, 400);
+    on([history.history, source, wantedNeedle], ([now, { id, name, text, original }, at]) => {
+      if (text === '' || (asKept?.changed && asKept.history === now && asKept.needle === at)) return;
+      keeping.later({
+        id,
+        title: String(values().title ?? name.replace(/\.svg$/i, '')),
+        patternName: name,
+        pattern: text,
+        history: now,
+        needle: at,
+        original,
+        changed: Date.now(),
+      });
     }),
   );
 
@@ -90,8 +123,17 @@ export function createGarment() {
     setLit,
     open,
     setOpen,
-    saved,
+    setWalking,
+    /** What was walked last stays in sight while it is walked again. */
+    walk: () => (walking() === undefined ? undefined : walk.latest),
+    toDrag,
+    setToDrag,
+    saved: keeping.saved,
+    keepNow: keeping.now,
     load,
+    lay,
+    /** As it was laid on the table; what was done since is one undo away. */
+    startAgain: () => history.write(source().original),
     set: (way: Way, value: unknown, settled = true) =>
       history.write(withValue(history.now(), way, value), settled),
     write: (text: string) => history.write(text),

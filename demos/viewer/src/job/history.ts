@@ -25,6 +25,10 @@ export function createHistory(first: History) {
       if (text !== now) set({ past: open ? past : [...past, now], now: text, future: [] });
       open = !settled;
     },
+    /** What was being changed has been changed: what follows is another thing to undo. */
+    settle: () => {
+      open = false;
+    },
     undo: () => {
       open = false;
       const { past, now, future } = history();

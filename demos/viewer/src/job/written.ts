@@ -1,4 +1,4 @@
-import { type Document, isMap, isScalar, isSeq, parseDocument, type YAMLMap } from 'yaml';
+import { type Document, isMap, isScalar, isSeq, LineCounter, parseDocument, type YAMLMap } from 'yaml';
 
 // The sheet is one text. Every change of a field is a change of that text by its document, so that comments, order and
 // what the maker wrote elsewhere stay as they are.
@@ -14,21 +14,21 @@ export type Way = readonly (string | number)[];
 
 const parsed = (text: string): Document => parseDocument(text, { version: '1.2', schema: 'core' });
 const writtenOut = (document: Document): string =>
-  document.toString({ lineWidth: 120, flowCollectionPadding: true });
+  document.toString({ lineWidth: 0, flowCollectionPadding: true });
 
-/** What the sheet says as plain values; empty where the text is no sheet at the moment. */
-export function valuesOf(text: string): Readonly<Record<string, unknown>> {
+/** What the sheet says as plain values; undefined where the text is no sheet at the moment. */
+export function valuesOf(text: string): Readonly<Record<string, unknown>> | undefined {
   try {
-    const value: unknown = parsed(text).toJS();
-    return typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : {};
+    const document = parsed(text);
+    const value: unknown = document.errors.length > 0 ? undefined : document.toJS();
+    return typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : undefined;
   } catch {
-    return {};
+    return undefined;
   }
 }
 
 /** The steps as they are written, in order. */
-export function stepsOf(text: string): readonly WrittenStep[] {
-  const { steps } = valuesOf(text);
+export function stepsOf({ steps }: Readonly<Record<string, unknown>>): readonly WrittenStep[] {
   if (!Array.isArray(steps)) return [];
   return steps.map((step: unknown) => {
     const { off, ...rest } = (step ?? {}) as Record<string, unknown>;
@@ -39,6 +39,17 @@ export function stepsOf(text: string): readonly WrittenStep[] {
       off: off === true || off === 'yes',
     };
   });
+}
+
+/** The step that a line of the text belongs to, if it does. */
+export function stepAtLine(text: string, line: number): number | undefined {
+  const lineCounter = new LineCounter();
+  const steps = parseDocument(text, { version: '1.2', schema: 'core', lineCounter }).get('steps', true);
+  if (!isSeq(steps)) return undefined;
+  const lines = steps.items.map(item => lineCounter.linePos((item as YAMLMap).range?.[0] ?? 0).line);
+  const index = lines.findLastIndex(first => first <= line);
+  const end = lineCounter.linePos(steps.range?.[1] ?? 0).line;
+  return index < 0 || line > end ? undefined : index;
 }
 
 /** The text with one value set, or taken out where it is undefined. */

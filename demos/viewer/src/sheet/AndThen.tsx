@@ -23,6 +23,10 @@ export function found(
   });
 }
 
+/** A piece that was named fills the field for one, or for several. */
+const startedWith = ({ fields }: Declared, piece: string | undefined): Readonly<Record<string, unknown>> =>
+  piece === undefined ? {} : fields.piece ? { piece } : fields.pieces ? { pieces: [piece] } : {};
+
 /** The end of the sheet: the next sentence, begun by words. */
 export function AndThen(props: { readonly garment: Garment }) {
   const { garment } = props;
@@ -42,7 +46,7 @@ export function AndThen(props: { readonly garment: Garment }) {
       .view()
       ?.names.at(-1)
       ?.pieces.find(p => spokenOf.includes(p.toLowerCase()));
-    garment.write(withStep(garment.history.now(), verb.verb, piece && verb.fields.piece ? { piece } : {}));
+    garment.write(withStep(garment.history.now(), verb.verb, startedWith(verb, piece)));
     garment.setNeedle(undefined);
     garment.setOpen(garment.steps().length - 1);
     setTyped('');

@@ -1,5 +1,5 @@
 import type { LengthUnit, Where } from '@paperhinge/geometry';
-import { createSignal, For, Show } from 'solid-js';
+import { For, Show } from 'solid-js';
 import type { Garment } from '../job/garment.js';
 import { pageWords } from '../words.js';
 import { Blank } from './Blank.jsx';
@@ -104,10 +104,10 @@ export function DoesItSew(props: { readonly garment: Garment; readonly fly: (whe
         <For each={view()?.seams}>
           {row => (
             <li classList={{ fault: row.tone === 'fault' }}>
-              <span>
+              <button type="button" title={say().walkIt} onClick={() => garment.setWalking(row.seam)}>
                 {row.tone === 'fault' ? '▲ ' : ''}
                 {row.text}
-              </span>
+              </button>
               <span class="figure">{row.detail}</span>
             </li>
           )}
@@ -155,80 +155,4 @@ export function HowToMakeIt(props: { readonly garment: Garment }) {
       </ul>
     </section>
   );
-}
-
-/** Paper and files. */
-export function ToTakeAway(props: { readonly garment: Garment }) {
-  const { garment } = props;
-  const say = () => pageWords[garment.language()];
-  const [busy, setBusy] = createSignal('');
-  const [paper, setPaper] = createSignal('a4');
-  const take = async (what: 'svg' | 'report' | 'record' | 'pdf') => {
-    setBusy(say().working);
-    const answer = await garment.engine.take({ take: what, paper: paper() });
-    setBusy('refused' in answer ? answer.refused : '');
-    if ('file' in answer) save(answer.file.name, answer.file.type, answer.file.bytes);
-  };
-  return (
-    <section aria-labelledby="away">
-      <h2 id="away">{say().away}</h2>
-      <ul class="away">
-        <li>
-          <button type="button" onClick={() => take('pdf')}>
-            {say().pages}
-          </button>{' '}
-          <Blank
-            label="paper"
-            field={{ kind: 'choice', giving: 'needed', words: papers }}
-            value={paper()}
-            choices={papers}
-            unit="mm"
-            written="mm"
-            and={say().and}
-            onChange={value => setPaper(String(value))}
-          />
-        </li>
-        <For
-          each={[['svg', 'drawing'] as const, ['report', 'report'] as const, ['record', 'record'] as const]}
-        >
-          {([what, words]) => (
-            <li>
-              <button type="button" onClick={() => take(what)}>
-                {say()[words]}
-              </button>
-            </li>
-          )}
-        </For>
-        <li>
-          <button
-            type="button"
-            onClick={() => save('sheet.yaml', 'text/yaml', new TextEncoder().encode(garment.history.now()))}
-          >
-            {say().sheetFile}
-          </button>
-        </li>
-      </ul>
-      <p class="came" role="status">
-        {busy()}
-      </p>
-      <details>
-        <summary>{say().sheetText}</summary>
-        <textarea
-          spellcheck={false}
-          aria-label={say().sheetText}
-          value={garment.history.now()}
-          onChange={event => garment.write(event.currentTarget.value)}
-        />
-      </details>
-    </section>
-  );
-}
-const papers = ['a4', 'letter', 'a3', 'a0', 'roll-36'];
-
-function save(name: string, type: string, bytes: Uint8Array): void {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([bytes as BlobPart], { type }));
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
 }

@@ -1,3 +1,4 @@
+import { inSheet } from '@paperhinge/alter/verb';
 import type { LengthUnit, ToldFinding } from '@paperhinge/geometry';
 import type { VerbWords } from '@paperhinge/sheet';
 import { createMemo, For, Show } from 'solid-js';
@@ -29,6 +30,11 @@ export function Step(props: {
     const now = known ? partsOf(sentenceOf(known, garment.verbWords()), isGiven) : [];
     return JSON.stringify(had) === JSON.stringify(now) ? had : now;
   }, []);
+  /** Something that must be given is still open. */
+  const isUnfinished = () =>
+    Object.entries(verb()?.fields ?? {}).some(
+      ([name, field]) => field.giving === 'needed' && props.step.fields[inSheet(name)] === undefined,
+    ) || (verb()?.oneOf ?? []).some(names => names.every(n => props.step.fields[inSheet(n)] === undefined));
   const came = () => garment.engine.view()?.steps[props.index];
   /** A later step may have mended what this one left: then it is no longer told. */
   const stillStands = ({ code, where }: ToldFinding) =>
@@ -49,7 +55,7 @@ export function Step(props: {
       classList={{
         pale: props.index >= garment.needle() || props.step.off,
         open: isOpen(),
-        wrong: came()?.fault !== undefined,
+        wrong: came()?.fault !== undefined && !isUnfinished(),
       }}
       onFocusIn={() => garment.setOpen(props.index)}
       onPointerDown={() => garment.setOpen(props.index)}
@@ -99,7 +105,13 @@ export function Step(props: {
       <Show when={props.step.off}>
         <p class="came">{say().notDone}</p>
       </Show>
-      <Show when={came()?.fault}>{fault => <p class="came fault">▲ {fault()}</p>}</Show>
+      <Show when={came()?.fault}>
+        {fault => (
+          <Show when={!isUnfinished()} fallback={<p class="came">{say().fillIn}</p>}>
+            <p class="came fault">▲ {fault()}</p>
+          </Show>
+        )}
+      </Show>
       <Show when={!came()?.fault && came()?.did}>{did => <p class="came">{did()}</p>}</Show>
       <Show when={isOpen()}>
         <For each={came()?.findings.filter(f => f.severity !== 'note' && stillStands(f))}>

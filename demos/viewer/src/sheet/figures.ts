@@ -20,7 +20,8 @@ export function shownFigure(field: Field, value: unknown, written: LengthUnit, u
   return String(value);
 }
 
-function millimetres(value: unknown, unit: LengthUnit): number | undefined {
+/** mm of a length as the sheet writes it. */
+export function millimetres(value: unknown, unit: LengthUnit): number | undefined {
   try {
     return typeof value === 'number' || typeof value === 'string' ? parseLength(value, unit) : undefined;
   } catch {

@@ -6,29 +6,19 @@ export function Corner(props: {
   readonly garment: Garment;
   readonly ghosts: boolean;
   readonly onGhosts: () => void;
+  readonly shelf: boolean;
+  readonly onShelf: () => void;
 }) {
   const { garment } = props;
   const say = () => pageWords[garment.language()];
-  const lay = async (files: FileList | null) => {
-    const [file] = files ?? [];
-    if (!file) return;
-    const pattern = await file.text();
-    const now = `pattern: ${JSON.stringify(file.name)}\nunit: cm\nsteps: []\n`;
-    garment.load({
-      patternName: file.name,
-      pattern,
-      history: { past: [], now, future: [] },
-      needle: undefined,
-    });
-  };
   return (
     <p class="corner">
-      <label>
+      <button type="button" aria-expanded={props.shelf} onClick={props.onShelf}>
         {say().another}
-        <input type="file" accept=".svg,image/svg+xml" onChange={event => lay(event.currentTarget.files)} />
-      </label>
+      </button>
       <button
         type="button"
+        aria-label={`${say().unit}: ${garment.unit()}`}
         onClick={() => garment.setUnit(u => (u === 'cm' ? 'in' : u === 'in' ? 'mm' : 'cm'))}
       >
         {garment.unit()}
@@ -36,7 +26,11 @@ export function Corner(props: {
       <button type="button" aria-pressed={props.ghosts} onClick={props.onGhosts}>
         {props.ghosts ? say().before : say().afterOnly}
       </button>
-      <button type="button" onClick={() => garment.setLanguage(l => (l === 'en' ? 'de' : 'en'))}>
+      <button
+        type="button"
+        lang={garment.language() === 'en' ? 'de' : 'en'}
+        onClick={() => garment.setLanguage(l => (l === 'en' ? 'de' : 'en'))}
+      >
         {garment.language() === 'en' ? 'Deutsch' : 'English'}
       </button>
     </p>

@@ -7,6 +7,8 @@ export function Drawn(props: {
   readonly scale: number;
   readonly isTouched: (name?: string) => boolean;
   readonly isLit: (name: string) => boolean;
+  /** Turned over, its title would read backwards. */
+  readonly untitled?: true;
 }) {
   /** A piece too small for its title has it underneath. */
   const titleAt = (): readonly [number, number] => {
@@ -43,14 +45,16 @@ export function Drawn(props: {
           </>
         )}
       </Index>
-      <g transform={`translate(${titleAt().join(' ')}) scale(${1 / props.scale})`} class="title">
-        <text>{props.piece.title}</text>
-        <Show when={props.piece.box[2] * props.scale > 130}>
-          <text y="18" class="small">
-            {props.piece.cut}
-          </text>
-        </Show>
-      </g>
+      <Show when={!props.untitled}>
+        <g transform={`translate(${titleAt().join(' ')}) scale(${1 / props.scale})`} class="title">
+          <text>{props.piece.title}</text>
+          <Show when={props.piece.box[2] * props.scale > 130}>
+            <text y="18" class="small">
+              {props.piece.cut}
+            </text>
+          </Show>
+        </g>
+      </Show>
     </>
   );
 }

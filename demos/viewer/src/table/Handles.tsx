@@ -2,8 +2,10 @@ import type { LengthUnit } from '@paperhinge/geometry';
 import { createMemo, createSignal, Index, Show } from 'solid-js';
 import type { Handle } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
+import { valueAt } from '../sheet/sentence.js';
+import { pageWords } from '../words.js';
 import type { Camera } from './camera.js';
-import { figureInSheet, figureText } from './handle-figures.js';
+import { figureFrom, figureInSheet, figureText } from './handle-figures.js';
 import { figureAt, placeAt, type Snapped, snapped, stepOf, within } from './snapping.js';
 
 interface Drag extends Snapped {
@@ -28,12 +30,21 @@ export function Handles(props: {
     const { scale, x: left, y: top } = props.camera;
     return [left + (x + dx) * scale, top + (y + dy) * scale];
   };
-  const figureNow = (handle: Handle) => (drag()?.key === keyOf(handle) ? drag()!.figure : handle.value);
+  const unitWritten = () => (garment.values().unit as LengthUnit | undefined) ?? 'mm';
+  /** What the hand holds, else what the sheet says: the drawing answers a moment later. */
+  const figureNow = (handle: Handle): number => {
+    if (drag()?.key === keyOf(handle)) return drag()!.figure;
+    const fields = garment.steps()[handle.step]?.fields ?? {};
+    return figureFrom(handle, valueAt(fields, handle.way.join('.')), unitWritten()) ?? handle.value;
+  };
   const write = (handle: Handle, figure: number, settled: boolean) => {
-    const written = (garment.values().unit as LengthUnit | undefined) ?? 'mm';
     const verb = garment.steps()[handle.step]?.verb;
     if (verb === undefined) return;
-    garment.set(['steps', handle.step, verb, ...handle.way], figureInSheet(handle, figure, written), settled);
+    garment.set(
+      ['steps', handle.step, verb, ...handle.way],
+      figureInSheet(handle, figure, unitWritten()),
+      settled,
+    );
   };
 
   /** Where the pointer took hold, from the handle's own place, in px. */
@@ -69,7 +80,9 @@ export function Handles(props: {
     const last = drag();
     setDrag(undefined);
     props.onDrag(false);
-    if (last) write(handle, last.figure, true);
+    if (!last) return;
+    write(handle, last.figure, true);
+    garment.setToDrag(undefined);
   };
   const keys = (event: KeyboardEvent, handle: Handle) => {
     const by = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1, PageUp: 10, PageDown: -10 }[
@@ -79,7 +92,7 @@ export function Handles(props: {
     event.preventDefault();
     event.stopPropagation();
     const step = stepOf(handle, 1e3, garment.unit());
-    write(handle, within(handle, Math.round(handle.value / step + by) * step), true);
+    write(handle, within(handle, Math.round(figureNow(handle) / step + by) * step), true);
   };
   return (
     <div class="handles">
@@ -87,11 +100,12 @@ export function Handles(props: {
         {handle => {
           const at = () => px(handle().piece, placeAt(handle(), figureNow(handle())));
           const turn = () => (Math.atan2(handle().along[1], handle().along[0]) * 180) / Math.PI;
+          const isShown = () => garment.toDrag() === handle().step && !drag();
           const said = () => figureText(handle(), figureNow(handle()), garment.unit());
           return (
             <div
               class="handle"
-              classList={{ held: drag()?.key === keyOf(handle()) }}
+              classList={{ held: drag()?.key === keyOf(handle()), shown: isShown() }}
               role="slider"
               tabIndex={0}
               aria-label={`${handle().way.join(', ')}: ${handle().piece}`}
@@ -110,7 +124,7 @@ export function Handles(props: {
             >
               <span class="arrow" aria-hidden="true" style={{ transform: `rotate(${turn()}deg)` }} />
               <span class="tag" aria-hidden="true">
-                {said()}
+                {isShown() ? pageWords[garment.language()].dragThis : said()}
               </span>
             </div>
           );

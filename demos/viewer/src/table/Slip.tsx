@@ -1,10 +1,11 @@
 import type { Start } from '@paperhinge/alter';
 import { inSheet } from '@paperhinge/alter/verb';
-import { For, Show } from 'solid-js';
+import { For } from 'solid-js';
 import type { Declared, PieceView, Touched } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
 import { withStep } from '../job/written.js';
 import { bareSentence } from '../sheet/Step.jsx';
+import { pageWords } from '../words.js';
 
 /** A slip of paper: what was touched, its figures, and the sentences that can begin there. */
 export function Slip(props: {
@@ -62,9 +63,9 @@ export function Slip(props: {
           )}
         </For>
       </ul>
-      <Show when={sentences().length === 0}>
-        <p>–</p>
-      </Show>
+      <button type="button" class="plain" onClick={() => garment.setTouched(undefined)}>
+        {pageWords[garment.language()].close}
+      </button>
     </div>
   );
 }

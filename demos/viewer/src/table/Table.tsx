@@ -1,6 +1,6 @@
 import type { Where } from '@paperhinge/geometry';
-import { createEffect, createMemo, createSignal, Index, onCleanup, onMount, Show } from 'solid-js';
-import type { Box, Touched } from '../engine/view.js';
+import { createEffect, createMemo, createSignal, Index, on, onCleanup, onMount, Show } from 'solid-js';
+import type { Box, PieceView, Touched } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
 import { pageWords } from '../words.js';
 import { Corner } from './Corner.jsx';
@@ -9,8 +9,11 @@ import { Drawn } from './Drawn.jsx';
 import { createGestures } from './gestures.js';
 import { Handles } from './Handles.jsx';
 import { ListView } from './ListView.jsx';
-import { placesOf } from './places.js';
+import { areApart, placesOf } from './places.js';
+import { Shelf } from './Shelf.jsx';
 import { Slip } from './Slip.jsx';
+import { around, WalkedPieces } from './WalkedPieces.jsx';
+import { Walking } from './Walking.jsx';
 
 /** px that a key pans by. */
 const keyPan = 40;
@@ -28,21 +31,38 @@ export function Table(props: {
   const [room, setRoom] = createSignal({ width: 800, height: 600 });
   const [ghosts, setGhosts] = createSignal(true);
   const [slipAt, setSlipAt] = createSignal<readonly [number, number]>([40, 40]);
+  const [station, setStation] = createSignal(0);
+  createEffect(
+    on(
+      () => garment.walk()?.seam,
+      seam => {
+        setStation(0);
+        const first = garment.walk()?.stations[0];
+        const piece = pieces().find(p => p.name === first?.a);
+        if (seam !== undefined && piece) show(around(piece.box), room(), 0.04);
+        else if (shown !== '') show(whole(), room());
+      },
+      { defer: true },
+    ),
+  );
+  const [shelf, setShelf] = createSignal(false);
   let table: HTMLElement | undefined;
   const pieces = () => garment.engine.view()?.pieces ?? [];
   /** The stitching lines as they were when the hand took hold, while it holds. */
   const [held, setHeld] = createSignal<ReadonlyMap<string, string>>();
-  const ghostOf = (piece: { name: string; before: string; stitching: string }) => {
-    const had = held()?.get(piece.name);
-    return had === undefined ? piece.before : had === piece.stitching ? '' : had;
+  const heldGhost = ({ name, stitching }: PieceView) => {
+    const had = held()?.get(name);
+    return had === stitching ? undefined : had;
   };
-  // Places change with the pieces' number and order only, so that nothing jumps while a figure is dragged.
+  // Places change with the pieces' number and order, and where pieces have grown over one another once the hand lets go:
+  // nothing jumps while a figure is dragged.
   const layout = createMemo<{ key: string; places: ReturnType<typeof placesOf> }>(
     had => {
-      const key = `${garment.source().name} ${pieces()
+      const key = `${garment.source().id} ${pieces()
         .map(p => p.name)
         .join('|')}`;
-      return had && had.key === key ? had : { key, places: placesOf(pieces()) };
+      if (had && had.key === key && (held() || areApart(pieces(), had.places))) return had;
+      return { key, places: placesOf(pieces()) };
     },
     { key: '', places: new Map() },
   );
@@ -118,7 +138,7 @@ export function Table(props: {
   };
   /** What was drawn under the pointer says itself what it is. */
   const click = (event: MouseEvent) => {
-    if (gestures.hasMoved() || (event.target as Element).closest('.slip, .corner')) return;
+    if (gestures.hasMoved() || (event.target as Element).closest('.slip, .corner, .shelf, .walking')) return;
     const drawn = (event.target as Element).closest<SVGElement>('[data-kind]');
     const { kind, piece, name } = drawn?.dataset ?? {};
     if (!kind || !piece) garment.setTouched(undefined);
@@ -126,6 +146,24 @@ export function Table(props: {
   };
   const isTouched = (piece: string, name?: string) =>
     garment.touched()?.piece === piece && garment.touched()?.name === name;
+  const Lying = () => (
+    <Index each={pieces()}>
+      {piece => (
+        <g transform={`translate(${placeOf(piece().name).join(' ')})`}>
+          <Show when={!held() && ghosts() && piece().before}>
+            {ghost => <path class="ghost" d={ghost()} />}
+          </Show>
+          <Drawn
+            piece={piece()}
+            scale={camera().scale}
+            isTouched={name => isTouched(piece().name, name)}
+            isLit={name => garment.lit()?.has(`${piece().name}.${name}`) ?? false}
+          />
+          <Show when={heldGhost(piece())}>{ghost => <path class="ghost" d={ghost()} />}</Show>
+        </g>
+      )}
+    </Index>
+  );
   const square = () => 100 * camera().scale;
 
   return (
@@ -148,33 +186,49 @@ export function Table(props: {
     >
       <svg width="100%" height="100%" aria-hidden="true">
         <g transform={`translate(${camera().x} ${camera().y}) scale(${camera().scale})`}>
-          <Index each={pieces()}>
-            {piece => (
-              <g transform={`translate(${placeOf(piece().name).join(' ')})`}>
-                <Show when={ghosts() && ghostOf(piece())}>{ghost => <path class="ghost" d={ghost()} />}</Show>
-                <Drawn
-                  piece={piece()}
-                  scale={camera().scale}
-                  isTouched={name => isTouched(piece().name, name)}
-                  isLit={name => garment.lit()?.has(`${piece().name}.${name}`) ?? false}
-                />
-              </g>
+          <Show when={garment.walk()} fallback={<Lying />}>
+            {walk => (
+              <WalkedPieces walk={walk()} station={station()} pieces={pieces()} scale={camera().scale} />
             )}
-          </Index>
+          </Show>
         </g>
       </svg>
       <ListView pieces={pieces()} onTouch={touch} />
-      <Handles
+      <Show when={!garment.walk()}>
+        <Handles
+          garment={garment}
+          camera={camera()}
+          placeOf={placeOf}
+          onDrag={dragging =>
+            setHeld(dragging ? new Map(pieces().map(p => [p.name, p.stitching])) : undefined)
+          }
+        />
+      </Show>
+      <Corner
         garment={garment}
-        camera={camera()}
-        placeOf={placeOf}
-        onDrag={dragging => setHeld(dragging ? new Map(pieces().map(p => [p.name, p.stitching])) : undefined)}
+        ghosts={ghosts()}
+        onGhosts={() => setGhosts(g => !g)}
+        shelf={shelf()}
+        onShelf={() => setShelf(s => !s)}
       />
-      <Corner garment={garment} ghosts={ghosts()} onGhosts={() => setGhosts(g => !g)} />
+      <Show when={shelf()}>
+        <Shelf garment={garment} onDone={() => setShelf(false)} />
+      </Show>
       <p class="scale">
         {say().squares}, 1 : {(96 / 25.4 / camera().scale).toFixed(1)}
       </p>
-      <Show when={garment.touched()}>
+      <Show when={garment.walk()}>
+        {walk => (
+          <Walking
+            garment={garment}
+            walk={walk()}
+            station={Math.min(station(), walk().stations.length - 1)}
+            onStation={setStation}
+            onDone={() => garment.setWalking(undefined)}
+          />
+        )}
+      </Show>
+      <Show when={garment.touched() && !garment.walk() && garment.touched()}>
         {thing => (
           <Slip
             garment={garment}

@@ -1,6 +1,6 @@
 import type { LengthUnit } from '@paperhinge/geometry';
 import type { Handle } from '../engine/view.js';
-import { inUnit, lengthText } from '../sheet/figures.js';
+import { inUnit, lengthText, millimetres } from '../sheet/figures.js';
 
 const degrees = (rad: number): number => Number(((rad * 180) / Math.PI).toFixed(2));
 const perCent = (share: number): number => Number((share * 100).toFixed(2));
@@ -19,4 +19,14 @@ export function figureInSheet({ kind, from, inMm }: Handle, figure: number, writ
   if (inMm) return `${Number(figure.toFixed(1))} mm${counted}`;
   if (kind === 'share') return `${perCent(figure)} %${counted}`;
   return kind === 'length' ? inUnit(figure, written) : degrees(figure);
+}
+
+/** The figure that a sheet's text gives, if it is one: the drawing may not have answered to it yet. */
+export function figureFrom({ kind, inMm }: Handle, given: unknown, written: LengthUnit): number | undefined {
+  const text = String(given ?? '').split(' from ')[0]!;
+  if (kind === 'length') return millimetres(inMm || typeof given === 'string' ? text : given, written);
+  if (kind === 'angle') return (Number.parseFloat(text) * Math.PI) / 180 || undefined;
+  const [, above, below] = /^(\d+)\s*\/\s*(\d+)$/.exec(text.trim()) ?? [];
+  const share = above === undefined ? Number.parseFloat(text) / 100 : Number(above) / Number(below);
+  return Number.isFinite(share) ? share : undefined;
 }

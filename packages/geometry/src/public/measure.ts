@@ -17,3 +17,5 @@ export type { LevelGirth } from '../measure/level-girth.js';
 export { girthsAtLevels } from '../measure/level-girth.js';
 export type { FasteningMeasures, PleatMeasures } from '../measure/measures.js';
 export type { SeamStretch } from '../measure/notch-check.js';
+export type { LaidNotch, LaidRun, SeamSide } from '../measure/side.js';
+export { sidesOfSeam } from '../measure/walk-seam.js';

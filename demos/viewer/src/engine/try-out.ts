@@ -1,0 +1,31 @@
+import { readPattern, readShapes } from '@paperhinge/geometry';
+import { readSheet, type Words } from '@paperhinge/sheet';
+import { told } from './told.js';
+import type { Tried, TryOut } from './view.js';
+
+/** mm²: smaller closed shapes are marks and letters, not pieces. */
+const smallestPiece = 2000;
+const mostProposed = 12;
+
+/** Whether a pattern and a sheet can be read; if the drawing has no pieces, which shapes may be some. */
+export function triedOut({ pattern, patternName, sheet }: TryOut['tried'], words: Words): Tried {
+  try {
+    const { pieces } = readSheet(sheet, { file: 'sheet' });
+    readPattern(pattern, { file: patternName, pieces });
+    return {};
+  } catch (error) {
+    return { refused: told(error, words), shapes: shapesIn(pattern) };
+  }
+}
+
+function shapesIn(drawing: string): readonly string[] {
+  try {
+    return readShapes(drawing)
+      .shapes.filter(s => s.closed && s.areaMm2 > smallestPiece && s.id !== undefined)
+      .sort((p, q) => q.areaMm2 - p.areaMm2)
+      .slice(0, mostProposed)
+      .map(s => s.id!);
+  } catch {
+    return [];
+  }
+}

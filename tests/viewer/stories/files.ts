@@ -1,0 +1,115 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { type Opened, root } from '../open-table.js';
+
+/** Files laid on the table, the shelf, the lessons, a friend's bundle; nothing of a file is ever run. */
+export const files = (opened: () => Opened) =>
+  describe('files and the shelf', () => {
+    const table = () => opened().table;
+    const shelf = async (page: Page) => {
+      if ((await page.locator('.shelf').count()) === 0) await page.locator('.corner button').first().click();
+      await page.locator('.shelf').waitFor();
+    };
+    const choose = async (page: Page, name: string, text: string) => {
+      await shelf(page);
+      const file = { name, mimeType: 'text/plain', buffer: Buffer.from(text) };
+      await page.locator('.file input').setInputFiles(file);
+    };
+    const title = (page: Page) => page.locator('h1').textContent();
+
+    test('each lesson lies on the table without a fault, one click away, and the first stays on the shelf', async () => {
+      for (const [i, name] of ['Flared skirt', 'Easy trousers', 'Child’s smock', 'Easy shirt'].entries()) {
+        await shelf(table());
+        await table()
+          .locator('.shelf ul')
+          .first()
+          .locator('button')
+          .nth(i + 1)
+          .click();
+        await expect.poll(() => title(table())).toBe(name);
+        await expect.poll(() => table().locator('.step').count()).toBeGreaterThan(4);
+        await expect.poll(() => table().locator('.verdict .sound').count()).toBeGreaterThan(0);
+        expect(await table().locator('.step.wrong, .verdict .fault').count()).toBe(0);
+      }
+      await shelf(table());
+      await table().locator('.kept button', { hasText: 'Cellist’s top' }).first().click();
+      await expect.poll(() => title(table())).toBe('Cellist’s top');
+    });
+
+    test('a bad file is told in plain words, and what lies on the table stays', async () => {
+      await choose(table(), 'photo.jpg', '\u00ff\u00d8\u00ff');
+      await expect.poll(() => table().locator('.shelf .refused').textContent()).toContain('neither');
+      await choose(table(), 'broken.svg', '<svg><g data-piece="front"><path d="M0 0"');
+      await expect.poll(() => table().locator('.shelf .refused').textContent()).toMatch(/line/i);
+      await choose(table(), 'words.txt', 'my own words');
+      await expect.poll(() => table().locator('.shelf .refused').textContent()).toContain('neither');
+      await table().keyboard.press('Escape');
+      expect(await title(table())).toBe('Cellist’s top');
+    });
+
+    test('a drawing from elsewhere has its shapes taken for pieces', async () => {
+      const drawing =
+        '<svg xmlns="http://www.w3.org/2000/svg" width="400mm" height="300mm" viewBox="0 0 400 300">' +
+        '<rect id="bag" x="10" y="10" width="200" height="150"/><path d="M250 10h100v200h-100z"/></svg>';
+      await choose(table(), 'bag.svg', drawing);
+      await expect.poll(() => table().locator('.table .paper').count()).toBe(2);
+      expect(await table().locator('.table path.reach[data-piece="bag"][data-kind="edge"]').count()).toBe(4);
+    });
+
+    test('a garment goes to a friend in one file, and lies on her table as it lay here', async () => {
+      await shelf(table());
+      await table().locator('.kept button', { hasText: 'Cellist’s top' }).first().click();
+      await expect.poll(() => title(table())).toBe('Cellist’s top');
+      const download = table().waitForEvent('download');
+      await table().locator('.away button', { hasText: 'for a friend' }).click();
+      const bundle = await readFile(await (await download).path(), 'utf8');
+      const hers = await opened().another(opened().file, { viewport: { width: 820, height: 1180 } });
+      await choose(hers, 'top.json', bundle);
+      await expect.poll(() => hers.locator('.shelf').count()).toBe(0);
+      expect(await hers.locator('.step').count()).toBe(9);
+      // Hers is her own: laid as a new garment beside the demo she was shown.
+      await shelf(hers);
+      await expect.poll(() => hers.locator('.kept').count()).toBe(2);
+      await hers.context().close();
+    });
+
+    test('what was done is there after a reload, with all that can be undone; start again loses nothing', async () => {
+      const page = await opened().another(opened().file);
+      const share = page.locator('.step').nth(1).locator('.blank button').last();
+      expect(await share.textContent()).toBe('0 %');
+      await share.press('PageUp');
+      await expect.poll(() => share.textContent()).toBe('10 %');
+      await page.waitForTimeout(700);
+      await page.reload();
+      await expect.poll(() => share.textContent()).toBe('10 %');
+      await page.getByRole('button', { name: 'Start again from the original' }).click();
+      await expect.poll(() => share.textContent()).toBe('0 %');
+      await page.getByRole('button', { name: 'Undo' }).click();
+      await expect.poll(() => share.textContent()).toBe('10 %');
+      await page.context().close();
+    });
+
+    test('nothing that a hostile drawing, sheet or bundle says is run or asked for', async () => {
+      const pattern = (await readFile(join(root, 'demos/patterns/woven-shift.svg'), 'utf8'))
+        .replace(
+          '</svg>',
+          '<script>window.ran = 1</script><image href="http://example.invalid/a.png"/></svg>',
+        )
+        .replace('data-title="Front"', 'data-title="&lt;img src=x onerror=&quot;window.ran=1&quot;&gt;"');
+      const sheet = `title: "<img src=x onerror='window.ran=1'>"\npattern: p.svg\nsteps:\n  - "<svg onload=window.ran=1>": { by: 1 }\n`;
+      const page = await opened().another(opened().file);
+      await choose(page, 'hostile.svg', pattern);
+      await expect.poll(() => page.locator('.title text').first().textContent()).toContain('<img');
+      await choose(
+        page,
+        'hostile.json',
+        JSON.stringify({ paperhinge: 'bundle', pattern: { name: 'p', text: pattern }, sheet }),
+      );
+      await expect.poll(() => page.locator('.shelf .refused').count()).toBe(1);
+      expect(await page.evaluate(() => (window as unknown as { ran?: number }).ran)).toBeUndefined();
+      expect(opened().asked.some(url => url.includes('example.invalid'))).toBe(false);
+      await page.context().close();
+    });
+  });
