@@ -19,6 +19,8 @@ export default defineConfig({
     testTimeout: 120_000,
     // What a hook draws or builds may be slow on a busy machine; a test never skips for that.
     hookTimeout: 300_000,
+    // As long as a busy machine may need for what the page shows at once.
+    expect: { poll: { timeout: 10_000 } },
     maxWorkers: 2,
   },
 });

@@ -70,6 +70,7 @@ export async function openTable(): Promise<Opened> {
     });
     context.on('request', request => asked.push(request.url()));
     const page = await context.newPage();
+    page.setDefaultTimeout(20_000);
     page.on('pageerror', error => failures.push(error.message));
     await page.goto(address);
     await page.locator('.verdict strong').first().waitFor({ timeout: 60_000 });

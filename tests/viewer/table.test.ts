@@ -6,6 +6,7 @@ import { forEveryone } from './stories/for-everyone.js';
 import { handles } from './stories/handles.js';
 import { offline } from './stories/offline.js';
 import { sheet } from './stories/sheet.js';
+import { onTheTable } from './stories/table.js';
 import { walking } from './stories/walking.js';
 
 describe.skipIf(browserPath === undefined)(
@@ -19,6 +20,7 @@ describe.skipIf(browserPath === undefined)(
 
     sheet(() => opened);
     handles(() => opened);
+    onTheTable(() => opened);
     walking(() => opened);
     files(() => opened);
     forEveryone(() => opened);

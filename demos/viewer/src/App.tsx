@@ -4,6 +4,7 @@ import { createDropped } from './job/dropped.js';
 import { createGarment } from './job/garment.js';
 import { AndThen } from './sheet/AndThen.jsx';
 import { AsText } from './sheet/AsText.jsx';
+import { Drawer } from './sheet/Drawer.jsx';
 import { DoesItSew, ForWhom, HowToMakeIt, OfWhatCloth } from './sheet/Headings.jsx';
 import { Step } from './sheet/Step.jsx';
 import { ToTakeAway } from './sheet/TakeAway.jsx';
@@ -19,8 +20,15 @@ export function App() {
   const view = garment.engine.view;
   let list: HTMLOListElement | undefined;
   const [asText, setAsText] = createSignal(false);
+  const [drawer, setDrawer] = createSignal(0.58);
   const [projecting, setProjecting] = createSignal(false);
   let fly: (where: Where) => void = () => {};
+  /** A seam is walked; any other thing is flown to. */
+  const goTo = (where: Where) => {
+    if (where.seam !== undefined && view()?.seams.some(row => row.seam === where.seam))
+      garment.setWalking(where.seam);
+    else fly(where);
+  };
   const title = () => String(garment.values().title ?? view()?.pattern ?? '');
   const keys = (event: KeyboardEvent) => {
     if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'z') return;
@@ -34,7 +42,12 @@ export function App() {
   const dropped = createDropped(garment);
 
   return (
-    <div class="page" lang={garment.language()} classList={{ dropping: dropped.over() }}>
+    <div
+      class="page"
+      style={{ '--drawer': `${drawer() * 100}dvh` }}
+      lang={garment.language()}
+      classList={{ dropping: dropped.over() }}
+    >
       <Show when={dropped.told()}>
         <p class="told refused" role="alert">
           ▲ {dropped.told()}{' '}
@@ -44,6 +57,7 @@ export function App() {
         </p>
       </Show>
       <main class="sheet">
+        <Drawer garment={garment} onHeight={setDrawer} />
         <div class="written">
           <header>
             <h1>{title()}</h1>
@@ -89,7 +103,7 @@ export function App() {
               </button>
             </p>
           </section>
-          <DoesItSew garment={garment} fly={where => fly(where)} />
+          <DoesItSew garment={garment} fly={goTo} />
           <HowToMakeIt garment={garment} />
           <ToTakeAway garment={garment} onProject={() => setProjecting(true)} />
           <p class="soft">
@@ -102,7 +116,7 @@ export function App() {
         <footer class="verdict" aria-live="polite" data-milliseconds={view()?.milliseconds.toFixed(1)}>
           <For each={view()?.verdict}>
             {({ strong, text, tone, where }) => (
-              <button type="button" class={tone} onClick={() => where && fly(where)}>
+              <button type="button" class={tone} onClick={() => where && goTo(where)}>
                 {tone === 'sound' ? '' : '▲ '}
                 <strong>{strong}</strong> {text}
               </button>

@@ -55,7 +55,23 @@ export const files = (opened: () => Opened) =>
         '<rect id="bag" x="10" y="10" width="200" height="150"/><path d="M250 10h100v200h-100z"/></svg>';
       await choose(table(), 'bag.svg', drawing);
       await expect.poll(() => table().locator('.table .paper').count()).toBe(2);
+      const edge = (name: string) =>
+        table().locator(`.table path.reach[data-piece="bag"][data-kind="edge"][data-name="${name}"]`);
       expect(await table().locator('.table path.reach[data-piece="bag"][data-kind="edge"]').count()).toBe(4);
+      // Named by pointing, made a hem, sewn to an edge of the other piece.
+      await edge('edge-2').dispatchEvent('click');
+      const blanks = table().locator('.naming .value');
+      await blanks.nth(0).press('Enter');
+      await table().keyboard.type('mouth');
+      await table().keyboard.press('Enter');
+      await expect.poll(() => edge('mouth').count()).toBe(1);
+      await blanks.nth(1).press('Enter');
+      await table().locator('.choices button', { hasText: 'hem' }).press('Enter');
+      await expect.poll(() => table().locator('.table path.edge.hem').count()).toBe(1);
+      await blanks.nth(2).press('Enter');
+      await table().locator('.choices button', { hasText: 'piece 1 edge 1' }).press('Enter');
+      await expect.poll(() => table().locator('.rows').first().textContent()).toContain('mouth');
+      await table().keyboard.press('Escape');
     });
 
     test('a garment goes to a friend in one file, and lies on her table as it lay here', async () => {
@@ -77,7 +93,7 @@ export const files = (opened: () => Opened) =>
 
     test('what was done is there after a reload, with all that can be undone; start again loses nothing', async () => {
       const page = await opened().another(opened().file);
-      const share = page.locator('.step').nth(1).locator('.blank button').last();
+      const share = page.locator('.step').nth(1).locator('.blank .value').last();
       expect(await share.textContent()).toBe('0 %');
       await share.press('PageUp');
       await expect.poll(() => share.textContent()).toBe('10 %');
@@ -89,6 +105,39 @@ export const files = (opened: () => Opened) =>
       await page.getByRole('button', { name: 'Undo' }).click();
       await expect.poll(() => share.textContent()).toBe('10 %');
       await page.context().close();
+    });
+
+    test('two windows on one garment lose nothing; a window that may keep nothing says so', async () => {
+      const one = await opened().another(opened().file);
+      const share = (page: Page) => page.locator('.step').nth(1).locator('.blank .value').last();
+      await share(one).press('PageUp');
+      await expect.poll(() => share(one).textContent()).toBe('10 %');
+      await one.waitForTimeout(700);
+      const two = await one.context().newPage();
+      await two.goto(opened().file);
+      await expect.poll(() => share(two).textContent()).toBe('10 %');
+      await share(two).press('ArrowUp');
+      await two.waitForTimeout(700);
+      // The first window does not know of it: what it keeps lies beside, not over it.
+      await share(one).press('PageUp');
+      await one.waitForTimeout(700);
+      await shelf(one);
+      await expect.poll(() => one.locator('.kept').count()).toBe(2);
+      await one.context().close();
+      const context = await opened().browser.newContext();
+      await context.addInitScript(() => {
+        Object.defineProperty(window, 'indexedDB', { value: undefined });
+        Object.defineProperty(window, 'localStorage', {
+          get: () => {
+            throw new Error('not here');
+          },
+        });
+      });
+      const private_ = await context.newPage();
+      await private_.goto(opened().file);
+      await private_.locator('.verdict strong').first().waitFor();
+      await expect.poll(() => private_.locator('header').textContent()).toContain('cannot keep it');
+      await context.close();
     });
 
     test('nothing that a hostile drawing, sheet or bundle says is run or asked for', async () => {

@@ -50,7 +50,7 @@ export const forEveryone = (opened: () => Opened) =>
         .first()
         .evaluate(d => d.setAttribute('open', ''));
       await page.locator('.and-then input').fill('dart');
-      await page.locator('.blank.name button').first().click();
+      await page.locator('.blank.name .value').first().click();
       expect(await violations(page)).toEqual([]);
       await page.keyboard.press('Escape');
       await page.locator('.rows button').first().click();
@@ -68,7 +68,7 @@ export const forEveryone = (opened: () => Opened) =>
       await page.keyboard.press('Enter');
       const step = page.locator('.step').last();
       await expect.poll(() => step.locator('.sentence').textContent()).toContain('Lengthen');
-      const blanks = step.locator('.blank > button');
+      const blanks = step.locator('.blank > .value');
       await blanks.nth(0).press('Enter');
       await page.locator('.choices button', { hasText: 'sleeve' }).press('Enter');
       await page.keyboard.press('Escape');

@@ -5,7 +5,7 @@ import type { Opened } from '../open-table.js';
 export const handles = (opened: () => Opened) =>
   describe('handles', () => {
     const table = () => opened().table;
-    const figure = () => table().locator('.step').first().locator('.blank button').nth(2);
+    const figure = () => table().locator('.step').first().locator('.blank .value').nth(2);
     const handle = () => table().locator('.handle[data-way="by"][aria-label$="back"]');
 
     test('the amount of a shortening is dragged at the hem, before as a ghost, in one step to undo', async () => {

@@ -17,7 +17,7 @@ export const sheet = (opened: () => Opened) =>
     test('a figure dragged in its sentence changes the drawing, and can be undone', async () => {
       const drawn = () => table().locator('.table .paper').first().getAttribute('d');
       const before = await drawn();
-      const figure = table().locator('.step').first().locator('.blank button').nth(2);
+      const figure = table().locator('.step').first().locator('.blank .value').nth(2);
       expect(await figure.textContent()).toBe('21 cm');
       const { x, y } = (await figure.boundingBox())!;
       await table().mouse.move(x + 5, y + 8);
@@ -60,7 +60,7 @@ export const sheet = (opened: () => Opened) =>
       await table().getByRole('button', { name: 'as text' }).click();
       const lines = table().locator('.cm-line');
       await lines.first().waitFor();
-      const figure = table().locator('.step').first().locator('.blank button').nth(2);
+      const figure = table().locator('.step').first().locator('.blank .value').nth(2);
       await figure.press('ArrowUp');
       await expect
         .poll(() => lines.filter({ hasText: 'shorten' }).first().textContent())

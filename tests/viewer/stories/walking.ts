@@ -38,12 +38,16 @@ export const walking = (opened: () => Opened) =>
     });
 
     test('a seam that does not match says by how much, and shows it at ten times its size', async () => {
-      const pieces = table().locator('.step').first().locator('.blank.name button').first();
+      const pieces = table().locator('.step').first().locator('.blank.name .value').first();
       await pieces.click();
       await table().locator('.choices button', { hasText: 'back' }).click();
       await table().keyboard.press('Escape');
       // The back keeps 21 cm that the front has lost.
       await expect.poll(() => table().locator('.rows .fault').count()).toBeGreaterThan(0);
+      // The verdict flies to the fault: the seam is walked.
+      await table().locator('.verdict .fault').click();
+      await table().locator('.walking').waitFor();
+      await table().keyboard.press('Escape');
       await table().locator('.rows .fault button', { hasText: 'side' }).click();
       await table().locator('.walking').waitFor();
       await scrubTo(1);

@@ -1,11 +1,13 @@
 import { type AnyVerb, verbs } from '@paperhinge/alter';
 import { catalogueOf, wordsOf } from '@paperhinge/sheet';
 import { heldOf } from './handles.js';
+import { measured } from './measured.js';
 import { fileFor, pagesOf } from './take-away.js';
 import { faultsTold, told } from './told.js';
 import { triedOut } from './try-out.js';
-import type { Answer, Ask, AskPages, AskWalk, TakeAway, TryOut } from './view.js';
+import type { Answer, Ask, Question, TryOut } from './view.js';
 import { walkOf } from './walk.js';
+import { wholeOf } from './whole.js';
 import { type Worked, work } from './work.js';
 
 let worked: Worked | undefined;
@@ -27,11 +29,17 @@ answer({
 });
 
 /** Only the latest question is answered: what came in while one was worked out replaces what came before it. */
-self.onmessage = ({ data }: MessageEvent<Ask | TakeAway | TryOut | AskWalk | AskPages>) => {
+self.onmessage = ({ data }: MessageEvent<Question>) => {
   if ('take' in data) void bring(data.id, async done => ({ file: await fileFor(data, done) }));
   else if ('pagesOn' in data)
     void bring(data.id, async done => ({ pages: await pagesOf(data.pagesOn, done) }));
   else if ('tried' in data) void tryOut(data);
+  else if ('whole' in data)
+    void bring(data.id, async ({ states, before }) => ({ whole: wholeOf(states.at(-1)!.pattern, before) }));
+  else if ('measure' in data)
+    void bring(data.id, async ({ states }) => ({
+      measured: measured(states.at(-1)!.pattern, data.measure),
+    }));
   else if ('walk' in data) answer({ id: data.id, walk: walked(data.walk) });
   else {
     if (!waiting) setTimeout(() => void next());
@@ -58,8 +66,8 @@ async function next(): Promise<void> {
 function handles({ id, open, needle }: Ask): void {
   if (!worked || waiting) return;
   const { states, steps } = worked;
-  if (open === undefined || open >= needle) answer({ id, held: { handles: [], points: [] } });
-  else answer({ id, held: heldOf(states, steps, open, () => waiting !== undefined) });
+  const step = open !== undefined && open < needle ? open : undefined;
+  answer({ id, held: heldOf(states, steps, step, () => waiting !== undefined) });
 }
 
 const walked = (seam: string) => worked && walkOf(worked.states.at(-1)!.pattern, seam, worked.words);

@@ -20,11 +20,13 @@ const piecesHeld = 2;
 type Figure = keyof typeof nudge;
 
 /** Handles of one step, and the points they can be brought to. */
-export function heldOf(...asked: Parameters<typeof handlesOf>): Held {
+export function heldOf(
+  ...asked: readonly [readonly State[], readonly Step[], number | undefined, () => boolean]
+): Held {
   const last = asked[0].at(-1);
   const points = last ? [...landmarksOf(last.pattern).values()].filter(l => l.isPoint) : [];
   return {
-    handles: handlesOf(...asked),
+    handles: asked[2] === undefined ? [] : handlesOf(asked[0], asked[1], asked[2], asked[3]),
     points: points.map(({ piece, at }) => ({ piece, at: [at.x, at.y] })),
   };
 }
@@ -76,6 +78,7 @@ function handlesOf(
           at: [landmark.at.x, landmark.at.y],
           along: [moved.x / by, moved.y / by],
           value: value.figure,
+          isPlace: value.place,
           ...(value.from === undefined ? {} : { from: value.from }),
           ...(value.inMm ? { inMm: true } : {}),
           least: field.least ?? (value.place ? 0 : -Infinity),

@@ -9,9 +9,17 @@ import {
   pathLength,
   pathOf,
 } from '@paperhinge/geometry';
-import { boundsOfPath, joined, pointAlong, tangentAlong } from '@paperhinge/geometry/paths';
+import {
+  boundsOfPath,
+  endTangent,
+  joined,
+  pathEnd,
+  pointAlong,
+  startTangent,
+  tangentAlong,
+} from '@paperhinge/geometry/paths';
 import { dartsOf, foldEdgeOf, outlinePath, pleatsOf } from '@paperhinge/geometry/pattern';
-import { add, leftOf, scale } from '@paperhinge/geometry/plane';
+import { add, angleBetween, leftOf, scale } from '@paperhinge/geometry/plane';
 import { containsPoint, signedArea } from '@paperhinge/geometry/regions';
 import { toPathData } from '@paperhinge/geometry/svg';
 import type { Words } from '@paperhinge/sheet';
@@ -27,6 +35,7 @@ export function pieceView(
   pattern: Pattern,
   before: Piece | undefined,
   words: Words,
+  girths: ReadonlyMap<string, number>,
 ): PieceView {
   const cut = cuttingLine(piece, pattern).path;
   const stitching = outlinePath(piece.outline);
@@ -45,8 +54,9 @@ export function pieceView(
       ...edges(piece, pattern, before, words),
       ...darts(piece, words),
       ...pleats(piece, words),
-      ...lines(piece),
-      ...notches(piece),
+      ...lines(piece, girths, words),
+      ...corners(piece, words),
+      ...notches(piece, words),
       ...marks(piece),
     ],
     middle: titlePlace(piece, stitching, box),
@@ -140,10 +150,36 @@ const pleats = (piece: Piece, words: Words): readonly Part[] =>
     sort: kind,
   }));
 
-const lines = (piece: Piece): readonly Part[] =>
-  piece.lines.map(({ name, kind, path }) => ({ kind: 'line', name, path: data(path), told: '', sort: kind }));
+const lines = (piece: Piece, girths: ReadonlyMap<string, number>, words: Words): readonly Part[] =>
+  piece.lines.map(({ name, kind, path }) => {
+    const girth = kind === 'level' ? girths.get(name) : undefined;
+    const round = words.language === 'de' ? 'rundum' : 'all round';
+    const told = girth ? `${words.say.length(girth)} ${round}` : words.say.length(pathLength(path));
+    return { kind: 'line', name, path: data(path), told, sort: kind };
+  });
 
-const notches = (piece: Piece): readonly Part[] =>
+/** Where two parts of the outline meet. */
+const corners = (piece: Piece, words: Words): readonly Part[] =>
+  piece.outline.parts.flatMap((part, i, ring) => {
+    const next = ring[(i + 1) % ring.length]!;
+    if (part.type !== 'edge' || next.type !== 'edge' || part.name === next.name) return [];
+    const { x, y } = pathEnd(part.path);
+    const turn = angleBetween(endTangent(part.path), startTangent(next.path));
+    const degrees = words.say.number(180 - (turn * 180) / Math.PI, 1);
+    return [
+      {
+        kind: 'corner' as const,
+        name: `${part.name}, ${next.name}`,
+        edges: [part.name, next.name],
+        path: `M${x.toFixed(2)},${y.toFixed(2)}h0.01`,
+        at: [x, y] as const,
+        told: `${degrees}°`,
+        sort: 'corner',
+      },
+    ];
+  });
+
+const notches = (piece: Piece, words: Words): readonly Part[] =>
   piece.notches.map((notch, i) => {
     const path = edgePath(piece, notch.edge);
     const p = pointAlong(path, notch.at);
@@ -153,7 +189,8 @@ const notches = (piece: Piece): readonly Part[] =>
       kind: 'notch',
       name: notch.name ?? `${notch.edge} ${i + 1}`,
       path: data(mark),
-      told: '',
+      at: [p.x, p.y],
+      told: words.say.length(notch.at),
       sort: notch.style,
     };
   });
@@ -162,6 +199,7 @@ const marks = (piece: Piece): readonly Part[] =>
   piece.marks.map(({ name, kind, at: { x, y } }) => ({
     kind: 'mark',
     name,
+    at: [x, y],
     path: `M${x - 3},${y} L${x + 3},${y} M${x},${y - 3} L${x},${y + 3}`,
     told: '',
     sort: kind,

@@ -6,20 +6,24 @@ export type Declared = Pick<AnyVerb, 'verb' | 'does' | 'fields' | 'oneOf' | 'sen
 
 /** A thing on the table that can be touched. */
 export interface Touched {
-  readonly kind: 'piece' | 'edge' | 'dart' | 'pleat' | 'line' | 'mark' | 'notch' | 'table';
+  readonly kind: 'piece' | 'edge' | 'corner' | 'dart' | 'pleat' | 'line' | 'mark' | 'notch' | 'table';
   readonly piece?: string;
   readonly name?: string;
 }
 
 /** One drawn part of a piece, as SVG path data in the piece's own mm. */
 export interface Part {
-  readonly kind: 'edge' | 'dart' | 'pleat' | 'line' | 'notch' | 'mark';
+  readonly kind: 'edge' | 'corner' | 'dart' | 'pleat' | 'line' | 'notch' | 'mark';
   readonly name: string;
   readonly path: string;
   /** What the slip says of it, in the reader's words. */
   readonly told: string;
   /** The seams an edge is sewn in. */
   readonly seams?: readonly string[];
+  /** The two edges that meet in a corner. */
+  readonly edges?: readonly string[];
+  /** Where a point lies, in the piece's own mm. */
+  readonly at?: readonly [number, number];
   /** Kind of an edge or line: `fold`, `hem`, `grain`, `level` … */
   readonly sort: string;
 }
@@ -87,7 +91,7 @@ export interface View {
   readonly findings: readonly ToldFinding[];
   readonly making: readonly Row[];
   readonly cautions: readonly string[];
-  /** Names to choose from, by kind, at each step: what the pattern has before it. */
+  /** Names to choose from, by kind: what the pattern has before each step, and after the last. */
   readonly names: readonly Names[];
   /** What keeps steps from being done, each at its line. */
   readonly errors: readonly Fault[];
@@ -121,6 +125,8 @@ export interface Handle {
   readonly inMm?: boolean;
   readonly least: number;
   readonly most: number;
+  /** It says where something lies, not how much of it there is. */
+  readonly isPlace: boolean;
 }
 /** A corner, end or mark that a handle can be brought to, in its piece's own mm. */
 export interface NamedPoint {
@@ -213,6 +219,35 @@ export interface AskWalk {
   readonly walk: string;
 }
 
+/** A piece of the garment laid out whole: its stitching line where it lies then. */
+export interface Joined {
+  readonly piece: string;
+  readonly path: string;
+  readonly box: Box;
+}
+/** The garment laid out whole, after and before. */
+export interface Whole {
+  readonly after: readonly Joined[];
+  readonly before: readonly Joined[];
+}
+export interface AskWhole {
+  readonly id: number;
+  readonly whole: true;
+}
+/** mm from one point of a piece to another. */
+export interface Measured {
+  readonly straightMm: number;
+  readonly along: readonly { readonly edge: string; readonly mm: number }[];
+}
+export interface AskMeasured {
+  readonly id: number;
+  readonly measure: {
+    readonly piece: string;
+    readonly from: readonly [number, number];
+    readonly to: readonly [number, number];
+  };
+}
+
 /** A pattern and sheet that are not on the table yet: can they be read? */
 export interface TryOut {
   readonly id: number;
@@ -225,9 +260,13 @@ export interface Tried {
   readonly refused?: string;
   readonly shapes?: readonly string[];
 }
+/** All that the engine is asked. */
+export type Question = Ask | TakeAway | TryOut | AskWalk | AskPages | AskWhole | AskMeasured;
 export type Answer =
   | { readonly id: number; readonly tried: Tried }
   | { readonly id: number; readonly walk: Walk | undefined }
+  | { readonly id: number; readonly whole: Whole }
+  | { readonly id: number; readonly measured: Measured }
   | { readonly id: number; readonly view: View }
   | { readonly id: number; readonly held: Held }
   | { readonly id: number; readonly verbs: readonly Declared[] }

@@ -73,7 +73,13 @@ function spotAt(pattern: Pattern, side: SeamSide, along: number): Spot {
 }
 
 /** What lays b's spot on a's, edge beside edge: turned over where both pieces would lie on one side. */
-function stationAt(pattern: Pattern, a: SeamSide, b: SeamSide, alongA: number, alongB: number): Station {
+export function stationAt(
+  pattern: Pattern,
+  a: SeamSide,
+  b: SeamSide,
+  alongA: number,
+  alongB: number,
+): Station {
   const p = spotAt(pattern, a, alongA),
     q = spotAt(pattern, b, alongB);
   const over = p.isRight === q.isRight ? -1 : 1;

@@ -9,7 +9,7 @@ import {
   readPattern,
   type ToldFinding,
 } from '@paperhinge/geometry';
-import { hemSweep } from '@paperhinge/geometry/measure';
+import { girthsAtLevels, hemSweep } from '@paperhinge/geometry/measure';
 import { dartsOf } from '@paperhinge/geometry/pattern';
 import {
   applyStep,
@@ -125,6 +125,7 @@ export function work(ask: Ask, catalogue: Catalogue): { readonly view: View; rea
     ...ofOrder,
   ].map(words.finding);
   const measures = measurePattern(altered);
+  const girths = new Map(girthsAtLevels(altered).map(g => [g.level, g.girthMm]));
   const view: View = {
     pattern: before.name,
     pieces: altered.pieces.map(piece =>
@@ -133,6 +134,7 @@ export function work(ask: Ask, catalogue: Catalogue): { readonly view: View; rea
         altered,
         before.pieces.find(p => p.name === piece.name),
         words,
+        girths,
       ),
     ),
     steps,
@@ -145,7 +147,7 @@ export function work(ask: Ask, catalogue: Catalogue): { readonly view: View; rea
       tone: 'sound',
     })),
     cautions: cautionsFor({ pattern: altered, wearer: sheet.wearer, derived }).map(words.sentence),
-    names: states.slice(0, -1).map(s => namesOf(s.pattern)),
+    names: states.map(s => namesOf(s.pattern)),
     errors,
     milliseconds: performance.now() - started,
   };

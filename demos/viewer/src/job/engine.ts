@@ -2,19 +2,24 @@ import { batch, createSignal } from 'solid-js';
 import type {
   Answer,
   Ask,
-  AskPages,
-  AskWalk,
+  AskMeasured,
   Declared,
   Fault,
   Held,
+  Measured,
+  Question,
   TakeAway,
   Tried,
   TryOut,
   View,
   Walk,
+  Whole,
 } from '../engine/view.js';
 import { keepOffline } from './offline-beside.js';
 import { engineWorker } from './worker-beside.js';
+
+/** A question before it has its number. */
+type Unnumbered<Q> = Q extends unknown ? Omit<Q, 'id'> : never;
 
 /** The engine in its worker: asked for a view, it answers the latest question only. */
 export function createEngine() {
@@ -45,9 +50,7 @@ export function createEngine() {
       setFaults(data.faults ?? []);
     }
   };
-  const request = (
-    what: Omit<TakeAway, 'id'> | Omit<TryOut, 'id'> | Omit<AskWalk, 'id'> | Omit<AskPages, 'id'>,
-  ): Promise<Answer> =>
+  const request = (what: Unnumbered<Question>): Promise<Answer> =>
     new Promise(resolve => {
       const id = ++last;
       waiting.set(id, resolve);
@@ -62,6 +65,14 @@ export function createEngine() {
     ask: (question: Omit<Ask, 'id'>) => worker.postMessage({ ...question, id: ++last } satisfies Ask),
     take: (what: Omit<TakeAway, 'id'>) => request(what),
     pages: (paper: string) => request({ pagesOn: paper }),
+    whole: async (): Promise<Whole | undefined> => {
+      const answer = await request({ whole: true });
+      return 'whole' in answer ? answer.whole : undefined;
+    },
+    measure: async (measure: AskMeasured['measure']): Promise<Measured | undefined> => {
+      const answer = await request({ measure });
+      return 'measured' in answer ? answer.measured : undefined;
+    },
     walk: async (seam: string): Promise<Walk | undefined> => {
       const answer = await request({ walk: seam });
       return 'walk' in answer ? answer.walk : undefined;

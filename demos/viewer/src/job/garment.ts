@@ -1,20 +1,32 @@
 import { type VerbWords, verbWordsOf } from '@paperhinge/sheet';
 import { batch, createEffect, createMemo, createResource, createSignal, on } from 'solid-js';
-import type { Touched } from '../engine/view.js';
+import type { Measured, Touched } from '../engine/view.js';
 import { createEngine } from './engine.js';
 import { begun, createHistory } from './history.js';
 import { createKeeping } from './keeping.js';
 import { firstVisit, type Laid, undoneStep } from './lessons.js';
+import { remembered } from './remembered.js';
 import { type Kept, lastOnTable, newId } from './shelf.js';
 import { stepsOf, valuesOf, type Way, withValue } from './written.js';
+
+/** A measurement on one piece, in its own mm. */
+export interface Measuring {
+  readonly piece: string;
+  readonly from: readonly [number, number];
+  readonly to?: readonly [number, number];
+  readonly came?: Measured | undefined;
+}
 
 /** The garment on the table: its pattern and sheet, what came of them, what is touched. */
 export function createGarment() {
   const engine = createEngine();
   const history = createHistory(begun(''));
   const [source, setSource] = createSignal({ id: '', name: '', text: '', original: '' });
-  const [unit, setUnit] = createSignal<'mm' | 'cm' | 'in'>('cm');
-  const [language, setLanguage] = createSignal<'en' | 'de'>('en');
+  const [unit, setUnit] = remembered<'mm' | 'cm' | 'in'>('unit', ['cm', 'in', 'mm']);
+  const [language, setLanguage] = remembered<'en' | 'de'>(
+    'language',
+    navigator.language.startsWith('de') ? ['de', 'en'] : ['en', 'de'],
+  );
   const [verbWords, setVerbWords] = createSignal<VerbWords>({});
   createEffect(() => void verbWordsOf(language()).then(setVerbWords));
   const [wantedNeedle, setNeedle] = createSignal<number | undefined>(undefined);
@@ -33,6 +45,16 @@ export function createGarment() {
     },
     seam => engine.walk(seam),
   );
+  /** The garment laid out whole, while it is looked at so. */
+  const [seenWhole, setSeenWhole] = createSignal(false);
+  const [whole] = createResource(
+    () => (seenWhole() ? engine.view() : undefined),
+    () => engine.whole(),
+  );
+  /** Where a measurement begins, and what it came to. */
+  const [measuring, setMeasuring] = createSignal<Measuring>();
+  /** A sheet that is shown for a moment and not written: a step that is being played. */
+  const [played, setPlayed] = createSignal<string>();
   const keeping = createKeeping(id => setSource(s => ({ ...s, id })));
 
   // While a text is being typed it may be no sheet for a moment: the sentences stay as they were.
@@ -46,6 +68,8 @@ export function createGarment() {
     batch(() => {
       setTouched(undefined);
       setWalking(undefined);
+      setMeasuring(undefined);
+      setPlayed(undefined);
       setOpen(undefined);
       setToDrag(undefined);
       setNeedle(garment.needle);
@@ -79,7 +103,7 @@ export function createGarment() {
     const { text, name } = source();
     if (text === '') return;
     engine.ask({
-      sheet: history.now(),
+      sheet: played() ?? history.now(),
       pattern: text,
       patternName: name,
       needle: needle(),
@@ -124,6 +148,13 @@ export function createGarment() {
     open,
     setOpen,
     setWalking,
+    seenWhole,
+    setSeenWhole,
+    whole: () => (seenWhole() ? whole.latest : undefined),
+    measuring,
+    setMeasuring,
+    played,
+    setPlayed,
     /** What was walked last stays in sight while it is walked again. */
     walk: () => (walking() === undefined ? undefined : walk.latest),
     toDrag,

@@ -1,6 +1,6 @@
 import type { Field } from '@paperhinge/alter/verb';
 import type { LengthUnit } from '@paperhinge/geometry';
-import { createEffect, createSignal, For, Show } from 'solid-js';
+import { createEffect, createSignal, For, onCleanup, Show } from 'solid-js';
 import { isList } from './choices.js';
 import { isFigure, shownFigure, stepped, writtenFigure } from './figures.js';
 import { spoken } from './sentence.js';
@@ -13,6 +13,8 @@ interface BlankProps {
   readonly unit: LengthUnit;
   readonly written: LengthUnit;
   readonly and: string;
+  /** A name is looked at before it is chosen; undefined: no longer. */
+  readonly onLight?: (name: string | undefined) => void;
   readonly onChange: (value: unknown, settled: boolean) => void;
 }
 
@@ -60,6 +62,11 @@ export function Blank(props: BlankProps) {
     from = undefined;
   };
   const keys = (event: KeyboardEvent) => {
+    if (event.key === 'Enter' || event.key === ' ') {
+      event.preventDefault();
+      setEditing(true);
+      return;
+    }
     const by = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1, PageUp: 10, PageDown: -10 }[
       event.key
     ];
@@ -73,8 +80,11 @@ export function Blank(props: BlankProps) {
       <Show
         when={editing()}
         fallback={
-          <button
-            type="button"
+          // biome-ignore lint/a11y/useSemanticElements: a word of the sentence, which wraps with its line and keeps its comma
+          <span
+            class="value"
+            role="button"
+            tabIndex={0}
             aria-label={`${props.label}: ${shown()}`}
             aria-haspopup={props.choices.length > 0 ? 'listbox' : undefined}
             onPointerDown={down}
@@ -85,7 +95,7 @@ export function Blank(props: BlankProps) {
             onClick={() => !moved && setEditing(true)}
           >
             {shown()}
-          </button>
+          </span>
         }
       >
         <Show
@@ -127,6 +137,7 @@ function Choices(props: BlankProps & { readonly onDone: () => void; readonly sho
   };
   let list: HTMLDivElement | undefined;
   createEffect(() => list?.querySelector<HTMLElement>('button')?.focus());
+  onCleanup(() => props.onLight?.(undefined));
   const leave = (event: FocusEvent) => {
     if (!list?.contains(event.relatedTarget as Node | null)) props.onDone();
   };
@@ -157,6 +168,8 @@ function Choices(props: BlankProps & { readonly onDone: () => void; readonly sho
               type="button"
               role="option"
               aria-selected={chosen().includes(name)}
+              onFocus={() => props.onLight?.(name)}
+              onPointerEnter={() => props.onLight?.(name)}
               onClick={() => pick(name)}
             >
               {spoken(name, props.and)}

@@ -4,14 +4,19 @@ import type { VerbWords } from '@paperhinge/sheet';
 import { createMemo, For, Show } from 'solid-js';
 import type { Declared } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
+import { play, playable } from '../job/play.js';
 import { type WrittenStep, withoutStep, withStep, withStepMoved, withStepSwitched } from '../job/written.js';
 import { pageWords } from '../words.js';
 import { Blank } from './Blank.jsx';
-import { choicesOf } from './choices.js';
+import { choicesOf, litBy } from './choices.js';
+import { Grip } from './Grip.jsx';
 import { fieldAt, partsOf, type SentencePart, spoken, valueAt } from './sentence.js';
 
 export const sentenceOf = (verb: Declared, own: VerbWords): string =>
   own[verb.verb]?.sentence ?? verb.sentence;
+
+/** Whoever asks for less motion is shown no step in motion. */
+const still = matchMedia('(prefers-reduced-motion: reduce)').matches;
 
 /** One step: its sentence with its blanks, what came of it in smaller type, and what can be done with the step itself. */
 export function Step(props: {
@@ -60,7 +65,7 @@ export function Step(props: {
       onFocusIn={() => garment.setOpen(props.index)}
       onPointerDown={() => garment.setOpen(props.index)}
     >
-      <span class="stitch" aria-hidden="true" />
+      <Grip garment={garment} index={props.index} />
       <p class="sentence">
         <Show when={verb()} fallback={<span>{props.step.verb}</span>}>
           {known => (
@@ -84,6 +89,7 @@ export function Step(props: {
                           unit={garment.unit()}
                           written={(garment.values().unit as LengthUnit | undefined) ?? 'mm'}
                           and={say().and}
+                          onLight={name => garment.setLit(litBy(field(), props.step.fields, name))}
                           onChange={(value, settled) =>
                             garment.set(
                               ['steps', props.index, props.step.verb, ...part.field.split('.')],
@@ -125,6 +131,13 @@ export function Step(props: {
           )}
         </For>
         <p class="doings">
+          <Show when={!still && playable(garment, props.index)}>
+            {handle => (
+              <button type="button" onClick={() => play(garment, handle())}>
+                {say().play}
+              </button>
+            )}
+          </Show>
           <button type="button" onClick={() => write(withStepSwitched(text(), props.index, !props.step.off))}>
             {props.step.off ? say().on : say().off}
           </button>

@@ -42,3 +42,16 @@ export function choicesOf(
 }
 
 export const isList = ({ kind }: Field): boolean => kind === 'pieces' || kind === 'edges-of-pieces';
+
+/** What lights up on the table while a name is looked at: `front.hem`, or `front.` for the whole piece. */
+export function litBy(
+  field: Field,
+  fields: Readonly<Record<string, unknown>>,
+  name: string | undefined,
+): ReadonlySet<string> | undefined {
+  if (name === undefined) return undefined;
+  if (field.kind === 'piece' || field.kind === 'pieces') return new Set([`${name}.`]);
+  if (field.kind === 'edge-of-piece' || field.kind === 'edges-of-pieces') return new Set([name]);
+  const owner = fields[field.of ?? 'piece'];
+  return new Set((Array.isArray(owner) ? owner : [owner]).map(piece => `${piece}.${name}`));
+}

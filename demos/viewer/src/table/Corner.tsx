@@ -28,6 +28,13 @@ export function Corner(props: {
       </button>
       <button
         type="button"
+        aria-pressed={garment.seenWhole()}
+        onClick={() => garment.setSeenWhole(seen => !seen)}
+      >
+        {garment.seenWhole() ? say().pieceByPiece : say().seenWhole}
+      </button>
+      <button
+        type="button"
         lang={garment.language() === 'en' ? 'de' : 'en'}
         onClick={() => garment.setLanguage(l => (l === 'en' ? 'de' : 'en'))}
       >

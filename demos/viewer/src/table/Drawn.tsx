@@ -21,7 +21,7 @@ export function Drawn(props: {
     <>
       <path
         class="paper"
-        classList={{ touched: props.isTouched(undefined) }}
+        classList={{ touched: props.isTouched(undefined), lit: props.isLit('') }}
         d={props.piece.cutting}
         data-kind="piece"
         data-piece={props.piece.name}
@@ -37,7 +37,7 @@ export function Drawn(props: {
             <path
               class="reach"
               d={part().path}
-              stroke-width={16 / props.scale}
+              stroke-width={(part().kind === 'corner' ? 22 : 16) / props.scale}
               data-kind={part().kind}
               data-piece={props.piece.name}
               data-name={part().name}

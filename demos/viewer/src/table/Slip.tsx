@@ -1,11 +1,12 @@
 import type { Start } from '@paperhinge/alter';
-import { inSheet } from '@paperhinge/alter/verb';
-import { For } from 'solid-js';
+import { For, Show } from 'solid-js';
 import type { Declared, PieceView, Touched } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
 import { withStep } from '../job/written.js';
 import { bareSentence } from '../sheet/Step.jsx';
 import { pageWords } from '../words.js';
+import { canBegin, filledBy } from './begin.js';
+import { Naming } from './Naming.jsx';
 
 /** A slip of paper: what was touched, its figures, and the sentences that can begin there. */
 export function Slip(props: {
@@ -15,29 +16,40 @@ export function Slip(props: {
   readonly piece: PieceView | undefined;
 }) {
   const { garment } = props;
+  const say = () => pageWords[garment.language()];
   const part = () => props.piece?.parts.find(p => p.name === props.thing.name && p.kind === props.thing.kind);
-  const seams = () => part()?.seams ?? [];
   const name = (text: string) => text.replaceAll('-', ' ');
   const title = () => {
+    if (props.thing.kind === 'table') return say().onTable;
     const of = props.piece?.title ?? '';
     if (props.thing.name === undefined) return of;
+    const own =
+      props.thing.kind === 'corner' ? `${say().cornerOf} ${name(props.thing.name)}` : name(props.thing.name);
     return garment.language() === 'de'
-      ? `${name(props.thing.name)} · ${of}`
-      : `${name(props.thing.name).replace(/^\p{Ll}/u, c => c.toUpperCase())} of the ${of.toLowerCase()}`;
+      ? `${own} · ${of}`
+      : `${own.replace(/^\p{Ll}/u, c => c.toUpperCase())} of the ${of.toLowerCase()}`;
   };
+  const told = () =>
+    part()?.told ||
+    (props.piece && props.thing.name === undefined ? `${props.piece.cut} · ${props.piece.told}` : '');
   const sentences = () =>
     garment.engine
       .verbs()
       .filter(
-        verb =>
-          verb.startsAt[props.thing.kind as Start] !== undefined &&
-          canBegin(verb, props.thing, seams(), part()?.sort),
-      )
-      .slice(0, 8);
+        verb => verb.startsAt[props.thing.kind as Start] !== undefined && canBegin(verb, props.thing, part()),
+      );
   const begin = (verb: Declared) => {
-    garment.write(withStep(garment.history.now(), verb.verb, filledBy(verb, props.thing, seams())));
+    garment.write(withStep(garment.history.now(), verb.verb, filledBy(verb, props.thing, part())));
     garment.setNeedle(undefined);
     garment.setOpen(garment.steps().length - 1);
+    garment.setTouched(undefined);
+  };
+  const walk = (seam: string) => {
+    garment.setTouched(undefined);
+    garment.setWalking(seam);
+  };
+  const measure = (from: readonly [number, number]) => {
+    garment.setMeasuring({ piece: props.thing.piece!, from });
     garment.setTouched(undefined);
   };
   return (
@@ -49,74 +61,42 @@ export function Slip(props: {
       onPointerDown={e => e.stopPropagation()}
     >
       <h3>{title()}</h3>
-      <p>
-        {part()?.told || (props.thing.name === undefined ? `${props.piece?.cut} · ${props.piece?.told}` : '')}
-      </p>
+      <Show when={told()}>
+        <p>{told()}</p>
+      </Show>
+      <Naming garment={garment} thing={props.thing} />
       <ul>
         <For each={sentences()}>
           {verb => (
             <li>
               <button type="button" onClick={() => begin(verb)}>
-                {bareSentence(verb, garment.verbWords(), filledBy(verb, props.thing, seams()))}
+                {bareSentence(verb, garment.verbWords(), filledBy(verb, props.thing, part()))}
               </button>
             </li>
           )}
         </For>
+        <For each={part()?.seams}>
+          {seam => (
+            <li>
+              <button type="button" onClick={() => walk(seam)}>
+                {say().walkIt}: {name(seam)}
+              </button>
+            </li>
+          )}
+        </For>
+        <Show when={part()?.at}>
+          {at => (
+            <li>
+              <button type="button" onClick={() => measure(at())}>
+                {say().measureFrom}
+              </button>
+            </li>
+          )}
+        </Show>
       </ul>
       <button type="button" class="plain" onClick={() => garment.setTouched(undefined)}>
-        {pageWords[garment.language()].close}
+        {say().close}
       </button>
     </div>
   );
-}
-
-/** A sentence about a seam begins at an edge only if it is sewn in one; one about a line, only at a hem, which may stand for it. */
-const canBegin = (
-  verb: Declared,
-  { kind }: Touched,
-  seams: readonly string[],
-  sort: string | undefined,
-): boolean =>
-  kind !== 'edge' ||
-  ((verb.fields.seam?.kind !== 'seam' || seams.length > 0) &&
-    (sort === 'hem' || !(verb.startsAt.edge ?? []).some(field => verb.fields[field]?.kind === 'line')));
-
-/** The fields that the thing touched fills: its piece first, then itself. */
-export function filledBy(
-  verb: Declared,
-  { kind, piece, name }: Touched,
-  seams: readonly string[],
-): Readonly<Record<string, unknown>> {
-  const filled: Record<string, unknown> = {};
-  for (const way of verb.startsAt[kind as Start] ?? []) {
-    const [first = '', rest] = way.split('.');
-    const field = verb.fields[first];
-    // A group (an edge and a place on it) takes the thing as its edge.
-    const part = rest ?? (field?.kind === 'group' ? 'edge' : undefined);
-    const value = valueFor((part === undefined ? field : field?.fields?.[part])?.kind, {
-      piece,
-      name,
-      seam: seams[0],
-    });
-    if (value === undefined) continue;
-    const key = inSheet(first);
-    filled[key] =
-      part === undefined ? value : { ...(filled[key] as object | undefined), [inSheet(part)]: value };
-  }
-  return filled;
-}
-
-interface Names {
-  readonly piece: string | undefined;
-  readonly name: string | undefined;
-  readonly seam: string | undefined;
-}
-
-function valueFor(kind: string | undefined, { piece, name, seam }: Names): unknown {
-  if (kind === 'seam') return seam;
-  if (kind === 'piece') return piece;
-  if (kind === 'pieces') return piece === undefined ? undefined : [piece];
-  if (kind === 'edge-of-piece') return name === undefined ? undefined : `${piece}.${name}`;
-  if (kind === 'edges-of-pieces') return name === undefined ? undefined : [`${piece}.${name}`];
-  return name;
 }

@@ -9,12 +9,16 @@ import { Drawn } from './Drawn.jsx';
 import { createGestures } from './gestures.js';
 import { Handles } from './Handles.jsx';
 import { ListView } from './ListView.jsx';
+import { Measure } from './Measure.jsx';
 import { areApart, placesOf } from './places.js';
 import { Shelf } from './Shelf.jsx';
 import { Slip } from './Slip.jsx';
 import { around, WalkedPieces } from './WalkedPieces.jsx';
 import { Walking } from './Walking.jsx';
+import { boxOfWhole, WholeGarment } from './Whole.jsx';
 
+/** px within which a measurement goes to a named point. */
+const pointPull = 12;
 /** px that a key pans by. */
 const keyPan = 40;
 
@@ -26,7 +30,7 @@ export function Table(props: {
   const { garment } = props;
   const say = () => pageWords[garment.language()];
   const control = createCamera();
-  const { camera, show, pan, zoom } = control;
+  const { camera, show, fly, pan, zoom } = control;
   const gestures = createGestures(control, () => table!);
   const [room, setRoom] = createSignal({ width: 800, height: 600 });
   const [ghosts, setGhosts] = createSignal(true);
@@ -39,8 +43,18 @@ export function Table(props: {
         setStation(0);
         const first = garment.walk()?.stations[0];
         const piece = pieces().find(p => p.name === first?.a);
-        if (seam !== undefined && piece) show(around(piece.box), room(), 0.04);
-        else if (shown !== '') show(whole(), room());
+        if (seam !== undefined && piece) fly(around(piece.box), room(), 0.04);
+        else if (shown !== '') fly(whole(), room());
+      },
+      { defer: true },
+    ),
+  );
+  createEffect(
+    on(
+      () => garment.whole() !== undefined,
+      isWhole => {
+        const box = isWhole ? boxOfWhole(garment.whole()!) : whole();
+        if (box && shown !== '') fly(box, room());
       },
       { defer: true },
     ),
@@ -98,7 +112,7 @@ export function Table(props: {
       if (!piece) return;
       const [dx, dy] = placeOf(piece.name);
       const [x, y, w, h] = piece.box;
-      show([x + dx, y + dy, w, h], room(), 0.18);
+      fly([x + dx, y + dy, w, h], room(), 0.18);
       const name = where.edge ?? where.dart;
       garment.setTouched(
         name === undefined
@@ -117,8 +131,12 @@ export function Table(props: {
       ArrowDown: () => pan(0, -keyPan),
       '+': () => zoom(1.25, width / 2, height / 2),
       '-': () => zoom(0.8, width / 2, height / 2),
-      '0': () => show(whole(), room()),
-      Escape: () => garment.setTouched(undefined),
+      '0': () => fly(whole(), room()),
+      Escape: () => {
+        garment.setTouched(undefined);
+        garment.setMeasuring(undefined);
+        garment.setSeenWhole(false);
+      },
     };
     const doing = event.target === table || event.key === 'Escape' ? doings[event.key] : undefined;
     if (!doing) return;
@@ -136,13 +154,39 @@ export function Table(props: {
     ]);
     garment.setTouched(thing);
   };
+  /** Where a measurement ends: at a named point that is near, else where the piece is touched. */
+  const measureTo = (event: MouseEvent) => {
+    const from = garment.measuring()!;
+    const { left, top } = table!.getBoundingClientRect();
+    const [dx, dy] = placeOf(from.piece);
+    const { scale, x, y } = camera();
+    const here = [(event.clientX - left - x) / scale - dx, (event.clientY - top - y) / scale - dy] as const;
+    const near = garment.engine
+      .held()
+      .points.filter(p => p.piece === from.piece)
+      .map(p => ({ at: p.at, px: Math.hypot(p.at[0] - here[0], p.at[1] - here[1]) * scale }))
+      .sort((p, q) => p.px - q.px)[0];
+    const to = near && near.px < pointPull ? near.at : here;
+    void garment.engine
+      .measure({ piece: from.piece, from: from.from, to })
+      .then(came => garment.setMeasuring({ ...from, to, came }));
+  };
   /** What was drawn under the pointer says itself what it is. */
   const click = (event: MouseEvent) => {
     if (gestures.hasMoved() || (event.target as Element).closest('.slip, .corner, .shelf, .walking')) return;
+    if (garment.measuring() && !garment.measuring()!.came) {
+      measureTo(event);
+      return;
+    }
+    garment.setMeasuring(undefined);
+    if (garment.walk() || garment.whole()) return;
     const drawn = (event.target as Element).closest<SVGElement>('[data-kind]');
     const { kind, piece, name } = drawn?.dataset ?? {};
-    if (!kind || !piece) garment.setTouched(undefined);
-    else touch(event, { kind: kind as Touched['kind'], piece, ...(name === undefined ? {} : { name }) });
+    // The empty table offers what begins with nothing; touched again, or with a slip on it, it is only the table.
+    if (!kind || !piece) {
+      if (garment.touched()) garment.setTouched(undefined);
+      else touch(event, { kind: 'table' });
+    } else touch(event, { kind: kind as Touched['kind'], piece, ...(name === undefined ? {} : { name }) });
   };
   const isTouched = (piece: string, name?: string) =>
     garment.touched()?.piece === piece && garment.touched()?.name === name;
@@ -186,7 +230,14 @@ export function Table(props: {
     >
       <svg width="100%" height="100%" aria-hidden="true">
         <g transform={`translate(${camera().x} ${camera().y}) scale(${camera().scale})`}>
-          <Show when={garment.walk()} fallback={<Lying />}>
+          <Show
+            when={garment.walk()}
+            fallback={
+              <Show when={garment.whole()} fallback={<Lying />}>
+                {whole => <WholeGarment whole={whole()} ghosts={ghosts()} />}
+              </Show>
+            }
+          >
             {walk => (
               <WalkedPieces walk={walk()} station={station()} pieces={pieces()} scale={camera().scale} />
             )}
@@ -194,7 +245,8 @@ export function Table(props: {
         </g>
       </svg>
       <ListView pieces={pieces()} onTouch={touch} />
-      <Show when={!garment.walk()}>
+      <Measure garment={garment} camera={camera()} placeOf={placeOf} />
+      <Show when={!garment.walk() && !garment.whole() && !garment.measuring()}>
         <Handles
           garment={garment}
           camera={camera()}

@@ -10,24 +10,62 @@ export interface Camera {
 
 const least = 0.02,
   most = 20;
+/** ms of a flight from one place to another; none where the reader asks for less motion. */
+const flight = 180;
 
 export function createCamera() {
   const [camera, setCamera] = createSignal<Camera>({ scale: 0.4, x: 0, y: 0 });
+  let flying = 0;
+  /** Goes to a place by a short flight, which eases out and which whatever moves the table next cuts off. */
+  const flyTo = (to: Camera): void => {
+    cancelAnimationFrame(flying);
+    if (matchMedia('(prefers-reduced-motion: reduce)').matches) {
+      setCamera(to);
+      return;
+    }
+    const from = camera(),
+      begun = performance.now();
+    const go = () => {
+      const share = Math.min(1, (performance.now() - begun) / flight);
+      const eased = 1 - (1 - share) ** 3;
+      const between = (p: number, q: number) => p + (q - p) * eased;
+      setCamera({
+        scale: between(from.scale, to.scale),
+        x: between(from.x, to.x),
+        y: between(from.y, to.y),
+      });
+      if (share < 1) flying = requestAnimationFrame(go);
+    };
+    flying = requestAnimationFrame(go);
+  };
+  const at = (next: (c: Camera) => Camera): void => {
+    cancelAnimationFrame(flying);
+    setCamera(next);
+  };
+  const showing = (
+    [x, y, width, height]: Box,
+    room: { width: number; height: number },
+    margin: number,
+  ): Camera => {
+    const scale = Math.min(room.width / width, room.height / height) * (1 - 2 * margin);
+    return {
+      scale,
+      x: room.width / 2 - (x + width / 2) * scale,
+      y: room.height / 2 - (y + height / 2) * scale,
+    };
+  };
   return {
     camera,
     /** Shows a box of mm whole, with room round it. */
-    show: ([x, y, width, height]: Box, room: { width: number; height: number }, margin = 0.1) => {
-      const scale = Math.min(room.width / width, room.height / height) * (1 - 2 * margin);
-      setCamera({
-        scale,
-        x: room.width / 2 - (x + width / 2) * scale,
-        y: room.height / 2 - (y + height / 2) * scale,
-      });
-    },
-    pan: (dx: number, dy: number) => setCamera(c => ({ ...c, x: c.x + dx, y: c.y + dy })),
+    show: (box: Box, room: { width: number; height: number }, margin = 0.1) =>
+      at(() => showing(box, room, margin)),
+    /** ... by a short flight. */
+    fly: (box: Box, room: { width: number; height: number }, margin = 0.1) =>
+      flyTo(showing(box, room, margin)),
+    pan: (dx: number, dy: number) => at(c => ({ ...c, x: c.x + dx, y: c.y + dy })),
     /** Grows by a factor about a place in px. */
     zoom: (factor: number, px: number, py: number) =>
-      setCamera(c => {
+      at(c => {
         const scale = Math.min(Math.max(c.scale * factor, least), most);
         const by = scale / c.scale;
         return { scale, x: px - (px - c.x) * by, y: py - (py - c.y) * by };

@@ -69,6 +69,18 @@ export const english: PageWords = {
   setAgain: 'set again',
   turnedOver: 'turned over',
   fillIn: 'Fill in what is still open.',
+  play: 'see it done',
+  onTable: 'The table',
+  cornerOf: 'corner of',
+  measureFrom: 'Measure from here',
+  measureTo: 'touch the other end',
+  along: 'along the',
+  seenWhole: 'seen whole',
+  pieceByPiece: 'piece by piece',
+  called: 'Called',
+  isA: 'it is a',
+  sewnTo: 'sewn to',
+  drawer: 'How far the sheet is pulled up',
   lesson: {
     'cellist-top': [
       'Cellist’s top',

@@ -68,6 +68,18 @@ export const german: PageWords = {
   setAgain: 'neu einstellen',
   turnedOver: 'gewendet',
   fillIn: 'Füllen Sie aus, was noch offen ist.',
+  play: 'zusehen',
+  onTable: 'Der Tisch',
+  cornerOf: 'Ecke von',
+  measureFrom: 'Von hier messen',
+  measureTo: 'das andere Ende berühren',
+  along: 'entlang',
+  seenWhole: 'als Ganzes',
+  pieceByPiece: 'Teil für Teil',
+  called: 'Sie heißt',
+  isA: 'sie ist',
+  sewnTo: 'genäht an',
+  drawer: 'Wie weit das Blatt hochgezogen ist',
   lesson: {
     'cellist-top': [
       'Cellistinnentop',

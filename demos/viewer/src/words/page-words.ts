@@ -80,4 +80,16 @@ type Plain =
   | 'measures'
   | 'setAgain'
   | 'turnedOver'
-  | 'fillIn';
+  | 'fillIn'
+  | 'play'
+  | 'onTable'
+  | 'cornerOf'
+  | 'measureFrom'
+  | 'measureTo'
+  | 'along'
+  | 'seenWhole'
+  | 'pieceByPiece'
+  | 'called'
+  | 'isA'
+  | 'sewnTo'
+  | 'drawer';

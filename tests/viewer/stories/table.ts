@@ -1,0 +1,81 @@
+import { describe, expect, test } from 'vitest';
+import type { Opened } from '../open-table.js';
+
+/** What the table shows beside the pieces: measurements, the garment whole, a step as it is done. */
+export const onTheTable = (opened: () => Opened) =>
+  describe('on the table', () => {
+    const table = () => opened().table;
+
+    test('a corner is touched, and measured from to another', async () => {
+      const corner = (name: string) =>
+        table().locator(`.table path.reach[data-piece="sleeve"][data-kind="corner"][data-name="${name}"]`);
+      await corner('hem, underarm-front').dispatchEvent('click');
+      await expect.poll(() => table().locator('.slip').textContent()).toMatch(/\d+(\.\d+)?°/);
+      await table().getByRole('button', { name: 'Measure from here' }).click();
+      const hem = table().locator('.table path.reach[data-piece="sleeve"][data-name="hem"]').first();
+      const { x, y, height } = (await hem.boundingBox())!;
+      // Near the other corner: the measurement goes to it.
+      const other = (await corner('underarm-back, hem').boundingBox())!;
+      expect(Math.abs(other.y - y)).toBeLessThan(height + 20);
+      const right = other.x > x + 20;
+      await table().mouse.click(other.x + other.width / 2 + (right ? -2 : 2), other.y + other.height / 2 + 1);
+      const told = table().locator('.tag.still');
+      await expect.poll(() => told.textContent()).toMatch(/^\d+(\.\d+)? cm · \d+(\.\d+)? cm along the hem$/);
+      const [straight, along] = (await told.textContent())!.split(' · ').map(Number.parseFloat);
+      // The hem is a curve between the two, a little longer than the straight line.
+      expect(along! - straight!).toBeGreaterThan(0);
+      expect(along! - straight!).toBeLessThan(2);
+      await table().keyboard.press('Escape');
+    });
+
+    test('the garment is seen whole: front and back, both halves, two sleeves on each', async () => {
+      await table().getByRole('button', { name: 'seen whole' }).click();
+      await table().locator('.whole').waitFor();
+      expect(await table().locator('.whole .paper').count()).toBe(8);
+      await table().getByRole('button', { name: 'piece by piece' }).click();
+    });
+
+    test('a step is played as the scissors do it, and the sheet stays as it was', async () => {
+      await table()
+        .locator('.step')
+        .nth(2)
+        .locator('.sentence')
+        .click({ position: { x: 3, y: 3 } });
+      await table().getByRole('button', { name: 'see it done' }).waitFor();
+      const drawn = () => table().locator('.table .paper').nth(1).getAttribute('d');
+      const [after, came] = [
+        await drawn(),
+        await table().locator('.step').nth(2).locator('.came').first().textContent(),
+      ];
+      await table().getByRole('button', { name: 'see it done' }).click();
+      await expect.poll(drawn).not.toBe(after);
+      await expect.poll(drawn).toBe(after);
+      expect(await table().locator('.step').nth(2).locator('.came').first().textContent()).toBe(came);
+      expect(await table().getByRole('button', { name: 'Redo' }).isDisabled()).toBe(true);
+    });
+
+    test('a step is dragged to another place in the order', async () => {
+      const words = (i: number) => table().locator('.step').nth(i).locator('.sentence').textContent();
+      const [first, second] = [await words(5), await words(6)];
+      await table().locator('.step').nth(5).scrollIntoViewIfNeeded();
+      const grip = (await table().locator('.step').nth(5).locator('.stitch').boundingBox())!;
+      const below = (await table().locator('.step').nth(6).boundingBox())!;
+      await table().mouse.move(grip.x + 1, grip.y + 8);
+      await table().mouse.down();
+      await table().mouse.move(grip.x + 1, below.y + below.height - 3, { steps: 5 });
+      await table().mouse.up();
+      await expect.poll(() => words(5)).toBe(second);
+      expect(await words(6)).toBe(first);
+      await table().getByRole('button', { name: 'Undo' }).click();
+      await expect.poll(() => words(5)).toBe(first);
+    });
+
+    test('what is chosen from lights up on the table', async () => {
+      const blank = table().locator('.step').nth(1).locator('.blank.name > .value').nth(2);
+      await blank.click();
+      await table().locator('.choices button', { hasText: 'neck' }).first().focus();
+      await expect.poll(() => table().locator('.table path.lit').count()).toBeGreaterThan(0);
+      await table().keyboard.press('Escape');
+      await expect.poll(() => table().locator('.table path.lit').count()).toBe(0);
+    });
+  });
