@@ -5,6 +5,7 @@ import { files } from './stories/files.js';
 import { forEveryone } from './stories/for-everyone.js';
 import { handles } from './stories/handles.js';
 import { offline } from './stories/offline.js';
+import { photographs } from './stories/photographs.js';
 import { sheet } from './stories/sheet.js';
 import { onTheTable } from './stories/table.js';
 import { walking } from './stories/walking.js';
@@ -23,6 +24,7 @@ describe.skipIf(browserPath === undefined)(
     onTheTable(() => opened);
     walking(() => opened);
     files(() => opened);
+    photographs(() => opened);
     forEveryone(() => opened);
     offline(() => opened);
 

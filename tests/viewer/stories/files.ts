@@ -39,8 +39,8 @@ export const files = (opened: () => Opened) =>
     });
 
     test('a bad file is told in plain words, and what lies on the table stays', async () => {
-      await choose(table(), 'photo.jpg', '\u00ff\u00d8\u00ff');
-      await expect.poll(() => table().locator('.shelf .refused').textContent()).toContain('neither');
+      await choose(table(), 'pages.pdf', '%PDF-1.7 and so on');
+      await expect.poll(() => table().locator('.shelf .refused').textContent()).toContain('PDF');
       await choose(table(), 'broken.svg', '<svg><g data-piece="front"><path d="M0 0"');
       await expect.poll(() => table().locator('.shelf .refused').textContent()).toMatch(/line/i);
       await choose(table(), 'words.txt', 'my own words');

@@ -90,7 +90,7 @@ export const sheet = (opened: () => Opened) =>
       await table().locator('#away').scrollIntoViewIfNeeded();
       await table().locator('.pages svg').waitFor({ timeout: 60_000 });
       const said = Number.parseInt((await table().locator('.pages .came').first().textContent())!, 10);
-      expect(await table().locator('.pages .placed').count()).toBe(6);
+      expect(await table().locator('.pages .placed').count()).toBe(5);
       const download = table().waitForEvent('download', { timeout: 60_000 });
       await table().locator('.away button').first().click();
       const file = await download;
@@ -112,6 +112,6 @@ export const sheet = (opened: () => Opened) =>
       )!;
       expect(Number(scale[1])).toBeCloseTo(set / 200, 9);
       await table().keyboard.press('Escape');
-      expect(await table().locator('.projector').count()).toBe(0);
+      await expect.poll(() => table().locator('.projector').count()).toBe(0);
     });
   });

@@ -1,11 +1,12 @@
 import { type AnyVerb, verbs } from '@paperhinge/alter';
-import { catalogueOf, wordsOf } from '@paperhinge/sheet';
+import { catalogueOf, sheetOfRecord, wordsOf } from '@paperhinge/sheet';
 import { heldOf } from './handles.js';
 import { measured } from './measured.js';
 import { fileFor, pagesOf } from './take-away.js';
 import { faultsTold, told } from './told.js';
+import { tracedPattern } from './trace.js';
 import { triedOut } from './try-out.js';
-import type { Answer, Ask, Question, TryOut } from './view.js';
+import type { Answer, Ask, AskMade, Question, TryOut } from './view.js';
 import { walkOf } from './walk.js';
 import { wholeOf } from './whole.js';
 import { type Worked, work } from './work.js';
@@ -34,6 +35,7 @@ self.onmessage = ({ data }: MessageEvent<Question>) => {
   else if ('pagesOn' in data)
     void bring(data.id, async done => ({ pages: await pagesOf(data.pagesOn, done) }));
   else if ('tried' in data) void tryOut(data);
+  else if ('make' in data) void make(data);
   else if ('whole' in data)
     void bring(data.id, async ({ states, before }) => ({ whole: wholeOf(states.at(-1)!.pattern, before) }));
   else if ('measure' in data)
@@ -74,6 +76,15 @@ const walked = (seam: string) => worked && walkOf(worked.states.at(-1)!.pattern,
 
 async function tryOut({ id, tried, unit, language }: TryOut): Promise<void> {
   answer({ id, tried: triedOut(tried, wordsOf(await catalogueOf(language), unit)) });
+}
+
+async function make({ id, make: what, unit, language }: AskMade): Promise<void> {
+  try {
+    if ('record' in what) answer({ id, made: sheetOfRecord(JSON.parse(what.record)) });
+    else answer({ id, made: await tracedPattern(what.pictures, what.name) });
+  } catch (error) {
+    answer({ id, refused: told(error, wordsOf(await catalogueOf(language), unit)) });
+  }
 }
 
 /** Answers with what a promise brings, or with why it could not be brought. */

@@ -1,14 +1,29 @@
 import { cautionsFor } from '@paperhinge/alter';
-import { pageOptions, runSheet } from '@paperhinge/sheet';
+import type { Printed } from '@paperhinge/print';
+import { pageOptions, type Run, runSheet } from '@paperhinge/sheet';
 import type { File, PagesPicture, TakeAway } from './view.js';
 import type { Worked } from './work.js';
 
 const text = new TextEncoder();
 
-/** The file that was asked for, in the reader's language and unit; printing is loaded once it is asked for. */
+const runOf = ({ sheet, before, readFindings, words }: Worked): Run =>
+  runSheet(sheet, before, { readFindings, words });
+
+/** What report and pages tell beside the pattern, in the reader's language and unit. */
+const toldOf = ({ sheet, words, language }: Worked, run: Run) => ({
+  before: run.before,
+  record: run.record,
+  cautions: cautionsFor({ pattern: run.altered, wearer: sheet.wearer, derived: run.derived }).map(
+    words.sentence,
+  ),
+  language,
+  unit: words.unit,
+});
+
+/** The file that was asked for; printing is loaded once it is asked for. */
 export async function fileFor({ take, paper }: TakeAway, worked: Worked): Promise<File> {
-  const { sheet, before, readFindings, words, language } = worked;
-  const run = runSheet(sheet, before, { readFindings, words });
+  const { sheet, before } = worked;
+  const run = runOf(worked);
   const named = (sheet.title ?? before.name).toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-');
   if (take === 'svg') return { name: `${named}.svg`, type: 'image/svg+xml', bytes: text.encode(run.svg) };
   if (take === 'record')
@@ -21,36 +36,28 @@ export async function fileFor({ take, paper }: TakeAway, worked: Worked): Promis
     const { patternDxf } = await import('@paperhinge/print/dxf');
     return { name: `${named}.dxf`, type: 'image/vnd.dxf', bytes: text.encode(patternDxf(run.altered)) };
   }
-  const { printPattern, reportHtml } = await import('@paperhinge/print');
-  const cautions = cautionsFor({ pattern: run.altered, wearer: sheet.wearer, derived: run.derived });
-  const told = {
-    before: run.before,
-    record: run.record,
-    cautions: cautions.map(words.sentence),
-    language,
-    unit: words.unit,
-  };
-  if (take === 'report')
-    return {
-      name: `${named}.html`,
-      type: 'text/html',
-      bytes: text.encode(reportHtml({ pattern: run.altered, ...told })),
-    };
-  const chosen = paper ?? sheet.print.paper[0] ?? 'a4';
-  const { pdf } = await printPattern(run.altered, { ...pageOptions(sheet.print, chosen), ...told });
+  if (take === 'report') {
+    const { reportHtml } = await import('@paperhinge/print');
+    const html = reportHtml({ pattern: run.altered, ...toldOf(worked, run) });
+    return { name: `${named}.html`, type: 'text/html', bytes: text.encode(html) };
+  }
+  const chosen = paper ?? 'a4';
+  const { pdf } = await printed(chosen, worked, run);
   return { name: `${named}-${chosen}.pdf`, type: 'application/pdf', bytes: pdf };
+}
+
+async function printed(paper: string, worked: Worked, run: Run): Promise<Printed> {
+  const { printPattern } = await import('@paperhinge/print');
+  return printPattern(run.altered, { ...pageOptions(worked.sheet.print, paper), ...toldOf(worked, run) });
 }
 
 /** The pages of a paper as they will come out, for a picture of them. */
 export async function pagesOf(paper: string, worked: Worked): Promise<PagesPicture> {
-  const { sheet, before, states, language, words } = worked;
-  const { printPattern } = await import('@paperhinge/print');
-  const options = { ...pageOptions(sheet.print, paper), before, language, unit: words.unit };
-  const { pages, findings } = await printPattern(states.at(-1)!.pattern, options);
+  const { pages, findings } = await printed(paper, worked, runOf(worked));
   return {
     paper,
     pages: pages.pages.map(({ kind, label = '', windowMm }) => ({ kind, label, window: windowMm })),
     pieces: pages.pieces.map(({ piece, matrix }) => ({ piece, matrix })),
-    findings: findings.map(words.finding),
+    findings: findings.map(worked.words.finding),
   };
 }

@@ -260,10 +260,19 @@ export interface Tried {
   readonly refused?: string;
   readonly shapes?: readonly string[];
 }
+/** Photographs to be traced, or a record to be turned back into its sheet. */
+export interface AskMade {
+  readonly id: number;
+  readonly make: { readonly pictures: readonly Blob[]; readonly name: string } | { readonly record: string };
+  readonly unit: 'mm' | 'cm' | 'in';
+  readonly language: 'en' | 'de';
+}
+
 /** All that the engine is asked. */
-export type Question = Ask | TakeAway | TryOut | AskWalk | AskPages | AskWhole | AskMeasured;
+export type Question = AskMade | Ask | TakeAway | TryOut | AskWalk | AskPages | AskWhole | AskMeasured;
 export type Answer =
   | { readonly id: number; readonly tried: Tried }
+  | { readonly id: number; readonly made: string }
   | { readonly id: number; readonly walk: Walk | undefined }
   | { readonly id: number; readonly whole: Whole }
   | { readonly id: number; readonly measured: Measured }

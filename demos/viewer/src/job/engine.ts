@@ -2,6 +2,7 @@ import { batch, createSignal } from 'solid-js';
 import type {
   Answer,
   Ask,
+  AskMade,
   AskMeasured,
   Declared,
   Fault,
@@ -72,6 +73,12 @@ export function createEngine() {
     measure: async (measure: AskMeasured['measure']): Promise<Measured | undefined> => {
       const answer = await request({ measure });
       return 'measured' in answer ? answer.measured : undefined;
+    },
+    make: async (
+      what: Omit<AskMade, 'id'>,
+    ): Promise<{ readonly made: string } | { readonly refused: string }> => {
+      const answer = await request(what);
+      return 'made' in answer ? answer : { refused: 'refused' in answer ? answer.refused : '' };
     },
     walk: async (seam: string): Promise<Walk | undefined> => {
       const answer = await request({ walk: seam });

@@ -5,11 +5,15 @@ import { valuesOf } from './written.js';
 // as markup: drawings go through the library's own reader, texts are shown as text.
 
 /** Why a file cannot be laid on the table; each has its words. */
-export type NotLaid = 'too large' | 'picture' | 'pdf' | 'record' | 'not understood' | 'no pattern';
+export type NotLaid = 'too large' | 'pdf' | 'not understood' | 'no pattern';
 
 interface Found {
   readonly pattern?: { readonly name: string; readonly text: string };
   readonly sheet?: string;
+  /** Photographs of pieces, to be traced. */
+  readonly pictures?: readonly File[];
+  /** A record, from which its sheet can be had. */
+  readonly record?: string;
 }
 
 /** Bytes: larger than any drawing of a garment. */
@@ -20,6 +24,10 @@ export async function found(files: readonly File[]): Promise<Found | { readonly 
   let all: Found = {};
   for (const file of files) {
     if (file.size > largest) return { not: 'too large' };
+    if (isPicture(new Uint8Array(await file.slice(0, 4).arrayBuffer()))) {
+      all = { ...all, pictures: [...(all.pictures ?? []), file] };
+      continue;
+    }
     const one = foundIn(file.name, await file.text());
     if ('not' in one) return one;
     all = { ...all, ...one };
@@ -27,11 +35,14 @@ export async function found(files: readonly File[]): Promise<Found | { readonly 
   return all;
 }
 
+/** How a PNG and a JPEG begin. */
+const isPicture = ([a, b, c]: Uint8Array): boolean =>
+  (a === 0x89 && b === 0x50 && c === 0x4e) || (a === 0xff && b === 0xd8 && c === 0xff);
+
 /** What one text is. */
 export function foundIn(name: string, text: string): Found | { readonly not: NotLaid } {
   const head = text.slice(0, 16);
   if (head.startsWith('%PDF')) return { not: 'pdf' };
-  if (/^(.PNG|GIF8|BM|RIFF|II\*|MM)|^\ufffd\ufffd\ufffd/.test(head)) return { not: 'picture' };
   const start = text.trimStart();
   if (start.startsWith('<')) return { pattern: { name: name || 'pattern.svg', text } };
   if (start.startsWith('{')) return inJson(start);
@@ -45,7 +56,7 @@ function inJson(text: string): Found | { readonly not: NotLaid } {
     const { paperhinge, pattern, sheet } = value as Partial<Bundle>;
     if (paperhinge === 'bundle' && typeof pattern?.text === 'string' && typeof sheet === 'string')
       return { pattern: { name: String(pattern.name), text: pattern.text }, sheet };
-    if ('before' in value && 'after' in value) return { not: 'record' };
+    if ('before' in value && 'after' in value) return { record: text };
     return 'steps' in value ? { sheet: text } : { not: 'not understood' };
   } catch {
     return { not: 'not understood' };

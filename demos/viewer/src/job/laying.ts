@@ -9,7 +9,19 @@ export type Outcome = 'laid' | { readonly not: NotLaid } | { readonly refused: s
 export async function layFiles(garment: Garment, files: readonly File[]): Promise<Outcome> {
   const all = await found(files);
   if ('not' in all) return all;
-  const { pattern, sheet } = all;
+  const asked = { unit: garment.unit(), language: garment.language() };
+  let { pattern, sheet } = all;
+  if (all.pictures && !pattern) {
+    const name = `${all.pictures[0]!.name.replace(/\.[^.]*$/, '')}.svg`;
+    const traced = await garment.engine.make({ make: { pictures: all.pictures, name }, ...asked });
+    if ('refused' in traced) return traced;
+    pattern = { name, text: traced.made };
+  }
+  if (all.record !== undefined && sheet === undefined) {
+    const from = await garment.engine.make({ make: { record: all.record }, ...asked });
+    if ('refused' in from) return from;
+    sheet = from.made;
+  }
   if (!pattern) {
     const { name, text } = garment.source();
     return sheet === undefined || text === ''

@@ -33,7 +33,11 @@ export function Step(props: {
   const parts = createMemo<readonly SentencePart[]>(had => {
     const known = verb();
     const now = known ? partsOf(sentenceOf(known, garment.verbWords()), isGiven) : [];
-    return JSON.stringify(had) === JSON.stringify(now) ? had : now;
+    const left = [...had];
+    return now.map(part => {
+      const same = left.findIndex(h => JSON.stringify(h) === JSON.stringify(part));
+      return same < 0 ? part : left.splice(same, 1)[0]!;
+    });
   }, []);
   /** Something that must be given is still open. */
   const isUnfinished = () =>
@@ -72,8 +76,9 @@ export function Step(props: {
             <>
               <For each={parts()}>
                 {part =>
+                  // A node of its own: a bare text would be made anew, and all that follows it moved.
                   'words' in part ? (
-                    part.words
+                    <span>{part.words}</span>
                   ) : (
                     <Show when={fieldAt(known(), part.field)} fallback={`{${part.field}}`}>
                       {field => (

@@ -42,8 +42,15 @@ export function Projector(props: { readonly garment: Garment; readonly onDone: (
     if (document.fullscreenElement) void document.exitFullscreen();
     props.onDone();
   };
+  let wasFull = false;
+  /** The browser's own key leaves the full screen before the page hears of it. */
+  const left = () => {
+    if (wasFull && !document.fullscreenElement) props.onDone();
+    wasFull = document.fullscreenElement !== null;
+  };
   onMount(() => {
     all?.focus();
+    document.addEventListener('fullscreenchange', left);
     // Where it is not allowed the view fills the window.
     void all?.requestFullscreen?.().catch(() => undefined);
   });
@@ -78,7 +85,10 @@ export function Projector(props: { readonly garment: Garment; readonly onDone: (
     from = { x: event.clientX, y: event.clientY };
     setAt(([x, y]) => [x + dx, y + dy]);
   };
-  onCleanup(() => document.fullscreenElement && void document.exitFullscreen());
+  onCleanup(() => {
+    document.removeEventListener('fullscreenchange', left);
+    if (document.fullscreenElement) void document.exitFullscreen();
+  });
   return (
     <section class="projector" ref={all} tabindex="0" aria-label={say().project} onKeyDown={keys}>
       <svg
@@ -138,7 +148,13 @@ export function Projector(props: { readonly garment: Garment; readonly onDone: (
               remember(scale());
             }}
           />
-          <button type="button" onClick={() => setSetting(false)}>
+          <button
+            type="button"
+            onClick={() => {
+              setSetting(false);
+              all?.focus();
+            }}
+          >
             {say().measures}
           </button>
         </Show>

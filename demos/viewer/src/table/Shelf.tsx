@@ -14,11 +14,14 @@ export function Shelf(props: { readonly garment: Garment; readonly onDone: () =>
   const { garment } = props;
   const say = () => pageWords[garment.language()];
   const [kept, { refetch }] = createResource(() => garment.keepNow().then(onShelf));
+  const [busy, setBusy] = createSignal(false);
   const [told, setTold] = createSignal('');
   let first: HTMLInputElement | undefined;
   onMount(() => first?.focus());
   const lay = async (files: FileList | null) => {
+    setBusy(true);
     const outcome = await layFiles(garment, [...(files ?? [])]);
+    setBusy(false);
     setTold(whyNot(outcome, garment.language()));
     if (outcome === 'laid') props.onDone();
   };
@@ -45,11 +48,11 @@ export function Shelf(props: { readonly garment: Garment; readonly onDone: () =>
             ref={first}
             type="file"
             multiple
-            accept=".svg,.yaml,.yml,.json,image/svg+xml"
+            accept=".svg,.yaml,.yml,.json,.jpg,.jpeg,.png,image/svg+xml"
             onChange={event => lay(event.currentTarget.files)}
           />
         </label>
-        <small>{say().orDrop}</small>
+        <small role="status">{busy() ? say().working : say().orDrop}</small>
       </p>
       <Show when={told()}>
         <p class="refused" role="alert">

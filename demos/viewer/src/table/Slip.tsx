@@ -1,5 +1,5 @@
 import type { Start } from '@paperhinge/alter';
-import { For, Show } from 'solid-js';
+import { createEffect, createSignal, For, Show } from 'solid-js';
 import type { Declared, PieceView, Touched } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
 import { withStep } from '../job/written.js';
@@ -7,6 +7,9 @@ import { bareSentence } from '../sheet/Step.jsx';
 import { pageWords } from '../words.js';
 import { canBegin, filledBy } from './begin.js';
 import { Naming } from './Naming.jsx';
+
+/** Sentences that are offered at once; the others are one touch away. */
+const few = 7;
 
 /** A slip of paper: what was touched, its figures, and the sentences that can begin there. */
 export function Slip(props: {
@@ -17,6 +20,8 @@ export function Slip(props: {
 }) {
   const { garment } = props;
   const say = () => pageWords[garment.language()];
+  const [all, setAll] = createSignal(false);
+  createEffect(() => props.thing && setAll(false));
   const part = () => props.piece?.parts.find(p => p.name === props.thing.name && p.kind === props.thing.kind);
   const name = (text: string) => text.replaceAll('-', ' ');
   const title = () => {
@@ -66,7 +71,7 @@ export function Slip(props: {
       </Show>
       <Naming garment={garment} thing={props.thing} />
       <ul>
-        <For each={sentences()}>
+        <For each={all() ? sentences() : sentences().slice(0, few)}>
           {verb => (
             <li>
               <button type="button" onClick={() => begin(verb)}>
@@ -75,6 +80,13 @@ export function Slip(props: {
             </li>
           )}
         </For>
+        <Show when={!all() && sentences().length > few}>
+          <li>
+            <button type="button" onClick={() => setAll(true)}>
+              … {say().more} {sentences().length - few}
+            </button>
+          </li>
+        </Show>
         <For each={part()?.seams}>
           {seam => (
             <li>

@@ -1,5 +1,15 @@
 import type { Where } from '@paperhinge/geometry';
-import { createEffect, createMemo, createSignal, Index, on, onCleanup, onMount, Show } from 'solid-js';
+import {
+  createEffect,
+  createMemo,
+  createSignal,
+  Index,
+  on,
+  onCleanup,
+  onMount,
+  Show,
+  untrack,
+} from 'solid-js';
 import type { Box, PieceView, Touched } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
 import { pageWords } from '../words.js';
@@ -76,7 +86,7 @@ export function Table(props: {
         .map(p => p.name)
         .join('|')}`;
       if (had && had.key === key && (held() || areApart(pieces(), had.places))) return had;
-      return { key, places: placesOf(pieces()) };
+      return { key, places: placesOf(pieces(), untrack(room)) };
     },
     { key: '', places: new Map() },
   );

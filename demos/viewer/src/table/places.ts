@@ -4,15 +4,28 @@ import type { PieceView } from '../engine/view.js';
 const gap = 60;
 /** mm that must be left of it as pieces grow. */
 const clear = 15;
-/** mm: a row is about as long as a cutting table. */
-const rowLength = 1500;
+/** mm: rows are about as long as a cutting table, or as much shorter as a narrow window shows more of. */
+const rowLengths = [1500, 1250, 1000, 800, 600];
 
-/** Where each piece lies: in rows, in the pattern's order. */
-export function placesOf(pieces: readonly PieceView[]): ReadonlyMap<string, readonly [number, number]> {
+type Places = ReadonlyMap<string, readonly [number, number]>;
+
+/** Where each piece lies: in rows, in the pattern's order, as large as the room can show them. */
+export function placesOf(
+  pieces: readonly PieceView[],
+  room: { readonly width: number; readonly height: number } = { width: 3, height: 2 },
+): Places {
+  const tried = rowLengths.map(length => inRows(pieces, length));
+  const scale = ({ width, height }: (typeof tried)[number]) =>
+    Math.min(room.width / width, room.height / height);
+  return tried.reduce((best, next) => (scale(next) > scale(best) * 1.1 ? next : best)).places;
+}
+
+function inRows(pieces: readonly PieceView[], rowLength: number) {
   const places = new Map<string, readonly [number, number]>();
   let x = 0,
     y = 0,
-    deepest = 0;
+    deepest = 0,
+    widest = 1;
   for (const { name, room } of pieces) {
     const [left, top, width, height] = room;
     if (x > 0 && x + width > rowLength) {
@@ -22,9 +35,10 @@ export function placesOf(pieces: readonly PieceView[]): ReadonlyMap<string, read
     }
     places.set(name, [x - left, y - top]);
     x += width + gap;
+    widest = Math.max(widest, x);
     deepest = Math.max(deepest, height);
   }
-  return places;
+  return { places, width: widest, height: y + deepest + gap };
 }
 
 /** Whether pieces lie clear of one another in their places, all but a little. */

@@ -40,7 +40,7 @@ export const english: PageWords = {
   needle: 'How far the sheet has been done',
   stays: 'Everything stays on this device: the page sends nothing anywhere.',
   fromFile: 'From a file',
-  chooseFile: 'Choose a pattern, a sheet or a bundle',
+  chooseFile: 'Choose a pattern, a sheet, a bundle or photographs',
   orDrop: 'or drop it on the page, or paste it. What lies there now stays on the shelf.',
   dropHere: 'Lay it on the table',
   lessons: 'Five garments to learn from',
@@ -81,6 +81,7 @@ export const english: PageWords = {
   isA: 'it is a',
   sewnTo: 'sewn to',
   drawer: 'How far the sheet is pulled up',
+  more: 'and more:',
   lesson: {
     'cellist-top': [
       'Cellist’s top',
@@ -106,9 +107,7 @@ export const english: PageWords = {
   bundle: 'All of it in one file, for a friend',
   not: {
     'too large': 'That file is larger than any pattern. Is it the right one?',
-    picture: 'That is a picture, not a drawing. Trace it first: paperhinge trace PHOTO -o PATTERN.svg.',
     pdf: 'That is a PDF. Ask for the pattern as an SVG drawing, or save it as one.',
-    record: 'That is a record of what was done. Lay the sheet or the bundle on the table instead.',
     'not understood':
       'That is neither a pattern, nor a sheet, nor a bundle. A pattern is an SVG drawing; a sheet says what to alter.',
     'no pattern': 'That is a sheet without its pattern. Lay both on the table together.',

@@ -39,7 +39,7 @@ export const german: PageWords = {
   needle: 'Wie weit das Blatt ausgeführt ist',
   stays: 'Alles bleibt auf diesem Gerät: die Seite sendet nichts.',
   fromFile: 'Aus einer Datei',
-  chooseFile: 'Einen Schnitt, ein Blatt oder ein Bündel wählen',
+  chooseFile: 'Schnitt, Blatt, Bündel oder Fotos wählen',
   orDrop: 'oder auf die Seite ziehen oder einfügen. Was jetzt daliegt, bleibt im Regal.',
   dropHere: 'Auf den Tisch legen',
   lessons: 'Fünf Kleidungsstücke zum Lernen',
@@ -80,6 +80,7 @@ export const german: PageWords = {
   isA: 'sie ist',
   sewnTo: 'genäht an',
   drawer: 'Wie weit das Blatt hochgezogen ist',
+  more: 'und weitere:',
   lesson: {
     'cellist-top': [
       'Cellistinnentop',
@@ -108,11 +109,7 @@ export const german: PageWords = {
   bundle: 'Alles in einer Datei, für eine Freundin',
   not: {
     'too large': 'Diese Datei ist größer als jeder Schnitt. Ist es die richtige?',
-    picture:
-      'Das ist ein Bild, keine Zeichnung. Zeichnen Sie es zuerst nach: paperhinge trace FOTO -o SCHNITT.svg.',
     pdf: 'Das ist ein PDF. Bitten Sie um den Schnitt als SVG-Zeichnung, oder speichern Sie ihn so.',
-    record:
-      'Das ist ein Protokoll dessen, was getan wurde. Legen Sie das Blatt oder das Bündel auf den Tisch.',
     'not understood':
       'Das ist weder ein Schnitt noch ein Blatt noch ein Bündel. Ein Schnitt ist eine SVG-Zeichnung; ein Blatt sagt, was zu ändern ist.',
     'no pattern': 'Das ist ein Blatt ohne seinen Schnitt. Legen Sie beide zusammen auf den Tisch.',

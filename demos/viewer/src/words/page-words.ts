@@ -92,4 +92,5 @@ type Plain =
   | 'called'
   | 'isA'
   | 'sewnTo'
-  | 'drawer';
+  | 'drawer'
+  | 'more';
