@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { defineConfig, type Plugin } from 'vite';
+import { createServer, defineConfig, type Plugin } from 'vite';
 import { viteSingleFile } from 'vite-plugin-singlefile';
 import solid from 'vite-plugin-solid';
 
@@ -58,6 +58,29 @@ const keptOffline = (): Plugin => ({
   },
 });
 
+/** What a first visitor sees, worked out by the engine itself while the page is built. */
+const firstView = (): Plugin => ({
+  name: 'first-view',
+  resolveId: id => (id === 'virtual:first-view' ? `\0${id}` : undefined),
+  async load(id) {
+    if (id !== '\0virtual:first-view') return undefined;
+    const engine = await createServer({
+      configFile: false,
+      root: import.meta.dirname,
+      appType: 'custom',
+      logLevel: 'error',
+      optimizeDeps: { noDiscovery: true },
+      server: { middlewareMode: true, hmr: false, watch: null },
+    });
+    try {
+      const made = await engine.ssrLoadModule('/src/engine/first-view.ts');
+      return `export default ${JSON.stringify(await made.firstView())}`;
+    } finally {
+      await engine.close();
+    }
+  },
+});
+
 // Two builds of one page: dist/index.html with its parts beside it, loaded when asked for, and dist/table.html, one file
 // that opens by a double-click.
 export default defineConfig(({ mode }) => {
@@ -70,6 +93,7 @@ export default defineConfig(({ mode }) => {
     },
     plugins: [
       solid(),
+      firstView(),
       twoPages(single),
       ...(single ? [viteSingleFile({ removeViteModuleLoader: true })] : [keptOffline()]),
     ],

@@ -69,7 +69,7 @@ export const files = (opened: () => Opened) =>
       await table().locator('.choices button', { hasText: 'hem' }).press('Enter');
       await expect.poll(() => table().locator('.table path.edge.hem').count()).toBe(1);
       await blanks.nth(2).press('Enter');
-      await table().locator('.choices button', { hasText: 'piece 1 edge 1' }).press('Enter');
+      await table().locator('.choices button', { hasText: 'piece-1.edge-1' }).press('Enter');
       await expect.poll(() => table().locator('.rows').first().textContent()).toContain('mouth');
       await table().keyboard.press('Escape');
     });

@@ -28,6 +28,24 @@ export const onTheTable = (opened: () => Opened) =>
       await table().keyboard.press('Escape');
     });
 
+    test('a piece is taken up by its title and laid elsewhere, and by keys', async () => {
+      const title = table().locator('.title text').first();
+      const at = async () => (await title.boundingBox())!;
+      const { x, y } = await at();
+      await table().mouse.move(x + 8, y + 8);
+      await table().mouse.down();
+      await table().mouse.move(x + 58, y + 48, { steps: 4 });
+      await table().mouse.up();
+      await expect.poll(async () => Math.round((await at()).x - x)).toBe(50);
+      expect(await table().locator('.slip').count()).toBe(0);
+      await title.dispatchEvent('click');
+      await table().locator('.slip').waitFor();
+      const { y: laid } = await at();
+      await table().keyboard.press('Alt+ArrowDown');
+      await expect.poll(async () => (await at()).y).not.toBe(laid);
+      await table().keyboard.press('Escape');
+    });
+
     test('the garment is seen whole: front and back, both halves, two sleeves on each', async () => {
       await table().getByRole('button', { name: 'seen whole' }).click();
       await table().locator('.whole').waitFor();

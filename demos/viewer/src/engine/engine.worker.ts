@@ -1,4 +1,3 @@
-import { type AnyVerb, verbs } from '@paperhinge/alter';
 import { catalogueOf, sheetOfRecord, wordsOf } from '@paperhinge/sheet';
 import { heldOf } from './handles.js';
 import { measured } from './measured.js';
@@ -15,19 +14,6 @@ let worked: Worked | undefined;
 let waiting: Ask | undefined;
 
 const answer = (message: Answer) => self.postMessage(message);
-
-// The page needs no operation to write a sentence, only what is declared of it.
-answer({
-  id: 0,
-  verbs: verbs.map(({ verb, does, fields, oneOf, sentence, startsAt }: AnyVerb) => ({
-    verb,
-    does,
-    fields,
-    sentence,
-    startsAt,
-    ...(oneOf ? { oneOf } : {}),
-  })),
-});
 
 /** Only the latest question is answered: what came in while one was worked out replaces what came before it. */
 self.onmessage = ({ data }: MessageEvent<Question>) => {

@@ -88,6 +88,8 @@ export interface View {
   readonly steps: readonly StepView[];
   readonly verdict: readonly Verdict[];
   readonly seams: readonly Row[];
+  /** The garment's girths beside the body's. */
+  readonly girths: readonly Row[];
   readonly findings: readonly ToldFinding[];
   readonly making: readonly Row[];
   readonly cautions: readonly string[];
@@ -136,6 +138,12 @@ export interface NamedPoint {
 export interface Held {
   readonly handles: readonly Handle[];
   readonly points: readonly NamedPoint[];
+}
+
+/** What the page has before its engine has started. */
+export interface FirstView {
+  readonly verbs: readonly Declared[];
+  readonly view: View;
 }
 
 /** What the page asks for: the sheet as it stands, done up to a step. */
@@ -278,7 +286,6 @@ export type Answer =
   | { readonly id: number; readonly measured: Measured }
   | { readonly id: number; readonly view: View }
   | { readonly id: number; readonly held: Held }
-  | { readonly id: number; readonly verbs: readonly Declared[] }
   | { readonly id: number; readonly file: File }
   | { readonly id: number; readonly pages: PagesPicture }
   | { readonly id: number; readonly refused: string; readonly faults?: readonly Fault[] };

@@ -1,8 +1,17 @@
-import { bandStretch, cautionsFor, easeFindings, orderOfWork, overTheHead, verbs } from '@paperhinge/alter';
+import {
+  bandStretch,
+  cautionsFor,
+  easeFindings,
+  girthsBesideBody,
+  orderOfWork,
+  overTheHead,
+  verbs,
+} from '@paperhinge/alter';
 import {
   checkPattern,
   edgeNames,
   type Finding,
+  levelGirths,
   measurePattern,
   type Pattern,
   PatternError,
@@ -139,6 +148,7 @@ export function work(ask: Ask, catalogue: Catalogue): { readonly view: View; rea
     ),
     steps,
     verdict: verdictOf(measures.seams, passages.map(words.finding), findings, hemSweep(altered), words),
+    girths: girthRows(sheet, before, girths, words),
     seams: seamRows(measures.seams, findings, words),
     findings: byHarm(findings),
     making: order.map(({ text, because }) => ({
@@ -180,13 +190,13 @@ function verdictOf(
   const head = passages.find(f => f.code.startsWith('head-'));
   const notes = findings.filter(f => f.severity === 'note').length,
     warnings = findings.filter(f => f.severity === 'warning').length;
-  const bad = findings.find(f => f.code === 'seam-does-not-match');
+  const bad = Object.entries(seams).find(([, s]) => !s.matches)?.[0];
   return [
     {
       strong: de ? `${matching} von ${all.length}` : `${matching} of ${all.length}`,
       text: de ? 'Nähten passen' : 'seams sew together',
       tone: matching === all.length ? 'sound' : 'fault',
-      ...(bad ? { where: bad.where } : {}),
+      ...(bad === undefined ? {} : { where: { seam: bad } }),
     },
     ...(head
       ? [
@@ -222,6 +232,27 @@ function verdictOf(
       tone: warnings > 0 ? 'care' : 'sound',
     },
   ];
+}
+
+/** Each level that both the garment and the body have. */
+function girthRows(
+  { wearer }: Sheet,
+  before: Pattern,
+  after: ReadonlyMap<string, number>,
+  { say }: Words,
+): readonly Row[] {
+  const girths = girthsBesideBody(wearer, levelGirths(before), Object.fromEntries(after));
+  return Object.entries(girths).flatMap(([level, { afterMm, easeMm }]): readonly Row[] =>
+    afterMm === undefined || easeMm === undefined
+      ? []
+      : [
+          {
+            text: `${say.name(level)} ${say.length(afterMm)}`,
+            detail: say.change(easeMm),
+            tone: easeMm < 0 ? 'care' : 'sound',
+          },
+        ],
+  );
 }
 
 /** Worst first. */

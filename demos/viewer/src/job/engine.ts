@@ -1,3 +1,4 @@
+import first from 'virtual:first-view';
 import { batch, createSignal } from 'solid-js';
 import type {
   Answer,
@@ -24,28 +25,40 @@ type Unnumbered<Q> = Q extends unknown ? Omit<Q, 'id'> : never;
 
 /** The engine in its worker: asked for a view, it answers the latest question only. */
 export function createEngine() {
-  const worker = engineWorker();
   const [view, setView] = createSignal<View>();
   const [held, setHeld] = createSignal<Held>({ handles: [], points: [] });
-  const [verbs, setVerbs] = createSignal<readonly Declared[]>([]);
   const [refused, setRefused] = createSignal('');
   const [faults, setFaults] = createSignal<readonly Fault[]>([]);
   const waiting = new Map<number, (answer: Answer) => void>();
   let last = 0;
-  worker.onmessage = ({ data }: MessageEvent<Answer>) => {
+  let hasAnswered = false;
+  // The engine is larger than the page: it starts once the page stands, and is asked then what was asked meanwhile.
+  let worker: Worker | undefined;
+  const early: Question[] = [];
+  const post = (question: Question): void => {
+    if (worker) worker.postMessage(question);
+    else early.push(question);
+  };
+  const start = () => {
+    worker = engineWorker();
+    worker.onmessage = answered;
+    for (const question of early.splice(0)) worker.postMessage(question);
+  };
+  requestAnimationFrame(() => setTimeout(start, 0));
+  const answered = ({ data }: MessageEvent<Answer>) => {
     const asker = waiting.get(data.id);
     if (asker) {
       waiting.delete(data.id);
       asker(data);
     } else if ('view' in data) {
-      if (!view()) keepOffline();
+      if (!hasAnswered) keepOffline();
+      hasAnswered = true;
       batch(() => {
         setRefused('');
         setFaults(data.view.errors);
         setView(data.view);
       });
-    } else if ('verbs' in data) setVerbs(data.verbs);
-    else if ('held' in data) setHeld(data.held);
+    } else if ('held' in data) setHeld(data.held);
     else if ('refused' in data) {
       setRefused(data.refused);
       setFaults(data.faults ?? []);
@@ -55,15 +68,17 @@ export function createEngine() {
     new Promise(resolve => {
       const id = ++last;
       waiting.set(id, resolve);
-      worker.postMessage({ ...what, id });
+      post({ ...what, id } as Question);
     });
   return {
     view,
     held,
-    verbs,
+    verbs: (): readonly Declared[] => first.verbs,
     refused,
     faults,
-    ask: (question: Omit<Ask, 'id'>) => worker.postMessage({ ...question, id: ++last } satisfies Ask),
+    ask: (question: Omit<Ask, 'id'>) => post({ ...question, id: ++last }),
+    /** Shows what was worked out before the engine started. */
+    show: setView,
     take: (what: Omit<TakeAway, 'id'>) => request(what),
     pages: (paper: string) => request({ pagesOn: paper }),
     whole: async (): Promise<Whole | undefined> => {

@@ -1,3 +1,4 @@
+import first from 'virtual:first-view';
 import { type VerbWords, verbWordsOf } from '@paperhinge/sheet';
 import { batch, createEffect, createMemo, createResource, createSignal, on } from 'solid-js';
 import type { Measured, Touched } from '../engine/view.js';
@@ -94,6 +95,7 @@ export function createGarment() {
     if (garment) load(garment);
     else {
       lay(await firstVisit());
+      if (unit() === 'cm' && language() === 'en') engine.show(first.view);
       setOpen(undoneStep);
       setToDrag(undoneStep);
     }

@@ -12,10 +12,10 @@ export async function layFiles(garment: Garment, files: readonly File[]): Promis
   const asked = { unit: garment.unit(), language: garment.language() };
   let { pattern, sheet } = all;
   if (all.pictures && !pattern) {
-    const name = `${all.pictures[0]!.name.replace(/\.[^.]*$/, '')}.svg`;
+    const name = all.pictures[0]!.name.replace(/\.[^.]*$/, '');
     const traced = await garment.engine.make({ make: { pictures: all.pictures, name }, ...asked });
     if ('refused' in traced) return traced;
-    pattern = { name, text: traced.made };
+    pattern = { name: `${name}.svg`, text: traced.made };
   }
   if (all.record !== undefined && sheet === undefined) {
     const from = await garment.engine.make({ make: { record: all.record }, ...asked });

@@ -42,6 +42,21 @@ export function ForWhom(props: { readonly garment: Garment }) {
           </For>
         </Show>
       </p>
+      <Show when={(garment.engine.view()?.girths ?? []).length > 0}>
+        <p class="came">
+          {say().garmentHas}{' '}
+          <For each={garment.engine.view()?.girths}>
+            {(girth, i) => (
+              <span classList={{ care: girth.tone === 'care' }}>
+                {i() > 0 ? ', ' : ''}
+                {girth.tone === 'care' ? '▲ ' : ''}
+                {girth.text} ({girth.detail})
+              </span>
+            )}
+          </For>
+          .
+        </p>
+      </Show>
     </section>
   );
 }

@@ -7,6 +7,8 @@ export function Drawn(props: {
   readonly scale: number;
   readonly isTouched: (name?: string) => boolean;
   readonly isLit: (name: string) => boolean;
+  /** The piece is taken hold of by its title. */
+  readonly onGrab?: (event: PointerEvent) => void;
   /** Turned over, its title would read backwards. */
   readonly untitled?: true;
 }) {
@@ -46,7 +48,13 @@ export function Drawn(props: {
         )}
       </Index>
       <Show when={!props.untitled}>
-        <g transform={`translate(${titleAt().join(' ')}) scale(${1 / props.scale})`} class="title">
+        <g
+          transform={`translate(${titleAt().join(' ')}) scale(${1 / props.scale})`}
+          class="title"
+          data-kind="piece"
+          data-piece={props.piece.name}
+          onPointerDown={event => props.onGrab?.(event)}
+        >
           <text>{props.piece.title}</text>
           <Show when={props.piece.box[2] * props.scale > 130}>
             <text y="18" class="small">

@@ -41,7 +41,9 @@ export function Slip(props: {
     garment.engine
       .verbs()
       .filter(
-        verb => verb.startsAt[props.thing.kind as Start] !== undefined && canBegin(verb, props.thing, part()),
+        verb =>
+          verb.startsAt[props.thing.kind as Start] !== undefined &&
+          canBegin(verb, props.thing, part(), props.piece),
       );
   const begin = (verb: Declared) => {
     garment.write(withStep(garment.history.now(), verb.verb, filledBy(verb, props.thing, part())));

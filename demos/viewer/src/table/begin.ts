@@ -1,12 +1,25 @@
 import type { Start } from '@paperhinge/alter';
 import { inSheet } from '@paperhinge/alter/verb';
-import type { Declared, Part, Touched } from '../engine/view.js';
+import type { Declared, Part, PieceView, Touched } from '../engine/view.js';
 
-/** A sentence about a seam begins at an edge only if it is sewn in one; one about a line, only at a hem, which may stand for it. */
-export const canBegin = (verb: Declared, { kind }: Touched, part: Part | undefined): boolean =>
-  kind !== 'edge' ||
-  ((verb.fields.seam?.kind !== 'seam' || (part?.seams ?? []).length > 0) &&
-    (part?.sort === 'hem' || !(verb.startsAt.edge ?? []).some(field => verb.fields[field]?.kind === 'line')));
+/**
+ * A sentence about a seam begins at an edge only if it is sewn in one; one about a line, only at a hem, which may stand for
+ * it; one about a dart, only on a piece that has one.
+ */
+export const canBegin = (
+  verb: Declared,
+  { kind }: Touched,
+  part: Part | undefined,
+  piece: PieceView | undefined,
+): boolean =>
+  (kind !== 'edge' ||
+    ((verb.fields.seam?.kind !== 'seam' || (part?.seams ?? []).length > 0) &&
+      (part?.sort === 'hem' ||
+        !(verb.startsAt.edge ?? []).some(field => verb.fields[field]?.kind === 'line')))) &&
+  (piece === undefined || !needsDart(verb) || piece.parts.some(p => p.kind === 'dart'));
+
+const needsDart = ({ fields }: Declared): boolean =>
+  Object.values(fields).some(f => f.kind === 'dart' && f.giving === 'needed');
 
 /** The fields that the thing touched fills: its piece first, then itself; a corner fills both edges that meet there. */
 export function filledBy(

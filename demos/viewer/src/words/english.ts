@@ -82,6 +82,7 @@ export const english: PageWords = {
   sewnTo: 'sewn to',
   drawer: 'How far the sheet is pulled up',
   more: 'and more:',
+  garmentHas: 'The garment, and what it has more than the body:',
   lesson: {
     'cellist-top': [
       'Cellist’s top',

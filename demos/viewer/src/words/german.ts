@@ -81,6 +81,7 @@ export const german: PageWords = {
   sewnTo: 'genäht an',
   drawer: 'Wie weit das Blatt hochgezogen ist',
   more: 'und weitere:',
+  garmentHas: 'Das Kleidungsstück, und was es mehr hat als der Körper:',
   lesson: {
     'cellist-top': [
       'Cellistinnentop',

@@ -93,4 +93,5 @@ type Plain =
   | 'isA'
   | 'sewnTo'
   | 'drawer'
-  | 'more';
+  | 'more'
+  | 'garmentHas';

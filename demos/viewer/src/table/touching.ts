@@ -1,0 +1,75 @@
+import { createSignal } from 'solid-js';
+import type { Touched } from '../engine/view.js';
+import type { Garment } from '../job/garment.js';
+import type { Camera } from './camera.js';
+import type { Layout } from './layout.js';
+
+/** px within which a measurement goes to a named point. */
+const pointPull = 12;
+/** px: the room that a slip takes, and where it lies from what was touched. */
+const slip = { width: 320, height: 330, right: 18, up: 40, edge: 12 };
+/** What lies over the table has its own touches. */
+const over = '.slip, .corner, .shelf, .walking';
+
+/** What a touch on the table does: a slip for what lies there, or the other end of a measurement. */
+export function createTouching(
+  garment: Garment,
+  { placeOf }: Layout,
+  { table, camera, hasMoved }: { table: () => HTMLElement; camera: () => Camera; hasMoved: () => boolean },
+) {
+  const [slipAt, setSlipAt] = createSignal<readonly [number, number]>([40, 40]);
+  const touch = (event: MouseEvent, thing: Touched) => {
+    if (hasMoved()) return;
+    event.stopPropagation();
+    const { left, top, width, height } = table().getBoundingClientRect();
+    // A key on the list touches from no place.
+    const [x, y] = event.clientX > 0 ? [event.clientX - left, event.clientY - top] : [width / 2, height / 2];
+    setSlipAt([
+      Math.min(x + slip.right, Math.max(slip.edge, width - slip.width)),
+      Math.min(Math.max(y - slip.up, slip.edge), Math.max(slip.edge, height - slip.height)),
+    ]);
+    garment.setTouched(thing);
+  };
+  /** At a named point that is near, else where the piece is touched. */
+  const measureTo = (event: MouseEvent) => {
+    const from = garment.measuring()!;
+    const { left, top } = table().getBoundingClientRect();
+    const [dx, dy] = placeOf(from.piece);
+    const { scale, x, y } = camera();
+    const here = [(event.clientX - left - x) / scale - dx, (event.clientY - top - y) / scale - dy] as const;
+    const own = garment.engine.held().points.filter(p => p.piece === from.piece);
+    const [near] = own
+      .map(p => ({ at: p.at, px: Math.hypot(p.at[0] - here[0], p.at[1] - here[1]) * scale }))
+      .sort((p, q) => p.px - q.px);
+    const to = near && near.px < pointPull ? near.at : here;
+    void garment.engine
+      .measure({ piece: from.piece, from: from.from, to })
+      .then(came => garment.setMeasuring({ ...from, to, came }));
+  };
+  /** What was drawn under the pointer says itself what it is. */
+  const click = (event: MouseEvent) => {
+    const target = event.target as Element;
+    // What is gone with its own touch (a name that was chosen) was not the table.
+    if (hasMoved() || !target.isConnected || target.closest(over)) return;
+    if (garment.measuring() && !garment.measuring()!.came) {
+      measureTo(event);
+      return;
+    }
+    garment.setMeasuring(undefined);
+    if (garment.walk() || garment.whole()) return;
+    const drawn = target.closest<SVGElement>('[data-kind]');
+    const { kind, piece, name } = drawn?.dataset ?? {};
+    if (kind && piece)
+      touch(event, { kind: kind as Touched['kind'], piece, ...(name === undefined ? {} : { name }) });
+    // The empty table offers what begins with nothing; with a slip on it, it is only the table.
+    else if (garment.touched()) garment.setTouched(undefined);
+    else touch(event, { kind: 'table' });
+  };
+  return {
+    slipAt,
+    touch,
+    click,
+    isTouched: (piece: string, name?: string) =>
+      garment.touched()?.piece === piece && garment.touched()?.name === name,
+  };
+}

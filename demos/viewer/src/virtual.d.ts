@@ -1,0 +1,4 @@
+declare module 'virtual:first-view' {
+  const first: import('./engine/view.js').FirstView;
+  export default first;
+}
