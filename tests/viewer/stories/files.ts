@@ -31,7 +31,7 @@ export const files = (opened: () => Opened) =>
         await expect.poll(() => title(table())).toBe(name);
         await expect.poll(() => table().locator('.step').count()).toBeGreaterThan(4);
         await expect.poll(() => table().locator('.verdict .sound').count()).toBeGreaterThan(0);
-        expect(await table().locator('.step.wrong, .verdict .fault').count()).toBe(0);
+        await expect.poll(() => table().locator('.step.wrong, .verdict .fault').count()).toBe(0);
       }
       await shelf(table());
       await table().locator('.kept button', { hasText: 'Cellist’s top' }).first().click();

@@ -90,6 +90,39 @@ export const forEveryone = (opened: () => Opened) =>
       await page.context().close();
     });
 
+    test('on a telephone by touch alone: a handle dragged, the table pinched, the sheet pulled up', async () => {
+      const phone = { viewport: { width: 360, height: 780 }, hasTouch: true, isMobile: true };
+      const page = await opened().another(opened().file, phone);
+      const cdp = await page.context().newCDPSession(page);
+      const fingers = (
+        type: 'touchStart' | 'touchMove' | 'touchEnd',
+        ...at: readonly (readonly [number, number])[]
+      ) =>
+        cdp.send('Input.dispatchTouchEvent', { type, touchPoints: at.map(([x, y], id) => ({ x, y, id })) });
+      const handle = page.locator('.handle').first();
+      await handle.waitFor();
+      const at = (await handle.boundingBox())!;
+      // Big enough for a finger.
+      expect(Math.min(at.width, at.height)).toBeGreaterThanOrEqual(44);
+      const [x, y] = [at.x + at.width / 2, at.y + at.height / 2];
+      await fingers('touchStart', [x, y]);
+      for (let i = 1; i <= 5; i++) await fingers('touchMove', [x + i * 8, y - i]);
+      await fingers('touchEnd');
+      const share = page.locator('.step').nth(1).locator('.blank .value').last();
+      await expect.poll(() => share.textContent()).not.toBe('0 %');
+      const scale = () => page.locator('.lying > g').getAttribute('transform');
+      const before = await scale();
+      await fingers('touchStart', [150, 150], [200, 150]);
+      for (let i = 1; i <= 5; i++) await fingers('touchMove', [150 - i * 6, 150], [200 + i * 6, 150]);
+      await fingers('touchEnd');
+      await expect.poll(scale).not.toBe(before);
+      const sheet = page.locator('.sheet');
+      const low = (await sheet.boundingBox())!.y;
+      await page.locator('.drawer').tap();
+      await expect.poll(async () => (await sheet.boundingBox())!.y).toBeLessThan(low - 100);
+      await page.context().close();
+    });
+
     test('at twice the size nothing is cut off', async () => {
       // 200 % of a window of 1280 px is a page of 640.
       const page = await opened().another(opened().file, { viewport: { width: 640, height: 400 } });

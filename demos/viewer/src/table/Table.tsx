@@ -52,24 +52,23 @@ export function Table(props: {
   const flyTo = (box: ReturnType<typeof whole> | undefined, margin?: number) => {
     if (box && shown !== '') fly(box, room(), margin);
   };
+  // The same seam walked again, as its pieces change, goes on where it was.
+  const seam = createMemo(() => garment.walk()?.seam);
   createEffect(
     on(
-      () => garment.walk()?.seam,
-      seam => {
+      seam,
+      walked => {
         setStation(0);
         const piece = pieces().find(p => p.name === garment.walk()?.stations[0]?.a);
-        if (seam !== undefined && piece) flyTo(around(piece.box), 0.04);
+        if (walked !== undefined && piece) flyTo(around(piece.box), 0.04);
         else flyTo(whole());
       },
       { defer: true },
     ),
   );
+  const isSeenWhole = createMemo(() => garment.whole() !== undefined);
   createEffect(
-    on(
-      () => garment.whole() !== undefined,
-      isWhole => flyTo(isWhole ? boxOfWhole(garment.whole()!) : whole()),
-      { defer: true },
-    ),
+    on(isSeenWhole, isWhole => flyTo(isWhole ? boxOfWhole(garment.whole()!) : whole()), { defer: true }),
   );
   onMount(() => {
     const watch = new ResizeObserver(([entry]) => {
