@@ -71,6 +71,17 @@ describe('cutting apart', () => {
     expectUntouched(panel(), piece);
     expect(areaOf(piece)).toBeCloseTo(areaOf(panel()), 6);
   });
+  test('cuts that close round a place within make a section of it', () => {
+    const [p, q, r] = [at(100, 200), at(160, 200), at(100, 280)];
+    const cutPiece = cutApart(panel(), [
+      { from: { edge: 'top', along: 100 }, to: { pivot: p } },
+      { from: { pivot: p }, to: { pivot: q } },
+      { from: { pivot: q }, to: { pivot: r } },
+      { from: { pivot: r }, to: { pivot: p } },
+    ]);
+    const areas = cutPiece.sections.map(s => signedArea(s.border)).sort((a, b) => a - b);
+    expect(areas).toEqual([expect.closeTo((60 * 80) / 2, 9), expect.closeTo(240 * 600 - (60 * 80) / 2, 9)]);
+  });
   test('a curved cut is followed', () => {
     const course = pathOf([at(120, 0), at(60, 200), at(180, 400), at(120, 600)]);
     const cutPiece = cutApart(panel(), [
@@ -183,6 +194,8 @@ describe('cutting apart', () => {
     const none: Cut = { from: { edge: 'top', along: 100 }, to: { pivot: at(100, 0) } };
     expect(() => cutApart(panel(), [none])).toThrow(refusal('slash-too-short'));
     expect(refusedBy(() => cutApart(panel(), [none])).where).toEqual({ piece: 'block', edge: 'top' });
+    const within: Cut = { from: { pivot: hub }, to: { pivot: hub } };
+    expect(refusedBy(() => cutApart(panel(), [within])).where).toStrictEqual({ piece: 'block' });
   });
   test('a pivot outside the piece, or on its outline, is refused', () => {
     const to = (pivot: Point): Cut => ({ from: { edge: 'top', along: 100 }, to: { pivot } });

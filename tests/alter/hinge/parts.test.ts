@@ -15,7 +15,8 @@ import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { dartsOf, pleatsOf } from '@paperhinge/geometry/pattern';
 import { identity, rotation, translation } from '@paperhinge/geometry/plane';
 import { describe, expect, test } from 'vitest';
-import { carry } from '../../../packages/alter/src/hinge/carry.js';
+import { bridged } from '../../../packages/alter/src/hinge/bridged.js';
+import { carry, same } from '../../../packages/alter/src/hinge/carry.js';
 import { grainCrossing } from '../../../packages/alter/src/hinge/grain-crossing.js';
 import { linePartsOf } from '../../../packages/alter/src/hinge/line-parts.js';
 import { openingFindings } from '../../../packages/alter/src/hinge/opening-findings.js';
@@ -200,6 +201,28 @@ describe('openings', () => {
     ]);
     expect(swung.piece.marks.map(m => m.at)).toEqual([at(180, 50)]);
     expect(pathEnd(swung.piece.lines[0]!.path)).toEqual(at(210, 100));
+  });
+  test('turned about the middle of the slash: one end opens by the chord, the other is cut on the line half way', () => {
+    // 150 mm from the place turned about, the two sides of the end that closes are mirror images in the line between.
+    const turn = 0.1;
+    for (const [sense, closing, opening] of [
+      [-1, 'from', 'to'],
+      [1, 'to', 'from'],
+    ] as const) {
+      const swung = openings(rotation(sense * turn, at(100, 150)));
+      const chord = 300 * Math.sin(turn / 2);
+      expect(of(swung.openings, opening)).toMatchObject({
+        fate: 'bridged',
+        openedMm: expect.closeTo(chord, 9),
+      });
+      expect(of(swung.openings, closing)).toMatchObject({
+        fate: 'overlapped',
+        openedMm: expect.closeTo(-chord, 9),
+        bridgeMm: expect.closeTo(0, 9),
+      });
+      const edge = closing === 'from' ? 'top' : 'hem';
+      expect(pathLength(edgePath(swung.piece, edge))).toBeCloseTo(200 - 300 * Math.tan(turn / 2), 9);
+    }
   });
   test('overlapped with a step: cut on the middle line and bridged', () => {
     const swung = openings(translation(at(-30, 4)));
@@ -455,7 +478,41 @@ test('of a grain line that leaves the cloth that stays and comes back the longer
   expect(grain(60, 190)).toEqual([110, 190]);
 });
 
+test('motions are the same only if all of them is', () => {
+  const motion = { a: 1, b: 2, c: 3, d: 4, e: 5, f: 6 };
+  expect(same(motion, { ...motion })).toBe(true);
+  for (const key of ['a', 'b', 'c', 'd', 'e', 'f'] as const)
+    expect(same(motion, { ...motion, [key]: 9 })).toBe(false);
+});
+
+test('two runs of a line that touch are joined as they are, else by a straight between', () => {
+  const points = (line: Path) => line.segments.map(s => [...s].map(p => [p.x, p.y]));
+  expect(points(bridged(path([0, 0], [10, 0]), path([10, 0], [10, 10])))).toEqual([
+    [
+      [0, 0],
+      [10, 0],
+    ],
+    [
+      [10, 0],
+      [10, 10],
+    ],
+  ]);
+  expect(points(bridged(path([0, 0], [10, 0]), path([12, 0], [12, 10])))[1]).toEqual([
+    [10, 0],
+    [12, 0],
+  ]);
+});
+
 describe('the ring', () => {
+  test('a cut a rounding before the end of an edge is at its end', () => {
+    const ring = ringOf(panel(), [{ edge: 'top', along: 200 - 5e-7 }]);
+    expect(ring.stretches.map(s => (s.type === 'edge' ? [s.edge.name, s.from, s.to] : s.type))).toEqual([
+      ['top', 0, 200],
+      ['right', 0, 300],
+      ['hem', 0, 200],
+      ['left', 0, 300],
+    ]);
+  });
   test('what no cut touches is the very path that was drawn', () => {
     const piece = panel();
     for (const [i, stretch] of ringOf(piece, []).stretches.entries())

@@ -158,6 +158,60 @@ describe('a dart that closes between two parts of an edge', () => {
   });
 });
 
+test('the step of a dart that closes beside another goes to the edge before both', () => {
+  const piece = pieceOf(
+    [
+      edge('top', 'seam', line(at(0, 0), at(100, 0))),
+      dart('first', at(100, 0), at(110, 80), at(120, 0)),
+      dart('second', at(120, 0), at(120, 100), at(140, 2)),
+      edge('rest', 'seam', line(at(140, 2), at(200, 0))),
+      edge('right', 'seam', line(at(200, 0), at(200, 300))),
+      edge('hem', 'hem', line(at(200, 300), at(0, 300))),
+      edge('left', 'fold', line(at(0, 300), at(0, 0))),
+    ],
+    { lines: [] },
+  );
+  const cut = cutApart(piece, [{ from: { dart: 'second' }, to: { edge: 'hem', along: 80 } }]);
+  const moves = sectionAt(cut, 0, 'to', 'before');
+  const turn = Math.atan2(20, 98);
+  const motions = cut.sections.map((_, i) => (i === moves ? rotation(-turn, at(120, 100)) : identity));
+  const { piece: after, closed } = swing(cut, motions, 1 - moves, { closing: ['second'] });
+  expect(closed).toEqual([{ dart: 'second', stepMm: expect.closeTo(Math.abs(100 - Math.hypot(20, 98)), 9) }]);
+  expect(after.outline.parts.map(p => p.name)).toEqual([
+    'top',
+    'first',
+    'top',
+    'rest',
+    'right',
+    'hem',
+    'left',
+  ]);
+  expectClosed(after);
+});
+
+test('a piece that is all one edge may be cut, and comes back as one', () => {
+  const rim = pieceOf(
+    [
+      edge(
+        'rim',
+        'seam',
+        line(at(0, 0), at(200, 0)),
+        line(at(200, 0), at(200, 300)),
+        line(at(200, 300), at(0, 300)),
+        line(at(0, 300), at(0, 0)),
+      ),
+    ],
+    { lines: [] },
+  );
+  expect(swing(cutApart(rim, []), [identity], 0).piece.outline.parts).toHaveLength(1);
+  const cut = cutApart(rim, [{ from: { edge: 'rim', along: 100 }, to: { edge: 'rim', along: 600 } }]);
+  const { left, right } = cut.beside[0]!;
+  const motions = cut.sections.map((_, i) => (i === left ? translation(at(30, 0)) : identity));
+  const { piece } = swing(cut, motions, right);
+  expect(piece.outline.parts.map(p => p.name)).toEqual(['rim']);
+  expect(areaOf(piece)).toBeCloseTo(230 * 300, 9);
+});
+
 test('an outline that does not close is refused, not welded', () => {
   const open = pieceOf(
     [

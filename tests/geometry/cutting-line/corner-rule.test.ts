@@ -133,7 +133,7 @@ describe('what an edge asks for', () => {
 
 describe('between two seams', () => {
   /** The piece sewn to its like along one edge, across whose seam the other of the two runs on. */
-  const sewn = (interior: number, along: 'a' | 'b'): string => {
+  const sewn = (interior: number, along: 'a' | 'b', isTurned = false): string => {
     const across = along === 'a' ? 'b' : 'a';
     const { piece } = corner(interior);
     const twin = { ...piece, name: 'twin' };
@@ -149,7 +149,9 @@ describe('between two seams', () => {
         unit: 'mm',
         pieces: [piece, twin],
         seams: [
-          { name: 'along', a: [run('piece', along)], b: [run('twin', along)], ease: { mm: 0 } },
+          isTurned
+            ? { name: 'along', a: [run('twin', along)], b: [run('piece', along)], ease: { mm: 0 } }
+            : { name: 'along', a: [run('piece', along)], b: [run('twin', along)], ease: { mm: 0 } },
           { name: 'across', a: round, b: round, ease: { mm: 0 } },
         ],
         fabrics: [],
@@ -159,6 +161,9 @@ describe('between two seams', () => {
   test.each([40, 74, 106, 149])('of %d degrees the one whose neighbour runs on is pressed open', interior => {
     expect(sewn(interior, 'a')).toBe('pressed-open before');
     expect(sewn(interior, 'b')).toBe('pressed-open after');
+    // Whichever side of the seam it is on.
+    expect(sewn(interior, 'a', true)).toBe('pressed-open before');
+    expect(sewn(interior, 'b', true)).toBe('pressed-open after');
     expect(plan(interior)).toBe('plain');
   });
   test.each([76, 90, 104, 151, 170])('of %d degrees the corner is mitred', interior => {

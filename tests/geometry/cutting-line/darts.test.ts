@@ -292,6 +292,21 @@ describe('pressed by default', () => {
     );
     expect(pressedAs(piece)).toBe('end');
   });
+  test('and so does one on the other side', () => {
+    const [a, apex, b] = [at(0, 140), at(120, 120), at(0, 100)];
+    const piece = pieceOf(
+      [
+        straightEdge('top', at(0, 0), at(200, 0)),
+        straightEdge('centre', at(200, 0), at(200, 300), { kind: 'fold' }),
+        straightEdge('hem', at(200, 300), at(-10, 300)),
+        straightEdge('lower side', at(-10, 300), a, { allowance: 20 }),
+        dart('dart', a, apex, b),
+        straightEdge('side', b, at(0, 0), { allowance: 15 }),
+      ],
+      [upright],
+    );
+    expect(pressedAs(piece)).toBe('start');
+  });
   test('without a fold or a centre it goes to the leg met first', () => {
     const piece = uneven([upright]);
     const parts = piece.outline.parts.map(p =>

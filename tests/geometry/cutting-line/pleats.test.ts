@@ -144,6 +144,16 @@ test('on any curved edge the folded cloth ends where the cloth under it does', (
   );
 });
 
+test('a pleat beside an edge that falls away by more than 60 degrees is cut straight across', () => {
+  const falling = (degrees: number) => {
+    const drop = 120 * Math.tan((degrees * Math.PI) / 180);
+    return skirt(pleat('knife', 'start'), [at(60, drop / 2), at(left, 0)], [at(right, 0), at(300, 0)]);
+  };
+  const over = (degrees: number) => overMouth(cuttingLine(falling(degrees)).path).map(({ point }) => point.y);
+  for (const y of over(61)) expect(y).toBeCloseTo(-10, 9);
+  expect(Math.max(...over(59).map(y => Math.abs(y + 10)))).toBeGreaterThan(5);
+});
+
 test('a pleat deeper than the cloth it is folded onto is cut straight across, with a finding', () => {
   const narrow = pieceOf([
     straightEdge('waist', at(110, 0), at(left, 0)),

@@ -78,6 +78,23 @@ describe('a bend tighter than its allowance between narrower neighbours', () => 
     expect(told[0]!.figures!.lostMm).toBeCloseTo(length, 3);
   });
 
+  test('a bend beside neighbours as wide, or with room for its allowance, is like any other', () => {
+    // Alike allowances of twice the radius: the parallels of the sides, which lean by 45°, cross as far beyond the centre
+    // of the bend as they would before it, so that each side loses a radius, and the bend all.
+    const alike = cuttingLine(notched({ radius: 5, degrees: 90, wide: 10, narrow: 10 }));
+    expect(alike.findings.map(f => [f.code, f.where.edge, f.figures!.lostMm])).toEqual([
+      ['allowance-too-wide', 'left side', expect.closeTo(5, 3)],
+      ['allowance-too-wide', 'bend', expect.closeTo((5 * Math.PI) / 2, 3)],
+      ['allowance-too-wide', 'right side', expect.closeTo(5, 3)],
+    ]);
+    const roomy = cuttingLine(notched({ radius: 20, degrees: 90, wide: 15, narrow: 7 }));
+    expect(roomy.findings).toEqual([]);
+    const bend = roomy.stretches.filter(s => s.of === 'bend' && s.shape === 'parallel');
+    // Its parallel is an arc of 5, but for what the narrower sides leave of it.
+    for (const { point } of bend.flatMap(s => sampled(s.path, 4)))
+      expect(Math.abs(Math.hypot(point.x - 200, point.y - 100) - 5)).toBeLessThan(0.006);
+    expect(bend.length).toBeGreaterThan(0);
+  });
   test('whatever its size, turn and allowances', () => {
     const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
     fc.assert(

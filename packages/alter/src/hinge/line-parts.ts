@@ -20,7 +20,7 @@ export function linePartsOf(cutPiece: CutPiece, path: Path, preferred?: number):
   const across = [outlinePath(cutPiece.piece.outline), ...cutPiece.courses].flatMap(other =>
     intersectPaths(path, other).map(m => m.alongA),
   );
-  const places = [0, ...across.sort((a, b) => a - b), length];
+  const places = [...across.sort((a, b) => a - b), length];
   const runs: { section: number | undefined; from: number; to: number }[] = [];
   for (const to of places) {
     const from = runs.at(-1)?.to ?? 0;

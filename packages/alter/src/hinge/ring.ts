@@ -94,7 +94,7 @@ const near = tolerances.coincidenceTolerance;
 export function partOffsets(piece: Piece): ReadonlyMap<Edge, number> {
   const offsets = new Map<Edge, number>();
   for (const part of piece.outline.parts) {
-    if (part.type !== 'edge' || offsets.has(part)) continue;
+    if (part.type !== 'edge') continue;
     let offset = 0;
     for (const own of partsOfEdge(piece, part.name)) {
       offsets.set(own, offset);

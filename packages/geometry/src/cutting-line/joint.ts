@@ -10,8 +10,6 @@ export interface Joint {
   readonly after?: Place;
   /** What lies between the two, in clockwise order. */
   readonly bridge: readonly Strand[];
-  /** The two parallels end where the corner hides in a rounding: they are drawn to one point. */
-  readonly welded?: true;
   /**
    * At an inner corner: the corner of the stitching line, to which the maker snips, and how many strands into the
    * bridge the cutting line turns.

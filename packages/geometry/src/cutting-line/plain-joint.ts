@@ -24,7 +24,7 @@ export function plainJoint(before: Run, after: Run): Joint {
   const turn = turnBetween(before, after);
   const isFlat = Math.abs(turn) < Math.PI / 2;
   if ((isFlat || before.allowance + after.allowance === 0) && distance(from, to) <= smoothJoint)
-    return { bridge: [], welded: true };
+    return { bridge: [] };
   return turn >= 0 ? { bridge: outerBridge(before, after, from, to, turn) } : innerJoint(before, after, turn);
 }
 
