@@ -34,6 +34,7 @@ export { measured } from './goal/measure.js';
 export { inWords } from './in-words.js';
 export { changedSeams } from './matching/changed-seams.js';
 export { addButtonStand } from './operations/add-button-stand.js';
+export { addContourDart } from './operations/add-contour-dart.js';
 export { addNotches } from './operations/add-notches.js';
 export { addVent, leaveSlit } from './operations/add-vent.js';
 export { changeDart } from './operations/change-dart.js';

@@ -18,6 +18,7 @@ import {
 } from './derive/draft-waistband.js';
 import { adjustForm, adjustVerb } from './fit/adjust/adjust.js';
 import { addButtonStandForm, addButtonStandVerb } from './operations/add-button-stand.js';
+import { addContourDartForm, addContourDartVerb } from './operations/add-contour-dart.js';
 import { addNotchesForm, addNotchesVerb } from './operations/add-notches.js';
 import { addVentForm, addVentVerb, leaveSlitForm, leaveSlitVerb } from './operations/add-vent.js';
 import { changeDartForm, changeDartVerb } from './operations/change-dart.js';
@@ -61,6 +62,7 @@ const forms = [
   resizeDartForm,
   moveDartPointForm,
   changeDartForm,
+  addContourDartForm,
   divideForm,
   joinPiecesForm,
   moveSeamForm,
@@ -129,6 +131,7 @@ const all: DoneBy<typeof forms> = [
   resizeDartVerb,
   moveDartPointVerb,
   changeDartVerb,
+  addContourDartVerb,
   divideVerb,
   joinPiecesVerb,
   moveSeamVerb,

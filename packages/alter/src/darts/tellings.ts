@@ -30,6 +30,7 @@ export interface DartTellings {
   'dart-beside-nothing': { readonly dart: Thing; readonly toMm: number; readonly roomMm: number };
   'dart-into-itself': { readonly dart: Thing };
   'dart-end-redrawn': { readonly edge: Thing; readonly movedMm: number };
+  'contour-dart-leaves-piece': { readonly piece: Thing; readonly name: string };
   'dart-edges-unsewn': { readonly dart: Thing; readonly edge: Thing };
 }
 
@@ -58,6 +59,14 @@ export interface DartSentences {
     readonly alongMm: number;
     readonly intakeMm: number;
     readonly deepMm: number;
+  };
+  'added-contour-dart': {
+    readonly piece: Thing;
+    readonly name: string;
+    readonly line: Thing;
+    readonly intakeMm: number;
+    readonly aboveMm: number;
+    readonly belowMm: number;
   };
   'resized-dart': { readonly dart: Thing; readonly formerMm: number; readonly toMm: number };
   'moved-dart-point': {

@@ -4,6 +4,7 @@ import { type EdgePosition, outlinePath, pathsOfPart, resolvePosition } from '@p
 import { pivotOf } from '../darts/pivot.js';
 import { type Cut, type CutEnd, pointOfEnd } from '../hinge/cut.js';
 import { partOffsets } from '../hinge/ring.js';
+import { refusal as hingeRefusal } from '../hinge/tellings.js';
 import { refusal as movedEdgesRefusal } from '../moved-edges/tellings.js';
 import { cutBetween } from '../neckline/drawn.js';
 import { refusal as necklineRefusal } from '../neckline/tellings.js';
@@ -27,11 +28,13 @@ export interface DivisionWish {
 
 /**
  * @throws PatternError `unknown-line`, `line-ends-off-outline`, `line-crosses-dart`; `division-end-unclear`,
- *   `unknown-edge`, `unknown-dart`, `unknown-mark`
+ *   `unknown-edge`, `unknown-dart`, `unknown-mark`, `slash-too-short` where both ends are one
  */
 export function divisionCut(piece: Piece, { line, from, to, through }: DivisionWish): Cut {
   if (line !== undefined) return alongLine(piece, line);
   const ends = [from!, to!].map(end => cutEnd(piece, end));
+  if (from!.dart !== undefined && from!.dart === to!.dart)
+    throw hingeRefusal('slash-too-short', {}, { piece: piece.name });
   const by = pivotOf(piece, { ...(through === undefined ? {} : { pivot: through }) });
   const points = [pointOfEnd(piece, ends[0]!), ...(by ? [by] : []), pointOfEnd(piece, ends[1]!)];
   return { from: ends[0]!, to: ends[1]!, ...(by ? { course: polyline(...points) } : {}) };

@@ -26,9 +26,12 @@ export interface RecutHalf {
   readonly beyondBy: number;
 }
 
+/** The shapes of a neckline that are drawn by depth and half width, and the one along a line. */
+export type NeckShape = 'inset V' | 'V' | 'round' | 'square' | 'boat' | 'scoop' | 'sweetheart' | 'drawn';
+
 /** What of a wish for a neckline shapes one half of it. */
 export interface HalfWish {
-  readonly shape: 'inset V' | 'V' | 'round' | 'square' | 'drawn';
+  readonly shape: NeckShape;
   readonly halfWidth?: number;
   /** mm of shoulder that are left. */
   readonly shoulder?: number;
@@ -48,14 +51,52 @@ export function recutHalf(
     throw refusal('neckline-too-shallow', { piece: { piece: piece.name } }, { piece: piece.name });
   const level = (out: number): Point => add(centrePoint, scale(frame.out, out));
   const across = outOf(frame, shoulder) - outOf(frame, centrePoint);
-  const fresh =
-    shape === 'round'
-      ? quarterEllipse(centrePoint, scale(frame.out, across), scale(frame.down, rise), shoulder)
-      : shape === 'square'
-        ? pathOf(line(centrePoint, level(across)), line(level(across), shoulder))
-        : pathOf(line(centrePoint, shoulder));
+  const fresh = freshLine(shape, { centre: centrePoint, shoulder, across, rise, level, frame });
   return { frame, fresh, ...cut };
 }
+
+interface NeckPlaces {
+  /** The lowest point on the centre line, and where the neck ends on the shoulder. */
+  readonly centre: Point;
+  readonly shoulder: Point;
+  /** mm from the centre line to the shoulder's end, and from the lowest point up to it. */
+  readonly across: number;
+  readonly rise: number;
+  /** A point so far out on the level of the lowest point. */
+  readonly level: (out: number) => Point;
+  readonly frame: NeckFrame;
+}
+
+/**
+ * One half of a neckline of a shape. V, square and round (a quarter of an ellipse) are as their names say; a boat runs
+ * level from the centre and comes to the shoulder's end flat; a scoop stays level for longer and rises steeply; a
+ * sweetheart rises from a point at the centre over the bust, turns a corner there and runs straight to the shoulder.
+ * Shapes common practice, no source.
+ */
+function freshLine(shape: NeckShape, places: NeckPlaces): Path {
+  const { centre, shoulder, across, rise, level, frame } = places;
+  const up = (from: Point, by: number): Point => add(from, scale(frame.down, -by));
+  switch (shape) {
+    case 'round':
+      return quarterEllipse(centre, scale(frame.out, across), scale(frame.down, rise), shoulder);
+    case 'square':
+      return pathOf(line(centre, level(across)), line(level(across), shoulder));
+    case 'boat':
+      return pathOf([centre, level(across * 0.6), up(level(across * 0.85), rise * 0.75), shoulder]);
+    case 'scoop':
+      return pathOf([centre, level(across * 0.85), up(level(across), rise * 0.2), shoulder]);
+    case 'sweetheart': {
+      const top = up(level(across), rise * lobe);
+      const towards = up(level(across * 0.15), rise * lobe * 0.9);
+      return pathOf([centre, towards, up(level(across * 0.5), rise * lobe * 1.15), top], line(top, shoulder));
+    }
+    default:
+      return pathOf(line(centre, shoulder));
+  }
+}
+
+/** Share of the depth by which a sweetheart rises from its point over the bust. */
+const lobe = 0.3;
 
 /** The straight line to the point of the present neck at the half width; the neck beyond it stays. */
 function insetHalf(piece: Piece, frame: NeckFrame, halfWidth: number): RecutHalf {

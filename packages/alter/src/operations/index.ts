@@ -5,6 +5,7 @@ export type { DraftFacing } from '../derive/draft-facing.js';
 export type { DraftStay } from '../derive/draft-stay.js';
 export type { DraftStrip } from '../derive/draft-strip.js';
 export type { AddButtonStand } from './add-button-stand.js';
+export type { AddContourDart } from './add-contour-dart.js';
 export type { AddNotches } from './add-notches.js';
 export type { AddVent, LeaveSlit } from './add-vent.js';
 export type { ChangeDart } from './change-dart.js';

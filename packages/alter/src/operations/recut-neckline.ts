@@ -6,7 +6,7 @@ import { cutToDrawnLine } from '../neckline/drawn.js';
 import { neckFrames } from '../neckline/frame.js';
 import { neckOf } from '../neckline/neck-edge.js';
 import { reassembled } from '../neckline/reassemble.js';
-import { recutHalf } from '../neckline/shapes.js';
+import { type NeckShape, recutHalf } from '../neckline/shapes.js';
 import { refusal as necklineRefusal } from '../neckline/tellings.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
@@ -16,12 +16,12 @@ import { refusal, saying } from './tellings.js';
 /** Draw a new neckline of a shape, by depth and half width in mm. */
 export interface RecutNeckline {
   readonly piece: string;
-  readonly shape: 'inset V' | 'V' | 'round' | 'square' | 'drawn';
+  readonly shape: NeckShape;
   /** mm; not needed for `drawn`. */
   readonly depth?: number;
-  /** mm; for V, round, square absent = at the present neck end. */
+  /** mm; absent = at the present neck end (not of an inset V). */
   readonly halfWidth?: number;
-  /** mm of shoulder that are left, measured along it, instead of the half width; for V, round, square. */
+  /** mm of shoulder that are left, measured along it, instead of the half width; not of an inset V or a drawn one. */
   readonly shoulder?: number;
   /** Name of the piece's line for `drawn`. */
   readonly line?: string;
@@ -42,10 +42,10 @@ export const recutNeckline = (pattern: Pattern, parameters: RecutNeckline): Alte
 
 export const recutNecklineForm = formOf<RecutNeckline>()({
   verb: 'recut neckline',
-  does: 'Cuts a new neckline: a V set into the present neck, a V, a round or a square one by depth and half width, or one along a line drawn on the piece.',
+  does: 'Cuts a new neckline: a V set into the present neck, a V, round, square, boat, scoop or sweetheart one by depth and half width, or one along a line drawn on the piece.',
   fields: {
     piece: field.piece(),
-    shape: field.choice('inset V', 'V', 'round', 'square', 'drawn'),
+    shape: field.choice('inset V', 'V', 'round', 'square', 'boat', 'scoop', 'sweetheart', 'drawn'),
     depth: field.optional(field.length()),
     halfWidth: field.optional(field.size()),
     shoulder: field.optional(field.size()),

@@ -88,7 +88,7 @@ export interface OperationSentences {
   'distance-on-seam': { readonly alongMm: number; readonly from?: string };
   'recut-neckline': {
     readonly piece: Thing;
-    readonly shape: 'inset V' | 'V' | 'round' | 'square' | 'drawn';
+    readonly shape: 'inset V' | 'V' | 'round' | 'square' | 'boat' | 'scoop' | 'sweetheart' | 'drawn';
     readonly depthMm?: number;
     readonly halfWidthMm?: number;
     readonly shoulderMm?: number;

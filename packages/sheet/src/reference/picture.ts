@@ -1,7 +1,7 @@
 import { cuttingLine, type Path, type Pattern, type Piece } from '@paperhinge/geometry';
 import type { Box } from '@paperhinge/geometry/curves';
 import { boundsOfPath, pointAlong, transformedPath } from '@paperhinge/geometry/paths';
-import { dartsOf, edgeParts, outlinePath } from '@paperhinge/geometry/pattern';
+import { dartsOf, edgeParts, outlinePath, pleatsOf } from '@paperhinge/geometry/pattern';
 import { toPathData } from '@paperhinge/geometry/svg';
 
 /** mm of the garment to one unit of a picture. */
@@ -72,7 +72,12 @@ function pieceSvg(piece: Piece, kind: 'before' | 'after', { dx, dy }: Place): st
   if (kind === 'before') return path(kind, `${laid(outlinePath(piece.outline))}Z`);
   const edges = edgeParts(piece).map(part => path(part.kind === 'fold' ? 'fold' : kind, laid(part.path)));
   const darts = dartsOf(piece).flatMap(dart => dart.legs.map(leg => path(kind, laid(leg))));
-  return [...edges, ...darts, ...notches(piece, dx, dy)].join('');
+  // A pleat's mouth is cloth, and folds and contour darts are lines that a step is about.
+  const pleats = pleatsOf(piece).map(({ mouth }) => path('cut', laid(mouth)));
+  const inner = piece.lines
+    .filter(({ kind: of }) => of === 'dart' || of === 'fold')
+    .map(line => path(line.kind === 'fold' ? 'fold cut' : 'cut', laid(line.path)));
+  return [...edges, ...darts, ...pleats, ...inner, ...notches(piece, dx, dy)].join('');
 }
 
 /** Where the stitching line is as it was, what changed is the cutting line. */

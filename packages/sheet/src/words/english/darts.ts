@@ -56,6 +56,10 @@ export const darts: Tellings<DartTellings> = {
     ),
     remedy: 'Nothing to do; fold the paper along the dart to see it run on.',
   }),
+  'contour-dart-leaves-piece': ({ piece, name }, say) => ({
+    message: `The contour dart ${say.written(name)} would not lie within ${say.thing(piece)}.`,
+    remedy: 'Draw it nearer to the middle of the piece, or smaller.',
+  }),
   'dart-edges-unsewn': ({ dart, edge }, say) => ({
     message: `No seam takes up what ${say.thing(dart)} took in: ${say.thing(edge)} is sewn to nothing.`,
     remedy: 'Gather it to a band or facing, or keep the dart.',
@@ -76,6 +80,10 @@ export const dartsDone: Sentences<DartSentences> = {
   'opened-dart': ({ dart, edge, alongMm, intakeMm, deepMm }, say) =>
     capital(
       `${say.thing(dart)} was drawn into ${say.thing(edge)}, ${say.length(alongMm)} from its start: it takes in ${say.length(intakeMm)} and is ${say.length(deepMm)} deep.`,
+    ),
+  'added-contour-dart': ({ piece, name, line, intakeMm, aboveMm, belowMm }, say) =>
+    capital(
+      `${say.thing(piece)} has a contour dart ${say.written(name)}: it takes in ${say.length(intakeMm)} on ${say.thing(line)} and runs ${say.length(aboveMm)} up and ${say.length(belowMm)} down.`,
     ),
   'resized-dart': ({ dart, formerMm, toMm }, say) =>
     capital(`${say.thing(dart)} takes in ${say.length(toMm)} now; it was ${say.length(formerMm)}.`),

@@ -52,9 +52,16 @@ export const did: Sentences<OperationSentences & Pick<AlterSentences, 'said'>> =
   'recut-neckline': ({ piece, shape, depthMm = 0, halfWidthMm, shoulderMm, line }, say) => {
     if (line) return capital(`${say.thing(piece)} was cut along ${say.thing(line)} for its new neckline.`);
     const width = halfWidthMm === undefined ? '' : ` and ${say.length(halfWidthMm)} to each side`;
-    const kind = { 'inset V': 'an inset V', V: 'a V', round: 'a round', square: 'a square', drawn: 'a' }[
-      shape
-    ];
+    const kind = {
+      'inset V': 'an inset V',
+      V: 'a V',
+      round: 'a round',
+      square: 'a square',
+      boat: 'a boat',
+      scoop: 'a scoop',
+      sweetheart: 'a sweetheart',
+      drawn: 'a',
+    }[shape];
     return capital(
       `${say.thing(piece)} has a new neckline, ${kind === 'a' ? '' : `${kind} `}${say.length(depthMm)} deep${width}${shoulderMm === undefined ? '' : `; ${say.length(shoulderMm)} of its shoulder are left`}.`,
     );

@@ -65,7 +65,7 @@ export const operations: Tellings<OperationTellings> = {
   }),
   'shoulder-not-cut': ({ shape }, say) => ({
     message: `A neckline of the shape ${say.written(shape)} does not cut the shoulder.`,
-    remedy: 'Leave "shoulder" out, or choose V, round or square.',
+    remedy: 'Leave "shoulder" out, or choose another shape, such as V or round.',
   }),
   'shoulder-cut': ({ edge, changeMm, shoulderMm, sewnTo }, say) => ({
     message: capital(

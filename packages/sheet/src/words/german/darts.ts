@@ -45,6 +45,10 @@ export const darts: Tellings<DartTellings> = {
     message: `Die Schenkel waren ungleich: ${say.thing(edge)} wurde am Abnäher um ${say.slight(movedMm)} verlängert, so dass beide gleich lang sind.`,
     remedy: 'Nichts zu tun; falten Sie das Papier am Abnäher, dann sehen Sie die Kante durchlaufen.',
   }),
+  'contour-dart-leaves-piece': ({ piece, name }, say) => ({
+    message: `Der Doppelabnäher ${say.written(name)} läge nicht ganz innerhalb des Teils: ${say.thing(piece)}.`,
+    remedy: 'Zeichnen Sie ihn näher zur Mitte des Teils oder kleiner.',
+  }),
   'dart-edges-unsewn': ({ dart, edge }, say) => ({
     message: `${say.thing(dart)}: Keine Naht nimmt seine Weite auf, ${say.thing(edge)} ist an nichts genäht.`,
     remedy: 'Kräuseln Sie die Kante an ein Bündchen oder einen Beleg, oder behalten Sie den Abnäher.',
@@ -69,6 +73,8 @@ export const dartsDone: Sentences<DartSentences> = {
     `${say.thing(dart)} (${say.angle(angleDeg)}) geschlossen in ${say.thing(into)}; dieser nimmt jetzt ${say.length(intakeMm)} weg, vorher ${say.length(formerMm)}.`,
   'opened-dart': ({ dart, edge, alongMm, intakeMm, deepMm }, say) =>
     `${say.thing(dart)} eingezeichnet: ${say.thing(edge)}, ${say.length(alongMm)} von ihrem Anfang; er nimmt ${say.length(intakeMm)} weg und ist ${say.length(deepMm)} tief.`,
+  'added-contour-dart': ({ piece, name, line, intakeMm, aboveMm, belowMm }, say) =>
+    `${say.thing(piece)} hat einen Doppelabnäher ${say.written(name)}: Er nimmt ${say.length(intakeMm)} weg (${say.thing(line)}) und reicht ${say.length(aboveMm)} nach oben und ${say.length(belowMm)} nach unten.`,
   'resized-dart': ({ dart, formerMm, toMm }, say) =>
     `${say.thing(dart)} nimmt jetzt ${say.length(toMm)} weg, vorher ${say.length(formerMm)}.`,
   'moved-dart-point': ({ dart, movedMm, formerMm, deepMm }, say) =>

@@ -51,6 +51,9 @@ export const did: Sentences<OperationSentences & Pick<AlterSentences, 'said'>> =
       V: 'V-Ausschnitt',
       round: 'runder Ausschnitt',
       square: 'eckiger Ausschnitt',
+      boat: 'U-Boot-Ausschnitt',
+      scoop: 'tiefer runder Ausschnitt',
+      sweetheart: 'Herzausschnitt',
       drawn: 'Ausschnitt',
     }[shape];
     return `${say.thing(piece)}: ${kind}, ${say.length(depthMm)} tief${width}${shoulderMm === undefined ? '' : `; von der Schulter bleiben ${say.length(shoulderMm)}`}.`;

@@ -57,7 +57,7 @@ export const operations: Tellings<OperationTellings> = {
   }),
   'shoulder-not-cut': ({ shape }, say) => ({
     message: `Ein Ausschnitt der Form ${say.written(shape)} schneidet die Schulter nicht.`,
-    remedy: 'Lassen Sie „shoulder“ weg, oder wählen Sie V, round oder square.',
+    remedy: 'Lassen Sie „shoulder“ weg, oder wählen Sie eine andere Form, etwa V oder round.',
   }),
   'shoulder-cut': ({ edge, changeMm, shoulderMm, sewnTo }, say) => ({
     message: `${say.thing(edge)} ist ${say.slight(Math.abs(changeMm))} ${changeMm < 0 ? 'kürzer' : 'länger'} als vorher und passt nicht mehr: ${say.things(sewnTo)}.`,

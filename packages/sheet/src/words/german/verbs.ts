@@ -42,6 +42,11 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     does: 'Nimmt als Einhalteweite, Kräusel, Falte oder Biese auf, was ein Abnäher wegnahm; die Kante wird so lang genäht wie vorher.',
     sentence: 'Abnäher {dart} von {piece} verwandeln: {into}[, {stitched} weit abgesteppt]',
   },
+  'add contour dart': {
+    does: 'Zeichnet einen Doppelabnäher in ein Teil, am weitesten auf einer Linie und darüber und darunter spitz.',
+    sentence:
+      'Doppelabnäher „{name}“ auf der Linie {line} von {piece}, nach {out}, {intake} weit, {above} nach oben und {below} nach unten',
+  },
   divide: {
     does: 'Schneidet ein Teil entlang einer gezeichneten Linie oder gerade von einer Kante oder einem Abnäher zum anderen auseinander und gibt dort eine Naht: eine Passe, eine Teilungsnaht, eine Wiener Naht.',
     sentence:
@@ -125,7 +130,7 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     sentence: 'Naht {seam} um {by} weiter[, voll bis {from}][, nichts ab {to}][, zwischen {between}]',
   },
   'recut neckline': {
-    does: 'Schneidet einen neuen Ausschnitt: ein V im alten, einen V-förmigen, runden oder eckigen nach Tiefe und halber Weite, oder einen entlang einer gezeichneten Linie.',
+    does: 'Schneidet einen neuen Ausschnitt: ein V im alten, einen V-förmigen, runden, eckigen, U-Boot-, tief runden oder Herzausschnitt nach Tiefe und halber Weite, oder einen entlang einer gezeichneten Linie.',
     sentence:
       'Neuer Ausschnitt an {piece}: {shape}[, {depth} tief][, {half width} nach jeder Seite][, {shoulder} Schulter bleiben][, entlang {line}]',
   },
