@@ -54,8 +54,8 @@ const turned = ({ first, second }: Ends): Ends => ({ first: second, second: firs
 
 /** The two seams that sew the edges at one seam's end to those at another's. */
 function crossed(pattern: Pattern, one: Ends, other: Ends): SeamsThrough['across'] | undefined {
-  const first = seamBetween(pattern, one.first, other.first),
-    second = seamBetween(pattern, one.second, other.second);
+  const first = seamBetween(pattern, one.first, other.first);
+  const second = first && seamBetween(pattern, one.second, other.second);
   return first && second && first !== second ? [first, second] : undefined;
 }
 

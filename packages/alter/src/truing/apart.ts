@@ -49,12 +49,12 @@ const sideError = 0.002;
 
 function polygonOf(path: Path, sides: number): readonly Point[] {
   const longest = pathLength(path) / sides;
-  return path.segments.flatMap((segment, s) => {
+  const points = [pointAt(path.segments[0]!, 0)];
+  for (const segment of path.segments) {
     const steps = Math.max(1, Math.ceil(segmentLength(segment) / longest), stepsForError(segment));
-    return Array.from({ length: s === 0 ? steps + 1 : steps }, (_, i) =>
-      pointAt(segment, (s === 0 ? i : i + 1) / steps),
-    );
-  });
+    for (let i = 1; i <= steps; i++) points.push(pointAt(segment, i / steps));
+  }
+  return points;
 }
 
 /** A cubic's chord over 1/n of its parameter lies within max|B″| / 8n² of it. */
@@ -65,9 +65,11 @@ function stepsForError(segment: Segment): number {
   return Math.ceil(Math.sqrt((6 * Math.max(bend(p0, p1, p2), bend(p1, p2, p3))) / (8 * sideError)));
 }
 
-/** Some sides of a polygon that follow one another, in a box. */
+/** Some sides of a polygon that follow one another, in a box: those between its corners `from` and `to`. */
 interface Block {
   readonly points: readonly Point[];
+  readonly from: number;
+  readonly to: number;
   readonly left: number;
   readonly right: number;
   readonly top: number;
@@ -79,18 +81,20 @@ const sidesInBlock = 16;
 function blocksOf(polygon: readonly Point[]): readonly Block[] {
   const count = Math.max(1, Math.ceil((polygon.length - 1) / sidesInBlock));
   return Array.from({ length: count }, (_, i) => {
-    const points = polygon.slice(i * sidesInBlock, (i + 1) * sidesInBlock + 1);
+    const from = i * sidesInBlock,
+      to = Math.min(from + sidesInBlock, polygon.length - 1);
     let left = Number.POSITIVE_INFINITY,
       right = Number.NEGATIVE_INFINITY,
       top = Number.POSITIVE_INFINITY,
       bottom = Number.NEGATIVE_INFINITY;
-    for (const { x, y } of points) {
+    for (let k = from; k <= to; k++) {
+      const { x, y } = polygon[k]!;
       left = Math.min(left, x);
       right = Math.max(right, x);
       top = Math.min(top, y);
       bottom = Math.max(bottom, y);
     }
-    return { points, left, right, top, bottom };
+    return { points: polygon, from, to, left, right, top, bottom };
   });
 }
 
@@ -103,8 +107,10 @@ function farthestFrom(
   let farthest = 0;
   let home = blocks[0]!;
   for (const p of points) {
-    // The block that was nearest to the last point comes first: most others then lie too far to matter.
+    // The block that was nearest to the last point comes first: most others then lie too far to matter. A point that is
+    // no farther from it than the farthest so far cannot be the farthest.
     let nearest = squareToBlock(p, home);
+    if (nearest <= farthest) continue;
     for (const block of blocks) {
       if (block === home || squareToBox(p, block) >= nearest) continue;
       const square = squareToBlock(p, block);
@@ -124,9 +130,9 @@ function squareToBox({ x, y }: Point, { left, right, top, bottom }: Block): numb
   return dx * dx + dy * dy;
 }
 
-function squareToBlock(p: Point, { points }: Block): number {
+function squareToBlock(p: Point, { points, from, to }: Block): number {
   let nearest = Number.POSITIVE_INFINITY;
-  for (let i = 1; i < points.length; i++)
+  for (let i = from + 1; i <= to; i++)
     nearest = Math.min(nearest, squareToSide(p, points[i - 1]!, points[i]!));
   return nearest;
 }

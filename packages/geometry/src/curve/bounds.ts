@@ -41,10 +41,19 @@ function extent(curve: Cubic, axis: 'x' | 'y') {
   return { low, high };
 }
 
-export const boxOfPoints = (points: readonly Point[]): Box => ({
-  min: { x: Math.min(...points.map(p => p.x)), y: Math.min(...points.map(p => p.y)) },
-  max: { x: Math.max(...points.map(p => p.x)), y: Math.max(...points.map(p => p.y)) },
-});
+export function boxOfPoints(points: readonly Point[]): Box {
+  let left = Number.POSITIVE_INFINITY,
+    right = Number.NEGATIVE_INFINITY,
+    top = left,
+    bottom = right;
+  for (const { x, y } of points) {
+    left = Math.min(left, x);
+    right = Math.max(right, x);
+    top = Math.min(top, y);
+    bottom = Math.max(bottom, y);
+  }
+  return { min: { x: left, y: top }, max: { x: right, y: bottom } };
+}
 
 /** The least box about two boxes. */
 export const boxAround = (a: Box, b: Box): Box => ({

@@ -1,3 +1,4 @@
+import { oncePerAll } from '../once-per.js';
 import { nearestOnPath } from '../path/nearest.js';
 import { pieceNamed } from '../pattern/outline.js';
 import { isCentreEdge, isCentreLine } from '../pattern/roles/roles.js';
@@ -36,17 +37,21 @@ export interface Meeting {
  * begins.
  * @throws PatternError `unknown-piece`, `unknown-edge`, `empty-seam`
  */
-export function meetingsAtEnds(pattern: Pattern, seam: Seam): readonly Meeting[] {
-  const sides = runsTaken(pattern, seam);
-  return (['start', 'end'] as const).flatMap(at => {
-    const a = seamEnd(pattern, sides.a, at),
-      b = seamEnd(pattern, sides.b, at);
-    if (a?.corner.neighbour.type !== 'edge' || b?.corner.neighbour.type !== 'edge') return [];
-    const first = { piece: a.piece.name, edge: a.corner.neighbour.name, end: a.corner.neighbourEnd };
-    const second = { piece: b.piece.name, edge: b.corner.neighbour.name, end: b.corner.neighbourEnd };
-    return [{ at, a, b, first, second }];
-  });
-}
+export const meetingsAtEnds: (pattern: Pattern, seam: Seam) => readonly Meeting[] =
+  /* @__PURE__ */ oncePerAll(
+    (pattern, seam) => [pattern, seam],
+    (pattern: Pattern, seam: Seam): readonly Meeting[] => {
+      const sides = runsTaken(pattern, seam);
+      return (['start', 'end'] as const).flatMap(at => {
+        const a = seamEnd(pattern, sides.a, at),
+          b = seamEnd(pattern, sides.b, at);
+        if (a?.corner.neighbour.type !== 'edge' || b?.corner.neighbour.type !== 'edge') return [];
+        const first = { piece: a.piece.name, edge: a.corner.neighbour.name, end: a.corner.neighbourEnd };
+        const second = { piece: b.piece.name, edge: b.corner.neighbour.name, end: b.corner.neighbourEnd };
+        return [{ at, a, b, first, second }];
+      });
+    },
+  );
 
 function seamEnd(pattern: Pattern, runs: readonly EdgeRun[], at: EdgeEnd): SeamEnd | undefined {
   const run = at === 'start' ? runs[0]! : runs.at(-1)!;
