@@ -19,6 +19,7 @@ const tables = {
   parallels: async () => (await import('./offsets.js')).parallels(),
   'whole outlines': async () => (await import('./offsets.js')).outlineOffsets(),
   'cutting lines': async () => (await import('./cutting-lines.js')).cuttingLines(),
+  'cutting lines, unlike': async () => (await import('./cutting-lines.js')).unlikeCuttingLines(),
   'curve by curve': async () => (await import('./intersections.js')).curveByCurve(),
   touches: async () => (await import('./intersections.js')).touches(),
   'self-crossings': async () => (await import('./intersections.js')).selfCrossings(),
