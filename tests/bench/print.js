@@ -44,8 +44,9 @@ export async function tiledByForm(typefaces, furnished = true) {
   const matrix = { a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 };
   const piece = { piece: 'sheet', copy: 1, matrix, polygons: [], tiles };
   const { pages } = planPages({ format, pieces: [piece], blocks: [] }, 0);
-  const joins = joinsOf(pages, format);
-  const furnishing = { format, joins, measure: typefaces, words: english.page };
+  const furnishing = furnished
+    ? { format, joins: joinsOf(pages, format), measure: typefaces, words: english.page }
+    : undefined;
   return pdfDocument(
     {
       title: 'Bench',
@@ -55,7 +56,7 @@ export async function tiledByForm(typefaces, furnished = true) {
       sheet: movedDrawing(drawing, matrix),
       pages: pages.map(page => ({
         window: page.window,
-        own: furnished
+        own: furnishing
           ? pageFurniture(page, `Bench · page ${page.number} of ${pages.length}`, furnishing)
           : { inks: [] },
       })),
