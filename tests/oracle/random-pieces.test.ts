@@ -98,7 +98,7 @@ describe('a side seam of four edges', () => {
         expect(done.record.after.pieces.front!.areaMm2).toBeCloseTo(expected, 3);
         expect(done.record.after.pieces.back!.areaMm2).toBeCloseTo(expected, 3);
       }),
-      { numRuns: 40 },
+      { numRuns: 14 },
     );
   });
 
@@ -113,7 +113,7 @@ describe('a side seam of four edges', () => {
         const expected = areaOf(sideMoved(corners, along(q, n, atWaist / 4), along(r, n, atHem / 4)));
         expect(done.record.after.pieces.front!.areaMm2).toBeCloseTo(expected, 3);
       }),
-      { numRuns: 40 },
+      { numRuns: 14 },
     );
   });
 
@@ -129,7 +129,7 @@ describe('a side seam of four edges', () => {
         const expected = areaOf([p, crossing(p, q, moved, stays), stays, r, s]);
         expect(done.record.after.pieces.front!.areaMm2).toBeCloseTo(expected, 3);
       }),
-      { numRuns: 40 },
+      { numRuns: 14 },
     );
   });
 });
@@ -185,7 +185,7 @@ describe('a V cut into a front on the fold', () => {
           1,
         );
       }),
-      { numRuns: 40 },
+      { numRuns: 14 },
     );
   });
 });
@@ -239,7 +239,7 @@ describe('a trued hem', () => {
         expect(Math.abs(moved - hausdorff(old!, fresh!))).toBeLessThan(0.05);
         expect(moved).toBeLessThan(6 + 0.01);
       }),
-      { numRuns: 15 },
+      { numRuns: 8 },
     );
   });
 });

@@ -1,5 +1,12 @@
 import { basename, dirname } from 'node:path';
-import { checkPattern, measurePattern, type Pattern, type PatternMeasures } from '@paperhinge/geometry';
+import {
+  checkPattern,
+  type Finding,
+  measurePattern,
+  type Pattern,
+  type PatternMeasures,
+  type Severity,
+} from '@paperhinge/geometry';
 import { commandSaying, type Words } from '@paperhinge/sheet/words';
 import { asAsked, type PatternArguments } from './asked.js';
 import { aligned } from './columns.js';
@@ -21,7 +28,7 @@ export const checkCommand = (file: string, options: CheckArguments, io: Io): Pro
     const found = await inFile(file, () => checkPattern(pattern));
     const { seams } = await inFile(file, () => measurePattern(pattern));
     const words = await wordsFor({ language, unit: unit ?? pattern.unit });
-    const findings = [...onReading, ...found].map(words.finding);
+    const findings = byHarm([...onReading, ...found]).map(words.finding);
     const lines = () => [
       oneLine(pattern.name),
       ...seamList(seams, words),
@@ -36,6 +43,12 @@ export const checkCommand = (file: string, options: CheckArguments, io: Io): Pro
     );
     return codeFor(findings);
   });
+
+const weights: readonly Severity[] = ['fault', 'warning', 'note'];
+
+/** What will not sew, what will show, what to know: within each in the order found. */
+const byHarm = (findings: readonly Finding[]): readonly Finding[] =>
+  weights.flatMap(weight => findings.filter(f => f.severity === weight));
 
 async function draw(pattern: Pattern, path: string, inputs: readonly (string | undefined)[]): Promise<void> {
   const { namedEdgesSvg } = await import('@paperhinge/print/drawing');

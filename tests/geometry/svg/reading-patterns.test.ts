@@ -279,8 +279,12 @@ describe('darts', () => {
     expect(far).toMatchObject({ code: 'dart-legs-differ', where: { piece: 'p', edge: 'bust', line: 3 } });
   });
 
-  test('with two points lie within the piece, as lines', () => {
-    const piece = pieceIn(`${box}<path data-dart="waist" d="M50 20L55 40L50 60L45 40Z"/>`);
+  test.each([
+    'M50 20L55 40L50 60L45 40Z',
+    'M50 20L55 40L50 60L45 40L50 20',
+    'M50 20L55 40L50 60L45 40L50 20.01',
+  ])('with two points lie within the piece, as lines, closed by a word or by coming back: %s', d => {
+    const piece = pieceIn(`${box}<path data-dart="waist" d="${d}"/>`);
     expect(dartsOf(piece)).toEqual([]);
     expect(piece.lines).toMatchObject([{ kind: 'dart', name: 'waist' }]);
   });

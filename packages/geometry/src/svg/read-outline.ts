@@ -100,7 +100,9 @@ function addDart(item: Item, sorting: Sorting): void {
   for (const stroke of item.strokes) {
     const path = withoutPoints({ segments: stroke.segments });
     if (!path) continue;
-    const mouth = stroke.closed ? openedAtMouth(path, strands) : path;
+    // A shape that comes back to where it began is closed, whether its last point says so or not.
+    const isClosed = stroke.closed || distance(pathStart(path), pathEnd(path)) <= joiningGap;
+    const mouth = isClosed ? openedAtMouth(path, strands) : path;
     if (mouth) strands.push({ name, path: mouth, item });
     else innerDarts.push({ name, path });
   }

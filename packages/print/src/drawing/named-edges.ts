@@ -7,7 +7,7 @@ import {
   type Point,
   pathLength,
 } from '@paperhinge/geometry';
-import { boundsOfPath, pointAlong, tangentAlong } from '@paperhinge/geometry/paths';
+import { boundsOfPath, pointAlong, reversedPath, tangentAlong } from '@paperhinge/geometry/paths';
 import { dartsOf, outlinePath, pleatsOf } from '@paperhinge/geometry/pattern';
 import { add, rightOf, scale } from '@paperhinge/geometry/plane';
 import { toPathData } from '@paperhinge/geometry/svg';
@@ -18,6 +18,8 @@ const enlargement = 0.5,
   room = 110;
 /** px: a piece lower than this has no room for its name. */
 const lowest = 90;
+/** px: a letter of a piece's name, about. */
+const letter = 9;
 /** px: a row of pieces. */
 const rowWidth = 1500;
 /** px: how far inside its edge an arrow lies, and how far from the edge's start its point is. */
@@ -42,9 +44,11 @@ export function namedEdgesSvg(pattern: Pattern, { standsAlone = true } = {}): st
     x += width;
     deepest = Math.max(deepest, height);
     widest = Math.max(widest, x);
-    // A piece too low for its name within its lines has it above them.
-    const isLow = (max.y - min.y) * enlargement < lowest;
-    const middle = { x: (min.x + max.x) / 2, y: isLow ? min.y - 26 / enlargement : (min.y + max.y) / 2 };
+    // A piece too low or too narrow for its name within its lines has it above them.
+    const isSmall =
+      (max.y - min.y) * enlargement < lowest ||
+      (max.x - min.x) * enlargement < piece.name.length * letter + 2 * arrowInset;
+    const middle = { x: (min.x + max.x) / 2, y: isSmall ? min.y - 26 / enlargement : (min.y + max.y) / 2 };
     return pieceFigure(piece, at, middle);
   });
   const [w, h] = [Math.ceil(widest), Math.ceil(y + deepest)];
@@ -81,7 +85,8 @@ function pieceFigure(piece: Piece, at: Point, middle: Point): string {
     ]),
     ...pleatsOf(piece).map(pleat => path(pleat.mouth, 'pleat')),
     ...edgeNames(piece).map(name => edgeLabel(edgePath(piece, name), name)),
-    ...pleatsOf(piece).map(({ mouth, name }) => nameBeside(mouth, name)),
+    // A pleat lies in an edge whose name stands outside: its own stands within.
+    ...pleatsOf(piece).map(({ mouth, name }) => nameBeside(reversedPath(mouth), name)),
     `<text class="title" transform="translate(${px(middle)})">${escaped(piece.name)}</text>`,
     '</g>',
   ].join('');
