@@ -69,7 +69,7 @@ export { unfold } from './operations/unfold.js';
 export type { OrderedJob } from './order-of-work/order-of-work.js';
 export { orderOfWork } from './order-of-work/order-of-work.js';
 export type { AlterSentences, AlterTellings } from './tellings.js';
-export type { AnyVerb, AnyVerbForm, Leaves, Start, Verb, VerbForm } from './verb/verb.js';
+export type { AnyVerb, AnyVerbForm, Leaves, Start, Verb, VerbForm } from './verb/form.js';
 export { formOf, perform, verbFrom, verbOf } from './verb/verb.js';
 export type { VerbName } from './verbs.js';
 export { verbForms, verbs } from './verbs.js';

@@ -50,7 +50,7 @@ import { spreadForm, spreadVerb } from './operations/spread.js';
 import { letOutForm, letOutVerb, takeInForm, takeInVerb } from './operations/take-in.js';
 import { trueForm, trueVerb } from './operations/true-edges.js';
 import { unfoldForm, unfoldVerb } from './operations/unfold.js';
-import type { AnyVerb, AnyVerbForm } from './verb/verb.js';
+import type { AnyVerb, AnyVerbForm } from './verb/form.js';
 
 const forms = [
   shortenForm,

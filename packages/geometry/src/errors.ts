@@ -1,16 +1,4 @@
-import type { Facts, Tellable } from './sayings.js';
-
-/** The place a fault or finding speaks of; each part is given where it is known. */
-export interface Where {
-  readonly file?: string;
-  readonly line?: number;
-  readonly column?: number;
-  readonly piece?: string;
-  readonly edge?: string;
-  readonly dart?: string;
-  readonly seam?: string;
-  readonly step?: number;
-}
+import type { Facts, Tellable, Where } from './telling.js';
 
 /**
  * Input that cannot be used: a code with the figures and references behind it, stable and meant for programs. The
@@ -55,4 +43,4 @@ export function locating<T>(where: Where, work: () => T): T {
   }
 }
 
-export type { Finding, Severity } from './sayings.js';
+export type { Finding, Severity } from './telling.js';

@@ -5,7 +5,6 @@ export type { Segment } from './curve/segment.js';
 export { line } from './curve/segment.js';
 export type { CuttingLine } from './cutting-line/cutting-line.js';
 export { cuttingLine } from './cutting-line/cutting-line.js';
-export type { Where } from './errors.js';
 export { PatternError } from './errors.js';
 export { checkPattern } from './measure/check-pattern.js';
 export { levelGirths } from './measure/level-girth.js';
@@ -55,13 +54,14 @@ export type {
   TakenUp,
 } from './pattern/types.js';
 export { validatePattern, validatePiece } from './pattern/validate.js';
-export type { Fact, Facts, Finding, Saying, Severity, Thing, ToldFinding } from './sayings.js';
+export type { ToldFinding } from './sayings.js';
 export type { PatternReading, PatternReadOptions } from './svg/read-pattern.js';
 export { isPatternDrawing, readPattern, sizesOf } from './svg/read-pattern.js';
 export type { ForeignShape } from './svg/read-shapes.js';
 export { readShapes } from './svg/read-shapes.js';
 export type { DrawingScale } from './svg/root.js';
 export { writePattern } from './svg/write-pattern.js';
+export type { Fact, Facts, Finding, Saying, Severity, Thing, Where } from './telling.js';
 export type { LengthUnit } from './units.js';
 export { formatLength, millimetresPer, nearestEighth, parseLength } from './units.js';
 export type { Point } from './vector.js';

@@ -22,7 +22,7 @@ export { hideable, readPrintWishes } from './print-wishes.js';
 export type { SheetOptions } from './read-sheet.js';
 export { readSheet } from './read-sheet.js';
 export type { DerivedJson, RecordJson, StepRecord } from './record.js';
-export type { Included } from './replay/include.js';
+export type { Included } from './replay/included.js';
 export { sheetOfRecord } from './replay/sheet-of-record.js';
 export type { Run, RunOptions } from './run-sheet.js';
 export { runSheet } from './run-sheet.js';

@@ -1,5 +1,6 @@
 import { type AnyVerbForm, verbForms } from '@paperhinge/alter';
-import type { Included } from './replay/include.js';
+import type { Included } from './replay/included.js';
+
 import type { Sheet } from './sheet.js';
 import { sheetReader } from './sheet-reader.js';
 

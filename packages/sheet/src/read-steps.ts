@@ -1,21 +1,12 @@
-import type { AnyVerbForm } from '@paperhinge/alter';
 import type { PatternError, Where } from '@paperhinge/geometry';
 import { type Entry, type Place, placesIn, type Tree } from './document.js';
-import type { Kind, Reading } from './fields/kind.js';
+import type { Reading } from './fields/kind.js';
 import { yesOrNo } from './fields/names.js';
-import type { Parameters } from './fields/of-verb.js';
 import { mostSteps } from './limits.js';
 import { includedSteps } from './replay/include.js';
-import type { Step, StepPlaces } from './sheet.js';
+import type { StepRead, VerbKinds } from './step-read.js';
+
 import { refusal } from './tellings.js';
-
-/** The verbs that a sheet may use, by name, each with the kind of its fields. */
-export type VerbKinds = ReadonlyMap<string, { readonly verb: AnyVerbForm; readonly kind: Kind<Parameters> }>;
-
-export interface StepRead {
-  readonly step: Step;
-  readonly places: StepPlaces;
-}
 
 /** The steps of a sheet, each with where it stands; faults are told to the reading. */
 export function readSteps(entry: Entry | undefined, kinds: VerbKinds, reading: Reading): readonly StepRead[] {

@@ -8,7 +8,8 @@ import { stepKind } from './fields/of-verb.js';
 import { mostIncludes } from './limits.js';
 import { factsOf, measuredPieceOf, newNamesOf, outlineOf } from './piece-fields.js';
 import { readSteps } from './read-steps.js';
-import type { Included } from './replay/include.js';
+import type { Included } from './replay/included.js';
+
 import type { WrittenValue } from './replay/written-fields.js';
 import { seamOf } from './seam-fields.js';
 import type { Sheet, SheetFabric, SheetOpening } from './sheet.js';

@@ -5,7 +5,7 @@ import { recutNecklineVerb } from '../../../packages/alter/src/operations/recut-
 import { shortenVerb } from '../../../packages/alter/src/operations/shorten.js';
 import { spreadVerb } from '../../../packages/alter/src/operations/spread.js';
 import { takeInVerb } from '../../../packages/alter/src/operations/take-in.js';
-import type { AnyVerb } from '../../../packages/alter/src/verb/verb.js';
+import type { AnyVerb } from '../../../packages/alter/src/verb/form.js';
 import { shiftPattern } from '../../support/shift.js';
 import { refusalOf, toldFinding } from '../../support/told.js';
 

@@ -2,8 +2,9 @@ import { inWords, perform, verbOf, verbs } from '@paperhinge/alter';
 import * as field from '@paperhinge/alter/verb';
 import { pieceNamed } from '@paperhinge/geometry';
 import { withPiece } from '@paperhinge/geometry/pattern';
-import { readSheet, runSheet } from '@paperhinge/sheet';
+import { readSheet, runSheet, sheetJsonSchema } from '@paperhinge/sheet';
 import { expect, test } from 'vitest';
+import { verbsPage } from '../../../packages/sheet/src/reference/verbs-page.js';
 import { shiftPattern } from '../../support/shift.js';
 import { refusalOf, toldDid } from '../../support/told.js';
 
@@ -51,4 +52,23 @@ test('a sheet that is given the verb reads it and does it', () => {
   const { altered, record } = runSheet(readSheet(text, own), shiftPattern(), own);
   expect(pieceNamed(altered, 'front').title).toBe('VORDERTEIL');
   expect(record.steps[0]!.did).toBe('The front is called VORDERTEIL now.');
+});
+
+test('the schema for editors has it, and a slip of its name or fields finds it', () => {
+  const schema = JSON.stringify(sheetJsonSchema([...verbs, retitle]));
+  expect(schema).toContain('Writes another title on a piece.');
+  expect(schema).toContain('"capitals"');
+  const own = { file: 'own.yaml', verbs: [...verbs, retitle] };
+  const read = (step: string) => () => readSheet(`pattern: shift.svg\nsteps:\n  - ${step}`, own);
+  expect(refusalOf(read('retitel: { piece: front, to: Vorderteil }')).remedy).toBe('Did you mean "retitle"?');
+  expect(refusalOf(read('retitle: { piece: front, too: Vorderteil }')).remedy).toContain('"to"');
+  expect(refusalOf(read('retitle: { piece: front, to: Vorderteil, style: loud }')).remedy).toContain(
+    'capitals',
+  );
+});
+
+test('the reference tells it as it tells any verb', () => {
+  const page = verbsPage([{ verb: retitle, did: 'The front is called Vorderteil now.', picture: 'p.svg' }]);
+  expect(page).toContain('Writes another title on a piece.');
+  expect(page).toMatch(/Call the \*front\* \*Vorderteil\*\. → The front is called Vorderteil now\./);
 });

@@ -1,5 +1,5 @@
 import type { Piece, Point } from '@paperhinge/geometry';
-import { refusal } from '../operations/tellings.js';
+import { refusal } from './tellings.js';
 
 /** The point mark that darts are turned about, where one is named. @throws PatternError `unknown-mark` */
 export function pivotOf(piece: Piece, { pivot }: { readonly pivot?: string }): Point | undefined {

@@ -10,6 +10,7 @@ import {
 
 /** What is told of darts that are opened, resized, split, joined and changed. */
 export interface DartTellings {
+  'unknown-mark': { readonly piece: string; readonly name: string; readonly names: readonly string[] };
   'dart-name-taken': { readonly piece: Thing; readonly name: string };
   'dart-points-meet': { readonly dart: Thing };
   'dart-off-edge': {

@@ -1,5 +1,5 @@
 import type { EdgeRef } from '@paperhinge/geometry';
-import type { Leaves } from '../verb/verb.js';
+import type { Leaves } from '../verb/form.js';
 
 /** Names that a draft along edges leaves: a facing or stay of several pieces is one for each; a ring is joined. */
 export function drafted({

@@ -1,6 +1,7 @@
 import { type Finding, type Pattern, PatternError, type Saying } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
-import { type AnyVerb, perform } from '../verb/verb.js';
+import type { AnyVerb } from '../verb/form.js';
+import { perform } from '../verb/verb.js';
 import { type Found, findAmount } from './find-amount.js';
 import { type GoalAt, goalsIn, withValueAt } from './goal.js';
 import { measured, measureSaying, nearEnough } from './measure.js';

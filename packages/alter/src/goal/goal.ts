@@ -1,4 +1,4 @@
-import type { Field, Fields } from '../verb/fields.js';
+import type { Field, Fields } from '../verb/field.js';
 import type { Measure } from './measure.js';
 
 /** What an amount is to bring about instead of a figure: a measure, in mm or mm², that is one figure or lies between two. */

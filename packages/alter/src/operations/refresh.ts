@@ -13,7 +13,8 @@ import { draftBindingVerb, draftStripVerb } from '../derive/draft-strip.js';
 import { draftCuffVerb, draftWaistbandVerb } from '../derive/draft-waistband.js';
 import { distinctEdges } from '../edge-refs.js';
 import * as field from '../verb/fields.js';
-import { type AnyVerb, formOf, perform, verbFrom } from '../verb/verb.js';
+import type { AnyVerb } from '../verb/form.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { finding, refusal, saying } from './tellings.js';
 
 /** Draft pieces again that were made for edges. */

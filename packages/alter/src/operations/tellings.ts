@@ -13,7 +13,6 @@ import {
 export interface OperationTellings {
   'dart-legs-unlike': { readonly dart: Thing; readonly firstMm: number; readonly secondMm: number };
   'point-back-too-long': { readonly dart: Thing; readonly deepMm: number; readonly backMm: number };
-  'unknown-mark': { readonly piece: string; readonly name: string; readonly names: readonly string[] };
   'pressing-by-default': { readonly dart: Thing };
   'range-needed': { readonly edge: Thing; readonly slashes: number };
   'spread-too-wide': { readonly slashMm: number; readonly byMm: number };

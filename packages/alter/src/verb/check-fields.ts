@@ -1,7 +1,8 @@
-import { type Check, notUsable } from './checks.js';
-import type { Fields } from './fields.js';
+import { notUsable } from './checks.js';
+import type { Check, Fields } from './field.js';
+import type { AnyVerbForm } from './form.js';
+
 import { refusal } from './tellings.js';
-import type { AnyVerbForm } from './verb.js';
 
 type Given = Readonly<Record<string, unknown>>;
 

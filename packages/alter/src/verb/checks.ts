@@ -1,18 +1,7 @@
 import type { PatternError } from '@paperhinge/geometry';
-import type { Field } from './fields.js';
+import type { Check, FieldAt } from './field.js';
+
 import { refusal } from './tellings.js';
-
-// What values each kind of field takes, each check by itself: a verb carries those of its own fields.
-
-/** Of which field of which verb a value was given. */
-export interface FieldAt {
-  readonly verb: string;
-  readonly name: string;
-  readonly field: Field;
-}
-
-/** The value as it is taken. @throws PatternError where it is none of its kind */
-export type Check = (value: unknown, at: FieldAt) => unknown;
 
 /** mm: longer than any garment needs, so that a wrong unit is told and not sewn. */
 export const longestLength = 5000;

@@ -2,70 +2,12 @@ import type { EdgeRef, SeamEase } from '@paperhinge/geometry';
 import type { EdgePosition } from '@paperhinge/geometry/pattern';
 import { groupCheck } from './check-fields.js';
 import * as checks from './checks.js';
-
-/** What a field of a verb holds. */
-export type FieldKind =
-  | 'piece'
-  | 'pieces'
-  | 'edge'
-  | 'edge-of-piece'
-  | 'edges-of-pieces'
-  | 'dart'
-  | 'pleat'
-  | 'line'
-  | 'mark'
-  | 'notch'
-  | 'seam'
-  | 'place'
-  | 'places'
-  | 'range'
-  | 'length'
-  | 'lengths'
-  | 'ease'
-  | 'angle'
-  | 'share'
-  | 'count'
-  | 'choice'
-  | 'yes-or-no'
-  | 'cloth'
-  | 'new-name'
-  | 'text'
-  | 'group';
-
-/** Whether a field must be given, may be left out, or has a usual value. */
-export type Giving = 'needed' | 'optional' | 'usual';
-
-/**
- * One field of a verb, from which its form in a sheet, its schema, the list to pick from, its handle on a drawing and
- * its check at the library's door are all derived. Lengths in mm, angles in rad, shares from 0 to 1.
- */
-export interface Field<T = unknown, G extends Giving = Giving> {
-  readonly kind: FieldKind;
-  readonly giving: G;
-  readonly usual?: T;
-  /**
-   * The field that names the piece (of an edge, dart, line, mark), or the edge or seam (of a place), that this one
-   * belongs to; looked for in its own group first.
-   */
-  readonly of?: string;
-  /** Bounds of a number; `over`: more than the least. */
-  readonly least?: number;
-  readonly most?: number;
-  readonly over?: boolean;
-  /** The words of a choice, or those that may stand instead of a name: `all seams`, `hem`. */
-  readonly words?: readonly string[];
-  /** The fields of a group. */
-  readonly fields?: Fields;
-  /** What it takes at the library's door; a field that was not made by the functions below takes anything. */
-  readonly check?: checks.Check;
-}
-/** Fields by their name in the library (`halfWidth`); a sheet writes it in words (`half width`). */
-export type Fields = { readonly [name: string]: Field };
+import type { Check, Field, FieldKind, Fields, FieldsOf } from './field.js';
 
 type Needed<T> = Field<T, 'needed'>;
 const needed = <T>(
   kind: FieldKind,
-  check: checks.Check,
+  check: Check,
   more: Omit<Field<T>, 'kind' | 'giving' | 'check'> = {},
 ): Needed<T> => ({ kind, giving: 'needed', check, ...more });
 
@@ -150,15 +92,6 @@ export const usually = <T>(field: Field<T>, usual: T): Field<T, 'usual'> => ({
   giving: 'usual',
   usual,
 });
-
-/** A field for each parameter of an operation. */
-export type FieldsOf<P> = { readonly [K in keyof P]-?: Field<NonNullable<P[K]>> };
-
-/** Parameters with every usual value filled in. */
-export type Filled<P, F> = Omit<P, UsualIn<F>> & {
-  readonly [K in keyof P as K extends UsualIn<F> ? K : never]-?: NonNullable<P[K]>;
-};
-type UsualIn<F> = { [K in keyof F]: F[K] extends Field<infer _, 'usual'> ? K : never }[keyof F];
 
 /** How a sheet writes a field's name: `halfWidth` is `half width`. */
 export const inSheet = (name: string): string =>

@@ -1,6 +1,6 @@
 // The fields that verbs are declared with, ours and a maker's own. Every name is listed; nothing is exported by star.
 
-export type { Field, FieldKind, Fields, FieldsOf, Filled, Giving } from './fields.js';
+export type { Field, FieldKind, Fields, FieldsOf, Filled, Giving } from './field.js';
 export {
   angle,
   choice,

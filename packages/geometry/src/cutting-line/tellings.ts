@@ -1,11 +1,5 @@
-import {
-  anyFinding,
-  anyRefusal,
-  type FindingOf,
-  type NoFacts,
-  type RefusalOf,
-  type Thing,
-} from '../sayings.js';
+import { anyFinding, anyRefusal, type FindingOf, type NoFacts, type RefusalOf } from '../sayings.js';
+import type { Thing } from '../telling.js';
 
 /** What is told of cutting lines and offsets. */
 export interface CuttingLineTellings {

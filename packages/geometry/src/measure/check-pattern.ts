@@ -1,6 +1,7 @@
 import { cuttingLine } from '../cutting-line/cutting-line.js';
 import type { Pattern } from '../pattern/types.js';
-import type { Finding, Severity } from '../sayings.js';
+import type { Finding, Severity } from '../telling.js';
+
 import { joinedLineFinding } from './joined-line-check.js';
 import { joinedLinesAcrossFolds } from './joined-lines.js';
 import { notchesWanted } from './notches-wanted.js';

@@ -1,5 +1,6 @@
 import type { Seam } from '../pattern/types.js';
-import type { Finding } from '../sayings.js';
+import type { Finding } from '../telling.js';
+
 import { coincidenceTolerance, notchReach } from '../tolerance.js';
 import type { LaidRun, SeamSide } from './side.js';
 import { finding } from './tellings.js';

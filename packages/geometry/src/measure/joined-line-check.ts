@@ -1,4 +1,4 @@
-import type { Finding } from '../sayings.js';
+import type { Finding } from '../telling.js';
 import { joinedCorner, seamTolerance } from '../tolerance.js';
 import type { JoinedLine } from './joined-lines.js';
 import { finding } from './tellings.js';

@@ -6,7 +6,8 @@ import { pathLength } from '../path/length.js';
 import { endTangent, startTangent } from '../path/path.js';
 import { dartsOf, edgePath, pieceNamed, pleatsOf } from '../pattern/outline.js';
 import type { Dart, EdgeRef, Pattern, Piece, Pleat, Seam } from '../pattern/types.js';
-import type { Thing } from '../sayings.js';
+import type { Thing } from '../telling.js';
+
 import { blendReach } from '../tolerance.js';
 import { angleBetween } from '../vector.js';
 

@@ -1,6 +1,7 @@
 import { toleranceOf } from '../joining/runs-taken.js';
 import type { Pattern, Seam } from '../pattern/types.js';
-import type { Finding, Thing } from '../sayings.js';
+import type { Finding, Thing } from '../telling.js';
+
 import { notchReach } from '../tolerance.js';
 import { beyondEase, checkCrossings, type EaseWithin } from './crossing-check.js';
 import { type NotchPair, type PairedNotches, pairNotches } from './notch-pairs.js';

@@ -1,5 +1,6 @@
 import type { Pattern } from '../pattern/types.js';
-import type { Finding } from '../sayings.js';
+import type { Finding } from '../telling.js';
+
 import { longestWithoutNotch } from '../tolerance.js';
 import { innerJoints, type SeamSide } from './side.js';
 import { finding } from './tellings.js';

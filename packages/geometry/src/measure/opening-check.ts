@@ -1,7 +1,8 @@
 import { pathLength } from '../path/length.js';
 import { edgeNamed, edgeNames, edgePath } from '../pattern/outline.js';
 import type { Piece } from '../pattern/types.js';
-import type { Finding } from '../sayings.js';
+import type { Finding } from '../telling.js';
+
 import { coincidenceTolerance } from '../tolerance.js';
 import { finding } from './tellings.js';
 

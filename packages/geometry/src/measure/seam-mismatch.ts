@@ -1,7 +1,8 @@
 import { matches, type RunsCounted, runsTaken, sumsOf, toleranceOf } from '../joining/runs-taken.js';
 import { pieceNamed, withPiece } from '../pattern/outline.js';
 import type { EdgeRun, Pattern, Seam } from '../pattern/types.js';
-import type { Finding } from '../sayings.js';
+import type { Finding } from '../telling.js';
+
 import { coincidenceTolerance, leastSeen } from '../tolerance.js';
 import type { SeamStretch } from './notch-check.js';
 import { edgesOfSide, type SeamSide } from './side.js';

@@ -1,5 +1,6 @@
 import type { EdgeRef, Pattern } from '../pattern/types.js';
-import type { Finding } from '../sayings.js';
+import type { Finding } from '../telling.js';
+
 import { coincidenceTolerance, leastSeen } from '../tolerance.js';
 import { finding } from './tellings.js';
 import { slightKinks } from './truing-check.js';

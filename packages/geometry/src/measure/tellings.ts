@@ -1,6 +1,7 @@
 import type { RunsCounted } from '../joining/runs-taken.js';
 import type { TakenUp } from '../pattern/types.js';
-import { anyFinding, type FindingOf, type Thing } from '../sayings.js';
+import { anyFinding, type FindingOf } from '../sayings.js';
+import type { Thing } from '../telling.js';
 
 /** A place along a seam: one of its ends, or a notch, by its name or style, on its edge. */
 export type SeamPlace = 'beginning' | 'end' | Thing;

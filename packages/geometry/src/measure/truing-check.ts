@@ -1,7 +1,8 @@
 import { cornerAt, type EdgeEnd } from '../joining/corner.js';
 import { edgeNames, edgeParts, neighboursOf } from '../pattern/outline.js';
 import type { Edge, EdgeRef, Pattern, Piece } from '../pattern/types.js';
-import type { Finding, Thing } from '../sayings.js';
+import type { Finding, Thing } from '../telling.js';
+
 import { blendReach, cornerTurn, kinkTurn, slightKink, squareTurn } from '../tolerance.js';
 import { edgeTruing } from './edge-truing.js';
 import { weldedLines } from './joined-lines.js';

@@ -1,5 +1,6 @@
 import type { Pattern, Piece, PieceRole } from '../pattern/types.js';
-import type { Finding } from '../sayings.js';
+import type { Finding } from '../telling.js';
+
 import { finding } from './tellings.js';
 
 /**

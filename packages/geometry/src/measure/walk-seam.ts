@@ -10,7 +10,8 @@ import { liesUnder } from '../joining/turns-back.js';
 import { oncePerAll } from '../once-per.js';
 import { pieceNamed } from '../pattern/outline.js';
 import type { Pattern, Seam, TakenUp } from '../pattern/types.js';
-import type { Finding } from '../sayings.js';
+import type { Finding } from '../telling.js';
+
 import { joinedLineFinding, turnedBackFinding } from './joined-line-check.js';
 import { type JoinedLine, joinedLinesOf, turnedBackLines } from './joined-lines.js';
 import { checkNotches, type SeamStretch } from './notch-check.js';

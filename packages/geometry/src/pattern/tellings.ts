@@ -1,11 +1,5 @@
-import {
-  anyFinding,
-  anyRefusal,
-  type FindingOf,
-  type NoFacts,
-  type RefusalOf,
-  type Thing,
-} from '../sayings.js';
+import { anyFinding, anyRefusal, type FindingOf, type NoFacts, type RefusalOf } from '../sayings.js';
+import type { Thing } from '../telling.js';
 import type { LengthTellings } from '../units.js';
 import type { EdgeRole } from './types.js';
 

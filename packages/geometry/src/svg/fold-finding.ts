@@ -1,9 +1,9 @@
 import { nearestOnSegment } from '../curve/nearest.js';
-import type { Where } from '../errors.js';
 import { pathLength, pointAlong } from '../path/length.js';
 import { pathEnd, pathStart } from '../path/path.js';
 import { edgeNamed, edgeNames, edgePath } from '../pattern/outline.js';
 import type { Piece } from '../pattern/types.js';
+import type { Where } from '../telling.js';
 import { foldTolerance } from '../tolerance.js';
 import type { Report } from './report.js';
 import { finding } from './tellings.js';

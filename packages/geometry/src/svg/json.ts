@@ -1,4 +1,5 @@
-import type { PatternError, Where } from '../errors.js';
+import type { PatternError } from '../errors.js';
+import type { Where } from '../telling.js';
 import { deepestJson } from './limits.js';
 import { type JsonReason, refusal } from './tellings.js';
 

@@ -2,7 +2,8 @@ import { PatternError } from '../errors.js';
 import { nearestName } from '../naming.js';
 import { parsePercent } from '../pattern/position-text.js';
 import type { Piece } from '../pattern/types.js';
-import type { Thing } from '../sayings.js';
+import type { Thing } from '../telling.js';
+
 import { type LengthUnit, parseLength } from '../units.js';
 import type { Json, JsonEntry } from './json.js';
 import type { Report } from './report.js';

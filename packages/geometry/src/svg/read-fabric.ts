@@ -1,6 +1,7 @@
 import type { Fabric, FabricRole } from '../pattern/types.js';
 import { fabricRoles } from '../pattern/words.js';
-import type { Thing } from '../sayings.js';
+import type { Thing } from '../telling.js';
+
 import type { Json } from './json.js';
 import {
   type Entries,

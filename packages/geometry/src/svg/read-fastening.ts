@@ -1,6 +1,7 @@
 import type { Fastening } from '../pattern/types.js';
 import { fasteningKinds } from '../pattern/words.js';
-import type { Thing } from '../sayings.js';
+import type { Thing } from '../telling.js';
+
 import type { JsonEntry } from './json.js';
 import {
   type Entries,

@@ -1,5 +1,5 @@
 import { stitchingLine } from '../cutting-line/stitching-line.js';
-import { locating, PatternError, type Where } from '../errors.js';
+import { locating, PatternError } from '../errors.js';
 import { boundsOfPath } from '../path/bounds.js';
 import type { Path } from '../path/path.js';
 import { edgeNames, edgePath } from '../pattern/outline.js';
@@ -7,6 +7,7 @@ import { lineRoles, markRoles, pieceRoles } from '../pattern/roles/role-names.js
 import type { Mark, Notch, OutlinePart, Piece, PieceLine } from '../pattern/types.js';
 import { validatePiece } from '../pattern/validate.js';
 import { lineKinds, notchStyles, stretchWays } from '../pattern/words.js';
+import type { Where } from '../telling.js';
 import { type NamedPath, snapNotch } from '../trace/snap-notch.js';
 import type { LengthUnit } from '../units.js';
 import { lerp, type Point } from '../vector.js';

@@ -4,7 +4,8 @@ import { edgeNames, edgePath, neighboursOf } from '../pattern/outline.js';
 import { parsePosition } from '../pattern/position-text.js';
 import type { EdgeRun, Piece, Seam, SeamEase } from '../pattern/types.js';
 import { takenUpWays } from '../pattern/words.js';
-import type { Thing } from '../sayings.js';
+import type { Thing } from '../telling.js';
+
 import { shareRounding } from '../tolerance.js';
 import { continued } from './continue-runs.js';
 import type { Json, JsonEntry } from './json.js';

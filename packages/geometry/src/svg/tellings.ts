@@ -1,13 +1,7 @@
 import type { CurveTellings } from '../curve/tellings.js';
 import type { PatternTellings, WordFacts } from '../pattern/tellings.js';
-import {
-  anyFinding,
-  anyRefusal,
-  type FindingOf,
-  type NoFacts,
-  type RefusalOf,
-  type Thing,
-} from '../sayings.js';
+import { anyFinding, anyRefusal, type FindingOf, type NoFacts, type RefusalOf } from '../sayings.js';
+import type { Thing } from '../telling.js';
 import type { Meaning } from './vocabulary.js';
 
 /** What a file is that was given for a drawing. */

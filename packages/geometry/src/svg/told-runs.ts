@@ -1,6 +1,7 @@
-import type { Finding, Where } from '../errors.js';
+import type { Finding } from '../errors.js';
 import type { EdgeRun, Pattern } from '../pattern/types.js';
-import type { Thing } from '../sayings.js';
+import type { Thing, Where } from '../telling.js';
+
 import type { LengthUnit } from '../units.js';
 import type { Json, JsonEntry } from './json.js';
 import type { MetadataContext } from './metadata-values.js';

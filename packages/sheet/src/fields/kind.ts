@@ -1,7 +1,8 @@
 import type { Wearer } from '@paperhinge/alter';
 import type { LengthUnit, PatternError, Where } from '@paperhinge/geometry';
 import type { Place, Tree } from '../document.js';
-import type { Included } from '../replay/include.js';
+import type { Included } from '../replay/included.js';
+
 import { type OfField, refusal, type SheetTellings } from '../tellings.js';
 import type { Values } from '../values/value.js';
 

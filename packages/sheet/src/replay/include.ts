@@ -5,16 +5,10 @@ import { filePath, name } from '../fields/names.js';
 import { mapping, named, needed, usually } from '../fields/shapes.js';
 import { numberOrText, written } from '../fields/written.js';
 import { deepestIncludes } from '../limits.js';
-import type { StepRead, VerbKinds } from '../read-steps.js';
 import { lengthUnits, wordAt } from '../sheet-fields.js';
+import type { StepRead, VerbKinds } from '../step-read.js';
 import { valuesOf } from '../values/let.js';
 import { type NameMap, renamed } from './rename.js';
-
-/** Another sheet's text by its path as written, and the file that it is written in; undefined where there is none. */
-export type Included = (
-  path: string,
-  from: string,
-) => { readonly file: string; readonly text: string } | undefined;
 
 type ReadSteps = (entry: Entry | undefined, kinds: VerbKinds, reading: Reading) => readonly StepRead[];
 

@@ -1,4 +1,4 @@
-import type { Finding } from '../../sayings.js';
+import type { Finding } from '../../telling.js';
 import { edgeNamed, edgeNames, edgeParts } from '../outline.js';
 import { finding } from '../tellings.js';
 import type { Edge, EdgeRole, LineRole, Mark, MarkRole, Piece, PieceLine, PieceRole } from '../types.js';

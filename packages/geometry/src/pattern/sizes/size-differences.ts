@@ -1,4 +1,4 @@
-import type { Finding } from '../../sayings.js';
+import type { Finding } from '../../telling.js';
 import { edgeNamed, edgeNames } from '../outline.js';
 import { finding, type SizePart } from '../tellings.js';
 import type { Pattern, Piece, Seam } from '../types.js';

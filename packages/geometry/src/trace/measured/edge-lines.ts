@@ -3,7 +3,8 @@ import { fuller, lineDrawnTo } from '../../path/curve-of-length.js';
 import { fairLine } from '../../path/fair-line.js';
 import { pathLength } from '../../path/length.js';
 import { endTangent, joined, type Path, startTangent } from '../../path/path.js';
-import type { Finding } from '../../sayings.js';
+import type { Finding } from '../../telling.js';
+
 import { readByHand } from '../../tolerance.js';
 import { dot, type Point, rightOf, scale, subtract } from '../../vector.js';
 import { finding, refusal } from './tellings.js';

@@ -7,7 +7,8 @@ import { definePiece } from '../../pattern/build.js';
 import { edgeNames, edgePath, pathsOfPart } from '../../pattern/outline.js';
 import type { Dart, Edge, Notch, OutlinePart, Piece, PieceLine } from '../../pattern/types.js';
 import { signedArea } from '../../region/area.js';
-import type { Finding } from '../../sayings.js';
+import type { Finding } from '../../telling.js';
+
 import { readByHand } from '../../tolerance.js';
 import type { Point } from '../../vector.js';
 import { lengthFindings, linesOf, type RingPart, ringOf } from './edge-lines.js';

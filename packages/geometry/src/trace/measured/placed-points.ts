@@ -1,6 +1,7 @@
 import { apply, mirror } from '../../affine.js';
 import { requireDistance, requirePoint } from '../../curve/sound.js';
-import type { Finding } from '../../sayings.js';
+import type { Finding } from '../../telling.js';
+
 import { coincidenceTolerance } from '../../tolerance.js';
 import { distance, type Point, subtract } from '../../vector.js';
 import { finding, refusal } from './tellings.js';

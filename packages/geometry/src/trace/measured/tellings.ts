@@ -1,5 +1,5 @@
-import type { Thing } from '../../sayings.js';
 import { sayingsOf } from '../../sayings.js';
+import type { Thing } from '../../telling.js';
 import type { Towards } from './types.js';
 
 /** What is told of pieces given by measured points. Points are called by their names. */

@@ -26,6 +26,7 @@ export interface PointByDistances {
   readonly from: Readonly<Record<string, number>>;
   readonly towards?: Towards;
 }
+/** Which way a measured point lies from the line between those it is measured from. */
 export type Towards = 'up' | 'down' | 'left' | 'right';
 
 /** A point as far behind the line through two others as another lies before it. */

@@ -18,6 +18,7 @@ export interface NameProposal {
   readonly edges: readonly EdgeProposal[];
 }
 
+/** What an edge may be called, and what it is. */
 export interface EdgeProposal {
   /** As it is called now. */
   readonly edge: string;

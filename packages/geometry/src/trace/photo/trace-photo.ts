@@ -1,4 +1,4 @@
-import type { Finding } from '../../sayings.js';
+import type { Finding } from '../../telling.js';
 import type { Point } from '../../vector.js';
 import { isBlurred } from './blur.js';
 import { viewOf } from './camera.js';

@@ -1,4 +1,4 @@
-import type { Finding } from '../../sayings.js';
+import type { Finding } from '../../telling.js';
 import { cross, distance, type Point, subtract } from '../../vector.js';
 import { matrixOf } from './camera.js';
 import { dotAt, type Shot } from './floor-map.js';

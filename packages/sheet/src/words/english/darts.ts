@@ -1,9 +1,14 @@
 import type { DartSentences, DartTellings } from '@paperhinge/alter/sayings';
 import { capital } from '../capital.js';
 import type { Sentences, Tellings } from '../catalogue.js';
+import { instead } from './instead.js';
 
 /** Darts opened, resized, split, joined and changed. */
 export const darts: Tellings<DartTellings> = {
+  'unknown-mark': ({ piece, name, names }, say) => ({
+    message: capital(`${say.thing({ piece })} has no point mark ${say.written(name)}.`),
+    remedy: instead(name, names, 'point marks', say),
+  }),
   'dart-name-taken': ({ piece, name }, say) => ({
     message: capital(`${say.thing(piece)} has a dart ${say.written(name)} already.`),
     remedy: 'Give the new one another name.',

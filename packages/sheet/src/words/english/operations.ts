@@ -2,7 +2,6 @@ import type { OperationTellings } from '@paperhinge/alter/sayings';
 import type { Thing } from '@paperhinge/geometry';
 import { capital } from '../capital.js';
 import type { Tellings } from '../catalogue.js';
-import { instead } from './instead.js';
 
 export const operations: Tellings<OperationTellings> = {
   'dart-legs-unlike': ({ dart, firstMm, secondMm }, say) => ({
@@ -16,10 +15,6 @@ export const operations: Tellings<OperationTellings> = {
       `${say.thing(dart)} is ${say.length(deepMm)} deep at its new place: its point cannot be set back by ${say.length(backMm)}.`,
     ),
     remedy: 'Set its point back by less than that depth.',
-  }),
-  'unknown-mark': ({ piece, name, names }, say) => ({
-    message: capital(`${say.thing({ piece })} has no point mark ${say.written(name)}.`),
-    remedy: instead(name, names, 'point marks', say),
   }),
   'pressing-by-default': ({ dart }, say) => ({
     message: capital(

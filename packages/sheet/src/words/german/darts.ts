@@ -1,8 +1,13 @@
 import type { DartSentences, DartTellings } from '@paperhinge/alter/sayings';
 import type { Sentences, Tellings } from '../catalogue.js';
+import { instead } from './instead.js';
 
 /** Abnäher: neu gezeichnet, verändert, geteilt, vereint. */
 export const darts: Tellings<DartTellings> = {
+  'unknown-mark': ({ piece, name, names }, say) => ({
+    message: `${say.thing({ piece })} hat keinen Punkt ${say.written(name)}.`,
+    remedy: instead(name, names, 'Punkte', say),
+  }),
   'dart-name-taken': ({ piece, name }, say) => ({
     message: `${say.thing(piece)} hat schon einen Abnäher ${say.written(name)}.`,
     remedy: 'Geben Sie dem neuen einen anderen Namen.',

@@ -1,6 +1,5 @@
 import type { OperationTellings } from '@paperhinge/alter/sayings';
 import type { Tellings } from '../catalogue.js';
-import { instead } from './instead.js';
 
 export const operations: Tellings<OperationTellings> = {
   'dart-legs-unlike': ({ dart, firstMm, secondMm }, say) => ({
@@ -10,10 +9,6 @@ export const operations: Tellings<OperationTellings> = {
   'point-back-too-long': ({ dart, deepMm, backMm }, say) => ({
     message: `${say.thing(dart)} ist an der neuen Stelle ${say.length(deepMm)} tief; die Spitze lässt sich nicht um ${say.length(backMm)} zurücksetzen.`,
     remedy: 'Setzen Sie die Spitze um weniger als diese Tiefe zurück.',
-  }),
-  'unknown-mark': ({ piece, name, names }, say) => ({
-    message: `${say.thing({ piece })} hat keinen Punkt ${say.written(name)}.`,
-    remedy: instead(name, names, 'Punkte', say),
   }),
   'pressing-by-default': ({ dart }, say) => ({
     message: `${say.thing(dart)} sollte an der alten Stelle auf eigene Art gebügelt werden; an der neuen gilt die übliche Regel.`,
