@@ -1,8 +1,8 @@
-import type { Finding } from '../errors.js';
 import { oncePerAll } from '../once-per.js';
 import { type Path, pathOf } from '../path/path.js';
 import type { Pattern, Piece } from '../pattern/types.js';
 import { signedArea } from '../region/area.js';
+import type { Finding } from '../telling.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { distance, type Point } from '../vector.js';
 import { closedUp, type SnipMark } from './assemble.js';

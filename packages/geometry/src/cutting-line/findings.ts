@@ -1,9 +1,9 @@
 import { lengthBetween } from '../curve/arc-length.js';
 import { pointAt } from '../curve/segment.js';
-import type { Finding } from '../errors.js';
 import { nearestOnPath } from '../path/nearest.js';
 import type { Path } from '../path/path.js';
 import type { Dart, Piece, Pleat } from '../pattern/types.js';
+import type { Finding } from '../telling.js';
 import { seamTolerance, visibleLength } from '../tolerance.js';
 import type { SnipMark } from './assemble.js';
 import { type Boundary, isWithin, type Shortcut } from './boundaries.js';

@@ -1,8 +1,8 @@
 import { segmentLength } from '../curve/arc-length.js';
-import type { Finding } from '../errors.js';
 import { pathLength } from '../path/length.js';
 import { edgePath } from '../pattern/outline.js';
 import type { Piece } from '../pattern/types.js';
+import type { Finding } from '../telling.js';
 import { seamTolerance } from '../tolerance.js';
 import type { Run } from './run.js';
 import { finding } from './tellings.js';

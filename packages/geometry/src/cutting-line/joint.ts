@@ -1,4 +1,4 @@
-import type { Finding } from '../errors.js';
+import type { Finding } from '../telling.js';
 import type { Point } from '../vector.js';
 import type { Place, Strand } from './strand.js';
 

@@ -1,6 +1,6 @@
-import type { Finding } from '../errors.js';
 import type { Path } from '../path/path.js';
 import type { Dart, Piece, Pleat } from '../pattern/types.js';
+import type { Finding } from '../telling.js';
 import { type Arm, armAfter, armBefore } from './arm.js';
 import { assembled, type Chain, keptPart, type SnipMark } from './assemble.js';
 import { type FoldedMouth, foldedMouth } from './dart-fold.js';

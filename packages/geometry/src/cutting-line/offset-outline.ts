@@ -1,13 +1,14 @@
 import { segmentLength } from '../curve/arc-length.js';
 import { type Segment, startOf } from '../curve/segment.js';
 import { requireDistance } from '../curve/sound.js';
-import { type Finding, locating } from '../errors.js';
+import { locating } from '../errors.js';
 import { boundsOfPath } from '../path/bounds.js';
 import { nearestOnPath } from '../path/nearest.js';
 import { type Path, reversedPath } from '../path/path.js';
 import { requirePath } from '../path/sound.js';
 import { refusal as withoutLength } from '../pattern/tellings.js';
 import { signedArea } from '../region/area.js';
+import type { Finding } from '../telling.js';
 import { coincidenceTolerance, fitTolerance } from '../tolerance.js';
 import { distance } from '../vector.js';
 import { assembled, closedUp, keptPart } from './assemble.js';

@@ -1,6 +1,6 @@
-import type { Finding } from '../errors.js';
 import { pathEnd, pathStart } from '../path/path.js';
 import type { Pattern, Piece } from '../pattern/types.js';
+import type { Finding } from '../telling.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { distance } from '../vector.js';
 import { armAfter, armBefore } from './arm.js';

@@ -1,7 +1,7 @@
-import { type Finding, PatternError } from '../errors.js';
+import { PatternError } from '../errors.js';
 import { sizeDifferences } from '../pattern/sizes/size-differences.js';
 import type { Pattern } from '../pattern/types.js';
-import type { Where } from '../telling.js';
+import type { Finding, Where } from '../telling.js';
 import { mostSizesCompared } from './limits.js';
 import { finding } from './tellings.js';
 

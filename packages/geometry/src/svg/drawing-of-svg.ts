@@ -1,5 +1,5 @@
 import { apply } from '../affine.js';
-import type { Finding } from '../sayings.js';
+import type { Finding } from '../telling.js';
 import type { Drawing, DrawnLine, DrawnWord } from '../trace/drawing/drawing.js';
 import { faultFinding } from './fault-finding.js';
 import { reportOn } from './report.js';

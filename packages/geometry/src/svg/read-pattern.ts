@@ -1,10 +1,9 @@
-import type { Finding } from '../errors.js';
 import { PatternError } from '../errors.js';
 import { withRoles } from '../pattern/roles/guess-roles.js';
 import type { Pattern, Piece } from '../pattern/types.js';
 import { validateTogether } from '../pattern/validate.js';
 import { units } from '../pattern/words.js';
-import type { Where } from '../telling.js';
+import type { Finding, Where } from '../telling.js';
 import { lengthOf, wordOf } from './attribute-values.js';
 import { refuseUnknownScale, tellSizes } from './check-scale.js';
 import { checkShown } from './check-shown.js';

@@ -1,7 +1,7 @@
 import { type Box, boundsOf, boxAround } from '../curve/bounds.js';
-import type { Finding } from '../errors.js';
 import { pathLength } from '../path/length.js';
 import { signedArea } from '../region/area.js';
+import type { Finding } from '../telling.js';
 import { faultFinding } from './fault-finding.js';
 import type { Subpath } from './pen.js';
 import { type Report, reportOn } from './report.js';

@@ -1,5 +1,5 @@
-import type { Finding, PatternError, Severity } from '../errors.js';
-import type { Where } from '../telling.js';
+import type { PatternError } from '../errors.js';
+import type { Finding, Severity, Where } from '../telling.js';
 import { mostFindingsOfAKind } from './limits.js';
 import { finding, type ReadingTellings, refusal } from './tellings.js';
 import { type Attribute, offsetWithin, type XmlDocument } from './xml.js';

@@ -1,6 +1,5 @@
-import type { Finding } from '../errors.js';
 import type { EdgeRun, Pattern } from '../pattern/types.js';
-import type { Thing, Where } from '../telling.js';
+import type { Finding, Thing, Where } from '../telling.js';
 
 import type { LengthUnit } from '../units.js';
 import type { Json, JsonEntry } from './json.js';

@@ -1,5 +1,6 @@
 import { SaxesParser } from 'saxes';
-import { type Finding, locating } from '../errors.js';
+import { locating } from '../errors.js';
+import type { Finding } from '../telling.js';
 import { decodeXml } from './decode.js';
 import { mostElements } from './limits.js';
 import { finding, refusal } from './tellings.js';

@@ -7,7 +7,7 @@ import { edgeNames, edgePath } from '../../pattern/outline.js';
 import { isFoldWord } from '../../pattern/roles/fold-words.js';
 import type { Dart, Edge, Notch, OutlinePart, Piece, PieceLine } from '../../pattern/types.js';
 import { containsPoint } from '../../region/contains.js';
-import type { Finding } from '../../sayings.js';
+import type { Finding } from '../../telling.js';
 import { fitTolerance, visibleLength } from '../../tolerance.js';
 import { distance, lerp, type Point } from '../../vector.js';
 import { chained } from '../chain.js';

@@ -5,7 +5,7 @@ import { pathLength } from '../../path/length.js';
 import { pathEnd, pathStart, transformedPath } from '../../path/path.js';
 import { definePattern } from '../../pattern/build.js';
 import type { Pattern, Piece } from '../../pattern/types.js';
-import type { Finding } from '../../sayings.js';
+import type { Finding } from '../../telling.js';
 import { distance } from '../../vector.js';
 import { closedAtFolds } from './closed-at-folds.js';
 import type { Drawing, DrawnLine } from './drawing.js';

@@ -1,4 +1,5 @@
-import { anyFinding, anyRefusal, type FindingOf, type RefusalOf, type Thing } from '../../sayings.js';
+import { anyFinding, anyRefusal, type FindingOf, type RefusalOf } from '../../sayings.js';
+import type { Thing } from '../../telling.js';
 
 /** What is told of drawings of other origins. */
 export interface DrawingTellings {

@@ -1,7 +1,7 @@
 import { type Affine, apply, compose, identity, rotation, translation } from '../../../affine.js';
 import { line, type Segment } from '../../../curve/segment.js';
 import { type Path, polyline, transformedPath } from '../../../path/path.js';
-import type { Finding } from '../../../sayings.js';
+import type { Finding } from '../../../telling.js';
 import type { LengthUnit } from '../../../units.js';
 import { millimetresPer } from '../../../units.js';
 import type { Point } from '../../../vector.js';
