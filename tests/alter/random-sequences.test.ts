@@ -16,7 +16,7 @@ import {
 } from '@paperhinge/geometry';
 import { dartsOf, pleatsOf } from '@paperhinge/geometry/pattern';
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { told, toldDid, toldFinding } from '../support/told.js';
 import { anyBodice, patternOf } from './hinge/pieces.js';
 
@@ -196,36 +196,50 @@ function expectNoNotchLost(before: Pattern, done: Alteration): void {
   }
 }
 
-test('any sequence of verbs leaves a sound pattern, loses nothing in silence, or is refused with a remedy', () => {
+/** Does the steps one after the other; what is refused leaves the pattern as it was. Counts what was done. */
+function play(
+  start: Pattern,
+  steps: readonly { readonly verb: string; readonly draws: readonly number[] }[],
+  done: Map<string, number>,
+): void {
+  let pattern = start;
+  const story: string[] = [];
+  for (const { verb: name, draws } of steps) {
+    const verb = verbs.find(v => v.verb === name)!;
+    const parameters = parametersFor(pattern, verb, drawer(draws));
+    story.push(`${verb.verb} ${JSON.stringify(parameters)}`);
+    try {
+      const step = perform(verb, pattern, parameters);
+      validatePattern(step.pattern);
+      for (const walk of walkSeams(step.pattern)) expect(Number.isFinite(walk.differenceMm)).toBe(true);
+      expect(toldDid(step)).not.toMatch(none);
+      for (const finding of step.findings) expect(toldFinding(finding).message).not.toMatch(none);
+      expectNoNotchLost(pattern, step);
+      pattern = step.pattern;
+      done.set(verb.verb, (done.get(verb.verb) ?? 0) + 1);
+    } catch (error) {
+      if (!(error instanceof PatternError) || validated.includes(error.code))
+        throw new Error(`${start.name}: ${story.join('; ')}`, { cause: error });
+      const { message, remedy } = told(error);
+      expect(message, story.join('; ')).not.toMatch(none);
+      expect(remedy).not.toBe('');
+    }
+  }
+}
+
+describe('any sequence of verbs leaves a sound pattern, loses nothing in silence, or is refused with a remedy', () => {
   const done = new Map<string, number>();
-  fc.assert(
-    fc.property(anyPattern, fc.array(anyStep, { minLength: 1, maxLength: 4 }), (start, steps) => {
-      let pattern = start;
-      const story: string[] = [];
-      for (const { verb: name, draws } of steps) {
-        const verb = verbs.find(v => v.verb === name)!;
-        const parameters = parametersFor(pattern, verb, drawer(draws));
-        story.push(`${verb.verb} ${JSON.stringify(parameters)}`);
-        try {
-          const step = perform(verb, pattern, parameters);
-          validatePattern(step.pattern);
-          for (const walk of walkSeams(step.pattern)) expect(Number.isFinite(walk.differenceMm)).toBe(true);
-          expect(toldDid(step)).not.toMatch(none);
-          for (const finding of step.findings) expect(toldFinding(finding).message).not.toMatch(none);
-          expectNoNotchLost(pattern, step);
-          pattern = step.pattern;
-          done.set(verb.verb, (done.get(verb.verb) ?? 0) + 1);
-        } catch (error) {
-          if (!(error instanceof PatternError) || validated.includes(error.code))
-            throw new Error(`${start.name}: ${story.join('; ')}`, { cause: error });
-          const { message, remedy } = told(error);
-          expect(message, story.join('; ')).not.toMatch(none);
-          expect(remedy).not.toBe('');
-        }
-      }
-    }),
-    { numRuns: sequences },
-  );
-  // A property that never does a thing proves nothing.
-  expect(done.size).toBeGreaterThan(verbs.length / 2);
+  // A hundred at a time, so that a night's run is heard of between.
+  const hundreds = Array.from({ length: Math.ceil(sequences / 100) }, (_, i) => i);
+  test.each(hundreds)('hundred %d', hundred => {
+    const seed = (fc.readConfigureGlobal().seed ?? 0) + hundred;
+    const steps = fc.array(anyStep, { minLength: 1, maxLength: 4 });
+    fc.assert(
+      fc.property(anyPattern, steps, (start, wanted) => play(start, wanted, done)),
+      { numRuns: 100, seed },
+    );
+  });
+  test('does most of the verbs: a property that never does a thing proves nothing', () => {
+    expect(done.size).toBeGreaterThan(verbs.length / 2);
+  });
 });

@@ -64,6 +64,7 @@ export { shapeHem } from './operations/shape-hem.js';
 export { lengthen, shorten } from './operations/shorten.js';
 export { spread } from './operations/spread.js';
 export { letOut, takeIn } from './operations/take-in.js';
+export { trueDart } from './operations/true-dart.js';
 export { trueEdges } from './operations/true-edges.js';
 export { unfold } from './operations/unfold.js';
 export type { OrderedJob } from './order-of-work/order-of-work.js';

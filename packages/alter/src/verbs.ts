@@ -48,6 +48,7 @@ import { shapeHemForm, shapeHemVerb } from './operations/shape-hem.js';
 import { lengthenForm, lengthenVerb, shortenForm, shortenVerb } from './operations/shorten.js';
 import { spreadForm, spreadVerb } from './operations/spread.js';
 import { letOutForm, letOutVerb, takeInForm, takeInVerb } from './operations/take-in.js';
+import { trueDartForm, trueDartVerb } from './operations/true-dart.js';
 import { trueForm, trueVerb } from './operations/true-edges.js';
 import { unfoldForm, unfoldVerb } from './operations/unfold.js';
 import type { AnyVerb, AnyVerbForm } from './verb/form.js';
@@ -62,6 +63,7 @@ const forms = [
   resizeDartForm,
   moveDartPointForm,
   changeDartForm,
+  trueDartForm,
   addContourDartForm,
   divideForm,
   joinPiecesForm,
@@ -131,6 +133,7 @@ const all: DoneBy<typeof forms> = [
   resizeDartVerb,
   moveDartPointVerb,
   changeDartVerb,
+  trueDartVerb,
   addContourDartVerb,
   divideVerb,
   joinPiecesVerb,

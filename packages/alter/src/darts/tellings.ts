@@ -32,6 +32,7 @@ export interface DartTellings {
   'dart-into-itself': { readonly dart: Thing };
   'dart-end-redrawn': { readonly edge: Thing; readonly movedMm: number };
   'contour-dart-leaves-piece': { readonly piece: Thing; readonly name: string };
+  'dart-is-true': { readonly dart: Thing };
   'dart-edges-unsewn': { readonly dart: Thing; readonly edge: Thing };
 }
 
@@ -68,6 +69,12 @@ export interface DartSentences {
     readonly intakeMm: number;
     readonly aboveMm: number;
     readonly belowMm: number;
+  };
+  'trued-dart': {
+    readonly dart: Thing;
+    readonly firstMm: number;
+    readonly secondMm: number;
+    readonly lengthMm: number;
   };
   'resized-dart': { readonly dart: Thing; readonly formerMm: number; readonly toMm: number };
   'moved-dart-point': {

@@ -34,5 +34,6 @@ export type { ShapeHem } from './shape-hem.js';
 export type { Shorten } from './shorten.js';
 export type { Spread, SpreadEnd } from './spread.js';
 export type { TakeIn } from './take-in.js';
+export type { TrueDart } from './true-dart.js';
 export type { TrueEdges } from './true-edges.js';
 export type { Unfold } from './unfold.js';

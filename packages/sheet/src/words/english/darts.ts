@@ -65,6 +65,10 @@ export const darts: Tellings<DartTellings> = {
     message: `The contour dart ${say.written(name)} would not lie within ${say.thing(piece)}.`,
     remedy: 'Draw it nearer to the middle of the piece, or smaller.',
   }),
+  'dart-is-true': ({ dart }, say) => ({
+    message: capital(`the legs of ${say.thing(dart)} are straight and equally long already.`),
+    remedy: 'Leave the step out.',
+  }),
   'dart-edges-unsewn': ({ dart, edge }, say) => ({
     message: `No seam takes up what ${say.thing(dart)} took in: ${say.thing(edge)} is sewn to nothing.`,
     remedy: 'Gather it to a band or facing, or keep the dart.',
@@ -89,6 +93,10 @@ export const dartsDone: Sentences<DartSentences> = {
   'added-contour-dart': ({ piece, name, line, intakeMm, aboveMm, belowMm }, say) =>
     capital(
       `${say.thing(piece)} has a contour dart ${say.written(name)}: it takes in ${say.length(intakeMm)} on ${say.thing(line)} and runs ${say.length(aboveMm)} up and ${say.length(belowMm)} down.`,
+    ),
+  'trued-dart': ({ dart, firstMm, secondMm, lengthMm }, say) =>
+    capital(
+      `the legs of ${say.thing(dart)} are straight now and ${say.length(lengthMm)} long, both; they were ${say.length(firstMm)} and ${say.length(secondMm)}.`,
     ),
   'resized-dart': ({ dart, formerMm, toMm }, say) =>
     capital(`${say.thing(dart)} takes in ${say.length(toMm)} now; it was ${say.length(formerMm)}.`),

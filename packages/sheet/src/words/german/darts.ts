@@ -54,6 +54,10 @@ export const darts: Tellings<DartTellings> = {
     message: `Der Doppelabnäher ${say.written(name)} läge nicht ganz innerhalb des Teils: ${say.thing(piece)}.`,
     remedy: 'Zeichnen Sie ihn näher zur Mitte des Teils oder kleiner.',
   }),
+  'dart-is-true': ({ dart }, say) => ({
+    message: `${say.thing(dart)}: Die Schenkel sind schon gerade und gleich lang.`,
+    remedy: 'Lassen Sie den Schritt weg.',
+  }),
   'dart-edges-unsewn': ({ dart, edge }, say) => ({
     message: `${say.thing(dart)}: Keine Naht nimmt seine Weite auf, ${say.thing(edge)} ist an nichts genäht.`,
     remedy: 'Kräuseln Sie die Kante an ein Bündchen oder einen Beleg, oder behalten Sie den Abnäher.',
@@ -80,6 +84,8 @@ export const dartsDone: Sentences<DartSentences> = {
     `${say.thing(dart)} eingezeichnet: ${say.thing(edge)}, ${say.length(alongMm)} von ihrem Anfang; er nimmt ${say.length(intakeMm)} weg und ist ${say.length(deepMm)} tief.`,
   'added-contour-dart': ({ piece, name, line, intakeMm, aboveMm, belowMm }, say) =>
     `${say.thing(piece)} hat einen Doppelabnäher ${say.written(name)}: Er nimmt ${say.length(intakeMm)} weg (${say.thing(line)}) und reicht ${say.length(aboveMm)} nach oben und ${say.length(belowMm)} nach unten.`,
+  'trued-dart': ({ dart, firstMm, secondMm, lengthMm }, say) =>
+    `${say.thing(dart)}: Beide Schenkel sind jetzt gerade und ${say.length(lengthMm)} lang, vorher ${say.length(firstMm)} und ${say.length(secondMm)}.`,
   'resized-dart': ({ dart, formerMm, toMm }, say) =>
     `${say.thing(dart)} nimmt jetzt ${say.length(toMm)} weg, vorher ${say.length(formerMm)}.`,
   'moved-dart-point': ({ dart, movedMm, formerMm, deepMm }, say) =>

@@ -47,6 +47,10 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     sentence:
       'Doppelabnäher „{name}“ auf der Linie {line} von {piece}, nach {out}, {intake} weit, {above} nach oben und {below} nach unten',
   },
+  'true dart': {
+    does: 'Zeichnet die Schenkel eines Abnähers gerade und gleich lang; die Kante neben dem kürzeren wird zum neuen Ende gezeichnet.',
+    sentence: 'Schenkel des Abnähers {dart} von {piece} angleichen',
+  },
   divide: {
     does: 'Schneidet ein Teil entlang einer gezeichneten Linie oder gerade von einer Kante oder einem Abnäher zum anderen auseinander und gibt dort eine Naht: eine Passe, eine Teilungsnaht, eine Wiener Naht.',
     sentence:
