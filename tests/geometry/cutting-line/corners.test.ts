@@ -212,6 +212,19 @@ test('a rounding corner in a smooth line makes neither tip nor snip', () => {
   expect(path.segments.filter(s => s.every(p => p.y < -5 && p.x > 1 && p.x < 99))).toHaveLength(0);
   expect(snips).toHaveLength(0);
 });
+test('a bend that a thousandth of a millimetre hides leaves no crumbs on either side', () => {
+  for (const lift of [2e-3, -2e-3]) {
+    // The parallels of 10 mm end less than 1e-3 mm apart, the edges turn by 8e-5 rad.
+    const { path, snips } = cuttingLine(
+      polygon([at(0, 0), at(50, lift), at(100, 0), at(100, 60), at(0, 60)], () => ({
+        allowance: 10,
+        start: 'mitre',
+      })),
+    );
+    expect(path.segments.filter(([p, q]) => Math.hypot(q!.x - p.x, q!.y - p.y) < 1)).toEqual([]);
+    expect(snips).toEqual([]);
+  }
+});
 test('with no allowance anywhere the cutting line is the stitching line, bit for bit', () => {
   const curve = [at(0, 0), at(30, -40), at(70, 40), at(100, 0)] as const;
   const piece = pieceOf([

@@ -119,6 +119,18 @@ describe('two humps that meet in an inner corner', () => {
     expect(corners(whole)).toEqual([at(-out(1).x, out(1).y), at(0, low), out(1)].map(near));
     expect(whole.bridge.map(s => s.of)).toEqual(['left', 'right']);
     expect(whole.snip).toEqual({ to: { x: expect.closeTo(0, 9), y: expect.closeTo(low, 9) }, after: 1 });
+    // Where the wider of two runs on to the narrower, only the narrower is cut: neither is then.
+    const flat = (a: number, b: number) =>
+      untrimmedJoint(run('a', [[at(-200, 0), at(0, 0)]], a), run('b', [[at(0, 0), at(170, -98)]], b));
+    for (const [a, b] of [
+      [7, 20],
+      [20, 7],
+    ] as const) {
+      const joint = flat(a, b);
+      expect([joint.before, joint.after]).toEqual([undefined, undefined]);
+      const up = Math.hypot(170, 98);
+      expect(corners(joint)).toEqual([at(0, -a), at(0, 0), at((-98 / up) * b, (-170 / up) * b)].map(near));
+    }
     // An outer corner has nothing cut off.
     const [top, side] = [
       run('top', [[at(0, 0), at(100, 0)]], 10),

@@ -94,6 +94,28 @@ test('two edges in one line with unlike allowances never meet: the corner is not
   ]);
 });
 
+test('the point of a sharp slash is found 10 / sin of half its angle below that of its cutting line', () => {
+  for (const degrees of [7, 12, 30]) {
+    const half = (degrees / 2) * (Math.PI / 180);
+    const point = at(150, 90),
+      up = 90 * Math.tan(half);
+    const parts = [
+      straightEdge('top', at(0, 0), at(150 - up, 0)),
+      straightEdge('down', at(150 - up, 0), point),
+      straightEdge('back', point, at(150 + up, 0)),
+      straightEdge('rest', at(150 + up, 0), at(300, 0)),
+      straightEdge('right', at(300, 0), at(300, 600)),
+      straightEdge('foot', at(300, 600), at(0, 600)),
+      straightEdge('left', at(0, 600), at(0, 0)),
+    ];
+    const back = tenIn(parts);
+    expect(back.findings).toEqual([]);
+    const [, end] = pathEnds(named(back.parts, 'down'));
+    expect(end![0]).toBeCloseTo(150, 6);
+    expect(end![1]).toBeCloseTo(90 + 10 / Math.sin(half), 5);
+  }
+});
+
 test('raw edges and folds were drawn without an allowance', () => {
   for (const kind of ['raw', 'fold'] as const) {
     const piece = polygon(rectangle(120, 80), i => ({ kind: i === 3 ? kind : 'seam' }));

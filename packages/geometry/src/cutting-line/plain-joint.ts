@@ -143,14 +143,12 @@ function overCutEnd(from: Point, corner: Point, neighbour: Run, sense: 1 | -1): 
     last = add(corner, scale(square, by));
   const turn = sense * angleBetween(outward, square);
   const way = [from, near];
-  // A tangent polygon about the circle, of no more than a right angle a corner.
-  if (by > 0 && turn > angleTolerance)
-    for (const share of turn > Math.PI / 2 ? [1 / 4, 3 / 4] : [1 / 2]) {
-      const half = turn > Math.PI / 2 ? turn / 4 : turn / 2;
-      const angle = sense * turn * share;
-      const d = rotated(outward, angle);
-      way.push(add(corner, scale(d, by / Math.cos(half))));
-    }
+  // The tangents of the circle at the two meet half way; they lie less than a right angle apart, as the cut end lies
+  // ahead of square to its own edge.
+  if (turn > angleTolerance) {
+    const half = turn / 2;
+    way.push(add(corner, scale(rotated(outward, sense * half), by / Math.cos(half))));
+  }
   way.push(last);
   return way.slice(1).flatMap((p, i) => straight(way[i]!, p, of));
 }
