@@ -42,6 +42,25 @@ const gallery: Readonly<Record<string, Piece>> = {
     straightEdge('hem', at(260, 400), at(0, 520), { kind: 'hem', allowance: 25 }),
     straightEdge('centre', at(0, 520), at(0, 80), { kind: 'fold' }),
   ]),
+  'a sleeve, its hem turned up, its cap pressed open': pieceOf([
+    edge('cap', [[at(0, 100), at(60, 0), at(190, 0), at(250, 110)]], {
+      allowance: 10,
+      start: 'pressed-open',
+      end: 'pressed-open',
+    }),
+    straightEdge('right', at(250, 110), at(230, 400), { allowance: 15 }),
+    straightEdge('hem', at(230, 400), at(20, 390), { kind: 'hem', allowance: 25 }),
+    straightEdge('left', at(20, 390), at(0, 100), { allowance: 12 }),
+  ]),
+  'obtuse corners pressed open, one at each end': polygon(
+    [at(0, 0), at(200, 0), at(270, 90), at(260, 240), at(60, 250), at(-60, 120)],
+    i => ({
+      allowance: [15, 10, 12, 8, 20, 9][i]!,
+      ...(i === 0 ? { end: 'pressed-open' as const } : {}),
+      ...(i === 3 ? { start: 'pressed-open' as const } : {}),
+      ...(i === 5 ? { start: 'turned-up' as const } : {}),
+    }),
+  ),
   'a V too narrow at the fold': pieceOf([
     straightEdge('neck', at(0, 120), at(9, 0), { allowance: 12 }),
     straightEdge('shoulder', at(9, 0), at(190, 40), { allowance: 12 }),
@@ -220,6 +239,8 @@ function drawn(piece: Piece): readonly OutlinePart[] {
 describe.each(
   [
     'a neck that dips to a fold, a hem that points there',
+    'a sleeve, its hem turned up, its cap pressed open',
+    'obtuse corners pressed open, one at each end',
     'spikes and slits of unlike allowances',
     'one that lies on both sides of its fold',
   ].map(name => [name, gallery[name]!] as const),
