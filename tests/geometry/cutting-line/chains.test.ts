@@ -133,6 +133,15 @@ describe('a part of a chain', () => {
     expect(ends(keptPart(run!, undefined, upTo(0.7))!)).toEqual([[0, -10, 70, -10]]);
     expect(ends(keptPart(run!, from(0.2), { bridge: [] })!)).toEqual([[20, -10, 100, -10]]);
     expect(keptPart(run!, from(0.7), upTo(0.2))).toBeUndefined();
+    const [long] = runsAlong('e', [line(at(0, 0), at(60, 0)), line(at(60, 0), at(100, 0))], 10);
+    expect(ends(keptPart(long!, from(0.5), { bridge: [] })!)).toEqual([
+      [30, -10, 60, -10],
+      [60, -10, 100, -10],
+    ]);
+    expect(ends(keptPart(long!, undefined, { bridge: [], before: { index: 1, t: 0.5 } })!)).toEqual([
+      [0, -10, 60, -10],
+      [60, -10, 80, -10],
+    ]);
   });
 });
 

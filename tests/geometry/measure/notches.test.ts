@@ -397,6 +397,50 @@ describe('what lies between runs of one piece', () => {
     // What snapping leaves between a neck and its fold, 0.02 mm, is none.
     expect(reach(onFold(true, 0.02), ['-front.neck', 'front.neck'])).toBeCloseTo(2 * 194.98, 9);
   });
+  test('a centre seam above the fold brings both halves together', () => {
+    const back = pieceOf('front', [
+      side('neck', [
+        [20, 0],
+        [120, 0],
+      ]),
+      side('rest', [
+        [120, 0],
+        [120, 300],
+        [0, 300],
+      ]),
+      side(
+        'fold',
+        [
+          [0, 300],
+          [0, 100],
+        ],
+        { kind: 'fold' },
+      ),
+      side('centre-back', [
+        [0, 100],
+        [20, 0],
+      ]),
+    ]);
+    expect(reach(back, ['-front.neck', 'front.neck'])).toBe(200);
+  });
+  test('what snapping left open at a corner is no gap', () => {
+    const snapped = pieceOf('front', [
+      side('top', [
+        [0, 0],
+        [100, 0],
+      ]),
+      side('right', [
+        [100, 0.03],
+        [100, 60],
+      ]),
+      side('rest', [
+        [100, 60],
+        [0, 60],
+        [0, 0],
+      ]),
+    ]);
+    expect(reach(snapped, ['front.top', 'front.right'])).toBeCloseTo(159.97, 9);
+  });
   test('edges that do not touch are bridged straight, whichever way they are travelled', () => {
     const piece = rectangle('front', 100, 60);
     expect(reach(piece, ['front.top', 'front.right'])).toBe(160);
