@@ -156,6 +156,17 @@ test('a shape may lie by a quarter turn or leaning where that saves pages', () =
   expect(arrange(strip, field, { turning: 'any' }).count).toBe(1);
 });
 
+test('paper off a roll is never longer where shapes may lie upside down', () => {
+  const roll: PageField = { width: 894, height: 15_000, overlap: 10 };
+  fc.assert(
+    fc.property(fc.array(anyShape, { minLength: 3, maxLength: 4 }), shapes => {
+      const length = (turning: 'none' | 'half') => arrange(shapes, roll, { turning, shortest: true }).length;
+      expect(length('half')).toBeLessThanOrEqual(length('none'));
+    }),
+    { numRuns: 3 },
+  );
+}, 60_000);
+
 describe('in the order of the pattern', () => {
   const shapes = [box(300, 400), box(100, 100), wedge(150, 250), box(500, 60)];
   test('each on pages of its own: no page shows two pieces', () => {

@@ -35,9 +35,9 @@ const rounds = 3;
 /**
  * Lays shapes on the page grid without overlap so that few pages are needed and few joins are crossed. Greedy by cells
  * over several orders and widths of sheet; in the best of these each shape is then taken up and laid down again while
- * that saves something. A freer hand to turn never does worse: what a lesser turn
- * finds is tried as well (among many shapes, and where length is saved, what quarter turns find). The same
- * shapes always lie the same way; the time taken grows as the number of shapes.
+ * that saves something. A freer hand to turn never does worse: what a lesser turn finds is tried as well; among many
+ * shapes, and where length is saved, quarter turns alone do without what half turns would find. The same shapes always
+ * lie the same way; the time taken grows as the number of shapes.
  * @throws PatternError `coordinate-out-of-range`, `not-a-number`
  */
 export function arrange(
@@ -50,7 +50,7 @@ export function arrange(
   const { turning = 'quarter' } = options;
   const many = isMany(shapes, field);
   const all = turningsBelow(turning);
-  const lesser = many || options.shortest ? all.filter(t => t === 'quarter') : all;
+  const lesser = many || options.shortest ? all.slice(-1).filter(t => t !== 'half') : all;
   const found = [...lesser, turning].map(t => arrangeTurned(shapes, field, { ...options, turning: t }, many));
   return inSequence(found.reduce((best, next) => (isBetter(next, best) ? next : best)));
 }
