@@ -128,7 +128,7 @@ function addTrace(program: Command, io: Io, exit: Exit): void {
   program
     .command('trace')
     .description(
-      'make a pattern of photographs, a scan, an SVG or DXF drawing, or a sheet of measured points',
+      'make a pattern of photographs, a scan, an SVG, DXF or PDF drawing, or a sheet of measured points',
     )
     .argument(
       '<files...>',
@@ -157,6 +157,8 @@ function addTrace(program: Command, io: Io, exit: Exit): void {
       'of a drawing: how far ends of lines may lie apart and still meet (default: 0.2 mm)',
     )
     .option('--layer <name>', 'of a drawing: only this layer or colour, such as one size of several')
+    .option('--columns <count>', 'of a PDF in tiles whose pages do not tell: how many stand in a row')
+    .option('--overlap <length>', 'of such pages: how far each lies over the next (default: 0)')
     .option('--unit <unit>', 'of a DXF file that does not say: mm, cm or in')
     .option('--picture <file>', 'also write what was seen from straight above, with what was taken, as PNG')
     .addOption(language())

@@ -46,9 +46,8 @@ export const traceCommand = (files: readonly string[], options: TraceArguments, 
     const kind = kindOfFile(bytes);
     if (kind === 'sheet') return traceSheet(file, options, io);
     if (kind === 'drawing') return traceDrawing({ file, kind: 'svg', bytes }, options, io);
-    return kind === 'dxf'
-      ? traceDrawing({ file, kind, bytes }, options, io)
-      : tracedFiles(files, options, io);
+    if (kind === 'dxf' || kind === 'pdf') return traceDrawing({ file, kind, bytes }, options, io);
+    return tracedFiles(files, options, io);
   });
 
 async function tracedFiles(files: readonly string[], options: TraceArguments, io: Io): Promise<number> {

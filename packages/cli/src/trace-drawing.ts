@@ -6,7 +6,14 @@ import {
   parseLength,
   writePattern,
 } from '@paperhinge/geometry';
-import { type DrawingTrace, drawingOfSvg, piecesOfDrawing, readDxf } from '@paperhinge/geometry/trace';
+import {
+  type DrawingTrace,
+  drawingOfSvg,
+  type GridWishes,
+  joinedPages,
+  piecesOfDrawing,
+  readDxf,
+} from '@paperhinge/geometry/trace';
 import { commandRefusal, commandSaying } from '@paperhinge/sheet/words';
 import { codeFor } from './exit-codes.js';
 import type { Io } from './io.js';
@@ -20,7 +27,7 @@ import { checkOutputs, writeOutputs } from './write-outputs.js';
 /** A drawing given to `trace`: what it is, and what it holds. */
 export interface DrawingGiven {
   readonly file: string;
-  readonly kind: 'svg' | 'dxf';
+  readonly kind: 'svg' | 'dxf' | 'pdf';
   readonly bytes: Uint8Array;
 }
 
@@ -28,7 +35,7 @@ export interface DrawingGiven {
 const widestGap = 2;
 const usualGap = 0.2;
 
-/** `paperhinge trace DRAWING -o PATTERN.svg`: the pieces of an SVG or DXF file of any origin. @returns the exit code */
+/** `paperhinge trace DRAWING -o PATTERN.svg`: the pieces of an SVG, DXF or PDF file of any origin. @returns the exit code */
 export async function traceDrawing(given: DrawingGiven, options: TraceArguments, io: Io): Promise<number> {
   const { output, json = false, language, line } = options;
   const ofPictures = [options.measured, options.dpi, options.known, options.at, options.picture];
@@ -49,16 +56,28 @@ export async function traceDrawing(given: DrawingGiven, options: TraceArguments,
   return codeFor(told);
 }
 
-function taken({ kind, bytes, file }: DrawingGiven, name: string, options: TraceArguments): DrawingTrace {
+async function taken(given: DrawingGiven, name: string, options: TraceArguments): Promise<DrawingTrace> {
   const gap = options.gap === undefined ? usualGap : parseLength(options.gap, 'mm');
   if (!(gap >= 0.05 && gap <= widestGap)) throw commandRefusal('gap-out-of-range', { mostMm: widestGap });
-  const { drawing, findings } =
-    kind === 'svg'
-      ? drawingOfSvg(bytes, { file })
-      : readDxf(utf8(bytes, 'pattern', file), unitOf(options.unit));
+  const { drawing, findings } = await readDrawing(given, options);
   const { layer } = options;
   const trace = piecesOfDrawing(name, drawing, { gap, ...(layer === undefined ? {} : { layer }) });
   return { ...trace, findings: [...findings, ...trace.findings] };
+}
+
+async function readDrawing({ kind, bytes, file }: DrawingGiven, options: TraceArguments) {
+  if (kind === 'svg') return drawingOfSvg(bytes, { file });
+  if (kind === 'dxf') return readDxf(utf8(bytes, 'pattern', file), unitOf(options.unit));
+  const grid = gridOf(options);
+  const { readPdf } = await import('./read-pdf.js');
+  return joinedPages(await readPdf(bytes), grid);
+}
+
+function gridOf({ columns, overlap }: TraceArguments): GridWishes | undefined {
+  if (columns === undefined) return undefined;
+  const count = Number(columns);
+  if (!(Number.isInteger(count) && count >= 1)) throw commandRefusal('columns-out-of-range', {});
+  return { columns: count, overlap: overlap === undefined ? 0 : parseLength(overlap, 'mm') };
 }
 
 function unitOf(text: string | undefined): LengthUnit | undefined {

@@ -15,6 +15,9 @@ export interface TraceArguments {
   readonly gap?: string;
   readonly layer?: string;
   readonly unit?: string;
+  /** Of pages: how many stand in a row, and how far each lies over the next. */
+  readonly columns?: string;
+  readonly overlap?: string;
   readonly picture?: string;
   readonly json?: boolean;
   readonly language?: Language;

@@ -19,6 +19,10 @@ export interface TraceTellings {
   'options-of-pictures': NoFacts;
   'gap-out-of-range': { readonly mostMm: number };
   'unit-unknown': NoFacts;
+  'pdf-locked': NoFacts;
+  'pdf-damaged': NoFacts;
+  'pdf-too-long': { readonly most: number };
+  'columns-out-of-range': NoFacts;
 }
 
 /** What is said while pictures are traced and when they are. */

@@ -7,7 +7,6 @@ import { edgeNames, edgePath } from '../../pattern/outline.js';
 import { isFoldWord } from '../../pattern/roles/fold-words.js';
 import type { Dart, Edge, Notch, OutlinePart, Piece, PieceLine } from '../../pattern/types.js';
 import { containsPoint } from '../../region/contains.js';
-import type { Finding } from '../../telling.js';
 import { fitTolerance, visibleLength } from '../../tolerance.js';
 import { distance, lerp, type Point } from '../../vector.js';
 import { chained } from '../chain.js';
@@ -19,7 +18,6 @@ import type { Loop } from './loops.js';
 import type { Nest } from './nesting.js';
 import { type Sign, signsWithin } from './signs.js';
 import { type Strand, withSpikesAsDarts } from './spikes.js';
-import { finding } from './tellings.js';
 
 /** A piece of a drawing, and how many signs were taken in it. */
 export interface PieceTaken {
@@ -33,7 +31,7 @@ export interface PieceTaken {
   /** mm of each edge where the stitching line was told from the cutting line; empty where one line is drawn. */
   readonly allowances: readonly number[];
   readonly bothLines: boolean;
-  readonly findings: readonly Finding[];
+  readonly grainGuessed: boolean;
 }
 
 /** What lies in a piece. */
@@ -90,11 +88,7 @@ export function pieceOfNest(name: string, nest: Nest, { open, words, reach }: Wi
     },
     allowances: [...allowances.values()].filter(mm => mm > 0),
     bothLines: nest.inner !== undefined,
-    findings: [
-      ...(grain && !grain.arrow
-        ? [finding('note', 'grain-guessed', { piece: name }, { piece: { piece: name } })]
-        : []),
-    ],
+    grainGuessed: grain !== undefined && !grain.arrow,
   };
 }
 
@@ -117,9 +111,11 @@ function standardSign({ path, lines }: Loop): Sign | undefined {
   return is === 'inside' || is === 'fold' || is === 'sew' || is === 'cut' ? { is: 'line', path } : undefined;
 }
 
-/** Chords of a curve become the curve again; lines of few segments stay as they were drawn. */
+/** Chords of a curve become the curve again; curves, and outlines of few lines, stay as they were drawn. */
 const simplified = ({ path }: Loop): Path =>
-  path.segments.length > 12 ? simplifyPath(path, fitTolerance * 4) : path;
+  path.segments.length > 12 && path.segments.every(segment => segment.length === 2)
+    ? simplifyPath(path, fitTolerance * 4)
+    : path;
 
 /** The outline with its darts cut in where they open. */
 function outlineParts(outline: Path, darts: readonly Sign[], reach: number): readonly (Edge | Dart)[] {
@@ -203,7 +199,7 @@ function foldsOf(
   { allowances, lines: within }: Seen,
 ): ReadonlySet<string> {
   const dashed = lines.some(line => !line.dashed) ? lines.filter(line => line.dashed) : [];
-  const marked = [...dashed, ...within.filter(line => line.is === 'fold')];
+  const marked = [...dashed, ...[...lines, ...within].filter(line => line.is === 'fold')];
   const folds = new Set<string>();
   const straight = parts.filter(
     (part): part is Edge =>

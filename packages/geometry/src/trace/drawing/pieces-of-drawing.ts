@@ -46,7 +46,7 @@ export function piecesOfDrawing(name: string, drawing: Drawing, wishes: DrawingW
   const reach = Math.max(wishes.gap, leastReach);
   const chained = joinedLoops(outlines, wishes.gap);
   const folds = lines.filter(line => line.is === 'fold');
-  const { loops: halves, open } = closedAtFolds(chained.open, folds, reach);
+  const { loops: halves, open } = closedAtFolds(chained, folds, reach);
   const nests = nestsOf([...chained.loops, ...halves]);
   if (nests.length === 0) throw refusal('no-outline-in-drawing', { lines: lines.length });
   const crowded = nests.filter(nest => nest.beside > 2);
@@ -61,7 +61,7 @@ export function piecesOfDrawing(name: string, drawing: Drawing, wishes: DrawingW
   return {
     pattern: definePattern({ name, pieces: moved(taken.map(({ piece }) => piece)) }),
     bothLines: taken.some(one => one.bothLines),
-    findings: [...notShut(open, nests), ...summed(taken), ...taken.flatMap(one => one.findings)],
+    findings: [...notShut(open, nests), ...summed(taken)],
   };
 }
 
@@ -163,6 +163,7 @@ function summed(taken: readonly PieceTaken[]): readonly Finding[] {
   const facts = { darts: sum('darts'), notches: sum('notches'), grains: sum('grains'), folds: sum('folds') };
   const single = taken.filter(one => !one.bothLines).length;
   const widths = taken.flatMap(one => one.allowances);
+  const guessed = taken.filter(one => one.grainGuessed).length;
   return [
     ...(Object.values(facts).some(count => count > 0) ? [finding('note', 'signs-taken', {}, facts)] : []),
     ...(widths.length > 0
@@ -179,6 +180,7 @@ function summed(taken: readonly PieceTaken[]): readonly Finding[] {
           ),
         ]
       : []),
+    ...(guessed > 0 ? [finding('note', 'grain-guessed', {}, { pieces: guessed })] : []),
     ...(single > 0 ? [finding('note', 'one-line-drawn', {}, { pieces: single })] : []),
   ];
 }

@@ -1,5 +1,4 @@
-import { anyFinding, anyRefusal, type FindingOf, type RefusalOf } from '../../sayings.js';
-import type { Thing } from '../../telling.js';
+import { anyFinding, anyRefusal, type FindingOf, type NoFacts, type RefusalOf } from '../../sayings.js';
 
 /** What is told of drawings of other origins. */
 export interface DrawingTellings {
@@ -15,8 +14,20 @@ export interface DrawingTellings {
     readonly grains: number;
     readonly folds: number;
   };
-  'grain-guessed': { readonly piece: Thing };
+  'grain-guessed': { readonly pieces: number };
   'lines-left-out': { readonly count: number };
+  'pages-without-lines': { readonly pages: number };
+  'pages-not-joined': { readonly pages: number };
+  'pages-laid': {
+    readonly pages: number;
+    readonly joins: number;
+    readonly residualMm: number;
+    readonly worstMm: number;
+  };
+  'pages-of-one-sheet': { readonly pages: number; readonly others: number };
+  'no-test-square': NoFacts;
+  'test-square-true': { readonly saidMm: number };
+  'test-square-off': { readonly acrossMm: number; readonly downMm: number; readonly saidMm: number };
   'not-dxf': { readonly binary: boolean };
   'unit-not-told': { readonly longestMm: number };
 }

@@ -41,13 +41,41 @@ export const foreign: Tellings<DrawingTellings> = {
     ])}.`,
     remedy: 'Look them over: paperhinge check PATTERN --picture P.svg.',
   }),
-  'grain-guessed': ({ piece }, say) => ({
-    message: `The upright line in ${say.thing(piece)} was taken for its grain; it has no arrow.`,
+  'grain-guessed': ({ pieces }) => ({
+    message: `In ${count(pieces, 'piece', 'pieces')} the upright line was taken for the grain, though it has no arrow.`,
     remedy: 'Draw an arrow’s head at its end, or take the line away.',
   }),
   'lines-left-out': ({ count: n }) => ({
     message: `${count(n, 'thing', 'things')} in this drawing ${n === 1 ? 'is' : 'are'} of a kind that no piece is drawn with, and ${n === 1 ? 'was' : 'were'} left out.`,
     remedy: 'Nothing to do, unless a line is missing: turn it into plain lines in the drawing.',
+  }),
+  'pages-without-lines': ({ pages }) => ({
+    message: `${pages === 1 ? 'The page holds' : `The ${pages} pages hold`} no lines: it is a scan, or words alone.`,
+    remedy: 'Save the pages as pictures (PNG, 300 dpi), and trace those: paperhinge trace PICTURE --dpi 300.',
+  }),
+  'pages-not-joined': ({ pages }) => ({
+    message: `Nothing tells how the ${pages} pages lie beside one another.`,
+    remedy: 'Say how many stand in a row, and how far they overlap: --columns 4 --overlap 10 mm.',
+  }),
+  'pages-laid': ({ pages, joins, residualMm, worstMm }, say) => ({
+    message: `${pages} pages laid in rows; ${count(joins, 'line runs', 'lines run')} on across joins, to within ${say.number(residualMm, 2)} mm (at worst ${say.number(worstMm, 2)} mm).`,
+    remedy: 'If that is too much, look at the columns and the overlap again.',
+  }),
+  'pages-of-one-sheet': ({ pages, others }) => ({
+    message: `${pages} pages are windows onto one sheet, and were joined by the lines that they share${others > 0 ? `; ${count(others, 'other page was', 'other pages were')} left out` : ''}.`,
+    remedy: 'Nothing to do, unless a piece is missing.',
+  }),
+  'no-test-square': () => ({
+    message: 'No test square was found on the pages, so their scale is taken as it stands.',
+    remedy: 'Measure a piece whose size you know: paperhinge measure PATTERN.',
+  }),
+  'test-square-true': ({ saidMm }, say) => ({
+    message: `The test square of ${say.length(saidMm)} is drawn true.`,
+    remedy: 'Nothing to do.',
+  }),
+  'test-square-off': ({ acrossMm, downMm, saidMm }, say) => ({
+    message: `The test square said to be ${say.length(saidMm)} is drawn ${say.number(acrossMm, 2)} mm across and ${say.number(downMm, 2)} mm down: the file was scaled.`,
+    remedy: 'Get the file as its maker sells it, or say the scale in a sheet: scale.',
   }),
   'not-dxf': ({ binary }) => ({
     message: binary ? 'This is a DXF file in binary.' : 'This is no DXF file.',

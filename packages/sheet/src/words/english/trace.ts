@@ -59,6 +59,22 @@ export const traceTellings: Tellings<TraceTellings> = {
     message: 'Ends of lines that lie so far apart do not meet.',
     remedy: `Give a gap of 0.05 mm to ${say.number(mostMm)} mm.`,
   }),
+  'pdf-locked': () => ({
+    message: 'This PDF is locked with a password.',
+    remedy: 'Open it with its password, print it into a new PDF, and give that.',
+  }),
+  'pdf-damaged': () => ({
+    message: 'This PDF cannot be read; it seems to be damaged.',
+    remedy: 'Get the file again; if it opens elsewhere, print it into a new PDF and give that.',
+  }),
+  'pdf-too-long': ({ most }) => ({
+    message: `This PDF has more than ${most} pages.`,
+    remedy: 'Give the pages of the pattern alone.',
+  }),
+  'columns-out-of-range': () => ({
+    message: 'So many pages do not stand in a row.',
+    remedy: 'Give a whole number from 1, such as --columns 4.',
+  }),
   'unit-unknown': () => ({
     message: 'This is no unit that a drawing is read in.',
     remedy: 'Give --unit mm, --unit cm or --unit in.',

@@ -1,5 +1,4 @@
 import type { DrawingTellings } from '@paperhinge/geometry/sayings';
-import { capital } from '../capital.js';
 import type { Tellings } from '../catalogue.js';
 
 const count = (n: number, one: string, many: string): string => (n === 1 ? `1 ${one}` : `${n} ${many}`);
@@ -43,14 +42,45 @@ export const foreign: Tellings<DrawingTellings> = {
     ])}.`,
     remedy: 'Sehen Sie alles durch: paperhinge check SCHNITT --picture P.svg.',
   }),
-  'grain-guessed': ({ piece }, say) => ({
-    message: `${capital(say.thing(piece))}: Die aufrechte Linie wurde als Fadenlauf genommen; sie hat keinen Pfeil.`,
+  'grain-guessed': ({ pieces }) => ({
+    message: `In ${count(pieces, 'Teil', 'Teilen')} wurde die aufrechte Linie als Fadenlauf genommen, obwohl sie keinen Pfeil hat.`,
     remedy: 'Zeichnen Sie an ihr Ende eine Pfeilspitze, oder nehmen Sie die Linie weg.',
   }),
   'lines-left-out': ({ count: n }) => ({
     message: `${count(n, 'Ding', 'Dinge')} in dieser Zeichnung ${n === 1 ? 'ist' : 'sind'} von einer Art, mit der kein Teil gezeichnet wird, und ${n === 1 ? 'blieb' : 'blieben'} weg.`,
     remedy:
       'Nichts zu tun, wenn keine Linie fehlt; sonst machen Sie in der Zeichnung einfache Linien daraus.',
+  }),
+  'pages-without-lines': ({ pages }) => ({
+    message: `${pages === 1 ? 'Die Seite enthält' : `Die ${pages} Seiten enthalten`} keine Linien: ein Scan oder nur Text.`,
+    remedy:
+      'Speichern Sie die Seiten als Bilder (PNG, 300 dpi), und nehmen Sie diese: paperhinge trace BILD --dpi 300.',
+  }),
+  'pages-not-joined': ({ pages }) => ({
+    message: `Nichts sagt, wie die ${pages} Seiten beieinanderliegen.`,
+    remedy:
+      'Sagen Sie, wie viele in einer Reihe stehen und wie weit sie sich überlappen: --columns 4 --overlap 10 mm.',
+  }),
+  'pages-laid': ({ pages, joins, residualMm, worstMm }, say) => ({
+    message: `${pages} Seiten in Reihen gelegt; ${count(joins, 'Linie läuft', 'Linien laufen')} über Stöße weiter, auf ${say.number(residualMm, 2)} mm genau (schlimmstenfalls ${say.number(worstMm, 2)} mm).`,
+    remedy: 'Ist das zu viel, prüfen Sie Spalten und Überlappung.',
+  }),
+  'pages-of-one-sheet': ({ pages, others }) => ({
+    message: `${pages} Seiten sind Fenster auf ein Blatt und wurden nach ihren gemeinsamen Linien verbunden${others > 0 ? `; ${count(others, 'andere Seite blieb', 'andere Seiten blieben')} weg` : ''}.`,
+    remedy: 'Nichts zu tun, wenn kein Teil fehlt.',
+  }),
+  'no-test-square': () => ({
+    message: 'Auf den Seiten fand sich kein Prüfquadrat; der Maßstab gilt, wie er ist.',
+    remedy: 'Messen Sie ein Teil, dessen Größe Sie kennen: paperhinge measure SCHNITT.',
+  }),
+  'test-square-true': ({ saidMm }, say) => ({
+    message: `Das Prüfquadrat von ${say.length(saidMm)} ist richtig gezeichnet.`,
+    remedy: 'Nichts zu tun.',
+  }),
+  'test-square-off': ({ acrossMm, downMm, saidMm }, say) => ({
+    message: `Das Prüfquadrat, das ${say.length(saidMm)} haben soll, ist ${say.number(acrossMm, 2)} mm breit und ${say.number(downMm, 2)} mm hoch gezeichnet: Die Datei wurde skaliert.`,
+    remedy:
+      'Besorgen Sie die Datei so, wie sie verkauft wird, oder geben Sie im Blatt den Maßstab an: scale.',
   }),
   'not-dxf': ({ binary }) => ({
     message: binary ? 'Dies ist eine binäre DXF-Datei.' : 'Dies ist keine DXF-Datei.',

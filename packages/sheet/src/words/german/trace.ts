@@ -59,6 +59,24 @@ export const traceTellings: Tellings<TraceTellings> = {
     message: 'Linienenden, die so weit auseinanderliegen, treffen sich nicht.',
     remedy: `Geben Sie eine Lücke von 0,05 mm bis ${say.number(mostMm)} mm an.`,
   }),
+  'pdf-locked': () => ({
+    message: 'Diese PDF-Datei ist mit einem Kennwort verschlossen.',
+    remedy:
+      'Öffnen Sie sie mit dem Kennwort, drucken Sie sie in eine neue PDF-Datei, und geben Sie diese an.',
+  }),
+  'pdf-damaged': () => ({
+    message: 'Diese PDF-Datei ist nicht lesbar; sie scheint beschädigt.',
+    remedy:
+      'Besorgen Sie die Datei neu; lässt sie sich sonst öffnen, drucken Sie sie in eine neue PDF-Datei.',
+  }),
+  'pdf-too-long': ({ most }) => ({
+    message: `Diese PDF-Datei hat mehr als ${most} Seiten.`,
+    remedy: 'Geben Sie nur die Seiten des Schnitts an.',
+  }),
+  'columns-out-of-range': () => ({
+    message: 'So viele Seiten stehen nicht in einer Reihe.',
+    remedy: 'Geben Sie eine ganze Zahl ab 1 an, etwa --columns 4.',
+  }),
   'unit-unknown': () => ({
     message: 'In dieser Einheit wird keine Zeichnung gelesen.',
     remedy: 'Geben Sie --unit mm, --unit cm oder --unit in an.',

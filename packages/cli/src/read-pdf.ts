@@ -1,0 +1,201 @@
+import type { Path, Point } from '@paperhinge/geometry';
+import { type Affine, apply, compose } from '@paperhinge/geometry/plane';
+import type { Drawing, DrawnPage } from '@paperhinge/geometry/trace';
+import { commandRefusal } from '@paperhinge/sheet/words';
+import type { PDFDocumentProxy, PDFPageProxy } from 'pdfjs-dist';
+
+const mmPerPoint = 25.4 / 72;
+/** Pages of a pattern that anyone prints at home. */
+const mostPages = 400;
+
+type Reader = typeof import('pdfjs-dist');
+
+/**
+ * The reader of PDF, asked for nothing but paths and words. On loading it looks for what paints pages, and warns where
+ * it is missing; it gets empty stand-ins, and its warning is kept back.
+ */
+async function pdfReader(): Promise<Reader> {
+  const global = globalThis as Record<string, unknown>;
+  for (const name of ['DOMMatrix', 'ImageData', 'Path2D']) global[name] ??= class {};
+  const { warn } = console;
+  console.warn = () => undefined;
+  try {
+    return await import('pdfjs-dist/legacy/build/pdf.mjs');
+  } finally {
+    console.warn = warn;
+  }
+}
+
+/** The strokes and words of every page of a PDF. @throws PatternError `pdf-locked`, `pdf-damaged`, `pdf-too-long` */
+export async function readPdf(bytes: Uint8Array): Promise<readonly DrawnPage[]> {
+  const reader = await pdfReader();
+  const document = await opened(reader, bytes);
+  try {
+    if (document.numPages > mostPages) throw commandRefusal('pdf-too-long', { most: mostPages });
+    const layers = await document.getOptionalContentConfig();
+    const nameOf = (id: string): string | undefined => layers.getGroup(id)?.name ?? undefined;
+    const pages: DrawnPage[] = [];
+    for (let n = 1; n <= document.numPages; n++) {
+      const page = await document.getPage(n);
+      pages.push(await drawnPage(reader, page, nameOf));
+      page.cleanup();
+    }
+    return pages;
+  } finally {
+    await document.destroy();
+  }
+}
+
+async function opened(reader: Reader, bytes: Uint8Array): Promise<PDFDocumentProxy> {
+  try {
+    return await reader.getDocument({
+      data: new Uint8Array(bytes),
+      verbosity: 0,
+      isEvalSupported: false,
+      disableFontFace: true,
+      useSystemFonts: false,
+    }).promise;
+  } catch (error) {
+    throw commandRefusal((error as Error).name === 'PasswordException' ? 'pdf-locked' : 'pdf-damaged', {});
+  }
+}
+
+/** What holds while a page is drawn. */
+interface Pen {
+  readonly map: Affine;
+  readonly colour: string;
+  readonly dashed: boolean;
+}
+
+async function drawnPage(
+  { OPS }: Reader,
+  page: PDFPageProxy,
+  nameOf: (id: string) => string | undefined,
+): Promise<DrawnPage> {
+  const { width, height, transform } = page.getViewport({ scale: 1 });
+  const [a, b, c, d, e, f] = transform.map(v => v * mmPerPoint) as [
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+  ];
+  const home: Affine = { a, b, c, d, e, f };
+  const { fnArray, argsArray } = await page.getOperatorList();
+  const lines: Drawing['lines'][number][] = [];
+  const layers: (string | undefined)[] = [];
+  const kept: Pen[] = [];
+  let pen: Pen = { map: home, colour: '#000000', dashed: false },
+    window: DrawnPage['window'],
+    clips = false;
+  const stroking = new Set([
+    OPS.stroke,
+    OPS.closeStroke,
+    OPS.fillStroke,
+    OPS.eoFillStroke,
+    OPS.closeFillStroke,
+    OPS.closeEOFillStroke,
+  ]);
+  for (const [i, op] of fnArray.entries()) {
+    const args = argsArray[i];
+    if (op === OPS.save) kept.push(pen);
+    else if (op === OPS.restore) pen = kept.pop() ?? pen;
+    else if (op === OPS.transform) pen = { ...pen, map: compose(affine(args), pen.map) };
+    else if (op === OPS.paintFormXObjectBegin) {
+      kept.push(pen);
+      if (args[0]) pen = { ...pen, map: compose(affine(args[0]), pen.map) };
+    } else if (op === OPS.paintFormXObjectEnd) pen = kept.pop() ?? pen;
+    else if (op === OPS.setStrokeRGBColor) pen = { ...pen, colour: String(args[0]) };
+    else if (op === OPS.setDash)
+      pen = { ...pen, dashed: (args[0] as readonly number[]).some(length => length > 0) };
+    else if (op === OPS.beginMarkedContentProps)
+      layers.push(args[0] === 'OC' ? nameOf(String(args[1]?.id)) : undefined);
+    else if (op === OPS.beginMarkedContent) layers.push(undefined);
+    else if (op === OPS.endMarkedContent) layers.pop();
+    else if (op === OPS.clip || op === OPS.eoClip) clips = true;
+    else if (op === OPS.constructPath) {
+      const paths = pathsOf(args[1]?.[0], pen.map);
+      if (clips) {
+        window ??= boxOf(paths);
+        clips = false;
+      }
+      if (!stroking.has(args[0])) continue;
+      const layer = layers.findLast(name => name !== undefined) ?? pen.colour;
+      for (const { path, closed } of paths)
+        lines.push({ path, closed: closed || args[0] === OPS.closeStroke, layer, dashed: pen.dashed });
+    }
+  }
+  const { items } = await page.getTextContent();
+  const words = items.flatMap(item => {
+    if (!('str' in item) || item.str.trim() === '') return [];
+    const [, , , , x, y] = item.transform as readonly number[];
+    return [{ text: item.str.trim(), at: apply(home, { x: x!, y: y! }) }];
+  });
+  return {
+    drawing: { lines, words },
+    width: width * mmPerPoint,
+    height: height * mmPerPoint,
+    ...(window ? { window } : {}),
+  };
+}
+
+function affine(values: ArrayLike<number>): Affine {
+  const [a, b, c, d, e, f] = Array.from(values) as [number, number, number, number, number, number];
+  return { a, b, c, d, e, f };
+}
+
+/** The reader's own codes for the parts of a path. */
+const part = { move: 0, line: 1, curve: 2, quadratic: 3, close: 4 } as const;
+
+interface Drawn {
+  readonly path: Path;
+  readonly closed: boolean;
+}
+
+function pathsOf(data: ArrayLike<number> | null | undefined, map: Affine): readonly Drawn[] {
+  if (!data) return [];
+  const out: { segments: Path['segments'][number][]; closed: boolean }[] = [];
+  let at: Point = { x: 0, y: 0 },
+    start = at;
+  const point = (i: number): Point => apply(map, { x: data[i]!, y: data[i + 1]! });
+  const add = (segment: Path['segments'][number]): void => {
+    out.at(-1)?.segments.push(segment);
+    at = segment.at(-1)!;
+  };
+  for (let i = 0; i < data.length; ) {
+    const code = data[i++];
+    if (code === part.move) {
+      at = start = point(i);
+      out.push({ segments: [], closed: false });
+      i += 2;
+    } else if (code === part.line) {
+      add([at, point(i)]);
+      i += 2;
+    } else if (code === part.curve) {
+      add([at, point(i), point(i + 2), point(i + 4)]);
+      i += 6;
+    } else if (code === part.quadratic) {
+      const [q, to] = [point(i), point(i + 2)];
+      add([at, between(at, q), between(to, q), to]);
+      i += 4;
+    } else {
+      const last = out.at(-1);
+      if (last) last.closed = true;
+      if (last && Math.hypot(at.x - start.x, at.y - start.y) > 1e-6) add([at, start]);
+    }
+  }
+  return out.flatMap(({ segments, closed }) => (segments.length > 0 ? [{ path: { segments }, closed }] : []));
+}
+/** Two thirds of the way to a quadratic's control point. */
+const between = (from: Point, to: Point): Point => ({
+  x: from.x + ((to.x - from.x) * 2) / 3,
+  y: from.y + ((to.y - from.y) * 2) / 3,
+});
+
+function boxOf(paths: readonly Drawn[]): DrawnPage['window'] {
+  const points = paths.flatMap(({ path }) => path.segments.flatMap(segment => [...segment]));
+  if (points.length === 0) return undefined;
+  const [xs, ys] = [points.map(p => p.x), points.map(p => p.y)];
+  return { min: { x: Math.min(...xs), y: Math.min(...ys) }, max: { x: Math.max(...xs), y: Math.max(...ys) } };
+}

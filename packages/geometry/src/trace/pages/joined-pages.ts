@@ -1,0 +1,64 @@
+import type { Finding } from '../../telling.js';
+import { leastSeen } from '../../tolerance.js';
+import type { Drawing } from '../drawing/drawing.js';
+import { finding, refusal } from '../drawing/tellings.js';
+import { laidInGrid } from './grid.js';
+import type { DrawnPage, GridWishes } from './page.js';
+import { oneSheet } from './same-sheet.js';
+import { testSquareOf } from './test-square.js';
+
+/** Pages joined to one drawing, and how truly. */
+export interface JoinedPages {
+  readonly drawing: Drawing;
+  readonly findings: readonly Finding[];
+  readonly residualMm?: number;
+  readonly worstMm?: number;
+}
+
+/**
+ * The pages of a pattern printed in tiles as one drawing: by the lines that stand on several of them, where each page
+ * is a window onto the whole sheet; else laid in the grid that is told, and moved so that lines run on across the
+ * joins. One page is its own drawing. The test square is found and measured.
+ *
+ * @throws PatternError `pages-without-lines` for scans and pages of words; `pages-not-joined` where nothing tells how
+ *   they lie
+ */
+export function joinedPages(pages: readonly DrawnPage[], grid?: GridWishes): JoinedPages {
+  const drawn = pages.filter(page => page.drawing.lines.length > 0);
+  if (drawn.length === 0) throw refusal('pages-without-lines', { pages: pages.length });
+  const square = squareFindings(pages);
+  if (drawn.length === 1) return { drawing: drawn[0]!.drawing, findings: square };
+  if (grid) {
+    // Blank pages keep their places.
+    const { drawing, residualMm, worstMm, joins } = laidInGrid(pages, grid);
+    const told = finding(
+      worstMm > 1 ? 'warning' : 'note',
+      'pages-laid',
+      {},
+      { pages: pages.length, joins, residualMm, worstMm },
+    );
+    return { drawing, residualMm, worstMm, findings: [...square, told] };
+  }
+  const sheet = oneSheet(drawn);
+  if (!sheet) throw refusal('pages-not-joined', { pages: drawn.length });
+  const { drawing, pages: used, worstMm } = sheet;
+  return {
+    drawing,
+    residualMm: worstMm,
+    worstMm,
+    findings: [
+      ...square,
+      finding('note', 'pages-of-one-sheet', {}, { pages: used, others: pages.length - used }),
+    ],
+  };
+}
+
+function squareFindings(pages: readonly DrawnPage[]): readonly Finding[] {
+  const square = testSquareOf(pages);
+  if (!square) return [finding('note', 'no-test-square', {}, {})];
+  const { acrossMm, downMm, saidMm } = square;
+  const isTrue = Math.max(Math.abs(acrossMm - saidMm), Math.abs(downMm - saidMm)) <= leastSeen;
+  return isTrue
+    ? [finding('note', 'test-square-true', {}, { saidMm })]
+    : [finding('warning', 'test-square-off', {}, { acrossMm, downMm, saidMm })];
+}

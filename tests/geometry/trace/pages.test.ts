@@ -1,0 +1,147 @@
+import type { Point } from '@paperhinge/geometry';
+import { signedArea } from '@paperhinge/geometry/regions';
+import { type DrawnPage, joinedPages, piecesOfDrawing } from '@paperhinge/geometry/trace';
+import { describe, expect, test } from 'vitest';
+import { refusalOf } from '../../support/told.js';
+
+/** A piece of six corners, 520 by 430 mm: it lies on three by two pages. */
+const corners: readonly Point[] = [
+  { x: 40, y: 30 },
+  { x: 560, y: 60 },
+  { x: 540, y: 300 },
+  { x: 420, y: 460 },
+  { x: 90, y: 440 },
+  { x: 60, y: 200 },
+];
+const area =
+  Math.abs(
+    corners.reduce((sum, p, i) => sum + p.x * corners[(i + 1) % 6]!.y - p.y * corners[(i + 1) % 6]!.x, 0),
+  ) / 2;
+const size = { width: 210, height: 297 };
+const window = { min: { x: 10, y: 10 }, max: { x: 200, y: 287 } };
+const wide = 190,
+  high = 277;
+
+const line = (from: Point, to: Point) => ({
+  path: { segments: [[from, to] as const] },
+  closed: false,
+  layer: 'black',
+  dashed: false,
+});
+const moved = (p: Point, x: number, y: number): Point => ({ x: p.x - x + 10, y: p.y - y + 10 });
+
+/** What of a line lies in a page's window (Liang and Barsky, 1984). */
+function cut(from: Point, to: Point): readonly [Point, Point] | undefined {
+  let low = 0,
+    high = 1;
+  const d = { x: to.x - from.x, y: to.y - from.y };
+  for (const [p, q] of [
+    [-d.x, from.x - window.min.x],
+    [d.x, window.max.x - from.x],
+    [-d.y, from.y - window.min.y],
+    [d.y, window.max.y - from.y],
+  ] as const) {
+    if (p === 0 && q < 0) return undefined;
+    if (p < 0) low = Math.max(low, q / p);
+    if (p > 0) high = Math.min(high, q / p);
+  }
+  const at = (t: number): Point => ({ x: from.x + d.x * t, y: from.y + d.y * t });
+  return low < high ? [at(low), at(high)] : undefined;
+}
+
+/** The pages in reading order: whole behind their windows, or cut off at them; each off its place by so much. */
+function pages({
+  clipped,
+  overlap = 0,
+  off = () => ({ x: 0, y: 0 }),
+}: {
+  clipped: boolean;
+  overlap?: number;
+  off?: (i: number) => Point;
+}): readonly DrawnPage[] {
+  return Array.from({ length: 8 }, (_, i): DrawnPage => {
+    const x = (i % 4) * (wide - overlap) - off(i).x,
+      y = Math.floor(i / 4) * (high - overlap) - off(i).y;
+    const sides = corners.map((from, k) => [moved(from, x, y), moved(corners[(k + 1) % 6]!, x, y)] as const);
+    const lines = clipped
+      ? sides.flatMap(([from, to]) => {
+          const part = cut(from, to);
+          return part ? [line(...part)] : [];
+        })
+      : sides.map(([from, to]) => line(from, to));
+    return { drawing: { lines, words: [] }, ...size, window };
+  });
+}
+const found = (of: readonly DrawnPage[], grid?: { columns: number; overlap: number }) => {
+  const joined = joinedPages(of, grid);
+  const { pieces } = piecesOfDrawing('x', joined.drawing, { gap: 1 }).pattern;
+  return {
+    ...joined,
+    areas: pieces.map(({ outline }) =>
+      Math.abs(
+        signedArea({
+          segments: outline.parts.flatMap(part => (part.type === 'edge' ? part.path.segments : [])),
+        }),
+      ),
+    ),
+  };
+};
+
+describe('pages of a pattern in tiles', () => {
+  test('that are windows onto one sheet are joined by the lines they share', () => {
+    const { areas, findings, worstMm } = found(pages({ clipped: false }));
+    expect(areas).toHaveLength(1);
+    expect(areas[0]).toBeCloseTo(area, 6);
+    expect(worstMm).toBeLessThan(1e-9);
+    expect(findings.map(one => one.code)).toEqual(['no-test-square', 'pages-of-one-sheet']);
+  });
+
+  test.each([0, 12])('that are cut off are laid in the rows that are told, overlapping by %i mm', overlap => {
+    const { areas, residualMm } = found(pages({ clipped: true, overlap }), { columns: 4, overlap });
+    expect(residualMm).toBeLessThan(1e-9);
+    expect(areas).toHaveLength(1);
+    expect(areas[0]).toBeCloseTo(area, 4);
+  });
+
+  test('are moved so that lines run on across the joins, and say how truly', () => {
+    const off = (i: number): Point =>
+      i === 0 ? { x: 0, y: 0 } : { x: 1.2 * Math.sin(7 * i), y: 1.2 * Math.cos(5 * i) };
+    const shaken = pages({ clipped: true, off });
+    const { areas, residualMm, worstMm } = found(shaken, { columns: 4, overlap: 0 });
+    expect(areas).toHaveLength(1);
+    expect(Math.abs(areas[0]! - area) / area).toBeLessThan(0.005);
+    expect(residualMm).toBeLessThan(0.6);
+    expect(worstMm).toBeGreaterThanOrEqual(residualMm!);
+  });
+
+  test('that nothing tells how they lie are refused, with what to say', () => {
+    const refused = refusalOf(() => joinedPages(pages({ clipped: true })));
+    expect(refused.code).toBe('pages-not-joined');
+    expect(refused.remedy).toContain('--columns');
+    const scan: DrawnPage = {
+      drawing: { lines: [], words: [{ text: 'Front', at: { x: 1, y: 1 } }] },
+      ...size,
+    };
+    expect(refusalOf(() => joinedPages([scan])).remedy).toContain('--dpi');
+  });
+
+  test('the test square is found by the length beside it, and measured', () => {
+    const square = (side: number, said: string): DrawnPage => {
+      const p = (x: number, y: number): Point => ({ x: 20 + x, y: 20 + y });
+      const ring = [p(0, 0), p(side, 0), p(side, side), p(0, side)];
+      const segments = ring.map((from, i) => [from, ring[(i + 1) % 4]!] as const);
+      return {
+        drawing: {
+          lines: [{ path: { segments }, closed: true, layer: 'black', dashed: false }],
+          words: [{ text: said, at: p(5, 5) }],
+        },
+        ...size,
+      };
+    };
+    const codes = (page: DrawnPage): readonly string[] => joinedPages([page]).findings.map(one => one.code);
+    expect(codes(square(50, 'Test square: 50 mm'))).toEqual(['test-square-true']);
+    expect(codes(square(50.8, '2 in'))).toEqual(['test-square-true']);
+    expect(codes(square(48.5, '5 cm'))).toEqual(['test-square-off']);
+    expect(codes(square(48.5, 'pocket'))).toEqual(['no-test-square']);
+  });
+});
