@@ -9,6 +9,8 @@ export interface Alteration {
   readonly findings: readonly Finding[];
   /** What became of what; absent: `perform` tells it by names and lengths. */
   readonly became?: Became;
+  /** Edges whose notches this step set anew, so that the old ones are not missed. */
+  readonly notchedAnew?: readonly EdgeRef[];
   /** Pieces made from an edge by this step. */
   readonly derived?: readonly Derived[];
   /** What this step adds to the order of work. */

@@ -1,4 +1,5 @@
 import {
+  type EdgeRef,
   type EdgeRun,
   edgeNames,
   type Fastening,
@@ -16,7 +17,7 @@ import { followed } from './became/followed.js';
 import type { Step } from './became/run.js';
 import { finding } from './became/tellings.js';
 import { followPlace, followThing } from './became/things.js';
-import { distinctEdges, hasEdge } from './edge-refs.js';
+import { distinctEdges, hasEdge, holdsEdge } from './edge-refs.js';
 
 /**
  * An alteration with everything that every operation owes: seams, fastenings and notches that follow what became of
@@ -26,7 +27,7 @@ export function settled(before: Pattern, alteration: Said): Said {
   const { pattern: after, became } = alteration;
   const kept = withoutLost(followed({ before, after, became }));
   const drafted = alteration.derived?.map(d => d.name) ?? [];
-  const lost = lostThings({ before, after: kept.pattern, became }, drafted);
+  const lost = lostThings({ before, after: kept.pattern, became }, drafted, alteration.notchedAnew);
   const told = new Set(alteration.findings.map(keyOf));
   const added = [...lost, ...kept.findings].filter(one => !told.has(keyOf(one)));
   return {
@@ -40,7 +41,11 @@ const keyOf = ({ code, where, figures, about }: Finding): string =>
   JSON.stringify([code, where.piece, where.edge, figures, about]);
 
 /** Notches, edges, lines and marks that a step left no place for, on pieces still there and not drafted anew. */
-function lostThings(step: Step, drafted: readonly string[]): readonly Finding[] {
+function lostThings(
+  step: Step,
+  drafted: readonly string[],
+  notchedAnew: readonly EdgeRef[] = [],
+): readonly Finding[] {
   const { before, after, became } = step;
   const stay = before.pieces.filter(
     piece =>
@@ -50,6 +55,7 @@ function lostThings(step: Step, drafted: readonly string[]): readonly Finding[] 
   );
   return stay.flatMap(piece => [
     ...piece.notches
+      .filter(notch => !holdsEdge(notchedAnew, { piece: piece.name, edge: notch.edge }))
       .filter(notch => isLost(step, piece, notch))
       .map(({ name: notch, edge, at: atMm }) => {
         const where = { piece: piece.name, edge };

@@ -15,6 +15,7 @@ import type { OperationSentences, OperationTellings } from './operations/telling
 import type { OrderSentences } from './order-of-work/sentences.js';
 import type { OrderTellings } from './order-of-work/tellings.js';
 import type { RedrawnEdgeSentences, RedrawnEdgeTellings } from './redrawn-edges/tellings.js';
+import type { SleeveSentences, SleeveTellings } from './sleeves/tellings.js';
 import type { TruingTellings } from './truing/tellings.js';
 import type { UnfoldSentences, UnfoldTellings } from './unfold/tellings.js';
 import type { VerbTellings } from './verb/tellings.js';
@@ -36,6 +37,7 @@ export interface AlterTellings
     AdjustTellings,
     GoalTellings,
     OrderTellings,
+    SleeveTellings,
     TruingTellings,
     UnfoldTellings,
     VerbTellings {}
@@ -52,6 +54,7 @@ export interface AlterSentences
     UnfoldSentences,
     HingeSentences,
     FitSentences,
+    SleeveSentences,
     AdjustSentences,
     GoalSentences,
     OrderSentences {

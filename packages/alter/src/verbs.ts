@@ -21,6 +21,7 @@ import { addButtonStandForm, addButtonStandVerb } from './operations/add-button-
 import { addContourDartForm, addContourDartVerb } from './operations/add-contour-dart.js';
 import { addNotchesForm, addNotchesVerb } from './operations/add-notches.js';
 import { addVentForm, addVentVerb, leaveSlitForm, leaveSlitVerb } from './operations/add-vent.js';
+import { changeCapForm, changeCapVerb } from './operations/change-cap.js';
 import { changeDartForm, changeDartVerb } from './operations/change-dart.js';
 import { closeDartForm, closeDartVerb } from './operations/close-dart.js';
 import { cutKeyholeForm, cutKeyholeVerb } from './operations/cut-keyhole.js';
@@ -51,6 +52,7 @@ import { letOutForm, letOutVerb, takeInForm, takeInVerb } from './operations/tak
 import { trueDartForm, trueDartVerb } from './operations/true-dart.js';
 import { trueForm, trueVerb } from './operations/true-edges.js';
 import { unfoldForm, unfoldVerb } from './operations/unfold.js';
+import { walkCapForm, walkCapVerb } from './operations/walk-cap.js';
 import type { AnyVerb, AnyVerbForm } from './verb/form.js';
 
 const forms = [
@@ -79,6 +81,8 @@ const forms = [
   takeInForm,
   letOutForm,
   adjustForm,
+  changeCapForm,
+  walkCapForm,
   recutNecklineForm,
   cutKeyholeForm,
   recutArmholeForm,
@@ -149,6 +153,8 @@ const all: DoneBy<typeof forms> = [
   takeInVerb,
   letOutVerb,
   adjustVerb,
+  changeCapVerb,
+  walkCapVerb,
   recutNecklineVerb,
   cutKeyholeVerb,
   recutArmholeVerb,

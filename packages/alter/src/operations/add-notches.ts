@@ -1,5 +1,4 @@
 import {
-  type EdgeRun,
   type Finding,
   type Notch,
   type NotchStyle,
@@ -11,9 +10,10 @@ import {
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { type EdgePosition, withPiece } from '@paperhinge/geometry/pattern';
 import type { Alteration } from '../alteration.js';
-import { seamNamed, shareOfSeam, sideLength, stretchOf } from '../moved-edges/seam-place.js';
+import { seamNamed, shareOfSeam, sideLength } from '../moved-edges/seam-place.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
+import { placesOnSide } from './places-on-side.js';
 import { finding, saying } from './tellings.js';
 
 /** Mark a seam with notches that meet when it is sewn. */
@@ -75,30 +75,6 @@ export const addNotchesVerb = /* @__PURE__ */ verbFrom(
     };
   },
 );
-
-interface Placed extends Notch {
-  readonly piece: string;
-}
-
-/** Where shares of a side's length lie on its edges. */
-function placesOnSide(
-  pattern: Pattern,
-  side: readonly EdgeRun[],
-  shares: readonly number[],
-  style: NotchStyle,
-): readonly Placed[] {
-  const whole = sideLength(pattern, side);
-  return shares.flatMap(share => {
-    let left = share * whole;
-    for (const [i, run] of side.entries()) {
-      const [from, to] = stretchOf(pattern, run);
-      if (left <= to - from || i === side.length - 1)
-        return [{ piece: run.piece, edge: run.edge, at: run.reversed ? to - left : from + left, style }];
-      left -= to - from;
-    }
-    return [];
-  });
-}
 
 const stands = (piece: Piece, { edge, at, style }: Notch): boolean =>
   piece.notches.some(

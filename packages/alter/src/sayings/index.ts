@@ -17,6 +17,7 @@ export type { OperationSentences, OperationTellings } from '../operations/tellin
 export type { OrderSentences } from '../order-of-work/sentences.js';
 export type { OrderTellings } from '../order-of-work/tellings.js';
 export type { RedrawnEdgeSentences, RedrawnEdgeTellings } from '../redrawn-edges/tellings.js';
+export type { SleeveSentences, SleeveTellings } from '../sleeves/tellings.js';
 export type { TruingTellings } from '../truing/tellings.js';
 export type { UnfoldSentences, UnfoldTellings } from '../unfold/tellings.js';
 export type { VerbTellings } from '../verb/tellings.js';

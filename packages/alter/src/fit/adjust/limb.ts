@@ -33,16 +33,28 @@ import { refusal, saying } from './tellings.js';
  */
 export function swungSleeve(pattern: Pattern, piece: Piece, by: number): Alteration {
   const cap = edgeFor(piece, 'cap');
-  return swungApart(pattern, piece, {
-    top: cap,
-    bottom: bottomOf(piece),
-    sides: [
-      { edge: cap, along: 0 },
-      { edge: cap, along: lengthOf(piece, cap) },
-    ],
-    by,
-  });
+  return swungApart(pattern, piece, { ...sleeveParts(piece, cap), by });
 }
+
+/**
+ * A cap raised (negative: lowered) at constant seam length: the same four parts, swung until cap and hem are `by` mm
+ * farther apart; the sleeve is narrower by what that takes.
+ *
+ * @throws PatternError `adjust-needs-edge`, `adjust-too-much`; those of the hinge
+ */
+export function swungCap(pattern: Pattern, piece: Piece, by: number): Alteration {
+  const cap = edgeFor(piece, 'cap');
+  return swungApart(pattern, piece, { ...sleeveParts(piece, cap), raise: by });
+}
+
+const sleeveParts = (piece: Piece, cap: string) => ({
+  top: cap,
+  bottom: bottomOf(piece),
+  sides: [
+    { edge: cap, along: 0 },
+    { edge: cap, along: lengthOf(piece, cap) },
+  ] as const,
+});
 
 /**
  * More or less room for the thigh: the leg likewise, slashed from waist to hem, and across from the crotch point to the
@@ -80,12 +92,16 @@ function swungApart(
     readonly top: string;
     readonly bottom: string;
     readonly sides: readonly [Place, Place];
-    readonly by: number;
+    /** How much wider, or how much farther top and bottom are to be apart. */
+    readonly by?: number;
+    readonly raise?: number;
   },
 ): Alteration {
   const frame = frameOf(piece, wish);
   const cutPiece = cutApart(piece, frame.cuts);
-  const place = widened(frame, wish.by);
+  const reaches = reachesOf(frame);
+  const high = wish.raise === undefined ? highFor(reaches, wish.by ?? 0) : raised(reaches, wish.raise);
+  const place = placedAt(frame, reaches, high);
   const motions = cutPiece.sections.map((section): Affine => {
     // Each part holds one side and either the top or the bottom.
     const holds = (point: Point): boolean => nearestOnPath(section.border, point).distance < near;
@@ -99,7 +115,7 @@ function swungApart(
     pattern: withPiece(pattern, swung.piece),
     did: saying('swung-apart', {
       piece: { piece: piece.name },
-      byMm: wish.by,
+      byMm: reaches.width(high) - reaches.width(reaches.whole),
       top: { edge: wish.top },
       lowerMm: distance(frame.cap, frame.hem) - distance(place.cap, place.hem),
     }),
@@ -151,50 +167,72 @@ function frameOf(
   };
 }
 
-/**
- * Where the corners lie when the sleeve is wider: each half is a triangle of cap, underarm and hem whose two sides keep
- * their lengths while cap and hem come nearer to one another, until both underarms together have moved `by` mm apart.
- */
-function widened(frame: Frame, by: number): Frame {
-  const axis = subtract(frame.hem, frame.cap);
-  const whole = distance(frame.cap, frame.hem);
-  const down = scale(axis, 1 / whole);
-  const across = { x: -down.y, y: down.x };
+/** How far out each side lies for a distance of top and bottom: triangles whose other two sides keep their lengths. */
+interface Reaches {
+  readonly whole: number;
+  readonly least: number;
+  readonly most: number;
+  readonly reach: (side: 0 | 1, high: number) => { readonly out: number; readonly along: number };
+  /** Both sides together. */
+  readonly width: (high: number) => number;
+}
+
+function reachesOf(frame: Frame): Reaches {
   const sides = frame.underarms.map(point => ({
     upper: distance(frame.cap, point),
     lower: distance(point, frame.hem),
-    way: Math.sign(dot(subtract(point, frame.cap), across)),
   }));
-  const reach = (
-    side: (typeof sides)[number],
-    high: number,
-  ): { readonly out: number; readonly along: number } => {
-    const along = (side.upper ** 2 - side.lower ** 2 + high ** 2) / (2 * high);
-    return { out: Math.sqrt(Math.max(0, side.upper ** 2 - along ** 2)), along };
+  const reach = (side: 0 | 1, high: number) => {
+    const { upper, lower } = sides[side]!;
+    const along = (upper ** 2 - lower ** 2 + high ** 2) / (2 * high);
+    return { out: Math.sqrt(Math.max(0, upper ** 2 - along ** 2)), along };
   };
-  const width = (high: number): number => sides.reduce((sum, side) => sum + reach(side, high).out, 0);
-  const least = Math.max(...sides.map(({ upper, lower }) => Math.abs(upper - lower))) * 1.001;
-  const most = Math.min(...sides.map(({ upper, lower }) => upper + lower));
+  return {
+    whole: distance(frame.cap, frame.hem),
+    // A hair more than where a triangle falls flat.
+    least: Math.max(...sides.map(({ upper, lower }) => Math.abs(upper - lower))) * 1.001,
+    most: Math.min(...sides.map(({ upper, lower }) => upper + lower)),
+    reach,
+    width: high => reach(0, high).out + reach(1, high).out,
+  };
+}
+
+/** How far apart top and bottom are when both sides together lie `by` mm farther out. */
+function highFor({ whole, least, most, width }: Reaches, by: number): number {
   const wanted = width(whole) + by;
   let [low, high] = by > 0 ? [widest(width, least, whole), whole] : [whole, most];
-  if (wanted > width(low) || wanted < width(high))
-    throw refusal('adjust-too-much', {
-      what: 'limb',
-      byMm: by,
-      mostMm: by > 0 ? width(low) - width(whole) : width(whole) - width(high),
-    });
-  // The nearer cap and hem, the wider the sleeve: halved until rounding is reached.
+  if (wanted > width(low) || wanted < width(high)) {
+    const mostMm = by > 0 ? width(low) - width(whole) : width(whole) - width(high);
+    throw refusal('adjust-too-much', { what: 'limb', byMm: by, mostMm });
+  }
+  // The nearer they are, the wider it is: halved until rounding is reached.
   for (let n = 0; n < 60; n++) {
     const middle = (low + high) / 2;
     if (width(middle) > wanted) low = middle;
     else high = middle;
   }
+  return high;
+}
+
+/** The same where it is told how much farther apart. */
+function raised({ whole, least, most, width }: Reaches, by: number): number {
+  const lowest = widest(width, least, whole);
+  if (whole + by >= lowest && whole + by <= most) return whole + by;
+  const mostMm = by > 0 ? most - whole : whole - lowest;
+  throw refusal('adjust-too-much', { what: 'cap', byMm: by, mostMm });
+}
+
+/** Where the corners lie then; the bottom stays. */
+function placedAt(frame: Frame, { whole, reach }: Reaches, high: number): Frame {
+  const down = scale(subtract(frame.hem, frame.cap), 1 / whole);
+  const across = { x: -down.y, y: down.x };
   const cap = subtract(frame.hem, scale(down, high));
-  const underarms = sides.map(side => {
+  const [first, second] = ([0, 1] as const).map(side => {
     const { out, along } = reach(side, high);
-    return add(cap, add(scale(down, along), scale(across, side.way * out)));
+    const way = Math.sign(dot(subtract(frame.underarms[side], frame.cap), across));
+    return add(cap, add(scale(down, along), scale(across, way * out)));
   });
-  return { cap, hem: frame.hem, underarms: [underarms[0]!, underarms[1]!] };
+  return { cap, hem: frame.hem, underarms: [first!, second!] };
 }
 
 /** The height at which the sleeve is widest: nearer than that it narrows again. Found by thirds. */

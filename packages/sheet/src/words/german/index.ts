@@ -28,6 +28,7 @@ import { photo } from './photo.js';
 import { print } from './print.js';
 import { redrawnEdges, redrawnEdgesDone } from './redrawn-edges.js';
 import { sheet } from './sheet.js';
+import { sleeves, sleevesDid } from './sleeves.js';
 import { truing } from './truing.js';
 import { opened, unfold } from './unfold.js';
 import { verb } from './verb.js';
@@ -45,6 +46,7 @@ export const german: Catalogue = {
     ...print,
     ...verb,
     ...truing,
+    ...sleeves,
     ...movedEdges,
     ...neckline,
     ...unfold,
@@ -68,6 +70,7 @@ export const german: Catalogue = {
   },
   sentences: {
     ...did,
+    ...sleevesDid,
     ...adjusted,
     ...dartsDone,
     ...dividingDone,

@@ -226,6 +226,14 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     does: 'Passt den Schnitt einer Figur an: starke Brust, Hohlkreuz, gerade Schultern und so weiter, jede durch ihre üblichen Schnitte, an den Teilen, die es betrifft.',
     sentence: 'Anpassen: {for}, um {by}',
   },
+  'change cap': {
+    does: 'Macht die Armkugel höher oder flacher: bei gleicher Naht wird der Ärmel schmaler oder weiter, bei gleicher Weite ändert sich die Mehrweite.',
+    sentence: 'Kugel von {piece} um {by} höher, gleich bleibt: {keep}',
+  },
+  'walk cap': {
+    does: 'Misst die Armkugel am Armloch ab und setzt beider Passzeichen neu: im untersten Drittel keine Mehrweite, der Rest auf vorn und hinten verteilt, der höchste Punkt an der Schulter.',
+    sentence: 'Kugel in das Armloch einpassen, Naht {seam}[, {front} der Mehrweite vorn]',
+  },
   'draft strip': {
     does: 'Zeichnet einen geraden Streifen, so lang wie seine Kanten im ganzen Kleidungsstück und so breit zugeschnitten wie angegeben.',
     sentence:
