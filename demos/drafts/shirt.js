@@ -131,7 +131,7 @@ export function shirt() {
           a: 'collar.lower from centre-back',
           b: `stand.upper from centre-back, 0 mm to ${collarLength.toFixed(3)} mm`,
         },
-        cuff: { a: 'cuff.upper from left', b: 'sleeve.wrist from underarm-back', ease: '20 mm' },
+        cuff: { a: 'cuff.upper from left, 20 mm to end', b: 'sleeve.wrist from underarm-back' },
       },
       fabrics: { main: { width: '150 cm' }, interfacing: { width: '90 cm', role: 'interfacing' } },
       fastenings: {

@@ -108,14 +108,13 @@ export function trousers() {
         'front crotch': { a: 'front.crotch from waist', b: 'front.crotch from waist' },
         'back crotch': { a: 'back.crotch from waist', b: 'back.crotch from waist' },
         waist: {
-          a: 'waistband.lower from end-right',
+          a: 'waistband.lower from end-right, 30 mm to end',
           b: [
             'front.waist from crotch',
             'back.waist from outseam',
             'back.waist from crotch',
             'front.waist from outseam',
           ],
-          ease: '30 mm',
         },
       },
       fabrics: { main: { width: '150 cm' } },
