@@ -146,6 +146,7 @@ export function trousers() {
         edge('crotch', b.crotch, { role: 'crotch' }),
         grain([120, 300], [120, 900]),
         level('hip', [26, hipY], [284, hipY]),
+        level('thigh', b.inseam.end, [283, b.inseam.end[1]]),
         placement(
           'pocket',
           chain([110, 150], ['L', [230, 150]], ['L', [230, 290]], ['L', [110, 290]], ['L', [110, 150]]),

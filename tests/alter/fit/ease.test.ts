@@ -123,3 +123,13 @@ test('a tab caught in a side seam need not have the levels that cross it', () =>
   });
   expect(codes(pattern, { 'bust girth': 850 })).toEqual([]);
 });
+
+test('a level that is not drawn all round is noted though nothing is compared with it', () => {
+  const half = (name: string, levels: readonly string[]) =>
+    rectangle(name, 450, 300, { lines: levels.map(l => level(l, [0, 100], [450, 100])) });
+  const pattern = patternOf(
+    [half('front', ['bust']), half('back', [])],
+    [seam('side', ['front.right'], ['-back.left']), seam('other side', ['front.left'], ['-back.right'])],
+  );
+  expect(easeFindings(pattern, {})).toMatchObject([{ severity: 'note', code: 'level-not-all-round' }]);
+});

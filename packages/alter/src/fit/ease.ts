@@ -7,6 +7,7 @@ import {
   pieceNamed,
   pieceRoleOf,
   roleOf,
+  type Severity,
 } from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { bodyPieces, facingEdges, levelAcross, levelNames } from '@paperhinge/geometry/measure';
@@ -37,16 +38,17 @@ const usableStretch = 0.5;
 /**
  * What of a garment does not fit the wearer at its levels: a fault where the finished girth is under
  * body × (1 − half the cloth's stretch), in woven cloth under the body; a warning where woven cloth has less than the
- * usual ease. Levels without the wearer's measurement are passed over; one that is not drawn all round is a
- * warning, as its girth says nothing of the fit; a measurement without its level is a note.
+ * usual ease. Of levels without the wearer's measurement nothing is said; but one that is not drawn all round is a
+ * warning, as its girth says nothing of the fit, or a note where it is not compared. A measurement without its level
+ * is a note.
  */
 export function easeFindings(pattern: Pattern, wearer: Wearer): readonly Finding[] {
   const girths = levelGirths(pattern);
   const found = Object.entries(girths).flatMap(([level, garmentMm]) => {
     const bodyMm = bodyGirth(wearer, level);
-    if (bodyMm === undefined) return [];
-    const open = notAllRound(pattern, level);
-    return open.length > 0 ? open : fitAt(pattern, level, bodyMm, garmentMm);
+    const open = notAllRound(pattern, level, bodyMm === undefined ? 'note' : 'warning');
+    if (open.length > 0) return open;
+    return bodyMm === undefined ? [] : fitAt(pattern, level, bodyMm, garmentMm);
   });
   return [...found, ...withoutLevel(Object.keys(girths), wearer)];
 }
@@ -71,7 +73,7 @@ const comparedAtLevels: readonly string[] = [
 ];
 
 /** A level that ends at an edge on which no piece lies that has it, an armhole's apart. */
-function notAllRound(pattern: Pattern, level: string): readonly Finding[] {
+function notAllRound(pattern: Pattern, level: string, severity: Severity): readonly Finding[] {
   const body = bodyPieces(pattern);
   const having = body.filter(p => levelNames(p).includes(level));
   const has = (name: string): boolean => having.some(p => p.name === name);
@@ -89,7 +91,7 @@ function notAllRound(pattern: Pattern, level: string): readonly Finding[] {
   const things = (pieces: readonly string[]) => pieces.map(piece => ({ piece }));
   return [
     finding(
-      'warning',
+      severity,
       'level-not-all-round',
       { piece: having[0]!.name },
       { level, having: things(having.map(p => p.name)), lacking: things(names) },
