@@ -2,8 +2,10 @@ import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import type { PatternError } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
 import { writeOutputs } from '../../packages/cli/src/write-outputs.js';
+import { told } from '../support/told.js';
 import { demo } from './command.js';
 import { folder } from './folders.js';
 
@@ -58,6 +60,13 @@ describe('files of one run land together', () => {
       name = `${'n'.repeat(251)}.svg`;
     await writeOutputs(home, [{ name, content: 'x' }]);
     expect(readdirSync(home)).toEqual([name]);
+  });
+
+  test('a longer one is told as such', async () => {
+    const name = `${'n'.repeat(252)}.svg`;
+    await expect(writeOutputs(folder(), [{ name, content: 'x' }])).rejects.toSatisfy(
+      (error: PatternError) => told(error).remedy === 'Give it a shorter name after -o.',
+    );
   });
 });
 

@@ -63,10 +63,16 @@ export const command: Tellings<CommandTellings> = {
     message: 'This output would overwrite an input.',
     remedy: another,
   }),
-  'output-not-written': ({ system }) => ({
-    message: `The output folder could not be written to (${system}).`,
-    remedy: 'Check who may write there and whether the disk is full.',
-  }),
+  'output-not-written': ({ system }) =>
+    system === 'ENAMETOOLONG'
+      ? {
+          message: 'The name of the output is longer than the disk takes.',
+          remedy: 'Give it a shorter name after -o.',
+        }
+      : {
+          message: `The output folder could not be written to (${system}).`,
+          remedy: 'Check who may write there and whether the disk is full.',
+        },
   'output-unnamed': ({ folder }) => ({
     message: folder ? 'The output folder has no name.' : 'The output file has no name.',
     remedy: folder ? 'Name it after -o; "." is this folder.' : 'Name it after -o, such as pages.pdf.',

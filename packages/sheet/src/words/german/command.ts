@@ -84,10 +84,16 @@ export const command: Tellings<CommandTellings> = {
     message: 'Diese Ausgabe würde eine Eingabe überschreiben.',
     remedy: another,
   }),
-  'output-not-written': ({ system }) => ({
-    message: `In den Ausgabeordner ließ sich nicht schreiben (${system}).`,
-    remedy: 'Prüfen Sie, wer dort schreiben darf und ob die Platte voll ist.',
-  }),
+  'output-not-written': ({ system }) =>
+    system === 'ENAMETOOLONG'
+      ? {
+          message: 'Der Name der Ausgabe ist länger, als die Platte erlaubt.',
+          remedy: 'Geben Sie nach -o einen kürzeren Namen an.',
+        }
+      : {
+          message: `In den Ausgabeordner ließ sich nicht schreiben (${system}).`,
+          remedy: 'Prüfen Sie, wer dort schreiben darf und ob die Platte voll ist.',
+        },
   'output-unnamed': ({ folder }) => ({
     message: folder ? 'Der Ausgabeordner hat keinen Namen.' : 'Die Ausgabedatei hat keinen Namen.',
     remedy: folder
