@@ -1,5 +1,5 @@
 import { type EdgeRef, type Fastening, type Pattern, pieceNamed } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import type { Alteration, Derived } from '../alteration.js';
 import { distinctEdges } from '../edge-refs.js';
 import * as field from '../verb/fields.js';

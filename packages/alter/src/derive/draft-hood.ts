@@ -9,7 +9,7 @@ import {
   pieceNamed,
 } from '@paperhinge/geometry';
 import { arcBetween } from '@paperhinge/geometry/curves';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { fairCurve, joined } from '@paperhinge/geometry/paths';
 import { subtract } from '@paperhinge/geometry/plane';
 import type { Alteration, Derived } from '../alteration.js';

@@ -12,7 +12,7 @@ import {
   polyline,
 } from '@paperhinge/geometry';
 import { arcBetween } from '@paperhinge/geometry/curves';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import {
   intersectPaths,
   joined,

@@ -1,5 +1,5 @@
 import { type EdgeRef, edgePath, type Pattern, pathLength, pieceNamed } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { withPiece } from '@paperhinge/geometry/pattern';
 import type { Alteration, Derived } from '../alteration.js';
 import * as field from '../verb/fields.js';

@@ -8,7 +8,7 @@ import {
   pieceNamed,
   type Seam,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { fairCurve } from '@paperhinge/geometry/paths';
 import { copiesInGarment } from '@paperhinge/geometry/pattern';
 import type { Alteration, Derived } from '../alteration.js';

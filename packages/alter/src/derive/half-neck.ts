@@ -8,7 +8,7 @@ import {
   pathLength,
   pieceNamed,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import {
   endTangent,
   joined,

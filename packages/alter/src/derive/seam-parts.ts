@@ -1,5 +1,5 @@
 import type { EdgeRun, Pattern } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { stretchOf } from '../moved-edges/seam-place.js';
 
 /** A side of a seam cut at two places: its runs before the first, between, and after the second. */

@@ -1,5 +1,12 @@
 import type { Saying } from '@paperhinge/geometry';
-import { sayingsOf } from '@paperhinge/geometry/sayings';
+import {
+  anyFinding,
+  anyRefusal,
+  anySaying,
+  type FindingOf,
+  type RefusalOf,
+  type SayingOf,
+} from '@paperhinge/geometry/sayings';
 
 /** An amount by what its field takes; one of them is there. */
 interface Amount {
@@ -38,5 +45,6 @@ export interface GoalSentences {
   'measure-area': { readonly piece: string };
 }
 
-export const { refusal, finding } = sayingsOf<GoalTellings>();
-export const { saying } = sayingsOf<GoalSentences>();
+export const refusal: RefusalOf<GoalTellings> = anyRefusal;
+export const finding: FindingOf<GoalTellings> = anyFinding;
+export const saying: SayingOf<GoalSentences> = anySaying;

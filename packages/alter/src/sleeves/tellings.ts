@@ -1,5 +1,12 @@
 import type { Thing } from '@paperhinge/geometry';
-import { sayingsOf } from '@paperhinge/geometry/sayings';
+import {
+  anyFinding,
+  anyRefusal,
+  anySaying,
+  type FindingOf,
+  type RefusalOf,
+  type SayingOf,
+} from '@paperhinge/geometry/sayings';
 
 /** What is told of sleeves. */
 export interface SleeveTellings {
@@ -26,5 +33,6 @@ export interface SleeveSentences {
   };
 }
 
-export const { refusal, finding } = sayingsOf<SleeveTellings>();
-export const { saying } = sayingsOf<SleeveSentences>();
+export const refusal: RefusalOf<SleeveTellings> = anyRefusal;
+export const finding: FindingOf<SleeveTellings> = anyFinding;
+export const saying: SayingOf<SleeveSentences> = anySaying;

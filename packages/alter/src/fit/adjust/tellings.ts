@@ -1,5 +1,5 @@
 import type { Saying, Thing } from '@paperhinge/geometry';
-import { sayingsOf } from '@paperhinge/geometry/sayings';
+import { anyRefusal, anySaying, type RefusalOf, type SayingOf } from '@paperhinge/geometry/sayings';
 
 /** What is told of adjustments to a figure. */
 export interface AdjustTellings {
@@ -32,5 +32,5 @@ export interface AdjustSentences {
   'slid-shoulder': { readonly piece: Thing; readonly byMm: number };
 }
 
-export const { refusal } = sayingsOf<AdjustTellings>();
-export const { saying } = sayingsOf<AdjustSentences>();
+export const refusal: RefusalOf<AdjustTellings> = anyRefusal;
+export const saying: SayingOf<AdjustSentences> = anySaying;

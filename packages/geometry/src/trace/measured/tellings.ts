@@ -1,4 +1,4 @@
-import { sayingsOf } from '../../sayings.js';
+import { anyFinding, anyRefusal, type FindingOf, type RefusalOf } from '../../sayings.js';
 import type { Thing } from '../../telling.js';
 import type { Towards } from './types.js';
 
@@ -30,4 +30,5 @@ export interface MeasuredTellings {
   'notch-point-off-edge': { readonly name: string; readonly awayMm: number };
 }
 
-export const { refusal, finding } = sayingsOf<MeasuredTellings>();
+export const refusal: RefusalOf<MeasuredTellings> = anyRefusal;
+export const finding: FindingOf<MeasuredTellings> = anyFinding;
