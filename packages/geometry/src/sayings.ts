@@ -60,13 +60,13 @@ export const sayingsOf = <S extends SayingTable<S>>(): {
 } => ({ refusal: anyRefusal, finding: anyFinding, saying: anySaying });
 
 function partedFacts(facts: Facts): Pick<Finding, 'figures' | 'about'> {
-  const known = Object.entries(facts).filter(([, fact]) => fact !== undefined);
-  const figures = known.filter((entry): entry is [string, number] => typeof entry[1] === 'number');
-  const about = known.filter(([, fact]) => typeof fact !== 'number');
-  return {
-    ...(figures.length > 0 ? { figures: Object.fromEntries(figures) } : {}),
-    ...(about.length > 0 ? { about: Object.fromEntries(about) } : {}),
+  const part = (name: string, areFigures: boolean) => {
+    const own = Object.entries(facts).filter(
+      ([, fact]) => fact !== undefined && (typeof fact === 'number') === areFigures,
+    );
+    return own.length > 0 ? { [name]: Object.fromEntries(own) } : {};
   };
+  return { ...part('figures', true), ...part('about', false) };
 }
 
 /** All facts of a finding together again, for its words. */

@@ -21,7 +21,7 @@ function taken(holds: boolean, value: unknown, at: FieldAt): unknown {
 export const figure: Check = (value, at) => {
   if (typeof value !== 'number' || !Number.isFinite(value)) throw notUsable(at);
   const { verb, name, field } = at;
-  const { least = Number.NEGATIVE_INFINITY, most = Number.POSITIVE_INFINITY, over = false, kind } = field;
+  const { least = -unbounded, most = unbounded, over = false, kind } = field;
   if ((over ? value > least : value >= least) && value <= most) return value;
   throw refusal('field-out-of-range', { verb, field: name, kind, value, least, most, over });
 };
@@ -64,6 +64,8 @@ export const edgeRefs: Check = (value, at) =>
 export const place: Check = (value, at) => taken(isPlace(value), value, at);
 export const twoPlaces: Check = (value, at) => taken(areTwoPlaces(value), value, at);
 export const places: Check = (value, at) => taken(isPlace(value) || areTwoPlaces(value), value, at);
+
+const unbounded = Number.POSITIVE_INFINITY;
 
 /** Millimetres or per cent, one of them. */
 export const ease: Check = (value, at) => {

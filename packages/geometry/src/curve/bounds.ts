@@ -12,13 +12,7 @@ export interface Box {
 /** The exact upright box of a segment: its ends and the places where it runs level or upright. */
 export function boundsOf(segment: Segment): Box {
   requireSegment(segment);
-  if (isLine(segment)) {
-    const [a, b] = segment;
-    return {
-      min: { x: Math.min(a.x, b.x), y: Math.min(a.y, b.y) },
-      max: { x: Math.max(a.x, b.x), y: Math.max(a.y, b.y) },
-    };
-  }
+  if (isLine(segment)) return boxOfPoints(segment);
   const x = extent(segment, 'x');
   const y = extent(segment, 'y');
   return { min: { x: x.low, y: y.low }, max: { x: x.high, y: y.high } };
@@ -56,10 +50,7 @@ export function boxOfPoints(points: readonly Point[]): Box {
 }
 
 /** The least box about two boxes. */
-export const boxAround = (a: Box, b: Box): Box => ({
-  min: { x: Math.min(a.min.x, b.min.x), y: Math.min(a.min.y, b.min.y) },
-  max: { x: Math.max(a.max.x, b.max.x), y: Math.max(a.max.y, b.max.y) },
-});
+export const boxAround = (a: Box, b: Box): Box => boxOfPoints([a.min, a.max, b.min, b.max]);
 
 /** Distance in mm from a point to a box; 0 within it. */
 export const distanceToBox = ({ min, max }: Box, p: Point): number =>

@@ -8,13 +8,9 @@ const sorted = /* @__PURE__ */ oncePer(({ parts }: Outline) => {
   const edges = parts.filter((part): part is Edge => part.type === 'edge');
   const darts = parts.filter((part): part is Dart => part.type === 'dart');
   const pleats = parts.filter((part): part is Pleat => part.type === 'pleat');
-  const places = new Map<string, number[]>();
+  const places = new Map<string, readonly number[]>();
   for (const [i, { type, name }] of parts.entries())
-    if (type === 'edge') {
-      const own = places.get(name);
-      if (own) own.push(i);
-      else places.set(name, [i]);
-    }
+    if (type === 'edge') places.set(name, [...(places.get(name) ?? []), i]);
   const byName = new Map(
     [...places].map(([name, indices]) => {
       const own = inOrderOfTravel(parts, indices);

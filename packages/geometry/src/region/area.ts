@@ -1,6 +1,7 @@
-import { isLine } from '../curve/segment.js';
+import { derivativeAt, isLine, pointAt } from '../curve/segment.js';
 import type { Path } from '../path/path.js';
 import { requirePath } from '../path/sound.js';
+import { gaussRule } from '../quadrature.js';
 import type { Point } from '../vector.js';
 
 /**
@@ -64,22 +65,13 @@ export function centroid(path: Path): Point {
     px = end.x - o.x;
     py = end.y - o.y;
     if (isLine(segment)) straight(sweep, segment[0].x - o.x, segment[0].y - o.y, px, py);
-    else {
-      const [p, q, r, s] = segment;
-      for (let i = 0; i < nodes.length; i++) {
-        const t = nodes[i]!,
-          u = 1 - t;
-        const a = u * u * u,
-          b = 3 * u * u * t,
-          c = 3 * u * t * t,
-          d = t * t * t;
-        const x = a * p.x + b * q.x + c * r.x + d * s.x - o.x,
-          y = a * p.y + b * q.y + c * r.y + d * s.y - o.y;
-        const dx = 3 * (u * u * (q.x - p.x) + 2 * u * t * (r.x - q.x) + t * t * (s.x - r.x));
-        const dy = 3 * (u * u * (q.y - p.y) + 2 * u * t * (r.y - q.y) + t * t * (s.y - r.y));
-        sweep(x, y, dx, dy, weights[i]!);
-      }
-    }
+    else
+      for (const [i, node] of rule.nodes.entries())
+        for (const t of [(1 - node) / 2, (1 + node) / 2]) {
+          const { x, y } = pointAt(segment, t),
+            d = derivativeAt(segment, t);
+          sweep(x - o.x, y - o.y, d.x, d.y, rule.weights[i]! / 2);
+        }
   }
   straight(sweep, px, py, 0, 0);
   if (area !== 0) return { x: o.x + mx / area, y: o.y + my / area };
@@ -100,8 +92,5 @@ function straight(
   if (x0 !== x1 || y0 !== y1) sweep((x0 + x1) / 2, (y0 + y1) / 2, x1 - x0, y1 - y0, 1);
 }
 
-// Five-point Gauss–Legendre on [0, 1]: exact to degree nine, and the integrand has degree eight. NIST DLMF §3.5(v).
-const nodes = [0.04691007703066802, 0.23076534494715845, 0.5, 0.7692346550528415, 0.9530899229693319];
-const weights = [
-  0.11846344252809454, 0.23931433524968324, 0.28444444444444444, 0.23931433524968324, 0.11846344252809454,
-];
+/** Of six points: exact to degree eleven, and the integrand has degree eight. */
+const rule = /* @__PURE__ */ gaussRule(6);
