@@ -55,3 +55,24 @@ test('a DXF file given as a pattern is told to be traced first', async () => {
   expect(code).toBe(2);
   expect(stderr).toContain('paperhinge trace FILE.dxf -o PATTERN.svg');
 });
+
+test('a nest of sizes becomes one pattern in every size, chosen and blended by a sheet', async () => {
+  const dir = folder();
+  const [drawing, pattern, sheet] = ['n.svg', 'p.svg', 's.yaml'].map(name => join(dir, name));
+  const size = (more: number, colour: string): string =>
+    `<path fill="none" stroke="${colour}" d="M50 100 h${180 + more} l110 500 h-${290 + more} Z"/>`;
+  writeFileSync(
+    drawing!,
+    `<svg xmlns="http://www.w3.org/2000/svg" width="600mm" height="700mm" viewBox="0 0 600 700">${size(0, 'red')}${size(20, 'green')}</svg>`,
+  );
+  const { code } = await command('trace', drawing!, '-o', pattern!, '--sizes', 'S=red, M=green');
+  expect(code).toBe(0);
+  const top = async (wanted: string): Promise<number> => {
+    writeFileSync(sheet!, `pattern: p.svg\nsize: ${wanted}\nsteps: []\n`);
+    const { stdout } = await command('measure', pattern!, '--sheet', sheet!, '--json');
+    return JSON.parse(stdout).pieces['piece-1'].edges['edge-1'].lengthMm;
+  };
+  expect(await top('S')).toBeCloseTo(180, 6);
+  expect(await top('M')).toBeCloseTo(200, 6);
+  expect(await top('{ between: [S, M], share: 50 % }')).toBeCloseTo(190, 6);
+});

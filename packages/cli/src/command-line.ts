@@ -157,6 +157,7 @@ function addTrace(program: Command, io: Io, exit: Exit): void {
       'of a drawing: how far ends of lines may lie apart and still meet (default: 0.2 mm)',
     )
     .option('--layer <name>', 'of a drawing: only this layer or colour, such as one size of several')
+    .option('--sizes <list>', 'of a nest: every size with its layer or colour, such as "S=red, M=green"')
     .option('--columns <count>', 'of a PDF in tiles whose pages do not tell: how many stand in a row')
     .option('--overlap <length>', 'of such pages: how far each lies over the next (default: 0)')
     .option('--unit <unit>', 'of a DXF file that does not say: mm, cm or in')

@@ -1,18 +1,15 @@
 import { basename, dirname, extname, join } from 'node:path';
+import { type LengthUnit, measurePattern, parseLength, writePattern } from '@paperhinge/geometry';
+import { writeSizes } from '@paperhinge/geometry/svg';
 import {
-  type LengthUnit,
-  measurePattern,
-  type Pattern,
-  parseLength,
-  writePattern,
-} from '@paperhinge/geometry';
-import {
-  type DrawingTrace,
   drawingOfSvg,
   type GridWishes,
   joinedPages,
   piecesOfDrawing,
   readDxf,
+  type SizeLayer,
+  type SizesTrace,
+  sizesOfDrawing,
 } from '@paperhinge/geometry/trace';
 import { commandRefusal, commandSaying } from '@paperhinge/sheet/words';
 import { codeFor } from './exit-codes.js';
@@ -48,21 +45,29 @@ export async function traceDrawing(given: DrawingGiven, options: TraceArguments,
   await writeOutputs(dirname(output), [{ name, content: svgOf(trace, line) }]);
   const told = trace.findings.map(words.finding);
   for (const finding of told) io.stderr(`${findingLine(finding, words)}\n`);
-  const { pieces } = trace.pattern;
+  const [first] = trace.patterns;
+  const { pieces } = first!;
   const what = [commandSaying('pieces-traced', { pieces: pieces.length, sheets: 0 })];
   const said = commandSaying('in-files', { what, files: [join(dirname(output), name)] });
-  const record = { scale: { by: given.kind }, pieces: measurePattern(trace.pattern).pieces, findings: told };
+  const record = { scale: { by: given.kind }, pieces: measurePattern(first!).pieces, findings: told };
   io.stdout(json ? `${JSON.stringify(record, null, 2)}\n` : `${words.sentence(said)}\n`);
   return codeFor(told);
 }
 
-async function taken(given: DrawingGiven, name: string, options: TraceArguments): Promise<DrawingTrace> {
+async function taken(given: DrawingGiven, name: string, options: TraceArguments): Promise<SizesTrace> {
   const gap = options.gap === undefined ? usualGap : parseLength(options.gap, 'mm');
   if (!(gap >= 0.05 && gap <= widestGap)) throw commandRefusal('gap-out-of-range', { mostMm: widestGap });
   const { drawing, findings } = await readDrawing(given, options);
-  const { layer } = options;
-  const trace = piecesOfDrawing(name, drawing, { gap, ...(layer === undefined ? {} : { layer }) });
-  return { ...trace, findings: [...findings, ...trace.findings] };
+  const { layer, sizes } = options;
+  if (sizes !== undefined) {
+    const trace = sizesOfDrawing(name, drawing, { gap, sizes: sizesIn(sizes) });
+    return { ...trace, findings: [...findings, ...trace.findings] };
+  }
+  const { pattern, ...trace } = piecesOfDrawing(name, drawing, {
+    gap,
+    ...(layer === undefined ? {} : { layer }),
+  });
+  return { ...trace, patterns: [pattern], findings: [...findings, ...trace.findings] };
 }
 
 async function readDrawing({ kind, bytes, file }: DrawingGiven, options: TraceArguments) {
@@ -72,6 +77,13 @@ async function readDrawing({ kind, bytes, file }: DrawingGiven, options: TraceAr
   const { readPdf } = await import('./read-pdf.js');
   return joinedPages(await readPdf(bytes), grid);
 }
+
+/** "S=red, M=green", or "red, green" where sizes are called as their layers are. */
+const sizesIn = (text: string): readonly SizeLayer[] =>
+  text.split(',').map(one => {
+    const [size = '', layer = size] = one.split('=').map(part => part.trim());
+    return { size, layer };
+  });
 
 function gridOf({ columns, overlap }: TraceArguments): GridWishes | undefined {
   if (columns === undefined) return undefined;
@@ -86,8 +98,8 @@ function unitOf(text: string | undefined): LengthUnit | undefined {
 }
 
 /** Where one line was drawn allowances are left open, and the line that was traced is said. */
-function svgOf({ pattern, bothLines }: DrawingTrace, line: 'stitching' | 'cutting'): string {
-  const svg = writePattern(pattern as Pattern);
+function svgOf({ patterns, bothLines }: SizesTrace, line: 'stitching' | 'cutting'): string {
+  const svg = patterns.length === 1 ? writePattern(patterns[0]!) : writeSizes(patterns);
   if (bothLines) return svg;
   const open = svg.replaceAll(' data-allowance="0 mm"', '');
   return line === 'stitching'

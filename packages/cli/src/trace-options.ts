@@ -14,6 +14,7 @@ export interface TraceArguments {
   /** Of a drawing: how far ends of strokes may lie apart, which layer, and the unit of a DXF file. */
   readonly gap?: string;
   readonly layer?: string;
+  readonly sizes?: string;
   readonly unit?: string;
   /** Of pages: how many stand in a row, and how far each lies over the next. */
   readonly columns?: string;

@@ -11,3 +11,4 @@ export type { SeamSides, ToldRun, ToldSides } from '../svg/told-runs.js';
 export { toldRun, toldSeams } from '../svg/told-runs.js';
 export type { TransformedPathData } from '../svg/transform-path-data.js';
 export { transformPathData } from '../svg/transform-path-data.js';
+export { writeSizes } from '../svg/write-pattern.js';

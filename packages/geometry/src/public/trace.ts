@@ -7,6 +7,8 @@ export type { DxfReading } from '../trace/drawing/dxf/read-dxf.js';
 export { readDxf } from '../trace/drawing/dxf/read-dxf.js';
 export type { DrawingTrace, DrawingWishes } from '../trace/drawing/pieces-of-drawing.js';
 export { piecesOfDrawing } from '../trace/drawing/pieces-of-drawing.js';
+export type { SizeLayer, SizesTrace } from '../trace/drawing/sizes-of-drawing.js';
+export { sizesOfDrawing } from '../trace/drawing/sizes-of-drawing.js';
 export type { MeasuredReading } from '../trace/measured/measured-piece.js';
 export { measuredPiece } from '../trace/measured/measured-piece.js';
 export type {

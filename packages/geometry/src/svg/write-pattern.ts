@@ -32,8 +32,26 @@ const pointRadius = 3;
  *
  * @throws PatternError those of `cuttingLine`; `name-not-writable` for names with control characters
  */
-export function writePattern(pattern: Pattern): string {
-  const drawn = pattern.pieces.map(piece => ({ piece, cutting: cuttingLine(piece, pattern).path }));
+export const writePattern = (pattern: Pattern): string => written([pattern], pattern);
+
+/**
+ * Several sizes of one pattern in one drawing, each piece in a group of its size; seams, cloths and fastenings are those
+ * of the first.
+ * @throws PatternError as `writePattern`
+ */
+export function writeSizes(patterns: readonly Pattern[]): string {
+  const { size: _, ...first } = patterns[0]!;
+  return written(patterns, first);
+}
+
+function written(patterns: readonly Pattern[], root: Pattern): string {
+  const drawn = patterns.flatMap(pattern =>
+    pattern.pieces.map(piece => ({
+      piece,
+      cutting: cuttingLine(piece, pattern).path,
+      ...(patterns.length > 1 && pattern.size !== undefined ? { size: pattern.size } : {}),
+    })),
+  );
   const box = drawn
     .map(({ piece, cutting }) => boxAround(boundsOfPath(cutting), boundsOfPath(outlinePath(piece.outline))))
     .reduce((a: Box | undefined, b) => (a ? boxAround(a, b) : b), undefined);
@@ -44,10 +62,10 @@ export function writePattern(pattern: Pattern): string {
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}"` +
-      `${rootAttributes(pattern)}${isOutside ? ' overflow="visible"' : ''}>`,
-    `  <title>${xmlText(pattern.name)}</title>`,
-    `  <metadata>${xmlJson(metadataOf(pattern), '  ')}</metadata>`,
-    ...drawn.flatMap(({ piece, cutting }) => pieceLines(piece, cutting)),
+      `${rootAttributes(root)}${isOutside ? ' overflow="visible"' : ''}>`,
+    `  <title>${xmlText(root.name)}</title>`,
+    `  <metadata>${xmlJson(metadataOf(root), '  ')}</metadata>`,
+    ...drawn.flatMap(({ piece, cutting, size }) => pieceLines(piece, cutting, size)),
     '</svg>',
     '',
   ].join('\n');
@@ -67,9 +85,9 @@ const strokes = {
   inside: ' stroke-width="0.35"',
 } as const;
 
-function pieceLines(piece: Piece, cutting: Path): readonly string[] {
+function pieceLines(piece: Piece, cutting: Path, size?: string): readonly string[] {
   return [
-    `  <g${pieceAttributes(piece)} fill="none" stroke="#222222">`,
+    `  <g${pieceAttributes(piece)}${attribute('data-size', size)} fill="none" stroke="#222222">`,
     `    <path data-derived="cutting-line"${strokes.cutting} d="${toPathData(cutting)}"/>`,
     ...edgeNames(piece).map(name => edgeLine(piece, name)),
     ...dartsOf(piece).map(dartLine),

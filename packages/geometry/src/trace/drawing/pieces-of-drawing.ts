@@ -39,7 +39,7 @@ export interface DrawingTrace {
  * @throws PatternError `no-outline-in-drawing`, `layer-not-there`, `outlines-nested` where sizes lie in one another
  */
 export function piecesOfDrawing(name: string, drawing: Drawing, wishes: DrawingWishes): DrawingTrace {
-  const lines = chosen(drawing.lines, wishes.layer);
+  const lines = chosen(drawing.lines, wishes);
   const told = lines.filter(line => line.is === 'cut' || line.is === 'sew');
   // Where a standard tells outlines, nothing else is one.
   const outlines = told.length > 0 ? told : lines.filter(line => line.is === undefined);
@@ -65,11 +65,14 @@ export function piecesOfDrawing(name: string, drawing: Drawing, wishes: DrawingW
   };
 }
 
-function chosen(lines: readonly DrawnLine[], layer: string | undefined): readonly DrawnLine[] {
+/** One layer, with what is drawn in none that has outlines of its own: grain and notches that all sizes share. */
+function chosen(lines: readonly DrawnLine[], { layer, gap }: DrawingWishes): readonly DrawnLine[] {
   if (layer === undefined) return lines;
   const names = [...new Set(lines.map(line => line.layer))];
   if (!names.includes(layer)) throw refusal('layer-not-there', { name: layer, names });
-  return lines.filter(line => line.layer === layer);
+  const of = (name: string): readonly DrawnLine[] => lines.filter(line => line.layer === name);
+  const others = names.filter(name => name !== layer && nestsOf(joinedLoops(of(name), gap).loops).length > 0);
+  return lines.filter(line => !others.includes(line.layer));
 }
 
 const layersOf = (nests: readonly Nest[]): readonly string[] => [

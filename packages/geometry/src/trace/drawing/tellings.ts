@@ -7,6 +7,7 @@ export interface DrawingTellings {
   'lines-told-apart': { readonly pieces: number; readonly leastMm: number; readonly mostMm: number };
   'one-line-drawn': { readonly pieces: number };
   'outlines-nested': { readonly layers: readonly string[] };
+  'sizes-too-few': NoFacts;
   'layer-not-there': { readonly name: string; readonly names: readonly string[] };
   'signs-taken': {
     readonly darts: number;

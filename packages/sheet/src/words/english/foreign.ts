@@ -26,7 +26,11 @@ export const foreign: Tellings<DrawingTellings> = {
   }),
   'outlines-nested': ({ layers }, say) => ({
     message: 'Three or more outlines lie one within another: they seem to be sizes.',
-    remedy: `Choose one by its layer or colour: ${say.list(layers.map(layer => `--layer ${say.written(layer)}`))}.`,
+    remedy: `Choose one by its layer or colour: ${say.list(layers.map(layer => `--layer ${say.written(layer)}`))}; all of them: --sizes "S=${layers[0]}, M=${layers[1] ?? ''}".`,
+  }),
+  'sizes-too-few': () => ({
+    message: 'One size alone is no nest.',
+    remedy: 'Name each size with its layer or colour: --sizes "S=red, M=green"; one alone: --layer red.',
   }),
   'layer-not-there': ({ name, names }, say) => ({
     message: `Nothing is drawn in ${say.written(name)}.`,

@@ -27,7 +27,12 @@ export const foreign: Tellings<DrawingTellings> = {
   }),
   'outlines-nested': ({ layers }, say) => ({
     message: 'Drei oder mehr Umrisse liegen ineinander: Es scheinen Größen zu sein.',
-    remedy: `Wählen Sie eine nach Ebene oder Farbe: ${say.list(layers.map(layer => `--layer ${say.written(layer)}`))}.`,
+    remedy: `Wählen Sie eine nach Ebene oder Farbe: ${say.list(layers.map(layer => `--layer ${say.written(layer)}`))}; alle: --sizes "S=${layers[0]}, M=${layers[1] ?? ''}".`,
+  }),
+  'sizes-too-few': () => ({
+    message: 'Eine Größe allein ist kein Satz.',
+    remedy:
+      'Nennen Sie jede Größe mit ihrer Ebene oder Farbe: --sizes "S=red, M=green"; eine allein: --layer red.',
   }),
   'layer-not-there': ({ name, names }, say) => ({
     message: `In ${say.written(name)} ist nichts gezeichnet.`,
