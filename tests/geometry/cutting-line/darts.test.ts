@@ -291,6 +291,8 @@ describe('pressed by default', () => {
       [upright],
     );
     expect(pressedAs(piece)).toBe('end');
+    // Down is down the page where no grain is drawn.
+    expect(pressedAs({ ...piece, lines: [] })).toBe('end');
   });
   test('and so does one on the other side', () => {
     const [a, apex, b] = [at(0, 140), at(120, 120), at(0, 100)];

@@ -164,6 +164,24 @@ test('a piece that lies on both sides of its fold keeps both', () => {
   expect(signedArea(path)).toBeCloseTo(110 * 220 + 60 * 120, 6);
 });
 
+test.each([
+  [11, 1],
+  [12, 0],
+])(
+  'a corner of %d degrees pressed open: the other line meets its stitching line beyond 5 allowances? %d',
+  (degrees, count) => {
+    // 10 / sin of the angle from the corner: 50 mm at 11.5 degrees.
+    const angle = (degrees * Math.PI) / 180;
+    const far = at(400 - 380 * Math.cos(angle), 380 * Math.sin(angle));
+    const wedge = pieceOf([
+      straightEdge('first', at(0, 0), at(400, 0), { end: 'pressed-open' }),
+      straightEdge('second', at(400, 0), far),
+      straightEdge('left', far, at(0, 0), { kind: 'raw' }),
+    ]);
+    expect(cuttingLine(wedge).findings.filter(f => f.code === 'corner-not-shaped')).toHaveLength(count);
+  },
+);
+
 test('a corner that cannot be pressed open is told, a note at both its edges', () => {
   // So sharp that the mirrored end does not meet the parallel within reach.
   const sharp = pieceOf([

@@ -144,6 +144,13 @@ describe('notches are proposed', () => {
     expect(codes(crossed)).not.toContain('notches-wanted');
     const plain = patternOf([...upper, ...lower, rectangle('panel', 100, 450)], [side(['-panel.left'])]);
     expect(codes(plain)).toContain('notches-wanted');
+    // One seam crosses on one side, two on the other: nobody can say which is which.
+    const thirds = ['one', 'two', 'three'].map(name => rectangle(name, 100, 150));
+    const unlike = patternOf(
+      [...upper, ...lower, ...thirds],
+      [side(['-one.left', '-two.left', '-three.left'])],
+    );
+    expect(codes(unlike)).toContain('notches-wanted');
   });
   test('for all such seams in one note', () => {
     const pattern = patternOf(

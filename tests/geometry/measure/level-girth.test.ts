@@ -560,6 +560,20 @@ test('limbs without seams are one of a pair only where every piece is cut as a p
   ]);
 });
 
+test('a level that body and sleeves share is no girth of a limb', () => {
+  const lines = [level('bust', [0, 100], [100, 100])];
+  const cutting = { count: 2, mirrored: true };
+  const body = rectangle('front', 100, 400, { lines, cutting });
+  const sleeve: Piece = { ...rectangle('sleeve', 100, 400, { lines, cutting }), role: 'sleeve' };
+  expect(roundedGirths(patternOf([body, sleeve]))).toMatchObject([{ girthMm: 400, limb: false }]);
+});
+
+test('a level drawn beside the piece goes across nothing', () => {
+  const beside = rectangle('panel', 100, 300, { lines: [level('waist', [0, -50], [100, -50])] });
+  expect(levelAcross(beside, 'waist')).toMatchObject({ lengthMm: 0, ends: [[], []] });
+  expect(levelAcross(beside, 'hip')).toMatchObject({ lengthMm: 0, ends: [[], []] });
+});
+
 test('a sleeve cut on the fold is one sleeve', () => {
   const sleeve = {
     ...half('sleeve', 150, [level('elbow', [0, 100], [150, 100])]),

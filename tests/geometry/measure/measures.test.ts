@@ -1,4 +1,5 @@
-import { at, measurePattern, polyline } from '@paperhinge/geometry';
+import { at, type Dart, measurePattern, type Point, pathOf, polyline } from '@paperhinge/geometry';
+import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { expect, test } from 'vitest';
 import { dart, patternOf, pieceOf, rectangle, run, seam, side } from '../../support/polygon-piece.js';
 
@@ -50,11 +51,34 @@ test('an edge that a dart interrupts is measured once, as the sum of its parts',
   });
 });
 
+const legsTo = ({ legs: [first, second] }: Dart, apex: Point): Dart['legs'] => [
+  pathOf([pathStart(first), apex]),
+  pathOf([apex, pathEnd(second)]),
+];
+
 test('a dart is measured by the angle between its chords and its two legs', () => {
   const { bust } = measurePattern(patternOf([darted])).pieces.front!.darts;
   expect(bust!.angleDeg).toBeCloseTo((2 * Math.atan(0.2) * 180) / Math.PI, 9);
   expect(bust!.legMm[0]).toBeCloseTo(Math.hypot(100, 20), 9);
   expect(bust!.legMm[1]).toBeCloseTo(Math.hypot(100, 20), 9);
+  // Legs that differ are given clockwise, that which is met first before the other.
+  const uneven = {
+    ...darted,
+    outline: {
+      parts: darted.outline.parts.map(part =>
+        part.type === 'dart' ? { ...part, apex: at(120, 90), legs: legsTo(part, at(120, 90)) } : part,
+      ),
+    },
+  };
+  const [first, second] = darted.outline.parts.flatMap(part =>
+    part.type === 'dart' ? [part.legs[0].segments[0]![0], part.legs[1].segments[0]![1]!] : [],
+  );
+  const { legMm } = measurePattern(patternOf([uneven])).pieces.front!.darts.bust!;
+  expect(legMm).toEqual([
+    expect.closeTo(Math.hypot(first!.x - 120, first!.y - 90), 9),
+    expect.closeTo(Math.hypot(second!.x - 120, second!.y - 90), 9),
+  ]);
+  expect(Math.abs(legMm[0] - legMm[1])).toBeGreaterThan(1);
 });
 
 // Closed form: a convex polygon mitred, check-values.md §10 [derived]: 100 × 60 by 10 is 120 × 80.
