@@ -117,7 +117,7 @@ function figuresOf(verb: AnyVerb, step: Step) {
           way: [...way, name],
           field,
           value,
-          figure: value.place ? (value.inMm ? 'length' : 'share') : (field.kind as Figure),
+          figure: sortOf(field, value),
         });
     }
   };
@@ -125,8 +125,12 @@ function figuresOf(verb: AnyVerb, step: Step) {
   return figures;
 }
 
+const sortOf = ({ kind }: Field, { place, inMm }: Value): Figure =>
+  place ? (inMm ? 'length' : 'share') : kind === 'lengths' ? 'length' : (kind as Figure);
+
 function figureIn({ kind }: Field, own: unknown): Value | undefined {
-  if (kind in nudge && typeof own === 'number') return { figure: own, place: false, inMm: false };
+  if ((kind in nudge || kind === 'lengths') && typeof own === 'number')
+    return { figure: own, place: false, inMm: false };
   if ((kind !== 'place' && kind !== 'places') || typeof own !== 'object' || own === null) return undefined;
   const { share, mm, from } = own as { share?: number; mm?: number; from?: string };
   const figure = share ?? mm;

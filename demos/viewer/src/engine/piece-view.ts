@@ -18,12 +18,13 @@ import {
   startTangent,
   tangentAlong,
 } from '@paperhinge/geometry/paths';
-import { dartsOf, foldEdgeOf, outlinePath, pleatsOf } from '@paperhinge/geometry/pattern';
+import { dartsOf, outlinePath, pleatsOf } from '@paperhinge/geometry/pattern';
 import { add, angleBetween, leftOf, scale } from '@paperhinge/geometry/plane';
 import { containsPoint, signedArea } from '@paperhinge/geometry/regions';
 import { toPathData } from '@paperhinge/geometry/svg';
 import type { Words } from '@paperhinge/sheet';
 import type { Box, Part, PieceView } from './view.js';
+import { engineWords } from './words.js';
 
 /** mm: half the length of a notch as it is drawn. */
 const notchReach = 4;
@@ -103,9 +104,7 @@ function titlePlace(piece: Piece, stitching: Path, [x, y, width, height]: Box): 
 function cutWords({ cutting, outline }: Piece, words: Words): string {
   const fold = outline.parts.some(p => p.type === 'edge' && p.kind === 'fold');
   const { count, mirrored } = cutting;
-  return words.language === 'de'
-    ? `${count} × zuschneiden${fold ? ' im Bruch' : mirrored ? ', gegengleich' : ''}`
-    : `cut ${count}${fold ? ' on the fold' : mirrored ? ', mirrored' : ''}`;
+  return engineWords(words.language).cut(count, fold ? 'fold' : mirrored ? 'mirrored' : 'alike');
 }
 
 const edges = (piece: Piece, pattern: Pattern, before: Piece | undefined, words: Words): readonly Part[] =>
@@ -115,18 +114,14 @@ const edges = (piece: Piece, pattern: Pattern, before: Piece | undefined, words:
     const had = before && edgeNames(before).includes(name) ? pathLength(edgePath(before, name)) : undefined;
     const { kind, allowance } = parts[0]!;
     const say = words.say;
-    const german = words.language === 'de';
+    const own = engineWords(words.language);
     const told = [
       say.length(length),
-      ...(had !== undefined && Math.abs(had - length) > 0.05
-        ? [`${german ? 'war' : 'was'} ${say.length(had)}`]
-        : []),
+      ...(had !== undefined && Math.abs(had - length) > 0.05 ? [`${own.was} ${say.length(had)}`] : []),
       ...(allowance > 0
-        ? [
-            `${kind === 'hem' ? (german ? 'Saum' : 'turned up') : german ? 'Zugabe' : 'allowance'} ${say.allowance(allowance)}`,
-          ]
+        ? [`${kind === 'hem' ? own.turnedUp : own.allowance} ${say.allowance(allowance)}`]
         : []),
-      ...(kind === 'fold' ? [german ? 'Bruch' : 'on the fold'] : []),
+      ...(kind === 'fold' ? [own.onFold] : []),
     ].join(' · ');
     const seams = pattern.seams
       .filter(({ a, b }) => [...a, ...b].some(r => r.piece === piece.name && r.edge === name))
@@ -153,8 +148,9 @@ const pleats = (piece: Piece, words: Words): readonly Part[] =>
 const lines = (piece: Piece, girths: ReadonlyMap<string, number>, words: Words): readonly Part[] =>
   piece.lines.map(({ name, kind, path }) => {
     const girth = kind === 'level' ? girths.get(name) : undefined;
-    const round = words.language === 'de' ? 'rundum' : 'all round';
-    const told = girth ? `${words.say.length(girth)} ${round}` : words.say.length(pathLength(path));
+    const told = girth
+      ? `${words.say.length(girth)} ${engineWords(words.language).allRound}`
+      : words.say.length(pathLength(path));
     return { kind: 'line', name, path: data(path), told, sort: kind };
   });
 
@@ -204,6 +200,3 @@ const marks = (piece: Piece): readonly Part[] =>
     told: '',
     sort: kind,
   }));
-
-/** Whether only half of a piece is drawn. */
-export const isHalf = (piece: Piece): boolean => foldEdgeOf(piece) !== undefined;

@@ -1,6 +1,7 @@
 import { PatternError } from '@paperhinge/geometry';
 import { faultsIn, type Words } from '@paperhinge/sheet';
 import type { Fault } from './view.js';
+import { engineWords } from './words.js';
 
 /** An error in a maker's words, each fault with its line; a fault of ours keeps its own words. */
 export function faultsTold(error: unknown, words: Words): readonly Fault[] {
@@ -17,6 +18,6 @@ export function faultsTold(error: unknown, words: Words): readonly Fault[] {
 export const told = (error: unknown, words: Words): string =>
   faultsTold(error, words)
     .map(({ line, text }) =>
-      line === undefined ? text : `${words.language === 'de' ? 'Zeile' : 'Line'} ${line}: ${text}`,
+      line === undefined ? text : `${engineWords(words.language).line} ${line}: ${text}`,
     )
     .join('\n');

@@ -105,4 +105,3 @@ export function createEngine() {
     },
   };
 }
-export type Engine = ReturnType<typeof createEngine>;

@@ -67,7 +67,6 @@ const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 export function OfWhatCloth(props: { readonly garment: Garment }) {
   const { garment } = props;
   const say = () => pageWords[garment.language()];
-  const german = () => garment.language() === 'de';
   const facts = (cloth: string) => within(within(garment.values().fabrics)[cloth]);
   const cloths = () => Object.keys(within(garment.values().fabrics));
   const blank = (cloth: string, key: 'width' | 'stretch') => (
@@ -92,10 +91,10 @@ export function OfWhatCloth(props: { readonly garment: Garment }) {
               <>
                 {i() === 0 ? capital(name) : name}
                 <Show when={facts(name).width !== undefined}>
-                  , {blank(name, 'width')} {german() ? 'breit' : 'wide'}
+                  , {blank(name, 'width')} {say().wide}
                 </Show>
                 <Show when={typeof facts(name).stretch === 'string'}>
-                  , {german() ? 'dehnt sich um' : 'stretching'} {blank(name, 'stretch')}
+                  , {say().stretching} {blank(name, 'stretch')}
                 </Show>
                 {i() < cloths().length - 1 ? '; ' : '.'}
               </>

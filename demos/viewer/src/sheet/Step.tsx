@@ -1,7 +1,7 @@
 import { inSheet } from '@paperhinge/alter/verb';
 import type { LengthUnit, ToldFinding } from '@paperhinge/geometry';
 import type { VerbWords } from '@paperhinge/sheet';
-import { createMemo, For, Show } from 'solid-js';
+import { createMemo, createSignal, For, Show } from 'solid-js';
 import type { Declared } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
 import { play, playable } from '../job/play.js';
@@ -9,6 +9,7 @@ import { type WrittenStep, withoutStep, withStep, withStepMoved, withStepSwitche
 import { pageWords } from '../words.js';
 import { Blank } from './Blank.jsx';
 import { choicesOf, litBy } from './choices.js';
+import { asGiven } from './figures.js';
 import { Grip } from './Grip.jsx';
 import { fieldAt, partsOf, type SentencePart, spoken, valueAt } from './sentence.js';
 
@@ -28,7 +29,24 @@ export function Step(props: {
   const say = () => pageWords[garment.language()];
   const verb = () => garment.engine.verbs().find(v => v.verb === props.step.verb);
   const isOpen = () => garment.open() === props.index;
-  const isGiven = (name: string) => isOpen() || valueAt(props.step.fields, name) !== undefined;
+  const [isAll, setAll] = createSignal(false);
+  /** Said: what is given; of alternatives that are all open each; what else may be said, once it is asked for. */
+  const isGiven = (name: string): boolean => {
+    if (valueAt(props.step.fields, name) !== undefined) return true;
+    if (!isOpen()) return false;
+    const among = verb()?.oneOf?.find(names => names.map(inSheet).includes(name));
+    return among ? among.every(n => props.step.fields[inSheet(n)] === undefined) : isAll();
+  };
+  const saysAll = () => {
+    const known = verb();
+    return (
+      known === undefined ||
+      partsOf(sentenceOf(known, garment.verbWords()), isGiven).length ===
+        partsOf(sentenceOf(known, garment.verbWords()), name => isGiven(name) || !isAlternative(name)).length
+    );
+  };
+  const isAlternative = (name: string) =>
+    verb()?.oneOf?.some(names => names.map(inSheet).includes(name)) ?? false;
   // The same parts stay the same blanks: one that is dragged or typed in must not be made anew under the hand.
   const parts = createMemo<readonly SentencePart[]>(had => {
     const known = verb();
@@ -84,7 +102,7 @@ export function Step(props: {
                       {field => (
                         <Blank
                           label={part.field}
-                          field={field()}
+                          field={asGiven(field(), valueAt(props.step.fields, part.field))}
                           value={valueAt(props.step.fields, part.field)}
                           choices={choicesOf(
                             field(),
@@ -136,6 +154,11 @@ export function Step(props: {
           )}
         </For>
         <p class="doings">
+          <Show when={isAll() || !saysAll()}>
+            <button type="button" aria-expanded={isAll()} onClick={() => setAll(a => !a)}>
+              {isAll() ? say().lessSaid : say().moreSaid}
+            </button>
+          </Show>
           <Show when={!still && playable(garment, props.index)}>
             {handle => (
               <button type="button" onClick={() => play(garment, handle())}>

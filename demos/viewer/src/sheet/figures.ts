@@ -6,6 +6,10 @@ const lengthStep: Readonly<Record<LengthUnit, number>> = { mm: 1, cm: 1, in: 25.
 
 export const isFigure = ({ kind }: Field): boolean => ['length', 'share', 'angle', 'count'].includes(kind);
 
+/** A field as its value is: where one length is given for several, it is a length. */
+export const asGiven = (field: Field, value: unknown): Field =>
+  field.kind === 'lengths' && !Array.isArray(value) ? { ...field, kind: 'length' } : field;
+
 /** A length in the reader's unit; in inches the nearest eighth. */
 export const lengthText = (mm: number, unit: LengthUnit): string =>
   unit === 'in' ? nearestEighth(mm).text : formatLength(mm, unit);

@@ -42,7 +42,6 @@ export const english: PageWords = {
   fromFile: 'From a file',
   chooseFile: 'Choose a pattern, a sheet, a bundle or photographs',
   orDrop: 'or drop it on the page, or paste it. What lies there now stays on the shelf.',
-  dropHere: 'Lay it on the table',
   lessons: 'Five garments to learn from',
   walkIt: 'Walk this seam',
   walking: 'Walking',
@@ -83,6 +82,10 @@ export const english: PageWords = {
   drawer: 'How far the sheet is pulled up',
   more: 'and more:',
   garmentHas: 'The garment, and what it has more than the body:',
+  wide: 'wide',
+  stretching: 'stretching',
+  moreSaid: 'say more',
+  lessSaid: 'say less',
   lesson: {
     'cellist-top': [
       'Cellist’s top',

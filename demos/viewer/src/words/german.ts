@@ -41,7 +41,6 @@ export const german: PageWords = {
   fromFile: 'Aus einer Datei',
   chooseFile: 'Schnitt, Blatt, Bündel oder Fotos wählen',
   orDrop: 'oder auf die Seite ziehen oder einfügen. Was jetzt daliegt, bleibt im Regal.',
-  dropHere: 'Auf den Tisch legen',
   lessons: 'Fünf Kleidungsstücke zum Lernen',
   walkIt: 'Diese Naht abgehen',
   walking: 'Abgegangen wird',
@@ -82,6 +81,10 @@ export const german: PageWords = {
   drawer: 'Wie weit das Blatt hochgezogen ist',
   more: 'und weitere:',
   garmentHas: 'Das Kleidungsstück, und was es mehr hat als der Körper:',
+  wide: 'breit',
+  stretching: 'dehnt sich um',
+  moreSaid: 'mehr sagen',
+  lessSaid: 'weniger sagen',
   lesson: {
     'cellist-top': [
       'Cellistinnentop',

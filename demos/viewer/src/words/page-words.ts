@@ -48,7 +48,6 @@ type Plain =
   | 'fromFile'
   | 'chooseFile'
   | 'orDrop'
-  | 'dropHere'
   | 'lessons'
   | 'onShelf'
   | 'changed'
@@ -94,4 +93,8 @@ type Plain =
   | 'sewnTo'
   | 'drawer'
   | 'more'
-  | 'garmentHas';
+  | 'garmentHas'
+  | 'wide'
+  | 'stretching'
+  | 'moreSaid'
+  | 'lessSaid';
