@@ -123,6 +123,28 @@ export const forEveryone = (opened: () => Opened) =>
       await page.context().close();
     });
 
+    test('whoever asks for less motion sees none', async () => {
+      const page = await opened().another(opened().file, { reducedMotion: 'reduce' });
+      await page
+        .locator('.step')
+        .nth(0)
+        .locator('.sentence')
+        .click({ position: { x: 3, y: 3 } });
+      await page.locator('.handle').first().waitFor();
+      expect(await page.getByRole('button', { name: 'see it done' }).count()).toBe(0);
+      // The table is where it goes to at once, not after a flight.
+      const place = () => page.locator('.lying').evaluate(svg => (svg as SVGElement).style.transform);
+      const before = await place();
+      await page.locator('.table').press('ArrowRight');
+      expect(await place()).not.toBe(before);
+      await page.locator('.table').press('0');
+      expect(await place()).toBe(before);
+      await page.locator('.rows button').first().click();
+      await page.locator('.walking').waitFor();
+      expect(await page.locator('.walking .doings button').count()).toBe(1);
+      await page.context().close();
+    });
+
     test('at twice the size nothing is cut off', async () => {
       // 200 % of a window of 1280 px is a page of 640.
       const page = await opened().another(opened().file, { viewport: { width: 640, height: 400 } });

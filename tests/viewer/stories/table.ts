@@ -89,6 +89,13 @@ export const onTheTable = (opened: () => Opened) =>
       await expect.poll(() => words(5)).toMatch(/^Shorten the sleeve/);
     });
 
+    test('a job of the making lights up what it is done to', async () => {
+      await table().locator('.making button', { hasText: 'front shoulder' }).focus();
+      await expect.poll(() => table().locator('.table path.lit').count()).toBe(2);
+      await table().locator('.and-then input').focus();
+      await expect.poll(() => table().locator('.table path.lit').count()).toBe(0);
+    });
+
     test('what is chosen from lights up on the table', async () => {
       const blank = table().locator('.step').nth(1).locator('.blank.name > .value').nth(2);
       await blank.click();

@@ -73,6 +73,8 @@ export interface Row {
   readonly where?: Where;
   /** A seam that can be walked. */
   readonly seam?: string;
+  /** What it speaks of, as it lights up on the table. */
+  readonly lights?: readonly string[];
 }
 
 /** What is wrong with the sheet's text, in words, and at which line. */

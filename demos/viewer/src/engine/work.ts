@@ -24,6 +24,7 @@ import {
 import { pieceView } from './piece-view.js';
 import { readableSheet } from './readable-sheet.js';
 import { girthRows, namesOf, seamRows } from './rows.js';
+import { spokenOf } from './spoken-of.js';
 import { verdictOf } from './verdict.js';
 import type { Ask, Fault, StepView, View } from './view.js';
 
@@ -175,6 +176,7 @@ function shownOf(
     findings: byHarm(findings),
     making: order.map(({ text, because }) => ({
       text: words.sentence(text),
+      lights: spokenOf(text, altered),
       detail: because.map(words.sentence).join('; '),
       tone: 'sound' as const,
     })),

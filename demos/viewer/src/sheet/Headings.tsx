@@ -1,5 +1,6 @@
 import type { LengthUnit, Where } from '@paperhinge/geometry';
 import { For, Show } from 'solid-js';
+import type { Row } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
 import { pageWords } from '../words.js';
 import { Blank } from './Blank.jsx';
@@ -151,14 +152,18 @@ export function DoesItSew(props: { readonly garment: Garment; readonly fly: (whe
 export function HowToMakeIt(props: { readonly garment: Garment }) {
   const { garment } = props;
   const say = () => pageWords[garment.language()];
+  /** The edges and pieces that a job is done to, shown on the table. */
+  const light = ({ lights = [] }: Row) => garment.setLit(new Set(lights));
   return (
     <section aria-labelledby="making">
       <h2 id="making">{say().making}</h2>
       <ol class="making">
         <For each={garment.engine.view()?.making}>
           {job => (
-            <li>
-              {job.text}
+            <li onPointerEnter={() => light(job)} onPointerLeave={() => garment.setLit(undefined)}>
+              <button type="button" onFocus={() => light(job)} onBlur={() => garment.setLit(undefined)}>
+                {job.text}
+              </button>
               <small>{job.detail}</small>
             </li>
           )}

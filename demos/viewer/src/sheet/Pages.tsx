@@ -12,6 +12,7 @@ export function Pages(props: { readonly garment: Garment; readonly paper: string
   const say = () => pageWords[garment.language()];
   const [seen, setSeen] = createSignal(false);
   const [picture, setPicture] = createSignal<PagesPicture>();
+  const [refused, setRefused] = createSignal('');
   let place: HTMLDivElement | undefined;
   onMount(() => {
     const watch = new IntersectionObserver(([entry]) => setSeen(entry!.isIntersecting));
@@ -25,7 +26,9 @@ export function Pages(props: { readonly garment: Garment; readonly paper: string
       const mine = ++asked;
       const timer = setTimeout(async () => {
         const answer = await garment.engine.pages(paper);
-        if (mine === asked && 'pages' in answer) setPicture(answer.pages);
+        if (mine !== asked) return;
+        setPicture('pages' in answer ? answer.pages : undefined);
+        setRefused('refused' in answer ? answer.refused : '');
       }, quiet);
       onCleanup(() => clearTimeout(timer));
     }),
@@ -42,6 +45,9 @@ export function Pages(props: { readonly garment: Garment; readonly paper: string
   };
   return (
     <div ref={place} class="pages">
+      <Show when={refused()}>
+        <p class="came fault">▲ {refused()}</p>
+      </Show>
       <Show when={picture() && tiles().length > 0 && picture()}>
         {shown => (
           <>

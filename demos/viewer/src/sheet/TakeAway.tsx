@@ -1,5 +1,6 @@
 import type { Field } from '@paperhinge/alter/verb';
 import type { LengthUnit } from '@paperhinge/geometry';
+import { hideable } from '@paperhinge/sheet';
 import { createSignal, For } from 'solid-js';
 import type { TakeAway } from '../engine/view.js';
 import { bundleOf } from '../job/files.js';
@@ -14,7 +15,9 @@ const length: Field = { kind: 'length', giving: 'usual', least: 0, most: 60 };
 const yesOrNo = words('yes', 'no');
 
 /** What of the pages may be chosen, by the names that the sheet's `print` has for it, with what is usual. */
-const choices: Readonly<Record<string, { readonly field: Field; readonly usual: unknown }>> = {
+const choices: Readonly<
+  Record<string, { readonly field: Field; readonly usual: unknown; readonly from?: readonly string[] }>
+> = {
   orientation: { field: words('auto', 'portrait', 'landscape'), usual: 'auto' },
   margins: { field: length, usual: '10 mm' },
   overlap: { field: length, usual: '10 mm' },
@@ -24,6 +27,9 @@ const choices: Readonly<Record<string, { readonly field: Field; readonly usual: 
   before: { field: yesOrNo, usual: 'no' },
   grid: { field: yesOrNo, usual: 'no' },
   tint: { field: yesOrNo, usual: 'no' },
+  hide: { field: { kind: 'pieces', giving: 'optional' }, usual: undefined, from: hideable },
+  initials: { field: { kind: 'text', giving: 'optional' }, usual: undefined },
+  date: { field: { kind: 'text', giving: 'optional' }, usual: undefined },
 };
 const papers = [
   'a4',
@@ -66,7 +72,7 @@ export function ToTakeAway(props: { readonly garment: Garment; readonly onProjec
         label={name}
         field={choice?.field ?? { kind: 'pieces', giving: 'needed' }}
         value={choice ? (print()[name] ?? choice.usual) : chosen()}
-        choices={choice ? (choice.field.words ?? []) : papers}
+        choices={choice ? (choice.from ?? choice.field.words ?? []) : papers}
         unit={garment.unit()}
         written={(garment.values().unit as LengthUnit | undefined) ?? 'mm'}
         and={say().and}

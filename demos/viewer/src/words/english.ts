@@ -58,7 +58,7 @@ export const english: PageWords = {
   pause: 'pause',
   asText: 'as text',
   printSentence:
-    'On {paper}, {orientation}, with margins of {margins}, the pages overlapping by {overlap}; pieces laid for {arrange}, turned by {turn}; notches {notches}; with the line of before: {before}, a fine grid: {grid}, tint: {tint}.',
+    'On {paper}, {orientation}, with margins of {margins}, the pages overlapping by {overlap}; pieces laid for {arrange}, turned by {turn}; notches {notches}; with the line of before: {before}, a fine grid: {grid}, tint: {tint}; hidden at first: {hide}; for {initials}, dated {date}.',
   pagesOn: 'pages on',
   svg: 'The altered pattern, as a drawing',
   dxf: 'The altered pattern, as DXF',

@@ -57,7 +57,7 @@ export const german: PageWords = {
   pause: 'anhalten',
   asText: 'als Text',
   printSentence:
-    'Auf {paper}, {orientation}, mit Rändern von {margins}, die Seiten überlappen um {overlap}; Teile gelegt: {arrange}, gedreht: {turn}; Knipse {notches}; mit der Linie von vorher: {before}, feinem Raster: {grid}, getönt: {tint}.',
+    'Auf {paper}, {orientation}, mit Rändern von {margins}, die Seiten überlappen um {overlap}; Teile gelegt: {arrange}, gedreht: {turn}; Knipse {notches}; mit der Linie von vorher: {before}, feinem Raster: {grid}, getönt: {tint}; zunächst verborgen: {hide}; für {initials}, am {date}.',
   pagesOn: 'Seiten auf',
   svg: 'Der geänderte Schnitt, als Zeichnung',
   dxf: 'Der geänderte Schnitt, als DXF',
