@@ -1,4 +1,4 @@
-import type { AnyVerb, Derived } from '@paperhinge/alter';
+import type { AnyVerb, Derived, OrderedJob } from '@paperhinge/alter';
 import {
   verbs as allVerbs,
   bandStretch,
@@ -44,6 +44,8 @@ export interface Run {
   readonly steps: readonly StepDone[];
   readonly derived: readonly Derived[];
   readonly findings: readonly Finding[];
+  /** What is sewn before what, each job with its reasons. */
+  readonly order: readonly OrderedJob[];
   /** Made when first asked for. */
   readonly record: RecordJson;
 }
@@ -76,12 +78,12 @@ export function runSheet(sheet: Sheet, pattern: Pattern, options: RunOptions = {
   const done = runSteps(first, sheet.steps, source);
   const end = sheet.stepPlaces.at(-1)?.verb;
   return locating({ file: sheet.file, ...end }, () =>
-    concluded({ sheet, before, onLaying, last: done.at(-1)?.state ?? first, done, source, options }),
+    concludeRun({ sheet, before, onLaying, last: done.at(-1)?.state ?? first, done, source, options }),
   );
 }
 
 /** A run whose steps are done. */
-interface Done {
+export interface RunDone {
   readonly sheet: Sheet;
   readonly before: Pattern;
   /** What was found on laying the sheet's facts over the pattern. */
@@ -92,8 +94,13 @@ interface Done {
   readonly options: RunOptions;
 }
 
-/** What stands at the end: the checks of the finished pattern, the order of work, the figures. */
-function concluded({ sheet, before, onLaying, last, done, source, options }: Done): Run {
+/**
+ * What stands at the end: the checks of the finished pattern, the order of work, the figures. For whoever does the steps
+ * one by one, as a page does while they are written; `runSheet` does both.
+ *
+ * @throws SheetFaults facts of the sheet about what never came
+ */
+export function concludeRun({ sheet, before, onLaying, last, done, source, options }: RunDone): Run {
   const { pattern: altered, findings: onLate } = withLateFacts(before, last.pattern, sheet);
   // A piece may have come to be made for more edges than it was drafted along: those of a half that was unfolded.
   const derived = last.derived.flatMap(d =>
@@ -147,6 +154,7 @@ function concluded({ sheet, before, onLaying, last, done, source, options }: Don
     steps,
     derived,
     findings,
+    order,
     get record() {
       return record();
     },

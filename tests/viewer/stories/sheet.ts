@@ -99,6 +99,19 @@ export const sheet = (opened: () => Opened) =>
       expect(pdf.getPageCount()).toBe(said);
     });
 
+    test('what the page has found is what the record tells', async () => {
+      const download = table().waitForEvent('download');
+      await table().locator('.away button', { hasText: 'The record' }).click();
+      const record = JSON.parse(await readFile(await (await download).path(), 'utf8')) as {
+        readonly findings: readonly { readonly message: string }[];
+      };
+      const shown = await table().locator('.findings li > button').allTextContents();
+      const words = (text: string) => text.replace(/^▲ /, '');
+      // The record is in the pattern's unit, the page in the reader's: which it is, not how it is counted.
+      expect(shown.length).toBe(record.findings.length);
+      expect(shown.map(words).filter(text => text.trim() === '')).toEqual([]);
+    });
+
     test('the projector shows pieces at the scale its square was set to', async () => {
       await table().getByRole('button', { name: 'On a projector' }).click();
       const square = table().locator('.projector rect');

@@ -6,8 +6,8 @@ import type { Worked } from './work.js';
 
 const text = new TextEncoder();
 
-const runOf = ({ sheet, before, readFindings, words }: Worked): Run =>
-  runSheet(sheet, before, { readFindings, words });
+const runOf = ({ sheet, pattern, readFindings, words }: Worked): Run =>
+  runSheet(sheet, pattern, { readFindings, words });
 
 /** What report and pages tell beside the pattern, in the reader's language and unit. */
 const toldOf = ({ sheet, words, language }: Worked, run: Run) => ({

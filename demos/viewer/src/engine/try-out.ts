@@ -1,5 +1,5 @@
-import { readPattern, readShapes } from '@paperhinge/geometry';
-import { readSheet, type Words } from '@paperhinge/sheet';
+import { readShapes } from '@paperhinge/geometry';
+import { patternOfSheet, readSheet, type Words } from '@paperhinge/sheet';
 import { told } from './told.js';
 import type { Tried, TryOut } from './view.js';
 
@@ -10,8 +10,7 @@ const mostProposed = 12;
 /** Whether a pattern and a sheet can be read; if the drawing has no pieces, which shapes may be some. */
 export function triedOut({ pattern, patternName, sheet }: TryOut['tried'], words: Words): Tried {
   try {
-    const { pieces } = readSheet(sheet, { file: 'sheet' });
-    readPattern(pattern, { file: patternName, pieces });
+    patternOfSheet(readSheet(sheet, { file: 'sheet' }), pattern, patternName);
     return {};
   } catch (error) {
     return { refused: told(error, words), shapes: shapesIn(pattern) };

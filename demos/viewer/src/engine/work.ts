@@ -1,22 +1,25 @@
-import { bandStretch, cautionsFor, easeFindings, orderOfWork, overTheHead, verbs } from '@paperhinge/alter';
+import { cautionsFor, overTheHead, verbs } from '@paperhinge/alter';
 import {
-  checkPattern,
   type Finding,
   measurePattern,
   type Pattern,
   PatternError,
-  readPattern,
   type ToldFinding,
 } from '@paperhinge/geometry';
 import { girthsAtLevels, hemSweep } from '@paperhinge/geometry/measure';
 import {
   applyStep,
   type Catalogue,
+  concludeRun,
   faultsIn,
   laidOver,
+  patternOfSheet,
+  type Run,
+  type RunDone,
   type Sheet,
   type State,
   type Step,
+  type StepDone,
   stateOf,
   type Words,
   wordsOf,
@@ -31,6 +34,8 @@ import type { Ask, Fault, StepView, View } from './view.js';
 /** What was last worked out, kept for what is taken away. */
 export interface Worked {
   readonly sheet: Sheet;
+  /** As read, before anything of the sheet was laid over it. */
+  readonly pattern: Pattern;
   readonly before: Pattern;
   readonly readFindings: readonly Finding[];
   readonly words: Words;
@@ -44,10 +49,11 @@ export interface Worked {
 let known = new Map<string, Step>();
 let read: { text: string; pattern: Pattern; findings: readonly Finding[] } | undefined;
 
-/** The pattern of a text; read again only when it is another. */
+/** The pattern of a text as the sheet reads it; read again only when either is another. */
 function patternOf(text: string, file: string, sheet: Sheet) {
-  const key = `${JSON.stringify(sheet.pieces)}${text}`;
-  if (read?.text !== key) read = { text: key, ...readPattern(text, { file, pieces: sheet.pieces }) };
+  const { pieces, scale, size, names, measured } = sheet;
+  const key = `${JSON.stringify([pieces, scale, size, names, measured])}${text}`;
+  if (read?.text !== key) read = { text: key, ...patternOfSheet(sheet, text, file) };
   return read;
 }
 
@@ -64,20 +70,21 @@ function sameObjects(steps: readonly Step[]): readonly Step[] {
   return same;
 }
 
-let lastLaid: { key: string; read: Pattern; pattern: Pattern } | undefined;
+let lastLaid: (ReturnType<typeof laidOver> & { readonly key: string; readonly read: Pattern }) | undefined;
 
-/** The pattern with what the sheet says of its cloths laid over it; the same object as long as nothing of that changes. */
-function laid(read: Pattern, sheet: Sheet): Pattern {
+/** The pattern with what the sheet says laid over it; the same object as long as nothing of that changes. */
+function laid(read: Pattern, sheet: Sheet): ReturnType<typeof laidOver> {
   const { steps, stepPlaces, places, print, title, ...rest } = sheet;
   const key = JSON.stringify(rest);
-  if (lastLaid?.key !== key || lastLaid.read !== read)
-    lastLaid = { key, read, pattern: laidOver(read, sheet).pattern };
-  return lastLaid.pattern;
+  if (lastLaid?.key !== key || lastLaid.read !== read) lastLaid = { key, read, ...laidOver(read, sheet) };
+  return lastLaid;
 }
 
 /** What came of the steps: what stood before each and after the last, and what the page says of them. */
 interface Done {
   readonly states: readonly State[];
+  /** For each step; one that could not be done stands as one that is switched off. */
+  readonly done: readonly StepDone[];
   readonly steps: readonly StepView[];
   readonly errors: readonly Fault[];
 }
@@ -91,12 +98,17 @@ function doneSteps(
   words: Words,
 ): Done {
   const states: State[] = [start];
+  const done: StepDone[] = [];
   const steps: StepView[] = [];
   const errors: Fault[] = [];
+  const notDone = (i: number) => {
+    states.push(states[i]!);
+    done.push({ step: written[i]!, findings: [], state: states[i]! });
+  };
   const fault = (i: number, error: PatternError) => {
     const { message, remedy } = words.error(error);
     const text = `${message} ${remedy}`;
-    states.push(states[i]!);
+    notDone(i);
     steps.push({ did: '', findings: [], fault: text });
     errors.push({ line: sheet.stepPlaces[i]!.verb.line, text });
   };
@@ -104,13 +116,15 @@ function doneSteps(
     const unread = faults.get(i);
     if (unread) fault(i, unread);
     else if (i >= needle) {
-      states.push(states[i]!);
+      notDone(i);
       steps.push({ did: '', findings: [] });
     } else
       try {
         const verb = verbs.find(v => v.verb === step.verb)!;
-        const { did, findings, state } = applyStep(states[i]!, step, verb);
+        const one = applyStep(states[i]!, step, verb);
+        const { did, findings, state } = one;
         states.push(state);
+        done.push(one);
         steps.push({
           did: did === undefined ? '' : words.sentence(did),
           findings: findings.map(words.finding),
@@ -120,7 +134,7 @@ function doneSteps(
         fault(i, faultsIn(error)[0]!);
       }
   }
-  return { states, steps, errors };
+  return { states, done, steps, errors };
 }
 
 /** Does the sheet up to the needle, and says all that the page shows of it. @throws PatternError what cannot be read */
@@ -130,40 +144,50 @@ export function work(ask: Ask, catalogue: Catalogue): { readonly view: View; rea
   const readable = readableSheet(ask.sheet);
   const { sheet } = readable;
   const { pattern, findings: readFindings } = patternOf(ask.pattern, ask.patternName, sheet);
-  const before = laid(pattern, sheet);
+  const { pattern: before, findings: onLaying } = laid(pattern, sheet);
   const written = sameObjects(sheet.steps);
-  const { states, steps, errors } = doneSteps(stateOf(before), written, ask, readable, words);
+  const { states, done, steps, errors } = doneSteps(stateOf(before), written, ask, readable, words);
+  const whole = errors.length === 0 && ask.needle >= written.length;
+  const run = concluded(
+    {
+      sheet,
+      before,
+      onLaying,
+      last: states.at(-1)!,
+      done,
+      source: { file: sheet.file, places: sheet.stepPlaces },
+      options: { readFindings, words },
+    },
+    whole,
+  );
   const view: View = {
-    ...shownOf(sheet, before, states.at(-1)!, readFindings, words),
+    ...shownOf(run, words),
     pattern: before.name,
     steps,
     names: states.map(s => namesOf(s.pattern)),
     errors,
     milliseconds: performance.now() - started,
   };
-  const done = { steps: written.slice(0, ask.needle), states: states.slice(0, ask.needle + 1) };
-  return { view, worked: { sheet, before, readFindings, words, language: ask.language, ...done } };
+  const upTo = { steps: written.slice(0, ask.needle), states: states.slice(0, ask.needle + 1) };
+  return { view, worked: { sheet, pattern, before, readFindings, words, language: ask.language, ...upTo } };
+}
+
+/** What stands at the end. Before all steps are done, what the sheet says of things that they make has nothing to be said of. */
+function concluded(done: RunDone, isWhole: boolean): Run {
+  try {
+    return concludeRun(done);
+  } catch (error) {
+    if (isWhole || !(error instanceof PatternError)) throw error;
+    const sheet = { ...done.sheet, facts: {}, openings: [], seams: [], fastenings: [] };
+    return concludeRun({ ...done, sheet });
+  }
 }
 
 /** What the page shows of what stands after the last step. */
-function shownOf(
-  sheet: Sheet,
-  before: Pattern,
-  { pattern: altered, derived, making }: State,
-  readFindings: readonly Finding[],
-  words: Words,
-) {
+function shownOf({ sheet, before, altered, derived, order, findings: found }: Run, words: Words) {
   const { wearer } = sheet;
-  const { order, findings: ofOrder } = orderOfWork(altered, derived, making);
   const passages = overTheHead({ pattern: altered, wearer, derived });
-  const findings = [
-    ...readFindings,
-    ...checkPattern(altered),
-    ...bandStretch(altered, derived),
-    ...easeFindings(altered, wearer),
-    ...passages,
-    ...ofOrder,
-  ].map(words.finding);
+  const findings = found.map(words.finding);
   const { seams } = measurePattern(altered);
   const girths = new Map(girthsAtLevels(altered).map(g => [g.level, g.girthMm]));
   const standing = { seams, passages: passages.map(words.finding), findings, sweeps: hemSweep(altered) };
