@@ -26,10 +26,12 @@ export function Blank(props: BlankProps) {
   const [editing, setEditing] = createSignal(false);
   let input: HTMLInputElement | undefined;
   createEffect(() => editing() && input?.select());
+  /** A figure, and not a goal that is to be met by one. */
+  const hasFigure = () => isFigure(props.field) && (typeof props.value !== 'object' || props.value === null);
   const shown = () =>
     props.value === undefined
       ? '…'
-      : isFigure(props.field)
+      : hasFigure()
         ? shownFigure(props.field, props.value, props.written, props.unit)
         : spoken(props.value, props.and);
   const step = (by: number, settled: boolean) =>
@@ -46,7 +48,7 @@ export function Blank(props: BlankProps) {
   let from: number | undefined,
     moved = false;
   const down = (event: PointerEvent) => {
-    if (!isFigure(props.field)) return;
+    if (!hasFigure()) return;
     [from, moved] = [event.clientX, false];
     (event.currentTarget as Element).setPointerCapture(event.pointerId);
   };
@@ -70,13 +72,13 @@ export function Blank(props: BlankProps) {
     const by = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1, PageUp: 10, PageDown: -10 }[
       event.key
     ];
-    if (by === undefined || !isFigure(props.field)) return;
+    if (by === undefined || !hasFigure()) return;
     event.preventDefault();
     step(by, true);
   };
 
   return (
-    <span class="blank" classList={{ name: !isFigure(props.field), empty: props.value === undefined }}>
+    <span class="blank" classList={{ name: !hasFigure(), empty: props.value === undefined }}>
       <Show
         when={editing()}
         fallback={

@@ -59,7 +59,9 @@ export function stepped(
   const { least = Number.NEGATIVE_INFINITY, most = Number.POSITIVE_INFINITY } = field;
   const held = (n: number) => Math.min(Math.max(n, least), most);
   if (field.kind === 'length') {
-    const mm = millimetres(value ?? 0, written) ?? 0;
+    const mm = millimetres(value ?? 0, written);
+    // A sum of names, a goal: it is not stepped away.
+    if (mm === undefined) return value;
     const step = lengthStep[unit];
     return inUnit(held(Math.round(mm / step + by) * step), written);
   }
@@ -67,8 +69,9 @@ export function stepped(
     const percent = Number.parseFloat(
       String(value ?? (field.usual === undefined ? 0 : Number(field.usual) * 100)),
     );
-    return `${Math.round(held((percent + by) / 100) * 100)} %`;
+    return Number.isNaN(percent) ? value : `${Math.round(held((percent + by) / 100) * 100)} %`;
   }
   const size = Number.parseFloat(String(value ?? field.usual ?? 0));
+  if (Number.isNaN(size)) return value;
   return field.kind === 'count' ? Math.round(held(size + by)) : size + by;
 }
