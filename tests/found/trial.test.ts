@@ -56,7 +56,14 @@ describe('wide trousers with slant pockets, a fly and a waistband in two layers'
 
   test('are sewn pocket mouth, pocket, sides; facing, zip, shield; waistband last but the hems', () => {
     follow('seam pocket mouth', 'seam pocket bag', 'seam side', 'seam waist', 'sew on belt loops');
-    follow('fuse fly facing', 'seam fly facing', 'zip fly zip', 'seam fly shield', 'seam waist');
+    follow(
+      'fuse fly facing',
+      'seam fly facing',
+      'understitch fly facing',
+      'zip fly zip',
+      'seam fly shield',
+      'seam waist',
+    );
     follow('zip fly zip', 'seam front crotch', 'seam inseam', 'hem front.hem + back.hem');
     follow('fuse waistband', 'layers waistband', 'seam waist');
     follow('pleat front.front', 'seam waist');

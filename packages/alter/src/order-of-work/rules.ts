@@ -149,7 +149,12 @@ const openingFlat =
       opening.kind === 'opening' &&
       shared(opening, seam) !== undefined &&
       seam.edges.some(e => pieceRoleOf(pieceNamed(pattern, e.piece)) === role);
-    if (lies(other, job, 'facing')) return saying('because-zip-on-facing', {});
+    const facingSeam = pattern.seams.find(s => other.kind === 'understitch' && s.name === other.seam);
+    const isTurned =
+      job.kind === 'opening' &&
+      facingSeam !== undefined &&
+      [...facingSeam.a, ...facingSeam.b].some(r => holdsEdge(job.edges, r));
+    if (isTurned || lies(other, job, 'facing')) return saying('because-zip-on-facing', {});
     if (other.kind !== 'opening' || job.kind !== 'seam' || !sharesPiece(job, other)) return undefined;
     if (lies(job, other, 'facing')) return undefined;
     return lies(job, other, 'placket') ? saying('because-behind-zip', {}) : saying('because-flat', {});

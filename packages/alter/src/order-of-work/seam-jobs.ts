@@ -103,7 +103,11 @@ function understitchJob(pattern: Pattern, { name, a, b }: Seam): readonly Job[] 
         text: saying('job-understitch', { pieces: facing }),
         called: saying('called-of-piece', { what: 'understitching', piece: facing[0]! }),
       },
-      { pieces, after: [{ job: `seam ${name}`, because: saying('because-sewn-before-turned', {}) }] },
+      {
+        pieces,
+        seam: name,
+        after: [{ job: `seam ${name}`, because: saying('because-sewn-before-turned', {}) }],
+      },
     ),
   ];
 }
