@@ -122,7 +122,7 @@ describe('tapering', () => {
     expect(pathStart(side).x).toBeCloseTo(90, 9);
     expect(pathEnd(side)).toEqual(at(100, 400));
     expect(toldDid(done)).toBe(
-      'The side seam was taken in by 40 mm in the whole garment at 0 % of the way, 10 mm on each of 4 edges, tapering to nothing at its end.',
+      'The side seam was taken in by 40 mm in the whole garment at its beginning, 10 mm on each of 4 edges, tapering to nothing at its end.',
     );
   });
 

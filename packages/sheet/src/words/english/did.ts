@@ -46,7 +46,11 @@ export const did: Sentences<OperationSentences & Pick<AlterSentences, 'said'>> =
   'took-in': (facts, say) => movedSeam('taken in', facts, say),
   'let-out': (facts, say) => movedSeam('let out', facts, say),
   'share-of-seam': ({ sharePercent, from }, say) =>
-    `${say.percent(sharePercent)} of the way${from === undefined ? '' : ` from ${end(from, say)}`}`,
+    from === undefined && (sharePercent === 0 || sharePercent === 100)
+      ? sharePercent === 0
+        ? 'its beginning'
+        : 'its end'
+      : `${say.percent(sharePercent)} of the way${from === undefined ? '' : ` from ${end(from, say)}`}`,
   'distance-on-seam': ({ alongMm, from }, say) =>
     `${say.length(alongMm)} from ${from === undefined ? 'its beginning' : end(from, say)}`,
   'recut-neckline': ({ piece, shape, depthMm = 0, halfWidthMm, shoulderMm, line }, say) => {

@@ -40,7 +40,11 @@ export const did: Sentences<OperationSentences & Pick<AlterSentences, 'said'>> =
   'took-in': (facts, say) => movedSeam('enger gemacht', facts, say),
   'let-out': (facts, say) => movedSeam('weiter gemacht', facts, say),
   'share-of-seam': ({ sharePercent, from }, say) =>
-    `${say.percent(sharePercent)} des Weges${from === undefined ? '' : ` ab ${end(from, say)}`}`,
+    from === undefined && (sharePercent === 0 || sharePercent === 100)
+      ? sharePercent === 0
+        ? 'ihrem Anfang'
+        : 'ihrem Ende'
+      : `${say.percent(sharePercent)} des Weges${from === undefined ? '' : ` ab ${end(from, say)}`}`,
   'distance-on-seam': ({ alongMm, from }, say) =>
     `${say.length(alongMm)} ab ${from === undefined ? 'ihrem Anfang' : end(from, say)}`,
   'recut-neckline': ({ piece, shape, depthMm = 0, halfWidthMm, shoulderMm, line }, say) => {
