@@ -17,6 +17,7 @@ import {
   draftWaistbandVerb,
 } from './derive/draft-waistband.js';
 import { adjustForm, adjustVerb } from './fit/adjust/adjust.js';
+import { refitForm, refitVerb } from './fit/adjust/refit.js';
 import { addButtonStandForm, addButtonStandVerb } from './operations/add-button-stand.js';
 import { addContourDartForm, addContourDartVerb } from './operations/add-contour-dart.js';
 import { addNotchesForm, addNotchesVerb } from './operations/add-notches.js';
@@ -46,6 +47,7 @@ import { resizeDartForm, resizeDartVerb } from './operations/resize-dart.js';
 import { setAllowanceForm, setAllowanceVerb } from './operations/set-allowance.js';
 import { setSeamForm, setSeamVerb } from './operations/set-seam.js';
 import { shapeHemForm, shapeHemVerb } from './operations/shape-hem.js';
+import { shapeSleeveForm, shapeSleeveVerb } from './operations/shape-sleeve.js';
 import { lengthenForm, lengthenVerb, shortenForm, shortenVerb } from './operations/shorten.js';
 import { spreadForm, spreadVerb } from './operations/spread.js';
 import { letOutForm, letOutVerb, takeInForm, takeInVerb } from './operations/take-in.js';
@@ -81,8 +83,10 @@ const forms = [
   takeInForm,
   letOutForm,
   adjustForm,
+  refitForm,
   changeCapForm,
   walkCapForm,
+  shapeSleeveForm,
   recutNecklineForm,
   cutKeyholeForm,
   recutArmholeForm,
@@ -153,8 +157,10 @@ const all: DoneBy<typeof forms> = [
   takeInVerb,
   letOutVerb,
   adjustVerb,
+  refitVerb,
   changeCapVerb,
   walkCapVerb,
+  shapeSleeveVerb,
   recutNecklineVerb,
   cutKeyholeVerb,
   recutArmholeVerb,

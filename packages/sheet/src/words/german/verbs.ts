@@ -234,6 +234,15 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     does: 'Misst die Armkugel am Armloch ab und setzt beider Passzeichen neu: im untersten Drittel keine Mehrweite, der Rest auf vorn und hinten verteilt, der höchste Punkt an der Schulter.',
     sentence: 'Kugel in das Armloch einpassen, Naht {seam}[, {front} der Mehrweite vorn]',
   },
+  'shape sleeve': {
+    does: 'Gibt einem Ärmel Weite: ein Puffärmel an der Kugel gekräuselt, ein Trompetenärmel am Saum weit, ein Bischofsärmel in die Manschette gekräuselt.',
+    sentence: '{piece} formen: {into}, um {by} weiter[, {drop} höher][, mit {slashes} Schnitten]',
+  },
+  refit: {
+    does: 'Passt ein gewebtes Kleidungsstück an Maschenware an oder umgekehrt: Seiten, Abnäher, Armloch und Kugel, mit Rechenschaft über jede Änderung.',
+    sentence:
+      'Anpassen an {for}, um {by} rundherum[, Armloch um {armhole}][, {cap ease} Mehrweite in der Kugel]',
+  },
   'draft strip': {
     does: 'Zeichnet einen geraden Streifen, so lang wie seine Kanten im ganzen Kleidungsstück und so breit zugeschnitten wie angegeben.',
     sentence:
