@@ -5,7 +5,7 @@ import { randomGarment } from './random-garments.js';
 
 // A thousand: PAPERHINGE_GARMENTS=1000 npx vitest run tests/print/pages/random-garments.test.ts
 // The same from another seed on: PAPERHINGE_FIRST=1000.
-const garments = Number(process.env.PAPERHINGE_GARMENTS ?? 8);
+const garments = Number(process.env.PAPERHINGE_GARMENTS ?? 5);
 const first = Number(process.env.PAPERHINGE_FIRST ?? 0);
 const names = Object.keys(papers);
 /** mm on either side of a strip that takes glue in which no grain line runs along it. */
