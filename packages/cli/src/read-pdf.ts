@@ -1,6 +1,6 @@
 import type { Path, Point } from '@paperhinge/geometry';
 import { type Affine, apply, compose } from '@paperhinge/geometry/plane';
-import type { Drawing, DrawnPage } from '@paperhinge/geometry/trace';
+import type { DrawnPage, ForeignDrawing } from '@paperhinge/geometry/trace';
 import { commandRefusal } from '@paperhinge/sheet/words';
 import type { PDFDocumentProxy, PDFPageProxy } from 'pdfjs-dist';
 
@@ -83,7 +83,7 @@ async function drawnPage(
   ];
   const home: Affine = { a, b, c, d, e, f };
   const { fnArray, argsArray } = await page.getOperatorList();
-  const lines: Drawing['lines'][number][] = [];
+  const lines: ForeignDrawing['lines'][number][] = [];
   const layers: (string | undefined)[] = [];
   const kept: Pen[] = [];
   let pen: Pen = { map: home, colour: '#000000', dashed: false },

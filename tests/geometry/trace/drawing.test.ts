@@ -1,7 +1,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { type OutlinePart, type Piece, readPattern } from '@paperhinge/geometry';
 import { signedArea } from '@paperhinge/geometry/regions';
-import { type Drawing, type DrawnLine, drawingOfSvg, piecesOfDrawing } from '@paperhinge/geometry/trace';
+import {
+  type DrawnLine,
+  drawingOfSvg,
+  type ForeignDrawing,
+  piecesOfDrawing,
+} from '@paperhinge/geometry/trace';
 import { describe, expect, test } from 'vitest';
 import { refusalOf, toldFinding } from '../../support/told.js';
 
@@ -133,7 +138,7 @@ describe('loose strokes', () => {
 describe('our demos as any other program would draw them', () => {
   const demos = new URL('../../../demos/patterns/', import.meta.url);
   /** Their strokes alone, broken at their corners, in any order and direction, their ends up to 0.1 mm off. */
-  function strewn(drawing: Drawing): Drawing {
+  function strewn(drawing: ForeignDrawing): ForeignDrawing {
     let state = 11;
     const random = (): number => {
       state = (state * 48_271) % 2_147_483_647;

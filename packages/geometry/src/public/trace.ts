@@ -2,7 +2,7 @@
 
 export type { SvgDrawing } from '../svg/drawing-of-svg.js';
 export { drawingOfSvg } from '../svg/drawing-of-svg.js';
-export type { Drawing, DrawnLine, DrawnWord, LineMeaning } from '../trace/drawing/drawing.js';
+export type { DrawnLine, DrawnWord, ForeignDrawing, LineMeaning } from '../trace/drawing/drawing.js';
 export type { DxfReading } from '../trace/drawing/dxf/read-dxf.js';
 export { readDxf } from '../trace/drawing/dxf/read-dxf.js';
 export type { DrawingTrace, DrawingWishes } from '../trace/drawing/pieces-of-drawing.js';

@@ -1,6 +1,6 @@
 import { apply } from '../affine.js';
 import type { Finding } from '../telling.js';
-import type { Drawing, DrawnLine, DrawnWord } from '../trace/drawing/drawing.js';
+import type { DrawnLine, DrawnWord, ForeignDrawing } from '../trace/drawing/drawing.js';
 import { faultFinding } from './fault-finding.js';
 import { reportOn } from './report.js';
 import type { DrawingScale } from './root.js';
@@ -11,7 +11,7 @@ import { attributeOf, type Element, parseXml } from './xml.js';
 
 /** An SVG file of any origin as strokes and words. */
 export interface SvgDrawing {
-  readonly drawing: Drawing;
+  readonly drawing: ForeignDrawing;
   readonly findings: readonly Finding[];
 }
 

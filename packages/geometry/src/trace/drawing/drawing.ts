@@ -2,7 +2,7 @@ import type { Path } from '../../path/path.js';
 import type { Point } from '../../vector.js';
 
 /** A drawing of any origin: what was drawn in which hand, and what was written beside it. mm, y down. */
-export interface Drawing {
+export interface ForeignDrawing {
   readonly lines: readonly DrawnLine[];
   readonly words: readonly DrawnWord[];
 }

@@ -8,7 +8,7 @@ import type { Pattern, Piece } from '../../pattern/types.js';
 import type { Finding } from '../../telling.js';
 import { distance } from '../../vector.js';
 import { closedAtFolds } from './closed-at-folds.js';
-import type { Drawing, DrawnLine } from './drawing.js';
+import type { DrawnLine, ForeignDrawing } from './drawing.js';
 import { joinedLoops, type Loop } from './loops.js';
 import { type Nest, nestsOf } from './nesting.js';
 import { type PieceTaken, pieceOfNest } from './piece-of-nest.js';
@@ -38,7 +38,7 @@ export interface DrawingTrace {
  *
  * @throws PatternError `no-outline-in-drawing`, `layer-not-there`, `outlines-nested` where sizes lie in one another
  */
-export function piecesOfDrawing(name: string, drawing: Drawing, wishes: DrawingWishes): DrawingTrace {
+export function piecesOfDrawing(name: string, drawing: ForeignDrawing, wishes: DrawingWishes): DrawingTrace {
   const lines = chosen(drawing.lines, wishes);
   const told = lines.filter(line => line.is === 'cut' || line.is === 'sew');
   // Where a standard tells outlines, nothing else is one.
@@ -84,7 +84,7 @@ const layersOf = (nests: readonly Nest[]): readonly string[] => [
 ];
 
 interface Around {
-  readonly drawing: Drawing;
+  readonly drawing: ForeignDrawing;
   readonly strokes: readonly Loop[];
   readonly wishes: DrawingWishes;
 }

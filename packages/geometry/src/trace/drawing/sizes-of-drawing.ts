@@ -6,7 +6,7 @@ import type { OutlinePart, Pattern, Piece } from '../../pattern/types.js';
 import { centroid } from '../../region/area.js';
 import type { Finding } from '../../telling.js';
 import { distance, type Point, subtract } from '../../vector.js';
-import type { Drawing } from './drawing.js';
+import type { ForeignDrawing } from './drawing.js';
 import { type DrawingTrace, piecesOfDrawing } from './pieces-of-drawing.js';
 import { refusal } from './tellings.js';
 
@@ -32,7 +32,7 @@ export interface SizesTrace {
  */
 export function sizesOfDrawing(
   name: string,
-  drawing: Drawing,
+  drawing: ForeignDrawing,
   { gap, sizes }: { readonly gap: number; readonly sizes: readonly SizeLayer[] },
 ): SizesTrace {
   if (sizes.length < 2) throw refusal('sizes-too-few', {});

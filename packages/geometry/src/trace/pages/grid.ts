@@ -6,12 +6,12 @@ import { pathLength, pointAlong, subpath } from '../../path/length.js';
 import { endTangent, pathEnd, pathStart, polyline, startTangent, transformedPath } from '../../path/path.js';
 import { coincidenceTolerance } from '../../tolerance.js';
 import { angleBetween, distance, type Point, subtract } from '../../vector.js';
-import type { Drawing, DrawnLine } from '../drawing/drawing.js';
+import type { DrawnLine, ForeignDrawing } from '../drawing/drawing.js';
 import type { DrawnPage, GridWishes } from './page.js';
 
 /** Pages laid beside one another. */
 export interface Laid {
-  readonly drawing: Drawing;
+  readonly drawing: ForeignDrawing;
   /** mm: root mean square of how far lines that run on across a join miss one another, once the pages are moved to fit. */
   readonly residualMm: number;
   readonly worstMm: number;
@@ -86,7 +86,7 @@ function windowOf({ window, drawing, width, height }: DrawnPage): Box {
 }
 
 /** A page's lines as far as they lie in its window. */
-function cutTo(drawing: Drawing, { min, max }: Box): Drawing {
+function cutTo(drawing: ForeignDrawing, { min, max }: Box): ForeignDrawing {
   const ring = polyline(min, { x: max.x, y: min.y }, max, { x: min.x, y: max.y }, min);
   const isIn = ({ x, y }: Point): boolean => x >= min.x && x <= max.x && y >= min.y && y <= max.y;
   const lines = drawing.lines.flatMap((line): DrawnLine[] => {

@@ -1,6 +1,6 @@
 import type { Finding } from '../../telling.js';
 import { leastSeen } from '../../tolerance.js';
-import type { Drawing } from '../drawing/drawing.js';
+import type { ForeignDrawing } from '../drawing/drawing.js';
 import { finding, refusal } from '../drawing/tellings.js';
 import { laidInGrid } from './grid.js';
 import type { DrawnPage, GridWishes } from './page.js';
@@ -9,7 +9,7 @@ import { testSquareOf } from './test-square.js';
 
 /** Pages joined to one drawing, and how truly. */
 export interface JoinedPages {
-  readonly drawing: Drawing;
+  readonly drawing: ForeignDrawing;
   readonly findings: readonly Finding[];
   readonly residualMm?: number;
   readonly worstMm?: number;

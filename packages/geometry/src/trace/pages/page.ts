@@ -1,9 +1,9 @@
 import type { Box } from '../../curve/bounds.js';
-import type { Drawing } from '../drawing/drawing.js';
+import type { ForeignDrawing } from '../drawing/drawing.js';
 
 /** One page of a pattern printed in tiles: what is drawn on it, in mm from its upper left corner, y down. */
 export interface DrawnPage {
-  readonly drawing: Drawing;
+  readonly drawing: ForeignDrawing;
   readonly width: number;
   readonly height: number;
   /** The part of it that shows the pattern, where what is drawn is cut off at it. */

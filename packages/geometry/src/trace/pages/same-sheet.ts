@@ -3,12 +3,12 @@ import type { Box } from '../../curve/bounds.js';
 import { boundsOfPath } from '../../path/bounds.js';
 import { pathStart, transformedPath } from '../../path/path.js';
 import { distance, type Point, subtract } from '../../vector.js';
-import type { Drawing, DrawnLine } from '../drawing/drawing.js';
+import type { DrawnLine, ForeignDrawing } from '../drawing/drawing.js';
 import type { DrawnPage } from './page.js';
 
 /** Pages seen to be windows onto one sheet: the sheet, and which pages showed it. */
 export interface OneSheet {
-  readonly drawing: Drawing;
+  readonly drawing: ForeignDrawing;
   readonly pages: number;
   /** mm by which one line lies otherwise on two pages, at most. */
   readonly worstMm: number;

@@ -5,7 +5,7 @@ import type { Finding } from '../../../telling.js';
 import type { LengthUnit } from '../../../units.js';
 import { millimetresPer } from '../../../units.js';
 import type { Point } from '../../../vector.js';
-import type { Drawing, DrawnLine, DrawnWord } from '../drawing.js';
+import type { DrawnLine, DrawnWord, ForeignDrawing } from '../drawing.js';
 import { finding } from '../tellings.js';
 import { arcOf, bulged, pointsOf, splineOf } from './curves.js';
 import { type Entity, entitiesIn, numberOf, numbersOf, textOf } from './groups.js';
@@ -13,7 +13,7 @@ import { meaningsOf } from './standard-layers.js';
 
 /** A DXF file as a drawing, and what was found. */
 export interface DxfReading {
-  readonly drawing: Drawing;
+  readonly drawing: ForeignDrawing;
   readonly findings: readonly Finding[];
 }
 
