@@ -120,6 +120,11 @@ const soundCalls: Readonly<Record<string, readonly unknown[]>> = {
   partsOfEdge: [front, 'hem'],
   resolvePosition: [front, 'hem', { mm: 60 }],
   sizeDifferences: [pattern, pattern],
+  drawingOfSvg: [drawn, { file: 'skirt.svg' }],
+  readDxf: ['0\nSECTION\n2\nENTITIES\n0\nLINE\n8\n1\n10\n0\n20\n0\n11\n9\n21\n9\n0\nENDSEC\n0\nEOF\n', 'mm'],
+  proposeNames: [pattern],
+  sidesOfSeam: [pattern, seam],
+  renamed: [pattern, { front: { name: 'fore' } }],
   drawPathData: ['M0 0L1 1', svgPen()],
   parsePathData: ['M0 0L1 1', identity],
   toPathData: [hem.path],
@@ -215,7 +220,7 @@ const unread = [
   ],
   ...['movedDrawing', 'penOf', 'catalogueOf', 'doJob', 'faultsIn', 'pageOptions', 'paperWord', 'runSteps'],
   ...['sheetJsonSchema', 'sheetOfRecord', 'sheetReader', 'verbWordsOf', 'commandRefusal', 'commandSaying'],
-  ...['refuseSheet', 'changedSeams'],
+  ...['refuseSheet', 'changedSeams', 'saidByNames', 'namingSheet', 'piecesOfDrawing', 'joinedPages'],
 ];
 /** Curves, paths, regions and cutting lines are asked elsewhere, and so is every verb. */
 const askedElsewhere = new Set<unknown>([
@@ -262,6 +267,7 @@ const handingOn = new Set([
     'edgePath',
     'partsOfEdge',
     'centreOf',
+    'renamed',
     'neighboursAtEnds',
     'definePattern',
     'definePiece',

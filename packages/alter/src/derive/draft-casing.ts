@@ -97,23 +97,7 @@ function drawnCasing(given: Pattern, parameters: Whole): Alteration {
     interfaced: false,
   });
   const placed = takePlace(pattern, piece, seamAlong(name, laid, 0), ringSeam(name, laid));
-  const widthMm = 2 * (elastic + room) + 2 * allowance;
-  const derived: Derived = {
-    name,
-    kind: 'strip',
-    lengthMm: edgeMm + 2 * allowance,
-    widthMm,
-    fabric,
-    along,
-    edgeMm,
-    ...(count > 1 ? { count } : {}),
-    figures: {
-      joinMm: allowance,
-      allowanceMm: allowance,
-      elasticMm: length,
-      finishedWidthMm: elastic + room,
-    },
-  };
+  const derived = derivedOf(parameters, { along, edgeMm, count, allowance, fabric });
   return {
     pattern: withElastic(placed.pattern, parameters),
     did: saying('drafted-casing', {
@@ -121,13 +105,37 @@ function drawnCasing(given: Pattern, parameters: Whole): Alteration {
       count,
       edgeMm,
       lengthMm: derived.lengthMm,
-      widthMm,
+      widthMm: derived.widthMm,
       elasticMm: length,
       drawnPercent: (1 - length / edgeMm) * 100,
       replaced: placed.replaced,
     }),
     findings: [...turned, ...placed.findings],
     derived: [derived],
+  };
+}
+
+function derivedOf(
+  { name, elastic, length, room }: Whole,
+  {
+    count,
+    allowance,
+    ...strip
+  }: Pick<Derived, 'along' | 'edgeMm' | 'fabric'> & { readonly count: number; readonly allowance: number },
+): Derived {
+  return {
+    name,
+    kind: 'strip',
+    lengthMm: strip.edgeMm + 2 * allowance,
+    widthMm: 2 * (elastic + room) + 2 * allowance,
+    ...strip,
+    ...(count > 1 ? { count } : {}),
+    figures: {
+      joinMm: allowance,
+      allowanceMm: allowance,
+      elasticMm: length,
+      finishedWidthMm: elastic + room,
+    },
   };
 }
 

@@ -86,10 +86,7 @@ export function walk(
     if (!isShape && !containers.has(element.name)) {
       if (element.name === 'text' || element.name === 'image' || element.name === 'foreignObject')
         texts.push(element);
-      if (element.name === 'text' && options.onText && propertyOf(element, 'display', sheet) !== 'none') {
-        const { visible, map: own } = enter(here, options);
-        if (visible) options.onText({ element, outer: here.outer, map: own });
-      }
+      if (element.name === 'text') visitText(here, options);
       continue;
     }
     if (within) left.instance(element);
@@ -127,6 +124,13 @@ export function walk(
     }
   }
   return { texts, hidden };
+}
+
+function visitText(here: Visit, options: WalkOptions): void {
+  const { element, outer } = here;
+  if (!options.onText || propertyOf(element, 'display', options.sheet) === 'none') return;
+  const { visible, map } = enter(here, options);
+  if (visible) options.onText({ element, outer, map });
 }
 
 /** An element's own transform, font size and visibility. */
