@@ -38,6 +38,7 @@ import { moveDartForm, moveDartVerb } from './operations/move-dart.js';
 import { moveDartPointForm, moveDartPointVerb } from './operations/move-dart-point.js';
 import { moveSeamForm, moveSeamVerb } from './operations/move-seam.js';
 import { openDartForm, openDartVerb } from './operations/open-dart.js';
+import { raiseNecklineForm, raiseNecklineVerb } from './operations/raise-neckline.js';
 import { recutArmholeForm, recutArmholeVerb } from './operations/recut-armhole.js';
 import { recutEdgeForm, recutEdgeVerb } from './operations/recut-edge.js';
 import { recutNecklineForm, recutNecklineVerb } from './operations/recut-neckline.js';
@@ -55,6 +56,7 @@ import { trueDartForm, trueDartVerb } from './operations/true-dart.js';
 import { trueForm, trueVerb } from './operations/true-edges.js';
 import { unfoldForm, unfoldVerb } from './operations/unfold.js';
 import { walkCapForm, walkCapVerb } from './operations/walk-cap.js';
+import { wrapOverForm, wrapOverVerb } from './operations/wrap-over.js';
 import type { AnyVerb, AnyVerbForm } from './verb/form.js';
 
 const forms = [
@@ -88,12 +90,14 @@ const forms = [
   walkCapForm,
   shapeSleeveForm,
   recutNecklineForm,
+  raiseNecklineForm,
   cutKeyholeForm,
   recutArmholeForm,
   recutEdgeForm,
   shapeHemForm,
   matchEdgeForm,
   addButtonStandForm,
+  wrapOverForm,
   trueForm,
   setAllowanceForm,
   setSeamForm,
@@ -162,12 +166,14 @@ const all: DoneBy<typeof forms> = [
   walkCapVerb,
   shapeSleeveVerb,
   recutNecklineVerb,
+  raiseNecklineVerb,
   cutKeyholeVerb,
   recutArmholeVerb,
   recutEdgeVerb,
   shapeHemVerb,
   matchEdgeVerb,
   addButtonStandVerb,
+  wrapOverVerb,
   trueVerb,
   setAllowanceVerb,
   setSeamVerb,

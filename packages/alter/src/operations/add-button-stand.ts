@@ -1,5 +1,4 @@
 import {
-  type Cutting,
   type Edge,
   edgePath,
   type Path,
@@ -15,7 +14,6 @@ import type { Alteration } from '../alteration.js';
 import type { Became } from '../became/became.js';
 import { inTurn } from '../became/in-turn.js';
 import { requireFreeEdgeName } from '../dividing/names-free.js';
-import { usualAllowance } from '../dividing/usual-allowance.js';
 import { sameEdge } from '../edge-refs.js';
 import { offStraight } from '../hinge/off-straight.js';
 import type { Reshaped } from '../moved-edges/chains.js';
@@ -24,6 +22,7 @@ import { moveEdgesInwards } from '../moved-edges/move-edges-inwards.js';
 import { requireSimple } from '../moved-edges/tidy.js';
 import { edgeInRing, withEdgeRedrawn } from '../redrawn-edges/corner-moved.js';
 import { facingBeyond } from '../redrawn-edges/facing-beyond.js';
+import { asPair, centreLine, openEdge } from '../redrawn-edges/opened-centre.js';
 import { refusal, saying } from '../redrawn-edges/tellings.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
@@ -116,15 +115,8 @@ function withStand(piece: Piece, name: string, width: number, centre: Path): Res
   const parts = done.piece.outline.parts.map(part =>
     part.type === 'edge' && part.name === name ? openEdge(piece, part) : part,
   );
-  const line: PieceLine = { kind: 'placement', name, path: centre, role: 'centre' };
-  const lines = [...done.piece.lines.filter(l => l.name !== name), line];
+  const lines = [...done.piece.lines.filter(l => l.name !== name), centreLine(name, centre)];
   return { ...done, piece: { ...done.piece, outline: { parts }, lines } };
-}
-
-function openEdge(piece: Piece, edge: Edge): Edge {
-  const { roleGuessed: _, ...rest } = edge;
-  const allowance = edge.kind === 'fold' ? usualAllowance(piece) : edge.allowance;
-  return { ...rest, role: 'opening', kind: edge.kind === 'fold' ? 'seam' : edge.kind, allowance };
 }
 
 /** The stand's edge becomes a fold line, and the facing lies beyond it. */
@@ -165,9 +157,3 @@ function withFacing(stand: Reshaped, name: string, width: number): Reshaped {
     findings: stand.findings,
   };
 }
-
-const asPair = (piece: Piece): Piece => {
-  const paired = (cutting: Cutting): Cutting => ({ ...cutting, count: 2 * cutting.count, mirrored: true });
-  const { alsoCut } = piece;
-  return { ...piece, cutting: paired(piece.cutting), ...(alsoCut ? { alsoCut: alsoCut.map(paired) } : {}) };
-};

@@ -25,6 +25,9 @@ export interface RedrawnEdgeTellings {
   'edge-matches-already': { readonly edge: Thing; readonly seam: Thing };
   'stand-edge-bent': { readonly edge: Thing; readonly offMm: number };
   'grown-facing-too-wide': { readonly edge: Thing; readonly widthMm: number };
+  'wrap-not-at-neck': { readonly edge: Thing };
+  'wrap-too-deep': { readonly edge: Thing; readonly depthMm: number; readonly centreMm: number };
+  'neck-not-between': { readonly edge: Thing };
   'keyhole-off-fold': { readonly piece: Thing; readonly downMm: number; readonly roomMm: number };
   'keyhole-needs-fold': { readonly piece: Thing };
   'hem-curved-deep': { readonly edge: Thing; readonly allowanceMm: number };
@@ -66,6 +69,19 @@ export interface RedrawnEdgeSentences {
     readonly widthMm: number;
     readonly facingMm?: number;
     readonly opened: boolean;
+  };
+  'wrapped-over': {
+    readonly edge: Thing;
+    readonly byMm: number;
+    readonly depthMm: number;
+    readonly neck: Thing;
+    readonly neckMm: number;
+    readonly opened: boolean;
+  };
+  'raised-neckline': {
+    readonly pieces: readonly Thing[];
+    readonly byMm: number;
+    readonly necksMm: readonly number[];
   };
   'cut-keyhole': {
     readonly piece: Thing;

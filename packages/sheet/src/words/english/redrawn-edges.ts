@@ -46,6 +46,18 @@ export const redrawnEdges: Tellings<RedrawnEdgeTellings> = {
     message: `A facing ${say.length(widthMm)} wide at ${say.thing(edge)} is wider than the edges beside it reach.`,
     remedy: 'Make it narrower.',
   }),
+  'wrap-not-at-neck': ({ edge }, say) => ({
+    message: capital(`${say.thing(edge)} is not a centre edge that comes up to the neck.`),
+    remedy: 'Choose the centre edge that comes up to the neck.',
+  }),
+  'wrap-too-deep': ({ edge, depthMm, centreMm }, say) => ({
+    message: `The slant would end ${say.length(depthMm)} down ${say.thing(edge)}, which is ${say.length(centreMm)} long.`,
+    remedy: 'Make it less deep.',
+  }),
+  'neck-not-between': ({ edge }, say) => ({
+    message: capital(`${say.thing(edge)} does not run from a centre edge or fold to a shoulder.`),
+    remedy: 'Raise the neck of half a piece, and close or move a dart at its end first.',
+  }),
   'keyhole-off-fold': ({ piece, downMm, roomMm }, say) => ({
     message: `The keyhole would end ${say.length(downMm)} down the fold of ${say.thing(piece)}, which is ${say.length(roomMm)} long.`,
     remedy: 'Make it less deep, or begin it higher.',
@@ -102,6 +114,14 @@ export const redrawnEdgesDone: Sentences<RedrawnEdgeSentences> = {
   'added-button-stand': ({ edge, widthMm, facingMm, opened }, say) =>
     capital(
       `${say.thing(edge)} has a button stand ${say.length(widthMm)} wide${facingMm === undefined ? '' : `, and a facing ${say.length(facingMm)} wide cut in one`}; a line shows the centre${opened ? ', and the piece is cut as a pair' : ''}.`,
+    ),
+  'wrapped-over': ({ edge, byMm, depthMm, neck, neckMm, opened }, say) =>
+    capital(
+      `${say.thing(edge)} wraps over by ${say.length(byMm)}; ${say.thing(neck)} slants to ${say.length(depthMm)} down and is ${say.length(neckMm)} long${opened ? '; the piece is cut as a pair' : ''}. A line shows the centre. The slant is on the bias: stay it.`,
+    ),
+  'raised-neckline': ({ pieces, byMm, necksMm }, say) =>
+    capital(
+      `the neckline of ${say.things(pieces)} was raised by ${say.length(byMm)}; it is ${say.list(necksMm.map(say.length))} long on the pattern. It must still pass over the head, or open.`,
     ),
   'cut-keyhole': ({ piece, belowMm, depthMm, widthMm, roundMm }, say) =>
     capital(

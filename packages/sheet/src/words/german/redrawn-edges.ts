@@ -44,6 +44,19 @@ export const redrawnEdges: Tellings<RedrawnEdgeTellings> = {
     message: `Ein ${say.length(widthMm)} breiter Beleg ist breiter, als die Kanten daneben reichen: ${say.thing(edge)}.`,
     remedy: 'Machen Sie ihn schmaler.',
   }),
+  'wrap-not-at-neck': ({ edge }, say) => ({
+    message: `${say.thing(edge)} ist keine Mittelkante, die bis zum Hals hinaufläuft.`,
+    remedy: 'Wählen Sie die Mittelkante, die bis zum Hals hinaufläuft.',
+  }),
+  'wrap-too-deep': ({ edge, depthMm, centreMm }, say) => ({
+    message: `Die Schräge endete ${say.length(depthMm)} weit unten: ${say.thing(edge)} ist ${say.length(centreMm)} lang.`,
+    remedy: 'Machen Sie sie weniger tief.',
+  }),
+  'neck-not-between': ({ edge }, say) => ({
+    message: `${say.thing(edge)} läuft nicht von einer Mittelkante oder einem Bruch zu einer Schulter.`,
+    remedy:
+      'Heben Sie den Hals eines halben Teils, und schließen oder verlegen Sie zuerst einen Abnäher an seinem Ende.',
+  }),
   'keyhole-off-fold': ({ piece, downMm, roomMm }, say) => ({
     message: `${say.thing(piece)}: Der Schlüsselloch-Ausschnitt endete ${say.length(downMm)} weit unten am Bruch, der ${say.length(roomMm)} lang ist.`,
     remedy: 'Machen Sie ihn weniger tief, oder beginnen Sie ihn höher.',
@@ -91,6 +104,10 @@ export const redrawnEdgesDone: Sentences<RedrawnEdgeSentences> = {
     `${say.thing(edge)} um ${say.length(Math.abs(byMm))} ${byMm < 0 ? 'kürzer' : 'länger'} gemacht${seam ? `, passend zu ${say.thing(seam)}` : ''}: ${say.length(lengthMm)}; ${say.thing(beside)} ist zum neuen Ende gezeichnet.`,
   'added-button-stand': ({ edge, widthMm, facingMm, opened }, say) =>
     `${say.thing(edge)} hat einen ${say.length(widthMm)} breiten Übertritt für Knöpfe${facingMm === undefined ? '' : ` und einen angeschnittenen, ${say.length(facingMm)} breiten Beleg`}; eine Linie zeigt die Mitte${opened ? ', das Teil wird als Paar zugeschnitten' : ''}.`,
+  'wrapped-over': ({ edge, byMm, depthMm, neck, neckMm, opened }, say) =>
+    `${say.thing(edge)} greift ${say.length(byMm)} über; ${say.thing(neck)} läuft schräg bis ${say.length(depthMm)} hinunter und ist ${say.length(neckMm)} lang${opened ? '; das Teil wird als Paar zugeschnitten' : ''}. Eine Linie zeigt die Mitte. Die Schräge liegt im schrägen Fadenlauf: Sichern Sie sie mit einer Einlage.`,
+  'raised-neckline': ({ pieces, byMm, necksMm }, say) =>
+    `Halsausschnitt um ${say.length(byMm)} hochgezogen (${say.things(pieces)}); im Schnitt ist er ${say.list(necksMm.map(say.length))} lang. Er muss weiterhin über den Kopf gehen oder sich öffnen lassen.`,
   'cut-keyhole': ({ piece, belowMm, depthMm, widthMm, roundMm }, say) =>
     `${say.thing(piece)} hat ${say.length(belowMm)} unter dem Hals einen Schlüsselloch-Ausschnitt, ${say.length(depthMm)} tief und ${say.length(widthMm)} breit; seine Kante misst ringsum ${say.length(roundMm)}.`,
 };

@@ -116,6 +116,14 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     does: 'Setzt jenseits einer Mittelkante einen Streifen für Knöpfe und Knopflöcher an und auf Wunsch dahinter einen angeschnittenen, umgeschlagenen Beleg.',
     sentence: 'Übertritt {width} breit an {edge} von {piece}[, mit {facing} breitem angeschnittenem Beleg]',
   },
+  'wrap over': {
+    does: 'Zeichnet ein Vorderteil, das über das andere greift: Der Hals läuft schräg von der Schulter bis jenseits der Mitte, von dort die Kante nach unten.',
+    sentence: '{piece} an {edge} um {by} übergreifen lassen, der Hals schräg bis {depth} hinunter',
+  },
+  'raise neckline': {
+    does: 'Lässt einen Hals als angeschnittenen Kamin hochstehen; die Schulter läuft in einem Bogen zu seinem Ende hinauf.',
+    sentence: 'Halsausschnitt von {pieces} um {by} hochziehen',
+  },
   'cut keyhole': {
     does: 'Schneidet unter dem Hals eine ovale Öffnung in ein Teil im Bruch; ihre Kante will einen Beleg oder eine Einfassung.',
     sentence: 'Schlüsselloch-Ausschnitt in {piece}, {below} unter dem Hals, {depth} tief und {width} breit',
