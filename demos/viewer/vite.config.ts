@@ -14,7 +14,6 @@ const policy = (single: boolean): string =>
     'img-src': "'self' data: blob:",
     'connect-src': single ? "'none'" : "'self'",
     'manifest-src': single ? "'none'" : "'self'",
-    'frame-src': 'blob:',
     'base-uri': "'none'",
     'form-action': "'none'",
   })
