@@ -50,29 +50,23 @@ export function pointWithin(outline: Polygon, lines: readonly Chord[]): Point {
 /** mm that names beside the map take at most. */
 export const columnWidth = 26;
 
-/** Where the column of names stands: its left side, and how high it may be if it must. */
+/** Where the column of names stands: its left side, and how high the map is. */
 export interface Column {
   readonly x: number;
   readonly height: number;
-  readonly most: number;
 }
 
 /** mm: em size of a name beside the map, 7 pt, and from one to the next at the least. */
 const size = 2.5;
 const pitch = 3.3;
 
-/**
- * Names in a column, each as near the height of its piece as the others allow, with a line to a dot in it. Where there
- * are more than a column holds the rest stand in the cutting list alone, which says their pages.
- */
+/** Names in a column, each as near the height of its piece as the others allow, with a line to a dot in it. */
 export function namesBeside(
   measure: TypeMeasure,
   unnamed: readonly Unnamed[],
-  { x, height, most }: Column,
+  { x, height }: Column,
 ): { readonly inks: readonly Ink[]; readonly height: number } {
-  const sorted = [...unnamed]
-    .sort((a, b) => a.at.y - b.at.y || b.at.x - a.at.x)
-    .slice(0, Math.max(Math.floor(most / pitch), 1));
+  const sorted = [...unnamed].sort((a, b) => a.at.y - b.at.y || b.at.x - a.at.x);
   const room = Math.max(height, sorted.length * pitch);
   let above = 0;
   const inks = sorted.flatMap(({ title, at: point }, i): readonly Ink[] => {

@@ -45,12 +45,15 @@ const legiblePage = 9;
 const besideShare = 0.1;
 const besideAnyway = 2;
 
+/** Lines from more names than this would hide the map; then the cutting list alone says on which pages such pieces are. */
+const mostBeside = 16;
+
 /** mm from the map to the names beside it. */
 const gap = 5;
 
 /**
  * The sheets in small: every page with its label, every piece with its name. Pieces that are too small or too
- * cut up by page lines to hold theirs have it beside the map, at the end of a line.
+ * cut up by page lines to hold theirs have it beside the map, at the end of a line, unless they are many.
  * @param heights mm, in the order of preference: the map is as high as the first at which it is legible, else the last
  */
 export function mapSlab(
@@ -59,7 +62,8 @@ export function mapSlab(
   width: number,
   heights: readonly number[],
 ): MapSlab {
-  const fits = (map: SmallMap) => map.unnamed.length === 0 || map.width + gap + columnWidth <= width;
+  const besides = ({ unnamed }: SmallMap) => (unnamed.length > mostBeside ? [] : unnamed);
+  const fits = (map: SmallMap) => besides(map).length === 0 || map.width + gap + columnWidth <= width;
   const isLegible = (map: SmallMap) =>
     map.pageWidth >= legiblePage &&
     map.unnamed.length <= Math.max(source.pieces.length * besideShare, besideAnyway);
@@ -73,10 +77,9 @@ export function mapSlab(
     map = mapIn(width, height);
     if (!fits(map)) map = mapIn(width - gap - columnWidth, height);
   } while (!isLegible(map) && tried < heights.length);
-  const column = namesBeside(measure, map.unnamed, {
+  const column = namesBeside(measure, besides(map), {
     x: map.width + gap,
     height: map.height,
-    most: heights.at(-1)!,
   });
   const drawing = { inks: [...map.inks, ...column.inks] };
   return {
