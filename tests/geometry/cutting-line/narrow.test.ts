@@ -148,6 +148,26 @@ describe('two darts that want more of the edge between them than there is', () =
   });
 });
 
+test('a wide allowance between a narrow one and a dart steps out square to their line', () => {
+  const waist = pieceOf([
+    straightEdge('narrow', at(0, 0), at(60, 0), { allowance: 8 }),
+    straightEdge('wide', at(60, 0), at(120, 0), { allowance: 18 }),
+    dart('d', at(120, 0), at(130, 80), at(140, 0), 'end'),
+    straightEdge('rest', at(140, 0), at(300, 0), { allowance: 18 }),
+    straightEdge('side', at(300, 0), at(300, 200)),
+    straightEdge('hem', at(300, 200), at(0, 200)),
+    straightEdge('centre', at(0, 200), at(0, 0), { kind: 'fold' }),
+  ]);
+  const { path, findings } = cuttingLine(waist);
+  const points = path.segments.map(s => s[0]);
+  for (const [x, y] of [
+    [60, -8],
+    [60, -18],
+  ] as const)
+    expect(Math.min(...points.map(p => Math.hypot(p.x - x, p.y - y)))).toBeLessThan(1e-6);
+  expect(findings).toEqual([]);
+});
+
 test('a piece that lies on both sides of its fold keeps both', () => {
   const { path } = cuttingLine(
     pieceOf([

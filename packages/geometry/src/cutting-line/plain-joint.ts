@@ -1,6 +1,6 @@
 import { boundsOf, boxesMeet } from '../curve/bounds.js';
 import { intersectSegments } from '../curve/intersect.js';
-import { endOf, isLine, startOf } from '../curve/segment.js';
+import { endOf, startOf } from '../curve/segment.js';
 import { angleTolerance, coincidenceTolerance, cornerTurn, smoothJoint } from '../tolerance.js';
 import { add, angleBetween, distance, dot, leftOf, type Point, scale, subtract, unit } from '../vector.js';
 import { armAfter, armBefore, turnedPlace } from './arm.js';
@@ -168,9 +168,7 @@ function innerJoint(before: Run, after: Run, turn: number): Joint {
   const isSnipped = -turn > cornerTurn && before.allowance + after.allowance > 0;
   const snip = (strandsBefore: number): Pick<Joint, 'snip'> =>
     isSnipped ? { snip: { to: corner, after: strandsBefore } } : {};
-  const straightCut = crossingOfLines(before, after, turn);
-  if (straightCut) return { ...straightCut, bridge: [], ...snip(0) };
-  const runOn = before === after ? undefined : runOnInside(before, after, turn);
+  const runOn = runOnInside(before, after, turn);
   if (runOn) return { ...runOn, ...snip('after' in runOn ? 1 : 0) };
   const [inwards, outwards] = overCorner(before, after);
   const first = [...before.parallel, ...inwards],
@@ -213,28 +211,6 @@ function runOnInside(before: Run, after: Run, turn: number): Omit<Joint, 'snip'>
         before: turnedPlace({ index, t }, narrower.parallel.length),
         bridge: straight(point, wider.base, wider.of),
       };
-}
-
-/** In closed form where both parallels are straight as far as the cut. */
-function crossingOfLines(before: Run, after: Run, turn: number): Pick<Joint, 'before' | 'after'> | undefined {
-  const last = before.parallel.at(-1)!.segment,
-    first = after.parallel[0]!.segment;
-  if (!isLine(last) || !isLine(first) || before.isEndCut || after.isStartCut) return undefined;
-  const sin = Math.sin(turn),
-    cos = Math.cos(turn),
-    a = before.allowance,
-    b = after.allowance;
-  if (-sin <= angleTolerance) return undefined;
-  const cutBefore = (b - a * cos) / -sin,
-    cutAfter = (a - b * cos) / -sin;
-  const lengthBefore = distance(last[0], last[1]),
-    lengthAfter = distance(first[0], first[1]);
-  const fits = (cut: number, length: number): boolean => cut >= -coincidenceTolerance && cut < length;
-  if (!fits(cutBefore, lengthBefore) || !fits(cutAfter, lengthAfter)) return undefined;
-  return {
-    before: { index: before.parallel.length - 1, t: Math.min(1, 1 - cutBefore / lengthBefore) },
-    after: { index: 0, t: Math.max(0, cutAfter / lengthAfter) },
-  };
 }
 
 function onlyCrossing(first: readonly Strand[], second: readonly Strand[], corner: Point) {

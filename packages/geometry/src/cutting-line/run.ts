@@ -138,10 +138,8 @@ function parallelOf(of: string, stitching: readonly Segment[], allowance: number
       if (piece.every(p => distance(p, from) <= fitTolerance))
         skipped = { segment: piece, of, shape: 'parallel', beside };
       else {
-        if (skipped && strands.length > 0 && distance(from, startOf(piece)) > coincidenceTolerance)
-          add([from, startOf(piece)], beside);
+        if (distance(from, startOf(piece)) > coincidenceTolerance) add([from, startOf(piece)], beside);
         add(piece, beside);
-        skipped = undefined;
       }
     }
   // A last crumb may run back on the rest: the corner's own way to square covers what it leaves.
