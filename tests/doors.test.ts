@@ -99,6 +99,12 @@ const soundCalls: Readonly<Record<string, readonly unknown[]>> = {
   walkSeam: [pattern, seam],
   walkSeams: [pattern],
   writePattern: [pattern],
+  writeSizes: [
+    [
+      { ...pattern, size: '12' },
+      { ...pattern, size: '14' },
+    ],
+  ],
   bodyPieces: [pattern],
   centreOf: [front],
   edgeTruing: [front, 'hem'],
@@ -220,7 +226,16 @@ const unread = [
   ],
   ...['movedDrawing', 'penOf', 'catalogueOf', 'doJob', 'faultsIn', 'pageOptions', 'paperWord', 'runSteps'],
   ...['sheetJsonSchema', 'sheetOfRecord', 'sheetReader', 'verbWordsOf', 'commandRefusal', 'commandSaying'],
-  ...['refuseSheet', 'changedSeams', 'saidByNames', 'namingSheet', 'piecesOfDrawing', 'joinedPages'],
+  ...[
+    'refuseSheet',
+    'changedSeams',
+    'saidByNames',
+    'namingSheet',
+    'piecesOfDrawing',
+    'joinedPages',
+    'sizesOfDrawing',
+    'concludeRun',
+  ],
 ];
 /** Curves, paths, regions and cutting lines are asked elsewhere, and so is every verb. */
 const askedElsewhere = new Set<unknown>([
