@@ -13,6 +13,7 @@ export { draftLining } from './derive/draft-lining.js';
 export { draftPatchPocket } from './derive/draft-patch-pocket.js';
 export { draftPlacket } from './derive/draft-placket.js';
 export { draftSeamPocket } from './derive/draft-seam-pocket.js';
+export { draftSlantPocket } from './derive/draft-slant-pocket.js';
 export { draftStay } from './derive/draft-stay.js';
 export { draftBinding, draftStrip } from './derive/draft-strip.js';
 export { draftTie } from './derive/draft-tie.js';

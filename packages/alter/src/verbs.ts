@@ -7,6 +7,7 @@ import { draftLiningForm, draftLiningVerb } from './derive/draft-lining.js';
 import { draftPatchPocketForm, draftPatchPocketVerb } from './derive/draft-patch-pocket.js';
 import { draftPlacketForm, draftPlacketVerb } from './derive/draft-placket.js';
 import { draftSeamPocketForm, draftSeamPocketVerb } from './derive/draft-seam-pocket.js';
+import { draftSlantPocketForm, draftSlantPocketVerb } from './derive/draft-slant-pocket.js';
 import { draftStayForm, draftStayVerb } from './derive/draft-stay.js';
 import { draftBindingForm, draftBindingVerb, draftStripForm, draftStripVerb } from './derive/draft-strip.js';
 import { draftTieForm, draftTieVerb } from './derive/draft-tie.js';
@@ -112,6 +113,7 @@ const forms = [
   draftPlacketForm,
   draftPatchPocketForm,
   draftSeamPocketForm,
+  draftSlantPocketForm,
   draftCollarForm,
   draftHoodForm,
   draftLiningForm,
@@ -188,6 +190,7 @@ const all: DoneBy<typeof forms> = [
   draftPlacketVerb,
   draftPatchPocketVerb,
   draftSeamPocketVerb,
+  draftSlantPocketVerb,
   draftCollarVerb,
   draftHoodVerb,
   draftLiningVerb,

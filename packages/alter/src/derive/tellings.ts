@@ -71,6 +71,8 @@ export interface DeriveTellings {
     readonly neckMm: number;
   };
   'hood-without-cords': { readonly piece: string };
+  'pocket-beyond-edge': { readonly edge: Thing; readonly wantedMm: number; readonly lengthMm: number };
+  'corner-not-there': { readonly first: Thing; readonly second: Thing };
   'piece-replaced': { readonly piece: string; readonly seam?: Thing };
 }
 
@@ -106,6 +108,11 @@ export interface DeriveSentences {
   'drafted-seam-pocket': {
     readonly seam: Thing;
     readonly fromMm: number;
+    readonly mouthMm: number;
+    readonly pieces: readonly Thing[];
+  };
+  'drafted-slant-pocket': {
+    readonly piece: Thing;
     readonly mouthMm: number;
     readonly pieces: readonly Thing[];
   };

@@ -139,6 +139,16 @@ export const derive: Tellings<DeriveTellings> = {
     message: `The ${say.name(piece)}: for a child, no cord or drawstring at hood or neck; it can catch and strangle.`,
     remedy: 'Close it with elastic inside, or a press fastener; local rules decide.',
   }),
+  'pocket-beyond-edge': ({ edge, wantedMm, lengthMm }, say) => ({
+    message: capital(
+      `${say.thing(edge)} has ${say.length(lengthMm)} up to the next corner or dart, and mouth and bag want ${say.length(wantedMm)}.`,
+    ),
+    remedy: 'Make the mouth or the bag smaller there.',
+  }),
+  'corner-not-there': ({ first, second }, say) => ({
+    message: capital(`${say.thing(first)} and ${say.thing(second)} do not meet in a corner.`),
+    remedy: 'Name the two edges that meet where the pocket is to lie.',
+  }),
   'piece-replaced': ({ piece, seam }, say) => ({
     message: `The drafted ${say.name(piece)} takes the place of the pattern's own${seam ? `, in ${say.thing(seam)} too` : ''}.`,
     remedy: 'Give the new piece another name if both are wanted.',
@@ -182,6 +192,10 @@ export const drafts: Sentences<DeriveSentences> = {
   'drafted-seam-pocket': ({ seam, fromMm, mouthMm, pieces }, say) =>
     capital(
       `${say.thing(seam)} stays open for ${say.length(mouthMm)}, ${say.length(fromMm)} from its beginning; ${say.things(pieces)} were drafted for it.`,
+    ),
+  'drafted-slant-pocket': ({ piece, mouthMm, pieces }, say) =>
+    capital(
+      `${say.thing(piece)} was cut off slanting, the mouth ${say.length(mouthMm)} long; ${say.things(pieces)} were drafted for it.`,
     ),
   'drafted-lining': ({ pieces, shorterMm, pleatMm, seams }, say) =>
     capital(

@@ -126,6 +126,14 @@ export const derive: Tellings<DeriveTellings> = {
     remedy:
       'Schließen Sie sie mit Gummi im Inneren oder einem Druckknopf; es gelten die örtlichen Vorschriften.',
   }),
+  'pocket-beyond-edge': ({ edge, wantedMm, lengthMm }, say) => ({
+    message: `${say.thing(edge)} hat bis zur nächsten Ecke oder zum nächsten Abnäher ${say.length(lengthMm)}; Eingriff und Beutel brauchen ${say.length(wantedMm)}.`,
+    remedy: 'Machen Sie dort den Eingriff oder den Beutel kleiner.',
+  }),
+  'corner-not-there': ({ first, second }, say) => ({
+    message: `${say.thing(first)} und ${say.thing(second)} treffen sich in keiner Ecke.`,
+    remedy: 'Nennen Sie die beiden Kanten, die sich dort treffen, wo die Tasche liegen soll.',
+  }),
   'piece-replaced': ({ piece, seam }, say) => ({
     message: `Das gezeichnete ${say.thing({ piece })} tritt an die Stelle des alten${seam ? `, auch in ${say.thing(seam)}` : ''}.`,
     remedy: 'Geben Sie dem neuen Teil einen anderen Namen, wenn beide gebraucht werden.',
@@ -160,6 +168,8 @@ export const drafts: Sentences<DeriveSentences> = {
     `${say.thing(edge)} öffnet sich um einen Schlitz von ${say.length(slitMm)}; ${say.thing({ piece })}, der ihn einfasst: ${cut(lengthMm, widthMm, say)}.`,
   'drafted-seam-pocket': ({ seam, fromMm, mouthMm, pieces }, say) =>
     `${say.thing(seam)} bleibt auf ${say.length(mouthMm)} offen, ${say.length(fromMm)} von ihrem Anfang; dafür gezeichnet: ${say.things(pieces)}.`,
+  'drafted-slant-pocket': ({ piece, mouthMm, pieces }, say) =>
+    `${say.thing(piece)} schräg abgeschnitten, der Eingriff ${say.length(mouthMm)} lang; dafür gezeichnet: ${say.things(pieces)}.`,
   'drafted-lining': ({ pieces, shorterMm, pleatMm, seams }, say) =>
     `${say.things(pieces)} abgenommen${shorterMm > 0 ? `, ${say.length(shorterMm)} kürzer` : ''}${pleatMm > 0 ? `, mit ${say.length(pleatMm)} Bewegungsfalte in der hinteren Mitte` : ''}; Nähte mit ihnen: ${seams}.`,
   'drafted-strip': ({ kind, piece, count, edgeMm, lengthMm, widthMm, squareMm, replaced }, say) =>

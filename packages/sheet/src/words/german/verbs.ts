@@ -251,6 +251,11 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     sentence:
       'Anpassen an {for}, um {by} rundherum[, Armloch um {armhole}][, {cap ease} Mehrweite in der Kugel]',
   },
+  'draft slant pocket': {
+    does: 'Schneidet den Eingriff einer Tasche schräg von der Taille zur Seite und zeichnet das Seitenteil dahinter und den Beutel davor.',
+    sentence:
+      'Schräge Tasche „{name}“ an {piece} zwischen {waist} und {side} zeichnen[, von {in}][ bis {down}][, Beutel {depth} tiefer][ und {below} länger][, aus {fabric}]',
+  },
   'draft strip': {
     does: 'Zeichnet einen geraden Streifen, so lang wie seine Kanten im ganzen Kleidungsstück und so breit zugeschnitten wie angegeben.',
     sentence:

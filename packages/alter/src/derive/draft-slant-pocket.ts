@@ -1,0 +1,264 @@
+import {
+  type Edge,
+  type EdgeRun,
+  line,
+  type Path,
+  type Pattern,
+  type Piece,
+  pathLength,
+  pathOf,
+  pieceNamed,
+  type Seam,
+} from '@paperhinge/geometry';
+import { tolerances } from '@paperhinge/geometry/internal';
+import {
+  endTangent,
+  fairCurve,
+  joined,
+  pathEnd,
+  pathStart,
+  startTangent,
+  subpath,
+} from '@paperhinge/geometry/paths';
+import { withPiece } from '@paperhinge/geometry/pattern';
+import { add, rightOf, scale } from '@paperhinge/geometry/plane';
+import { centroid } from '@paperhinge/geometry/regions';
+import type { Alteration, Derived } from '../alteration.js';
+import { type Item, itemsOf, partOfRun, type Run, recomposed } from '../moved-edges/composed.js';
+import { grainOrVertical } from '../moved-edges/grain.js';
+import * as field from '../verb/fields.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
+import { grainLine, seamEdge } from './collar-shapes.js';
+import { laidAside } from './free-place.js';
+import { titled } from './long-piece.js';
+import { takePlace } from './take-place.js';
+import { refusal, saying } from './tellings.js';
+
+/** A pocket whose mouth is cut slanting from waist to side. Lengths in mm. */
+export interface DraftSlantPocket {
+  readonly name: string;
+  readonly piece: string;
+  readonly waist: string;
+  readonly side: string;
+  /** Where the mouth begins, along the waist from the side; default 40. */
+  readonly in?: number;
+  /** Where it ends, down the side from the waist; default 160. */
+  readonly down?: number;
+  /** How far the bag reaches beyond the mouth, along the waist and down the side; default 90, and 100. */
+  readonly depth?: number;
+  readonly below?: number;
+  /** Default 10. */
+  readonly allowance?: number;
+  readonly fabric?: string;
+}
+
+/**
+ * Drafts a slant pocket: the corner between waist and side is cut off the piece along the mouth; a side piece, traced
+ * with that corner and the bag, lies behind it and closes waist and side seam again; a facing bag is sewn to the mouth.
+ * On paper the same; common practice, no source. Rigid: all of the piece that stays. Waist and side seam are told anew
+ * over both pieces.
+ *
+ * @throws PatternError `corner-not-there`, `pocket-beyond-edge`; `unknown-piece`, `unknown-edge`; those of `perform`
+ */
+export const draftSlantPocket = (pattern: Pattern, parameters: DraftSlantPocket): Alteration =>
+  perform(draftSlantPocketVerb, pattern, parameters);
+
+export const draftSlantPocketForm = formOf<DraftSlantPocket>()({
+  verb: 'draft slant pocket',
+  does: 'Cuts the mouth of a pocket slanting from waist to side, and drafts the side piece behind it and the bag that faces it.',
+  fields: {
+    name: field.newName(),
+    piece: field.piece(),
+    waist: field.edge(),
+    side: field.edge(),
+    in: field.usually(field.size(), 40),
+    down: field.usually(field.size(), 160),
+    depth: field.usually(field.size(), 90),
+    below: field.usually(field.size(), 100),
+    allowance: field.usually(field.length({ most: tolerances.largestAllowance }), 10),
+    fabric: field.optional(field.cloth()),
+  },
+  leaves: ({ name, piece }) => ({
+    pieces: [`${name} side`, `${name} facing`],
+    changed: [piece],
+    seams: [`${name} mouth`, `${name} bag`],
+  }),
+  sentence:
+    'Draft a slant pocket "{name}" for the {piece} between its {waist} and its {side}[, from {in} in][ to {down} down][, its bag {depth} deeper][ and {below} lower][, of the {fabric} cloth]',
+  startsAt: { corner: ['piece', 'waist'], piece: ['piece'] },
+  example: {
+    pattern: 'trousers',
+    step: { name: 'pocket', piece: 'front', waist: 'waist', side: 'outseam' },
+  },
+});
+export const draftSlantPocketVerb = /* @__PURE__ */ verbFrom(draftSlantPocketForm, drawnPocket);
+
+type Whole = DraftSlantPocket &
+  Required<Pick<DraftSlantPocket, 'in' | 'down' | 'depth' | 'below' | 'allowance'>>;
+
+/** The two runs that meet at the corner, in clockwise order, and how much of each the mouth and the bag take. */
+interface Corner {
+  readonly items: readonly Item[];
+  readonly first: { readonly at: number; readonly run: Run; readonly mouth: number; readonly bag: number };
+  readonly second: { readonly at: number; readonly run: Run; readonly mouth: number; readonly bag: number };
+}
+
+function drawnPocket(given: Pattern, wish: Whole): Alteration {
+  const { name, allowance } = wish;
+  const source = pieceNamed(given, wish.piece);
+  const corner = cornerOf(source, wish);
+  const { first, second } = corner;
+  const mouth = pathOf(line(placeOn(first.run.path, -first.mouth), placeOn(second.run.path, second.mouth)));
+  const slant = { ...seamEdge('mouth', mouth, allowance) };
+  const cut = recomposed(source, cutOff(corner, slant));
+  const sideName = `${name} side`,
+    facingName = `${name} facing`;
+  const [away, down] = [first.mouth + first.bag, second.mouth + second.bag];
+  const firstPart = tail(first.run.path, away),
+    secondPart = subpath(second.run.path, 0, down);
+  const bag = bagFrom(secondPart, firstPart);
+  const cloth = wish.fabric ?? source.cutting.fabric;
+  const side = pieceOf(source, sideName, cloth, [
+    { ...first.run.edge, path: firstPart },
+    { ...second.run.edge, path: secondPart },
+    seamEdge('bag', bag, allowance),
+  ]);
+  const facing = pieceOf(source, facingName, cloth, [
+    { ...first.run.edge, name: `${first.run.edge.name} inner`, path: subpath(firstPart, 0, first.bag) },
+    seamEdge('mouth', mouth, allowance),
+    { ...second.run.edge, name: `${second.run.edge.name} lower`, path: tail(secondPart, second.bag) },
+    seamEdge('bag', bag, allowance),
+  ]);
+  let pattern = withPiece(given, cut.piece);
+  for (const piece of [side, facing])
+    pattern = takePlace(pattern, laidAside(pattern, piece), undefined).pattern;
+  const run = (piece: string, edge: string): EdgeRun => ({ piece, edge, reversed: false });
+  const own: readonly Seam[] = [
+    { name: `${name} mouth`, a: [run(source.name, 'mouth')], b: [run(facingName, 'mouth')], ease: { mm: 0 } },
+    { name: `${name} bag`, a: [run(sideName, 'bag')], b: [run(facingName, 'bag')], ease: { mm: 0 } },
+  ];
+  const kept = pattern.seams.filter(({ name: other }) => !own.some(seam => seam.name === other));
+  const closing = kept.map(seam => closedAgain(seam, source.name, sideName, corner));
+  return {
+    pattern: { ...pattern, seams: [...closing, ...own] },
+    did: saying('drafted-slant-pocket', {
+      piece: { piece: source.name },
+      mouthMm: pathLength(mouth),
+      pieces: [{ piece: sideName }, { piece: facingName }],
+    }),
+    findings: cut.findings,
+    became: cut.became,
+    derived: [side, facing].map(derivedPocket),
+  };
+}
+
+const derivedPocket = ({ name, cutting }: Piece): Derived => ({
+  name,
+  kind: 'pocket',
+  lengthMm: 0,
+  widthMm: 0,
+  fabric: cutting.fabric,
+  along: [],
+  edgeMm: 0,
+  figures: {},
+});
+
+const tail = (path: Path, length: number): Path =>
+  subpath(path, pathLength(path) - length, Number.POSITIVE_INFINITY);
+/** A place so far from the start, or where negative from the end. */
+const placeOn = (path: Path, along: number) =>
+  along < 0 ? pathStart(tail(path, -along)) : pathEnd(subpath(path, 0, along));
+
+function cornerOf(piece: Piece, { waist, side, in: inMm, down, depth, below }: Whole): Corner {
+  const items = itemsOf(piece);
+  const named = (item: Item | undefined, edge: string): item is Run =>
+    item?.type === 'run' && item.edge.name === edge;
+  const takes = { [waist]: { mouth: inMm, bag: depth }, [side]: { mouth: down, bag: below } };
+  for (const [at, item] of items.entries()) {
+    const nextAt = (at + 1) % items.length;
+    const next = items[nextAt];
+    for (const [one, other] of [
+      [waist, side],
+      [side, waist],
+    ] as const) {
+      if (!named(item, one) || !named(next, other)) continue;
+      for (const [edge, { path }] of [
+        [one, item],
+        [other, next],
+      ] as const) {
+        const { mouth, bag } = takes[edge]!;
+        const lengthMm = pathLength(path);
+        if (mouth + bag >= lengthMm)
+          throw refusal(
+            'pocket-beyond-edge',
+            { edge: { piece: piece.name, edge }, wantedMm: mouth + bag, lengthMm },
+            { piece: piece.name, edge },
+          );
+      }
+      return {
+        items,
+        first: { at, run: item, ...takes[one]! },
+        second: { at: nextAt, run: next, ...takes[other]! },
+      };
+    }
+  }
+  throw refusal(
+    'corner-not-there',
+    { first: { piece: piece.name, edge: waist }, second: { piece: piece.name, edge: side } },
+    { piece: piece.name },
+  );
+}
+
+/** The ring with the mouth in place of the corner. */
+function cutOff({ items, first, second }: Corner, mouth: Edge): readonly Item[] {
+  const length = pathLength(first.run.path);
+  return items.flatMap((item, i): readonly Item[] => {
+    if (i === first.at)
+      return [partOfRun(first.run, 0, length - first.mouth), { type: 'run', edge: mouth, path: mouth.path }];
+    if (i === second.at) return [partOfRun(second.run, second.mouth, pathLength(second.run.path))];
+    return [item];
+  });
+}
+
+/** The bag from the end of one line round to the beginning of another, leaving and arriving square to them. */
+const bagFrom = (leaving: Path, arriving: Path): Path =>
+  fairCurve(
+    { point: pathEnd(leaving), direction: rightOf(endTangent(leaving)) },
+    { point: pathStart(arriving), direction: scale(rightOf(startTangent(arriving)), -1) },
+  );
+
+/** mm. */
+const halfGrain = 40;
+
+function pieceOf(source: Piece, name: string, fabric: string, parts: readonly Edge[]): Piece {
+  const middle = centroid(joined(...parts.map(({ path }) => path)));
+  const { grain } = grainOrVertical(source);
+  const { count, mirrored, layers = 1 } = source.cutting;
+  return {
+    name,
+    title: titled(name),
+    role: 'pocket',
+    outline: { parts },
+    notches: [],
+    lines: [grainLine(add(middle, scale(grain, -halfGrain)), add(middle, scale(grain, halfGrain)))],
+    marks: [],
+    cutting: { count: count / layers, mirrored, fabric },
+  };
+}
+
+/** A seam that ran into the corner runs over the side piece's part of it now. */
+function closedAgain(seam: Seam, source: string, sidePiece: string, { first, second }: Corner): Seam {
+  const over = (runs: readonly EdgeRun[]): readonly EdgeRun[] =>
+    runs.flatMap((run): readonly EdgeRun[] => {
+      if (run.piece !== source || run.part) return [run];
+      const isFirst = run.edge === first.run.edge.name,
+        isSecond = run.edge === second.run.edge.name;
+      if (!isFirst && !isSecond) return [run];
+      const { mouth, bag } = isFirst ? first : second;
+      // The first run ends at the corner, the second begins there.
+      const part = isFirst ? { from: bag, to: bag + mouth } : { from: 0, to: mouth };
+      const closing: EdgeRun = { piece: sidePiece, edge: run.edge, reversed: run.reversed, part };
+      return isFirst === run.reversed ? [closing, run] : [run, closing];
+    });
+  return { ...seam, a: over(seam.a), b: over(seam.b) };
+}
