@@ -124,6 +124,38 @@ const gallery: Readonly<Record<string, Piece>> = {
     straightEdge('foot', at(320, 300), at(40, 300), { allowance: 10 }),
     straightEdge('left', at(40, 300), at(60, 0), { allowance: 10 }),
   ]),
+  'a rounded notch with a narrower side on one side only': pieceOf([
+    straightEdge('left side', at(60, 0), at(192, 100), { allowance: 15 }),
+    edge('bend', arc(at(195.0, 96), 5, 126.9, 40), { allowance: 15 }),
+    straightEdge('right side', at(195 + 5 * Math.cos(0.698), 96 + 5 * Math.sin(0.698)), at(300, 0), {
+      allowance: 6,
+    }),
+    straightEdge('right', at(300, 0), at(320, 300), { allowance: 10 }),
+    straightEdge('foot', at(320, 300), at(40, 300), { allowance: 10 }),
+    straightEdge('left', at(40, 300), at(60, 0), { allowance: 10 }),
+  ]),
+  'a dart between edges that have corners of their own': pieceOf([
+    edge(
+      'waist',
+      [
+        [at(30, -120), at(40, 0)],
+        [at(40, 0), at(120, 0)],
+      ],
+      { allowance: 9 },
+    ),
+    dart('d', at(120, 0), at(140, 110), at(160, 0), 'open'),
+    edge(
+      'yoke',
+      [
+        [at(160, 0), at(230, 0)],
+        [at(230, 0), at(260, -100)],
+      ],
+      { allowance: 12 },
+    ),
+    straightEdge('side', at(260, -100), at(310, 260), { allowance: 14 }),
+    straightEdge('hem', at(310, 260), at(0, 260), { kind: 'hem', allowance: 30 }),
+    straightEdge('left', at(0, 260), at(30, -120), { allowance: 10 }),
+  ]),
   'spikes and slits of unlike allowances': polygon(
     [at(0, 0), at(60, 40), at(120, 0), at(150, 4), at(260, 10), at(150, 30), at(160, 120), at(20, 130)],
     i => ({ allowance: [7, 15, 10, 25, 12, 6, 20, 10][i]! }),
