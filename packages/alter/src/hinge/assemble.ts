@@ -49,22 +49,15 @@ export interface DartWishes {
   readonly redrawn: ReadonlyMap<string, Point>;
 }
 
-interface EdgeItem {
-  readonly type: 'edge';
-  readonly edge: Edge;
-  path: Path;
-  /** The stretch it came from; absent for bridges. */
+/** A part of the outline to be, or a run of an edge that is one part with its neighbours. */
+interface Item {
+  /** As it was, but for what it is drawn of. */
+  readonly part: OutlinePart;
+  /** What it is drawn of now. */
+  readonly paths: Path[];
+  /** The stretch that an edge's run came from; absent for bridges. */
   readonly stretch?: number;
 }
-interface DartItem {
-  readonly type: 'dart';
-  dart: Dart;
-}
-interface PleatItem {
-  readonly type: 'pleat';
-  pleat: Pleat;
-}
-type Item = EdgeItem | DartItem | PleatItem;
 
 export interface Assembled {
   readonly piece: Piece;
@@ -89,17 +82,15 @@ export function assemble(
   const closed: ClosedDart[] = [];
   const items: Item[] = [];
   for (const [i, stretch] of cutPiece.stretches.entries()) {
-    if (stretch.type === 'edge')
-      items.push({ type: 'edge', edge: stretch.edge, path: joins.moved[i]!, stretch: i });
-    else if (stretch.type === 'mouth')
-      items.push({ type: 'pleat', pleat: { ...stretch.pleat, mouth: joins.moved[i]! } });
+    if (stretch.type === 'edge') items.push({ part: stretch.edge, paths: [joins.moved[i]!], stretch: i });
+    else if (stretch.type === 'mouth') items.push({ part: stretch.pleat, paths: [joins.moved[i]!] });
     else if (stretch.leg === 0) {
       const rejoined = rejoinedDart(cutPiece, stretch, joins.moved[i]!, joins.moved[i + 1]!, wishes);
-      if ('legs' in rejoined) items.push({ type: 'dart', dart: rejoined });
+      if ('legs' in rejoined) items.push({ part: rejoined, paths: [...rejoined.legs] });
       else {
         closed.push({ dart: stretch.dart.name, stepMm: rejoined.stepMm });
         const step = pathOf([pathStart(joins.moved[i]!), pathEnd(joins.moved[i + 1]!)]);
-        if (rejoined.stepMm > near) items.push({ type: 'edge', edge: edgeBefore(cutPiece, i), path: step });
+        if (rejoined.stepMm > near) items.push({ part: edgeBefore(cutPiece, i), paths: [step] });
       }
     }
     for (const connector of joins.connectors.get(i) ?? [])
@@ -152,67 +143,54 @@ function edgeBefore(cutPiece: CutPiece, index: number): Edge {
 }
 
 function itemFor(piece: Piece, connector: Connector, wishes: DartWishes): Item {
+  const { from, to } = connector;
   if (connector.type === 'bridge') {
-    const edge = piece.outline.parts.find((p): p is Edge => p.type === 'edge' && p.name === connector.edge)!;
-    return { type: 'edge', edge, path: pathOf([connector.from, connector.to]) };
+    const edge = piece.outline.parts.find(p => p.type === 'edge' && p.name === connector.edge)!;
+    return { part: edge, paths: [pathOf([from, to])] };
   }
   const wish = wishes.opened.get(mouthKey(connector.cut, connector.end))!;
   if (!('apex' in wish)) {
     const { name, kind, towards, stitched } = wish;
-    const mouth = pathOf([connector.from, connector.to]);
-    return { type: 'pleat', pleat: { type: 'pleat', name, kind, mouth, towards, stitched } };
+    const mouth = pathOf([from, to]);
+    return { part: { type: 'pleat', name, kind, mouth, towards, stitched }, paths: [mouth] };
   }
   const { name, apex } = wish;
-  const legs = [pathOf([connector.from, apex]), pathOf([apex, connector.to])] as const;
-  return { type: 'dart', dart: { type: 'dart', name, legs, apex } };
+  const legs = [pathOf([from, apex]), pathOf([apex, to])] as const;
+  return { part: { type: 'dart', name, legs, apex }, paths: [...legs] };
 }
 
 /** Makes neighbours share their point exactly; a section that did not move keeps its own to the last bit. */
 function weld(cutPiece: CutPiece, items: Item[], stays: (stretch: number | undefined) => boolean): void {
   for (const [i, item] of items.entries()) {
     const next = items[(i + 1) % items.length]!;
-    const end = endOfItem(item),
-      start = startOfItem(next);
+    const end = pathEnd(item.paths.at(-1)!),
+      start = pathStart(next.paths[0]!);
     if (end.x === start.x && end.y === start.y) continue;
     // A drawing may leave up to a joining gap between neighbours that no cut touched.
     if (distance(end, start) > tolerances.joiningGap)
       throw refusal('outline-open', { gapMm: distance(end, start) }, { piece: cutPiece.piece.name });
-    if (item.type === 'edge' && stays(item.stretch)) setStart(next, end);
-    else setEnd(item, start);
+    if (stays(item.stretch)) next.paths[0] = startingAt(next.paths[0]!, end);
+    else item.paths.push(endingAt(item.paths.pop()!, start));
   }
 }
 
-const pathsOfItem = (item: Item): readonly Path[] =>
-  item.type === 'edge' ? [item.path] : item.type === 'dart' ? item.dart.legs : [item.pleat.mouth];
-const startOfItem = (item: Item): Point => pathStart(pathsOfItem(item)[0]!);
-const endOfItem = (item: Item): Point => pathEnd(pathsOfItem(item).at(-1)!);
-
-function setStart(item: Item, p: Point): void {
-  if (item.type === 'edge') item.path = startingAt(item.path, p);
-  else if (item.type === 'pleat') item.pleat = { ...item.pleat, mouth: startingAt(item.pleat.mouth, p) };
-  else item.dart = { ...item.dart, legs: [startingAt(item.dart.legs[0], p), item.dart.legs[1]] };
-}
-
-function setEnd(item: Item, p: Point): void {
-  if (item.type === 'edge') item.path = endingAt(item.path, p);
-  else if (item.type === 'pleat') item.pleat = { ...item.pleat, mouth: endingAt(item.pleat.mouth, p) };
-  else item.dart = { ...item.dart, legs: [item.dart.legs[0], endingAt(item.dart.legs[1], p)] };
-}
-
 const continues = (a: Item, b: Item): boolean =>
-  a.type === 'edge' && b.type === 'edge' && a.edge.name === b.edge.name;
+  a.part.type === 'edge' && b.part.type === 'edge' && a.part.name === b.part.name;
 
 function partOf(group: readonly Item[]): OutlinePart {
-  const first = group[0]!,
-    last = group.at(-1)!;
-  if (first.type === 'dart') return first.dart;
-  if (first.type === 'pleat') return first.pleat;
+  const { part, paths } = group[0]!;
+  const first = paths[0]!;
+  if (part.type === 'dart') {
+    const second = paths[1]!;
+    return first === part.legs[0] && second === part.legs[1] ? part : { ...part, legs: [first, second] };
+  }
+  if (part.type === 'pleat') return { ...part, mouth: first };
   // Only runs of one edge are grouped.
-  const { start } = first.edge.corners,
-    { end } = (last as EdgeItem).edge.corners;
+  const { start } = part.corners,
+    { end } = (group.at(-1)!.part as Edge).corners;
   const corners = { ...(start ? { start } : {}), ...(end ? { end } : {}) };
-  const path = group.length === 1 ? first.path : joined(...group.map(item => (item as EdgeItem).path));
-  return { ...first.edge, path, corners };
+  const path = group.length === 1 ? first : joined(...group.map(item => item.paths[0]!));
+  return { ...part, path, corners };
 }
 
 /** A cut piece with its sections moved. */
@@ -233,9 +211,9 @@ function placesOf(
     const part = piece.outline.parts[g]!;
     if (part.type !== 'edge') return [];
     let along = offsets.get(part)!;
-    return (group as readonly EdgeItem[]).flatMap((item): readonly Place[] => {
+    return group.flatMap((item): readonly Place[] => {
       const newFrom = along;
-      along += pathLength(item.path);
+      along += pathLength(item.paths[0]!);
       const stretch = item.stretch === undefined ? undefined : cutPiece.stretches[item.stretch];
       if (stretch?.type !== 'edge') return [];
       const { start, end } = joins.trims[item.stretch!]!;

@@ -4,15 +4,16 @@ import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { type EdgePosition, resolvePosition, withPiece } from '@paperhinge/geometry/pattern';
 import { distance, identity, rotation } from '@paperhinge/geometry/plane';
 import { locating } from '@paperhinge/geometry/sayings';
-import type { Alteration } from '../alteration.js';
+import type { Alteration, Redrawn } from '../alteration.js';
 import { dartAngle } from '../hinge/assemble.js';
+import { cutToDart } from '../hinge/cut-to-dart.js';
 import { dartNamed } from '../hinge/dart-named.js';
 import { grainCrossing } from '../hinge/grain-crossing.js';
 import { holdingSection } from '../hinge/holding.js';
 import { openingFindings } from '../hinge/opening-findings.js';
-import { cutApart } from '../hinge/sections.js';
 import { swing } from '../hinge/swing.js';
 
+import type { Filled } from '../verb/field.js';
 import * as field from '../verb/fields.js';
 import { formOf, performSaid, verbFrom } from '../verb/verb.js';
 import { refusal, saying } from './tellings.js';
@@ -38,29 +39,34 @@ export interface CloseDart {
  *   `perform` and `resolvePosition`
  */
 export const closeDart = (pattern: Pattern, parameters: CloseDart): Alteration =>
-  performSaid(closeDartVerb, pattern, parameters);
+  performSaid({ verb, fields, alter: closed }, pattern, parameters);
 
-export const closeDartForm = formOf<CloseDart>()({
-  verb: 'close dart',
+const verb = 'close dart';
+const fields = {
+  piece: field.piece(),
+  dart: field.dart(),
+  into: field.edge(),
+  at: field.optional(field.place('into')),
+  share: field.usually(field.share(), 1),
+};
+
+export const closeDartForm = /* @__PURE__ */ formOf<CloseDart>()({
+  verb,
   does: 'Slashes from an edge to the point of a dart, leaves a hinge of paper there, and swings the side until the dart has closed and the edge has opened.',
-  fields: {
-    piece: field.piece(),
-    dart: field.dart(),
-    into: field.edge(),
-    at: field.optional(field.place('into')),
-    share: field.usually(field.share(), 1),
-  },
+  fields,
   sentence: 'Close the {dart} dart of the {piece} into the {into}[ at {at}][, {share} of it]',
   startsAt: { dart: ['piece', 'dart'], edge: ['piece', 'into'] },
   example: { pattern: 'woven-shift', step: { piece: 'front', dart: 'bust', into: 'hem' } },
 });
-export const closeDartVerb = /* @__PURE__ */ verbFrom(closeDartForm, (pattern, { share, ...parameters }) => {
+export const closeDartVerb = /* @__PURE__ */ verbFrom(closeDartForm, closed);
+
+function closed(pattern: Pattern, { share, ...parameters }: Filled<CloseDart, typeof fields>): Redrawn {
   const piece = pieceNamed(pattern, parameters.piece);
   return locating({ piece: piece.name, edge: parameters.into }, () => {
     const dart = dartNamed(piece, parameters.dart);
     if (share === 1) checkLegs(piece, parameters.dart);
     const along = slashPlace(piece, parameters);
-    const cutPiece = cutApart(piece, [{ from: { edge: parameters.into, along }, to: { dart: dart.name } }]);
+    const cutPiece = cutToDart(piece, { edge: parameters.into, along }, dart.name);
     const holding = holdingSection(cutPiece);
     // To the left of the slash lies the outline that leads on to mouth end A, to the right the one from B.
     const angle = share * dartAngle(dart);
@@ -82,7 +88,7 @@ export const closeDartVerb = /* @__PURE__ */ verbFrom(closeDartForm, (pattern, {
       findings: openingFindings(piece.name, swung),
     };
   });
-});
+}
 
 const inDegrees = (rad: number): number => (Math.abs(rad) * 180) / Math.PI;
 

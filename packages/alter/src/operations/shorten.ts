@@ -33,11 +33,11 @@ export interface Shorten {
  *   `perform`
  */
 export const shorten = (pattern: Pattern, parameters: Shorten): Alteration =>
-  performSaid(shortenVerb, pattern, parameters);
+  performSaid({ verb: 'shorten', fields, alter: shortened }, pattern, parameters);
 
 /** Lengthens pieces, see {@link shorten}. */
 export const lengthen = (pattern: Pattern, parameters: Shorten): Alteration =>
-  performSaid(lengthenVerb, pattern, parameters);
+  performSaid({ verb: 'lengthen', fields, alter: lengthened }, pattern, parameters);
 
 const fields = {
   pieces: field.pieces(),
@@ -55,9 +55,7 @@ export const shortenForm = /* @__PURE__ */ formOf<Shorten>()({
   startsAt,
   example: { pattern: 'woven-shift', step: { pieces: ['front', 'back'], at: 'hem', by: 210 } },
 });
-export const shortenVerb = /* @__PURE__ */ verbFrom(shortenForm, (pattern, parameters) =>
-  changeLength(pattern, parameters, parameters.by),
-);
+export const shortenVerb = /* @__PURE__ */ verbFrom(shortenForm, shortened);
 
 export const lengthenForm = /* @__PURE__ */ formOf<Shorten>()({
   verb: 'lengthen',
@@ -67,9 +65,15 @@ export const lengthenForm = /* @__PURE__ */ formOf<Shorten>()({
   startsAt,
   example: { pattern: 'woven-shift', step: { pieces: ['sleeve'], at: 'hem', by: 40 } },
 });
-export const lengthenVerb = /* @__PURE__ */ verbFrom(lengthenForm, (pattern, parameters) =>
-  changeLength(pattern, parameters, -parameters.by),
-);
+export const lengthenVerb = /* @__PURE__ */ verbFrom(lengthenForm, lengthened);
+
+function shortened(pattern: Pattern, parameters: Shorten): Redrawn {
+  return changeLength(pattern, parameters, parameters.by);
+}
+
+function lengthened(pattern: Pattern, parameters: Shorten): Redrawn {
+  return changeLength(pattern, parameters, -parameters.by);
+}
 
 /** @param by mm taken off; negative: added */
 function changeLength(pattern: Pattern, { pieces, at, matching }: Shorten, by: number): Redrawn {

@@ -4,10 +4,13 @@ import type { AnyVerbForm } from './form.js';
 
 import { refusal } from './tellings.js';
 
+/** What of a form is needed to check what it is given. */
+export type CheckedForm = Pick<AnyVerbForm, 'verb' | 'fields' | 'oneOf' | 'lacks'>;
+
 type Given = Readonly<Record<string, unknown>>;
 
 /** The fields a verb was given, checked, with the usual values of those left out. @throws PatternError, see `perform` */
-export function checkFields(verb: AnyVerbForm, given: unknown): Given {
+export function checkFields(verb: CheckedForm, given: unknown): Given {
   if (typeof given !== 'object' || given === null || Array.isArray(given))
     throw refusal('fields-expected', { verb: verb.verb, fields: Object.keys(verb.fields) });
   const fields = given as Given;

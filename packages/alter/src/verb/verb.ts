@@ -2,7 +2,7 @@ import type { Pattern, Piece } from '@paperhinge/geometry';
 import type { Alteration, Redrawn, Said } from '../alteration.js';
 import { saidByNames } from '../became/said-by-names.js';
 import { settled } from '../settled.js';
-import { checkFields } from './check-fields.js';
+import { type CheckedForm, checkFields } from './check-fields.js';
 import type { FieldsOf, Filled } from './field.js';
 import type { AnyVerb, Verb, VerbForm } from './form.js';
 
@@ -61,9 +61,14 @@ function withRecipe({ pattern, derived = [] }: Alteration, recipe: NonNullable<P
   return { ...pattern, pieces };
 }
 
-/** {@link perform} for a verb that says what became of what, and drafts nothing. */
+/**
+ * {@link perform} for a verb that says what became of what, and drafts nothing. Of its form only what is checked is
+ * asked for, so that a bundle of one operation need not carry what it is called and how it is spoken of.
+ */
 export const performSaid = <P, F extends FieldsOf<P>>(
-  verb: VerbForm<P, F> & { readonly alter: (pattern: Pattern, parameters: Filled<P, F>) => Redrawn },
+  verb: Pick<VerbForm<P, F>, keyof CheckedForm> & {
+    readonly alter: (pattern: Pattern, parameters: Filled<P, F>) => Redrawn;
+  },
   pattern: Pattern,
   given: P,
 ): Said => settled(pattern, verb.alter(pattern, checkFields(verb, given) as Filled<P, F>));

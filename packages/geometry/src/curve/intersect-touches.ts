@@ -1,5 +1,6 @@
 import { contactTolerance, touchingReach } from '../tolerance.js';
 import { type PowerForm, slopeX, slopeY, xAt, yAt } from './power-form.js';
+import { inUnit } from './segment.js';
 
 /** A pair of parameters, one on each curve, at which two curves meet. */
 export type ParameterPair = readonly [ta: number, tb: number];
@@ -56,7 +57,7 @@ function crossingsAlong(search: Curves, run: readonly Contact[]): readonly Param
   let last: Beside | undefined;
   for (const { ta, tb, wa } of inOrder)
     for (const t of [ta - wa / 2, ta + wa / 2]) {
-      const place = beside(search, Math.min(1, Math.max(0, t)), tb);
+      const place = beside(search, inUnit(t), tb);
       if (!(Math.abs(place.side) > sideNoise)) continue;
       if (last && last.side < 0 !== place.side < 0 && last.ta < place.ta) {
         const between = crossingBetween(search, last, place);
@@ -88,7 +89,7 @@ function beside({ a, b }: Curves, ta: number, near: number): Beside {
     const vx = slopeX(b, tb),
       vy = slopeY(b, tb);
     const step = ((xAt(b, tb) - px) * ux + (yAt(b, tb) - py) * uy) / (vx * ux + vy * uy);
-    const next = Math.min(1, Math.max(0, tb - step));
+    const next = inUnit(tb - step);
     if (!(Math.abs(next - near) < touchingReach)) break;
     tb = next;
   }
@@ -135,7 +136,6 @@ const lookBack = 8;
 /** Newton's method on (A − B) · A′ = 0, A′ × B′ = 0 from nearby: where two curves run side by side at their nearest. */
 function nearestApproach(curves: Curves, fromA: number, fromB: number) {
   const { a, b } = curves;
-  const clampUnit = (t: number): number => Math.min(1, Math.max(0, t));
   let ta = fromA,
     tb = fromB;
   let best = { ta, tb, gap: gap(curves, ta, tb) };
@@ -158,8 +158,8 @@ function nearestApproach(curves: Curves, fromA: number, fromB: number) {
       gb = ux * vvy - uy * vvx;
     const det = fa * gb - fb * ga;
     if (det === 0) break;
-    ta = clampUnit(ta - (f * gb - fb * g) / det);
-    tb = clampUnit(tb - (fa * g - f * ga) / det);
+    ta = inUnit(ta - (f * gb - fb * g) / det);
+    tb = inUnit(tb - (fa * g - f * ga) / det);
     if (!(Math.abs(ta - fromA) < touchingReach && Math.abs(tb - fromB) < touchingReach)) break;
     const apart = gap(curves, ta, tb);
     if (apart < best.gap) best = { ta, tb, gap: apart };

@@ -4,7 +4,7 @@ import { cross, distance, dot, leftOf, type Point, subtract } from '../vector.js
 import { meetingParameters } from './intersect-cubics.js';
 import type { ParameterPair } from './intersect-touches.js';
 import { nearestOnSegment } from './nearest.js';
-import { type Cubic, endOf, isLine, type Line, pointAt, type Segment, startOf } from './segment.js';
+import { type Cubic, inUnit, isLine, type Line, pointAt, reversed, type Segment } from './segment.js';
 import { requireSegment } from './sound.js';
 import { straightStops } from './straight.js';
 
@@ -34,16 +34,15 @@ export function intersectSegments(a: Segment, b: Segment): readonly SegmentMeeti
 }
 
 const swapped = ({ ta, tb, ...rest }: SegmentMeeting): SegmentMeeting => ({ ...rest, ta: tb, tb: ta });
-const inUnit = (t: number): number => Math.min(1, Math.max(0, t));
 
 /** Meetings at which an end of one lies on an end of the other. */
 function sharedEnds(a: Segment, b: Segment): readonly SegmentMeeting[] {
   const found: SegmentMeeting[] = [];
-  for (let ta = 0; ta <= 1; ta++) {
-    const point = ta === 0 ? startOf(a) : endOf(a);
-    if (distance(point, startOf(b)) <= coincidenceTolerance) found.push({ ta, tb: 0, point });
-    if (distance(point, endOf(b)) <= coincidenceTolerance) found.push({ ta, tb: 1, point });
-  }
+  for (const ta of [0, 1])
+    for (const tb of [0, 1]) {
+      const point = pointAt(a, ta);
+      if (distance(point, pointAt(b, tb)) <= coincidenceTolerance) found.push({ ta, tb, point });
+    }
   return found;
 }
 
@@ -69,21 +68,26 @@ function meetLines(a: Line, b: Line): readonly SegmentMeeting[] {
 /** What a straight segment and a segment that keeps to its line, or comes near it at an end only, have in common. */
 function alongEachOther(a: Segment, b: Segment): readonly SegmentMeeting[] {
   const places: SegmentMeeting[] = [];
-  const consider = (ta: number, tb: number, point: Point): void => {
-    if (!places.some(p => distance(p.point, point) <= coincidenceTolerance)) places.push({ ta, tb, point });
-  };
   // Also where it turns back: as far as that it reaches.
-  for (const tb of isLine(b) ? [0, 1] : (straightStops(b) ?? [0, 1])) {
+  for (const [ta, tb, point] of endsOnEachOther(a, b, isLine(b) ? undefined : straightStops(b)))
+    if (!places.some(p => distance(p.point, point) <= coincidenceTolerance)) places.push({ ta, tb, point });
+  places.sort((p, q) => p.ta - q.ta);
+  return places.length < 2 ? places : [places[0]!, places.at(-1)!].map(p => ({ ...p, overlap: true }));
+}
+
+/** Where given places of `b`, its ends unless told otherwise, lie on `a`, and the ends of `a` on `b`. */
+function endsOnEachOther(a: Segment, b: Segment, stopsOfB: readonly number[] = [0, 1]) {
+  const found: (readonly [ta: number, tb: number, point: Point])[] = [];
+  for (const tb of stopsOfB) {
     const near = nearestOnSegment(a, pointAt(b, tb));
-    if (near.distance <= coincidenceTolerance) consider(near.t, tb, near.point);
+    if (near.distance <= coincidenceTolerance) found.push([near.t, tb, near.point]);
   }
   for (const ta of [0, 1]) {
     const point = pointAt(a, ta);
     const near = nearestOnSegment(b, point);
-    if (near.distance <= coincidenceTolerance) consider(ta, near.t, point);
+    if (near.distance <= coincidenceTolerance) found.push([ta, near.t, point]);
   }
-  places.sort((p, q) => p.ta - q.ta);
-  return places.length < 2 ? places : [places[0]!, places.at(-1)!].map(p => ({ ...p, overlap: true }));
+  return found;
 }
 
 function meetLineAndCubic(a: Line, b: Cubic): readonly SegmentMeeting[] {
@@ -154,14 +158,13 @@ function meetCubics(a: Cubic, b: Cubic): readonly SegmentMeeting[] {
 
 /** The ends of the whole of both, where they are one curve, travelled one way or the other. */
 function sameCurve(a: Cubic, b: Cubic): readonly [ParameterPair, ParameterPair] | undefined {
-  const isOn = (p: Point, q: Point): boolean => distance(p, q) <= contactTolerance;
-  const [p, q, r, s] = b;
-  if (isOn(a[0], p) && isOn(a[1], q) && isOn(a[2], r) && isOn(a[3], s))
+  const isOn = (p: Point, i: number): boolean => distance(p, a[i]!) <= contactTolerance;
+  if (b.every(isOn))
     return [
       [0, 0],
       [1, 1],
     ];
-  if (isOn(a[0], s) && isOn(a[1], r) && isOn(a[2], q) && isOn(a[3], p))
+  if (reversed(b).every(isOn))
     return [
       [0, 1],
       [1, 0],
@@ -184,15 +187,7 @@ const fullLimit = 60_000;
  * cubics meet in at most nine places (Bézout), so ten that lie on both, between such ends, make them one curve.
  */
 function sharedStretch(a: Cubic, b: Cubic): readonly [ParameterPair, ParameterPair] | undefined {
-  const ends: ParameterPair[] = [];
-  for (const ta of [0, 1]) {
-    const near = nearestOnSegment(b, pointAt(a, ta));
-    if (near.distance <= coincidenceTolerance) ends.push([ta, near.t]);
-  }
-  for (const tb of [0, 1]) {
-    const near = nearestOnSegment(a, pointAt(b, tb));
-    if (near.distance <= coincidenceTolerance) ends.push([near.t, tb]);
-  }
+  const ends = endsOnEachOther(a, b).map(([ta, tb]): ParameterPair => [ta, tb]);
   ends.sort((p, q) => p[0] - q[0]);
   // The ends of a closed curve are one point: of the pairs that can be, the longest that are on both all along.
   const pairs = ends.flatMap((first, i) => ends.slice(i + 1).map(last => [first, last] as const));

@@ -64,7 +64,8 @@ export function pointAt(segment: Segment, t: number): Point {
   return { x: a * p.x + b * q.x + c * r.x + d * s.x, y: a * p.y + b * q.y + c * r.y + d * s.y };
 }
 
-const inUnit = (t: number): number => Math.min(1, Math.max(0, t));
+/** A parameter kept within [0, 1]. */
+export const inUnit = (t: number): number => Math.min(1, Math.max(0, t));
 
 /** First derivative by the parameter, clamped to [0, 1], in mm. */
 export function derivativeAt(segment: Segment, at: number): Point {
