@@ -1,4 +1,12 @@
-import { addVent, draftCircleSkirt, draftFlounce, draftGodet, leaveSlit } from '@paperhinge/alter';
+import {
+  addVent,
+  draftCircleSkirt,
+  draftFlounce,
+  draftGodet,
+  leaveSlit,
+  letOut,
+  refresh,
+} from '@paperhinge/alter';
 import {
   checkPattern,
   edgeNamed,
@@ -95,6 +103,12 @@ describe('a flounce', () => {
       validatePattern(pattern);
     },
   );
+  test('is drafted again when its edge has changed', () => {
+    const wider = letOut(flounce().pattern, { seam: 'underarm', by: 30 }).pattern;
+    const again = refresh(wider, {}).pattern;
+    const sleeve = pieceNamed(wider, 'sleeve');
+    expect(2 * lengthOf(pieceNamed(again, 'flounce'), 'sewn')).toBeCloseTo(lengthOf(sleeve, 'hem'), 3);
+  });
   test('sews on without a fault: every copy counts', () => {
     expect(checkPattern(flounce(2).pattern).filter(f => f.severity === 'fault')).toEqual([]);
   });

@@ -8,7 +8,7 @@ import {
   pieceNamed,
 } from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
-import type { Alteration } from '../alteration.js';
+import type { Alteration, Derived } from '../alteration.js';
 import { freePlace, laidAside } from '../derive/free-place.js';
 import { runsAlong } from '../derive/garment-chain.js';
 import { hemsAsSeams } from '../derive/hems-as-seams.js';
@@ -76,6 +76,18 @@ export const draftFlounceVerb = /* @__PURE__ */ verbFrom(draftFlounceForm, (give
   requireOneStretch(laid, name);
   const radius = laid.edgeMm / (2 * Math.PI * rings);
   const piece = laidAside(pattern, flouncePiece(pattern, { ...parameters, along }, radius, laid.count));
+  const sweepMm = laid.edgeMm + 2 * Math.PI * width * rings;
+  const derived: Derived = {
+    name,
+    kind: 'strip',
+    lengthMm: laid.edgeMm,
+    widthMm: width,
+    fabric: piece.cutting.fabric,
+    along,
+    edgeMm: laid.edgeMm,
+    ...(laid.count > 1 ? { count: laid.count } : {}),
+    figures: { radiusMm: radius, sweepMm, rings },
+  };
   const placed = takePlace(pattern, piece, {
     own: [{ piece: name, edge: 'sewn', reversed: false }],
     partner: runsAlong(laid.chains),
@@ -90,9 +102,10 @@ export const draftFlounceVerb = /* @__PURE__ */ verbFrom(draftFlounceForm, (give
       radiusMm: radius,
       widthMm: width,
       rings,
-      sweepMm: laid.edgeMm + 2 * Math.PI * width * rings,
+      sweepMm,
     }),
     findings: [...findings, ...placed.findings],
+    derived: [derived],
   };
 });
 

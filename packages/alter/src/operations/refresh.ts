@@ -15,6 +15,7 @@ import { distinctEdges } from '../edge-refs.js';
 import * as field from '../verb/fields.js';
 import type { AnyVerb } from '../verb/form.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
+import { draftFlounceVerb } from './draft-flounce.js';
 import { finding, refusal, saying } from './tellings.js';
 
 /** Draft pieces again that were made for edges. */
@@ -58,6 +59,7 @@ const drafts = (): readonly AnyVerb[] => [
   draftBindingVerb,
   draftFacingVerb,
   draftStayVerb,
+  draftFlounceVerb,
 ];
 
 type Recipe = NonNullable<Piece['recipe']>;
