@@ -254,7 +254,7 @@ describe('what a sheet may not say, and the remedy', () => {
     ],
     [
       'spread: { piece: back, from: { edge: hem }, to: { edge: neck } }',
-      '3:5 "spread" lacks "by" or "angle". | Add one of them.',
+      '3:5 "spread" lacks "by" or "angle" or "ratio". | Add one of them.',
     ],
     [
       'spread: { piece: back, from: { edge: hem }, to: { edge: neck }, angle: 180 }',
