@@ -51,7 +51,7 @@ export const matchEdgeForm = formOf<MatchEdge>()({
     length: field.optional(field.size()),
   },
   leaves: ({ edge }) => ({ changed: [edge.piece] }),
-  sentence: 'Make the {edge} match what it is sewn to, at its {at}[: {length} long]',
+  sentence: 'Change the {edge} at its {at} to fit its seam[, to {length}]',
   startsAt: { edge: ['edge'] },
   example: {
     pattern: 'yoke-skirt',

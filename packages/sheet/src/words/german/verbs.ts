@@ -110,7 +110,7 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
   },
   'match edge': {
     does: 'Misst eine Naht ab und macht eine ihrer Kanten an einem Ende so lang, wie die andere es braucht oder wie verlangt; die Kante daneben wird zur neuen Ecke gezeichnet.',
-    sentence: '{edge} am Ende {at} an das anpassen, woran sie genäht ist[: {length} lang]',
+    sentence: '{edge} am Ende „{at}“ ihrer Naht anpassen[, auf {length}]',
   },
   'add button stand': {
     does: 'Setzt jenseits einer Mittelkante einen Streifen für Knöpfe und Knopflöcher an und auf Wunsch dahinter einen angeschnittenen, umgeschlagenen Beleg.',
