@@ -1,4 +1,12 @@
-import { changedSeams, lengthen, shorten, spread } from '@paperhinge/alter';
+import {
+  changedSeams,
+  draftBand,
+  lengthen,
+  recutNeckline,
+  refresh,
+  shorten,
+  spread,
+} from '@paperhinge/alter';
 import {
   at,
   definePattern,
@@ -125,5 +133,28 @@ describe('a step that changes one side alone', () => {
     const before = shorten(skirt(0), { pieces: ['front'], at: 'hem', by: 40 }).pattern;
     const after = shorten(before, { pieces: ['front'], at: 'hem', by: 40 }).pattern;
     expect(changedSeams(before, after, { verb: 'shorten', canMatch: true })).toEqual([]);
+  });
+
+  test('names refresh where a step drafted what is sewn to it, and that mends it', () => {
+    const along = [
+      { piece: 'front', edge: 'neck' },
+      { piece: 'back', edge: 'neck' },
+    ];
+    const banded = draftBand(shiftPattern(), {
+      name: 'neckband',
+      along,
+      ratio: 0.8,
+      width: 56,
+      join: 7,
+    }).pattern;
+    const recut = recutNeckline(banded, { piece: 'front', shape: 'round', depth: 190 }).pattern;
+    const told = changedSeams(banded, recut, { verb: 'recut neckline', canMatch: false }).map(
+      f => toldFinding(f).remedy,
+    );
+    expect(told).toContain('Write refresh: { pieces: [neckband] } after this step.');
+    const again = refresh(recut, { pieces: ['neckband'] }).pattern;
+    expect(again.seams.filter(seam => !walkSeam(again, seam).matches).map(seam => seam.name)).not.toContain(
+      'neck',
+    );
   });
 });

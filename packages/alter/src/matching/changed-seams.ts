@@ -53,7 +53,9 @@ function changedSeam(
       changeMm: Math.abs(aMm) >= Math.abs(bMm) ? aMm : bMm,
       verb,
       canMatch,
-      ...(drafted ? { drafted: { piece: drafted.piece } } : {}),
+      ...(drafted
+        ? { drafted: { piece: drafted.piece }, refreshes: hasRecipe(after.pattern, drafted.piece) }
+        : {}),
     },
   );
 }
@@ -62,3 +64,7 @@ function lengthChanged(before: Pattern, after: Pattern, ref: EdgeRef): boolean {
   const [then, now] = [lengthOfEdge(before, ref), lengthOfEdge(after, ref)];
   return then === undefined || now === undefined || Math.abs(now - then) > tolerances.leastSeen;
 }
+
+/** Whether a step before drafted the piece, so that it can be drafted again by its measures. */
+const hasRecipe = ({ pieces }: Pattern, name: string): boolean =>
+  pieces.some(piece => piece.name === name && piece.recipe !== undefined);

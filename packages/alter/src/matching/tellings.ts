@@ -12,6 +12,8 @@ export interface MatchingTellings {
     readonly verb: string;
     readonly canMatch: boolean;
     readonly drafted?: Thing;
+    /** A step drafted it, so that `refresh` can do it again. */
+    readonly refreshes?: boolean;
   };
   'nothing-to-match': { readonly piece: Thing };
 }

@@ -3,12 +3,14 @@ import { capital } from '../capital.js';
 import type { Tellings } from '../catalogue.js';
 
 export const matching: Tellings<MatchingTellings> = {
-  'sewn-edge-changed': ({ edges, partners, changeMm, canMatch, drafted }, say) => ({
+  'sewn-edge-changed': ({ edges, partners, changeMm, canMatch, drafted, refreshes }, say) => ({
     message: capital(
       `this step made ${say.things(edges)} ${say.slight(Math.abs(changeMm))} ${changeMm < 0 ? 'shorter' : 'longer'} in the seam, but not ${say.things(partners)}, which ${edges.length > 1 ? 'they are' : 'it is'} sewn to.`,
     ),
     remedy: drafted
-      ? `Draft the ${say.name(drafted.piece ?? '')} again after this step.`
+      ? refreshes
+        ? `Write refresh: { pieces: [${drafted.piece}] } after this step.`
+        : `Draft the ${say.name(drafted.piece ?? '')} again after this step.`
       : canMatch
         ? 'Add matching: yes to this step, to change both sides.'
         : `Change ${say.things(partners)} likewise in the next step.`,

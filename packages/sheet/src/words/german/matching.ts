@@ -2,10 +2,12 @@ import type { MatchingTellings } from '@paperhinge/alter/sayings';
 import type { Tellings } from '../catalogue.js';
 
 export const matching: Tellings<MatchingTellings> = {
-  'sewn-edge-changed': ({ edges, partners, changeMm, canMatch, drafted }, say) => ({
+  'sewn-edge-changed': ({ edges, partners, changeMm, canMatch, drafted, refreshes }, say) => ({
     message: `In der Naht um ${say.slight(Math.abs(changeMm))} ${changeMm < 0 ? 'kürzer' : 'länger'} durch diesen Schritt: ${say.things(edges)}; nicht aber: ${say.things(partners)}.`,
     remedy: drafted
-      ? `Zeichnen Sie „${say.name(drafted.piece ?? '')}“ nach diesem Schritt neu.`
+      ? refreshes
+        ? `Schreiben Sie nach diesem Schritt refresh: { pieces: [${drafted.piece}] }.`
+        : `Zeichnen Sie „${say.name(drafted.piece ?? '')}“ nach diesem Schritt neu.`
       : canMatch
         ? 'Fügen Sie diesem Schritt matching: yes hinzu, um beide Seiten zu ändern.'
         : `Ändern Sie im nächsten Schritt ebenso: ${say.things(partners)}.`,
