@@ -191,7 +191,10 @@ function expectNoNotchLost(before: Pattern, done: Alteration, verb: string): voi
       // A named notch that stands elsewhere was set anew, as those of a band's quarters are.
       const anew =
         notch.name !== undefined && done.pattern.pieces.some(p => p.notches.some(n => n.name === notch.name));
-      const there = anew || follow(became, { ...edge, at: notch.at }).some(isAt);
+      // A step that marks an edge anew says which.
+      const remarked =
+        done.notchedAnew?.some(ref => ref.piece === edge.piece && ref.edge === edge.edge) === true;
+      const there = anew || remarked || follow(became, { ...edge, at: notch.at }).some(isAt);
       expect(there || gone || noEdge || isTold(piece, notch), `notch of ${piece.name}.${notch.edge}`).toBe(
         true,
       );
