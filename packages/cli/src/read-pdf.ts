@@ -68,64 +68,15 @@ interface Pen {
 }
 
 async function drawnPage(
-  { OPS }: Reader,
+  reader: Reader,
   page: PDFPageProxy,
   nameOf: (id: string) => string | undefined,
 ): Promise<DrawnPage> {
   const { width, height, transform } = page.getViewport({ scale: 1 });
-  const [a, b, c, d, e, f] = transform.map(v => v * mmPerPoint) as [
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-  ];
-  const home: Affine = { a, b, c, d, e, f };
+  const home = affine(transform.map(v => v * mmPerPoint));
   const { fnArray, argsArray } = await page.getOperatorList();
-  const lines: ForeignDrawing['lines'][number][] = [];
-  const layers: (string | undefined)[] = [];
-  const kept: Pen[] = [];
-  let pen: Pen = { map: home, colour: '#000000', dashed: false },
-    window: DrawnPage['window'],
-    clips = false;
-  const stroking = new Set([
-    OPS.stroke,
-    OPS.closeStroke,
-    OPS.fillStroke,
-    OPS.eoFillStroke,
-    OPS.closeFillStroke,
-    OPS.closeEOFillStroke,
-  ]);
-  for (const [i, op] of fnArray.entries()) {
-    const args = argsArray[i];
-    if (op === OPS.save) kept.push(pen);
-    else if (op === OPS.restore) pen = kept.pop() ?? pen;
-    else if (op === OPS.transform) pen = { ...pen, map: compose(affine(args), pen.map) };
-    else if (op === OPS.paintFormXObjectBegin) {
-      kept.push(pen);
-      if (args[0]) pen = { ...pen, map: compose(affine(args[0]), pen.map) };
-    } else if (op === OPS.paintFormXObjectEnd) pen = kept.pop() ?? pen;
-    else if (op === OPS.setStrokeRGBColor) pen = { ...pen, colour: String(args[0]) };
-    else if (op === OPS.setDash)
-      pen = { ...pen, dashed: (args[0] as readonly number[]).some(length => length > 0) };
-    else if (op === OPS.beginMarkedContentProps)
-      layers.push(args[0] === 'OC' ? nameOf(String(args[1]?.id)) : undefined);
-    else if (op === OPS.beginMarkedContent) layers.push(undefined);
-    else if (op === OPS.endMarkedContent) layers.pop();
-    else if (op === OPS.clip || op === OPS.eoClip) clips = true;
-    else if (op === OPS.constructPath) {
-      const paths = pathsOf(args[1]?.[0], pen.map);
-      if (clips) {
-        window ??= boxOf(paths);
-        clips = false;
-      }
-      if (!stroking.has(args[0])) continue;
-      const layer = layers.findLast(name => name !== undefined) ?? pen.colour;
-      for (const { path, closed } of paths)
-        lines.push({ path, closed: closed || args[0] === OPS.closeStroke, layer, dashed: pen.dashed });
-    }
-  }
+  const operators = fnArray.map((op, i): Operator => ({ op, args: argsArray[i] ?? [] }));
+  const { lines, window } = strokesOf(reader, operators, { home, nameOf });
   const { items } = await page.getTextContent();
   const words = items.flatMap(item => {
     if (!('str' in item) || item.str.trim() === '') return [];
@@ -139,6 +90,62 @@ async function drawnPage(
     ...(window ? { window } : {}),
   };
 }
+
+interface Operator {
+  readonly op: number;
+  // Each operator has arguments of its own; what is read of them is checked where it is read.
+  // biome-ignore lint/suspicious/noExplicitAny: the reader's own type
+  readonly args: any;
+}
+
+/** The strokes that a page's operators draw, and the window that it shows them through. */
+function strokesOf(
+  { OPS }: Reader,
+  operators: readonly Operator[],
+  { home, nameOf }: { readonly home: Affine; readonly nameOf: (id: string) => string | undefined },
+) {
+  const lines: ForeignDrawing['lines'][number][] = [];
+  const layers: (string | undefined)[] = [];
+  const kept: Pen[] = [];
+  let pen: Pen = { map: home, colour: '#000000', dashed: false },
+    window: DrawnPage['window'],
+    clips = false;
+  const moved = (matrix: ArrayLike<number> | null): Pen =>
+    matrix ? { ...pen, map: compose(affine(matrix), pen.map) } : pen;
+  const draw = (stroke: number, data: ArrayLike<number> | null): void => {
+    const paths = pathsOf(data, pen.map);
+    if (clips) window ??= boxOf(paths);
+    clips = false;
+    if (!strokes(OPS).includes(stroke)) return;
+    const layer = layers.findLast(name => name !== undefined) ?? pen.colour;
+    for (const { path, closed } of paths)
+      lines.push({ path, closed: closed || stroke === OPS.closeStroke, layer, dashed: pen.dashed });
+  };
+  for (const { op, args } of operators) {
+    if (op === OPS.save || op === OPS.paintFormXObjectBegin) kept.push(pen);
+    if (op === OPS.restore || op === OPS.paintFormXObjectEnd) pen = kept.pop() ?? pen;
+    else if (op === OPS.transform) pen = moved(args);
+    else if (op === OPS.paintFormXObjectBegin) pen = moved(args[0]);
+    else if (op === OPS.setStrokeRGBColor) pen = { ...pen, colour: String(args[0]) };
+    else if (op === OPS.setDash) pen = { ...pen, dashed: args[0].some((length: number) => length > 0) };
+    else if (op === OPS.beginMarkedContentProps)
+      layers.push(args[0] === 'OC' ? nameOf(String(args[1]?.id)) : undefined);
+    else if (op === OPS.beginMarkedContent) layers.push(undefined);
+    else if (op === OPS.endMarkedContent) layers.pop();
+    else if (op === OPS.clip || op === OPS.eoClip) clips = true;
+    else if (op === OPS.constructPath) draw(args[0], args[1]?.[0] ?? null);
+  }
+  return { lines, window };
+}
+
+const strokes = (ops: Reader['OPS']): readonly number[] => [
+  ops.stroke,
+  ops.closeStroke,
+  ops.fillStroke,
+  ops.eoFillStroke,
+  ops.closeFillStroke,
+  ops.closeEOFillStroke,
+];
 
 function affine(values: ArrayLike<number>): Affine {
   const [a, b, c, d, e, f] = Array.from(values) as [number, number, number, number, number, number];

@@ -1,6 +1,6 @@
 // Garments the order was not built on, drawn by figures in demos/drafts; orders are common practice, no source.
 import { readFileSync } from 'node:fs';
-import { orderOfWork } from '@paperhinge/alter';
+import { orderOfWork, unfold } from '@paperhinge/alter';
 import { checkPattern, type Pattern, readPattern } from '@paperhinge/geometry';
 import { expect, test } from 'vitest';
 import { sentence } from '../../support/told.js';
@@ -110,4 +110,14 @@ test('a skirt lined to waist and hem is a fault that says which seam to leave op
     ),
   };
   expect(orderOfWork(gap, [], []).findings).toEqual([]);
+});
+
+test('a smock whose front yoke alone is drawn whole: both armholes after both shoulders, nothing trapped', () => {
+  const { pattern } = unfold(patternNamed('smock'), { piece: 'front yoke' });
+  const { order, findings } = orderOfWork(pattern, [], []);
+  expect(findings).toEqual([]);
+  const at = (name: string): number => order.map(o => o.job).indexOf(name);
+  for (const side of ['', 'other '])
+    for (const before of [`${side}shoulder`, 'side', 'underarm'])
+      expect(at(`seam ${before}`), before).toBeLessThan(at(`seam ${side}armhole`));
 });

@@ -52,14 +52,19 @@ interface Ends {
 }
 const turned = ({ first, second }: Ends): Ends => ({ first: second, second: first });
 
-/** The two seams that sew the edges at one seam's end to those at another's. */
+/**
+ * The two seams that sew the edges at one seam's end to those at another's; none where one seam sews both, as an
+ * armhole does, or its twin on the other side where a piece is drawn whole.
+ */
 function crossed(pattern: Pattern, one: Ends, other: Ends): SeamsThrough['across'] | undefined {
-  const first = seamBetween(pattern, one.first, other.first);
-  const second = first && seamBetween(pattern, one.second, other.second);
-  return first && second && first !== second ? [first, second] : undefined;
+  const first = seamsBetween(pattern, one.first, other.first),
+    second = seamsBetween(pattern, one.second, other.second);
+  if (first.length === 0 || second.length === 0 || first.some(seam => second.includes(seam)))
+    return undefined;
+  return [first[0]!, second[0]!];
 }
 
-const seamBetween = ({ seams }: Pattern, one: EdgeRef, other: EdgeRef): Seam | undefined =>
-  seams.find(
+const seamsBetween = ({ seams }: Pattern, one: EdgeRef, other: EdgeRef): readonly Seam[] =>
+  seams.filter(
     ({ a, b }) => (holdsEdge(a, one) && holdsEdge(b, other)) || (holdsEdge(b, one) && holdsEdge(a, other)),
   );

@@ -81,8 +81,9 @@ function closes(pattern: Pattern, seam: Seam, setting: Seam, all: readonly Seam[
     if (held) return true;
     const [near, far] = [first, second].map(end => holdsEdge([...setting.a, ...setting.b], end));
     if (near === far) return false;
-    const other = near ? second : first;
-    return others.some(s => holdsEdge([...s.a, ...s.b], other));
+    const [own, other] = near ? [first, second] : [second, first];
+    // The seam of the other sleeve holds both, where only a yoke is drawn whole.
+    return others.some(({ a, b }) => holdsEdge([...a, ...b], other) && !holdsEdge([...a, ...b], own));
   });
 }
 
