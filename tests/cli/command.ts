@@ -26,9 +26,14 @@ export async function command(...args: readonly string[]): Promise<Outcome> {
 
 const main = fileURLToPath(new URL('../../packages/cli/dist/main.js', import.meta.url));
 
-/** The built command, as a maker runs it. */
+/** The built command, as a maker runs it on a machine that speaks no language of its own. */
 export function built(args: readonly string[], cwd?: string): Outcome {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [main, ...args], { cwd, encoding: 'utf8' });
+  const env = { ...process.env, LC_ALL: 'C' };
+  const { status, stdout, stderr } = spawnSync(process.execPath, [main, ...args], {
+    cwd,
+    env,
+    encoding: 'utf8',
+  });
   return { code: status ?? -1, stdout, stderr };
 }
 

@@ -4,4 +4,6 @@ export interface Io {
   readonly stderr: (text: string) => void;
   /** Whether a person watches stderr: then progress is shown there. */
   readonly watched: boolean;
+  /** Where the machine says what language help is wanted in; absent = nowhere. */
+  readonly environment?: Readonly<Record<string, string | undefined>>;
 }

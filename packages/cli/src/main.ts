@@ -17,6 +17,7 @@ const code = await run(process.argv.slice(2), {
   stdout: text => void process.stdout.write(text),
   stderr: text => void process.stderr.write(text),
   watched: process.stderr.isTTY === true,
+  environment: process.env,
 });
 // An answer that could not be written may have been told by now.
 process.exitCode ??= code;

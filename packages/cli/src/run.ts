@@ -2,6 +2,7 @@ import { CommanderError } from 'commander';
 import { commandLine } from './command-line.js';
 import { done, unusable } from './exit-codes.js';
 import type { Io } from './io.js';
+import { usageFor } from './usage/usage-for.js';
 
 /**
  * The command `paperhinge`: runs what the arguments ask for. What a command needs is loaded when it is run.
@@ -10,9 +11,14 @@ import type { Io } from './io.js';
  */
 export async function run(args: readonly string[], io: Io): Promise<number> {
   let code: number = done;
-  const program = commandLine(io, exit => {
-    code = exit;
-  });
+  const usage = await usageFor(args, io);
+  const program = commandLine(
+    io,
+    exit => {
+      code = exit;
+    },
+    usage,
+  );
   try {
     await program.parseAsync([...args], { from: 'user' });
     return code;
@@ -21,6 +27,6 @@ export async function run(args: readonly string[], io: Io): Promise<number> {
     // The help was shown instead of an error.
     if (error instanceof CommanderError && error.code === 'commander.help') return unusable;
     const { tell } = await import('./told.js');
-    return tell(error, io, args.includes('--json'));
+    return tell(error, io, args.includes('--json'), usage);
   }
 }

@@ -5,21 +5,22 @@ import { ourFailure, unusable } from './exit-codes.js';
 import type { Io } from './io.js';
 import { errorLine, named, oneLine } from './one-line.js';
 import { wordsFor } from './speech.js';
+import type { Usage } from './usage/usage.js';
 
 /** Says what went wrong, one line a fault; with `--json` also as one document. @returns the exit code */
-export async function tell(error: unknown, io: Io, json: boolean): Promise<number> {
+export async function tell(error: unknown, io: Io, json: boolean, usage: Usage): Promise<number> {
+  const { texts, wrong } = usage;
   if (error instanceof CommanderError) {
-    const said = oneLine(error.message.replace(/^error: /, '').replace(/\.$/, ''));
-    return refused([commandRefusal('arguments', { said })], await wordsFor(), io, json);
+    const message = error.message.replace(/^error: /, '').replace(/\.$/, '');
+    const said = oneLine(wrong(error.code, message));
+    return refused([commandRefusal('arguments', { said })], await wordsFor(texts), io, json);
   }
   if (error instanceof PatternError) {
     const spoken = error instanceof SheetFaults ? error.spoken : {};
     return refused(faultsIn(error), await wordsFor(spoken), io, json);
   }
   const words = error instanceof Error ? (error.stack ?? error.message) : String(error);
-  io.stderr(
-    `paperhinge failed; this is a fault of ours, not of your files. Please report it with these lines:\n${words}\n`,
-  );
+  io.stderr(`${texts.ourFailure}\n${words}\n`);
   return ourFailure;
 }
 

@@ -1,0 +1,122 @@
+// What the help of the command says. The other language has its own table of the same keys.
+
+export const english = {
+  language: 'en' as 'en' | 'de',
+  program:
+    'Alters sewing patterns: a pattern and an alteration sheet in, pages and the proof that it sews out.',
+  version: 'show the version',
+  help: 'show this help',
+  exitCodes:
+    'Exit codes: 0 done; 1 done, but something will not sew or fit; 2 unusable input; 3 our own failure.',
+  ourFailure:
+    'paperhinge failed; this is a fault of ours, not of your files. Please report it with these lines:',
+  /** What stands for what the maker gives, as in `--picture <file>`. */
+  given: {
+    acrossDown: 'across,down',
+    corners: 'corners',
+    count: 'count',
+    dots: 'dots',
+    file: 'file',
+    files: 'files',
+    folder: 'folder',
+    ground: 'ground',
+    how: 'how',
+    kind: 'kind',
+    layers: 'layers',
+    length: 'length',
+    lengths: 'lengths',
+    line: 'line',
+    list: 'list',
+    name: 'name',
+    paper: 'paper',
+    pattern: 'pattern',
+    pieces: 'pieces',
+    places: 'places',
+    record: 'record',
+    sheet: 'sheet',
+    tag: 'tag',
+    text: 'text',
+    unit: 'unit',
+    way: 'way',
+  },
+  /** Of several commands. */
+  any: {
+    json: 'one JSON document on stdout',
+    sheet: 'read the pattern as this sheet says (its "pieces"), and answer as it asks',
+    language: "what to answer in: en or de (default: en, or the sheet's)",
+  },
+  alter: {
+    does: 'do what an alteration sheet says',
+    sheet: 'alteration sheet, YAML or JSON',
+    output: 'where to write altered.svg, the pages, report.html and record.json',
+  },
+  check: {
+    does: 'walk every seam of a pattern',
+    pattern: 'pattern SVG',
+    picture: "also write each piece with its edges' names and where each begins, as SVG",
+  },
+  measure: {
+    does: 'measure a pattern, or the shapes of any SVG',
+    pattern: 'pattern SVG, or any SVG',
+  },
+  print: {
+    does: 'lay a pattern out at true scale: on pages, for a projector, or as DXF for another program',
+    pattern: 'pattern SVG; none for a photo frame',
+    output: 'the file to write: .pdf, or .dxf for pattern interchange',
+    show: 'for a projector: half pieces opened out at their fold, or every piece mirrored; on a dark ground unless --projector says otherwise',
+    projector: 'one sheet of thick lines on a dark or a light ground, with a grid to set a projector by',
+    photoFrame: 'sheets to lay round pieces that are photographed, for paperhinge trace',
+    sheets: 'of the photo frame: 4 to 9 (default: 9)',
+    paper: 'a4, letter ..., or sizes such as "600 x 900 mm"; several by commas (default: a4)',
+    orientation: 'portrait, landscape, or auto: whichever needs fewer pages (default: auto)',
+    margins: 'left blank round each page: one length, or top,right,bottom,left (default: 10)',
+    overlap: 'by which pages are glued over one another (default: 10)',
+    edgeToEdge: 'pages are cut to the line and laid edge to edge',
+    arrange: 'fewest-pages, reading-order, or own-pages for each piece (default: fewest-pages)',
+    turn: 'none, half, quarter or any: how far pieces may be turned',
+    measured: 'what the printed 50 mm square measured (in inches: the 2 in square)',
+    before: 'ghost the outlines of this pattern under the pieces of the same names',
+    grid: 'a fine grid in centimetres over all pages',
+    tint: 'a pale tint over each piece',
+    notches: 'inwards, outwards or snips (default: inwards)',
+    hide: 'off when the file is opened: cutting-lines, stitching-lines, marks, names, before, joining, grid, tint',
+    largeSheet: 'write the sheet as one SVG drawing, too',
+    date: 'printed on the cover',
+    initials: 'whom it is for, printed on the cover',
+  },
+  trace: {
+    does: 'make a pattern of photographs, a scan, an SVG, DXF or PDF drawing, or a sheet of measured points',
+    files: 'photographs of one floor (JPEG, PNG), joined by the sheets they share; or one drawing or sheet',
+    output: 'the pattern SVG to write',
+    measured: 'what the 50 mm square on the sheets measured',
+    dpi: 'the picture is a flat scan of so many dots to the inch',
+    known: 'the picture is flat, and so long between two of its places',
+    between: 'those two places in dots, such as two marks of a ruler: "412,880 2950,905"',
+    at: 'a piece drawn on paper: its corners in order, in dots of the first picture; once for each piece',
+    line: 'what the pieces were cut along: stitching or cutting (default: stitching)',
+    gap: 'of a drawing: how far ends of lines may lie apart and still meet (default: 0.2 mm)',
+    layer: 'of a drawing: only this layer or colour, such as one size of several',
+    sizes: 'of a nest: every size with its layer or colour, such as "S=red, M=green"',
+    columns: 'of a PDF in tiles whose pages do not tell: how many stand in a row',
+    overlap: 'of such pages: how far each lies over the next (default: 0)',
+    unit: 'of a DXF file that does not say: mm, cm or in',
+    picture: 'also write what was seen from straight above, with what was taken, as PNG',
+  },
+  sheet: {
+    does: 'turn a record back into the sheet it is the record of, its sums worked out',
+    record: 'record.json of an alteration',
+    output: 'the alteration sheet to write',
+    pattern: 'the pattern SVG it is for (default: as the record says)',
+  },
+  name: {
+    does: 'propose what the pieces, edges and seams of a pattern are, as a sheet to edit',
+    pattern: 'pattern SVG, such as trace writes',
+    output: 'the sheet to write',
+    picture: 'also write each piece with the names proposed for its edges, as SVG',
+  },
+};
+
+/** The texts of the help in one language: every language says all of them. */
+export type UsageTexts = Texts<typeof english>;
+
+type Texts<T> = { readonly [K in keyof T]: T[K] extends string ? T[K] : Texts<T[K]> };
