@@ -5,8 +5,8 @@ import { bundle } from '../bench/bundles.js';
 // last looked into: it is over its bar of 50, and should grow no further unseen.
 test.each([
   ['one length', 3, `export { pathLength } from '@paperhinge/geometry'`],
-  ['shorten', 52, `export { shorten } from '@paperhinge/alter'`],
-  ['close a dart', 60, `export { closeDart } from '@paperhinge/alter'`],
+  ['shorten', 49, `export { shorten } from '@paperhinge/alter'`],
+  ['close a dart', 53.5, `export { closeDart } from '@paperhinge/alter'`],
   ['reading a sheet with every verb', 230, `export { readSheet } from '@paperhinge/sheet'`],
 ])('a bundle of %s is at most %d kB', async (_, most, program) => {
   const { bytes } = await bundle(program);

@@ -1,3 +1,4 @@
+import { abs } from './arithmetic.js';
 /**
  * The real roots in [0, 1] of a polynomial, ascending. `c[i]` is the coefficient of t^i.
  *
@@ -17,7 +18,7 @@ export function rootsInUnit(c: readonly number[], near = 0): number[] {
   const values = stops.map(t => valueAt(c, degree, t));
   const roots: number[] = [];
   const last = stops.length - 1;
-  const isTouch = (i: number): boolean => i > 0 && i < last && Math.abs(values[i]!) <= near;
+  const isTouch = (i: number): boolean => i > 0 && i < last && abs(values[i]!) <= near;
   for (let i = 0; i < last; i++) {
     const low = values[i]!,
       high = values[i + 1]!;
@@ -28,8 +29,8 @@ export function rootsInUnit(c: readonly number[], near = 0): number[] {
   }
   if (values[last] === 0) roots.push(1);
   // The ends of the interval, where no proper root stands for the touch.
-  if (values[0] !== 0 && Math.abs(values[0]!) <= near && !hasRootBelow(roots, stops[1]!)) roots.unshift(0);
-  if (values[last] !== 0 && Math.abs(values[last]!) <= near && !hasRootAbove(roots, stops[last - 1]!))
+  if (values[0] !== 0 && abs(values[0]!) <= near && !hasRootBelow(roots, stops[1]!)) roots.unshift(0);
+  if (values[last] !== 0 && abs(values[last]!) <= near && !hasRootAbove(roots, stops[last - 1]!))
     roots.push(1);
   return roots;
 }
@@ -40,8 +41,8 @@ const hasRootAbove = (roots: readonly number[], t: number): boolean => roots.len
 function linearRoots(c0: number, c1: number, near: number): number[] {
   const t = -c0 / c1;
   if (t >= 0 && t <= 1) return [t];
-  if (t < 0 && Math.abs(c0) <= near) return [0];
-  return t > 1 && Math.abs(c0 + c1) <= near ? [1] : [];
+  if (t < 0 && abs(c0) <= near) return [0];
+  return t > 1 && abs(c0 + c1) <= near ? [1] : [];
 }
 
 function vertex(c1: number, c2: number): number[] {
@@ -55,14 +56,15 @@ function derivative(c: readonly number[], degree: number): number[] {
   return d;
 }
 
-function valueAt(c: readonly number[], degree: number, t: number): number {
+/** The value at t of a polynomial of a degree, by its coefficients from the lowest. */
+export function valueAt(c: readonly number[], degree: number, t: number): number {
   let value = c[degree]!;
   for (let i = degree - 1; i >= 0; i--) value = value * t + c[i]!;
   return value;
 }
 
 /** The one root between two parameters at which the signs differ; Newton, halving where Newton leaves the bracket. */
-function bracketedRoot(
+export function bracketedRoot(
   c: readonly number[],
   degree: number,
   from: number,
@@ -84,7 +86,7 @@ function bracketedRoot(
     else high = t;
     const newton = t - value / slope;
     const next = newton > low && newton < high ? newton : (low + high) / 2;
-    if (Math.abs(next - t) <= Number.EPSILON * Math.abs(next) || next === t) return next;
+    if (abs(next - t) <= Number.EPSILON * abs(next) || next === t) return next;
     t = next;
   }
   return t;

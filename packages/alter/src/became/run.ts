@@ -10,7 +10,7 @@ import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { hasEdge, sameEdge } from '../edge-refs.js';
 
 import type { Became, EdgeSpan, SpanBecame } from './became.js';
-import { imagesOf, spansOf } from './stretches.js';
+import { imagesBetween, spansOf } from './stretches.js';
 import { followThing } from './things.js';
 
 /** A pattern before and after a step. */
@@ -32,9 +32,8 @@ export function followedRun({ before, after, became }: Step, run: EdgeRun): read
     const there = followThing(became, { piece: run.piece, edge: run.edge });
     return there.length === 1 && sameEdge(there[0]!, run) ? [run] : there.map(ref => ({ ...run, ...ref }));
   }
-  const length = lengthOf(before, run);
-  const part = { from: run.part?.from ?? 0, to: run.part?.to ?? length };
-  const all = imagesOf(spans, { piece: run.piece, edge: run.edge, ...part });
+  const { from, to } = run.part ?? { from: 0, to: lengthOf(before, run) };
+  const all = imagesBetween(spans, from, to);
   // What lies in two places now (a mirrored half) stays sewn where it lay.
   const images = all.filter((image, i) => !all.slice(0, i).some(other => overlap(other, image)));
   const ordered = run.reversed ? [...images].reverse() : images;

@@ -38,9 +38,18 @@ function imageOf({ was, now }: SpanBecame, at: number): PlaceOnEdge {
 
 /** The parts of a stretch and what became of each; what is gone is left out, and so are stretches of no length. */
 export function imagesOf(spans: readonly SpanBecame[], span: EdgeSpan): readonly SpanBecame[] {
-  const low = Math.min(span.from, span.to),
-    high = Math.max(span.from, span.to);
-  const images = spans.flatMap((one): readonly SpanBecame[] => {
+  return span.from <= span.to
+    ? imagesBetween(spans, span.from, span.to)
+    : [...imagesBetween(spans, span.to, span.from)].reverse().map(turned);
+}
+
+/** The same in the direction of the edge. */
+export function imagesBetween(
+  spans: readonly SpanBecame[],
+  low: number,
+  high: number,
+): readonly SpanBecame[] {
+  return spans.flatMap((one): readonly SpanBecame[] => {
     const from = Math.max(low, one.was.from),
       to = Math.min(high, one.was.to);
     if (!one.now || to - from <= near) return [];
@@ -48,7 +57,6 @@ export function imagesOf(spans: readonly SpanBecame[], span: EdgeSpan): readonly
     const now = whole ? one.now : { ...one.now, from: imageOf(one, from).at, to: imageOf(one, to).at };
     return [{ ...one, was: { ...one.was, from, to }, now }];
   });
-  return span.from <= span.to ? images : [...images].reverse().map(turned);
 }
 
 const turned = (span: SpanBecame): SpanBecame => ({

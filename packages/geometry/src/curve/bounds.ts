@@ -1,3 +1,4 @@
+import { hypot, infinite } from '../arithmetic.js';
 import { rootsInUnit } from '../polynomial.js';
 import type { Point } from '../vector.js';
 import { type Cubic, isLine, pointAt, type Segment } from './segment.js';
@@ -36,8 +37,8 @@ function extent(curve: Cubic, axis: 'x' | 'y') {
 }
 
 export function boxOfPoints(points: readonly Point[]): Box {
-  let left = Number.POSITIVE_INFINITY,
-    right = Number.NEGATIVE_INFINITY,
+  let left = infinite,
+    right = -infinite,
     top = left,
     bottom = right;
   for (const { x, y } of points) {
@@ -54,7 +55,7 @@ export const boxAround = (a: Box, b: Box): Box => boxOfPoints([a.min, a.max, b.m
 
 /** Distance in mm from a point to a box; 0 within it. */
 export const distanceToBox = ({ min, max }: Box, p: Point): number =>
-  Math.hypot(Math.max(min.x - p.x, 0, p.x - max.x), Math.max(min.y - p.y, 0, p.y - max.y));
+  hypot(Math.max(min.x - p.x, 0, p.x - max.x), Math.max(min.y - p.y, 0, p.y - max.y));
 
 /** Whether two boxes come within `margin` mm of each other in both directions. */
 export const boxesMeet = (a: Box, b: Box, margin = 0): boolean =>

@@ -1,3 +1,4 @@
+import { hypot, max, min } from '../arithmetic.js';
 import type { Stretch } from './stretch.js';
 
 /**
@@ -18,15 +19,15 @@ export interface FatLine {
 export function fatLineOf(s: Stretch): FatLine {
   const dx = s.x3 - s.x0,
     dy = s.y3 - s.y0,
-    chord = Math.hypot(dx, dy);
+    chord = hypot(dx, dy);
   if (chord === 0) return { x: s.x0, y: s.y0, nx: 0, ny: 0, low: 0, high: 0, chord };
   const nx = -dy / chord,
     ny = dx / chord;
   const d1 = (s.x1 - s.x0) * nx + (s.y1 - s.y0) * ny,
     d2 = (s.x2 - s.x0) * nx + (s.y2 - s.y0) * ny;
   const factor = d1 * d2 > 0 ? 3 / 4 : 4 / 9;
-  const low = factor * Math.min(0, d1, d2),
-    high = factor * Math.max(0, d1, d2);
+  const low = factor * min(0, d1, d2),
+    high = factor * max(0, d1, d2);
   return { x: s.x0, y: s.y0, nx, ny, low, high, chord };
 }
 
@@ -63,7 +64,7 @@ export function clipTo(line: FatLine, s: Stretch, margin: number): readonly [num
   cut(1 / 3, e1, 2 / 3, e2);
   cut(1 / 3, e1, 1, e3);
   cut(2 / 3, e2, 1, e3);
-  return last < 0 ? undefined : [Math.max(0, first), Math.min(1, last)];
+  return last < 0 ? undefined : [max(0, first), min(1, last)];
 }
 
 const whole = [0, 1] as const;

@@ -1,3 +1,4 @@
+import { abs, hypot, min } from '../arithmetic.js';
 import {
   coincidenceTolerance,
   contactTolerance,
@@ -67,9 +68,9 @@ function addHit(search: Search, ta: number, tb: number): void {
     y = yAt(a, ta);
   for (const [sa, sb] of hits)
     if (
-      Math.abs(sa - ta) < sameParameter &&
-      Math.abs(sb - tb) < sameParameter &&
-      Math.hypot(xAt(a, sa) - x, yAt(a, sa) - y) <= coincidenceTolerance
+      abs(sa - ta) < sameParameter &&
+      abs(sb - tb) < sameParameter &&
+      hypot(xAt(a, sa) - x, yAt(a, sa) - y) <= coincidenceTolerance
     )
       return;
   hits.push([ta, tb]);
@@ -125,7 +126,7 @@ const touchAtMost = (a: FatLine, longA: number, b: FatLine, longB: number): bool
   (longA < touchingLength &&
     longB < touchingLength &&
     a.high - a.low + b.high - b.low < contactTolerance / 2 &&
-    Math.abs(a.nx * b.ny - a.ny * b.nx) * Math.min(a.chord, b.chord) <= contactTolerance);
+    abs(a.nx * b.ny - a.ny * b.nx) * min(a.chord, b.chord) <= contactTolerance);
 
 /** Searches with both stretches halved, or only the one more than twice as long; `ratio` is A's length by B's. */
 function searchHalves(search: Search, [a0, a1, b0, b1]: Ranges, ratio: number, depth: number): boolean {
@@ -173,7 +174,7 @@ function foundOnce(search: Search, p: Stretch, q: Stretch): boolean {
       sb = (ex * uy - ey * ux) / det;
     ta += sa;
     tb += sb;
-    if (Math.abs(sa) < settledStep && Math.abs(sb) < settledStep) break;
+    if (abs(sa) < settledStep && abs(sb) < settledStep) break;
   }
   const ka = within(ta, p, search.ranges[0], search.ranges[1]);
   const kb = within(tb, q, search.ranges[2], search.ranges[3]);

@@ -1,3 +1,4 @@
+import { abs, hypot } from '../arithmetic.js';
 import { contactTolerance, touchingReach } from '../tolerance.js';
 import { type PowerForm, slopeX, slopeY, xAt, yAt } from './power-form.js';
 import { inUnit } from './segment.js';
@@ -20,7 +21,7 @@ interface Curves {
 
 /** Distance in mm between two curves at given parameters. */
 export const gap = ({ a, b }: Curves, ta: number, tb: number): number =>
-  Math.hypot(xAt(a, ta) - xAt(b, tb), yAt(a, ta) - yAt(b, tb));
+  hypot(xAt(a, ta) - xAt(b, tb), yAt(a, ta) - yAt(b, tb));
 
 /**
  * Of each run of neighbouring contacts that holds no crossing yet: the places where one curve passes from one side of
@@ -32,9 +33,7 @@ export function touchesAmong(
   const touches: ParameterPair[] = [];
   for (const run of runsOf(search.contacts)) {
     if (
-      search.hits.some(([ta, tb]) =>
-        run.some(c => Math.abs(c.ta - ta) <= 2 * c.wa && Math.abs(c.tb - tb) <= 2 * c.wb),
-      )
+      search.hits.some(([ta, tb]) => run.some(c => abs(c.ta - ta) <= 2 * c.wa && abs(c.tb - tb) <= 2 * c.wb))
     )
       continue;
     const crossings = crossingsAlong(search, run);
@@ -58,7 +57,7 @@ function crossingsAlong(search: Curves, run: readonly Contact[]): readonly Param
   for (const { ta, tb, wa } of inOrder)
     for (const t of [ta - wa / 2, ta + wa / 2]) {
       const place = beside(search, inUnit(t), tb);
-      if (!(Math.abs(place.side) > sideNoise)) continue;
+      if (!(abs(place.side) > sideNoise)) continue;
       if (last && last.side < 0 !== place.side < 0 && last.ta < place.ta) {
         const between = crossingBetween(search, last, place);
         if (gap(search, ...between) <= contactTolerance) found.push(between);
@@ -90,10 +89,10 @@ function beside({ a, b }: Curves, ta: number, near: number): Beside {
       vy = slopeY(b, tb);
     const step = ((xAt(b, tb) - px) * ux + (yAt(b, tb) - py) * uy) / (vx * ux + vy * uy);
     const next = inUnit(tb - step);
-    if (!(Math.abs(next - near) < touchingReach)) break;
+    if (!(abs(next - near) < touchingReach)) break;
     tb = next;
   }
-  const side = (ux * (yAt(b, tb) - py) - uy * (xAt(b, tb) - px)) / Math.hypot(ux, uy);
+  const side = (ux * (yAt(b, tb) - py) - uy * (xAt(b, tb) - px)) / hypot(ux, uy);
   return { ta, tb, side };
 }
 
@@ -118,7 +117,7 @@ function runsOf(contacts: readonly Contact[]): readonly (readonly Contact[])[] {
     const home = open.find(run =>
       run
         .slice(-lookBack)
-        .some(p => c.ta - p.ta <= 2 * (c.wa + p.wa) && Math.abs(c.tb - p.tb) <= 2 * (c.wb + p.wb)),
+        .some(p => c.ta - p.ta <= 2 * (c.wa + p.wa) && abs(c.tb - p.tb) <= 2 * (c.wb + p.wb)),
     );
     if (home) home.push(c);
     else {
@@ -160,7 +159,7 @@ function nearestApproach(curves: Curves, fromA: number, fromB: number) {
     if (det === 0) break;
     ta = inUnit(ta - (f * gb - fb * g) / det);
     tb = inUnit(tb - (fa * g - f * ga) / det);
-    if (!(Math.abs(ta - fromA) < touchingReach && Math.abs(tb - fromB) < touchingReach)) break;
+    if (!(abs(ta - fromA) < touchingReach && abs(tb - fromB) < touchingReach)) break;
     const apart = gap(curves, ta, tb);
     if (apart < best.gap) best = { ta, tb, gap: apart };
   }

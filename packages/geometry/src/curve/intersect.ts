@@ -1,10 +1,21 @@
+import { abs, hypot, max, min } from '../arithmetic.js';
 import { rootsInUnit } from '../polynomial.js';
 import { coincidenceTolerance, contactTolerance, sameParameter } from '../tolerance.js';
 import { cross, distance, dot, leftOf, type Point, subtract } from '../vector.js';
 import { meetingParameters } from './intersect-cubics.js';
 import type { ParameterPair } from './intersect-touches.js';
 import { nearestOnSegment } from './nearest.js';
-import { type Cubic, inUnit, isLine, type Line, pointAt, reversed, type Segment } from './segment.js';
+import {
+  type Cubic,
+  endOf,
+  inUnit,
+  isLine,
+  type Line,
+  pointAt,
+  reversed,
+  type Segment,
+  startOf,
+} from './segment.js';
 import { requireSegment } from './sound.js';
 import { straightStops } from './straight.js';
 
@@ -38,11 +49,11 @@ const swapped = ({ ta, tb, ...rest }: SegmentMeeting): SegmentMeeting => ({ ...r
 /** Meetings at which an end of one lies on an end of the other. */
 function sharedEnds(a: Segment, b: Segment): readonly SegmentMeeting[] {
   const found: SegmentMeeting[] = [];
-  for (const ta of [0, 1])
-    for (const tb of [0, 1]) {
-      const point = pointAt(a, ta);
-      if (distance(point, pointAt(b, tb)) <= coincidenceTolerance) found.push({ ta, tb, point });
-    }
+  for (let ta = 0; ta <= 1; ta++) {
+    const point = ta === 0 ? startOf(a) : endOf(a);
+    if (distance(point, startOf(b)) <= coincidenceTolerance) found.push({ ta, tb: 0, point });
+    if (distance(point, endOf(b)) <= coincidenceTolerance) found.push({ ta, tb: 1, point });
+  }
   return found;
 }
 
@@ -50,11 +61,11 @@ function meetLines(a: Line, b: Line): readonly SegmentMeeting[] {
   const u = subtract(a[1], a[0]),
     v = subtract(b[1], b[0]),
     w = subtract(b[0], a[0]);
-  const lu = Math.hypot(u.x, u.y),
-    lv = Math.hypot(v.x, v.y);
+  const lu = hypot(u.x, u.y),
+    lv = hypot(v.x, v.y);
   const turn = cross(u, v);
   // As far as the shorter reaches, lines that differ by less than a contact cannot be told from parallel.
-  if (Math.abs(turn) <= contactTolerance * Math.max(lu, lv)) return alongEachOther(a, b);
+  if (abs(turn) <= contactTolerance * max(lu, lv)) return alongEachOther(a, b);
   const ends = sharedEnds(a, b);
   if (ends.length > 0) return ends;
   const ta = cross(w, v) / turn,
@@ -100,10 +111,9 @@ function meetLineAndCubic(a: Line, b: Cubic): readonly SegmentMeeting[] {
     number,
     number,
   ];
-  if (Math.min(e0, e1, e2, e3) > contactTolerance || Math.max(e0, e1, e2, e3) < -contactTolerance)
+  if (min(e0, e1, e2, e3) > contactTolerance || max(e0, e1, e2, e3) < -contactTolerance)
     return sharedEnds(a, b);
-  if (Math.max(Math.abs(e0), Math.abs(e1), Math.abs(e2), Math.abs(e3)) <= contactTolerance)
-    return alongEachOther(a, b);
+  if (max(abs(e0), abs(e1), abs(e2), abs(e3)) <= contactTolerance) return alongEachOther(a, b);
   const found: SegmentMeeting[] = [...sharedEnds(a, b)];
   const roots = rootsInUnit(
     [e0, 3 * (e1 - e0), 3 * (e0 - 2 * e1 + e2), e3 - e0 + 3 * (e1 - e2)],
@@ -112,9 +122,9 @@ function meetLineAndCubic(a: Line, b: Cubic): readonly SegmentMeeting[] {
   for (const tb of roots) {
     const point = pointAt(b, tb);
     const ta = dot(subtract(point, a[0]), along) / length;
-    const beyond = Math.max(-ta, ta - 1) * length;
+    const beyond = max(-ta, ta - 1) * length;
     const known = found.some(
-      f => Math.abs(f.tb - tb) < 1 / 64 && distance(f.point, point) <= coincidenceTolerance,
+      f => abs(f.tb - tb) < 1 / 64 && distance(f.point, point) <= coincidenceTolerance,
     );
     if (beyond <= contactTolerance && !known) found.push({ ta: inUnit(ta), tb, point });
   }
@@ -141,8 +151,8 @@ function meetCubics(a: Cubic, b: Cubic): readonly SegmentMeeting[] {
   const [start, end] = shared;
   // The rest of each against the whole of the other, leaving out what only says again where the stretch ends.
   const rest: ParameterPair[] = [];
-  const lowB = Math.min(start[1], end[1]),
-    highB = Math.max(start[1], end[1]);
+  const lowB = min(start[1], end[1]),
+    highB = max(start[1], end[1]);
   const add = (range: readonly [number, number, number, number]): void => {
     if (range[1] - range[0] <= Number.EPSILON || range[3] - range[2] <= Number.EPSILON) return;
     for (const pair of meetingParameters(a, b, fullLimit, true, range) ?? [])
@@ -173,8 +183,8 @@ function sameCurve(a: Cubic, b: Cubic): readonly [ParameterPair, ParameterPair] 
 }
 
 const isSamePlace = (a: Cubic, p: ParameterPair, q: ParameterPair): boolean =>
-  Math.abs(p[0] - q[0]) < 1 / 64 &&
-  Math.abs(p[1] - q[1]) < 1 / 64 &&
+  abs(p[0] - q[0]) < 1 / 64 &&
+  abs(p[1] - q[1]) < 1 / 64 &&
   distance(pointAt(a, p[0]), pointAt(a, q[0])) <= coincidenceTolerance;
 
 /** Pairs of pieces looked at before it is asked whether the curves run along each other; crossings need about ten. */

@@ -1,4 +1,5 @@
 import { type Affine, apply } from '../affine.js';
+import { max, min } from '../arithmetic.js';
 import { legRounding } from '../tolerance.js';
 import { add, lerp, norm, type Point, scale, subtract, unit } from '../vector.js';
 import { requireParameter, requirePlace, requirePoint, requireSegment } from './sound.js';
@@ -65,7 +66,7 @@ export function pointAt(segment: Segment, t: number): Point {
 }
 
 /** A parameter kept within [0, 1]. */
-export const inUnit = (t: number): number => Math.min(1, Math.max(0, t));
+export const inUnit = (t: number): number => min(1, max(0, t));
 
 /** First derivative by the parameter, clamped to [0, 1], in mm. */
 export function derivativeAt(segment: Segment, at: number): Point {
@@ -102,7 +103,7 @@ export function tangentAt(segment: Segment, t: number): Point {
   requirePlace(segment, t);
   if (isLine(segment)) return unit(subtract(segment[1], segment[0]));
   const [p, q, r, s] = segment;
-  const size = Math.max(norm(subtract(q, p)), norm(subtract(r, q)), norm(subtract(s, r)));
+  const size = max(norm(subtract(q, p)), norm(subtract(r, q)), norm(subtract(s, r)));
   const tiny = size * legRounding;
   if (t <= 0) return firstDirection([subtract(q, p), subtract(r, p), subtract(s, p)], tiny);
   if (t >= 1) return firstDirection([subtract(s, r), subtract(s, q), subtract(s, p)], tiny);
@@ -146,5 +147,5 @@ export function between(segment: Segment, t0: number, t1: number): Segment {
   requireParameter(t0);
   requirePlace(segment, t1);
   const tail = t0 <= 0 ? segment : splitAt(segment, t0)[1];
-  return t1 >= 1 ? tail : splitAt(tail, t0 >= 1 ? 1 : (t1 - Math.max(t0, 0)) / (1 - Math.max(t0, 0)))[0];
+  return t1 >= 1 ? tail : splitAt(tail, t0 >= 1 ? 1 : (t1 - max(t0, 0)) / (1 - max(t0, 0)))[0];
 }

@@ -1,3 +1,4 @@
+import { abs, max, min } from '../arithmetic.js';
 import { crossRounding } from '../tolerance.js';
 import type { Point } from '../vector.js';
 import { powerForm, slopeX, slopeY, xAt, yAt } from './power-form.js';
@@ -23,7 +24,7 @@ export function selfCrossing(cubic: Cubic): SelfCrossing | undefined {
   const { x1: cx, x2: bx, x3: ax, y1: cy, y2: by, y3: ay } = form;
   const ab = ax * by - ay * bx;
   // A cubic on one line, to rounding, only doubles back.
-  if (!(Math.abs(ab) > crossRounding * (Math.abs(ax * by) + Math.abs(ay * bx)))) return undefined;
+  if (!(abs(ab) > crossRounding * (abs(ax * by) + abs(ay * bx)))) return undefined;
   const sum = -(ax * cy - ay * cx) / ab;
   const product = sum * sum - (bx * cy - by * cx) / ab;
   const square = sum * sum - 4 * product;
@@ -32,8 +33,8 @@ export function selfCrossing(cubic: Cubic): SelfCrossing | undefined {
   // The larger root without cancellation, the other from the product.
   const far = (sum + (sum < 0 ? -half : half)) / 2;
   const near = far === 0 ? 0 : product / far;
-  const first = Math.min(far, near),
-    second = Math.max(far, near);
+  const first = min(far, near),
+    second = max(far, near);
   if (!(first >= 0 && second <= 1) || (first === 0 && second === 1)) return undefined;
   // One step of Newton's method on B(t0) − B(t1) takes back what rounding lost where the loop is slight.
   const ux = slopeX(form, first),
@@ -45,8 +46,8 @@ export function selfCrossing(cubic: Cubic): SelfCrossing | undefined {
     det = ux * vy - uy * vx;
   const s0 = (ex * vy - ey * vx) / det,
     s1 = (ex * uy - ey * ux) / det;
-  const sure = Math.abs(s0) + Math.abs(s1) < (second - first) / 4;
-  const t0 = sure ? Math.max(0, first + s0) : first,
-    t1 = sure ? Math.min(1, second + s1) : second;
+  const sure = abs(s0) + abs(s1) < (second - first) / 4;
+  const t0 = sure ? max(0, first + s0) : first,
+    t1 = sure ? min(1, second + s1) : second;
   return { t0, t1, point: pointAt(cubic, t0) };
 }

@@ -1,3 +1,4 @@
+import { abs, min } from '../arithmetic.js';
 import { rootsInUnit } from '../polynomial.js';
 import { contactTolerance, doubleZero, straightAngle } from '../tolerance.js';
 import { cross, distance, norm, type Point, subtract, unit } from '../vector.js';
@@ -8,8 +9,8 @@ import type { Cubic } from './segment.js';
 export function isStraight(curve: Cubic): boolean {
   const far = subtract(farthestFromStart(curve), curve[0]),
     axis = unit(far);
-  const slack = Math.min(contactTolerance, norm(far) * straightAngle);
-  return curve.every(c => Math.abs(cross(axis, subtract(c, curve[0]))) <= slack);
+  const slack = min(contactTolerance, norm(far) * straightAngle);
+  return curve.every(c => abs(cross(axis, subtract(c, curve[0]))) <= slack);
 }
 
 export const farthestFromStart = ([p, q, r, s]: Cubic): Point =>
@@ -18,12 +19,12 @@ export const farthestFromStart = ([p, q, r, s]: Cubic): Point =>
 /** Parameters within a cubic on a line at which it turns back: simple zeros of its speed along the line. */
 export function turningPoints(curve: Cubic): readonly number[] {
   const { x1, x2, x3, y1, y2, y3 } = powerForm(curve);
-  const upright = Math.abs(x1) + Math.abs(x2) + Math.abs(x3) < Math.abs(y1) + Math.abs(y2) + Math.abs(y3);
+  const upright = abs(x1) + abs(x2) + abs(x3) < abs(y1) + abs(y2) + abs(y3);
   const c = upright ? y1 : x1,
     b = upright ? 2 * y2 : 2 * x2,
     a = upright ? 3 * y3 : 3 * x3;
   const square = b * b - 4 * a * c;
-  if (!(square > doubleZero * (b * b + Math.abs(a * c)))) return [];
+  if (!(square > doubleZero * (b * b + abs(a * c)))) return [];
   return rootsInUnit([c, b, a]).filter(t => t > doubleZero && t < 1 - doubleZero);
 }
 

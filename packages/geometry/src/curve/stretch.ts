@@ -1,3 +1,4 @@
+import { hypot, max, min } from '../arithmetic.js';
 import { type PowerForm, slopeX, slopeY, xAt, yAt } from './power-form.js';
 
 /** The stretch of a cubic between two of its parameters, with its control points; flat, as inner loops make many. */
@@ -39,14 +40,14 @@ export function stretchOf(f: PowerForm, from: number, to: number): Stretch {
 
 /** mm. A curve is never longer than the legs of its control polygon together. */
 export const legsOf = (s: Stretch): number =>
-  Math.hypot(s.ux, s.uy) + Math.hypot(s.x2 - s.x1, s.y2 - s.y1) + Math.hypot(s.wx, s.wy);
+  hypot(s.ux, s.uy) + hypot(s.x2 - s.x1, s.y2 - s.y1) + hypot(s.wx, s.wy);
 
 /** Whether the upright boxes about the control points lie more than `margin` mm apart, across or down. */
 export const boxesApart = (a: Stretch, b: Stretch, margin: number): boolean =>
-  Math.min(a.x0, a.x1, a.x2, a.x3) > Math.max(b.x0, b.x1, b.x2, b.x3) + margin ||
-  Math.min(b.x0, b.x1, b.x2, b.x3) > Math.max(a.x0, a.x1, a.x2, a.x3) + margin ||
-  Math.min(a.y0, a.y1, a.y2, a.y3) > Math.max(b.y0, b.y1, b.y2, b.y3) + margin ||
-  Math.min(b.y0, b.y1, b.y2, b.y3) > Math.max(a.y0, a.y1, a.y2, a.y3) + margin;
+  min(a.x0, a.x1, a.x2, a.x3) > max(b.x0, b.x1, b.x2, b.x3) + margin ||
+  min(b.x0, b.x1, b.x2, b.x3) > max(a.x0, a.x1, a.x2, a.x3) + margin ||
+  min(a.y0, a.y1, a.y2, a.y3) > max(b.y0, b.y1, b.y2, b.y3) + margin ||
+  min(b.y0, b.y1, b.y2, b.y3) > max(a.y0, a.y1, a.y2, a.y3) + margin;
 
 /**
  * Whether every direction of one stretch lies to one side of every direction of the other: then they meet at most

@@ -1,3 +1,4 @@
+import { abs, infinite } from '../arithmetic.js';
 import { lengthBetween, segmentLength } from '../curve/arc-length.js';
 import { intersectSegments } from '../curve/intersect.js';
 import { coincidenceTolerance } from '../tolerance.js';
@@ -51,8 +52,8 @@ export function lengthTo(path: Path, starts: readonly number[], index: number, t
 }
 
 function once(found: readonly PathMeeting[], a: Path, b: Path, lengthA: number, lengthB: number) {
-  const wrapA = isClosed(a) ? lengthA : Number.POSITIVE_INFINITY;
-  const wrapB = isClosed(b) ? lengthB : Number.POSITIVE_INFINITY;
+  const wrapA = isClosed(a) ? lengthA : infinite;
+  const wrapB = isClosed(b) ? lengthB : infinite;
   const wrapped = found.map(m => ({
     ...m,
     alongA: wrapA - m.alongA <= coincidenceTolerance ? 0 : m.alongA,
@@ -68,7 +69,7 @@ export function eachOnce<Place extends { readonly alongA: number; readonly along
   const kept: Place[] = [];
   for (const m of inOrder) {
     let i = kept.length - 1;
-    while (i >= 0 && m.alongA - kept[i]!.alongA <= joint && Math.abs(m.alongB - kept[i]!.alongB) > joint) i--;
+    while (i >= 0 && m.alongA - kept[i]!.alongA <= joint && abs(m.alongB - kept[i]!.alongB) > joint) i--;
     if (i < 0 || m.alongA - kept[i]!.alongA > joint) kept.push(m);
   }
   return kept;

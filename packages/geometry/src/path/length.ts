@@ -1,3 +1,4 @@
+import { infinite, max } from '../arithmetic.js';
 import { parameterAtLength, segmentLength } from '../curve/arc-length.js';
 import { between, pointAt, tangentAt } from '../curve/segment.js';
 import { requireNumber } from '../curve/sound.js';
@@ -35,14 +36,14 @@ interface Place {
 function placeAlong(path: Path, along: number, ending: boolean): Place {
   requireNumber(along, 'length');
   requireSegments(path);
-  let rest = Math.max(along, 0),
+  let rest = max(along, 0),
     index = 0;
   const { segments } = path;
   const lengths = segments.length > 1 ? segmentLengths(path) : [];
   for (; index < segments.length - 1; index++) {
     const beyond = rest - lengths[index]!;
     if (beyond <= (ending ? lengthTolerance : -lengthTolerance)) break;
-    rest = Math.max(0, beyond);
+    rest = max(0, beyond);
   }
   return { index, t: parameterAtLength(segments[index]!, rest) };
 }
@@ -64,7 +65,7 @@ export function subpath(path: Path, from: number, to: number): Path {
   const a = locate(path, from),
     b = placeAlong(path, to, true);
   if (a.index > b.index) return { segments: [between(path.segments[a.index]!, a.t, a.t)] };
-  if (a.index === b.index) return { segments: [between(path.segments[a.index]!, a.t, Math.max(a.t, b.t))] };
+  if (a.index === b.index) return { segments: [between(path.segments[a.index]!, a.t, max(a.t, b.t))] };
   const first = between(path.segments[a.index]!, a.t, 1),
     last = between(path.segments[b.index]!, 0, b.t);
   return { segments: [first, ...path.segments.slice(a.index + 1, b.index), last] };
@@ -73,5 +74,5 @@ export function subpath(path: Path, from: number, to: number): Path {
 /** The chain cut in two `along` mm from its start, 0 < along < its length. */
 export const splitPath = (path: Path, along: number): readonly [Path, Path] => [
   subpath(path, 0, along),
-  subpath(path, along, Number.POSITIVE_INFINITY),
+  subpath(path, along, infinite),
 ];

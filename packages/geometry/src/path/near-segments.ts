@@ -1,3 +1,4 @@
+import { abs, infinite } from '../arithmetic.js';
 import { type Box, boundsOf, boxAround, boxesMeet } from '../curve/bounds.js';
 import type { Segment } from '../curve/segment.js';
 import { coincidenceTolerance } from '../tolerance.js';
@@ -82,13 +83,13 @@ function apartAcross(a: Segment, b: Segment): boolean {
     if (off < low) low = off;
     if (off > high) high = off;
   }
-  let under = Number.POSITIVE_INFINITY,
-    over = Number.NEGATIVE_INFINITY;
+  let under = infinite,
+    over = -infinite;
   for (const p of b) {
     const off = dx * (p.y - y) - dy * (p.x - x);
     if (off < under) under = off;
     if (off > over) over = off;
   }
-  const margin = coincidenceTolerance * (Math.abs(dx) + Math.abs(dy));
+  const margin = coincidenceTolerance * (abs(dx) + abs(dy));
   return under > high + margin || over < low - margin;
 }

@@ -1,3 +1,4 @@
+import { max, min } from '../arithmetic.js';
 import { pathLength } from '../path/length.js';
 import { shareRounding } from '../tolerance.js';
 import { edgePath, neighboursOf } from './outline.js';
@@ -23,13 +24,13 @@ export function resolvePosition(piece: Piece, edge: string, position: EdgePositi
   const where = { piece: piece.name, edge };
   if (!(along >= 0 && along <= length * (1 + shareRounding)))
     throw refusal('position-off-edge', { edge: where, alongMm: along, edgeMm: length }, where);
-  if (position.from === undefined || position.from === 'start') return Math.min(along, length);
-  if (position.from === 'end') return Math.max(0, length - along);
+  if (position.from === undefined || position.from === 'start') return min(along, length);
+  if (position.from === 'end') return max(0, length - along);
   const { start, end } = neighboursOf(piece, edge);
   const touchesStart = start === position.from,
     touchesEnd = end === position.from;
   if (touchesStart && touchesEnd) throw refusal('ambiguous-end', { edge: where, from: position.from }, where);
   if (!touchesStart && !touchesEnd)
     throw refusal('not-a-neighbour', { edge: where, from: position.from, neighbours: [start, end] }, where);
-  return touchesStart ? Math.min(along, length) : Math.max(0, length - along);
+  return touchesStart ? min(along, length) : max(0, length - along);
 }

@@ -1,10 +1,11 @@
+import { max, min } from '../arithmetic.js';
 import { boxOfPoints, distanceToBox } from '../curve/bounds.js';
 import { nearestOnSegment } from '../curve/nearest.js';
-import { isLine, type Segment } from '../curve/segment.js';
+import { type Cubic, isLine, pointAt, type Segment } from '../curve/segment.js';
 import { requirePoint } from '../curve/sound.js';
 import type { Path } from '../path/path.js';
 import { requirePath } from '../path/sound.js';
-import { rootsInUnit } from '../polynomial.js';
+import { bracketedRoot, rootsInUnit, valueAt } from '../polynomial.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import type { Point } from '../vector.js';
 
@@ -46,8 +47,8 @@ export function crossingsToTheRight(segment: Segment, p: Point): number {
     return crossed(a.x - p.x, a.y - p.y, b.x - p.x, b.y - p.y);
   }
   const [a, b, c, d] = segment;
-  if (Math.max(a.x, b.x, c.x, d.x) < p.x) return 0;
-  if (Math.max(a.y, b.y, c.y, d.y) < p.y || Math.min(a.y, b.y, c.y, d.y) > p.y) return 0;
+  if (max(a.x, b.x, c.x, d.x) < p.x) return 0;
+  if (max(a.y, b.y, c.y, d.y) < p.y || min(a.y, b.y, c.y, d.y) > p.y) return 0;
   return crossedByCubic(segment, p);
 }
 
@@ -59,34 +60,21 @@ function crossed(x0: number, y0: number, x1: number, y1: number): number {
   return right < 0 ? -1 : 0;
 }
 
-function crossedByCubic([p0, p1, p2, p3]: readonly [Point, Point, Point, Point], p: Point): number {
+function crossedByCubic(cubic: Cubic, p: Point): number {
+  const [p0, p1, p2, p3] = cubic;
   const c = [p0.y - p.y, 3 * (p1.y - p0.y), 3 * (p0.y - 2 * p1.y + p2.y), p3.y - p0.y + 3 * (p1.y - p2.y)];
-  const stops = [0, ...rootsInUnit([c[1]!, 2 * c[2]!, 3 * c[3]!]), 1];
-  const height = (t: number): number =>
-    t === 0 ? c[0]! : t === 1 ? p3.y - p.y : ((c[3]! * t + c[2]!) * t + c[1]!) * t + c[0]!;
+  const stops = [...rootsInUnit([c[1]!, 2 * c[2]!, 3 * c[3]!]), 1];
   let winding = 0;
-  for (let i = 1; i < stops.length; i++) {
-    const low = stops[i - 1]!,
-      high = stops[i]!;
-    const y0 = height(low),
-      y1 = height(high);
-    if (y0 <= 0 === y1 <= 0) continue;
-    const t = crossingOf(height, low, high, y0 <= 0);
-    const u = 1 - t;
-    const x = u * u * u * p0.x + 3 * u * u * t * p1.x + 3 * u * t * t * p2.x + t * t * t * p3.x;
-    if (x > p.x) winding += y1 > y0 ? 1 : -1;
+  let low = 0,
+    isAbove = c[0]! <= 0;
+  for (const high of stops) {
+    // The end itself, so that the next segment, which starts there, sees it on the same side.
+    const wasAbove = isAbove;
+    isAbove = (high === 1 ? p3.y - p.y : valueAt(c, 3, high)) <= 0;
+    // Between two stops the ray is crossed once. The point is off the path, so the side is never in doubt.
+    if (wasAbove !== isAbove && pointAt(cubic, bracketedRoot(c, 3, low, high, wasAbove)).x > p.x)
+      winding += wasAbove ? 1 : -1;
+    low = high;
   }
   return winding;
-}
-
-/** Halving: the ray is crossed once between two stops. The point is off the path, so the side is never in doubt. */
-function crossingOf(height: (t: number) => number, from: number, to: number, rising: boolean): number {
-  let low = from,
-    high = to;
-  while (true) {
-    const middle = (low + high) / 2;
-    if (middle <= low || middle >= high) return middle;
-    if (height(middle) <= 0 === rising) low = middle;
-    else high = middle;
-  }
 }

@@ -1,3 +1,4 @@
+import { max, min } from '../arithmetic.js';
 import { intersectSegments } from '../curve/intersect.js';
 import { isLine, type Segment } from '../curve/segment.js';
 import { selfCrossing } from '../curve/self-crossing.js';
@@ -36,9 +37,9 @@ export function forEachSelfMeeting(path: Path, visit: (meeting: PathSelfCrossing
   const starts = startLengths(path);
   const whole = starts.at(-1)!;
   const tell = (one: number, other: number, point: Point, overlap: boolean): boolean => {
-    const alongA = Math.min(one, other),
-      alongB = Math.max(one, other);
-    const apart = Math.min(alongB - alongA, whole - (alongB - alongA));
+    const alongA = min(one, other),
+      alongB = max(one, other);
+    const apart = min(alongB - alongA, whole - (alongB - alongA));
     // A joint is where the path meets itself by nature; so is a place that several short segments share.
     if (apart <= joint) return false;
     return visit({ alongA, alongB, point, ...(overlap ? { overlap: true as const } : {}) });
