@@ -1,4 +1,4 @@
-import { closeDart, unfold } from '@paperhinge/alter';
+import { closeDart, draftCircleSkirt, unfold } from '@paperhinge/alter';
 import {
   at,
   type EdgeRun,
@@ -18,6 +18,7 @@ import { copiesInGarment, dartsOf, edgeParts, outlinePath } from '@paperhinge/ge
 import { translation } from '@paperhinge/geometry/plane';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
+import { refusalOf } from '../../support/told.js';
 import {
   areaOf,
   begunAt,
@@ -332,5 +333,19 @@ describe('what is refused', () => {
     const parts = block().outline.parts.map(p => (p.name === 'top' ? { ...p, kind: 'fold' as const } : p));
     const piece = { ...block(), outline: { parts: parts as Piece['outline']['parts'] } };
     expect(() => opened(piece)).toThrow(refusal('several-folds'));
+  });
+});
+
+test('a whole circle drawn on the fold is refused: its halves would touch away from it', () => {
+  const { pattern } = draftCircleSkirt(shiftPattern(), {
+    name: 'skirt',
+    part: 'full',
+    waist: 700,
+    length: 600,
+    panels: 1,
+  });
+  expect(refusalOf(() => unfold(pattern, { piece: 'skirt' }))).toMatchObject({
+    code: 'unfolded-overlaps',
+    remedy: expect.stringContaining('more panels'),
   });
 });

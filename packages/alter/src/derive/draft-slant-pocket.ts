@@ -24,6 +24,7 @@ import { withPiece } from '@paperhinge/geometry/pattern';
 import { add, rightOf, scale } from '@paperhinge/geometry/plane';
 import { centroid } from '@paperhinge/geometry/regions';
 import type { Alteration, Derived } from '../alteration.js';
+import { requireFreeEdgeName } from '../dividing/names-free.js';
 import { type Item, itemsOf, partOfRun, type Run, recomposed } from '../moved-edges/composed.js';
 import { grainOrVertical } from '../moved-edges/grain.js';
 import * as field from '../verb/fields.js';
@@ -106,6 +107,7 @@ interface Corner {
 function drawnPocket(given: Pattern, wish: Whole): Alteration {
   const { name, allowance } = wish;
   const source = pieceNamed(given, wish.piece);
+  requireFreeEdgeName(source, 'mouth');
   const corner = cornerOf(source, wish);
   const { first, second } = corner;
   const mouth = pathOf(line(placeOn(first.run.path, -first.mouth), placeOn(second.run.path, second.mouth)));

@@ -5,9 +5,11 @@ import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
 import type { Became } from '../became/became.js';
 import { laidAside } from '../derive/free-place.js';
+import { requireSimple } from '../moved-edges/tidy.js';
 import { centreLineOf, openedEdges, openedLines, openedMarks, openedNotches } from '../unfold/lying-on.js';
 import { type OpenedOutline, openedOutline } from '../unfold/mirrored-outline.js';
 import { openedSeams } from '../unfold/opened-seams.js';
+import { refusal } from '../unfold/tellings.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { saying } from './tellings.js';
@@ -22,7 +24,7 @@ export interface Unfold {
  * the fold run on across it under their own names; the others get a mirrored copy named `other NAME`, as do darts,
  * notches, lines and marks. Seams follow.
  *
- * @throws PatternError `unknown-piece`, `no-fold`, `several-folds`, `unfold-not-straight`; those of `perform`
+ * @throws PatternError `unknown-piece`, `no-fold`, `several-folds`, `unfold-not-straight`, `unfolded-overlaps`; those of `perform`
  */
 export const unfold = (pattern: Pattern, parameters: Unfold): Alteration =>
   perform(unfoldVerb, pattern, parameters);
@@ -51,6 +53,7 @@ function openedOut(pattern: Pattern, { piece: name }: Unfold): Alteration {
       marks: openedMarks(piece, opened),
       cutting: { ...piece.cutting, mirrored: false },
     };
+    requireSimple(whole, () => refusal('unfolded-overlaps', { piece: { piece: name } }, { piece: name }));
     const followed = openedSeams(name, pattern.seams, opened.fates);
     const laid = withRoom(pattern, piece, whole);
     const pieces = pattern.pieces.map(p => (p === piece ? laid : p));

@@ -11,6 +11,8 @@ import {
 
 /** What is told of opening a piece out about its fold. */
 export interface UnfoldTellings {
+  /** Its two halves would touch or lie on one another, as those of a whole circle do. */
+  'unfolded-overlaps': { readonly piece: Thing };
   'no-fold': { readonly piece: Thing };
   'several-folds': { readonly piece: Thing; readonly folds: readonly Thing[] };
   'unfold-not-straight': { readonly edge: Thing; readonly offMm: number };

@@ -3,6 +3,10 @@ import { capital } from '../capital.js';
 import type { Sentences, Tellings } from '../catalogue.js';
 
 export const unfold: Tellings<UnfoldTellings> = {
+  'unfolded-overlaps': ({ piece }, say) => ({
+    message: `Opened out, the two halves of ${say.thing(piece)} would touch one another away from the fold.`,
+    remedy: 'Keep it on the fold, or divide it into more panels first.',
+  }),
   'no-fold': ({ piece }, say) => ({
     message: capital(`${say.thing(piece)} has no fold to be opened out about.`),
     remedy: 'Make its centre edge a fold, or leave it as it is.',

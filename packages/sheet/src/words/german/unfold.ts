@@ -2,6 +2,10 @@ import type { UnfoldSentences, UnfoldTellings } from '@paperhinge/alter/sayings'
 import type { Sentences, Tellings } from '../catalogue.js';
 
 export const unfold: Tellings<UnfoldTellings> = {
+  'unfolded-overlaps': ({ piece }, say) => ({
+    message: `Aufgeklappt würden sich die beiden Hälften abseits des Bruchs berühren: ${say.thing(piece)}.`,
+    remedy: 'Lassen Sie das Teil im Bruch, oder teilen Sie es erst in mehr Bahnen.',
+  }),
   'no-fold': ({ piece }, say) => ({
     message: `${say.thing(piece)} hat keinen Bruch, um den es sich aufklappen ließe.`,
     remedy: 'Machen Sie seine Mittelkante zum Bruch, oder lassen Sie es, wie es ist.',
