@@ -6,7 +6,7 @@ import { bundle } from '../bench/bundles.js';
 test.each([
   ['one length', 3, `export { pathLength } from '@paperhinge/geometry'`],
   ['shorten', 49, `export { shorten } from '@paperhinge/alter'`],
-  ['close a dart', 53.5, `export { closeDart } from '@paperhinge/alter'`],
+  ['close a dart', 53, `export { closeDart } from '@paperhinge/alter'`],
   ['reading a sheet with every verb', 230, `export { readSheet } from '@paperhinge/sheet'`],
 ])('a bundle of %s is at most %d kB', async (_, most, program) => {
   const { bytes } = await bundle(program);

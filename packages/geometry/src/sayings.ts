@@ -52,13 +52,6 @@ export const anyFinding = (severity: Severity, code: string, where: Where, facts
 /** A sentence to be worded later. */
 export const anySaying = (code: string, facts: object): Saying => ({ code, facts: facts as Facts });
 
-/** All three for one table. */
-export const sayingsOf = <S extends SayingTable<S>>(): {
-  readonly refusal: RefusalOf<S>;
-  readonly finding: FindingOf<S>;
-  readonly saying: SayingOf<S>;
-} => ({ refusal: anyRefusal, finding: anyFinding, saying: anySaying });
-
 function partedFacts(facts: Facts): Pick<Finding, 'figures' | 'about'> {
   const part = (name: string, areFigures: boolean) => {
     const own = Object.entries(facts).filter(

@@ -1,4 +1,4 @@
-import { type Cut, cutApart, holdingSection, type Opening, swing } from '@paperhinge/alter/hinge';
+import { type Cut, cutApart, dartMouth, holdingSection, type Opening, swing } from '@paperhinge/alter/hinge';
 import {
   at,
   type Edge,
@@ -258,8 +258,8 @@ describe('openings', () => {
     const cut = cutApart(piece, [{ from: { edge: 'top', along: 100 }, to: { edge: 'hem', along: 100 } }]);
     const { left, right } = cut.beside[0]!;
     const motions = cut.sections.map((_, i) => (i === left ? rotation(0.1, at(100, 300)) : identity));
-    const darts = [{ cut: 0, end: 'from' as const, name: 'new', apex: at(105, 60) }];
-    const swung = swing(cut, motions, right, { darts });
+    const mouths = [dartMouth({ cut: 0, end: 'from', name: 'new', apex: at(105, 60) })];
+    const swung = swing(cut, motions, right, { mouths });
     expect(openingFindings('block', swung).map(f => [f.code, f.where.edge])).toEqual([['hinge-kink', 'hem']]);
     expect(dartsOf(swung.piece).map(d => d.name)).toEqual(['new', 'old']);
     expect(dartsOf(swung.piece)[1]).toBe(dartsOf(piece)[0]);

@@ -1,4 +1,4 @@
-import { type Cut, cutApart, sectionAt, swing } from '@paperhinge/alter/hinge';
+import { type Cut, cutApart, dartMouth, sectionAt, swing } from '@paperhinge/alter/hinge';
 import {
   at,
   type Edge,
@@ -86,7 +86,7 @@ test('two openings of one slash become two darts, each with its own name and poi
     { cut: 0, end: 'from' as const, name: 'upper', apex: at(115, 90) },
     { cut: 0, end: 'to' as const, name: 'lower', apex: at(115, 210) },
   ];
-  const { piece } = swing(cut, motions, right, { darts });
+  const { piece } = swing(cut, motions, right, { mouths: darts.map(dartMouth) });
   expect(dartsOf(piece).map(d => [d.name, d.apex])).toEqual([
     ['upper', at(115, 90)],
     ['lower', at(115, 210)],
@@ -100,7 +100,7 @@ test('an opening that is no dart is bridged, though the other end of its slash b
   const { left, right } = cut.beside[0]!;
   const motions = cut.sections.map((_, i) => (i === left ? translation(at(30, 0)) : identity));
   const swung = swing(cut, motions, right, {
-    darts: [{ cut: 0, end: 'from', name: 'upper', apex: at(115, 90) }],
+    mouths: [dartMouth({ cut: 0, end: 'from', name: 'upper', apex: at(115, 90) })],
   });
   expect(swung.openings.map(o => [o.edge, o.fate])).toEqual([
     ['top', 'dart'],

@@ -10,7 +10,7 @@ import {
   pieceNamed,
   type Seam,
 } from '@paperhinge/geometry';
-import { tolerances } from '@paperhinge/geometry/internal';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import {
   endTangent,
   fairCurve,

@@ -4,13 +4,13 @@ import {
   type OutlinePart,
   type Path,
   type Piece,
-  type Pleat,
   type Point,
   pathLength,
   pathOf,
 } from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { joined, pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { pathsOfPart } from '@paperhinge/geometry/pattern';
 import { type Affine, angleBetween, distance, subtract } from '@paperhinge/geometry/plane';
 import type { CutPiece } from './cut-piece.js';
 import { endingAt, startingAt } from './ends.js';
@@ -38,12 +38,9 @@ export interface ClosedDart {
   readonly stepMm: number;
 }
 
-/** What is asked of the darts: new ones in openings, and old ones that close though their legs differ. */
+/** What is asked of the darts there are. */
 export interface DartWishes {
-  readonly opened: ReadonlyMap<
-    string,
-    { readonly name: string; readonly apex: Point } | Omit<Pleat, 'type' | 'mouth'>
-  >;
+  /** Those that close though their legs differ. */
   readonly closing: readonly string[];
   /** Darts whose legs are drawn anew, straight from where their mouths now end to this point. */
   readonly redrawn: ReadonlyMap<string, Point>;
@@ -64,8 +61,6 @@ export interface Assembled {
   readonly places: readonly Place[];
   readonly closed: readonly ClosedDart[];
 }
-
-export const mouthKey = (cut: number, end: 'from' | 'to'): string => `${end} ${cut}`;
 
 /**
  * Rejoins moved stretches, bridges and darts into one outline; runs of one edge that follow each other become one
@@ -93,8 +88,7 @@ export function assemble(
         if (rejoined.stepMm > near) items.push({ part: edgeBefore(cutPiece, i), paths: [step] });
       }
     }
-    for (const connector of joins.connectors.get(i) ?? [])
-      items.push(itemFor(cutPiece.piece, connector, wishes));
+    for (const connector of joins.connectors.get(i) ?? []) items.push(itemFor(cutPiece.piece, connector));
   }
   weld(cutPiece, items, i => i !== undefined && unmoved.has(cutPiece.sectionOf[i]!));
   const groups = ringGroups(items, continues);
@@ -142,21 +136,11 @@ function edgeBefore(cutPiece: CutPiece, index: number): Edge {
   throw new Error('An outline of darts alone cannot be read.');
 }
 
-function itemFor(piece: Piece, connector: Connector, wishes: DartWishes): Item {
-  const { from, to } = connector;
-  if (connector.type === 'bridge') {
-    const edge = piece.outline.parts.find(p => p.type === 'edge' && p.name === connector.edge)!;
-    return { part: edge, paths: [pathOf([from, to])] };
-  }
-  const wish = wishes.opened.get(mouthKey(connector.cut, connector.end))!;
-  if (!('apex' in wish)) {
-    const { name, kind, towards, stitched } = wish;
-    const mouth = pathOf([from, to]);
-    return { part: { type: 'pleat', name, kind, mouth, towards, stitched }, paths: [mouth] };
-  }
-  const { name, apex } = wish;
-  const legs = [pathOf([from, apex]), pathOf([apex, to])] as const;
-  return { part: { type: 'dart', name, legs, apex }, paths: [...legs] };
+function itemFor(piece: Piece, { edge, from, to, mouth }: Connector): Item {
+  const opened = mouth?.part(from, to);
+  if (opened) return { part: opened, paths: [...pathsOfPart(opened)] };
+  const bridged = piece.outline.parts.find(p => p.type === 'edge' && p.name === edge)!;
+  return { part: bridged, paths: [pathOf([from, to])] };
 }
 
 /** Makes neighbours share their point exactly; a section that did not move keeps its own to the last bit. */

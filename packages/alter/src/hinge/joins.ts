@@ -15,6 +15,7 @@ import {
 } from '@paperhinge/geometry/plane';
 import { onEdge } from './cut.js';
 import type { CutPiece, Node, Spoke } from './cut-piece.js';
+import type { Mouth } from './mouth.js';
 import { overlapTrim, type Trim } from './overlap.js';
 
 import { refusal } from './tellings.js';
@@ -36,16 +37,13 @@ export interface Opening {
   readonly turn: number;
 }
 
-/** A straight line or a dart that closes the gap between two stretches, in outline order. */
-export type Connector =
-  | { readonly type: 'bridge'; readonly edge: string; readonly from: Point; readonly to: Point }
-  | {
-      readonly type: 'mouth';
-      readonly cut: number;
-      readonly end: 'from' | 'to';
-      readonly from: Point;
-      readonly to: Point;
-    };
+/** What stands between two stretches, in outline order: a straight line along the edge that opened, or a mouth. */
+export interface Connector {
+  readonly edge: string;
+  readonly from: Point;
+  readonly to: Point;
+  readonly mouth: Mouth | undefined;
+}
 
 export interface Joins {
   /** The stretches moved, and trimmed where sides overlap. */
@@ -57,11 +55,6 @@ export interface Joins {
   readonly openings: readonly Opening[];
 }
 
-export interface CutAt {
-  readonly cut: number;
-  readonly end: 'from' | 'to';
-}
-
 /**
  * Moves every stretch with its section and settles each place where the outline was cut: welded where the sides
  * still meet, trimmed where they overlap, left to become a dart where that was asked for, bridged otherwise.
@@ -71,7 +64,7 @@ export function joinsOf(
   cutPiece: CutPiece,
   motions: readonly Affine[],
   unmoved: ReadonlySet<number>,
-  mouths: readonly CutAt[],
+  mouths: readonly Mouth[],
 ): Joins {
   const whole = cutPiece.stretches.map(({ path }, i) => {
     const section = cutPiece.sectionOf[i]!;
@@ -94,11 +87,10 @@ export function joinsOf(
     const opening = { cut, end, edge, fate, turn, openedMm: gap.openedMm };
     const list = connectors.get(gap.index) ?? [];
     connectors.set(gap.index, list);
-    if (fate === 'dart') list.push({ type: 'mouth', cut, end, from, to });
-    if (fate === 'dart' || fate === 'welded' || distance(from, to) <= near)
-      return { ...opening, bridgeMm: 0 };
-    list.push({ type: 'bridge', edge, from, to });
-    return { ...opening, bridgeMm: distance(from, to) };
+    const size = distance(from, to);
+    const isBridged = !(fate === 'dart' || fate === 'welded' || size <= near);
+    if (fate === 'dart' || isBridged) list.push({ edge, from, to, mouth: gap.mouth });
+    return { ...opening, bridgeMm: isBridged ? size : 0 };
   });
   return { moved, trims, connectors, openings };
 }
@@ -109,6 +101,7 @@ interface Gap {
   readonly end: 'from' | 'to';
   readonly edge: string;
   readonly fate: Opening['fate'];
+  readonly mouth: Mouth | undefined;
   readonly openedMm: number;
   readonly turn: number;
   /** Stretches before and after. */
@@ -127,7 +120,7 @@ function gapsAt(
   node: Node,
   whole: readonly Path[],
   motions: readonly Affine[],
-  mouths: readonly CutAt[],
+  mouths: readonly Mouth[],
 ): readonly Gap[] {
   // At a dart's point nothing opens: the two legs are rejoined with the dart.
   if (node.spokes.some(({ cut, end }) => !onEdge(cutPiece.cuts[cut]![end]))) return [];
@@ -143,13 +136,14 @@ function gapsAt(
     const size = distance(from, to);
     // Looking inwards, what lies further along the outline lies to the left: a gap that way is an opening.
     const overlaps = dot(subtract(to, from), leftOf(inward)) < -near;
-    const isMouth = mouths.some(m => m.cut === cut && m.end === end);
-    const fate = size <= near ? 'welded' : isMouth ? 'dart' : overlaps ? 'overlapped' : 'bridged';
+    const wanted = mouths.find(m => m.cut === cut && m.end === end);
+    const fate = size <= near ? 'welded' : wanted ? 'dart' : overlaps ? 'overlapped' : 'bridged';
     const openedMm = fate === 'welded' ? 0 : fate === 'overlapped' ? -size : size;
     const { edge } = cutPiece.cuts[cut]![end] as { readonly edge: string };
     const turn = turnOf(before!, after!);
     const single = node.spokes.length === 1;
-    return { cut, end, edge, fate, openedMm, turn, index, next, from, to, inward, single };
+    const mouth = fate === 'dart' ? wanted : undefined;
+    return { cut, end, edge, fate, mouth, openedMm, turn, index, next, from, to, inward, single };
   });
 }
 

@@ -1,29 +1,21 @@
-import type { Finding, Piece, Pleat, Point } from '@paperhinge/geometry';
+import type { Finding, Piece, Point } from '@paperhinge/geometry';
 import { outlinePath } from '@paperhinge/geometry/pattern';
 import { type Affine, identity } from '@paperhinge/geometry/plane';
 import { selfCrossings } from '@paperhinge/geometry/regions';
 import type { Became } from '../became/became.js';
 import { carriedNotches } from '../became/parts.js';
-import { assemble, type ClosedDart, mouthKey, type Place } from './assemble.js';
+import { assemble, type ClosedDart, type Place } from './assemble.js';
 import { carry, same } from './carry.js';
 import type { CutPiece } from './cut-piece.js';
-import { type CutAt, joinsOf, type Opening } from './joins.js';
+import { joinsOf, type Opening } from './joins.js';
+import type { Mouth } from './mouth.js';
 
 import { refusal } from './tellings.js';
 
-/** An opening that becomes a dart instead of being bridged; `apex` where it lies once all has moved. */
-export interface NewDart extends CutAt {
-  readonly name: string;
-  readonly apex: Point;
-}
-
-/** An opening that is folded into a pleat or tuck instead of being bridged. */
-export interface NewPleat extends CutAt, Omit<Pleat, 'type' | 'mouth'> {}
-
 /** What a swing is asked to keep or to open beside its cuts and motions. */
 export interface SwingWishes {
-  readonly darts?: readonly NewDart[];
-  readonly pleats?: readonly NewPleat[];
+  /** Openings that become darts or pleats: see `dartMouth`, `pleatMouth`. */
+  readonly mouths?: readonly Mouth[];
   /** Darts to weld although their legs are not quite equal: the step becomes part of the edge before it. */
   readonly closing?: readonly string[];
   /** Darts that the move pulls apart at their points, and the point that their legs are drawn anew to. */
@@ -59,11 +51,8 @@ export function swing(
   wishes: SwingWishes = {},
 ): Swung {
   const unmoved = new Set(motions.flatMap((motion, i) => (same(motion, identity) ? [i] : [])));
-  const taken = [...(wishes.darts ?? []), ...(wishes.pleats ?? [])];
-  const joins = joinsOf(cutPiece, motions, unmoved, taken);
-  const opened = new Map(taken.map(one => [mouthKey(one.cut, one.end), one]));
+  const joins = joinsOf(cutPiece, motions, unmoved, wishes.mouths ?? []);
   const { piece, places, closed } = assemble(cutPiece, joins, motions, unmoved, {
-    opened,
     closing: wishes.closing ?? [],
     redrawn: wishes.redrawn ?? new Map(),
   });

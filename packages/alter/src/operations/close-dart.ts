@@ -1,4 +1,4 @@
-import { edgePath, type Pattern, type Piece, pathLength, pieceNamed } from '@paperhinge/geometry';
+import { type Dart, edgePath, type Pattern, type Piece, pathLength, pieceNamed } from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { type EdgePosition, resolvePosition, withPiece } from '@paperhinge/geometry/pattern';
@@ -64,8 +64,8 @@ function closed(pattern: Pattern, { share, ...parameters }: Filled<CloseDart, ty
   const piece = pieceNamed(pattern, parameters.piece);
   return locating({ piece: piece.name, edge: parameters.into }, () => {
     const dart = dartNamed(piece, parameters.dart);
-    if (share === 1) checkLegs(piece, parameters.dart);
-    const along = slashPlace(piece, parameters);
+    if (share === 1) checkLegs(piece, dart);
+    const along = slashPlace(piece, dart, parameters);
     const cutPiece = cutToDart(piece, { edge: parameters.into, along }, dart.name);
     const holding = holdingSection(cutPiece);
     // To the left of the slash lies the outline that leads on to mouth end A, to the right the one from B.
@@ -92,13 +92,12 @@ function closed(pattern: Pattern, { share, ...parameters }: Filled<CloseDart, ty
 
 const inDegrees = (rad: number): number => (Math.abs(rad) * 180) / Math.PI;
 
-function slashPlace(piece: Piece, { dart, into, at }: Pick<CloseDart, 'dart' | 'into' | 'at'>): number {
+function slashPlace(piece: Piece, { apex }: Dart, { into, at }: Pick<CloseDart, 'into' | 'at'>): number {
   if (at) return resolvePosition(piece, into, at);
-  return grainCrossing(piece, dartNamed(piece, dart).apex, into) ?? pathLength(edgePath(piece, into)) / 2;
+  return grainCrossing(piece, apex, into) ?? pathLength(edgePath(piece, into)) / 2;
 }
 
-function checkLegs(piece: Piece, name: string): void {
-  const { legs, apex } = dartNamed(piece, name);
+function checkLegs(piece: Piece, { name, legs, apex }: Dart): void {
   const a = distance(pathStart(legs[0]), apex),
     b = distance(pathEnd(legs[1]), apex);
   if (Math.abs(a - b) <= tolerances.dartLegTolerance + tolerances.coincidenceTolerance) return;

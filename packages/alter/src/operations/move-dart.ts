@@ -26,6 +26,7 @@ import { cutToDart } from '../hinge/cut-to-dart.js';
 import { dartNamed } from '../hinge/dart-named.js';
 import { inDegrees } from '../hinge/degrees.js';
 import { holdingSection } from '../hinge/holding.js';
+import { dartMouth } from '../hinge/mouth.js';
 import { openingFindings } from '../hinge/opening-findings.js';
 import { withLegsTo } from '../hinge/redrawn-legs.js';
 import { swing } from '../hinge/swing.js';
@@ -128,7 +129,7 @@ function moved(pattern: Pattern, parameters: WholeMove): Alteration {
     const apex = add(pivot, scale(unit(axis), pointBack));
     const swung = swing(cutPiece, motions, holding, {
       closing: share === 1 ? [dart.name] : [],
-      darts: [{ cut: 0, end: 'from', name, apex }],
+      mouths: [dartMouth({ cut: 0, end: 'from', name, apex })],
     });
     const opened = { angle, alongMm: end.along, openedMm: swung.openings[0]?.openedMm ?? 0 };
     const did = whatItDid(parameters, dart, opened);

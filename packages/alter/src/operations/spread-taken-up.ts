@@ -2,14 +2,14 @@ import type { Pattern } from '@paperhinge/geometry';
 import type { Became } from '../became/became.js';
 import { followed } from '../became/followed.js';
 import type { CutPiece } from '../hinge/cut-piece.js';
+import { type Mouth, pleatMouth } from '../hinge/mouth.js';
 import { sectionAt } from '../hinge/sections.js';
-import type { NewPleat } from '../hinge/swing.js';
 import { seamsTakingMore } from '../moved-edges/seams-taking-more.js';
 import { type Fold, folds, openEnd, type WholeSpread } from './spread-wish.js';
 import { refusal } from './tellings.js';
 
 /** The folds that stand where the slashes open, laid away from what stays. */
-export function pleatsFor(cutPiece: CutPiece, holding: number, parameters: WholeSpread): readonly NewPleat[] {
+export function pleatsFor(cutPiece: CutPiece, holding: number, parameters: WholeSpread): readonly Mouth[] {
   const { into, name, by = 0, angle = 0, stitched, piece } = parameters;
   if (into === undefined || !(into in folds)) return [];
   if (by + angle <= 0) throw refusal('fold-needs-opening', {}, { piece });
@@ -19,11 +19,11 @@ export function pleatsFor(cutPiece: CutPiece, holding: number, parameters: Whole
   const taken = cutPiece.piece.outline.parts.find(part => names.includes(part.name));
   if (taken) throw refusal('pleat-name-taken', { piece: { piece }, name: taken.name }, { piece });
   const away = stepsFrom(cutPiece, holding);
-  return cuts.map((_, cut): NewPleat => {
+  return cuts.map((_, cut) => {
     const nearer =
       away[sectionAt(cutPiece, cut, end, 'before')]! < away[sectionAt(cutPiece, cut, end, 'after')]!;
     const kind = folds[into as Fold];
-    return { cut, end, name: names[cut]!, kind, towards: nearer ? 'end' : 'start', stitched };
+    return pleatMouth({ cut, end, name: names[cut]!, kind, towards: nearer ? 'end' : 'start', stitched });
   });
 }
 

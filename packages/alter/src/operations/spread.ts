@@ -90,8 +90,8 @@ function spreadOut(pattern: Pattern, given: WholeSpread): Alteration {
     const cuts = slashesOf(piece, parameters);
     const cutPiece = cutApart(piece, cuts);
     const holding = holdingSection(cutPiece);
-    const pleats = pleatsFor(cutPiece, holding, parameters);
-    const swung = swing(cutPiece, motionsFrom(cutPiece, holding, parameters), holding, { pleats });
+    const mouths = pleatsFor(cutPiece, holding, parameters);
+    const swung = swing(cutPiece, motionsFrom(cutPiece, holding, parameters), holding, { mouths });
     const { became } = swung;
     return {
       ...takenUp(pattern, withPiece(pattern, swung.piece), became, parameters),

@@ -2,4 +2,3 @@
 
 export { requireDistance, requirePoint } from '../curve/sound.js';
 export { oncePer, oncePerAll } from '../once-per.js';
-export * as tolerances from '../tolerance.js';

@@ -7,7 +7,7 @@ export type { MeasureTellings } from '../measure/tellings.js';
 export { listed, nearestName, quoted, suggestion } from '../naming.js';
 export type { PatternTellings } from '../pattern/tellings.js';
 export type { FindingOf, NoFacts, RefusalOf, SayingOf, SayingTable } from '../sayings.js';
-export { anyFinding, anyRefusal, anySaying, factsOf, sayingsOf } from '../sayings.js';
+export { anyFinding, anyRefusal, anySaying, factsOf } from '../sayings.js';
 export type { SvgTellings } from '../svg/tellings.js';
 export type { Tellable } from '../telling.js';
 export type { GeometryTellings } from '../tellings.js';

@@ -19,6 +19,7 @@ import type { Alteration } from '../../alteration.js';
 import type { Cut } from '../../hinge/cut.js';
 import type { CutPiece } from '../../hinge/cut-piece.js';
 import { inDegrees } from '../../hinge/degrees.js';
+import { dartMouth } from '../../hinge/mouth.js';
 import { openingFindings } from '../../hinge/opening-findings.js';
 import { cutApart } from '../../hinge/sections.js';
 import { swing } from '../../hinge/swing.js';
@@ -76,7 +77,7 @@ export function swungBust(pattern: Pattern, piece: Piece, by: number): Alteratio
   const half = scale(add(moved, scale(down, dot(moved, down))), 1 / 2);
   const done = swing(cutPiece, motions, at.centre, {
     ...(lower ? { redrawn: new Map([[lower.name, add(lower.apex, half)]]) } : {}),
-    ...(dart ? {} : { darts: [{ cut: cuts.length - 1, end: 'from', name: newBustDart, apex }] }),
+    ...(dart ? {} : { mouths: [dartMouth({ cut: cuts.length - 1, end: 'from', name: newBustDart, apex })] }),
   });
   const name = dart?.name ?? newBustDart;
   return {
