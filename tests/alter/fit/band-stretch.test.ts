@@ -1,5 +1,6 @@
 import { bandStretch } from '@paperhinge/alter';
 import { bandStretchFindings, stretchOfBand } from '@paperhinge/alter/fit';
+import { catalogueOf, wordsOf } from '@paperhinge/sheet/words';
 import { expect, test } from 'vitest';
 import { patternOf, rectangle } from '../../support/polygon-piece.js';
 import { toldFinding } from '../../support/told.js';
@@ -68,4 +69,48 @@ test('a drafted band is held against its edge as it is now', () => {
   const [finding] = bandStretch(pattern, [derived]);
   expect(finding).toMatchObject({ severity: 'warning', where: { piece: 'neckband' } });
   expect(finding!.figures!.neededPercent).toBeCloseTo(25, 9);
+});
+
+// Common practice, no source: a knit that springs back by less than 90 % lets a band go slack.
+test('a band of a knit that springs back little is warned of, and better cloth mends it', async () => {
+  const bandOf = (stretch: number, recovery?: number) =>
+    patternOf(
+      [
+        {
+          ...rectangle('neckband', 480, 56),
+          role: 'band',
+          cutting: { count: 1, mirrored: false, fabric: 'rib' },
+        },
+      ],
+      [],
+      {
+        fabrics: [
+          {
+            name: 'rib',
+            role: 'contrast',
+            stretch: { across: stretch },
+            ...(recovery === undefined ? {} : { recovery }),
+          },
+        ],
+      },
+    );
+  const [finding, ...more] = bandStretch(bandOf(60, 80), []);
+  expect(more).toEqual([]);
+  expect(finding).toMatchObject({
+    severity: 'warning',
+    code: 'band-recovers-little',
+    where: { piece: 'neckband' },
+  });
+  expect(toldFinding(finding!)).toMatchObject({
+    message: 'The neckband is cut from cloth that springs back by 80 % only: it grows slack in wear.',
+    remedy: 'Cut it from cloth that springs back by 90 % or more.',
+  });
+  expect(wordsOf(await catalogueOf('de'), 'mm').finding(finding!)).toMatchObject({
+    message: expect.stringContaining('nur zu 80 % zurückspringt'),
+    remedy: expect.stringContaining('zu mindestens 90 %'),
+  });
+  expect(bandStretch(bandOf(60, 90), [])).toEqual([]);
+  // Nothing is said of what is not known, nor of woven cloth, of which no band is stretched.
+  expect(bandStretch(bandOf(60), [])).toEqual([]);
+  expect(bandStretch(bandOf(0, 80), [])).toEqual([]);
 });

@@ -92,6 +92,18 @@ describe('how a piece is cut', () => {
     );
   });
 
+  test('in how many layers copies lie on one another, on the line of their count', () => {
+    const cutting = { count: 4, mirrored: true, layers: 2, fabric: 'main' };
+    const collar = patternOf(panel({ cutting }));
+    expect(words(drawn(collar))).toContain('cut 4, 2 mirrored, in 2 layers');
+    expect(words(drawn(collar, 'de'))).toContain('4 × zuschneiden, 2 davon gegengleich, in 2 Lagen');
+    const single = { ...cutting, count: 2, mirrored: false, layers: 1 };
+    expect(words(drawn(patternOf(panel({ cutting: single }))))).toContain('cut 2');
+    const lined = panel({ cutting: single, alsoCut: [{ ...cutting, fabric: 'lining' }] });
+    expect(words(drawn(patternOf(lined)))).toContain('cut 4 of lining, 2 mirrored, in 2 layers');
+    expect(words(drawn(patternOf(lined), 'de'))).toContain('4 × Futter, 2 davon gegengleich, in 2 Lagen');
+  });
+
   test('a stamp of a piece has count and cloth beside it, at the end of a line', () => {
     const inks = drawn(
       patternOf(rectangle('stamp', 9, 6, 2, { cutting: { count: 4, mirrored: false, fabric: 'main' } })),

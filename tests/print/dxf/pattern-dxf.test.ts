@@ -212,6 +212,26 @@ test('a mirrored pair is one block that says how many are cut left and right', (
   ]);
 });
 
+test('what a cutter must know of a piece is in its annotation: layers, and that it is not turned over', () => {
+  const cutting = { count: 2, mirrored: false, layers: 2, fabric: 'main' };
+  const annotation = (changes: Partial<Piece>) =>
+    on(
+      readDxf(patternDxf(patternOf(rectangle('yoke', 100, 100, 10, changes)))).blocks.get('YOKE')!,
+      1,
+      'TEXT',
+    )
+      .map(e => e.text)
+      .at(-1);
+  expect(annotation({ cutting })).toBe('Annotation: cut 2, in 2 layers');
+  expect(annotation({ cutting: { ...cutting, rightSideUp: true, note: 'on the bias' } })).toBe(
+    'Annotation: cut 2, in 2 layers; right side up only; on the bias',
+  );
+  const lining = { count: 1, mirrored: false, fabric: 'lining', rightSideUp: true };
+  expect(annotation({ cutting, alsoCut: [lining] })).toBe(
+    'Annotation: cut 2, in 2 layers; cut 1 of lining; right side up only',
+  );
+});
+
 test('pieces drawn over one another are inserted side by side, others where they were drawn', () => {
   const over = readDxf(patternDxf(patternOf(rectangle('a', 100, 50, 10), rectangle('b', 80, 50))));
   expect(over.inserts.map(i => i.at)).toEqual([

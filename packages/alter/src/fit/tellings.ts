@@ -42,6 +42,12 @@ interface Parts extends Passages {
 export interface FitTellings {
   'band-beyond-stretch': Bands;
   'band-near-stretch': Bands & { readonly usablePercent: number };
+  /** In per cent of the stretch. */
+  'band-recovers-little': {
+    readonly band: Thing;
+    readonly recoveryPercent: number;
+    readonly wantedPercent: number;
+  };
   'level-not-all-round': {
     readonly level: string;
     readonly having: readonly Thing[];

@@ -205,8 +205,12 @@ const factStrokes = (piece: Piece, pattern: Pattern): readonly Path[] =>
 function pieceText(piece: Piece, at: Point): readonly Group[] {
   const { piece: words } = english;
   const fold = foldEdgeOf(piece) !== undefined;
-  const also = (piece.alsoCut ?? []).map(c => words.cutOf(c, fold));
-  const said = [words.cut(piece.cutting, fold), ...also, piece.cutting.note];
+  const said = [
+    words.cut(piece.cutting, fold),
+    ...(piece.alsoCut ?? []).map(c => words.cutOf(c, fold)),
+    [piece.cutting, ...(piece.alsoCut ?? [])].some(c => c.rightSideUp) ? words.rightSideUp : undefined,
+    piece.cutting.note,
+  ];
   return [
     `Piece Name: ${piece.title || piece.name}`,
     'Size: ONE',

@@ -2,6 +2,7 @@ import type { Piece, ToldFinding } from '@paperhinge/geometry';
 import { foldEdgeOf } from '@paperhinge/geometry/pattern';
 import type { SectionName } from '../words/page-words.js';
 import { type Reader, readerOf } from '../words/reader.js';
+import { clothNotes } from './cloth-notes.js';
 import { columnOf, plainName } from './columns.js';
 import type { Block, FindingItem, Section, WrittenDocument } from './document.js';
 import { edgeTable, girthTable, seamTable } from './figure-tables.js';
@@ -26,7 +27,12 @@ export function makersSections(source: ReportSource, pagesOf?: PagesOf): readonl
     })),
   };
   return [
-    section(reader, 'cutting', cuttingList(source, reader, pagesOf)),
+    section(
+      reader,
+      'cutting',
+      cuttingList(source, reader, pagesOf),
+      ...clothNotes(source.pattern, reader).map(text => ({ kind: 'text' as const, text })),
+    ),
     section(reader, 'bands', record && bandTable(record, reader)),
     section(reader, 'order', steps),
     section(reader, 'findings', record && findingsBlock(record.findings, reader)),
@@ -70,11 +76,11 @@ export function factsOf(source: ReportSource): readonly string[] {
   ].filter(fact => fact !== '');
 }
 
-function section({ words }: Reader, id: SectionName, block: Block | undefined): Section {
+function section({ words }: Reader, id: SectionName, ...blocks: readonly (Block | undefined)[]): Section {
   return {
     id,
     title: words.report.sections[id],
-    blocks: block === undefined || isEmpty(block) ? [] : [block],
+    blocks: blocks.flatMap(block => (block === undefined || isEmpty(block) ? [] : [block])),
   };
 }
 const isEmpty = (block: Block): boolean =>

@@ -1,10 +1,18 @@
+import type { Cutting } from '@paperhinge/geometry';
 import { layers } from '../layers.js';
 import type { PageWords } from './page-words.js';
 
 const plural = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 const namesCloth = /fabric|cloth|lining|interfacing|stabiliser/i;
 const cloth = (name: string): string => (name === '' || namesCloth.test(name) ? name : `${name} fabric`);
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 const sorted = (noun: string) => (sort: string) => [sort, noun].filter(Boolean).join(' ');
+
+/** ", 2 mirrored, in 2 layers" after how many there are. */
+function howCut({ count, mirrored, layers: deep = 1 }: Cutting, fold: boolean): string {
+  const turned = mirrored && count >= 2 ? `, ${Math.floor(count / 2)} mirrored` : '';
+  return `${fold ? ' on fold' : turned}${deep > 1 ? `, in ${deep} layers` : ''}`;
+}
 
 /** English, which every page is set in unless another language is asked for. */
 export const english: PageWords = {
@@ -13,20 +21,10 @@ export const english: PageWords = {
   layers: Object.fromEntries(layers.map(layer => [layer, layer])) as PageWords['layers'],
   paper: { us: name => `US ${name}`, roll: inches => `${inches} in roll` },
   piece: {
-    cut: ({ count, mirrored }, fold) => {
-      if (fold) return `cut ${count} on fold`;
-      return mirrored && count >= 2 ? `cut ${count}, ${Math.floor(count / 2)} mirrored` : `cut ${count}`;
-    },
-    count: ({ count, mirrored }, fold) => {
-      if (fold) return `${count} on fold`;
-      return mirrored && count >= 2 ? `${count}, ${Math.floor(count / 2)} mirrored` : String(count);
-    },
-    cutOf: ({ count, mirrored, fabric }, fold) =>
-      [
-        `cut ${count}`,
-        fabric ? ` of ${fabric}` : '',
-        fold ? ' on fold' : mirrored && count >= 2 ? `, ${Math.floor(count / 2)} mirrored` : '',
-      ].join(''),
+    cut: (cutting, fold) => `cut ${cutting.count}${howCut(cutting, fold)}`,
+    count: (cutting, fold) => `${cutting.count}${howCut(cutting, fold)}`,
+    cutOf: (cutting, fold) =>
+      `cut ${cutting.count}${cutting.fabric ? ` of ${cutting.fabric}` : ''}${howCut(cutting, fold)}`,
     cloth,
     rightSideUp: 'right side up only',
     size: name => `size ${name}`,
@@ -158,6 +156,15 @@ export const english: PageWords = {
       result: 'Result',
     },
     bandFigures: { length: 'length', width: 'width', quarterMark: 'quarter mark' },
+    cloth: {
+      nap: of => `${capital(of)} has a nap: lay all its pieces one way, their tops towards the same end.`,
+      repeat: (of, repeat, pieces, more) =>
+        `${capital(of)} repeats every ${repeat}: match it at the notches of the seams. By common practice that takes one repeat more for each piece that must match, ${
+          pieces === 1
+            ? `${more} for the one piece`
+            : `${more} if ${pieces === 2 ? 'both' : `all ${pieces}`} must`
+        }.`,
+    },
     allSound: 'Every seam was walked and every check passed.',
     severity: { fault: 'Will not sew', warning: 'Warning', note: 'Note' },
     step: number => `step ${number}`,

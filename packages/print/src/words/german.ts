@@ -1,3 +1,4 @@
+import type { Cutting } from '@paperhinge/geometry';
 import type { PageWords } from './page-words.js';
 
 /** Cloths by their usual short names; a maker's own name stays as it is. */
@@ -10,6 +11,10 @@ const cloths: Readonly<Record<string, string>> = {
 };
 const cloth = (name: string): string => cloths[name] ?? name;
 const sorted = (noun: string) => (sort: string) => (sort ? `${noun} (${sort})` : noun);
+
+const turned = ({ count, mirrored }: Cutting, ofThem = ''): string =>
+  mirrored && count >= 2 ? `, ${Math.floor(count / 2)} ${ofThem}gegengleich` : '';
+const inLayers = ({ layers = 1 }: Cutting): string => (layers > 1 ? `, in ${layers} Lagen` : '');
 
 /** German, complete. */
 export const german: PageWords = {
@@ -29,21 +34,13 @@ export const german: PageWords = {
   },
   paper: { us: name => `US ${name}`, roll: inches => `Rolle ${inches} in` },
   piece: {
-    cut: ({ count, mirrored }, fold) => {
-      if (fold) return `${count} × im Stoffbruch zuschneiden`;
-      return mirrored && count >= 2
-        ? `${count} × zuschneiden, ${Math.floor(count / 2)} davon gegengleich`
-        : `${count} × zuschneiden`;
-    },
-    count: ({ count, mirrored }, fold) => {
-      if (fold) return `${count} im Bruch`;
-      return mirrored && count >= 2 ? `${count}, ${Math.floor(count / 2)} gegengleich` : String(count);
-    },
-    cutOf: ({ count, mirrored, fabric }, fold) =>
-      [
-        `${count} × ${cloth(fabric) || 'zuschneiden'}`,
-        fold ? ' im Bruch' : mirrored && count >= 2 ? `, ${Math.floor(count / 2)} davon gegengleich` : '',
-      ].join(''),
+    cut: (cutting, fold) =>
+      fold
+        ? `${cutting.count} × im Stoffbruch zuschneiden${inLayers(cutting)}`
+        : `${cutting.count} × zuschneiden${turned(cutting, 'davon ')}${inLayers(cutting)}`,
+    count: (cutting, fold) => `${cutting.count}${fold ? ' im Bruch' : turned(cutting)}${inLayers(cutting)}`,
+    cutOf: (cutting, fold) =>
+      `${cutting.count} × ${cloth(cutting.fabric) || 'zuschneiden'}${fold ? ' im Bruch' : turned(cutting, 'davon ')}${inLayers(cutting)}`,
     cloth,
     rightSideUp: 'nur mit der rechten Seite nach oben',
     size: name => `Größe ${name}`,
@@ -175,6 +172,15 @@ export const german: PageWords = {
       result: 'Ergebnis',
     },
     bandFigures: { length: 'Länge', width: 'Breite', quarterMark: 'Viertelmarke' },
+    cloth: {
+      nap: of => `${of} hat Strich: alle Teile in einer Richtung auflegen, oben immer am selben Ende.`,
+      repeat: (of, repeat, pieces, more) =>
+        `${of} hat einen Rapport von ${repeat}: an den Knipsen der Nähte passend auflegen. Üblich ist ein Rapport mehr für jedes Teil, das passen muss, ${
+          pieces === 1
+            ? `${more} für das eine Teil`
+            : `${more}, wenn ${pieces === 2 ? 'beide' : `alle ${pieces}`} passen müssen`
+        }.`,
+    },
     allSound: 'Jede Naht wurde abgegangen, jede Prüfung bestanden.',
     severity: { fault: 'Lässt sich nicht nähen', warning: 'Achtung', note: 'Hinweis' },
     step: number => `Schritt ${number}`,

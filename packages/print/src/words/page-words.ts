@@ -31,6 +31,12 @@ export interface PaperWords {
   readonly roll: (inches: string) => string;
 }
 
+/** What a cloth is like, and so must be cut. */
+export interface ClothWords {
+  readonly nap: (cloth: string) => string;
+  readonly repeat: (cloth: string, repeat: string, pieces: number, more: string) => string;
+}
+
 /** Words on pieces. */
 export interface PieceWords {
   /** "cut 2, 1 mirrored"; `fold` if a fold edge is laid on the fold. */
@@ -103,6 +109,7 @@ export interface ReportWords {
   readonly columns: Readonly<Record<ColumnName, string>>;
   readonly bandFigures: { readonly length: string; readonly width: string; readonly quarterMark: string };
   readonly allSound: string;
+  readonly cloth: ClothWords;
   readonly severity: { readonly fault: string; readonly warning: string; readonly note: string };
   readonly step: (number: number) => string;
   readonly gone: string;

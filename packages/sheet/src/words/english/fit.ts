@@ -73,6 +73,12 @@ export const fit: Tellings<FitTellings> = {
     ),
     remedy: `Make it at least ${say.atLeast(leastMm)} long, or cut it from cloth that stretches more.`,
   }),
+  'band-recovers-little': ({ band, recoveryPercent, wantedPercent }, say) => ({
+    message: capital(
+      `${say.thing(band)} is cut from cloth that springs back by ${say.percent(recoveryPercent)} only: it grows slack in wear.`,
+    ),
+    remedy: `Cut it from cloth that springs back by ${say.percent(wantedPercent)} or more.`,
+  }),
   'level-not-all-round': ({ level, having, lacking }, say) => ({
     message: `The ${say.name(level)} level is drawn on ${say.things(having)}, but not on ${say.things(lacking)}: its girth is not that of the whole garment.`,
     remedy: `Draw the ${say.name(level)} level on ${say.things(lacking)}, too.`,

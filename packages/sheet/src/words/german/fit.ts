@@ -62,6 +62,10 @@ export const fit: Tellings<FitTellings> = {
     message: `${say.thing(band)} muss sich beim Annähen um ${say.percent(neededPercent)} dehnen; der Stoff gibt ${say.percent(clothPercent)} her, von denen ${say.percent(usablePercent)} beim Tragen genügen.`,
     remedy: `Schneiden Sie mindestens ${say.atLeast(leastMm)} Länge zu oder nehmen Sie dehnbareren Stoff.`,
   }),
+  'band-recovers-little': ({ band, recoveryPercent, wantedPercent }, say) => ({
+    message: `${say.thing(band)} ist aus einem Stoff geschnitten, der nur zu ${say.percent(recoveryPercent)} zurückspringt, und wird beim Tragen schlaff.`,
+    remedy: `Schneiden Sie aus einem Stoff zu, der zu mindestens ${say.percent(wantedPercent)} zurückspringt.`,
+  }),
   'level-not-all-round': ({ level, having, lacking }, say) => ({
     message: `Die Höhenlinie ${say.written(level)} ist auf ${say.things(having)} gezeichnet, aber nicht auf ${say.things(lacking)}: Ihr Umfang ist nicht der des ganzen Kleidungsstücks.`,
     remedy: `Zeichnen Sie die Höhenlinie ${say.written(level)} auch auf ${say.things(lacking)}.`,
