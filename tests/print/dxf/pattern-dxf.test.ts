@@ -212,6 +212,13 @@ test('a mirrored pair is one block that says how many are cut left and right', (
   ]);
 });
 
+test('each piece is of the size that the file says it is of', () => {
+  const sized = { ...patternOf(rectangle('yoke', 100, 100, 10)), size: '14' };
+  const { blocks, texts } = readDxf(patternDxf(sized));
+  expect(on(blocks.get('YOKE')!, 1, 'TEXT').map(e => e.text)).toContain('Size: 14');
+  expect(texts).toContain('Sample Size: 14');
+});
+
 test('what a cutter must know of a piece is in its annotation: layers, and that it is not turned over', () => {
   const cutting = { count: 2, mirrored: false, layers: 2, fabric: 'main' };
   const annotation = (changes: Partial<Piece>) =>

@@ -162,3 +162,18 @@ test('no fold lies on a line of the grid', async () => {
   const off = (((matrix[4] - square) % 50) + 50) % 50;
   expect(Math.min(off, 50 - off)).toBeGreaterThanOrEqual(9);
 });
+
+test('pieces are turned half round to save cloth, but not on cloth with a nap', async () => {
+  const wedge = (name: string) => polygonPiece(name, [at(0, 0), at(60, 0), at(400, 900), at(0, 900)]);
+  const wedges = patternOf(wedge('one'), wedge('two'), wedge('three'), wedge('four'));
+  const turns = async (nap: boolean) => {
+    const fabrics = [{ name: 'main', role: 'main' as const, nap }];
+    const { pages } = await projectorSheet({ ...wedges, fabrics }, { ground: 'dark', fonts });
+    return pages.pieces.map(({ matrix: [a, b] }) => [a, b]);
+  };
+  expect(await turns(false)).toContainEqual([-1, expect.closeTo(0, 9)]);
+  for (const [a, b] of await turns(true)) {
+    expect(a).toBe(1);
+    expect(b).toBeCloseTo(0, 12);
+  }
+});

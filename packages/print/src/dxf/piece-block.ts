@@ -59,7 +59,7 @@ export function pieceBlock(piece: Piece, pattern: Pattern): PieceBlock {
       ...piece.lines.flatMap(grainGroups),
       ...piece.marks.flatMap(markGroups),
       ...labels(piece, pattern).flatMap(annotation),
-      ...pieceText(piece, { x: box.min.x, y: box.max.y + 8 }),
+      ...pieceText(piece, pattern, { x: box.min.x, y: box.max.y + 8 }),
     ],
   };
 }
@@ -202,7 +202,7 @@ const factStrokes = (piece: Piece, pattern: Pattern): readonly Path[] =>
     .flatMap(ink => (ink.kind === 'stroke' ? [ink.path] : []));
 
 /** What the standard says of a piece, in the words it says it in [memory]. */
-function pieceText(piece: Piece, at: Point): readonly Group[] {
+function pieceText(piece: Piece, pattern: Pattern, at: Point): readonly Group[] {
   const { piece: words } = english;
   const fold = foldEdgeOf(piece) !== undefined;
   const said = [
@@ -213,7 +213,7 @@ function pieceText(piece: Piece, at: Point): readonly Group[] {
   ];
   return [
     `Piece Name: ${piece.title || piece.name}`,
-    'Size: ONE',
+    `Size: ${pattern.size || 'ONE'}`,
     `Quantity: ${quantity(piece.cutting)}`,
     `Material: ${piece.cutting.fabric}`,
     `Annotation: ${said.filter(Boolean).join('; ')}`,

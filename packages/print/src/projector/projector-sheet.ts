@@ -13,6 +13,7 @@ import { type PagesJson, pagesJson } from '../pages/pages-json.js';
 import type { Paper } from '../pages/papers.js';
 import type { Page } from '../pages/plan.js';
 import { type FontFiles, type Typefaces, typefacesOf } from '../pdf/typefaces.js';
+import type { Turning } from '../place/turning.js';
 import { titleOf } from '../report/written.js';
 import { type PageLanguage, readerOf } from '../words/reader.js';
 import { calibrationBlock, calibrationSquare, grid, type Scale, scaleIn } from './calibration.js';
@@ -37,8 +38,15 @@ export interface ProjectorSheet {
   readonly pages: PagesJson;
 }
 
-/** Half round at most: the cloth lies on the table as it does, and the grain of every piece with it. */
-const turning = 'half';
+/**
+ * Half round at most: the cloth lies on the table as it does, and the grain of every piece with it. Not at all where a
+ * cloth has a nap: what lies half round would be darker.
+ */
+const turningOn = ({ pieces, fabrics }: Pattern): Turning => {
+  const napped = fabrics.filter(f => f.nap).map(f => f.name);
+  const cut = pieces.flatMap(({ cutting, alsoCut = [] }) => [cutting, ...alsoCut]);
+  return cut.some(c => napped.includes(c.fabric)) ? 'none' : 'half';
+};
 /** mm round the pieces. */
 const margin = 30;
 /** Words are read from where the maker stands, in dots of a mm: the smallest are 12 mm high from tail to capital. */
@@ -62,6 +70,7 @@ export async function projectorSheet(given: Pattern, options: ProjectorOptions):
   const scale = scaleIn(pattern.unit);
   const block = calibrationBlock(scale);
   const paper: Paper = { name: 'projector', width: widthFor(shapes, block), height: longest, roll: true };
+  const turning = turningOn(pattern);
   const layout = layoutFor(shapes, paper, { margins: 0, overlap: 0, blocks: [block], turning });
   const { corner } = layout.blocks[0]!;
   const origin = { x: corner.x + margin, y: corner.y + margin };
