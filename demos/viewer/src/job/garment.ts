@@ -1,4 +1,5 @@
 import first from 'virtual:first-view';
+import type { LengthUnit } from '@paperhinge/geometry';
 import { type VerbWords, verbWordsOf } from '@paperhinge/sheet';
 import { batch, createEffect, createMemo, createResource, createSignal, on } from 'solid-js';
 import type { Measured, Touched } from '../engine/view.js';
@@ -141,6 +142,8 @@ export function createGarment() {
     verbWords,
     steps,
     values,
+    /** What a bare length in the sheet is in. */
+    unitWritten: () => (values().unit as LengthUnit | undefined) ?? 'mm',
     needle,
     setNeedle,
     touched,

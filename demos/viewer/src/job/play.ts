@@ -1,4 +1,3 @@
-import type { LengthUnit } from '@paperhinge/geometry';
 import { createEffect, createRoot, on } from 'solid-js';
 import type { Handle } from '../engine/view.js';
 import { figureInSheet } from '../table/handle-figures.js';
@@ -15,7 +14,7 @@ export const playable = (garment: Garment, step: number): Handle | undefined =>
 
 /** Plays a step from nothing to all of its figure: a dart swings shut on its hinge, a hem is cut and drops. */
 export function play(garment: Garment, handle: Handle): Promise<void> {
-  const written = (garment.values().unit as LengthUnit | undefined) ?? 'mm';
+  const written = garment.unitWritten();
   const verb = garment.steps()[handle.step]?.verb;
   const text = garment.history.now();
   if (verb === undefined) return Promise.resolve();

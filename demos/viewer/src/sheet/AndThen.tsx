@@ -4,7 +4,7 @@ import type { Declared } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
 import { withStep } from '../job/written.js';
 import { pageWords } from '../words.js';
-import { bareSentence } from './Step.jsx';
+import { bareSentence } from './sentence.js';
 
 /** Any part of a verb, of its sentence or of what it does finds it; so does the name of a piece or an edge. */
 export function found(

@@ -1,4 +1,4 @@
-import type { LengthUnit, Where } from '@paperhinge/geometry';
+import type { Where } from '@paperhinge/geometry';
 import { For, Show } from 'solid-js';
 import type { Row } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
@@ -7,7 +7,6 @@ import { Blank } from './Blank.jsx';
 
 const length = { kind: 'length', giving: 'needed', least: 0, most: 5000 } as const;
 const share = { kind: 'share', giving: 'needed', least: 0, most: 3 } as const;
-const writtenUnit = (garment: Garment) => (garment.values().unit as LengthUnit | undefined) ?? 'mm';
 const within = (value: unknown): Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : {};
 
@@ -33,7 +32,7 @@ export function ForWhom(props: { readonly garment: Garment }) {
                   value={wearer()[name]}
                   choices={[]}
                   unit={garment.unit()}
-                  written={writtenUnit(garment)}
+                  written={garment.unitWritten()}
                   and={say().and}
                   onChange={(next, settled) => garment.set(['wearer', name], next, settled)}
                 />
@@ -77,7 +76,7 @@ export function OfWhatCloth(props: { readonly garment: Garment }) {
       value={facts(cloth)[key]}
       choices={[]}
       unit={garment.unit()}
-      written={writtenUnit(garment)}
+      written={garment.unitWritten()}
       and={say().and}
       onChange={(next, settled) => garment.set(['fabrics', cloth, key], next, settled)}
     />

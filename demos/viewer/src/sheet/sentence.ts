@@ -1,4 +1,5 @@
 import { type Field, inSheet } from '@paperhinge/alter/verb';
+import type { VerbWords } from '@paperhinge/sheet';
 import type { Declared } from '../engine/view.js';
 
 /** A sentence of a verb, part by part: words, and fields by their names in the library. */
@@ -55,3 +56,17 @@ export function spoken(value: unknown, and: string): string {
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   return String(value).replace(/(?<=\p{L})[.-](?=\p{L})/gu, ' ');
 }
+
+/** The sentence of a verb in the reader's language. */
+export const sentenceOf = (verb: Declared, own: VerbWords): string =>
+  own[verb.verb]?.sentence ?? verb.sentence;
+
+/** The words of a sentence without its blanks filled in: "Close the … dart of the … into the …". */
+export const bareSentence = (
+  verb: Declared,
+  own: VerbWords,
+  given: Readonly<Record<string, unknown>> = {},
+): string =>
+  partsOf(sentenceOf(verb, own), name => valueAt(given, name) !== undefined)
+    .map(part => ('words' in part ? part.words : spoken(valueAt(given, part.field), '')))
+    .join('');

@@ -3,7 +3,7 @@ import { createEffect, createSignal, For, Show } from 'solid-js';
 import type { Declared, PieceView, Touched } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
 import { withStep } from '../job/written.js';
-import { bareSentence } from '../sheet/Step.jsx';
+import { bareSentence } from '../sheet/sentence.js';
 import { pageWords } from '../words.js';
 import { canBegin, filledBy } from './begin.js';
 import { Naming } from './Naming.jsx';

@@ -1,0 +1,56 @@
+import type { Field } from '@paperhinge/alter/verb';
+import { For, Show } from 'solid-js';
+import { pageWords } from '../words.js';
+import { Blank } from './Blank.jsx';
+import { choicesOf, litBy } from './choices.js';
+import { asGiven } from './figures.js';
+import type { Reading, StepProps } from './reading.js';
+import { fieldAt, valueAt } from './sentence.js';
+
+/** The sentence of a step with its blanks. */
+export function StepSentence(props: StepProps & { readonly reading: Reading }) {
+  return (
+    <p class="sentence">
+      <Show when={props.reading.verb()} fallback={<span>{props.step.verb}</span>}>
+        {known => (
+          <>
+            <For each={props.reading.parts()}>
+              {part =>
+                // A node of its own: a bare text would be made anew, and all that follows it moved.
+                'words' in part ? (
+                  <span>{part.words}</span>
+                ) : (
+                  <Show when={fieldAt(known(), part.field)} fallback={`{${part.field}}`}>
+                    {field => <StepBlank {...props} name={part.field} field={field()} />}
+                  </Show>
+                )
+              }
+            </For>
+            .
+          </>
+        )}
+      </Show>
+    </p>
+  );
+}
+
+/** One blank of it, with what may stand there. */
+function StepBlank(props: StepProps & { readonly name: string; readonly field: Field }) {
+  const { garment } = props;
+  const value = () => valueAt(props.step.fields, props.name);
+  return (
+    <Blank
+      label={props.name}
+      field={asGiven(props.field, value())}
+      value={value()}
+      choices={choicesOf(props.field, props.step.fields, garment.engine.view()?.names[props.index])}
+      unit={garment.unit()}
+      written={garment.unitWritten()}
+      and={pageWords[garment.language()].and}
+      onLight={name => garment.setLit(litBy(props.field, props.step.fields, name))}
+      onChange={(to, settled) =>
+        garment.set(['steps', props.index, props.step.verb, ...props.name.split('.')], to, settled)
+      }
+    />
+  );
+}

@@ -1,0 +1,49 @@
+import type { ToldFinding } from '@paperhinge/geometry';
+import { For, Show } from 'solid-js';
+import { pageWords } from '../words.js';
+import type { StepProps } from './reading.js';
+
+/** What came of a step, in smaller type; what it left to look at is told where the step is open. */
+export function WhatCame(props: StepProps & { readonly isOpen: boolean; readonly isUnfinished: boolean }) {
+  const { garment } = props;
+  const say = () => pageWords[garment.language()];
+  const came = () => garment.engine.view()?.steps[props.index];
+  /** A later step may have mended what this one left: then it is no longer told. */
+  const stillStands = ({ code, where }: ToldFinding) =>
+    garment.engine
+      .view()
+      ?.findings.some(
+        f =>
+          f.code === code &&
+          f.where.seam === where.seam &&
+          f.where.piece === where.piece &&
+          f.where.edge === where.edge,
+      );
+  return (
+    <>
+      <Show when={props.step.off}>
+        <p class="came">{say().notDone}</p>
+      </Show>
+      <Show when={came()?.fault}>
+        {fault => (
+          <Show when={!props.isUnfinished} fallback={<p class="came">{say().fillIn}</p>}>
+            <p class="came fault">▲ {fault()}</p>
+          </Show>
+        )}
+      </Show>
+      <Show when={!came()?.fault && came()?.did}>{did => <p class="came">{did()}</p>}</Show>
+      <Show when={props.isOpen}>
+        <For each={came()?.findings.filter(f => f.severity !== 'note' && stillStands(f))}>
+          {finding => (
+            <p
+              class="came"
+              classList={{ fault: finding.severity === 'fault', care: finding.severity === 'warning' }}
+            >
+              ▲ {finding.message} {finding.remedy}
+            </p>
+          )}
+        </For>
+      </Show>
+    </>
+  );
+}
