@@ -12,13 +12,6 @@ export function Drawn(props: {
   /** Turned over, its title would read backwards. */
   readonly untitled?: true;
 }) {
-  /** A piece too small for its title has it underneath. */
-  const titleAt = (): readonly [number, number] => {
-    const [x, y, width, height] = props.piece.box;
-    return height * props.scale < 90 || width * props.scale < 90
-      ? [x + width / 2, y + height + 20 / props.scale]
-      : props.piece.middle;
-  };
   return (
     <>
       <path
@@ -48,21 +41,42 @@ export function Drawn(props: {
         )}
       </Index>
       <Show when={!props.untitled}>
-        <g
-          transform={`translate(${titleAt().join(' ')}) scale(${1 / props.scale})`}
-          class="title"
-          data-kind="piece"
-          data-piece={props.piece.name}
-          onPointerDown={event => props.onGrab?.(event)}
-        >
-          <text>{props.piece.title}</text>
-          <Show when={props.piece.box[2] * props.scale > 130}>
-            <text y="18" class="small">
-              {props.piece.cut}
-            </text>
-          </Show>
-        </g>
+        <Title piece={props.piece} scale={props.scale} onGrab={event => props.onGrab?.(event)} />
       </Show>
     </>
+  );
+}
+
+/** px that a piece must have across and down for its title to stand on it, and across for what is cut of it. */
+const titleRoom = 90,
+  cutRoom = 130;
+
+/** What a piece is, and where there is room how it is cut; a piece too small for its title has it underneath. */
+function Title(props: {
+  readonly piece: PieceView;
+  readonly scale: number;
+  readonly onGrab: (event: PointerEvent) => void;
+}) {
+  const at = (): readonly [number, number] => {
+    const [x, y, width, height] = props.piece.box;
+    return Math.min(width, height) * props.scale < titleRoom
+      ? [x + width / 2, y + height + 20 / props.scale]
+      : props.piece.middle;
+  };
+  return (
+    <g
+      transform={`translate(${at().join(' ')}) scale(${1 / props.scale})`}
+      class="title"
+      data-kind="piece"
+      data-piece={props.piece.name}
+      onPointerDown={event => props.onGrab(event)}
+    >
+      <text>{props.piece.title}</text>
+      <Show when={props.piece.box[2] * props.scale > cutRoom}>
+        <text y="18" class="small">
+          {props.piece.cut}
+        </text>
+      </Show>
+    </g>
   );
 }

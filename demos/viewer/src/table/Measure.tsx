@@ -2,21 +2,17 @@ import { For, Show } from 'solid-js';
 import type { Garment } from '../job/garment.js';
 import { lengthText } from '../sheet/figures.js';
 import { pageWords } from '../words.js';
-import type { Camera } from './camera.js';
+import { type Camera, onScreen, type Place } from './camera.js';
 
 /** A measurement on a piece: a line between two points, straight and along the edge they lie on. */
 export function Measure(props: {
   readonly garment: Garment;
   readonly camera: Camera;
-  readonly placeOf: (piece: string) => readonly [number, number];
+  readonly placeOf: (piece: string) => Place;
 }) {
   const { garment } = props;
   const say = () => pageWords[garment.language()];
-  const px = (piece: string, [x, y]: readonly [number, number]): readonly [number, number] => {
-    const [dx, dy] = props.placeOf(piece);
-    const { scale, x: left, y: top } = props.camera;
-    return [left + (x + dx) * scale, top + (y + dy) * scale];
-  };
+  const px = (piece: string, at: Place): Place => onScreen(props.camera, props.placeOf(piece), at);
   return (
     <Show when={garment.measuring()}>
       {measuring => {

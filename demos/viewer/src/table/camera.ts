@@ -8,6 +8,24 @@ export interface Camera {
   readonly y: number;
 }
 
+/** Across and down: px on the screen, or mm on the table or a piece. */
+export type Place = readonly [x: number, y: number];
+
+/** CSS px a mm, at true size: an inch is 96 of them. */
+export const pxPerMm = 96 / 25.4;
+
+/** Where on the screen a place of a piece is seen, given where the piece lies on the table. */
+export const onScreen = ({ scale, x, y }: Camera, lies: Place, at: Place): Place => [
+  x + (at[0] + lies[0]) * scale,
+  y + (at[1] + lies[1]) * scale,
+];
+
+/** ... and the place of the piece that is seen there. */
+export const onPiece = ({ scale, x, y }: Camera, lies: Place, px: Place): Place => [
+  (px[0] - x) / scale - lies[0],
+  (px[1] - y) / scale - lies[1],
+];
+
 const least = 0.02,
   most = 20;
 /** ms of a flight from one place to another; none where the reader asks for less motion. */

@@ -1,6 +1,8 @@
 import type { LengthUnit } from '@paperhinge/geometry';
 import type { Handle } from '../engine/view.js';
+import type { Garment } from '../job/garment.js';
 import { inUnit, lengthText, millimetres } from '../sheet/figures.js';
+import { valueAt } from '../sheet/sentence.js';
 
 const degrees = (rad: number): number => Number(((rad * 180) / Math.PI).toFixed(2));
 const perCent = (share: number): number => Number((share * 100).toFixed(2));
@@ -29,4 +31,19 @@ export function figureFrom({ kind, inMm }: Handle, given: unknown, written: Leng
   const [, above, below] = /^(\d+)\s*\/\s*(\d+)$/.exec(text.trim()) ?? [];
   const share = above === undefined ? Number.parseFloat(text) / 100 : Number(above) / Number(below);
   return Number.isFinite(share) ? share : undefined;
+}
+
+/** A handle's figure as the sheet says it, else as the drawing does. */
+export function figureGiven(garment: Garment, handle: Handle): number {
+  const fields = garment.steps()[handle.step]?.fields ?? {};
+  const given = valueAt(fields, handle.way.join('.'));
+  return figureFrom(handle, given, garment.unitWritten()) ?? handle.value;
+}
+
+/** Writes a handle's figure into its step; until it is settled, as part of one change. */
+export function writeFigure(garment: Garment, handle: Handle, figure: number, settled: boolean): void {
+  const verb = garment.steps()[handle.step]?.verb;
+  if (verb === undefined) return;
+  const written = figureInSheet(handle, figure, garment.unitWritten());
+  garment.set(['steps', handle.step, verb, ...handle.way], written, settled);
 }

@@ -3,11 +3,7 @@ import type { Box } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
 import { createMoving } from './moving.js';
 import { areApart, placesOf } from './places.js';
-
-export interface Room {
-  readonly width: number;
-  readonly height: number;
-}
+import type { Room } from './room.js';
 
 /** Where the pieces lie on the table: in rows until they are taken up and laid elsewhere. */
 export function createLayout(

@@ -1,6 +1,7 @@
 import type { Garment } from '../job/garment.js';
 import type { CameraControl } from './camera.js';
-import type { Layout, Room } from './layout.js';
+import type { Layout } from './layout.js';
+import type { Room } from './room.js';
 
 /** mm that a key moves a piece by, px that it pans by, and how much nearer it brings the table. */
 const keyMove = 20,

@@ -1,11 +1,10 @@
 import { createSignal } from 'solid-js';
 import type { Touched } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
-import type { Camera } from './camera.js';
+import { type Camera, onPiece } from './camera.js';
 import type { Layout } from './layout.js';
+import { measureTo } from './measuring.js';
 
-/** px within which a measurement goes to a named point. */
-const pointPull = 12;
 /** px: the room that a slip takes, and where it lies from what was touched. */
 const slip = { width: 320, height: 330, right: 18, up: 40, edge: 12 };
 /** What lies over the table has its own touches. */
@@ -30,29 +29,16 @@ export function createTouching(
     ]);
     garment.setTouched(thing);
   };
-  /** At a named point that is near, else where the piece is touched. */
-  const measureTo = (event: MouseEvent) => {
-    const from = garment.measuring()!;
-    const { left, top } = table().getBoundingClientRect();
-    const [dx, dy] = placeOf(from.piece);
-    const { scale, x, y } = camera();
-    const here = [(event.clientX - left - x) / scale - dx, (event.clientY - top - y) / scale - dy] as const;
-    const own = garment.engine.held().points.filter(p => p.piece === from.piece);
-    const [near] = own
-      .map(p => ({ at: p.at, px: Math.hypot(p.at[0] - here[0], p.at[1] - here[1]) * scale }))
-      .sort((p, q) => p.px - q.px);
-    const to = near && near.px < pointPull ? near.at : here;
-    void garment.engine
-      .measure({ piece: from.piece, from: from.from, to })
-      .then(came => garment.setMeasuring({ ...from, to, came }));
-  };
   /** What was drawn under the pointer says itself what it is. */
   const click = (event: MouseEvent) => {
     const target = event.target as Element;
     // What is gone with its own touch (a name that was chosen) was not the table.
     if (hasMoved() || !target.isConnected || target.closest(over)) return;
-    if (garment.measuring() && !garment.measuring()!.came) {
-      measureTo(event);
+    const measuring = garment.measuring();
+    if (measuring && !measuring.came) {
+      const { left, top } = table().getBoundingClientRect();
+      const px = [event.clientX - left, event.clientY - top] as const;
+      void measureTo(garment, onPiece(camera(), placeOf(measuring.piece), px), camera().scale);
       return;
     }
     garment.setMeasuring(undefined);

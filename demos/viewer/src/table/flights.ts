@@ -1,0 +1,59 @@
+import type { Where } from '@paperhinge/geometry';
+import { type Accessor, createEffect, createMemo, on } from 'solid-js';
+import type { Box, Touched } from '../engine/view.js';
+import type { Garment } from '../job/garment.js';
+import type { CameraControl } from './camera.js';
+import type { Layout } from './layout.js';
+import type { Room } from './room.js';
+import { around } from './WalkedPieces.jsx';
+import { boxOfWhole } from './Whole.jsx';
+
+/** What lies on the table is shown whole when it is laid there; later the table flies to what is looked at. */
+export function createFlights(
+  garment: Garment,
+  { pieces, placeOf, whole, key: laid }: Layout,
+  { show, fly }: CameraControl,
+  room: Accessor<Room>,
+) {
+  let shown = '';
+  createEffect(() => {
+    const key = `${laid()} ${room().width > 0}`;
+    if (pieces().length === 0 || shown === key) return;
+    shown = key;
+    show(whole(), room());
+  });
+  const flyTo = (box: Box | undefined, margin?: number) => {
+    if (box && shown !== '') fly(box, room(), margin);
+  };
+  // The same seam walked again, as its pieces change, is not flown to again.
+  const seam = createMemo(() => garment.walk()?.seam);
+  const toSeam = (walked: string | undefined) => {
+    const piece = pieces().find(p => p.name === garment.walk()?.stations[0]?.a);
+    if (walked !== undefined && piece) flyTo(around(piece.box), 0.04);
+    else flyTo(whole());
+  };
+  createEffect(on(seam, toSeam, { defer: true }));
+  const isSeenWhole = createMemo(() => garment.whole() !== undefined);
+  createEffect(
+    on(isSeenWhole, isWhole => flyTo(isWhole ? boxOfWhole(garment.whole()!) : whole()), { defer: true }),
+  );
+  return {
+    /** Flies to a piece and touches what is meant of it. */
+    goTo: (where: Where): void => {
+      const piece = pieces().find(p => p.name === where.piece);
+      if (!piece) return;
+      const [dx, dy] = placeOf(piece.name);
+      const [x, y, w, h] = piece.box;
+      flyTo([x + dx, y + dy, w, h], 0.18);
+      garment.setTouched(touchedAt(where, piece.name));
+    },
+  };
+}
+
+/** What a place on a piece means: its edge, its dart, else the piece. */
+function touchedAt({ edge, dart }: Where, piece: string): Touched {
+  const name = edge ?? dart;
+  return name === undefined
+    ? { kind: 'piece', piece }
+    : { kind: edge === undefined ? 'dart' : 'edge', piece, name };
+}
