@@ -1,7 +1,8 @@
 import { createSignal, onCleanup, onMount } from 'solid-js';
-import { whyNot } from '../table/Shelf.jsx';
+
 import type { Garment } from './garment.js';
 import { layFiles } from './laying.js';
+import { whyNot } from './why-not.js';
 
 /** Files dropped on the page or pasted into it, and texts pasted: laid on the table, or told why not. */
 export function createDropped(garment: Garment) {

@@ -3,6 +3,7 @@ import type { LengthUnit } from '@paperhinge/geometry';
 import { type VerbWords, verbWordsOf } from '@paperhinge/sheet';
 import { batch, createEffect, createMemo, createResource, createSignal, on } from 'solid-js';
 import type { Measured, Touched } from '../engine/view.js';
+import type { Language } from '../words.js';
 import { createEngine } from './engine.js';
 import { begun, createHistory } from './history.js';
 import { createKeeping } from './keeping.js';
@@ -25,7 +26,7 @@ export function createGarment() {
   const history = createHistory(begun(''));
   const [source, setSource] = createSignal({ id: '', name: '', text: '', original: '' });
   const [unit, setUnit] = remembered<'mm' | 'cm' | 'in'>('unit', ['cm', 'in', 'mm']);
-  const [language, setLanguage] = remembered<'en' | 'de'>(
+  const [language, setLanguage] = remembered<Language>(
     'language',
     navigator.language.startsWith('de') ? ['de', 'en'] : ['en', 'de'],
   );

@@ -6,6 +6,20 @@ const lengthStep: Readonly<Record<LengthUnit, number>> = { mm: 1, cm: 1, in: 25.
 
 export const isFigure = ({ kind }: Field): boolean => ['length', 'share', 'angle', 'count'].includes(kind);
 
+/** ... and its value is a figure, and not a goal that is to be met by one. */
+export const hasFigure = (field: Field, value: unknown): boolean =>
+  isFigure(field) && (typeof value !== 'object' || value === null);
+
+/** Whole steps by which a key moves a figure. */
+export const stepsByKey: Readonly<Record<string, number>> = {
+  ArrowUp: 1,
+  ArrowRight: 1,
+  ArrowDown: -1,
+  ArrowLeft: -1,
+  PageUp: 10,
+  PageDown: -10,
+};
+
 /** A field as its value is: where one length is given for several, it is a length. */
 export const asGiven = (field: Field, value: unknown): Field =>
   field.kind === 'lengths' && !Array.isArray(value) ? { ...field, kind: 'length' } : field;

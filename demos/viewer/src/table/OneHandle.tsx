@@ -1,20 +1,12 @@
 import type { Handle } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
+import { stepsByKey } from '../sheet/figures.js';
 import { pageWords } from '../words.js';
 import { onScreen } from './camera.js';
 import type { HandleDrag, Seen } from './handle-drag.js';
 import { figureGiven, figureText, writeFigure } from './handle-figures.js';
 import { placeAt, stepOf, within } from './snapping.js';
 
-/** Whole steps by which a key moves a figure. */
-const byKey: Readonly<Record<string, number>> = {
-  ArrowUp: 1,
-  ArrowRight: 1,
-  ArrowDown: -1,
-  ArrowLeft: -1,
-  PageUp: 10,
-  PageDown: -10,
-};
 /** px a mm at which every whole step of a figure can be told from the next. */
 const everyStep = 1e3;
 /** Of a limit that there is none of, nothing is said. */
@@ -39,7 +31,7 @@ export function OneHandle(props: {
   const isShown = () => garment.toDrag() === props.handle.step && !drag();
   const said = () => figureText(props.handle, figure(), garment.unit());
   const keys = (event: KeyboardEvent) => {
-    const by = byKey[event.key];
+    const by = stepsByKey[event.key];
     if (by === undefined) return;
     event.preventDefault();
     event.stopPropagation();

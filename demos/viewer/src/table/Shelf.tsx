@@ -1,37 +1,19 @@
-import { createResource, createSignal, For, onMount, Show } from 'solid-js';
+import { For } from 'solid-js';
 import type { Garment } from '../job/garment.js';
-import { layFiles, type Outcome } from '../job/laying.js';
 import { lessonNames, lessonOf } from '../job/lessons.js';
-import { forget, type Kept, onShelf, opened } from '../job/shelf.js';
 import { pageWords } from '../words.js';
+import { FromFile } from './FromFile.jsx';
+import { KeptGarments } from './KeptGarments.jsx';
 
-/** Why something was not laid on the table, in words. */
-export const whyNot = (outcome: Outcome, language: 'en' | 'de'): string =>
-  outcome === 'laid' ? '' : 'refused' in outcome ? outcome.refused : pageWords[language].not[outcome.not];
+/** A part of the shelf; when something of it lies on the table, it is done with. */
+export interface ShelfProps {
+  readonly garment: Garment;
+  readonly onDone: () => void;
+}
 
-/** What can be laid on the table: a file, a garment from the shelf, a lesson. */
-export function Shelf(props: { readonly garment: Garment; readonly onDone: () => void }) {
-  const { garment } = props;
-  const say = () => pageWords[garment.language()];
-  const [kept, { refetch }] = createResource(() => garment.keepNow().then(onShelf));
-  const [busy, setBusy] = createSignal(false);
-  const [told, setTold] = createSignal('');
-  let first: HTMLInputElement | undefined;
-  onMount(() => first?.focus());
-  const lay = async (files: FileList | null) => {
-    setBusy(true);
-    const outcome = await layFiles(garment, [...(files ?? [])]);
-    setBusy(false);
-    setTold(whyNot(outcome, garment.language()));
-    if (outcome === 'laid') props.onDone();
-  };
-  const take = (one: Kept) => {
-    garment.load(one);
-    void opened(one.id);
-    props.onDone();
-  };
-  const when = (changed: number) =>
-    new Date(changed).toLocaleDateString(garment.language(), { day: 'numeric', month: 'long' });
+/** What can be laid on the table: a file, a lesson, a garment that was kept. */
+export function Shelf(props: ShelfProps) {
+  const say = () => pageWords[props.garment.language()];
   return (
     <section
       class="shelf"
@@ -40,37 +22,34 @@ export function Shelf(props: { readonly garment: Garment; readonly onDone: () =>
       onClick={e => e.stopPropagation()}
       onKeyDown={event => event.key === 'Escape' && props.onDone()}
     >
-      <h2>{say().fromFile}</h2>
+      <FromFile {...props} />
+      <Lessons {...props} />
+      <KeptGarments {...props} />
       <p>
-        <label class="file">
-          {say().chooseFile}
-          <input
-            ref={first}
-            type="file"
-            multiple
-            accept=".svg,.yaml,.yml,.json,.jpg,.jpeg,.png,image/svg+xml"
-            onChange={event => lay(event.currentTarget.files)}
-          />
-        </label>
-        <small role="status">{busy() ? say().working : say().orDrop}</small>
+        <button type="button" class="plain" onClick={props.onDone}>
+          {say().close}
+        </button>
       </p>
-      <Show when={told()}>
-        <p class="refused" role="alert">
-          ▲ {told()}
-        </p>
-      </Show>
+    </section>
+  );
+}
+
+/** Garments to learn by, each one click away. */
+function Lessons(props: ShelfProps) {
+  const { garment } = props;
+  const say = () => pageWords[garment.language()];
+  const take = async (name: (typeof lessonNames)[number]) => {
+    garment.lay(await lessonOf(name));
+    props.onDone();
+  };
+  return (
+    <>
       <h2>{say().lessons}</h2>
       <ul>
         <For each={lessonNames}>
           {name => (
             <li>
-              <button
-                type="button"
-                onClick={async () => {
-                  garment.lay(await lessonOf(name));
-                  props.onDone();
-                }}
-              >
+              <button type="button" onClick={() => take(name)}>
                 {say().lesson[name][0]}
                 <small>{say().lesson[name][1]}</small>
               </button>
@@ -78,38 +57,6 @@ export function Shelf(props: { readonly garment: Garment; readonly onDone: () =>
           )}
         </For>
       </ul>
-      <Show when={(kept() ?? []).length > 0}>
-        <h2>{say().onShelf}</h2>
-        <ul>
-          <For each={kept()}>
-            {one => (
-              <li class="kept">
-                <button type="button" aria-current={one.id === garment.source().id} onClick={() => take(one)}>
-                  {one.title}
-                  <small>
-                    {say().changed} {when(one.changed)}
-                  </small>
-                </button>
-                <Show when={one.id !== garment.source().id}>
-                  <button
-                    type="button"
-                    class="away"
-                    aria-label={`${say().throwAway}: ${one.title}`}
-                    onClick={() => forget(one.id).then(refetch)}
-                  >
-                    {say().throwAway}
-                  </button>
-                </Show>
-              </li>
-            )}
-          </For>
-        </ul>
-      </Show>
-      <p>
-        <button type="button" class="plain" onClick={props.onDone}>
-          {say().close}
-        </button>
-      </p>
-    </section>
+    </>
   );
 }

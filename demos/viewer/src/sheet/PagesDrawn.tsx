@@ -1,0 +1,47 @@
+import { For } from 'solid-js';
+import type { Box, PagesPicture } from '../engine/view.js';
+import type { Garment } from '../job/garment.js';
+
+/** mm of room round the sheet; and how far down from the middle of a page its label's foot stands. */
+const room = 8,
+  labelDown = 18;
+
+/** The box round all windows, as a view box. */
+function viewBoxOf(windows: readonly Box[]): string {
+  const x = Math.min(...windows.map(w => w[0])),
+    y = Math.min(...windows.map(w => w[1]));
+  const right = Math.max(...windows.map(w => w[0] + w[2])),
+    bottom = Math.max(...windows.map(w => w[1] + w[3]));
+  return `${x - room} ${y - room} ${right - x + 2 * room} ${bottom - y + 2 * room}`;
+}
+
+/** The large sheet: its pages, the pieces where they lie on it, the pages' labels over them. */
+export function PagesDrawn(props: {
+  readonly garment: Garment;
+  readonly tiles: PagesPicture['pages'];
+  readonly pieces: PagesPicture['pieces'];
+  readonly label: string;
+}) {
+  const cutting = (name: string) => props.garment.engine.view()?.pieces.find(p => p.name === name)?.cutting;
+  return (
+    <svg viewBox={viewBoxOf(props.tiles.map(p => p.window))} role="img" aria-label={props.label}>
+      <For each={props.tiles}>
+        {({ window: [x, y, width, height] }) => (
+          <rect class="tile" x={x} y={y} width={width} height={height} />
+        )}
+      </For>
+      <For each={props.pieces}>
+        {placed => (
+          <path class="placed" d={cutting(placed.piece)} transform={`matrix(${placed.matrix.join(' ')})`} />
+        )}
+      </For>
+      <For each={props.tiles}>
+        {({ window: [x, y, width, height], label }) => (
+          <text x={x + width / 2} y={y + height / 2 + labelDown}>
+            {label}
+          </text>
+        )}
+      </For>
+    </svg>
+  );
+}
