@@ -9,7 +9,6 @@ import type {
   Fault,
   Held,
   Measured,
-  Question,
   TakeAway,
   Tried,
   TryOut,
@@ -17,66 +16,45 @@ import type {
   Walk,
   Whole,
 } from '../engine/view.js';
+import { createAsking } from './asking.js';
 import { keepOffline } from './offline-beside.js';
-import { engineWorker } from './worker-beside.js';
 
-/** A question before it has its number. */
-type Unnumbered<Q> = Q extends unknown ? Omit<Q, 'id'> : never;
-
-/** The engine in its worker: asked for a view, it answers the latest question only. */
-export function createEngine() {
+/** What the engine has answered last: the view, the handles of its steps, or why there is none. */
+function createAnswered() {
   const [view, setView] = createSignal<View>();
   const [held, setHeld] = createSignal<Held>({ handles: [], points: [] });
   const [refused, setRefused] = createSignal('');
   const [faults, setFaults] = createSignal<readonly Fault[]>([]);
-  const waiting = new Map<number, (answer: Answer) => void>();
-  let last = 0;
   let hasAnswered = false;
-  // The engine is larger than the page: it starts once the page stands, and is asked then what was asked meanwhile.
-  let worker: Worker | undefined;
-  const early: Question[] = [];
-  const post = (question: Question): void => {
-    if (worker) worker.postMessage(question);
-    else early.push(question);
-  };
-  const start = () => {
-    worker = engineWorker();
-    worker.onmessage = answered;
-    for (const question of early.splice(0)) worker.postMessage(question);
-  };
-  requestAnimationFrame(() => setTimeout(start, 0));
-  const answered = ({ data }: MessageEvent<Answer>) => {
-    const asker = waiting.get(data.id);
-    if (asker) {
-      waiting.delete(data.id);
-      asker(data);
-    } else if ('view' in data) {
+  const take = (answer: Answer): void => {
+    if ('view' in answer) {
       if (!hasAnswered) keepOffline();
       hasAnswered = true;
       batch(() => {
         setRefused('');
-        setFaults(data.view.errors);
-        setView(data.view);
+        setFaults(answer.view.errors);
+        setView(answer.view);
       });
-    } else if ('held' in data) setHeld(data.held);
-    else if ('refused' in data) {
-      setRefused(data.refused);
-      setFaults(data.faults ?? []);
+    } else if ('held' in answer) setHeld(answer.held);
+    else if ('refused' in answer) {
+      setRefused(answer.refused);
+      setFaults(answer.faults ?? []);
     }
   };
-  const request = (what: Unnumbered<Question>): Promise<Answer> =>
-    new Promise(resolve => {
-      const id = ++last;
-      waiting.set(id, resolve);
-      post({ ...what, id } as Question);
-    });
+  return { view, setView, held, refused, faults, take };
+}
+
+/** The engine in its worker: asked for a view, it answers the latest question only. */
+export function createEngine() {
+  const { view, setView, held, refused, faults, take } = createAnswered();
+  const { ask, request } = createAsking(take);
   return {
     view,
     held,
     verbs: (): readonly Declared[] => first.verbs,
     refused,
     faults,
-    ask: (question: Omit<Ask, 'id'>) => post({ ...question, id: ++last }),
+    ask: (question: Omit<Ask, 'id'>) => ask(question),
     /** Shows what was worked out before the engine started. */
     show: setView,
     take: (what: Omit<TakeAway, 'id'>) => request(what),
@@ -105,3 +83,4 @@ export function createEngine() {
     },
   };
 }
+export type Engine = ReturnType<typeof createEngine>;
