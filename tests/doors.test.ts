@@ -105,6 +105,7 @@ const soundCalls: Readonly<Record<string, readonly unknown[]>> = {
       { ...pattern, size: '14' },
     ],
   ],
+  writeTrace: [{ patterns: [pattern], bothLines: false }, 'cutting'],
   bodyPieces: [pattern],
   centreOf: [front],
   edgeTruing: [front, 'hem'],

@@ -1,6 +1,5 @@
 import { basename, dirname, extname, join } from 'node:path';
-import { type LengthUnit, measurePattern, parseLength, writePattern } from '@paperhinge/geometry';
-import { writeSizes } from '@paperhinge/geometry/svg';
+import { type LengthUnit, measurePattern, parseLength } from '@paperhinge/geometry';
 import {
   drawingOfSvg,
   type GridWishes,
@@ -10,6 +9,7 @@ import {
   type SizeLayer,
   type SizesTrace,
   sizesOfDrawing,
+  writeTrace,
 } from '@paperhinge/geometry/trace';
 import { commandRefusal, commandSaying } from '@paperhinge/sheet/words';
 import { codeFor } from './exit-codes.js';
@@ -42,7 +42,7 @@ export async function traceDrawing(given: DrawingGiven, options: TraceArguments,
   const words = await wordsFor({ ...(language ? { language } : {}) });
   const name = basename(output);
   const trace = await inFile(given.file, () => taken(given, basename(name, extname(name)), options));
-  await writeOutputs(dirname(output), [{ name, content: svgOf(trace, line) }]);
+  await writeOutputs(dirname(output), [{ name, content: writeTrace(trace, line) }]);
   const told = trace.findings.map(words.finding);
   for (const finding of told) io.stderr(`${findingLine(finding, words)}\n`);
   const [first] = trace.patterns;
@@ -95,14 +95,4 @@ function gridOf({ columns, overlap }: TraceArguments): GridWishes | undefined {
 function unitOf(text: string | undefined): LengthUnit | undefined {
   if (text === undefined || text === 'mm' || text === 'cm' || text === 'in') return text;
   throw commandRefusal('unit-unknown', {});
-}
-
-/** Where one line was drawn allowances are left open, and the line that was traced is said. */
-function svgOf({ patterns, bothLines }: SizesTrace, line: 'stitching' | 'cutting'): string {
-  const svg = patterns.length === 1 ? writePattern(patterns[0]!) : writeSizes(patterns);
-  if (bothLines) return svg;
-  const open = svg.replaceAll(' data-allowance="0 mm"', '');
-  return line === 'stitching'
-    ? open
-    : open.replace(' data-pattern=', ' data-line-drawn="cutting" data-pattern=');
 }

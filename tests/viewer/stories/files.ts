@@ -74,6 +74,53 @@ export const files = (opened: () => Opened) =>
       await table().keyboard.press('Escape');
     });
 
+    test('a DXF drawing of another program lies on the table in its own size, with names proposed', async () => {
+      const page = await opened().another(opened().file);
+      // 10 by 8 inches, and 5 by 8 beside it; group 70 is the unit, 1 for inches.
+      const box = (x: number, width: number) =>
+        [
+          [x, 0, x + width, 0],
+          [x + width, 0, x + width, 8],
+          [x + width, 8, x, 8],
+          [x, 8, x, 0],
+        ].map(([x1, y1, x2, y2]) => `0\nLINE\n8\n0\n10\n${x1}\n20\n${y1}\n11\n${x2}\n21\n${y2}\n`);
+      const drawing = [
+        '0\nSECTION\n2\nHEADER\n9\n$INSUNITS\n70\n1\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n',
+        ...box(0, 10),
+        ...box(20, 5),
+        '0\nENDSEC\n0\nEOF\n',
+      ].join('');
+      await choose(page, 'two boxes.dxf', drawing);
+      await expect.poll(() => page.locator('.table .paper').count()).toBe(2);
+      const sizes = await page
+        .locator('.table path.edge')
+        .evaluateAll(edges => edges.map(edge => (edge as SVGPathElement).getTotalLength()));
+      const inInches = sizes.map(mm => Number((mm / 25.4).toFixed(3))).sort((p, q) => p - q);
+      expect(inInches).toEqual([5, 5, 8, 8, 8, 8, 10, 10]);
+      await choose(page, 'empty.dxf', '0\nSECTION\n2\nENTITIES\n0\nENDSEC\n0\nEOF\n');
+      await expect.poll(() => page.locator('.shelf .refused').textContent()).toContain('no lines');
+      await page.context().close();
+    });
+
+    test('a sheet that gives its pieces by measured points needs no drawing, and is there after a reload', async () => {
+      const page = await opened().another(opened().file);
+      const sheet = await readFile(join(root, 'demos/sheets/skirt-by-figures.yaml'), 'utf8');
+      await choose(page, 'skirt-by-figures.yaml', sheet);
+      await expect.poll(() => title(page)).toBe('Skirt by figures');
+      const lies = async () => {
+        await expect.poll(() => page.locator('.table .paper').count()).toBe(2);
+        await expect.poll(() => page.locator('.verdict .sound').count()).toBeGreaterThan(0);
+        expect(await page.locator('.step.wrong, .verdict .fault').count()).toBe(0);
+      };
+      await lies();
+      await shelf(page);
+      await page.locator('.kept button', { hasText: 'Skirt by figures' }).waitFor();
+      await page.reload();
+      await expect.poll(() => title(page)).toBe('Skirt by figures');
+      await lies();
+      await page.context().close();
+    });
+
     test('a garment goes to a friend in one file, and lies on her table as it lay here', async () => {
       await shelf(table());
       await table().locator('.kept button', { hasText: 'Cellist’s top' }).first().click();

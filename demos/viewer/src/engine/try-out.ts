@@ -10,7 +10,7 @@ const mostProposed = 12;
 /** Whether a pattern and a sheet can be read; if the drawing has no pieces, which shapes may be some. */
 export function triedOut({ pattern, patternName, sheet }: TryOut['tried'], words: Words): Tried {
   try {
-    patternOfSheet(readSheet(sheet, { file: 'sheet' }), pattern, patternName);
+    patternOfSheet(readSheet(sheet, { file: 'sheet' }), pattern || undefined, patternName);
     return {};
   } catch (error) {
     return { refused: told(error, words), shapes: shapesIn(pattern) };

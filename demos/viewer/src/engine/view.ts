@@ -152,6 +152,7 @@ export interface FirstView {
 export interface Ask {
   readonly id: number;
   readonly sheet: string;
+  /** The drawing; empty where the sheet gives all pieces by measured points. */
   readonly pattern: string;
   readonly patternName: string;
   /** How many steps are done; the others are told as they stand. */
@@ -270,19 +271,28 @@ export interface Tried {
   readonly refused?: string;
   readonly shapes?: readonly string[];
 }
-/** Photographs to be traced, or a record to be turned back into its sheet. */
+/** Photographs or a drawing of another program to be traced, or a record to be turned back into its sheet. */
 export interface AskMade {
   readonly id: number;
-  readonly make: { readonly pictures: readonly Blob[]; readonly name: string } | { readonly record: string };
+  readonly make:
+    | { readonly pictures: readonly Blob[]; readonly name: string }
+    | { readonly dxf: string; readonly name: string }
+    | { readonly record: string };
   readonly unit: 'mm' | 'cm' | 'in';
   readonly language: 'en' | 'de';
+}
+
+/** What was made: a pattern, or a sheet; beside a pattern, the sheet that proposes names for it. */
+export interface Made {
+  readonly made: string;
+  readonly sheet?: string;
 }
 
 /** All that the engine is asked. */
 export type Question = AskMade | Ask | TakeAway | TryOut | AskWalk | AskPages | AskWhole | AskMeasured;
 export type Answer =
   | { readonly id: number; readonly tried: Tried }
-  | { readonly id: number; readonly made: string }
+  | ({ readonly id: number } & Made)
   | { readonly id: number; readonly walk: Walk | undefined }
   | { readonly id: number; readonly whole: Whole }
   | { readonly id: number; readonly measured: Measured }

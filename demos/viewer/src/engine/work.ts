@@ -49,11 +49,11 @@ export interface Worked {
 let known = new Map<string, Step>();
 let read: { text: string; pattern: Pattern; findings: readonly Finding[] } | undefined;
 
-/** The pattern of a text as the sheet reads it; read again only when either is another. */
+/** The pattern of a text as the sheet reads it, of none where the text is empty; read again only when either is another. */
 function patternOf(text: string, file: string, sheet: Sheet) {
   const { pieces, scale, size, names, measured } = sheet;
   const key = `${JSON.stringify([pieces, scale, size, names, measured])}${text}`;
-  if (read?.text !== key) read = { text: key, ...patternOfSheet(sheet, text, file) };
+  if (read?.text !== key) read = { text: key, ...patternOfSheet(sheet, text || undefined, file) };
   return read;
 }
 

@@ -8,6 +8,7 @@ import type {
   Declared,
   Fault,
   Held,
+  Made,
   Measured,
   TakeAway,
   Tried,
@@ -67,9 +68,7 @@ export function createEngine() {
       const answer = await request({ measure });
       return 'measured' in answer ? answer.measured : undefined;
     },
-    make: async (
-      what: Omit<AskMade, 'id'>,
-    ): Promise<{ readonly made: string } | { readonly refused: string }> => {
+    make: async (what: Omit<AskMade, 'id'>): Promise<Made | { readonly refused: string }> => {
       const answer = await request(what);
       return 'made' in answer ? answer : { refused: 'refused' in answer ? answer.refused : '' };
     },

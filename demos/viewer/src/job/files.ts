@@ -7,9 +7,13 @@ import { valuesOf } from './written.js';
 /** Why a file cannot be laid on the table; each has its words. */
 export type NotLaid = 'too large' | 'pdf' | 'not understood' | 'no pattern';
 
-interface Found {
+export interface Found {
   readonly pattern?: { readonly name: string; readonly text: string };
   readonly sheet?: string;
+  /** The sheet's file. */
+  readonly sheetName?: string;
+  /** A drawing of another program, to be traced. */
+  readonly dxf?: { readonly name: string; readonly text: string };
   /** Photographs of pieces, to be traced. */
   readonly pictures?: readonly File[];
   /** A record, from which its sheet can be had. */
@@ -39,6 +43,21 @@ export async function found(files: readonly File[]): Promise<Found | { readonly 
 const isPicture = ([a, b, c]: Uint8Array): boolean =>
   (a === 0x89 && b === 0x50 && c === 0x4e) || (a === 0xff && b === 0xd8 && c === 0xff);
 
+/** How DXF begins: with a remark, or with its first section. */
+const isDxf = (start: string): boolean => /^(999[\r\n]|0[ \t]*\r?\n\s*SECTION)/.test(start);
+
+/** A sheet that names no drawing and gives pieces by measured points. */
+export function givesItsPieces(sheet: string): boolean {
+  const { pattern, pieces } = valuesOf(sheet) ?? {};
+  if (pattern !== undefined || typeof pieces !== 'object' || pieces === null) return false;
+  return Object.values(pieces).some(
+    piece => typeof piece === 'object' && piece !== null && 'points' in piece,
+  );
+}
+
+/** A file's name without its kind. */
+export const stemOf = (name: string): string => name.replace(/\.[^.]*$/, '');
+
 /** What one text is. */
 export function foundIn(name: string, text: string): Found | { readonly not: NotLaid } {
   const head = text.slice(0, 16);
@@ -46,8 +65,11 @@ export function foundIn(name: string, text: string): Found | { readonly not: Not
   const start = text.trimStart();
   if (start.startsWith('<')) return { pattern: { name: name || 'pattern.svg', text } };
   if (start.startsWith('{')) return inJson(start);
+  if (isDxf(start)) return { dxf: { name, text } };
   const values = valuesOf(text) ?? {};
-  return 'steps' in values || 'pattern' in values ? { sheet: text } : { not: 'not understood' };
+  return 'steps' in values || 'pattern' in values || givesItsPieces(text)
+    ? { sheet: text, sheetName: name }
+    : { not: 'not understood' };
 }
 
 function inJson(text: string): Found | { readonly not: NotLaid } {

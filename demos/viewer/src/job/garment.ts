@@ -33,8 +33,8 @@ export function createGarment() {
     attention.setToDrag(undoneStep);
   });
   createEffect(() => {
-    const { text, name } = source();
-    if (text === '') return;
+    const { id, text, name } = source();
+    if (id === '') return;
     engine.ask({
       sheet: played() ?? sheet.history.now(),
       pattern: text,

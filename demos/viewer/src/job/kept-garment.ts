@@ -1,9 +1,10 @@
 import { createEffect, createSignal, on } from 'solid-js';
+import { stemOf } from './files.js';
 import { createKeeping } from './keeping.js';
 import type { SheetText } from './sheet-text.js';
 import type { Kept } from './shelf.js';
 
-/** What lies on the table as it was laid there: its id on the shelf, its drawing and its sheet. */
+/** What lies on the table as it was laid there: its id on the shelf, its drawing (empty where it has none), its sheet. */
 interface Source {
   readonly id: string;
   readonly name: string;
@@ -19,10 +20,10 @@ export function createKeptGarment({ history, values, wantedNeedle, setNeedle }: 
   let asKept: Kept | undefined;
   createEffect(
     on([history.history, source, wantedNeedle], ([now, { id, name, text, original }, at]) => {
-      if (text === '' || (asKept?.changed && asKept.history === now && asKept.needle === at)) return;
+      if (id === '' || (asKept?.changed && asKept.history === now && asKept.needle === at)) return;
       keeping.later({
         id,
-        title: String(values().title ?? name.replace(/\.svg$/i, '')),
+        title: String(values().title ?? stemOf(name)),
         patternName: name,
         pattern: text,
         history: now,

@@ -1,6 +1,7 @@
-import { emptySheet, found, type NotLaid } from './files.js';
+import { emptySheet, type Found, found, givesItsPieces, type NotLaid, stemOf } from './files.js';
 import { sheetForShapes, withIds } from './foreign.js';
 import type { Garment } from './garment.js';
+import type { Laid } from './lessons.js';
 
 /** What was said to lay on the table: done, or why not. */
 export type Outcome = 'laid' | { readonly not: NotLaid } | { readonly refused: string };
@@ -9,52 +10,72 @@ export type Outcome = 'laid' | { readonly not: NotLaid } | { readonly refused: s
 export async function layFiles(garment: Garment, files: readonly File[]): Promise<Outcome> {
   const all = await found(files);
   if ('not' in all) return all;
-  const asked = { unit: garment.unit(), language: garment.language() };
-  let { pattern, sheet } = all;
-  if (all.pictures && !pattern) {
-    const name = all.pictures[0]!.name.replace(/\.[^.]*$/, '');
-    const traced = await garment.engine.make({ make: { pictures: all.pictures, name }, ...asked });
-    if ('refused' in traced) return traced;
-    pattern = { name: `${name}.svg`, text: traced.made };
-  }
-  if (all.record !== undefined && sheet === undefined) {
-    const from = await garment.engine.make({ make: { record: all.record }, ...asked });
-    if ('refused' in from) return from;
-    sheet = from.made;
-  }
-  if (!pattern) {
-    const { name, text } = garment.source();
-    return sheet === undefined || text === ''
-      ? { not: 'no pattern' }
-      : layTried(garment, { patternName: name, pattern: text, sheet });
-  }
-  return layTried(garment, {
-    patternName: pattern.name,
-    pattern: pattern.text,
-    sheet: sheet ?? emptySheet(pattern.name),
-  });
+  const sheet = await sheetIn(garment, all);
+  if (typeof sheet === 'object') return sheet;
+  if (all.pattern) return layDrawing(garment, all.pattern, sheet);
+  if (all.dxf) return layDxf(garment, all.dxf, sheet);
+  if (all.pictures) return layPictures(garment, all.pictures, sheet);
+  if (sheet === undefined) return { not: 'no pattern' };
+  if (givesItsPieces(sheet))
+    return layTried(garment, { patternName: all.sheetName || 'sheet.yaml', pattern: '', sheet });
+  const { name, text } = garment.source();
+  return text === '' ? { not: 'no pattern' } : layTried(garment, { patternName: name, pattern: text, sheet });
 }
 
-async function layTried(
+/** In whose unit and language the engine is to answer. */
+const asked = (garment: Garment) => ({ unit: garment.unit(), language: garment.language() });
+
+/** The sheet among what was found, one of a record turned back into it; undefined: there is none. */
+async function sheetIn(garment: Garment, { sheet, record }: Found) {
+  if (sheet !== undefined || record === undefined) return sheet;
+  const from = await garment.engine.make({ make: { record }, ...asked(garment) });
+  return 'refused' in from ? from : from.made;
+}
+
+const layDrawing = (
   garment: Garment,
-  laid: { readonly patternName: string; readonly pattern: string; readonly sheet: string },
+  { name, text }: { readonly name: string; readonly text: string },
+  sheet: string | undefined,
+): Promise<Outcome> =>
+  layTried(garment, { patternName: name, pattern: text, sheet: sheet ?? emptySheet(name) });
+
+/** Photographs of pieces, traced. */
+async function layPictures(
+  garment: Garment,
+  pictures: readonly File[],
+  sheet: string | undefined,
 ): Promise<Outcome> {
-  const asked = { unit: garment.unit(), language: garment.language() };
-  const tried = await garment.engine.tryOut({ tried: laid, ...asked });
+  const name = stemOf(pictures[0]!.name);
+  const traced = await garment.engine.make({ make: { pictures, name }, ...asked(garment) });
+  if ('refused' in traced) return traced;
+  return layDrawing(garment, { name: `${name}.svg`, text: traced.made }, sheet);
+}
+
+/** A drawing of another program, traced; without a sheet of its own, with one that proposes names. */
+async function layDxf(
+  garment: Garment,
+  { name: file, text }: { readonly name: string; readonly text: string },
+  sheet: string | undefined,
+): Promise<Outcome> {
+  const name = stemOf(file) || 'pattern';
+  const traced = await garment.engine.make({ make: { dxf: text, name }, ...asked(garment) });
+  if ('refused' in traced) return traced;
+  return layDrawing(garment, { name: `${name}.svg`, text: traced.made }, sheet ?? traced.sheet);
+}
+
+async function layTried(garment: Garment, laid: Laid): Promise<Outcome> {
+  const tried = await garment.engine.tryOut({ tried: laid, ...asked(garment) });
   if (tried.refused === undefined) {
     garment.lay(laid);
     return 'laid';
   }
   // A drawing that has nothing of ours: its shapes are taken for pieces, to be named by pointing.
-  const drawing = withIds(laid.pattern);
-  const { shapes = [] } = await garment.engine.tryOut({ tried: { ...laid, pattern: drawing }, ...asked });
+  const pattern = withIds(laid.pattern);
+  const { shapes = [] } = await garment.engine.tryOut({ tried: { ...laid, pattern }, ...asked(garment) });
   if (shapes.length === 0) return { refused: tried.refused };
-  const proposed = {
-    patternName: laid.patternName,
-    pattern: drawing,
-    sheet: sheetForShapes(laid.patternName, shapes),
-  };
-  const again = await garment.engine.tryOut({ tried: proposed, ...asked });
+  const sheet = sheetForShapes(laid.patternName, shapes);
+  const proposed = { patternName: laid.patternName, pattern, sheet };
+  const again = await garment.engine.tryOut({ tried: proposed, ...asked(garment) });
   if (again.refused !== undefined) return { refused: again.refused };
   garment.lay(proposed);
   return 'laid';

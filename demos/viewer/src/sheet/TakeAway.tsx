@@ -1,6 +1,6 @@
 import { createSignal, For } from 'solid-js';
 import type { TakeAway } from '../engine/view.js';
-import { bundleOf } from '../job/files.js';
+import { bundleOf, stemOf } from '../job/files.js';
 import type { Garment } from '../job/garment.js';
 import { save } from '../job/saving.js';
 import { pageWords } from '../words.js';
@@ -65,7 +65,7 @@ function AsWritten(props: { readonly garment: Garment }) {
   const bundle = () => {
     const { name, text: pattern } = garment.source();
     const content = bundleOf({ patternName: name, pattern, sheet: garment.history.now() });
-    save({ name: `${name.replace(/\.svg$/i, '')}.json`, type: 'application/json', content });
+    save({ name: `${stemOf(name)}.json`, type: 'application/json', content });
   };
   return (
     <>

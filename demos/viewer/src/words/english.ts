@@ -111,9 +111,9 @@ export const english: PageWords = {
   bundle: 'All of it in one file, for a friend',
   not: {
     'too large': 'That file is larger than any pattern. Is it the right one?',
-    pdf: 'That is a PDF. Ask for the pattern as an SVG drawing, or save it as one.',
+    pdf: 'That is a PDF. Ask for the pattern as an SVG or DXF drawing, or save it as one.',
     'not understood':
-      'That is neither a pattern, nor a sheet, nor a bundle. A pattern is an SVG drawing; a sheet says what to alter.',
+      'That is neither a pattern, nor a sheet, nor a bundle. A pattern is an SVG or DXF drawing; a sheet says what to alter.',
     'no pattern': 'That is a sheet without its pattern. Lay both on the table together.',
   },
 };

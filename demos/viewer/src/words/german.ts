@@ -113,9 +113,9 @@ export const german: PageWords = {
   bundle: 'Alles in einer Datei, für eine Freundin',
   not: {
     'too large': 'Diese Datei ist größer als jeder Schnitt. Ist es die richtige?',
-    pdf: 'Das ist ein PDF. Bitten Sie um den Schnitt als SVG-Zeichnung, oder speichern Sie ihn so.',
+    pdf: 'Das ist ein PDF. Bitten Sie um den Schnitt als SVG- oder DXF-Zeichnung, oder speichern Sie ihn so.',
     'not understood':
-      'Das ist weder ein Schnitt noch ein Blatt noch ein Bündel. Ein Schnitt ist eine SVG-Zeichnung; ein Blatt sagt, was zu ändern ist.',
+      'Das ist weder ein Schnitt noch ein Blatt noch ein Bündel. Ein Schnitt ist eine SVG- oder DXF-Zeichnung; ein Blatt sagt, was zu ändern ist.',
     'no pattern': 'Das ist ein Blatt ohne seinen Schnitt. Legen Sie beide zusammen auf den Tisch.',
   },
 };

@@ -2,6 +2,8 @@
 
 export type { SvgDrawing } from '../svg/drawing-of-svg.js';
 export { drawingOfSvg } from '../svg/drawing-of-svg.js';
+export type { LineDrawn } from '../svg/write-trace.js';
+export { writeTrace } from '../svg/write-trace.js';
 export type { DrawnLine, DrawnWord, ForeignDrawing, LineMeaning } from '../trace/drawing/drawing.js';
 export type { DxfReading } from '../trace/drawing/dxf/read-dxf.js';
 export { readDxf } from '../trace/drawing/dxf/read-dxf.js';
