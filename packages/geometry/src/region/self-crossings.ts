@@ -3,9 +3,11 @@ import { intersectSegments } from '../curve/intersect.js';
 import { isLine, type Segment } from '../curve/segment.js';
 import { selfCrossing } from '../curve/self-crossing.js';
 import { eachOnce, joint, lengthTo, startLengths } from '../path/intersect.js';
+import { pointAlong } from '../path/length.js';
 import { forEachNearPairWithin } from '../path/near-segments.js';
 import type { Path } from '../path/path.js';
 import { requirePath } from '../path/sound.js';
+import { coincidenceTolerance, visibleLength } from '../tolerance.js';
 import { distance, type Point } from '../vector.js';
 
 /** A place where a closed path crosses, touches or runs along itself: its two lengths in mm along the path. */
@@ -18,7 +20,7 @@ export interface PathSelfCrossing {
 
 /**
  * Where a closed path meets itself other than at the joints of neighbouring segments, ascending; a simple outline
- * gives none. Each place once, with alongA < alongB; error as of {@link intersectSegments}. The work is near the
+ * gives none, and a loop under 0.2 mm that is thinner than `coincidenceTolerance` is none. Each place once, with alongA < alongB; error as of {@link intersectSegments}. The work is near the
  * number of segments and of those whose boxes meet.
  */
 export function selfCrossings(path: Path): readonly PathSelfCrossing[] {
@@ -42,6 +44,8 @@ export function forEachSelfMeeting(path: Path, visit: (meeting: PathSelfCrossing
     const apart = min(alongB - alongA, whole - (alongB - alongA));
     // A joint is where the path meets itself by nature; so is a place that several short segments share.
     if (apart <= joint) return false;
+    if (apart <= 2 * visibleLength && isThin(path, whole, apart === alongB - alongA ? alongA : alongB, apart))
+      return false;
     return visit({ alongA, alongB, point, ...(overlap ? { overlap: true as const } : {}) });
   };
   for (const [index, segment] of segments.entries()) {
@@ -60,5 +64,14 @@ export function forEachSelfMeeting(path: Path, visit: (meeting: PathSelfCrossing
     );
   });
 }
+
+/**
+ * Whether the loop of `apart` mm from a place on is nothing: two edges that leave one corner in one direction lie on
+ * each other to rounding, and cross there as it will have it.
+ */
+const isThin = (path: Path, whole: number, from: number, apart: number): boolean => {
+  const off = (share: number): Point => pointAlong(path, (from + share * apart) % whole);
+  return [1 / 8, 1 / 4, 3 / 8].every(share => distance(off(share), off(1 - share)) <= coincidenceTolerance);
+};
 
 const isPoint = (segment: Segment): boolean => segment.every(p => distance(p, segment[0]) === 0);
