@@ -42,6 +42,19 @@ describe('a rectangle', () => {
     const { loops } = offsetOutline(outline, name => (name === '1' ? -20 : name === '2' ? -5 : 0));
     expect(areas(loops)).toEqual([95 * 40]);
   });
+  test('any one of its sides moves out or in alone', () => {
+    for (const [i, [out, inner]] of [
+      [7000, 5000],
+      [6600, 5400],
+      [7000, 5000],
+      [6600, 5400],
+    ].entries()) {
+      const alone = (by: number) =>
+        areas(offsetOutline(outline, name => (name === `${i + 1}` ? by : 0)).loops);
+      expect(alone(10)).toEqual([out]);
+      expect(alone(-10)).toEqual([inner]);
+    }
+  });
   test('moved by nothing it is itself', () => {
     expect(offsetOutline(outline, 0).loops[0]!.path).toEqual(outline);
   });

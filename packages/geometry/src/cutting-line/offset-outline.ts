@@ -77,9 +77,10 @@ export function offsetOutline(
   const { raw, bends } = rawParallel(ring);
   const free = boundariesOf(raw, isInward ? -1 : 0, { covers: bends.flatMap(coverOf) });
   const found = 'openAt' in free ? [{ strands: raw }] : free;
-  const kept = found.filter(({ strands }) =>
-    isClear(found.length === 1 ? strands.slice(0, 1) : strands, parts, distances),
-  );
+  const kept = found.filter(({ strands }) => {
+    const asked = farthestMoved(strands, parts, distances);
+    return isClear(found.length === 1 ? asked.slice(0, 1) : asked, parts, distances);
+  });
   const loops = kept
     .map(({ strands }) => closedUp(isReversed ? strandsReversed(strands) : strands))
     .map(strands => ({ path: { segments: strands.map(s => s.segment) }, stretches: stretchesOf(strands) }))
@@ -116,6 +117,19 @@ function rawParallel(runs: readonly Run[]) {
     .filter(isRun)
     .map((run, i) => keptPart(run, joints[(i + n - 1) % n], joints[i]) ?? run.parallel);
   return { raw: closedUp(assembled(kept, joints).strands), bends };
+}
+
+/** The parallels of the parts that move farthest: what is beside one that moves less may start nearer to them. */
+function farthestMoved(
+  strands: readonly Strand[],
+  parts: readonly NamedPath[],
+  distances: readonly number[],
+): readonly Strand[] {
+  const most = Math.max(...distances.map(Math.abs));
+  if (distances.every(d => Math.abs(d) === most)) return strands;
+  const names = parts.filter((_, i) => Math.abs(distances[i]!) === most).map(({ name }) => name);
+  const farthest = strands.filter(({ of, shape }) => shape === 'parallel' && names.includes(of));
+  return farthest.length > 0 ? farthest : strands;
 }
 
 /**
