@@ -2,9 +2,9 @@ import { lengthBetween } from '../curve/arc-length.js';
 import { pointAt } from '../curve/segment.js';
 import { nearestOnPath } from '../path/nearest.js';
 import type { Path } from '../path/path.js';
-import type { Dart, Piece, Pleat } from '../pattern/types.js';
+import type { Dart, Edge, Piece, Pleat } from '../pattern/types.js';
 import type { Finding } from '../telling.js';
-import { seamTolerance, visibleLength } from '../tolerance.js';
+import { lengthTolerance, seamTolerance, visibleLength } from '../tolerance.js';
 import type { SnipMark } from './assemble.js';
 import { type Boundary, isWithin, type Shortcut } from './boundaries.js';
 import type { FoldedMouth } from './dart-fold.js';
@@ -25,15 +25,31 @@ export function mouthFindings(
         ? bridgedMouth(piece, part)
         : finding('warning', 'pleat-mouth-bridged', where, {
             pleat: { piece: piece.name, pleat: part.name },
+            oneWay: part.kind === 'knife',
           }),
     ];
   if (mouth.step <= seamTolerance) return [];
-  const stepMm = mouth.step;
+  const beside = edgesBeside(piece, part);
+  const told = {
+    stepMm: mouth.step,
+    edges: beside.map(edge => ({ piece: piece.name, edge: edge.name })),
+    unlike: Math.abs(beside[0]!.allowance - beside[1]!.allowance) > lengthTolerance,
+  };
   return [
     part.type === 'dart'
-      ? finding('note', 'dart-fold-step', where, { dart: { piece: piece.name, dart: part.name }, stepMm })
-      : finding('note', 'pleat-fold-step', where, { pleat: { piece: piece.name, pleat: part.name }, stepMm }),
+      ? finding('note', 'dart-fold-step', where, { dart: { piece: piece.name, dart: part.name }, ...told })
+      : finding('note', 'pleat-fold-step', where, {
+          pleat: { piece: piece.name, pleat: part.name },
+          ...told,
+        }),
   ];
+}
+
+/** The edges before and after a mouth. */
+function edgesBeside({ outline: { parts } }: Piece, mouth: Dart | Pleat): readonly Edge[] {
+  const at = parts.indexOf(mouth);
+  const round = [...parts.slice(at + 1), ...parts.slice(0, at)].filter(part => part.type === 'edge');
+  return [round.at(-1)!, round[0]!];
 }
 
 export const bridgedMouth = ({ name }: Piece, dart: Dart): Finding =>

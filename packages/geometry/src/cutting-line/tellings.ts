@@ -1,12 +1,20 @@
 import { anyFinding, anyRefusal, type FindingOf, type NoFacts, type RefusalOf } from '../sayings.js';
 import type { Thing } from '../telling.js';
 
+/** A step over a folded mouth, the edges on both sides of it, and whether their allowances differ. */
+interface FoldStep {
+  readonly stepMm: number;
+  readonly edges: readonly Thing[];
+  readonly unlike: boolean;
+}
+
 /** What is told of cutting lines and offsets. */
 export interface CuttingLineTellings {
-  'dart-fold-step': { readonly dart: Thing; readonly stepMm: number };
+  'dart-fold-step': { readonly dart: Thing } & FoldStep;
   'dart-mouth-bridged': { readonly dart: Thing };
-  'pleat-fold-step': { readonly pleat: Thing; readonly stepMm: number };
-  'pleat-mouth-bridged': { readonly pleat: Thing };
+  'pleat-fold-step': { readonly pleat: Thing } & FoldStep;
+  /** Whether it could as well be laid the other way. */
+  'pleat-mouth-bridged': { readonly pleat: Thing; readonly oneWay: boolean };
   'cutting-line-not-simple': { readonly edge: Thing };
   'corner-not-shaped': { readonly edges: readonly Thing[] };
   'allowance-too-wide': { readonly edge: Thing; readonly lostMm: number };

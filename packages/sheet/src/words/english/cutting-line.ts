@@ -1,24 +1,25 @@
+import type { Thing } from '@paperhinge/geometry';
 import type { CuttingLineTellings } from '@paperhinge/geometry/sayings';
 import { capital } from '../capital.js';
-import type { Tellings } from '../catalogue.js';
+import type { Say, Tellings } from '../catalogue.js';
 
 export const cuttingLine: Tellings<CuttingLineTellings> = {
-  'dart-fold-step': ({ dart, stepMm }, say) => ({
+  'dart-fold-step': ({ dart, stepMm, ...beside }, say) => ({
     message: `With ${say.thing(dart)} folded, the cutting lines at its mouth do not meet: a step of ${say.slight(stepMm)} along its leg.`,
-    remedy: 'True the edge with the dart folded shut, or trim the step once it is sewn.',
+    remedy: withoutStep(beside, say),
   }),
   'dart-mouth-bridged': ({ dart }, say) => ({
     message: `The cloth within ${say.thing(dart)} cannot be folded onto the edge beside it; its mouth is cut straight across.`,
     remedy:
       'Cut wide there, fold the dart as it will be pressed, and cut along the edge; or press it the other way.',
   }),
-  'pleat-fold-step': ({ pleat, stepMm }, say) => ({
+  'pleat-fold-step': ({ pleat, stepMm, ...beside }, say) => ({
     message: `With ${say.thing(pleat)} folded, the cutting lines at its mouth do not meet: a step of ${say.slight(stepMm)}.`,
-    remedy: 'True the edge with the pleat folded, or trim the step once it is sewn.',
+    remedy: withoutStep(beside, say),
   }),
-  'pleat-mouth-bridged': ({ pleat }, say) => ({
+  'pleat-mouth-bridged': ({ pleat, oneWay }, say) => ({
     message: `The cloth within ${say.thing(pleat)} reaches beyond the edge that it is folded onto; its mouth is cut straight across.`,
-    remedy: 'Cut wide there, fold the pleat as it will be pressed, and cut along the edge.',
+    remedy: `Cut wide there, fold the pleat as it will be pressed, and cut along the edge${oneWay ? '; or lay it the other way' : ''}.`,
   }),
   'cutting-line-not-simple': ({ edge }, say) => ({
     message: `The cutting line crosses itself at ${say.thing(edge)}, and its loops could not be removed.`,
@@ -83,7 +84,8 @@ export const cuttingLine: Tellings<CuttingLineTellings> = {
     message: capital(
       `${say.things(edges)}, moved in by their allowances, do not meet; they are joined straight.`,
     ),
-    remedy: 'Check the included allowances at this corner.',
+    remedy:
+      'If they run on in one line, give both one included allowance; else draw their corner on the stitching line.',
   }),
   'included-allowance-too-wide': ({ edge }, say) => ({
     message: `Nothing is left of ${say.thing(edge)} once the included allowance is taken off.`,
@@ -91,3 +93,12 @@ export const cuttingLine: Tellings<CuttingLineTellings> = {
       'Check the included allowance and its unit, or whether the outline is drawn on the stitching line.',
   }),
 };
+
+interface Beside {
+  readonly edges: readonly Thing[];
+  readonly unlike: boolean;
+}
+const withoutStep = ({ edges, unlike }: Beside, say: Say): string =>
+  unlike
+    ? `Give ${say.things(edges)} the same allowance, or trim the step once it is sewn.`
+    : 'Fold it on the paper and draw the cutting line across it in one, or trim the step once it is sewn.';

@@ -1,25 +1,24 @@
+import type { Thing } from '@paperhinge/geometry';
 import type { CuttingLineTellings } from '@paperhinge/geometry/sayings';
-import type { Tellings } from '../catalogue.js';
+import type { Say, Tellings } from '../catalogue.js';
 
 export const cuttingLine: Tellings<CuttingLineTellings> = {
-  'dart-fold-step': ({ dart, stepMm }, say) => ({
+  'dart-fold-step': ({ dart, stepMm, ...beside }, say) => ({
     message: `${say.thing(dart)}: Zugelegt treffen sich die Schnittkanten an der Öffnung nicht, sie stehen ${say.slight(stepMm)} gegeneinander vor.`,
-    remedy:
-      'Begradigen Sie die Kante bei zugelegtem Abnäher, oder schneiden Sie die Stufe nach dem Nähen ab.',
+    remedy: withoutStep(beside, say),
   }),
   'dart-mouth-bridged': ({ dart }, say) => ({
     message: `${say.thing(dart)}: Der Stoff darin lässt sich nicht auf die Kante daneben falten; die Öffnung wird gerade geschnitten.`,
     remedy:
       'Schneiden Sie dort großzügig zu, falten Sie den Abnäher, wie er gebügelt wird, und schneiden Sie entlang der Kante; oder bügeln Sie ihn zur anderen Seite.',
   }),
-  'pleat-fold-step': ({ pleat, stepMm }, say) => ({
+  'pleat-fold-step': ({ pleat, stepMm, ...beside }, say) => ({
     message: `${say.thing(pleat)}: Gelegt treffen sich die Schnittkanten an der Öffnung nicht, sie stehen ${say.slight(stepMm)} gegeneinander vor.`,
-    remedy: 'Begradigen Sie die Kante bei gelegter Falte, oder schneiden Sie die Stufe nach dem Nähen ab.',
+    remedy: withoutStep(beside, say),
   }),
-  'pleat-mouth-bridged': ({ pleat }, say) => ({
+  'pleat-mouth-bridged': ({ pleat, oneWay }, say) => ({
     message: `${say.thing(pleat)}: Der Stoff darin reicht über die Kante hinaus, auf die er gefaltet wird; die Öffnung wird gerade geschnitten.`,
-    remedy:
-      'Schneiden Sie dort großzügig zu, falten Sie, wie gebügelt wird, und schneiden Sie entlang der Kante.',
+    remedy: `Schneiden Sie dort großzügig zu, falten Sie, wie gebügelt wird, und schneiden Sie entlang der Kante${oneWay ? '; oder legen Sie sie zur anderen Seite' : ''}.`,
   }),
   'cutting-line-not-simple': ({ edge }, say) => ({
     message: `${say.thing(edge)}: Die Schnittkante kreuzt sich dort selbst, und ihre Schlingen ließen sich nicht entfernen.`,
@@ -80,7 +79,8 @@ export const cuttingLine: Tellings<CuttingLineTellings> = {
   }),
   'corner-not-recovered': ({ edges }, say) => ({
     message: `Um ihre Zugaben nach innen versetzt, treffen sich ${say.list(edges.map(say.shortly))} nicht; sie werden gerade verbunden.`,
-    remedy: 'Prüfen Sie die enthaltenen Zugaben an dieser Ecke.',
+    remedy:
+      'Laufen sie in einer Linie weiter, geben Sie beiden eine gleiche enthaltene Zugabe; sonst zeichnen Sie ihre Ecke auf der Nahtlinie.',
   }),
   'included-allowance-too-wide': ({ edge }, say) => ({
     message: `${say.thing(edge)}: Ohne die enthaltene Zugabe bleibt davon nichts übrig.`,
@@ -88,3 +88,12 @@ export const cuttingLine: Tellings<CuttingLineTellings> = {
       'Prüfen Sie die enthaltene Zugabe und ihre Einheit, oder ob der Umriss auf der Nahtlinie gezeichnet ist.',
   }),
 };
+
+interface Beside {
+  readonly edges: readonly Thing[];
+  readonly unlike: boolean;
+}
+const withoutStep = ({ edges, unlike }: Beside, say: Say): string =>
+  unlike
+    ? `Geben Sie beiden Kanten daneben die gleiche Nahtzugabe (${say.list(edges.map(say.shortly))}), oder schneiden Sie die Stufe nach dem Nähen ab.`
+    : 'Legen Sie das Papier wie genäht und ziehen Sie die Schnittkante darüber in einem Zug, oder schneiden Sie die Stufe nach dem Nähen ab.';
