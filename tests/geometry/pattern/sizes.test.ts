@@ -163,7 +163,7 @@ describe('level by level', () => {
     const waist = girth(blend, 'waist');
     expect(waist).toBeGreaterThan(girth(shift, 'waist') + 1);
     expect(waist).toBeLessThan(girth(wider, 'waist') - 1);
-    expect(blend.size).toBe('12-14');
+    expect(blend.size).toBe('12…14');
   });
 
   test('the same share at every level is that share everywhere', () => {

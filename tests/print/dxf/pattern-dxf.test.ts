@@ -217,6 +217,8 @@ test('each piece is of the size that the file says it is of', () => {
   const { blocks, texts } = readDxf(patternDxf(sized));
   expect(on(blocks.get('YOKE')!, 1, 'TEXT').map(e => e.text)).toContain('Size: 14');
   expect(texts).toContain('Sample Size: 14');
+  const between = readDxf(patternDxf({ ...sized, size: '12…14' }));
+  expect(between.texts).toContain('Sample Size: 12-14');
 });
 
 test('what a cutter must know of a piece is in its annotation: layers, and that it is not turned over', () => {

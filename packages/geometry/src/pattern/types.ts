@@ -14,7 +14,7 @@ export interface Pattern {
   readonly fastenings?: readonly Fastening[];
   /** mm by which the two sides of a seam may differ and still match; absent = `seamTolerance`. */
   readonly tolerance?: number;
-  /** Which of several sizes of one drawing this is. */
+  /** Which of several sizes of one drawing this is; `12…14` where it lies between two. */
   readonly size?: string;
 }
 

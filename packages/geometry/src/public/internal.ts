@@ -2,3 +2,4 @@
 
 export { requireDistance, requirePoint } from '../curve/sound.js';
 export { oncePer, oncePerAll } from '../once-per.js';
+export { sizesBetween } from '../pattern/sizes/size-between.js';

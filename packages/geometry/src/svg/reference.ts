@@ -53,7 +53,7 @@ const ofDrawings = {
   },
   size: {
     value: 'a name',
-    says: 'Which of several sizes this is: on a group round the pieces of a size, on a piece, or on edges within one piece. All sizes have the same names; what belongs to no size belongs to all. A sheet chooses with `size:`.',
+    says: 'Which of several sizes this is: on a group round the pieces of a size, on a piece, or on edges within one piece. All sizes have the same names; what belongs to no size belongs to all. A sheet chooses with `size:`; what lies between two sizes is written as `12…14`.',
     example: {
       content: [
         '<g data-size="12"><path data-edge="waist" d="M40 10 H85"/><path data-edge="side" d="M85 10 L100 70"/><path data-edge="hem" d="M100 70 H40"/></g>',

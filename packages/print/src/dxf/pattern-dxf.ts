@@ -6,7 +6,7 @@ import { refusal } from '../tellings.js';
 import { decimal, type Group, place, textEntity, written } from './entities.js';
 import { colours, layerOf } from './layers.js';
 import { type PieceBlock, pieceBlock } from './piece-block.js';
-import { blockNames, dxfText } from './text.js';
+import { blockNames, dxfText, sizeText } from './text.js';
 
 /**
  * A pattern as a file of the trade's open interchange standard: DXF R12 in ASCII, laid out as in ASTM D6673. One
@@ -149,7 +149,7 @@ const styleText = (pattern: Pattern, at: Point): readonly Group[] =>
     `Style Name: ${pattern.name}`,
     'ANSI/AAMA Version: ASTM D6673',
     'Author: paperhinge',
-    `Sample Size: ${pattern.size || 'ONE'}`,
+    `Sample Size: ${sizeText(pattern)}`,
     'Units: METRIC',
   ].flatMap((line, i) => textEntity(layerOf.boundary, dxfText(line), { x: at.x, y: at.y + 8 * i }, 5));
 

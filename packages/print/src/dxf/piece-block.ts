@@ -27,7 +27,7 @@ import { readerOf } from '../words/reader.js';
 import { decimal, type Group, lineEntity, pointEntity, polylineEntity, textEntity } from './entities.js';
 import { type DxfLayer, layerOf } from './layers.js';
 import { sewLinesOf } from './sew-lines.js';
-import { dxfText } from './text.js';
+import { dxfText, sizeText } from './text.js';
 import { chordError, drawnChordError, type Vertex, verticesOf } from './vertices.js';
 
 /** What stands in a piece's block, and the box round its cutting line in the piece's own mm. */
@@ -213,7 +213,7 @@ function pieceText(piece: Piece, pattern: Pattern, at: Point): readonly Group[] 
   ];
   return [
     `Piece Name: ${piece.title || piece.name}`,
-    `Size: ${pattern.size || 'ONE'}`,
+    `Size: ${sizeText(pattern)}`,
     `Quantity: ${quantity(piece.cutting)}`,
     `Material: ${piece.cutting.fabric}`,
     `Annotation: ${said.filter(Boolean).join('; ')}`,

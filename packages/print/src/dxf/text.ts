@@ -1,3 +1,5 @@
+import type { Pattern } from '@paperhinge/geometry';
+import { sizesBetween } from '@paperhinge/geometry/internal';
 import { plainLine } from '../drawing/lettering.js';
 
 /** Characters of a DXF text line; R12 readers hold 255 bytes. */
@@ -16,6 +18,10 @@ export function dxfText(text: string): string {
   while (total(letters) > longestText - 3) letters.pop();
   return `${letters.join('').trimEnd()}...`;
 }
+
+/** The size of a pattern, with a hyphen where it lies between two; patterns without a name for it are made to measure. */
+export const sizeText = ({ size }: Pattern): string =>
+  (size && (sizesBetween(size)?.join('-') ?? size)) || 'ONE';
 
 const total = (parts: readonly string[]): number => parts.reduce((sum, part) => sum + part.length, 0);
 

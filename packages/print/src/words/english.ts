@@ -1,4 +1,5 @@
 import type { Cutting } from '@paperhinge/geometry';
+import { sizesBetween } from '@paperhinge/geometry/internal';
 import { layers } from '../layers.js';
 import type { PageWords } from './page-words.js';
 
@@ -27,7 +28,10 @@ export const english: PageWords = {
       `cut ${cutting.count}${cutting.fabric ? ` of ${cutting.fabric}` : ''}${howCut(cutting, fold)}`,
     cloth,
     rightSideUp: 'right side up only',
-    size: name => `size ${name}`,
+    size: name => {
+      const pair = sizesBetween(name);
+      return pair ? `between sizes ${pair[0]} and ${pair[1]}` : `size ${name}`;
+    },
     placeOnFold: 'place on fold',
     hem: width => `hem ${width}`,
     finish: {

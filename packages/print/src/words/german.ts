@@ -1,4 +1,5 @@
 import type { Cutting } from '@paperhinge/geometry';
+import { sizesBetween } from '@paperhinge/geometry/internal';
 import type { PageWords } from './page-words.js';
 
 /** Cloths by their usual short names; a maker's own name stays as it is. */
@@ -43,7 +44,10 @@ export const german: PageWords = {
       `${cutting.count} × ${cloth(cutting.fabric) || 'zuschneiden'}${fold ? ' im Bruch' : turned(cutting, 'davon ')}${inLayers(cutting)}`,
     cloth,
     rightSideUp: 'nur mit der rechten Seite nach oben',
-    size: name => `Größe ${name}`,
+    size: name => {
+      const pair = sizesBetween(name);
+      return pair ? `zwischen Größe ${pair[0]} und ${pair[1]}` : `Größe ${name}`;
+    },
     placeOnFold: 'Stoffbruch',
     hem: width => `Saum ${width}`,
     finish: {

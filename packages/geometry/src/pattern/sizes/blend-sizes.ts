@@ -7,6 +7,7 @@ import { validatePattern } from '../validate.js';
 import { blendedPiece, mix, type ShareBetween } from './blend-piece.js';
 import { fairShare } from './fair-share.js';
 import { downOf, laidOn, levelDown } from './laid-on.js';
+import { sizeBetween } from './size-between.js';
 import { sizeDifferences } from './size-differences.js';
 
 /** How much of the second size is wanted at a level, from 0 (the first size) to 1 (the second). */
@@ -41,7 +42,7 @@ export function blendSizes(a: Pattern, b: Pattern, share: number | readonly Leve
   if (share === 0) return a;
   if (share === 1) return b;
   const pieces = a.pieces.map(piece => blended(piece, pieceNamed(b, piece.name), share));
-  const size = [a.size, b.size].filter(s => s !== undefined).join('-');
+  const size = a.size && b.size ? sizeBetween(a.size, b.size) : (a.size ?? b.size ?? '');
   const much = typeof share === 'number' ? share : wanted[0]!.share;
   const pattern: Pattern = {
     ...a,
