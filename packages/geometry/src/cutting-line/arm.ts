@@ -1,7 +1,7 @@
 import { startOf } from '../curve/segment.js';
 import { type Point, scale } from '../vector.js';
 import { type Run, squareOut } from './run.js';
-import { type Place, type Strand, strandsReversed } from './strand.js';
+import { type Strand, strandsReversed } from './strand.js';
 
 /** One side of a corner as seen from the corner: its directions and its parallel run away from it. */
 export interface Arm {
@@ -40,10 +40,4 @@ export const armAfter = (run: Run): Arm => ({
   square: squareOut(run.start, run.startTangent, run.allowance),
   parallel: run.parallel,
   base: startOf(run.parallel[0]!.segment),
-});
-
-/** A place on an arm's parallel as a place on a chain of `count` strands that runs the other way. */
-export const turnedPlace = (place: Place, count: number): Place => ({
-  index: count - 1 - place.index,
-  t: 1 - place.t,
 });

@@ -3,7 +3,7 @@ import { smoothJoint } from '../tolerance.js';
 import { add, distance, lerp, type Point, subtract } from '../vector.js';
 import type { Joint } from './joint.js';
 import type { Run } from './run.js';
-import { isBefore, type Place, type Strand, strandsBetween } from './strand.js';
+import { chainEnd, chainStart, isBefore, type Strand, strandsBetween } from './strand.js';
 
 /** An inner corner on a chain: what is snipped to, from the place on the chain where the cutting line turns. */
 export interface SnipMark {
@@ -24,8 +24,8 @@ export function keptPart(
   next: Joint | undefined,
 ): readonly Strand[] | undefined {
   if (!joint?.after && !next?.before) return run.parallel;
-  const from: Place = joint?.after ?? { index: 0, t: 0 };
-  const to: Place = next?.before ?? { index: run.parallel.length - 1, t: 1 };
+  const from = joint?.after ?? chainStart;
+  const to = next?.before ?? chainEnd(run.parallel);
   return isBefore(from, to) ? strandsBetween(run.parallel, from, to) : undefined;
 }
 
@@ -55,7 +55,7 @@ export function closedUp(strands: readonly Strand[]): readonly Strand[] {
     return distance(end, start) <= smoothJoint ? lerp(end, start, 1 / 2) : end;
   });
   return strands.map((strand, i) => {
-    const from = joints[(i + n - 1) % n]!,
+    const from = joints.at(i - 1)!,
       to = joints[i]!;
     if (same(from, startOf(strand.segment)) && same(to, endOf(strand.segment))) return strand;
     return { ...strand, segment: stretched(strand.segment, from, to) };

@@ -1,5 +1,5 @@
 import { apply, mirror } from '../affine.js';
-import { startOf } from '../curve/segment.js';
+import { endOf, startOf } from '../curve/segment.js';
 import { type Path, pathEnd, pathOf, pathStart } from '../path/path.js';
 import type { Dart } from '../pattern/types.js';
 import { angleTolerance, coincidenceTolerance } from '../tolerance.js';
@@ -9,6 +9,8 @@ import { meetingWithLine } from './fold-joint.js';
 import { firstOnRay } from './line-crossings.js';
 import { dartAxis } from './pressing.js';
 import {
+  chainEnd,
+  chainStart,
   type Place,
   type Strand,
   straight,
@@ -102,15 +104,14 @@ function flank(dart: Dart, arm: Arm, axis: Point) {
   const meeting = meetingWithLine(arm, leg);
   if (!meeting) return undefined;
   const { point, place } = meeting;
-  const end: Place = { index: arm.parallel.length - 1, t: 1 };
   const runOn = place ? [] : straight(arm.base, point, arm.of);
   const half = (): readonly Strand[] | undefined => {
     const beyond = place
-      ? strandsBetween(arm.parallel, place, end)
+      ? strandsBetween(arm.parallel, place, chainEnd(arm.parallel))
       : [...strandsReversed(runOn), ...arm.parallel];
     const image = strandsTransformed(beyond, mirror(dart.apex, leg));
     const fold = firstOnRay(image, dart.apex, axis);
-    return fold && strandsBetween(image, { index: 0, t: 0 }, fold);
+    return fold && strandsBetween(image, chainStart, fold);
   };
   return { point, place, runOn, half };
 }
@@ -120,6 +121,5 @@ function endsOf(
   otherwise: Point,
 ): { readonly start: Point; readonly end: Point } {
   if (strands.length === 0) return { start: otherwise, end: otherwise };
-  const last = strands.at(-1)!.segment;
-  return { start: startOf(strands[0]!.segment), end: last[last.length - 1]! };
+  return { start: startOf(strands[0]!.segment), end: endOf(strands.at(-1)!.segment) };
 }

@@ -4,9 +4,7 @@ import { endOf, type Segment } from '../curve/segment.js';
 import { withoutStubs } from '../curve/stubs.js';
 import { refusal } from '../pattern/tellings.js';
 import type { Edge } from '../pattern/types.js';
-import { coincidenceTolerance } from '../tolerance.js';
-import { distance } from '../vector.js';
-import { joinsSmoothly } from './run.js';
+import { smoothGroups } from './run.js';
 import { type Strand, startingAt } from './strand.js';
 import { withoutLoops } from './without-loops.js';
 
@@ -21,13 +19,7 @@ export interface Flank {
 
 /** An edge cut at the corners in it, each part moved inwards. @throws PatternError `edge-without-length` */
 export function flanksOf(edge: Edge, allowance: number): readonly Flank[] {
-  const groups: Segment[][] = [];
-  for (const segment of edge.path.segments) {
-    if (segment.every(p => distance(p, segment[0]) <= coincidenceTolerance)) continue;
-    const group = groups.at(-1);
-    if (group && joinsSmoothly(group.at(-1)!, segment, allowance)) group.push(segment);
-    else groups.push([segment]);
-  }
+  const groups = smoothGroups(edge.path.segments, allowance);
   if (groups.length === 0) throw refusal('edge-without-length', {}, { edge: edge.name });
   return groups.map(drawn => ({
     of: edge.name,

@@ -1,11 +1,11 @@
 import { cornerTurn } from '../tolerance.js';
 import { add, cross, dot, type Point, scale, subtract } from '../vector.js';
-import { type Arm, armAfter, armBefore, turnedPlace } from './arm.js';
+import { type Arm, armAfter, armBefore } from './arm.js';
 import { mitreLimit } from './corner-rule.js';
 import type { Joint } from './joint.js';
 import { firstOnRay } from './line-crossings.js';
 import { type Run, turnBetween } from './run.js';
-import { type Place, type Strand, straight, strandsReversed } from './strand.js';
+import { type Place, type Strand, straight, strandsReversed, turnedPlace } from './strand.js';
 
 /**
  * A corner at a fold, as the same corner of the piece opened out: the other edge's cutting line is run on, or cut, to the

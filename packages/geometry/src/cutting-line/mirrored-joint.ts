@@ -4,18 +4,21 @@ import { intersectSegments } from '../curve/intersect.js';
 import { endOf, tangentAt } from '../curve/segment.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { add, distance, type Point, scale, subtract } from '../vector.js';
-import { type Arm, armAfter, armBefore, turnedPlace } from './arm.js';
+import { type Arm, armAfter, armBefore } from './arm.js';
 import { mitreLimit } from './corner-rule.js';
 import { meetingWithLine } from './fold-joint.js';
 import type { Joint } from './joint.js';
 import type { Run } from './run.js';
 import {
+  chainEnd,
+  chainStart,
   type Place,
   type Strand,
   straight,
   strandsBetween,
   strandsReversed,
   strandsTransformed,
+  turnedPlace,
 } from './strand.js';
 
 /** Ends of pressed-open and turned-up allowances are drawn up to this many times the larger allowance away. */
@@ -36,9 +39,8 @@ export function mirroredJoint(before: Run, after: Run, shapedSide: 'before' | 'a
   const turning = meetingWithLine(crossing, outward, limit);
   if (!turning) return undefined;
   const { parallel } = crossing;
-  const whole: Place = { index: parallel.length - 1, t: 1 };
   const own = turning.place
-    ? strandsBetween(parallel, turning.place, whole)
+    ? strandsBetween(parallel, turning.place, chainEnd(parallel))
     : [...straight(turning.point, crossing.base, crossing.of), ...parallel];
   const image = strandsTransformed(own, mirror(shaped.corner, shaped.away));
   const meeting = firstMeeting(image, shaped, limit);
@@ -86,7 +88,7 @@ function firstMeeting(image: readonly Strand[], shaped: Arm, limit: number): Mee
     }
     if (!first) continue;
     if (distance(first.point, shaped.corner) > limit) return undefined;
-    const end = strandsBetween(chain, { index: 0, t: 0 }, { index: i, t: first.ta });
+    const end = strandsBetween(chain, chainStart, { index: i, t: first.ta });
     const index = first.place.index - runOn.length;
     return { point: first.point, end, ...(index >= 0 ? { place: { index, t: first.place.t } } : {}) };
   }

@@ -1,3 +1,4 @@
+import { endOf, startOf } from '../curve/segment.js';
 import type { Path } from '../path/path.js';
 import type { Dart, Piece, Pleat } from '../pattern/types.js';
 import type { Finding } from '../telling.js';
@@ -10,7 +11,15 @@ import { type FoldedPart, isRun, type Node } from './node.js';
 import { foldedPleat } from './pleat-fold.js';
 
 import type { Run } from './run.js';
-import { isBefore, type Strand, straight, strandsBetween, strandsReversed } from './strand.js';
+import {
+  chainStart,
+  isBefore,
+  type Strand,
+  straight,
+  strandsBetween,
+  strandsReversed,
+  turnedPlace,
+} from './strand.js';
 
 /** The chains between folded darts and pleats, each from the node after one to the node before the next; one if there is none. */
 export function chainsBetweenMouths(
@@ -26,7 +35,7 @@ export function chainsBetweenMouths(
     const i = (first + step) % n;
     const node = ring[i]!;
     if (isRun(node)) {
-      parts.push(keptPart(node, joints[(i + n - 1) % n], joints[i]) ?? node.parallel);
+      parts.push(keptPart(node, joints.at(i - 1), joints[i]) ?? node.parallel);
       after.push(joints[i]);
     }
     if (!isRun(node) || step === n - 1) {
@@ -84,9 +93,8 @@ function keptBetween(
   into: FoldedMouth | undefined,
   out: FoldedMouth | undefined,
 ): readonly Strand[] | undefined {
-  const last = chain.strands.length - 1;
-  const from = into?.after ?? { index: 0, t: 0 };
-  const to = out?.before ? { index: last - out.before.index, t: 1 - out.before.t } : { index: last, t: 1 };
+  const from = into?.after ?? chainStart;
+  const to = turnedPlace(out?.before ?? chainStart, chain.strands.length);
   return isBefore(from, to) ? strandsBetween(chain.strands, from, to) : undefined;
 }
 
@@ -96,10 +104,9 @@ function mouthOf(
   before: Chain,
   after: Chain,
 ): FoldedMouth | undefined {
-  const i = ring.indexOf(node),
-    n = ring.length;
-  const left = armBefore(ring[(i + n - 1) % n] as Run),
-    right = armAfter(ring[(i + 1) % n] as Run);
+  const i = ring.indexOf(node);
+  const left = armBefore(ring.at(i - 1) as Run),
+    right = armAfter(ring[(i + 1) % ring.length] as Run);
   const whole = (arm: Arm, parallel: readonly Strand[]): Arm => ({ ...arm, parallel });
   const arms = [whole(left, strandsReversed(before.strands)), whole(right, after.strands)] as const;
   return node.part.type === 'pleat'
@@ -108,7 +115,5 @@ function mouthOf(
 }
 
 function straightMouth({ name }: Dart | Pleat, before: readonly Strand[], after: Chain): readonly Strand[] {
-  const last = before.at(-1)!.segment,
-    first = after.strands[0]!.segment;
-  return straight(last[last.length - 1]!, first[0], name, 'dart');
+  return straight(endOf(before.at(-1)!.segment), startOf(after.strands[0]!.segment), name, 'dart');
 }

@@ -113,9 +113,7 @@ function rawParallel(runs: readonly Run[]) {
     runs.map((run, i) => plainJoint(run, runs[(i + 1) % n]!)),
   );
   const { ring, joints, bends } = withBareBends(runs, planned);
-  const kept = ring
-    .filter(isRun)
-    .map((run, i) => keptPart(run, joints[(i + n - 1) % n], joints[i]) ?? run.parallel);
+  const kept = ring.filter(isRun).map((run, i) => keptPart(run, joints.at(i - 1), joints[i]) ?? run.parallel);
   return { raw: closedUp(assembled(kept, joints).strands), bends };
 }
 

@@ -3,12 +3,21 @@ import { intersectSegments } from '../curve/intersect.js';
 import { endOf, startOf } from '../curve/segment.js';
 import { angleTolerance, coincidenceTolerance, cornerTurn, smoothJoint } from '../tolerance.js';
 import { add, angleBetween, distance, dot, leftOf, type Point, scale, subtract, unit } from '../vector.js';
-import { armAfter, armBefore, turnedPlace } from './arm.js';
+import { armAfter, armBefore } from './arm.js';
 import { mitreLimit } from './corner-rule.js';
 import type { Joint } from './joint.js';
 import { firstOnRay } from './line-crossings.js';
 import { type Run, squareOut, turnBetween } from './run.js';
-import { type Place, type Strand, straight, strandsBetween, strandsReversed } from './strand.js';
+import {
+  chainEnd,
+  chainStart,
+  type Place,
+  type Strand,
+  straight,
+  strandsBetween,
+  strandsReversed,
+  turnedPlace,
+} from './strand.js';
 
 /**
  * The joint of two parallels at an outer or an inner corner (trade-notes §1). Outside, each runs on straight along
@@ -31,27 +40,23 @@ export function plainJoint(before: Run, after: Run): Joint {
 /** The same joint with nothing cut off the parallels: an inner corner is led over the corner itself. */
 export function untrimmedJoint(before: Run, after: Run): Joint {
   const joint = plainJoint(before, after);
-  if (!joint.before && !joint.after) return joint;
+  return joint.before || joint.after ? ledOverCorner(before, after, joint) : joint;
+}
+
+/** A joint that is led over the corner instead, which is snipped to as before. */
+export function ledOverCorner(before: Run, after: Run, { snip }: Joint): Joint {
   const [inwards, outwards] = overCorner(before, after);
   return {
     bridge: [...inwards, ...outwards],
-    ...(joint.snip ? { snip: { ...joint.snip, after: inwards.length } } : {}),
+    ...(snip ? { snip: { ...snip, after: inwards.length } } : {}),
   };
 }
 
 /** From the end of one parallel to the corner, and out to the start of the next. */
 const overCorner = (before: Run, after: Run): readonly [readonly Strand[], readonly Strand[]] => [
-  strandsReversed(spoke(before, before.end, 'end')),
-  spoke(after, after.start, 'start'),
+  straight(endOf(before.parallel.at(-1)!.segment), before.end, before.of),
+  straight(after.start, startOf(after.parallel[0]!.segment), after.of),
 ];
-
-/** From a point beside an end of a run out to where its parallel is kept. */
-const spoke = (run: Run, from: Point, end: 'start' | 'end'): readonly Strand[] =>
-  straight(
-    from,
-    end === 'start' ? startOf(run.parallel[0]!.segment) : endOf(run.parallel.at(-1)!.segment),
-    run.of,
-  );
 
 function outerBridge(before: Run, after: Run, from: Point, to: Point, turn: number): readonly Strand[] {
   const a = before.allowance,
@@ -178,9 +183,8 @@ function innerJoint(before: Run, after: Run, turn: number): Joint {
   const [p, q] = crossing;
   const onSpokeBefore = p.index - before.parallel.length;
   const ahead =
-    onSpokeBefore < 0 ? [] : strandsBetween(inwards, { index: 0, t: 0 }, { index: onSpokeBefore, t: p.t });
-  const beyond =
-    q.index >= outwards.length ? [] : strandsBetween(outwards, q, { index: outwards.length - 1, t: 1 });
+    onSpokeBefore < 0 ? [] : strandsBetween(inwards, chainStart, { index: onSpokeBefore, t: p.t });
+  const beyond = q.index >= outwards.length ? [] : strandsBetween(outwards, q, chainEnd(outwards));
   return {
     ...(onSpokeBefore < 0 ? { before: p } : {}),
     ...(q.index >= outwards.length ? { after: { index: q.index - outwards.length, t: q.t } } : {}),

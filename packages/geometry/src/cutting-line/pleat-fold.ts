@@ -9,7 +9,8 @@ import type { FoldedMouth } from './dart-fold.js';
 import { meetingWithLine } from './fold-joint.js';
 import { firstOnRay } from './line-crossings.js';
 import {
-  type Place,
+  chainEnd,
+  chainStart,
   type Strand,
   straight,
   strandsBetween,
@@ -44,18 +45,20 @@ export function foldedPleat(pleat: Pleat, before: Arm, after: Arm): FoldedMouth 
   if (!left || !right) return undefined;
   const isPair = pleat.kind === 'box' || pleat.kind === 'inverted';
   const folds = isPair ? [1 / 4, 3 / 4] : [1 / 2];
-  const leaves = folds.map((share, i): Leaf | undefined =>
-    leafTo(
-      (isPair ? i === 0 : pleat.towards === 'start') ? left.beyond : right.beyond,
-      (isPair ? i === 0 : pleat.towards === 'start') ? a : b,
+  const leaves = folds.flatMap((share, i): readonly Leaf[] => {
+    const isFromStart = isPair ? i === 0 : pleat.towards === 'start';
+    const leaf = leafTo(
+      isFromStart ? left.beyond : right.beyond,
+      isFromStart ? a : b,
       lerp(a, b, share),
       outward,
-    ),
-  );
-  if (leaves.some(leaf => leaf === undefined)) return undefined;
-  const [first, last] = [leaves[0]!, leaves.at(-1)!];
-  const strands = isPair
-    ? [...first.under, ...strandsReversed(first.over), ...last.over, ...strandsReversed(last.under)]
+    );
+    return leaf ? [leaf] : [];
+  });
+  const [first, second] = leaves;
+  if (!first || leaves.length < folds.length) return undefined;
+  const strands = second
+    ? [...first.under, ...strandsReversed(first.over), ...second.over, ...strandsReversed(second.under)]
     : pleat.towards === 'start'
       ? [...first.under, ...strandsReversed(first.over)]
       : [...first.over, ...strandsReversed(first.under)];
@@ -74,10 +77,9 @@ function sideOf(arm: Arm, corner: Point, outward: Point) {
   const meeting = meetingWithLine({ ...arm, corner }, outward, Number.POSITIVE_INFINITY);
   if (!meeting) return undefined;
   const { point, place } = meeting;
-  const end: Place = { index: arm.parallel.length - 1, t: 1 };
   const runOn = place ? [] : straight(arm.base, point, arm.of);
   const beyond = place
-    ? strandsBetween(arm.parallel, place, end)
+    ? strandsBetween(arm.parallel, place, chainEnd(arm.parallel))
     : [...strandsReversed(runOn), ...arm.parallel];
   return { point, place, runOn, beyond };
 }
@@ -95,7 +97,7 @@ function leafTo(beyond: readonly Strand[], corner: Point, fold: Point, outward: 
   const deepest = distance(corner, fold) * Math.tan(steepestPleat);
   const cut = firstOnRay(image, fold, outward, -deepest);
   if (!cut) return undefined;
-  const under = strandsBetween(image, { index: 0, t: 0 }, cut);
+  const under = strandsBetween(image, chainStart, cut);
   return { under, over: strandsTransformed(under, mirror(fold, outward)), fold: cut.point };
 }
 

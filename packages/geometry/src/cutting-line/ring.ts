@@ -23,10 +23,7 @@ export function nodesOf(piece: Piece, findings: Finding[]): readonly Node[] {
   const edgeRuns = parts.map(part => (part.type === 'edge' ? runsOf(part) : []));
   return parts.flatMap((part, i): readonly Node[] => {
     if (part.type === 'edge') return edgeRuns[i]!;
-    const neighbours = [
-      edgeRuns[(i + parts.length - 1) % parts.length]!.at(-1),
-      edgeRuns[(i + 1) % parts.length]![0],
-    ];
+    const neighbours = [edgeRuns.at(i - 1)!.at(-1), edgeRuns[(i + 1) % parts.length]![0]];
     const widest = Math.max(...neighbours.map(run => run?.allowance ?? 0));
     const [before, after] = neighbours;
     if (part.type === 'pleat') {

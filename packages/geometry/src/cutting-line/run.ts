@@ -8,7 +8,16 @@ import { add, angleBetween, distance, dot, leftOf, type Point, scale, subtract }
 import { leavingCircle } from './circle-crossings.js';
 import { edgeAllowance } from './edge-allowance.js';
 
-import { isBefore, type Place, type Strand, startingAt, strandsBetween, strandsReversed } from './strand.js';
+import {
+  chainStart,
+  isBefore,
+  type Place,
+  type Strand,
+  startingAt,
+  strandsBetween,
+  strandsReversed,
+  turnedPlace,
+} from './strand.js';
 
 /**
  * A stretch of the stitching line without a corner, and its parallel at its allowance: a whole edge, or the part of
@@ -49,13 +58,7 @@ export function runsAlong(
   allowance: number,
   edge?: Edge,
 ): readonly Run[] {
-  const groups: Segment[][] = [];
-  for (const segment of chain) {
-    if (isPoint(segment)) continue;
-    const group = groups.at(-1);
-    if (group && joinsSmoothly(group.at(-1)!, segment, allowance)) group.push(segment);
-    else groups.push([segment]);
-  }
+  const groups = smoothGroups(chain, allowance);
   return groups.map((group, i) =>
     runOf(of, group, allowance, {
       ...(edge ? { edge } : {}),
@@ -81,9 +84,8 @@ export function runOf(
   const whole = parallelOf(of, segments, allowance);
   const from = cutAtStart(whole, start, startTangent, allowance);
   const back = cutAtStart(strandsReversed(whole), end, scale(endTangent, -1), allowance);
-  const lastIndex = whole.length - 1;
-  const cutFrom = from ?? { index: 0, t: 0 },
-    cutTo = back ? { index: lastIndex - back.index, t: 1 - back.t } : { index: lastIndex, t: 1 };
+  const cutFrom = from ?? chainStart,
+    cutTo = turnedPlace(back ?? chainStart, whole.length);
   const isCut = isBefore(cutFrom, cutTo);
   return {
     of,
@@ -111,8 +113,20 @@ export function turnBetween(before: Run, after: Run): number {
   return bends > 0 ? -Math.PI : Math.PI;
 }
 
+/** A chain cut at the corners in it, at this allowance; what is no more than a point is left out. */
+export function smoothGroups(chain: readonly Segment[], allowance: number): readonly (readonly Segment[])[] {
+  const groups: Segment[][] = [];
+  for (const segment of chain) {
+    if (isPoint(segment)) continue;
+    const group = groups.at(-1);
+    if (group && joinsSmoothly(group.at(-1)!, segment, allowance)) group.push(segment);
+    else groups.push([segment]);
+  }
+  return groups;
+}
+
 /** Whether the second of two segments runs on from the first without a corner, at this allowance. */
-export const joinsSmoothly = (first: Segment, second: Segment, allowance: number): boolean =>
+const joinsSmoothly = (first: Segment, second: Segment, allowance: number): boolean =>
   isSmooth(tangentAt(withoutStubs(first), 1), tangentAt(withoutStubs(second), 0), allowance);
 
 /**

@@ -13,7 +13,7 @@ import { add, angleBetween, cross, distance, dot, type Point, scale, subtract } 
 import { stretched } from './assemble.js';
 import { type Flank, flankLength, flanksOf } from './flank.js';
 import { requireAllowance, requireParts } from './sound.js';
-import { type Place, type Strand, strandsBetween } from './strand.js';
+import { isBefore, type Place, type Strand, strandsBetween } from './strand.js';
 import { finding, refusal } from './tellings.js';
 
 /** The outline of a piece on its stitching line, found from its cutting line. */
@@ -203,12 +203,12 @@ function cutToMeet(
     return crossing;
   });
   return ring.map((node, i) => {
-    const into = crossings[(i + n - 1) % n],
+    const into = crossings.at(i - 1),
       out = crossings[i];
     const { strands } = extended(node.flank, reach);
     const from = into?.after ?? { index: 1, t: 0 },
       to = out?.before ?? { index: strands.length - 2, t: 1 };
-    if (from.index > to.index || (from.index === to.index && from.t >= to.t))
+    if (isBefore(to, from))
       throw refusal(
         'included-allowance-too-wide',
         { edge: { edge: node.part.name } },

@@ -47,6 +47,18 @@ export interface Place {
   readonly t: number;
 }
 
+/** Where a chain starts. */
+export const chainStart: Place = { index: 0, t: 0 };
+
+/** A place on a chain of `count` strands that runs the other way. */
+export const turnedPlace = ({ index, t }: Place, count: number): Place => ({
+  index: count - 1 - index,
+  t: 1 - t,
+});
+
+/** Where a chain ends: where it starts, seen the other way. */
+export const chainEnd = ({ length }: readonly Strand[]): Place => turnedPlace(chainStart, length);
+
 /** A straight strand, or none where the ends are one point. */
 export const straight = (
   from: Point,

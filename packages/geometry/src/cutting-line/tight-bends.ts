@@ -5,7 +5,7 @@ import { smoothJoint } from '../tolerance.js';
 import { add, dot, leftOf, scale, subtract } from '../vector.js';
 import type { Joint } from './joint.js';
 import { isRun, type Node } from './node.js';
-
+import { ledOverCorner } from './plain-joint.js';
 import { type Run, turnBetween } from './run.js';
 import { type Strand, straight } from './strand.js';
 
@@ -22,26 +22,23 @@ export interface BareRing {
  * bends are passed on the stitching line itself, and what they cover is laid on afterwards ({@link coverOf}).
  */
 export function withBareBends(ring: readonly Node[], joints: readonly (Joint | undefined)[]): BareRing {
-  const n = ring.length;
-  const bends = ring.filter((node, i): node is Run =>
-    isTightBetweenNarrower(node, ring[(i + n - 1) % n]!, ring[(i + 1) % n]!),
-  );
-  if (bends.length === 0) return { ring, joints, bends };
-  const isBend = (node: Node): boolean => bends.includes(node as Run);
+  const next = (i: number): Node => ring[(i + 1) % ring.length]!;
+  const bends = ring.filter((node, i): node is Run => isTightBetweenNarrower(node, ring.at(i - 1)!, next(i)));
+  const isBend = (node: Node): node is Run => bends.includes(node as Run);
+  const passed = ring.map(node => (isBend(node) ? bare(node) : node));
   return {
-    ring: ring.map(node => (isRun(node) && isBend(node) ? bare(node) : node)),
+    ring: passed,
     joints: joints.map((joint, i) => {
-      const before = ring[i]!,
-        after = ring[(i + 1) % n]!;
-      if (!joint || !(isBend(before) || isBend(after)) || !isRun(before) || !isRun(after)) return joint;
-      return overCorner(isBend(before) ? bare(before) : before, isBend(after) ? bare(after) : after, joint);
+      if (!joint || !(isBend(ring[i]!) || isBend(next(i)))) return joint;
+      // Only two runs have a joint between them.
+      return ledOverCorner(passed[i] as Run, passed[(i + 1) % ring.length] as Run, joint);
     }),
     bends,
   };
 }
 
 function isTightBetweenNarrower(node: Node, before: Node, after: Node): boolean {
-  if (!isRun(node) || !isRun(before) || !isRun(after) || node === before) return false;
+  if (!isRun(node) || !isRun(before) || !isRun(after)) return false;
   const isNarrower = before.allowance < node.allowance || after.allowance < node.allowance;
   const isSunk = turnBetween(before, node) <= smoothJoint && turnBetween(node, after) <= smoothJoint;
   return isNarrower && isSunk && node.parallel.some(isBackwards);
@@ -56,14 +53,6 @@ const bare = (run: Run): Run => ({
   ...run,
   parallel: run.stitching.map(segment => ({ segment, of: run.of, shape: 'corner' })),
 });
-
-function overCorner(before: Run, after: Run, { snip }: Joint): Joint {
-  const inwards = straight(endOf(before.parallel.at(-1)!.segment), before.end, before.of);
-  return {
-    bridge: [...inwards, ...straight(after.start, startOf(after.parallel[0]!.segment), after.of)],
-    ...(snip ? { snip: { to: snip.to, after: inwards.length } } : {}),
-  };
-}
 
 /** What a bend covers: for each stretch of its parallel a closed chain round all that lies square to the bend before it. */
 export const coverOf = (run: Run): readonly (readonly Strand[])[] =>

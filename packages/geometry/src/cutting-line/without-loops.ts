@@ -1,23 +1,20 @@
 import type { Path } from '../path/path.js';
 import { requirePath } from '../path/sound.js';
 import { selfMeetings } from './self-meetings.js';
-import { isBefore, type Place, type Strand, strandsBetween } from './strand.js';
+import { chainEnd, chainStart, isBefore, type Place, type Strand, strandsBetween } from './strand.js';
 
 /** An open chain with the loops left out that a bend tighter than the allowance makes of its parallel. */
 export function withoutLoops(strands: readonly Strand[]): readonly Strand[] {
   const meetings = [...selfMeetings(strands)].sort((p, q) => p.a - q.a || q.b - p.b);
-  const end: Place = { index: strands.length - 1, t: 1 };
   const kept: Strand[] = [];
-  let from: Place = { index: 0, t: 0 };
+  let from = chainStart;
   for (const { a, b } of meetings) {
     const leave = placeOf(a);
     if (b <= a || !isBefore(from, leave)) continue;
     kept.push(...strandsBetween(strands, from, leave));
     from = placeOf(b);
   }
-  return kept.length === 0 && from.index === 0 && from.t === 0
-    ? strands
-    : [...kept, ...strandsBetween(strands, from, end)];
+  return from === chainStart ? strands : [...kept, ...strandsBetween(strands, from, chainEnd(strands))];
 }
 
 /**
