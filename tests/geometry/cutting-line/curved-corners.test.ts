@@ -77,6 +77,46 @@ describe('an edge that bends up at its end more tightly than its allowance', () 
   });
 });
 
+test.each([20, 30, 40])('at an inner corner of %d degrees the wider, an arc, runs on straight', degrees => {
+  const angle = (degrees * Math.PI) / 180;
+  // Along y = 0 to the right with 5 mm, then by an arc of 100 upwards with 15.
+  const narrow = run('narrow', [[at(-100, 0), at(0, 0)]], 5);
+  const away = at(Math.cos(angle), -Math.sin(angle));
+  const bend = arc(at(-100 * away.y, 100 * away.x), 100, 270 - degrees, 300 - degrees);
+  const base = at(15 * away.y, -15 * away.x);
+  const by = (-5 - base.y) / -away.y;
+  const crossing = at(base.x - by * away.x, -5);
+  const joint = plainJoint(narrow, run('wide', bend, 15));
+  expect(corners(joint)).toEqual([crossing, base].map(near));
+  expect(joint.before).toEqual({ index: 0, t: expect.closeTo((crossing.x + 100) / 100, 6) });
+  expect(joint.bridge.map(s => s.of)).toEqual(['wide']);
+  const turned = plainJoint(
+    run('wide', mirrored(bend), 15),
+    run('narrow', mirrored([[at(-100, 0), at(0, 0)]]), 5),
+  );
+  expect(corners(turned)).toEqual([base, crossing].map(p => near(image(p))));
+  expect(turned.after).toEqual({ index: 0, t: expect.closeTo(-crossing.x / 100, 6) });
+});
+
+test('past a bend whose parallel shrinks to a crumb about its centre, the next begins square to its own start', () => {
+  // A bend of 10 with 10.002 mm: its parallel is an arc of 2 µm, travelled backwards.
+  const stitching: readonly Segment[] = [
+    [at(0, 0), at(100, 0)],
+    ...arc(at(100, -10), 10, 90, 0),
+    [at(110, -10), at(110, -100)],
+  ];
+  const { parallel } = run('bent', stitching, 10.002);
+  const turns = [at(0, -10.002), at(100, -10.002), at(99.998, -10), at(99.998, -100)].map(near);
+  expect(corners({ bridge: parallel })).toHaveLength(4);
+  expect(parallel[0]!.segment).toEqual(
+    [at(0, -10.002), at(100, -10.002)].map(p => ({ x: p.x, y: expect.closeTo(p.y, 9) })),
+  );
+  expect(parallel.at(-1)!.segment).toEqual(
+    [at(99.998, -10), at(99.998, -100)].map(p => ({ x: expect.closeTo(p.x, 9), y: expect.closeTo(p.y, 9) })),
+  );
+  expect(corners({ bridge: parallel })).toEqual(turns);
+});
+
 describe('two humps that meet in an inner corner', () => {
   // Arcs of 80 about (−60, 0) and (60, 0); they meet at x = 0.
   const low = -Math.sqrt(80 ** 2 - 60 ** 2);

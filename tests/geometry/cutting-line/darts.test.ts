@@ -1,11 +1,14 @@
 import {
   cuttingLine,
   type Dart,
+  type Edge,
   type Path,
   type Piece,
   type PieceLine,
   type Point,
+  type Segment,
 } from '@paperhinge/geometry';
+import { reversedPath } from '@paperhinge/geometry/paths';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { distanceTo, largestGap, polylineCrossings, sampled } from './independent.js';
@@ -47,6 +50,11 @@ function skirt(pressed: Dart['pressed'], { a, apex, b }: Mouth = straightMouth, 
     straightEdge('centre', at(0, 300), left, { kind: 'fold' }),
   ]);
 }
+/** The same part travelled the other way. */
+const turnedRound = (part: Edge | Dart): Edge | Dart =>
+  part.type === 'edge'
+    ? { ...part, path: reversedPath(part.path) }
+    : { ...part, legs: [reversedPath(part.legs[1]), reversedPath(part.legs[0])] };
 const mouthOf = (piece: Piece): Path => ({
   segments: cuttingLine(piece)
     .stretches.filter(s => s.of === 'dart')
@@ -342,6 +350,53 @@ describe('degenerate darts', () => {
         expect(largestGap(path)).toBeLessThan(1e-6);
         expect(polylineCrossings(path)).toEqual([]);
       }
+  });
+  test('one all but closed is cut as if there were none', () => {
+    // Its halves are no longer than two points that are one.
+    for (const pressed of ['start', 'end', 'open'] as const) {
+      const mouth = { a: at(100 - 7e-7, 0), apex: at(100, 120), b: at(100 + 7e-7, 0) };
+      const { path, findings } = cuttingLine(skirt(pressed, mouth, 0));
+      expect(findings).toEqual([]);
+      for (const { point } of sampled(path, 3))
+        expect(
+          Math.min(
+            Math.abs(point.y + 15),
+            Math.abs(point.y - 310),
+            Math.abs(point.x - 210),
+            Math.abs(point.x),
+          ),
+        ).toBeLessThan(1e-5);
+    }
+  });
+  test('beside an edge with a corner in it, it is the part next to the mouth that counts', () => {
+    // From a stand-up end along the leg's own direction, with which no mouth could be folded, level up to the mouth.
+    const right: readonly Segment[] = [
+      [at(110, 0), at(200, 0)],
+      [at(200, 0), at(200, -60)],
+    ];
+    const level = { allowance: 10 };
+    const piece = (isLeft: boolean): Piece => {
+      const image = (p: Point): Point => (isLeft ? at(200 - p.x, p.y) : p);
+      const parts = [
+        straightEdge('left', image(at(0, 0)), image(at(90, 0)), level),
+        dart('dart', image(at(90, 0)), image(at(100, 90)), image(at(110, 0)), 'open'),
+        edge(
+          'right',
+          right.map(([p, q]) => [image(p), image(q!)] as const),
+          level,
+        ),
+        straightEdge('side', image(at(200, -60)), image(at(260, -60)), level),
+        straightEdge('back', image(at(260, -60)), image(at(260, 200)), level),
+        straightEdge('foot', image(at(260, 200)), image(at(0, 200)), level),
+        straightEdge('end', image(at(0, 200)), image(at(0, 0)), level),
+      ];
+      return pieceOf(isLeft ? [...parts].reverse().map(turnedRound) : parts);
+    };
+    for (const isLeft of [true, false]) {
+      const { findings, stretches } = cuttingLine(piece(isLeft));
+      expect(findings.map(f => f.code)).toEqual([]);
+      expect(stretches.filter(s => s.shape === 'dart')).toHaveLength(1);
+    }
   });
   test('two darts side by side are both folded', () => {
     const piece = pieceOf([

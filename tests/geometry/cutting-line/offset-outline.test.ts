@@ -33,10 +33,12 @@ describe('a rectangle', () => {
     expect(areas(offsetOutline(reversedPath(outline), 10).loops)).toEqual([-120 * 80]);
     expect(areas(offsetOutline(reversedPath(outline), -10).loops)).toEqual([-80 * 40]);
   });
-  test('moved in by more than half its height there is nothing left of it', () => {
-    const { loops, findings } = offsetOutline(outline, -31);
-    expect(loops).toEqual([]);
-    expect(codes(findings)).toEqual(['parallel-vanished']);
+  test('moved in by half its height or more there is nothing left of it', () => {
+    for (const by of [-30, -31]) {
+      const { loops, findings } = offsetOutline(outline, by);
+      expect(loops).toEqual([]);
+      expect(codes(findings)).toEqual(['parallel-vanished']);
+    }
   });
   test('each side moves by its own distance, those of none not at all', () => {
     const { loops } = offsetOutline(outline, name => (name === '1' ? -20 : name === '2' ? -5 : 0));
@@ -97,6 +99,29 @@ test('a narrow waist parts the inside in two, each closed and clockwise', () => 
   for (const area of areas(loops)) expect(area).toBeGreaterThan(1000);
   expect(codes(findings)).toContain('parallel-in-parts');
   expect(codes(findings)).toContain('parallel-trimmed');
+});
+
+test('of several parts the largest comes first, wherever the outline is begun', () => {
+  // Rooms of 100 by 80 and 160 by 80, a wall of 10 between them with a door of 20: moved in by 15, 70 by 50 and 130 by 50.
+  const rooms = [
+    at(0, 0),
+    at(100, 0),
+    at(100, 30),
+    at(110, 30),
+    at(110, 0),
+    at(270, 0),
+    at(270, 80),
+    at(110, 80),
+    at(110, 50),
+    at(100, 50),
+    at(100, 80),
+    at(0, 80),
+  ];
+  for (const first of [0, 3, 6, 9])
+    expect(areas(offsetOutline(ringOf(...rooms.slice(first), ...rooms.slice(0, first)), -15).loops)).toEqual([
+      expect.closeTo(130 * 50, 6),
+      expect.closeTo(70 * 50, 6),
+    ]);
 });
 
 test('a gap that closes at its mouth stays as a hole, the other way round', () => {

@@ -10,12 +10,16 @@ interface Notch {
   readonly degrees: number;
   readonly wide: number;
   readonly narrow: number;
+  /** Of the side after the bend, if another than before it. */
+  readonly after?: number;
+  /** By how much the sides lean more than the bend's ends. */
+  readonly cornered?: number;
 }
 
 /** A rounded notch in the top of a piece: a bend with an allowance of its own between two straight sides with theirs. */
-function notched({ radius, degrees, wide, narrow }: Notch): Piece {
+function notched({ radius, degrees, wide, narrow, after = narrow, cornered = 0 }: Notch): Piece {
   const half = degrees / 2,
-    lean = (half * Math.PI) / 180;
+    lean = ((half + cornered) * Math.PI) / 180;
   const bend = arc(at(200, 120 - radius), radius, 90 + half, 90 - half);
   const [first, last] = [bend[0]![0], bend.at(-1)![3]];
   const up = (from: Point, sense: number) =>
@@ -25,7 +29,7 @@ function notched({ radius, degrees, wide, narrow }: Notch): Piece {
   return pieceOf([
     straightEdge('left side', left, first, { allowance }),
     edge('bend', bend, { allowance: wide }),
-    straightEdge('right side', last, right, { allowance }),
+    straightEdge('right side', last, right, { allowance: after }),
     straightEdge('right top', right, at(right.x + 60, right.y), { allowance }),
     straightEdge('right', at(right.x + 60, right.y), at(right.x + 60, 300), { allowance }),
     straightEdge('foot', at(right.x + 60, 300), at(left.x - 60, 300), { allowance }),
@@ -94,6 +98,25 @@ describe('a bend tighter than its allowance between narrower neighbours', () => 
     for (const { point } of bend.flatMap(s => sampled(s.path, 4)))
       expect(Math.abs(Math.hypot(point.x - 200, point.y - 100) - 5)).toBeLessThan(0.006);
     expect(bend.length).toBeGreaterThan(0);
+  });
+  test('nor from one that is narrower alone', () => {
+    for (const [narrow, after] of [
+      [7, 15],
+      [15, 7],
+    ] as const) {
+      const notch = { radius: 5, degrees: 90, wide: 15, narrow, after };
+      expectCovered(notched(notch), notch.radius);
+      // The bend alone loses, all of it; neither side does.
+      expect(cuttingLine(notched(notch)).findings.map(f => [f.where.edge, f.figures!.lostMm])).toEqual([
+        ['bend', expect.closeTo((5 * Math.PI) / 2, 3)],
+      ]);
+    }
+  });
+  test('is snipped to at its corners', () => {
+    const piece = notched({ radius: 5, degrees: 60, wide: 15, narrow: 7, cornered: 25 });
+    const [, bend] = edgesOf(piece);
+    const ends = [bend!.path.segments[0]![0], bend!.path.segments.at(-1)!.at(-1)];
+    expect(cuttingLine(piece).snips.map(s => s.segments[0]![1])).toEqual(ends);
   });
   test('whatever its size, turn and allowances', () => {
     const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
