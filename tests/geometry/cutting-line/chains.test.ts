@@ -326,6 +326,23 @@ describe('a chain that passes a place twice', () => {
       ],
     ]);
   });
+  test('keeps nothing of what a later crossing nearer its start closes', () => {
+    // Its first side is crossed at 80, then at 30: from 30 it goes straight on to the end.
+    expect(passed([0, 0], [100, 0], [100, 20], [80, 20], [80, -20], [30, -20], [30, 20], [0, 20])).toEqual([
+      [
+        [0, 0],
+        [30, 0],
+      ],
+      [
+        [30, 0],
+        [30, 20],
+      ],
+      [
+        [30, 20],
+        [0, 20],
+      ],
+    ]);
+  });
   test('without one is the same path', () => {
     const path = { segments: chain([0, 0], [70, 0], [70, -20]).map(s => s.segment) };
     expect(pathWithoutLoops(path)).toBe(path);

@@ -58,8 +58,30 @@ describe('an edge that bends up at its end more tightly than its allowance', () 
       expect(corners(joint)).toEqual(expected.map(near));
       const { length } = joint.bridge;
       expect(joint.bridge.map(s => s.of)).toEqual(Array.from({ length }, () => 'next'));
-      const turned = plainJoint(run('next', mirrored(leaving(degrees)), b), run('bent', mirrored(bent), 15));
-      expect(corners(turned)).toEqual([...expected].reverse().map(p => near(image(p))));
+      // Nothing hangs on where the neighbour goes from there, nor on the side it lies to.
+      const curved = arc(
+        at(end.x - 200 * Math.sin(square + Math.PI / 2), end.y + 200 * Math.cos(square + Math.PI / 2)),
+        200,
+        degrees - 90,
+        degrees - 70,
+      );
+      expect(corners(plainJoint(run('bent', bent, 15), run('next', curved, b)))).toEqual(expected.map(near));
+      for (const next of [leaving(degrees), curved]) {
+        const turned = plainJoint(run('next', mirrored(next), b), run('bent', mirrored(bent), 15));
+        expect(corners(turned)).toEqual([...expected].reverse().map(p => near(image(p))));
+      }
+    },
+  );
+  test.each([-95, -110, -130])(
+    'at an inner corner, beside one that leaves at %d degrees, in a mirror alike',
+    degrees => {
+      const one = plainJoint(run('bent', bent, 15), run('next', leaving(degrees), 5));
+      const other = plainJoint(run('next', mirrored(leaving(degrees)), 5), run('bent', mirrored(bent), 15));
+      expect(corners(other)).toEqual([...corners(one)].reverse().map(([x, y]) => near(at(-x!, y!))));
+      const turned = (place: Joint['before'], count: number) =>
+        place && { index: count - 1 - place.index, t: expect.closeTo(1 - place.t, 6) };
+      const count = run('bent', bent, 15).parallel.length;
+      expect([other.after, other.before]).toEqual([turned(one.before, count), turned(one.after, 1)]);
     },
   );
   test('beside one without an allowance: straight to the corner', () => {

@@ -168,6 +168,21 @@ test('a wide allowance between a narrow one and a dart steps out square to their
   expect(findings).toEqual([]);
 });
 
+test('even where no more than a point of it lies beyond', () => {
+  const { path } = cuttingLine(
+    pieceOf([
+      straightEdge('top', at(0, 0), at(100, 0)),
+      straightEdge('right', at(100, 0), at(100, 200)),
+      straightEdge('foot', at(100, 200), at(0, 200)),
+      straightEdge('low', at(0, 200), at(-40, 160)),
+      straightEdge('high', at(-40, 160), at(0, 120)),
+      straightEdge('fold', at(0, 120), at(0, 0), { kind: 'fold' }),
+    ]),
+  );
+  // The point turns by a right angle: mitred, √2 allowances beyond it.
+  expect(Math.min(...path.segments.flat().map(p => p.x))).toBeCloseTo(-40 - 10 * Math.SQRT2, 9);
+});
+
 test('a piece that lies on both sides of its fold keeps both', () => {
   const { path } = cuttingLine(
     pieceOf([
@@ -201,6 +216,14 @@ test.each([
     expect(cuttingLine(wedge).findings.filter(f => f.code === 'corner-not-shaped')).toHaveLength(count);
   },
 );
+
+test('an inner corner asked to be pressed open is cut where the parallels cross, like any other', () => {
+  const corners = [at(0, 0), at(100, 0), at(100, 80), at(220, 90), at(220, 200), at(0, 200)];
+  const asked = (rule: 'pressed-open' | 'mitre') =>
+    cuttingLine(polygon(corners, i => ({ allowance: 10 + i, ...(i === 1 ? { end: rule } : {}) })));
+  expect(asked('pressed-open')).toEqual(asked('mitre'));
+  expect(asked('mitre').snips).toHaveLength(1);
+});
 
 test('a corner that cannot be pressed open is told, a note at both its edges', () => {
   // So sharp that the mirrored end does not meet the parallel within reach.

@@ -44,20 +44,23 @@ export function boundariesOf(chain: readonly Strand[], lowest: 0 | -1, besides: 
     return (signedArea(pathOfStrands(chain)) > 0 ? 0 : -1) === lowest
       ? [{ strands: chain, shortcuts: [] }]
       : [];
-  const sources = [chain, ...halves.map(({ stray }) => stray), ...halves.map(strandsAlongFold), ...covers];
-  const setOf = (ring: number): number =>
-    ring <= halves.length ? 0 : ring <= 2 * halves.length ? 1 : ring + 1 - 2 * halves.length;
-  const rings = sources.map((strands, ring) => ({ path: pathOfStrands(strands), set: setOf(ring) }));
+  const sources: readonly Source[] = [
+    { strands: chain, set: parallels },
+    ...halves.map(({ stray }) => ({ strands: stray, set: parallels })),
+    ...halves.map(half => ({ strands: strandsAlongFold(half), set: alongFolds })),
+    ...covers.map((strands, i) => ({ strands, set: alongFolds + 1 + i })),
+  ];
+  const rings = sources.map(({ strands, set }) => ({ path: pathOfStrands(strands), set }));
   const ground = groundOf(
     rings,
-    2 + covers.length,
+    alongFolds + 1 + covers.length,
     ([windings, beyond, ...laidOn]) =>
       beyond === 0 && (windings! > lowest || laidOn.some(count => count !== 0)),
   );
   if ('openAfter' in ground) return { openAt: sourceOf(ground.openAfter, sources).of };
   return ground.boundaries.map(({ steps }) => ({
     strands: steps.map(({ curve, origin }) => ({ ...sourceOf(origin, sources), segment: curve })),
-    shortcuts: shortcutsOf(steps, chain.length, halves.length),
+    shortcuts: shortcutsOf(steps, chain.length, ({ origin }) => sources[origin.ring]!.set === alongFolds),
   }));
 }
 
@@ -74,12 +77,25 @@ const pathOfStrands = (strands: readonly Strand[]): Path => ({ segments: strands
 const strandsAlongFold = ({ fold, beyond }: OtherHalf): readonly Strand[] =>
   beyond.segments.map(segment => ({ segment, of: fold, shape: 'corner' }));
 
-const sourceOf = ({ ring, index }: Origin, sources: readonly (readonly Strand[])[]): Strand =>
-  sources[ring]![index % sources[ring]!.length]!;
+/** A closed chain, and with which others its windings are counted. */
+interface Source {
+  readonly strands: readonly Strand[];
+  readonly set: number;
+}
+const parallels = 0,
+  alongFolds = 1;
 
-function shortcutsOf(steps: readonly Step[], n: number, halves: number): readonly Shortcut[] {
+function sourceOf({ ring, index }: Origin, sources: readonly Source[]): Strand {
+  const { strands } = sources[ring]!;
+  return strands[index % strands.length]!;
+}
+
+function shortcutsOf(
+  steps: readonly Step[],
+  n: number,
+  isAlongFold: (step: Step) => boolean,
+): readonly Shortcut[] {
   const own = steps.flatMap(({ origin }, i) => (origin.ring === 0 ? [i] : []));
-  const isAlongFold = ({ origin }: Step): boolean => origin.ring > halves && origin.ring <= 2 * halves;
   return own.flatMap((index, k): readonly Shortcut[] => {
     const last = own.at(k - 1)!;
     const before = steps[last]!.origin,

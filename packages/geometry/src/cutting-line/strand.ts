@@ -82,7 +82,7 @@ export function strandsBetween(strands: readonly Strand[], from: Place, to: Plac
     const t0 = i === from.index ? from.t : 0,
       t1 = i === to.index ? to.t : 1;
     if (t0 <= 0 && t1 >= 1) kept.push(strand);
-    else if (t1 > t0) {
+    else {
       const segment = between(strand.segment, t0, t1);
       if (distance(startOf(segment), endOf(segment)) > coincidenceTolerance || t1 - t0 > half)
         kept.push({ ...strand, segment });
