@@ -77,7 +77,7 @@ describe.skipIf(!has('pdftoppm'))('tracing a photograph (needs pdftoppm)', { tim
 
 test.each([
   ['a telephone picture in HEIC', [0, 0, 0, 24, ...Buffer.from('ftypheic')], 'HEIC'],
-  ['a PDF', [...Buffer.from('%PDF-1.7')], 'a PDF, not a picture'],
+  ['a PDF that breaks off', [...Buffer.from('%PDF-1.7')], 'damaged'],
   ['words', [...Buffer.from('no picture at all')], 'not a picture'],
   ['a JPEG that breaks off', [0xff, 0xd8, 0xff, 0xe0, 0, 16], 'damaged'],
   ['a PNG that breaks off', [0x89, 0x50, 0x4e, 0x47, 13, 10, 26, 10], 'damaged'],

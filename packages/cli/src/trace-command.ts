@@ -40,6 +40,8 @@ const stages = {
  */
 export const traceCommand = (files: readonly string[], options: TraceArguments, io: Io): Promise<number> =>
   spokenIn({ language: options.language ?? 'en', unit: 'mm' }, async () => {
+    // Arguments are looked at before any file is.
+    traceWishes(options, files.length);
     const [file] = files;
     if (files.length !== 1 || file === undefined) return tracedFiles(files, options, io);
     const bytes = await readInput(file, 'picture', { file });

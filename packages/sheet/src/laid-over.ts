@@ -1,6 +1,6 @@
 import { edgeNames, edgePath, type Fabric, type Pattern, pathLength, pieceNamed } from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
-import { withPiece } from '@paperhinge/geometry/pattern';
+import { fabricRoles, withPiece } from '@paperhinge/geometry/pattern';
 import { factsFor, withFacts } from './facts-over.js';
 import { refuse } from './faults.js';
 import { refusal as patternRefusal } from './pattern-refusal.js';
@@ -77,5 +77,4 @@ function fabricsOver(own: readonly Fabric[], given: readonly SheetFabric[]): rea
 }
 
 /** A cloth that goes by the name of a role has that role. */
-const roleNamed = (name: string): Fabric['role'] => roles.find(role => role === name) ?? 'main';
-const roles = ['main', 'contrast', 'lining', 'interfacing', 'stabiliser'] as const;
+const roleNamed = (name: string): Fabric['role'] => fabricRoles.find(role => role === name) ?? 'main';

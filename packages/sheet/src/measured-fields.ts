@@ -1,4 +1,5 @@
 import type { EdgeKind, EdgeRole, LineKind, NotchStyle } from '@paperhinge/geometry';
+import { notchStyles } from '@paperhinge/geometry/pattern';
 import type { MeasuredEdge, MeasuredLine, MeasuredPiece, MeasuredPoint } from '@paperhinge/geometry/trace';
 import type { Tree } from './document.js';
 import { length, signedLength, size } from './fields/figures.js';
@@ -8,7 +9,6 @@ import { byForm, mapping, named, needed, oneOrMore, optional, pairOf, turnedInto
 
 // A piece read off paper with ruler, square and tape: `points`, and what runs through them.
 
-const notchStyles = ['single', 'double', 'triple'] as const satisfies readonly NotchStyle[];
 const lineKinds = [
   'level',
   'lengthen-shorten',

@@ -1,7 +1,7 @@
 import type { AnyVerbForm } from '@paperhinge/alter';
 import { edgeNames, type Pattern, type PatternError, type Piece, type Where } from '@paperhinge/geometry';
 import { oncePer } from '@paperhinge/geometry/internal';
-import { dartsOf, pleatsOf } from '@paperhinge/geometry/pattern';
+import { dartsOf, fabricRoles, pleatsOf } from '@paperhinge/geometry/pattern';
 import { refusal as patternRefusal } from './pattern-refusal.js';
 import { type Reference, type ReferenceKind, referencesOf } from './references.js';
 import type { Step, StepPlaces } from './sheet.js';
@@ -32,7 +32,7 @@ export const namesIn = (pattern: Pattern): Names => ({
       ...pattern.fabrics.map(fabric => fabric.name),
       ...pattern.pieces.flatMap(({ cutting, alsoCut = [] }) => [cutting, ...alsoCut].map(c => c.fabric)),
       // A cloth may go by its role alone.
-      ...['main', 'contrast', 'lining', 'interfacing', 'stabiliser'],
+      ...fabricRoles,
     ]),
   ],
 });

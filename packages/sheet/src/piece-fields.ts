@@ -1,5 +1,5 @@
 import type { Cutting, EdgeKind, EdgeRole, Finish, PieceRole } from '@paperhinge/geometry';
-import { edgeRoles, type NewNames, pieceRoles } from '@paperhinge/geometry/pattern';
+import { edgeKinds, edgeRoles, finishes, type NewNames, pieceRoles } from '@paperhinge/geometry/pattern';
 import type { MeasuredPiece } from '@paperhinge/geometry/trace';
 import type { Tree } from './document.js';
 import { allowance, count, length, size } from './fields/figures.js';
@@ -8,16 +8,6 @@ import { choice, name, yesOrNo } from './fields/names.js';
 import { byForm, mapping, named, oneOrMore, optional, turnedInto } from './fields/shapes.js';
 import { mostCopies } from './limits.js';
 import { measuredEdges, measuredMembers, measuredOf } from './measured-fields.js';
-
-const finishes = [
-  'turned once',
-  'turned twice',
-  'rolled',
-  'faced',
-  'bound',
-  'banded',
-] as const satisfies readonly Finish[];
-const kinds = ['seam', 'hem', 'fold', 'raw'] as const satisfies readonly EdgeKind[];
 
 /** What a sheet says of a piece beside what its drawing says. Lengths in mm; edges by their names. */
 export interface PieceFacts {
@@ -76,7 +66,7 @@ export const pieceKind = mapping({
   'right side up': optional(yesOrNo),
   'also cut': optional(alsoCut),
   stretch: optional(choice(['across', 'along'])),
-  kinds: optional(named(choice(kinds))),
+  kinds: optional(named(choice(edgeKinds))),
   roles: optional(named(choice(edgeRoles))),
   finish: optional(named(choice(finishes))),
   topstitch: optional(named(length())),

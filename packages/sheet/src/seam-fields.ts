@@ -1,4 +1,5 @@
-import type { Fastening, FasteningKind, SeamEase, TakenUp } from '@paperhinge/geometry';
+import type { Fastening, SeamEase, TakenUp } from '@paperhinge/geometry';
+import { fasteningKinds, takenUpWays } from '@paperhinge/geometry/pattern';
 import { count, length, size } from './fields/figures.js';
 import type { Kind } from './fields/kind.js';
 import { tell } from './fields/kind.js';
@@ -6,16 +7,6 @@ import { choice, name } from './fields/names.js';
 import { ease } from './fields/of-verb.js';
 import { mapping, needed, oneOrMore, optional } from './fields/shapes.js';
 import { largestTolerance, mostButtons } from './limits.js';
-
-const takenUpWays = ['eased', 'gathered', 'stretched', 'pleated'] as const satisfies readonly TakenUp[];
-const fasteningKinds = [
-  'zip',
-  'buttons',
-  'hooks',
-  'snaps',
-  'elastic',
-  'drawcord',
-] as const satisfies readonly FasteningKind[];
 
 /** A run as the drawing's own seams have it; which edge it is can only be told on the pattern. */
 const run: Kind<string> = {

@@ -1,4 +1,4 @@
-import type { FabricRole, LengthUnit } from '@paperhinge/geometry';
+import { fabricRoles, lengthUnits } from '@paperhinge/geometry/pattern';
 import type { Tree } from './document.js';
 import { length, perCent, percent, size } from './fields/figures.js';
 import { type Kind, tell } from './fields/kind.js';
@@ -13,8 +13,6 @@ import { scaleKind, sizeKind } from './size-fields.js';
 import { measurementNames } from './wearer-names.js';
 import { languages } from './words/languages.js';
 
-export const lengthUnits = ['mm', 'cm', 'in'] as const satisfies readonly LengthUnit[];
-
 /** Kept in per cent, as fabrics have them. */
 const inPerCent = (most: number): Kind<number> => turnedInto(percent(0, most), perCent);
 
@@ -25,13 +23,6 @@ const stretch = byForm(
   turnedInto(inPerCent(300), across => ({ across })),
 );
 
-const fabricRoles = [
-  'main',
-  'contrast',
-  'lining',
-  'interfacing',
-  'stabiliser',
-] as const satisfies readonly FabricRole[];
 const fabric = mapping({
   width: optional(size),
   stretch: optional(stretch),

@@ -1,4 +1,5 @@
 import type { AnyVerbForm } from '@paperhinge/alter';
+import { lengthUnits } from '@paperhinge/geometry/pattern';
 import { nearestName } from '@paperhinge/geometry/sayings';
 import { type Entry, placesIn, readDocument, type Tree } from './document.js';
 import { refuse } from './faults.js';
@@ -9,11 +10,10 @@ import { mostIncludes } from './limits.js';
 import { factsOf, measuredPieceOf, newNamesOf, outlineOf } from './piece-fields.js';
 import { readSteps } from './read-steps.js';
 import type { Included } from './replay/included.js';
-
 import type { WrittenValue } from './replay/written-fields.js';
 import { seamOf } from './seam-fields.js';
 import type { Sheet, SheetFabric, SheetOpening } from './sheet.js';
-import { lengthUnits, sheetKind, wearerKind, wordAt } from './sheet-fields.js';
+import { sheetKind, wearerKind, wordAt } from './sheet-fields.js';
 import { refusal } from './tellings.js';
 import { valuesOf } from './values/let.js';
 import type { Value } from './values/value.js';

@@ -1,7 +1,7 @@
 import { type Finding, millimetresPer } from '@paperhinge/geometry';
+import { lengthUnits } from '@paperhinge/geometry/pattern';
 import { fileName } from './record.js';
 import type { Sheet } from './sheet.js';
-import { lengthUnits } from './sheet-fields.js';
 import { finding } from './tellings.js';
 
 /** mm from and to, newborns and giants included; the first that fits the name of a measurement holds. */

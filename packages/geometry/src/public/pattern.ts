@@ -30,3 +30,12 @@ export {
   markRoleOf,
 } from '../pattern/roles/roles.js';
 export { sizeDifferences } from '../pattern/sizes/size-differences.js';
+export {
+  edgeKinds,
+  fabricRoles,
+  fasteningKinds,
+  finishes,
+  notchStyles,
+  takenUpWays,
+  units as lengthUnits,
+} from '../pattern/words.js';

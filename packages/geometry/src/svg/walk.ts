@@ -55,6 +55,8 @@ interface UseChain {
   readonly depth: number;
 }
 
+/** What is no shape and yet seen. */
+const written: ReadonlySet<string> = new Set(['text', 'image', 'foreignObject']);
 const containers: ReadonlySet<string> = new Set(['g', 'a', 'svg', 'switch', 'use', 'symbol']);
 
 /**
@@ -84,8 +86,7 @@ export function walk(
     if (options.skip?.(element)) continue;
     const isShape = shapeNames.has(element.name);
     if (!isShape && !containers.has(element.name)) {
-      if (element.name === 'text' || element.name === 'image' || element.name === 'foreignObject')
-        texts.push(element);
+      if (written.has(element.name)) texts.push(element);
       if (element.name === 'text') visitText(here, options);
       continue;
     }

@@ -1,3 +1,4 @@
+import { lengthUnits } from '@paperhinge/geometry/pattern';
 import { type Entry, readDocument, type Tree } from '../document.js';
 import type { At, Kind, Reading } from '../fields/kind.js';
 import { tell } from '../fields/kind.js';
@@ -5,7 +6,7 @@ import { filePath, name } from '../fields/names.js';
 import { mapping, named, needed, usually } from '../fields/shapes.js';
 import { numberOrText, written } from '../fields/written.js';
 import { deepestIncludes } from '../limits.js';
-import { lengthUnits, wordAt } from '../sheet-fields.js';
+import { wordAt } from '../sheet-fields.js';
 import type { StepRead, VerbKinds } from '../step-read.js';
 import { valuesOf } from '../values/let.js';
 import { type NameMap, renamed } from './rename.js';
