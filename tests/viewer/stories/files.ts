@@ -102,6 +102,22 @@ export const files = (opened: () => Opened) =>
       await page.context().close();
     });
 
+    test('a drawing in loose strokes lies on the table as the pieces that they go round', async () => {
+      const page = await opened().another(opened().file);
+      const strokes = ['M10 10H210', 'M210 10V160', 'M210 160H10', 'M10 160V10'];
+      const drawing =
+        '<svg xmlns="http://www.w3.org/2000/svg" width="400mm" height="300mm" viewBox="0 0 400 300">' +
+        strokes.map(d => `<path fill="none" stroke="black" d="${d}"/>`).join('') +
+        '</svg>';
+      await choose(page, 'strokes.svg', drawing);
+      await expect.poll(() => page.locator('.table .paper').count()).toBe(1);
+      const lengths = await page
+        .locator('.table path.edge')
+        .evaluateAll(edges => edges.map(edge => (edge as SVGPathElement).getTotalLength()));
+      expect(lengths.map(Math.round).sort((p, q) => p - q)).toEqual([150, 150, 200, 200]);
+      await page.context().close();
+    });
+
     test('a sheet that gives its pieces by measured points needs no drawing, and is there after a reload', async () => {
       const page = await opened().another(opened().file);
       const sheet = await readFile(join(root, 'demos/sheets/skirt-by-figures.yaml'), 'utf8');

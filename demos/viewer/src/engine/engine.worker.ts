@@ -4,7 +4,7 @@ import { measured } from './measured.js';
 import { fileFor, pagesOf } from './take-away.js';
 import { faultsTold, told } from './told.js';
 import { tracedPattern } from './trace.js';
-import { tracedDxf } from './traced-drawing.js';
+import { tracedDrawing } from './traced-drawing.js';
 import { triedOut } from './try-out.js';
 import type { Answer, Ask, AskMade, Question, TryOut } from './view.js';
 import { walkOf } from './walk.js';
@@ -69,7 +69,7 @@ async function make({ id, make: what, unit, language }: AskMade): Promise<void> 
   const words = wordsOf(await catalogueOf(language), unit);
   try {
     if ('record' in what) answer({ id, made: sheetOfRecord(JSON.parse(what.record)) });
-    else if ('dxf' in what) answer({ id, ...(await tracedDxf(what.dxf, what.name, words)) });
+    else if ('drawing' in what) answer({ id, ...(await tracedDrawing(what, words)) });
     else answer({ id, made: await tracedPattern(what.pictures, what.name) });
   } catch (error) {
     answer({ id, refused: told(error, words) });

@@ -276,11 +276,14 @@ export interface AskMade {
   readonly id: number;
   readonly make:
     | { readonly pictures: readonly Blob[]; readonly name: string }
-    | { readonly dxf: string; readonly name: string }
+    | { readonly drawing: string; readonly kind: DrawingKind; readonly name: string }
     | { readonly record: string };
   readonly unit: 'mm' | 'cm' | 'in';
   readonly language: 'en' | 'de';
 }
+
+/** Drawings of other programs that are traced. */
+export type DrawingKind = 'svg' | 'dxf';
 
 /** What was made: a pattern, or a sheet; beside a pattern, the sheet that proposes names for it. */
 export interface Made {

@@ -3,6 +3,9 @@
 
 const shapes = 'path, polygon, rect, ellipse, circle';
 
+/** Whether a drawing tells of its pieces as ours do: then what is wrong in it is told, and nothing is guessed. */
+export const isOurs = (drawing: string): boolean => /\sdata-(pattern|piece)\s*=/.test(drawing);
+
 /** The drawing with an id on every shape. */
 export function withIds(drawing: string): string {
   const parsed = new DOMParser().parseFromString(drawing, 'image/svg+xml');

@@ -1,5 +1,5 @@
 import { emptySheet, type Found, found, givesItsPieces, type NotLaid, stemOf } from './files.js';
-import { sheetForShapes, withIds } from './foreign.js';
+import { isOurs, sheetForShapes, withIds } from './foreign.js';
 import type { Garment } from './garment.js';
 import type { Laid } from './lessons.js';
 
@@ -58,9 +58,30 @@ async function layDxf(
   sheet: string | undefined,
 ): Promise<Outcome> {
   const name = stemOf(file) || 'pattern';
-  const traced = await garment.engine.make({ make: { dxf: text, name }, ...asked(garment) });
+  const traced = await garment.engine.make({ make: { drawing: text, kind: 'dxf', name }, ...asked(garment) });
   if ('refused' in traced) return traced;
   return layDrawing(garment, { name: `${name}.svg`, text: traced.made }, sheet ?? traced.sheet);
+}
+
+/**
+ * A drawing in loose strokes, traced as the pieces that they go round.
+ * @param refused what is told where they go round none, where the drawing is one of ours with a fault in it, or
+ *   where it came with a sheet
+ */
+async function layStrokes(
+  garment: Garment,
+  { patternName, pattern: drawing, sheet }: Laid,
+  refused: string,
+): Promise<Outcome> {
+  if (isOurs(drawing) || sheet !== emptySheet(patternName)) return { refused };
+  const name = stemOf(patternName);
+  const traced = await garment.engine.make({ make: { drawing, kind: 'svg', name }, ...asked(garment) });
+  if ('refused' in traced) return { refused };
+  const laid = { patternName, pattern: traced.made, sheet: traced.sheet ?? emptySheet(patternName) };
+  const tried = await garment.engine.tryOut({ tried: laid, ...asked(garment) });
+  if (tried.refused !== undefined) return { refused: tried.refused };
+  garment.lay(laid);
+  return 'laid';
 }
 
 async function layTried(garment: Garment, laid: Laid): Promise<Outcome> {
@@ -72,7 +93,7 @@ async function layTried(garment: Garment, laid: Laid): Promise<Outcome> {
   // A drawing that has nothing of ours: its shapes are taken for pieces, to be named by pointing.
   const pattern = withIds(laid.pattern);
   const { shapes = [] } = await garment.engine.tryOut({ tried: { ...laid, pattern }, ...asked(garment) });
-  if (shapes.length === 0) return { refused: tried.refused };
+  if (shapes.length === 0) return layStrokes(garment, laid, tried.refused);
   const sheet = sheetForShapes(laid.patternName, shapes);
   const proposed = { patternName: laid.patternName, pattern, sheet };
   const again = await garment.engine.tryOut({ tried: proposed, ...asked(garment) });
