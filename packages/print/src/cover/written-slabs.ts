@@ -18,7 +18,7 @@ export function sectionSlabs(measure: TypeMeasure, section: Section, width: numb
 function blockSlabs(measure: TypeMeasure, block: Block, width: number): readonly Slab[] {
   switch (block.kind) {
     case 'text':
-      return [textSlab(measure, block.text, { width })];
+      return [stacked(space(0.9), textSlab(measure, block.text, { width }))];
     case 'table':
       return tableSlabs(measure, block.columns, block.rows, width);
     case 'steps':
