@@ -13,7 +13,7 @@ import type {
   PieceRole,
 } from '../types.js';
 import { edgeWords } from './edge-words.js';
-import { centreLineWords, lineWords, markWords } from './line-words.js';
+import { lineWords, markWords } from './line-words.js';
 import { plainWords, roleInName } from './name-words.js';
 import { pieceWords } from './piece-words.js';
 import { type Guessing, rolesBySeams } from './sewn-roles.js';
@@ -61,10 +61,6 @@ export const guessedEdgeRole = /* @__PURE__ */ oncePer(({ name, kind }: Edge): E
 export const guessedLineRole = /* @__PURE__ */ oncePer(({ kind, name }: PieceLine): LineRole | undefined =>
   kind === 'dart' ? undefined : roleInName(name, lineWords),
 );
-
-/** Whether what a line is, guessed from its name, is the centre. */
-export const isNamedCentreLine = ({ kind, name }: PieceLine): boolean =>
-  kind !== 'dart' && roleInName(name, centreLineWords) !== undefined;
 
 /** What a mark is, guessed from its kind and name. */
 export const guessedMarkRole = /* @__PURE__ */ oncePer(

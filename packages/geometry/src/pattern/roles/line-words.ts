@@ -1,16 +1,9 @@
 import type { LineRole, MarkRole } from '../types.js';
 import type { RoleWords } from './name-words.js';
 
-/** A line on the centre; before all others, so that whether one is need not ask for them. */
-const centreLine = [
-  'centre',
-  'centre-, center-, cf, cb, -mitte, milieu, centro, mezzo, midden-, meio',
-] as const;
-export const centreLineWords: RoleWords<'centre'> = [centreLine];
-
 /** What levels and other lines within a piece are called, in the languages of `edgeWords`. */
 export const lineWords: RoleWords<LineRole> = [
-  centreLine,
+  ['centre', 'centre-, center-, cf, cb, -mitte, milieu, centro, mezzo, midden-, meio'],
   ['underbust', 'underbust, under bust, unterbrust-, sous poitrine, bajo busto, sottoseno, onderbuste'],
   ['bust', 'bust, bustline, chest-, brust-, poitrine, busto, pecho, seno, petto, buste, borst-, peito'],
   ['abdomen', 'abdomen, tummy, high hip, bauch-, ventre, abdómen, buik, pancia'],

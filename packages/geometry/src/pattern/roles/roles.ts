@@ -2,13 +2,8 @@ import type { Finding } from '../../telling.js';
 import { edgeNamed, edgeNames, edgeParts } from '../outline.js';
 import { finding } from '../tellings.js';
 import type { Edge, EdgeRole, LineRole, Mark, MarkRole, Piece, PieceLine, PieceRole } from '../types.js';
-import {
-  guessedEdgeRole,
-  guessedLineRole,
-  guessedMarkRole,
-  isNamedCentreLine,
-  pieceWithRoles,
-} from './guess-roles.js';
+import { namesCentre } from './centre-name.js';
+import { guessedEdgeRole, guessedLineRole, guessedMarkRole, pieceWithRoles } from './guess-roles.js';
 
 /** What an edge is: the role it has, else what its name and kind tell. */
 export const roleOf = (edge: Edge): EdgeRole | undefined => edge.role ?? guessedEdgeRole(edge);
@@ -30,15 +25,16 @@ export const edgesOfRole = (piece: Piece, ...roles: readonly EdgeRole[]): readon
   });
 
 /** Whether an edge lies on the garment's centre: a fold, or a centre seam or opening. */
-export const isCentreEdge = (edge: Edge): boolean => edge.kind === 'fold' || roleOf(edge) === 'centre';
+export const isCentreEdge = ({ kind, role, name }: Edge): boolean =>
+  kind === 'fold' || (role === undefined ? kind !== 'hem' && namesCentre(name) : role === 'centre');
 
 /** The first edge on the garment's centre, folds first; `undefined` where there is none. */
 export const centreEdgeOf = (piece: Piece): Edge | undefined =>
   edgeParts(piece).find(edge => edge.kind === 'fold') ?? edgeParts(piece).find(isCentreEdge);
 
 /** Whether a line lies on the garment's centre. */
-export const isCentreLine = (line: PieceLine): boolean =>
-  line.role === undefined ? isNamedCentreLine(line) : line.role === 'centre';
+export const isCentreLine = ({ kind, role, name }: PieceLine): boolean =>
+  role === undefined ? kind !== 'dart' && namesCentre(name) : role === 'centre';
 
 /** What a check that hangs on the roles of edges has to say of those that were guessed; nothing where all were given. */
 export const guessFindings = (piece: Piece, edges: readonly string[]): readonly Finding[] =>
