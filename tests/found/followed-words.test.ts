@@ -155,10 +155,10 @@ const hasWearer = (wearer: Record<string, number>) => (pattern: Pattern) => [
   ...easeFindings(pattern, wearer),
   ...overTheHead({ pattern, wearer, derived: [] }),
 ];
-const band = (stretch: number, ratio: string) =>
+const band = (stretch: number, ratio: string, recovery = 95) =>
   runSheet(
     sheet(
-      `fabrics: { rib: { stretch: ${stretch} % } }`,
+      `fabrics: { rib: { stretch: ${stretch} %, recovery: ${recovery} % } }`,
       'steps:',
       `  - draft band: { name: band, along: [front.top, back.top], ratio: ${ratio}, width: 60, join: 10, fabric: rib }`,
     ),
@@ -270,6 +270,12 @@ describe('a band that its cloth does not stretch to', () => {
   );
 });
 
+test('band-recovers-little: cut from cloth that springs back as far as is said', () => {
+  const found = band(90, '80 %', 70).findings.find(f => f.code === 'band-recovers-little')!;
+  const wanted = Number(/(\d+) %/.exec(toldFinding(found).remedy)![1]);
+  expect(codes(band(90, '80 %', wanted).findings)).not.toContain('band-recovers-little');
+});
+
 test('passage-not-checked: the measure that is asked for is one that a sheet takes, and it is checked', () => {
   const trousers = patternOf([
     {
@@ -363,6 +369,7 @@ const followed = [
   'opening-longer-than-edge',
   'band-beyond-stretch',
   'band-near-stretch',
+  'band-recovers-little',
   'girth-too-small',
   'ease-below-usual',
   'head-does-not-pass',
