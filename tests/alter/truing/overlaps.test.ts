@@ -248,7 +248,8 @@ describe.each(slashes)('an overlap on the %s from %s to %s', (name, from, to) =>
               return sum + (stepMm * apart) / 2;
             }, 0);
           // Beyond 30 mm the two halves of a cap cross in a peak, and rounding it takes a little more.
-          const near = (by <= 30 ? 0.5 : 0.7) + straight / length;
+          // Over 30 mm a cap's crossing is cut where the folded layers keep the outer line: up to 1.1 mm there.
+          const near = (by <= 30 ? 0.5 : from === 'cap' ? 1.2 : 0.7) + straight / length;
           expect([label, off / length < near ? 'near' : off / length]).toEqual([label, 'near']);
         },
       ),
