@@ -237,6 +237,7 @@ const unread = [
     'sizesOfDrawing',
     'concludeRun',
   ],
+  ...['dartMouth', 'pleatMouth'],
 ];
 /** Curves, paths, regions and cutting lines are asked elsewhere, and so is every verb. */
 const askedElsewhere = new Set<unknown>([
