@@ -1,5 +1,5 @@
 import type { EdgeKind, EdgeRole, LineKind, NotchStyle } from '@paperhinge/geometry';
-import { notchStyles } from '@paperhinge/geometry/pattern';
+import { notchWords } from '@paperhinge/geometry/pattern';
 import type { MeasuredEdge, MeasuredLine, MeasuredPiece, MeasuredPoint } from '@paperhinge/geometry/trace';
 import type { Tree } from './document.js';
 import { length, signedLength, size } from './fields/figures.js';
@@ -75,7 +75,7 @@ export const measuredMembers = {
   darts: optional(named(points)),
   lines: optional(named(lineKind)),
   grain: optional(points),
-  notches: optional(named(choice(notchStyles))),
+  notches: optional(named(choice(notchWords))),
   marks: optional(named(pointName)),
 };
 

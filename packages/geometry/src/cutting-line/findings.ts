@@ -122,7 +122,7 @@ const isVisible = (cut: Shortcut, raw: readonly Strand[], path: Path): boolean =
   });
 
 /** Shares of a stretch of a loop: its cusps are at the ends of its stretches, its belly in their middles. */
-const samples = [0, 1 / 2, 1];
+const samples = [0, 1 / 4, 1 / 2, 3 / 4, 1];
 
 const endOfCut = ({ from, to }: Shortcut, n: number): number => (to > from ? to : to + n);
 const indicesWithin = (cut: Shortcut, n: number): readonly number[] => {

@@ -35,7 +35,7 @@ export {
   fabricRoles,
   fasteningKinds,
   finishes,
-  notchStyles,
+  notchStyles as notchWords,
   takenUpWays,
   units as lengthUnits,
 } from '../pattern/words.js';
