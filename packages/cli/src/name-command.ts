@@ -1,15 +1,14 @@
-import { basename, dirname, join, relative } from 'node:path';
+import { basename, dirname, relative } from 'node:path';
 import { readPattern } from '@paperhinge/geometry';
 import { renamed } from '@paperhinge/geometry/pattern';
 import { type NamingProposal, proposeNames } from '@paperhinge/geometry/trace';
 import { namingSheet } from '@paperhinge/sheet';
 import { commandSaying, type Language } from '@paperhinge/sheet/words';
-import { codeFor } from './exit-codes.js';
 import type { Io } from './io.js';
 import { drawingBytes, inFile } from './load.js';
-import { findingLine } from './one-line.js';
 import { wordsFor } from './speech.js';
 import { spokenIn } from './told.js';
+import { answer } from './trace-answer.js';
 import { checkOutputs, writeOutputs } from './write-outputs.js';
 
 interface NameArguments {
@@ -41,16 +40,10 @@ async function named(file: string, options: NameArguments, io: Io): Promise<numb
     const content = namedEdgesSvg(renamed(pattern, newNames(proposal)));
     await writeOutputs(dirname(picture), [{ name: basename(picture), content }]);
   }
-  const told = findings.map(words.finding);
-  for (const finding of told) io.stderr(`${findingLine(finding, words)}\n`);
   const { pieces, seams } = proposal;
   const known = pieces.filter(piece => piece.role !== undefined).length;
-  const what = [commandSaying('names-written', { pieces: pieces.length, named: known, seams: seams.length })];
-  const said = commandSaying('in-files', { what, files: [join(dirname(output), basename(output))] });
-  io.stdout(
-    json ? `${JSON.stringify({ pieces, seams, findings: told }, null, 2)}\n` : `${words.sentence(said)}\n`,
-  );
-  return codeFor(told);
+  const made = commandSaying('names-written', { pieces: pieces.length, named: known, seams: seams.length });
+  return answer({ output, json, findings, made, record: { pieces, seams } }, words, io);
 }
 
 const newNames = ({ pieces }: NamingProposal) =>

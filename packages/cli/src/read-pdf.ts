@@ -1,5 +1,6 @@
 import type { Path, Point } from '@paperhinge/geometry';
-import { type Affine, apply, compose } from '@paperhinge/geometry/plane';
+import { coincidenceTolerance } from '@paperhinge/geometry/internal-tolerances';
+import { type Affine, apply, compose, distance } from '@paperhinge/geometry/plane';
 import type { DrawnPage, ForeignDrawing } from '@paperhinge/geometry/trace';
 import { commandRefusal } from '@paperhinge/sheet/words';
 import type { PDFDocumentProxy, PDFPageProxy } from 'pdfjs-dist';
@@ -189,7 +190,7 @@ function pathsOf(data: ArrayLike<number> | null | undefined, map: Affine): reado
     } else {
       const last = out.at(-1);
       if (last) last.closed = true;
-      if (last && Math.hypot(at.x - start.x, at.y - start.y) > 1e-6) add([at, start]);
+      if (last && distance(at, start) > coincidenceTolerance) add([at, start]);
     }
   }
   return out.flatMap(({ segments, closed }) => (segments.length > 0 ? [{ path: { segments }, closed }] : []));

@@ -1,4 +1,4 @@
-import { basename, dirname, extname, join } from 'node:path';
+import { basename, dirname, extname } from 'node:path';
 import { type LengthUnit, measurePattern, parseLength } from '@paperhinge/geometry';
 import {
   drawingOfSvg,
@@ -12,13 +12,12 @@ import {
   writeTrace,
 } from '@paperhinge/geometry/trace';
 import { commandRefusal, commandSaying } from '@paperhinge/sheet/words';
-import { codeFor } from './exit-codes.js';
 import type { Io } from './io.js';
 import { inFile } from './load.js';
-import { findingLine } from './one-line.js';
 import { utf8 } from './read-input.js';
 import { wordsFor } from './speech.js';
-import type { TraceArguments } from './trace-options.js';
+import { answer, refusePictureOptions } from './trace-answer.js';
+import { type TraceArguments, traceWishes } from './trace-options.js';
 import { checkOutputs, writeOutputs } from './write-outputs.js';
 
 /** A drawing given to `trace`: what it is, and what it holds. */
@@ -34,24 +33,19 @@ const usualGap = 0.2;
 
 /** `paperhinge trace DRAWING -o PATTERN.svg`: the pieces of an SVG, DXF or PDF file of any origin. @returns the exit code */
 export async function traceDrawing(given: DrawingGiven, options: TraceArguments, io: Io): Promise<number> {
-  const { output, json = false, language, line } = options;
-  const ofPictures = [options.measured, options.dpi, options.known, options.at, options.picture];
-  if (ofPictures.some(option => option !== undefined)) throw commandRefusal('options-of-pictures', {});
-  if (line !== 'stitching' && line !== 'cutting') throw commandRefusal('traced-line-unknown', {});
+  const { output, json = false, language } = options;
+  refusePictureOptions(options);
+  const { line } = traceWishes(options, 1);
   await checkOutputs(dirname(output), [basename(output)], [given.file]);
   const words = await wordsFor({ ...(language ? { language } : {}) });
   const name = basename(output);
   const trace = await inFile(given.file, () => taken(given, basename(name, extname(name)), options));
   await writeOutputs(dirname(output), [{ name, content: writeTrace(trace, line) }]);
-  const told = trace.findings.map(words.finding);
-  for (const finding of told) io.stderr(`${findingLine(finding, words)}\n`);
-  const [first] = trace.patterns;
-  const { pieces } = first!;
-  const what = [commandSaying('pieces-traced', { pieces: pieces.length, sheets: 0 })];
-  const said = commandSaying('in-files', { what, files: [join(dirname(output), name)] });
-  const record = { scale: { by: given.kind }, pieces: measurePattern(first!).pieces, findings: told };
-  io.stdout(json ? `${JSON.stringify(record, null, 2)}\n` : `${words.sentence(said)}\n`);
-  return codeFor(told);
+  const { findings, patterns } = trace;
+  const first = patterns[0]!;
+  const made = commandSaying('pieces-traced', { pieces: first.pieces.length, sheets: 0 });
+  const record = { scale: { by: given.kind }, pieces: measurePattern(first).pieces };
+  return answer({ output, json, findings, made, record }, words, io);
 }
 
 async function taken(given: DrawingGiven, name: string, options: TraceArguments): Promise<SizesTrace> {

@@ -149,3 +149,5 @@ export const photoSteps = {
   sheetTurn: 1e-5,
   bleed: 1e-2,
 } as const;
+/** Weights of a spline that differ by less are one weight, written in decimals: it is plain. */
+export const weightRounding = 1e-12;

@@ -1,6 +1,7 @@
 import { type Goal, isGoal } from '@paperhinge/alter';
 import { type Field, type Fields, inSheet } from '@paperhinge/alter/verb';
 import type { EdgeRef, SeamEase } from '@paperhinge/geometry';
+import { coincidenceTolerance } from '@paperhinge/geometry/internal-tolerances';
 import type { EdgePosition } from '@paperhinge/geometry/pattern';
 import { perCent } from '../fields/figures.js';
 import { measureText } from '../fields/measure.js';
@@ -60,7 +61,10 @@ function writtenValue(field: Field, value: unknown): WrittenValue {
 /** Without an exponent, which no sheet is read with. */
 const mm = (length: number): string => `${plain(length)} mm`;
 const plain = (figure: number): string =>
-  String(Math.abs(figure) < 1e-6 ? 0 : Number(figure.toPrecision(15))).replace(/(\.\d{15})\d+$/, '$1');
+  String(Math.abs(figure) < coincidenceTolerance ? 0 : Number(figure.toPrecision(15))).replace(
+    /(\.\d{15})\d+$/,
+    '$1',
+  );
 
 const writtenEase = (ease: SeamEase): string => ('mm' in ease ? mm(ease.mm) : `${plain(ease.percent)} %`);
 

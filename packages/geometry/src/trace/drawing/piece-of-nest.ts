@@ -16,7 +16,7 @@ import { snapNotch } from '../snap-notch.js';
 import type { DrawnLine, DrawnWord } from './drawing.js';
 import type { Loop } from './loops.js';
 import type { Nest } from './nesting.js';
-import { type Sign, signsWithin } from './signs.js';
+import { middleOf, type Sign, signsWithin } from './signs.js';
 import { type Strand, withSpikesAsDarts } from './spikes.js';
 
 /** A piece of a drawing, and how many signs were taken in it. */
@@ -99,7 +99,6 @@ const asDrawn = (loop: Loop, outline: Path, reach: number): readonly Loop[] =>
     ? [loop]
     : loop.lines.map(line => ({ path: line.path, lines: [line] }));
 
-const middleOf = (path: Path): Point => pointAlong(path, pathLength(path) / 2);
 const nearEdge = (outline: Path, path: Path, reach: number): boolean =>
   [pathStart(path), pathEnd(path)].some(p => nearestOnPath(outline, p).distance <= reach);
 

@@ -76,7 +76,8 @@ const sharpTurn = (100 * Math.PI) / 180;
 
 const crosses = (outline: Path, path: Path): boolean =>
   nearestOnPath(outline, middleOf(path)).distance <= pathLength(path) / 2;
-const middleOf = (path: Path) => pointAlong(path, pathLength(path) / 2);
+/** Half way along a stroke. */
+export const middleOf = (path: Path) => pointAlong(path, pathLength(path) / 2);
 
 const isStraight = (path: Path): boolean =>
   distance(pathStart(path), pathEnd(path)) >= 0.999 * pathLength(path) &&

@@ -5,7 +5,7 @@ import { intersectPaths } from '../../path/intersect.js';
 import { pathLength, pointAlong, subpath } from '../../path/length.js';
 import { endTangent, pathEnd, pathStart, polyline, startTangent, transformedPath } from '../../path/path.js';
 import { coincidenceTolerance } from '../../tolerance.js';
-import { angleBetween, distance, type Point, subtract } from '../../vector.js';
+import { add, angleBetween, distance, type Point, subtract } from '../../vector.js';
 import type { DrawnLine, ForeignDrawing } from '../drawing/drawing.js';
 import type { DrawnPage, GridWishes } from './page.js';
 
@@ -58,7 +58,7 @@ export function laidInGrid(pages: readonly DrawnPage[], { columns, overlap }: Gr
   const ends = own.map((page, i) => endsAtEdge(page, page.window ?? windows[i]!));
   const pairs = runningOn(ends, shifts);
   const moved = relaxed(shifts, pairs);
-  const misses = pairs.map(({ a, b }) => distance(plus(a.at, moved[a.page]!), plus(b.at, moved[b.page]!)));
+  const misses = pairs.map(({ a, b }) => distance(add(a.at, moved[a.page]!), add(b.at, moved[b.page]!)));
   return {
     drawing: {
       lines: own.flatMap((page, i) =>
@@ -68,7 +68,7 @@ export function laidInGrid(pages: readonly DrawnPage[], { columns, overlap }: Gr
         })),
       ),
       words: pages.flatMap((page, i) =>
-        page.drawing.words.map(word => ({ ...word, at: plus(word.at, moved[i]!) })),
+        page.drawing.words.map(word => ({ ...word, at: add(word.at, moved[i]!) })),
       ),
     },
     residualMm:
@@ -142,7 +142,7 @@ function runningOn(
       far = reach;
     for (const other of all) {
       if (other.page === end.page) continue;
-      const gap = distance(plus(end.at, shifts[end.page]!), plus(other.at, shifts[other.page]!));
+      const gap = distance(add(end.at, shifts[end.page]!), add(other.at, shifts[other.page]!));
       const turn = Math.abs(angleBetween(end.way, { x: -other.way.x, y: -other.way.y }));
       if (gap < far && turn < sameWay) [best, far] = [other, gap];
     }
@@ -163,13 +163,12 @@ function relaxed(shifts: readonly Point[], pairs: readonly Pair[]): readonly Poi
       if (own.length === 0) continue;
       const misses = own.map(({ a, b }) => {
         const [mine, theirs] = a.page === page ? [a, b] : [b, a];
-        return subtract(plus(theirs.at, now[theirs.page]!), plus(mine.at, now[page]!));
+        return subtract(add(theirs.at, now[theirs.page]!), add(mine.at, now[page]!));
       });
       const by = { x: mean(misses.map(m => m.x)), y: mean(misses.map(m => m.y)) };
-      now[page] = plus(now[page]!, by);
+      now[page] = add(now[page]!, by);
     }
   return now;
 }
 
-const plus = (a: Point, b: Point): Point => ({ x: a.x + b.x, y: a.y + b.y });
 const mean = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / values.length;

@@ -2,7 +2,7 @@ import { translation } from '../../affine.js';
 import type { Box } from '../../curve/bounds.js';
 import { boundsOfPath } from '../../path/bounds.js';
 import { pathStart, transformedPath } from '../../path/path.js';
-import { distance, type Point, subtract } from '../../vector.js';
+import { add, distance, type Point, subtract } from '../../vector.js';
 import type { DrawnLine, ForeignDrawing } from '../drawing/drawing.js';
 import type { DrawnPage } from './page.js';
 
@@ -38,7 +38,7 @@ export function oneSheet(pages: readonly DrawnPage[]): OneSheet | undefined {
       if (!by) continue;
       found = true;
       shifts.set(i, by);
-      for (const [key, at] of mine) if (!known.has(key)) known.set(key, plus(at, by));
+      for (const [key, at] of mine) if (!known.has(key)) known.set(key, add(at, by));
     }
   }
   if (shifts.size < 2) return undefined;
@@ -57,7 +57,7 @@ export function oneSheet(pages: readonly DrawnPage[]): OneSheet | undefined {
       else if (!isFrame(moved, windows)) laid.set(spot(key, at), moved);
     }
   const words = [...shifts].flatMap(([i, by]) =>
-    pages[i]!.drawing.words.map(word => ({ ...word, at: plus(word.at, by) })),
+    pages[i]!.drawing.words.map(word => ({ ...word, at: add(word.at, by) })),
   );
   return { drawing: { lines: [...laid.values()], words }, pages: shifts.size, worstMm };
 }
@@ -112,5 +112,4 @@ function isFrame({ path }: DrawnLine, windows: readonly Box[]): boolean {
 /** mm: pages overlap by no more. */
 const strip = 25;
 
-const plus = (a: Point, b: Point): Point => ({ x: a.x + b.x, y: a.y + b.y });
-const movedBox = ({ min, max }: Box, by: Point): Box => ({ min: plus(min, by), max: plus(max, by) });
+const movedBox = ({ min, max }: Box, by: Point): Box => ({ min: add(min, by), max: add(max, by) });

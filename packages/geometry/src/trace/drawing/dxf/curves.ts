@@ -1,7 +1,8 @@
 import { line, type Segment } from '../../../curve/segment.js';
 import { fairLine } from '../../../path/fair-line.js';
 import { type Path, pathOf, polyline } from '../../../path/path.js';
-import { distance, type Point } from '../../../vector.js';
+import { angleTolerance, weightRounding } from '../../../tolerance.js';
+import { distance, lerp, type Point } from '../../../vector.js';
 import { type Entity, numberOf, numbersOf } from './groups.js';
 
 // Curves of DXF in its own axes: y runs up.
@@ -10,7 +11,7 @@ import { type Entity, numberOf, numbersOf } from './groups.js';
 export function bulged(from: Point, to: Point, bulge: number): readonly Segment[] {
   const chord = distance(from, to);
   if (chord === 0) return [];
-  if (Math.abs(bulge) < 1e-9) return [line(from, to)];
+  if (Math.abs(bulge) < angleTolerance) return [line(from, to)];
   const angle = 4 * Math.atan(bulge);
   const radius = chord / 2 / Math.abs(Math.sin(angle / 2));
   const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
@@ -62,7 +63,7 @@ export function splineOf(entity: Entity): Path | undefined {
     weights = numbersOf(entity, 41);
   const degree = numberOf(entity, 71, 3);
   if (control.length > degree && knots.length === control.length + degree + 1)
-    return degree === 3 && weights.every(w => Math.abs(w - weights[0]!) < 1e-12)
+    return degree === 3 && weights.every(w => Math.abs(w - weights[0]!) < weightRounding)
       ? cubicsOf(control, knots)
       : polyline(...sampled(control, knots, degree, weights));
   const points = fit.length > 1 ? fit : control;
@@ -100,7 +101,7 @@ function inserted(points: readonly Point[], ts: readonly number[], t: number): [
     else {
       const span = ts[i + 3]! - ts[i]!;
       const share = span === 0 ? 0 : (t - ts[i]!) / span;
-      next.push(mix(points[i - 1]!, points[i]!, share));
+      next.push(lerp(points[i - 1]!, points[i]!, share));
     }
   }
   return [next, [...ts.slice(0, k + 1), t, ...ts.slice(k + 1)]];
@@ -110,10 +111,6 @@ const lastAtMost = (ts: readonly number[], t: number): number => {
   while (k > 3 && ts[k]! > t) k--;
   return k;
 };
-const mix = (a: Point, b: Point, t: number): Point => ({
-  x: a.x + (b.x - a.x) * t,
-  y: a.y + (b.y - a.y) * t,
-});
 
 const samples = 24;
 

@@ -2,8 +2,8 @@ import { type Affine, apply, compose, identity, rotation, translation } from '..
 import { line, type Segment } from '../../../curve/segment.js';
 import { type Path, polyline, transformedPath } from '../../../path/path.js';
 import type { Finding } from '../../../telling.js';
-import type { LengthUnit } from '../../../units.js';
-import { millimetresPer } from '../../../units.js';
+import { angleTolerance } from '../../../tolerance.js';
+import { type LengthUnit, millimetresPer } from '../../../units.js';
 import type { Point } from '../../../vector.js';
 import type { DrawnLine, DrawnWord, ForeignDrawing } from '../drawing.js';
 import { finding } from '../tellings.js';
@@ -204,7 +204,7 @@ function pathOfEntity(entity: Entity): Drawn | undefined {
         from,
         to > from ? to : to + 2 * Math.PI,
       );
-      return { path: { segments }, closed: Math.abs(to - from - 2 * Math.PI) < 1e-9 };
+      return { path: { segments }, closed: Math.abs(to - from - 2 * Math.PI) < angleTolerance };
     }
     case 'SPLINE': {
       const path = splineOf(entity);

@@ -1,0 +1,142 @@
+import type { EdgeRole, EdgeRun } from '../../pattern/types.js';
+import type { BodySide } from './front-and-back.js';
+import { type Candidate, candidate, outside, usual } from './seam-candidates.js';
+import { capEased, exact, lapped, lapsUnder } from './seam-chances.js';
+import { runsOf, type SewingLine } from './sewing-lines.js';
+
+// Seams of a line to several, all round an armhole, a neck, a waist or a lining.
+
+/** A sleeve's cap into all armholes of one side. */
+export function caps(lines: readonly SewingLine[], round: Round): readonly Candidate[] {
+  const armholes = lines.filter(line => line.role === 'armhole' && line.pieceRole !== 'sleeve');
+  if (armholes.length < 2) return [];
+  // From the side up in front, down to the side behind: an armhole lies away from its centre.
+  const b = round(armholes).flatMap(({ line, front }) => runsOf(line, (line.after === 'side') === front));
+  return lines
+    .filter(line => line.role === 'cap')
+    .map(cap =>
+      candidate('armhole', [cap], armholes, capEased, { runs: { a: runsOf(cap, false), b }, prior: usual }),
+    );
+}
+
+/** Lines as one meets them from the centre in front round to the centre behind. */
+export type Round = (
+  lines: readonly SewingLine[],
+) => readonly { readonly line: SewingLine; readonly front: boolean }[];
+
+/** Fronts first, yokes of the shoulder between; where nothing tells, the first half of what is drawn. */
+export function frontToBack(
+  lines: readonly SewingLine[],
+  sides: ReadonlyMap<string, BodySide>,
+): ReturnType<Round> {
+  const known = lines.map((line, i) => ({
+    line,
+    front: sides.get(line.piece.name)?.front ?? i < lines.length / 2,
+  }));
+  const rank = ({ line, front }: { readonly line: SewingLine; readonly front: boolean }): number =>
+    (front ? 0 : 3) + (line.pieceRole === 'yoke' ? (front ? 1 : -1) : 0);
+  return [...known].sort((a, b) => rank(a) - rank(b));
+}
+
+/** A line from the centre outwards, or back to it. */
+const fromCentre = (line: SewingLine, outwards: boolean): readonly EdgeRun[] =>
+  runsOf(line, (line.before === 'centre' || line.before === 'crotch') !== outwards);
+
+/** Bands, collars and cuffs onto the necks, waists or wrists that they finish. */
+export function bands(lines: readonly SewingLine[], round: Round): readonly Candidate[] {
+  const longSides = lines.filter(
+    line =>
+      (line.pieceRole === 'band' || line.pieceRole === 'collar') &&
+      line.straightness > 0.8 &&
+      isLong(line, lines) &&
+      !isUpperTwin(line, lines),
+  );
+  const necks = lines.filter(line => line.role === 'neck' && line.pieceRole !== 'collar');
+  const waists = lines.filter(line => line.role === 'waist');
+  const wrists = lines.filter(line => line.role === 'hem' && line.pieceRole === 'sleeve');
+  const groups: readonly (readonly [string, readonly SewingLine[]])[] = [
+    ['neck', necks],
+    ['waist', waists],
+    ...wrists.map(wrist => ['wrist', [wrist]] as const),
+  ];
+  return longSides.flatMap(side =>
+    groups
+      .filter(([, edge]) => edge.length > 0)
+      .map(([name, edge]) => {
+        const whole = name !== 'wrist' && !side.onFold;
+        const gores = whole && edge.length === 1 && edge[0]!.piece.cutting.count > 2 ? edge[0]! : undefined;
+        const ring = round(edge);
+        const there = ring.flatMap(({ line, front }) => fromCentre(line, front));
+        const back = [...ring].reverse().flatMap(({ line, front }) => fromCentre(line, !front));
+        const b = gores
+          ? Array.from({ length: gores.piece.cutting.count }, () => runsOf(gores, false)).flat()
+          : whole
+            ? [...there, ...back]
+            : there;
+        return candidate(name, [side], edge, lapped, {
+          // A collar's fold lies at the centre behind.
+          runs: { a: runsOf(side, side.before === 'centre'), b },
+          times: gores ? gores.piece.cutting.count : whole ? 2 : 1,
+          prior: 3,
+        });
+      }),
+  );
+}
+
+/** Of the two sides of a straight band either may be sewn: the one drawn lower is taken. */
+const isUpperTwin = (line: SewingLine, lines: readonly SewingLine[]): boolean =>
+  lines.some(
+    other =>
+      other !== line &&
+      other.piece === line.piece &&
+      Math.abs(other.lengthMm - line.lengthMm) <= 0.5 &&
+      other.middle.y > line.middle.y,
+  );
+
+/** A collar onto its stand, which laps over beyond it. */
+export function collars(lines: readonly SewingLine[]): readonly Candidate[] {
+  const own = lines.filter(line => line.pieceRole === 'collar');
+  return own
+    .filter(line => line.role === 'neck')
+    .flatMap(collar =>
+      own
+        .filter(stand => stand.piece !== collar.piece && stand.role === undefined && isLong(stand, own))
+        .map(stand =>
+          candidate('collar', [collar], [stand], lapsUnder, {
+            runs: { a: runsOf(collar, false), b: runsOf(stand, true) },
+          }),
+        ),
+    );
+}
+
+/** The outer edges of a lining, and those of what it lies under: its hem may also hang free. */
+export function linings(lines: readonly SewingLine[], round: Round): readonly Candidate[] {
+  const inside = lines.filter(line => line.layer === 1);
+  if (inside.length === 0) return [];
+  const covered = new Set(
+    lines.filter(line => outside(line) && hasLining(line, inside)).map(line => line.piece),
+  );
+  // A lining is as long as what it lies under, sewn to it or not: lengths tell nothing here.
+  const group = (name: string, odds: number, ...roles: readonly EdgeRole[]): readonly Candidate[] => {
+    const of = (line: SewingLine): boolean => line.role !== undefined && roles.includes(line.role);
+    const [a, b] = [inside, lines.filter(line => covered.has(line.piece))].map(side => side.filter(of));
+    const along = (side: readonly SewingLine[]): readonly EdgeRun[] =>
+      round([...side].sort((x, y) => roles.indexOf(x.role!) - roles.indexOf(y.role!))).flatMap(
+        ({ line, front }) =>
+          line.role === 'centre' ? runsOf(line, line.after !== 'neck') : fromCentre(line, front),
+      );
+    const runs = { a: along(a!), b: along(b!) };
+    return a!.length === 0 ? [] : [{ ...candidate(name, a!, b!, exact, { runs }), odds }];
+  };
+  return [
+    ...group('lining edge', 5, 'centre', 'neck'),
+    ...group('lining armhole', 3, 'armhole'),
+    ...group('lining hem', 1.2, 'hem'),
+  ];
+}
+
+const hasLining = (line: SewingLine, inside: readonly SewingLine[]): boolean =>
+  inside.some(other => other.role === line.role && Math.abs(other.lengthMm - line.lengthMm) <= 0.5);
+
+const isLong = (line: SewingLine, lines: readonly SewingLine[]): boolean =>
+  lines.every(other => other.piece !== line.piece || other.lengthMm <= 1.3 * line.lengthMm);

@@ -1,0 +1,127 @@
+import { edgeNamed } from '../../pattern/outline.js';
+import type { EdgeRole, PieceRole } from '../../pattern/types.js';
+import { type Candidate, candidate, usual } from './seam-candidates.js';
+import { type Easing, exact, gathered, slightlyEased } from './seam-chances.js';
+import { runsOf, type SewingLine } from './sewing-lines.js';
+
+// Seams of one line to one line.
+
+interface PairRule {
+  readonly roles: readonly [EdgeRole, EdgeRole];
+  readonly pieces: readonly (readonly [PieceRole, PieceRole])[];
+  readonly easing: Easing;
+}
+
+const alike = (...roles: readonly PieceRole[]): readonly (readonly [PieceRole, PieceRole])[] =>
+  roles.map(role => [role, role] as const);
+const pairRules: readonly PairRule[] = [
+  {
+    roles: ['shoulder', 'shoulder'],
+    pieces: [...alike('bodice', 'yoke'), ['bodice', 'yoke']],
+    easing: slightlyEased,
+  },
+  { roles: ['side', 'side'], pieces: alike('bodice', 'skirt', 'yoke'), easing: exact },
+  { roles: ['panel', 'panel'], pieces: alike('bodice', 'skirt'), easing: slightlyEased },
+  { roles: ['armhole', 'armhole'], pieces: [['bodice', 'sleeve']], easing: exact },
+  { roles: ['outseam', 'outseam'], pieces: alike('trouser'), easing: exact },
+  { roles: ['inseam', 'inseam'], pieces: alike('trouser'), easing: exact },
+  { roles: ['yoke', 'yoke'], pieces: [['bodice', 'yoke']], easing: gathered },
+  { roles: ['waist', 'yoke'], pieces: [['skirt', 'yoke']], easing: gathered },
+  { roles: ['waist', 'hem'], pieces: [['skirt', 'bodice']], easing: gathered },
+];
+
+/** Line to line, of two pieces. */
+export function pairs(lines: readonly SewingLine[]): readonly Candidate[] {
+  return lines.flatMap((first, i) =>
+    lines.slice(i + 1).flatMap(second => {
+      if (first.piece === second.piece || first.layer !== second.layer) return [];
+      return pairRules.flatMap(rule =>
+        [
+          [first, second],
+          [second, first],
+        ].flatMap(([a, b], turn) =>
+          fits(rule, a!, b!) && (turn === 0 || !fits(rule, b!, a!)) ? [pair(rule, a!, b!)] : [],
+        ),
+      );
+    }),
+  );
+}
+
+const fits = ({ roles, pieces }: PairRule, a: SewingLine, b: SewingLine): boolean =>
+  a.role === roles[0] &&
+  b.role === roles[1] &&
+  pieces.some(([p, q]) => a.pieceRole === p && b.pieceRole === q) &&
+  // A panel seam joins the middle of a front or back to its side.
+  (roles[0] !== 'panel' || a.hasCentre !== b.hasCentre);
+
+function pair({ roles, easing }: PairRule, a: SewingLine, b: SewingLine): Candidate {
+  const across = roles[0] !== roles[1] || roles[0] === 'yoke';
+  return candidate(roles[0], [a], [b], easing, {
+    runs: { a: runsOf(a, false), b: runsOf(b, isTurned(a, b)) },
+    // Below one another, centre lies on centre: on folds both, or in a seam both.
+    prior: usual * (across ? (a.onFold === b.onFold ? 2 : 0.3) : 1),
+  });
+}
+
+/** Whether a second line goes the other way from the same corner: clockwise from what the first goes clockwise to. */
+function isTurned(a: SewingLine, b: SewingLine): boolean {
+  const rank = (role: EdgeRole | undefined): number => corners.indexOf(role ?? 'panel');
+  const forward = (line: SewingLine): number => Math.sign(rank(line.after) - rank(line.before));
+  return forward(a) * forward(b) < 0;
+}
+/** Edges from the top of the body to its foot and from its middle outwards, so that lines are seen to go the same way. */
+const corners: readonly EdgeRole[] = [
+  'centre',
+  'neck',
+  'crotch',
+  'shoulder',
+  'cap',
+  'yoke',
+  'armhole',
+  'waist',
+  'underarm',
+  'panel',
+  'side',
+  'outseam',
+  'inseam',
+  'hem',
+  'wrist',
+];
+
+/** A piece with itself: the underarms of a sleeve, the sides of gores; the crotch and an open centre of a pair. */
+export function own(lines: readonly SewingLine[]): readonly Candidate[] {
+  const twins = lines.flatMap((a, i) =>
+    lines
+      .slice(i + 1)
+      .filter(b => b.piece === a.piece && a.role === b.role && twinRoles.includes(a.role ?? 'hem'))
+      .map(b =>
+        candidate(a.role!, [a], [b], exact, {
+          runs: { a: runsOf(a, false), b: runsOf(b, true) },
+          // Gores are cut alike; a whole front has a back.
+          prior: a.role === 'side' ? (a.piece.cutting.count > 2 ? usual : 0.05) : usual,
+        }),
+      ),
+  );
+  const halves = lines
+    .filter(({ piece, role }) => role === 'crotch' || (piece.cutting.mirrored && role === 'centre'))
+    .filter(({ layer, pieceRole, role }) => role === 'crotch' || (layer === 0 && pieceRole !== 'collar'))
+    .filter(({ piece, edges }) => edges.every(name => edgeNamed(piece, name).kind === 'seam'))
+    .map(line => {
+      const runs = runsOf(line, false);
+      // A crotch is always sewn to its other side; a centre may be an opening.
+      const odds = line.role === 'crotch' ? 30 * line.confidence : 1.5 * line.confidence;
+      return {
+        name: line.role!,
+        a: [line],
+        b: [line],
+        runs: { a: runs, b: runs },
+        odds,
+        aMm: line.lengthMm,
+        bMm: line.lengthMm,
+      };
+    });
+  return [...twins, ...halves];
+}
+
+/** Edges that a piece may have twice and that are then sewn to one another. */
+const twinRoles: readonly EdgeRole[] = ['underarm', 'inseam', 'side'];
