@@ -1,24 +1,13 @@
-import {
-  type Edge,
-  type Notch,
-  type Pattern,
-  type Piece,
-  pathLength,
-  pieceNamed,
-} from '@paperhinge/geometry';
+import { type Edge, type Pattern, type Piece, pathLength, pieceNamed } from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { angleBetween, subtract } from '@paperhinge/geometry/plane';
 import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
-import type { Became } from '../became/became.js';
-import { thingsOn } from '../became/by-names.js';
-import { follow } from '../became/follow.js';
 import { laidAside } from '../derive/free-place.js';
 import { type DivisionEnd, divisionCut } from '../dividing/course.js';
-import { withGrainOf } from '../dividing/grain-for.js';
+import { inTwo } from '../dividing/in-two.js';
 import { requireFreeEdgeName, requireFreePieceName, requireFreeSeamName } from '../dividing/names-free.js';
-import { type Part, partOf } from '../dividing/parted.js';
 import { finding, saying } from '../dividing/tellings.js';
 import { usualAllowance } from '../dividing/usual-allowance.js';
 import type { CutPiece } from '../hinge/cut-piece.js';
@@ -111,19 +100,9 @@ function divided(pattern: Pattern, parameters: Divide): Alteration {
     const cutPiece = cutApart(piece, [divisionCut(piece, parameters)]);
     const keeping = holdingSection(cutPiece);
     const fresh = newEdge(piece, cutPiece, seam, parameters.allowance);
-    const parts = cutPiece.sections.map((_, section) =>
-      partOf(cutPiece, section, section === keeping ? piece.name : name, fresh),
-    );
-    const kept = parts[keeping]!,
-      off = parts[1 - keeping]!;
-    const became = becameOf(piece, parts);
-    const [first, second] = [kept, off].map(part => {
-      const own = withGrainOf(part.piece, piece);
-      const notches = notchesOn(piece, became, own.name);
-      return { ...own, notches };
-    });
-    const pieces = pattern.pieces.flatMap(p => (p === piece ? [first!] : [p]));
-    const laid = laidAside({ ...pattern, pieces }, second!);
+    const { kept, off, became } = inTwo(cutPiece, keeping, name, fresh);
+    const pieces = pattern.pieces.flatMap(p => (p === piece ? [kept] : [p]));
+    const laid = laidAside({ ...pattern, pieces }, off);
     const run = { edge: seam, reversed: false };
     const added = {
       name: seam,
@@ -141,7 +120,7 @@ function divided(pattern: Pattern, parameters: Divide): Alteration {
         lengthMm: pathLength(cutPiece.courses[0]!),
       }),
       findings: [
-        ...(second!.cutting.count === piece.cutting.count
+        ...(off.cutting.count === piece.cutting.count
           ? []
           : [
               finding(
@@ -155,14 +134,6 @@ function divided(pattern: Pattern, parameters: Divide): Alteration {
     };
   });
 }
-
-/** The notches of the piece that lie on one of its parts now. */
-const notchesOn = (piece: Piece, became: Became, part: string): readonly Notch[] =>
-  piece.notches.flatMap(notch =>
-    follow(became, { piece: piece.name, edge: notch.edge, at: notch.at }).flatMap(place =>
-      place.piece === part ? [{ ...notch, edge: place.edge, at: place.at }] : [],
-    ),
-  );
 
 /** Across the grain it is a yoke's seam, along it a panel's; otherwise like the seams of the piece. */
 function newEdge(piece: Piece, { courses }: CutPiece, name: string, allowance: number | undefined): Edge {
@@ -179,12 +150,4 @@ function newEdge(piece: Piece, { courses }: CutPiece, name: string, allowance: n
     allowance: allowance ?? usualAllowance(piece),
     corners: {},
   };
-}
-
-/** Every stretch and thing where one of the parts has it; the legs of darts that the cut ends at are gone. */
-function becameOf(piece: Piece, parts: readonly Part[]): Became {
-  const things = parts.flatMap(part => part.things);
-  const left = new Set(things.map(({ was }) => JSON.stringify(was)));
-  const gone = thingsOn(piece).filter(thing => !left.has(JSON.stringify(thing)));
-  return { edges: parts.flatMap(part => part.spans), things: [...things, ...gone.map(was => ({ was }))] };
 }

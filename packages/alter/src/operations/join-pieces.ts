@@ -1,20 +1,12 @@
-import {
-  edgePath,
-  type Finding,
-  type Pattern,
-  type Piece,
-  type PieceLine,
-  pathLength,
-} from '@paperhinge/geometry';
+import { edgePath, type Finding, type Pattern, type Piece, pathLength } from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
-import { transformedPath } from '@paperhinge/geometry/paths';
 import { foldEdgeOf } from '@paperhinge/geometry/pattern';
-import { type Affine, apply } from '@paperhinge/geometry/plane';
 import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
 import type { ThingBecame } from '../became/became.js';
 import { thingsOn } from '../became/by-names.js';
 import { carriedNotches } from '../became/parts.js';
+import { carriedThings } from '../dividing/carried-things.js';
 import { joinedRing } from '../dividing/joined-ring.js';
 import { laidOn } from '../dividing/laid-on.js';
 import { finding, refusal, saying } from '../dividing/tellings.js';
@@ -117,32 +109,6 @@ const refOf = (piece: Piece, edge: string) => ({ piece: piece.name, edge });
 function staysFirst({ seam, a, b }: TwoEdges): TwoEdges {
   const turn = foldEdgeOf(b.piece) !== undefined && foldEdgeOf(a.piece) === undefined;
   return turn ? { seam, a: b, b: a } : { seam, a, b };
-}
-
-/** Lines and marks of both; of the second all but the grain, under names that are free. */
-function carriedThings(first: Piece, second: Piece, motion: Affine) {
-  const taken = new Set(first.lines.map(l => l.name));
-  const things: ThingBecame[] = [{ was: { piece: second.name }, now: { piece: first.name } }];
-  const lines = second.lines.flatMap((one): readonly PieceLine[] => {
-    const was = { piece: second.name, line: one.name };
-    if (one.kind === 'grain' && first.lines.some(l => l.kind === 'grain')) {
-      things.push({ was, now: { piece: first.name, line: first.lines.find(l => l.kind === 'grain')!.name } });
-      return [];
-    }
-    const name = taken.has(one.name) ? `${one.name} ${second.name}` : one.name;
-    things.push({ was, now: { piece: first.name, line: name } });
-    return [{ ...one, name, path: transformedPath(one.path, motion) }];
-  });
-  const marked = new Set(first.marks.map(m => m.name));
-  const marks = second.marks.map(mark => {
-    const name = marked.has(mark.name) ? `${mark.name} ${second.name}` : mark.name;
-    things.push({
-      was: { piece: second.name, mark: mark.name },
-      now: { piece: first.name, mark: name },
-    });
-    return { ...mark, name, at: apply(motion, mark.at) };
-  });
-  return { lines: [...first.lines, ...lines], marks: [...first.marks, ...marks], things };
 }
 
 /** Darts and pleats of the second piece, by the names they have now. */

@@ -90,6 +90,21 @@ describe('a full or small bust', () => {
   });
 });
 
+// Found by random sequences: at 60.4 mm the point was half way between the two legs, and one was 1.0004 mm longer.
+test('the waist dart of a bodice that was widened has legs of one length', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 5, max: 110 }), by => {
+      const { pattern } = adjust(dress, { for: 'full bust', by });
+      validatePattern(pattern);
+      const { legs } = dartsOf(pieceNamed(pattern, 'front')).find(d => d.name === 'under-bust')!;
+      const before = dartsOf(pieceNamed(dress, 'front')).find(d => d.name === 'under-bust')!.legs;
+      const apart = ([first, second]: typeof legs): number => pathLength(first) - pathLength(second);
+      expect(Math.abs(apart(legs) - apart(before))).toBeLessThan(0.01);
+    }),
+    { numRuns: 25, examples: [[60.4]] },
+  );
+});
+
 describe('arm and thigh', () => {
   // Four rigid parts about four hinges: edges keep their lengths, and the underarms are by farther apart.
   test.each([

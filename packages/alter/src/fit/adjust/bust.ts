@@ -1,5 +1,5 @@
 import { type Dart, edgePath, type Pattern, type Piece, type Point, pathLength } from '@paperhinge/geometry';
-import { pointAlong } from '@paperhinge/geometry/paths';
+import { pathEnd, pathStart, pointAlong } from '@paperhinge/geometry/paths';
 import { dartsOf, edgesOfRole, neighboursOf, withPiece } from '@paperhinge/geometry/pattern';
 import {
   type Affine,
@@ -8,11 +8,13 @@ import {
   apply,
   dot,
   identity,
+  lerp,
   norm,
   rotation,
   scale,
   subtract,
   translation,
+  unit,
 } from '@paperhinge/geometry/plane';
 
 import type { Alteration } from '../../alteration.js';
@@ -21,7 +23,7 @@ import type { CutPiece } from '../../hinge/cut-piece.js';
 import { inDegrees } from '../../hinge/degrees.js';
 import { dartMouth } from '../../hinge/mouth.js';
 import { openingFindings } from '../../hinge/opening-findings.js';
-import { cutApart } from '../../hinge/sections.js';
+import { cutApart, sectionAt } from '../../hinge/sections.js';
 import { swing } from '../../hinge/swing.js';
 import { grainOrVertical } from '../../moved-edges/grain.js';
 import { acrossAt, alongGrainAt, bottomOf, bustPointOf, edgeFor } from './landmarks.js';
@@ -73,10 +75,8 @@ export function swungBust(pattern: Pattern, piece: Piece, by: number): Alteratio
     return i === at.lowerCentre ? translation(scale(down, dot(moved, down))) : identity;
   });
   const apex = add(bust, moved);
-  // Half way between where its two legs went.
-  const half = scale(add(moved, scale(down, dot(moved, down))), 1 / 2);
   const done = swing(cutPiece, motions, at.centre, {
-    ...(lower ? { redrawn: new Map([[lower.name, add(lower.apex, half)]]) } : {}),
+    ...(lower ? { redrawn: new Map([[lower.name, pointBetween(cutPiece, lower, motions)]]) } : {}),
     ...(dart ? {} : { mouths: [dartMouth({ cut: cuts.length - 1, end: 'from', name: newBustDart, apex })] }),
   });
   const name = dart?.name ?? newBustDart;
@@ -185,6 +185,22 @@ function cutsFor(
       return { centre: top, upperSide: other(0, top), lowerCentre, lowerSide: other(1, lowerCentre) };
     },
   };
+}
+
+/**
+ * Where the point of a dart lies whose legs moved apart: half way between where each of them took it, and as far from
+ * one end of the mouth as from the other, so that both legs are as long.
+ */
+function pointBetween(cutPiece: CutPiece, { name, legs, apex }: Dart, motions: readonly Affine[]): Point {
+  const cut = cutPiece.cuts.findIndex(({ from }) => 'dart' in from && from.dart === name);
+  const [before, after] = (['before', 'after'] as const).map(
+    side => motions[sectionAt(cutPiece, cut, 'from', side)]!,
+  ) as [Affine, Affine];
+  const first = apply(before, pathStart(legs[0])),
+    last = apply(after, pathEnd(legs[1]));
+  const half = lerp(apply(before, apex), apply(after, apex), 1 / 2);
+  const mouth = unit(subtract(last, first));
+  return add(half, scale(mouth, dot(subtract(lerp(first, last, 1 / 2), half), mouth)));
 }
 
 /** Whether a dart's mouth lies in an edge. */
