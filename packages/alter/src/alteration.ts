@@ -35,7 +35,8 @@ export type DerivedKind =
   | 'hood'
   | 'pocket'
   | 'placket'
-  | 'lining';
+  | 'lining'
+  | 'interfacing';
 
 /** A piece made from an edge, with the figures a maker cuts and marks it by. Lengths in mm. */
 export interface Derived {

@@ -9,6 +9,7 @@ export { draftCasing } from './derive/draft-casing.js';
 export { draftCollar } from './derive/draft-collar.js';
 export { draftFacing } from './derive/draft-facing.js';
 export { draftHood } from './derive/draft-hood.js';
+export { draftInterfacing } from './derive/draft-interfacing.js';
 export { draftLining } from './derive/draft-lining.js';
 export { draftPatchPocket } from './derive/draft-patch-pocket.js';
 export { draftPlacket } from './derive/draft-placket.js';

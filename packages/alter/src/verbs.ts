@@ -3,6 +3,7 @@ import { draftCasingForm, draftCasingVerb } from './derive/draft-casing.js';
 import { draftCollarForm, draftCollarVerb } from './derive/draft-collar.js';
 import { draftFacingForm, draftFacingVerb } from './derive/draft-facing.js';
 import { draftHoodForm, draftHoodVerb } from './derive/draft-hood.js';
+import { draftInterfacingForm, draftInterfacingVerb } from './derive/draft-interfacing.js';
 import { draftLiningForm, draftLiningVerb } from './derive/draft-lining.js';
 import { draftPatchPocketForm, draftPatchPocketVerb } from './derive/draft-patch-pocket.js';
 import { draftPlacketForm, draftPlacketVerb } from './derive/draft-placket.js';
@@ -122,6 +123,7 @@ const forms = [
   draftBindingForm,
   draftFacingForm,
   draftStayForm,
+  draftInterfacingForm,
 ] as const;
 
 /** The trade verbs by name. */
@@ -199,6 +201,7 @@ const all: DoneBy<typeof forms> = [
   draftBindingVerb,
   draftFacingVerb,
   draftStayVerb,
+  draftInterfacingVerb,
 ];
 
 /** Every trade verb with what it does. */

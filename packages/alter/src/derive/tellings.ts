@@ -73,6 +73,7 @@ export interface DeriveTellings {
   'hood-without-cords': { readonly piece: string };
   'pocket-beyond-edge': { readonly edge: Thing; readonly wantedMm: number; readonly lengthMm: number };
   'corner-not-there': { readonly first: Thing; readonly second: Thing };
+  'interfacing-too-far-inside': { readonly piece: Thing; readonly insideMm: number };
   'piece-replaced': { readonly piece: string; readonly seam?: Thing };
 }
 
@@ -121,6 +122,14 @@ export interface DeriveSentences {
     readonly shorterMm: number;
     readonly pleatMm: number;
     readonly seams: number;
+  };
+  /** `instead`: of a fact of its piece, that it is cut of that cloth besides. */
+  'drafted-interfacing': {
+    readonly piece: Thing;
+    readonly of: Thing;
+    readonly count: number;
+    readonly insideMm?: number;
+    readonly instead: boolean;
   };
   /** `squareMm`: the side of the square of cloth that a binding can be cut from in one. */
   'drafted-strip': DraftedLong & { readonly kind: 'strip' | 'binding'; readonly squareMm?: number };

@@ -6,6 +6,7 @@ import { draftCasingVerb } from '../derive/draft-casing.js';
 import { draftCollarVerb } from '../derive/draft-collar.js';
 import { draftFacingVerb } from '../derive/draft-facing.js';
 import { draftHoodVerb } from '../derive/draft-hood.js';
+import { draftInterfacingVerb } from '../derive/draft-interfacing.js';
 import { draftLiningVerb } from '../derive/draft-lining.js';
 import { draftPlacketVerb } from '../derive/draft-placket.js';
 import { draftStayVerb } from '../derive/draft-stay.js';
@@ -59,6 +60,7 @@ const drafts = (): readonly AnyVerb[] => [
   draftBindingVerb,
   draftFacingVerb,
   draftStayVerb,
+  draftInterfacingVerb,
   draftFlounceVerb,
 ];
 
@@ -77,7 +79,7 @@ function refreshed(pattern: Pattern, { pieces }: Refresh): Alteration {
     const verb = drafts().find(one => one.verb === recipe.verb);
     // A pocket's mouth lies in its seam, whose change it follows.
     if (!verb) continue;
-    const done = perform(verb, now.pattern, { ...recipe.parameters, ...alongNow(now.pattern, recipe) });
+    const done = perform(verb, now.pattern, { ...recipe.parameters, ...alongNow(now.pattern, recipe, verb) });
     findings.push(...done.findings.filter(({ code }) => code !== 'piece-replaced'));
     derived.push(...(done.derived ?? []));
     const became = now.became && done.became ? inTurn(now.became, done.became) : done.became;
@@ -93,7 +95,12 @@ function refreshed(pattern: Pattern, { pieces }: Refresh): Alteration {
 }
 
 /** The edges that the pieces of a recipe are made for under their present names; a step may have divided them. */
-function alongNow(pattern: Pattern, recipe: Recipe): { readonly along?: EdgeRef | readonly EdgeRef[] } {
+function alongNow(
+  pattern: Pattern,
+  recipe: Recipe,
+  verb: AnyVerb,
+): { readonly along?: EdgeRef | readonly EdgeRef[] } {
+  if (!('along' in verb.fields)) return {};
   const own = pattern.pieces.filter(piece => piece.recipe === recipe);
   const made = own.map(({ name }) => name);
   const edges = distinctEdges(own.flatMap(({ madeFor = [] }) => madeFor)).filter(

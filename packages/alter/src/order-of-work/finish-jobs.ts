@@ -10,12 +10,12 @@ import {
 import { edgeParts } from '@paperhinge/geometry/pattern';
 import { holdsEdge, isSewn } from '../edge-refs.js';
 import { asThings, edgeLabel, type Job, job } from './jobs.js';
-import { isLining, type MadePiece } from './pieces.js';
+import { isLining, isUnder, type MadePiece } from './pieces.js';
 import { saying } from './sentences.js';
 
 /** Edges that nothing is sewn to and that are no hems, as they are to be finished: those alike are one job. */
 export function finishJobs(pattern: Pattern, made: readonly MadePiece[]): readonly Job[] {
-  const covered = made.filter(d => d.kind !== 'stay').flatMap(d => d.along);
+  const covered = made.filter(d => !isUnder(d.kind)).flatMap(d => d.along);
   const free = edgesOf(pattern).filter(
     ({ ref, edge }) =>
       edge.finish !== undefined && edge.kind === 'seam' && !isSewn(pattern, ref) && !holdsEdge(covered, ref),

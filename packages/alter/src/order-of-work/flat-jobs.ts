@@ -21,6 +21,7 @@ import { saying } from './sentences.js';
 /** What is done while the pieces lie flat, before they are sewn to one another. */
 export const flatJobs = (pattern: Pattern, made: readonly MadePiece[]): readonly Job[] => [
   ...made.filter(d => d.kind === 'stay').map(stayJob),
+  ...made.filter(d => d.kind === 'interfacing').map(fusePieceJob),
   ...pattern.pieces.flatMap(piece => (isFused(pattern, piece) ? [fuseJob(piece)] : stripJobs(piece))),
   ...dartJobs(pattern),
   ...pattern.pieces.flatMap(pleatJobs),
@@ -75,6 +76,20 @@ const fuseJob = ({ name }: Piece): Job =>
     },
     { pieces: [name] },
   );
+
+/** Interfacing that is a piece of its own. */
+function fusePieceJob({ name, along }: MadePiece): Job {
+  const on = along[0]!.piece;
+  return job(
+    'fuse',
+    `fuse ${name}`,
+    {
+      text: saying('job-fuse-piece', { piece: { piece: name }, on: { piece: on } }),
+      called: saying('called-of-piece', { what: 'interfacing', piece: { piece: on } }),
+    },
+    { pieces: [on, name], alsoCalled: [`fuse ${on}`] },
+  );
+}
 
 function dartJobs(pattern: Pattern): readonly Job[] {
   const all = pattern.pieces.flatMap(piece => [

@@ -16,7 +16,7 @@ import { holdsEdge } from '../edge-refs.js';
 import { isBias } from './bias.js';
 import { isFrontTurning } from './flat-jobs.js';
 import { asThing, asThings, edgeLabel, type Job, job } from './jobs.js';
-import { isLining, laidOnPieces, type MadePiece } from './pieces.js';
+import { isLining, isUnder, laidOnPieces, type MadePiece } from './pieces.js';
 import { saying } from './sentences.js';
 
 /** A hem that is longer than its piece's widest level by more than this is flared (common practice, no source). */
@@ -51,7 +51,7 @@ const laidOnJobs = (pattern: Pattern): readonly Job[] =>
 
 function hemJobs(pattern: Pattern, made: readonly MadePiece[]): readonly Job[] {
   const covered = [
-    ...made.filter(d => d.kind !== 'stay').flatMap(d => d.along),
+    ...made.filter(d => !isUnder(d.kind)).flatMap(d => d.along),
     ...pattern.seams.flatMap(({ a, b }) => [...a, ...b]),
   ];
   return [...hemSweep(pattern).map(h => h.edges), ...liningHems(pattern)]

@@ -1,12 +1,12 @@
 import type { Pattern } from '@paperhinge/geometry';
 import { asThings, type Job, job } from './jobs.js';
-import type { MadePiece } from './pieces.js';
+import { isUnder, type MadePiece } from './pieces.js';
 import { saying } from './sentences.js';
 
 /** The jobs of a piece made for an edge: sewn on, as a ring if it is one, turned and understitched if it is a facing. */
 export function madeJobs(pattern: Pattern, made: MadePiece): readonly Job[] {
   const { name, kind, along, joinMm, gapMm } = made;
-  if (kind === 'stay') return [];
+  if (isUnder(kind)) return [];
   const piece = { piece: name };
   const called = (what: string) => saying('called-of-piece', { what, piece });
   const own = (runs: Pattern['seams'][number]['a']) => runs.every(r => r.piece === name);

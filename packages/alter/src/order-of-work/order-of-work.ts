@@ -7,7 +7,7 @@ import { type Job, type JobKind, job, jobKinds } from './jobs.js';
 import { lateJobs } from './late-jobs.js';
 import { liningOf, turnOutJobs } from './lining.js';
 import { madeJobs } from './made-jobs.js';
-import { madePieces } from './pieces.js';
+import { madePieces, withoutInterfacing } from './pieces.js';
 import { constrained } from './rules.js';
 import { seamJobs } from './seam-jobs.js';
 import { saying } from './sentences.js';
@@ -29,11 +29,12 @@ export interface OrderedJob {
  * are faults that name them.
  */
 export function orderOfWork(
-  pattern: Pattern,
+  given: Pattern,
   derived: readonly Derived[],
   making: readonly MakingNote[],
 ): { readonly order: readonly OrderedJob[]; readonly findings: readonly Finding[] } {
-  const made = madePieces(pattern, derived);
+  const made = madePieces(given, derived);
+  const pattern = withoutInterfacing(given);
   const lining = liningOf(pattern);
   const called: readonly Job[] = [
     ...flatJobs(pattern, made),

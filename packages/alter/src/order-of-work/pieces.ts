@@ -11,7 +11,10 @@ export interface MadePiece {
   readonly gapMm: number;
 }
 
-const madeKinds: readonly PieceRole[] = ['band', 'strip', 'binding', 'facing', 'stay'];
+/** What lies under an edge and is not sewn to it. */
+export const isUnder = (kind: DerivedKind): boolean => kind === 'stay' || kind === 'interfacing';
+
+const madeKinds: readonly PieceRole[] = ['band', 'strip', 'binding', 'facing', 'stay', 'interfacing'];
 
 /** The pieces drafted in this run, and those that a file says were made for edges that are still there. */
 export function madePieces(pattern: Pattern, derived: readonly Derived[]): readonly MadePiece[] {
@@ -41,6 +44,13 @@ export function madePieces(pattern: Pattern, derived: readonly Derived[]): reado
         gapMm: 0,
       })),
   ];
+}
+
+/** The pattern without what is fused or laid under others and in no seam: its darts and hems are theirs. */
+export function withoutInterfacing(pattern: Pattern): Pattern {
+  const sewn = new Set(pattern.seams.flatMap(({ a, b }) => [...a, ...b].map(run => run.piece)));
+  const pieces = pattern.pieces.filter(piece => pieceRoleOf(piece) !== 'interfacing' || sewn.has(piece.name));
+  return pieces.length === pattern.pieces.length ? pattern : { ...pattern, pieces };
 }
 
 /** Whether a piece lines the garment: by its role, or cut from a lining. */

@@ -30,6 +30,7 @@ interface Turned {
 export interface OrderSentences {
   'job-stay': OnEdges;
   'job-fuse': { readonly piece: Thing };
+  'job-fuse-piece': { readonly piece: Thing; readonly on: Thing };
   'job-fuse-strip': { readonly edge: Thing; readonly widthMm: number };
   'job-dart': { readonly dart: Thing };
   'job-pleat': {

@@ -149,6 +149,10 @@ export const derive: Tellings<DeriveTellings> = {
     message: capital(`${say.thing(first)} and ${say.thing(second)} do not meet in a corner.`),
     remedy: 'Name the two edges that meet where the pocket is to lie.',
   }),
+  'interfacing-too-far-inside': ({ piece, insideMm }, say) => ({
+    message: `Trimmed ${say.slight(insideMm)} inside the stitching line, the interfacing of ${say.thing(piece)} would lose an edge.`,
+    remedy: 'Trim it by less: a few millimetres keep it out of the seams.',
+  }),
   'piece-replaced': ({ piece, seam }, say) => ({
     message: `The drafted ${say.name(piece)} takes the place of the pattern's own${seam ? `, in ${say.thing(seam)} too` : ''}.`,
     remedy: 'Give the new piece another name if both are wanted.',
@@ -200,6 +204,16 @@ export const drafts: Sentences<DeriveSentences> = {
   'drafted-lining': ({ pieces, shorterMm, pleatMm, seams }, say) =>
     capital(
       `${say.things(pieces)} were traced${shorterMm > 0 ? `, ${say.length(shorterMm)} shorter` : ''}${pleatMm > 0 ? `, with an ease pleat of ${say.length(pleatMm)} at the centre back` : ''}; ${seams === 1 ? 'one seam goes' : `${seams} seams go`} with them.`,
+    ),
+  'drafted-interfacing': ({ piece, of, count, insideMm, instead }, say) =>
+    capital(
+      `${say.thing(piece)} was traced from ${say.thing(of)}, ${
+        insideMm === undefined
+          ? 'with its allowances, to be caught in the seams'
+          : insideMm === 0
+            ? 'on the stitching line, without allowances'
+            : `${say.slight(insideMm)} inside the stitching line, without allowances`
+      }; cut ${count}${instead ? `, instead of ${say.thing(of)} cut of that cloth besides` : ''}.`,
     ),
   'drafted-strip': ({ kind, piece, count, edgeMm, lengthMm, widthMm, squareMm, replaced }, say) =>
     capital(

@@ -67,6 +67,7 @@ const closures = { hooks: ['hook and eye', 'hooks and eyes'], snaps: ['snap', 's
 export const order: Sentences<OrderSentences> = {
   'job-stay': ({ piece, edges }, say) => `Sew ${say.thing(piece)} to ${edgeWords(edges, say)}.`,
   'job-fuse': ({ piece }, say) => `Fuse the interfacing to ${say.thing(piece)}.`,
+  'job-fuse-piece': ({ piece, on }, say) => `Fuse ${say.thing(piece)} to ${say.thing(on)}.`,
   'job-fuse-strip': ({ edge, widthMm }, say) =>
     `Fuse a strip of interfacing, ${say.allowance(widthMm)} wide, along ${say.thing(edge)}.`,
   'job-dart': ({ dart }, say) => `Sew and press ${say.thing(dart)}.`,

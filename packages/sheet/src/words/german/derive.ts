@@ -134,6 +134,10 @@ export const derive: Tellings<DeriveTellings> = {
     message: `${say.thing(first)} und ${say.thing(second)} treffen sich in keiner Ecke.`,
     remedy: 'Nennen Sie die beiden Kanten, die sich dort treffen, wo die Tasche liegen soll.',
   }),
+  'interfacing-too-far-inside': ({ piece, insideMm }, say) => ({
+    message: `${say.slight(insideMm)} innerhalb der Nahtlinie verlöre die Einlage eine Kante: ${say.thing(piece)}.`,
+    remedy: 'Nehmen Sie weniger: Wenige Millimeter halten sie aus den Nähten heraus.',
+  }),
   'piece-replaced': ({ piece, seam }, say) => ({
     message: `Das gezeichnete ${say.thing({ piece })} tritt an die Stelle des alten${seam ? `, auch in ${say.thing(seam)}` : ''}.`,
     remedy: 'Geben Sie dem neuen Teil einen anderen Namen, wenn beide gebraucht werden.',
@@ -172,6 +176,14 @@ export const drafts: Sentences<DeriveSentences> = {
     `${say.thing(piece)} schräg abgeschnitten, der Eingriff ${say.length(mouthMm)} lang; dafür gezeichnet: ${say.things(pieces)}.`,
   'drafted-lining': ({ pieces, shorterMm, pleatMm, seams }, say) =>
     `${say.things(pieces)} abgenommen${shorterMm > 0 ? `, ${say.length(shorterMm)} kürzer` : ''}${pleatMm > 0 ? `, mit ${say.length(pleatMm)} Bewegungsfalte in der hinteren Mitte` : ''}; Nähte mit ihnen: ${seams}.`,
+  'drafted-interfacing': ({ piece, of, count, insideMm, instead }, say) =>
+    `${say.thing(piece)} wurde abgenommen von: ${say.thing(of)}, ${
+      insideMm === undefined
+        ? 'mit dessen Zugaben, in den Nähten mitgefasst'
+        : insideMm === 0
+          ? 'auf der Nahtlinie, ohne Zugaben'
+          : `${say.slight(insideMm)} innerhalb der Nahtlinie, ohne Zugaben`
+    }; ${count}-mal zuschneiden${instead ? ', statt des zusätzlichen Zuschnitts aus diesem Stoff' : ''}.`,
   'drafted-strip': ({ kind, piece, count, edgeMm, lengthMm, widthMm, squareMm, replaced }, say) =>
     `${say.thing({ piece })} für ${say.length(edgeMm)} Kante gezeichnet: ${times(count)}${cut(lengthMm, widthMm, say)}${
       kind === 'binding'

@@ -76,6 +76,7 @@ const closures = {
 export const order: Sentences<OrderSentences> = {
   'job-stay': ({ piece, edges }, say) => `${say.thing(piece)} an ${edgeWords(edges, say)} nähen.`,
   'job-fuse': ({ piece }, say) => `Einlage auf ${say.thing(piece)} bügeln.`,
+  'job-fuse-piece': ({ piece, on }, say) => `${say.thing(piece)} aufbügeln auf: ${say.thing(on)}.`,
   'job-fuse-strip': ({ edge, widthMm }, say) =>
     `Einen ${say.allowance(widthMm)} breiten Streifen Einlage aufbügeln: ${say.thing(edge)}.`,
   'job-dart': ({ dart }, say) => `${say.thing(dart)} nähen und bügeln.`,

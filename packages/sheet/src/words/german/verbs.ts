@@ -206,6 +206,11 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     sentence:
       'Schlitzbesatz „{name}“ für einen Schlitz von {length} in {along} zeichnen[, fertig {width} breit][, aus {fabric}]',
   },
+  'draft interfacing': {
+    does: 'Nimmt die Einlage eines Teils oder Belegs als eigenes Teil ab: mit dessen Zugaben, so dass die Nähte sie mitfassen, oder um ein Maß innerhalb der Nahtlinie.',
+    sentence:
+      'Einlage „{name}“ für {piece} zeichnen[, {inside} innerhalb der Nahtlinie][, {count}-mal zugeschnitten][, aus {fabric}]',
+  },
   refresh: {
     does: 'Zeichnet Bündchen, Belege, Kragen und was sonst für Kanten gemacht wurde neu, für diese Kanten, wie sie jetzt sind.',
     sentence: 'Für Kanten Gezeichnetes neu zeichnen[: {pieces}]',
