@@ -4,10 +4,11 @@ import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { endTangent, pathEnd, pathStart, startTangent, tangentAlong } from '@paperhinge/geometry/paths';
 import { angleBetween, distance } from '@paperhinge/geometry/plane';
 import { apartBetween } from './apart.js';
+import type { Blend, FailedBlend } from './blend.js';
 import { type BrokenPlace, type BrokenPlaces, brokenPlaces } from './broken-places.js';
 import type { WantedEnd, WantedEnds } from './ends.js';
 import { fairThroughout } from './fair-throughout.js';
-import { type Blend, blendedAt, type FailedBlend } from './local-blend.js';
+import { blendedAt } from './local-blend.js';
 
 /** A line after truing. */
 export interface Trued {
