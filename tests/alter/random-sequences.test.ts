@@ -143,6 +143,10 @@ function valueFor(pattern: Pattern, field: Field, so: Record<string, unknown>, d
       return `new ${Math.floor(draw.next() * 1000)}`;
     case 'group':
       return fieldsFor(pattern, field.fields!, draw, so);
+    case 'groups':
+      return Array.from({ length: 1 + Math.floor(draw.next() * 3) }, () =>
+        fieldsFor(pattern, field.fields!, draw, so),
+      );
     default:
       return 'text';
   }

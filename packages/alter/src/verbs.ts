@@ -40,6 +40,7 @@ import { moveDartForm, moveDartVerb } from './operations/move-dart.js';
 import { moveDartPointForm, moveDartPointVerb } from './operations/move-dart-point.js';
 import { moveSeamForm, moveSeamVerb } from './operations/move-seam.js';
 import { openDartForm, openDartVerb } from './operations/open-dart.js';
+import { pinchOutForm, pinchOutVerb } from './operations/pinch-out.js';
 import { raiseNecklineForm, raiseNecklineVerb } from './operations/raise-neckline.js';
 import { recutArmholeForm, recutArmholeVerb } from './operations/recut-armhole.js';
 import { recutEdgeForm, recutEdgeVerb } from './operations/recut-edge.js';
@@ -51,6 +52,7 @@ import { setAllowanceForm, setAllowanceVerb } from './operations/set-allowance.j
 import { setSeamForm, setSeamVerb } from './operations/set-seam.js';
 import { shapeHemForm, shapeHemVerb } from './operations/shape-hem.js';
 import { shapeSleeveForm, shapeSleeveVerb } from './operations/shape-sleeve.js';
+import { shareDartForm, shareDartVerb } from './operations/share-dart.js';
 import { lengthenForm, lengthenVerb, shortenForm, shortenVerb } from './operations/shorten.js';
 import { spreadForm, spreadVerb } from './operations/spread.js';
 import { letOutForm, letOutVerb, takeInForm, takeInVerb } from './operations/take-in.js';
@@ -65,12 +67,14 @@ const forms = [
   shortenForm,
   lengthenForm,
   closeDartForm,
+  shareDartForm,
   moveDartForm,
   joinDartsForm,
   openDartForm,
   resizeDartForm,
   moveDartPointForm,
   changeDartForm,
+  pinchOutForm,
   trueDartForm,
   addContourDartForm,
   divideForm,
@@ -143,12 +147,14 @@ const all: DoneBy<typeof forms> = [
   shortenVerb,
   lengthenVerb,
   closeDartVerb,
+  shareDartVerb,
   moveDartVerb,
   joinDartsVerb,
   openDartVerb,
   resizeDartVerb,
   moveDartPointVerb,
   changeDartVerb,
+  pinchOutVerb,
   trueDartVerb,
   addContourDartVerb,
   divideVerb,

@@ -54,9 +54,18 @@ function described(schema: JsonSchema, fields: Fields): JsonSchema {
   const properties = Object.entries(fields).map(([key, field]) => {
     const name = inSheet(key);
     const { description = describe(field), ...rest } = own[name]!;
-    return [name, field.kind === 'group' ? described(own[name]!, field.fields!) : { description, ...rest }];
+    if (field.kind === 'group') return [name, described(own[name]!, field.fields!)];
+    // One of several may stand alone or in a list; each has the same fields.
+    if (field.kind === 'groups') return [name, { description, anyOf: eachOf(rest, field.fields!) }];
+    return [name, { description, ...rest }];
   });
   return { ...schema, properties: Object.fromEntries(properties) };
+}
+
+function eachOf({ anyOf }: JsonSchema, fields: Fields): readonly JsonSchema[] {
+  const [one, list] = anyOf as readonly [JsonSchema, JsonSchema];
+  const each = described(one, fields);
+  return [each, { ...list, items: each }];
 }
 
 function describe({ kind, of }: Field): string {

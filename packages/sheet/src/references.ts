@@ -53,6 +53,10 @@ function inField(field: Field, value: unknown, path: string, scope: Scope): read
       path: `${path}.`,
       outer: scope,
     });
+  if (kind === 'groups')
+    return (value as readonly Parameters[]).flatMap((parameters, i) =>
+      inFields({ fields: field.fields!, parameters, path: `${path}.${i}.`, outer: scope }),
+    );
   if (kind === 'piece') return [{ kind, name: value as string, field: path }];
   if (kind === 'pieces')
     return (value as readonly string[]).map((name, i) => ({ kind: 'piece', name, field: `${path}.${i}` }));

@@ -6,7 +6,7 @@ import { verbs as germanVerbs } from '../../../packages/sheet/src/words/german/v
 /** Every field as a sentence names it: `half width`, `to.edge`. */
 const pathsOf = (fields: Fields, prefix = ''): readonly string[] =>
   Object.entries(fields).flatMap(([name, field]) =>
-    field.fields ? pathsOf(field.fields, `${inSheet(name)}.`) : [`${prefix}${inSheet(name)}`],
+    field.kind === 'group' ? pathsOf(field.fields!, `${inSheet(name)}.`) : [`${prefix}${inSheet(name)}`],
   );
 const named = (sentence: string): readonly string[] =>
   [...sentence.matchAll(/\{([^}]*)\}/g)].map(match => match[1]!);
@@ -21,7 +21,7 @@ describe.each(verbs.map(verb => [verb.verb, verb] as const))('%s', (name, verb) 
   test('says every field that must be given, and none that it does not have', () => {
     expect(paths).toEqual(expect.arrayContaining([...named(verb.sentence)]));
     const needed = Object.entries(verb.fields).filter(
-      ([, field]) => field.giving === 'needed' && !field.fields,
+      ([, field]) => field.giving === 'needed' && field.kind !== 'group',
     );
     expect(named(verb.sentence)).toEqual(expect.arrayContaining(needed.map(([field]) => inSheet(field))));
   });

@@ -3,7 +3,7 @@ import { type Accessor, createMemo, createSignal } from 'solid-js';
 import type { Declared } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
 import type { WrittenStep } from '../job/written.js';
-import { partsOf, type SentencePart, sentenceOf, valueAt } from './sentence.js';
+import { eachSaid, partsOf, type SentencePart, sentenceOf, valueAt } from './sentence.js';
 
 /** A step of the sheet, by its place in the order. */
 export interface StepProps {
@@ -47,7 +47,9 @@ export function createReading(props: StepProps, isOpen: Accessor<boolean>) {
   };
   const partsWhere = (isGiven: (name: string) => boolean): readonly SentencePart[] => {
     const known = verb();
-    return known ? partsOf(sentenceOf(known, garment.verbWords()), isGiven) : [];
+    if (!known) return [];
+    const parts = partsOf(sentenceOf(known, garment.verbWords()), isGiven);
+    return parts.flatMap(part => eachSaid(part, known, props.step.fields));
   };
   return {
     verb,

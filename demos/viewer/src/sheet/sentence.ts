@@ -24,6 +24,8 @@ export function fieldAt(verb: Declared, name: string): Field | undefined {
   let fields: Declared['fields'] | undefined = verb.fields;
   let field: Field | undefined;
   for (const part of name.split('.')) {
+    // Which of several, each with the same fields.
+    if (field?.kind === 'groups' && /^\d+$/.test(part)) continue;
     field = Object.entries(fields ?? {}).find(([own]) => inSheet(own) === part)?.[1];
     fields = field?.fields;
   }
@@ -41,6 +43,27 @@ export const valueAt = (fields: Readonly<Record<string, unknown>>, name: string)
           : undefined,
       fields,
     );
+
+/** A field that holds several things with fields of their own, as a blank for each value that is there. */
+export function eachSaid(
+  part: SentencePart,
+  verb: Declared,
+  fields: Readonly<Record<string, unknown>>,
+): readonly SentencePart[] {
+  if (!('field' in part) || fieldAt(verb, part.field)?.kind !== 'groups') return [part];
+  const several = valueAt(fields, part.field);
+  if (!Array.isArray(several)) return [part];
+  const paths = (value: unknown, path: string): readonly string[] =>
+    typeof value === 'object' && value !== null && !Array.isArray(value)
+      ? Object.entries(value).flatMap(([key, inner]) => paths(inner, `${path}.${key}`))
+      : [path];
+  return several.flatMap((one, i) =>
+    paths(one, `${part.field}.${i}`).flatMap((field, k): readonly SentencePart[] => [
+      ...(i + k === 0 ? [] : [{ words: k === 0 ? '; ' : ' ' }]),
+      { field },
+    ]),
+  );
+}
 
 /** A value as a sentence says it: lists joined, `front.hem` as "front hem", dashes as spaces. */
 export function spoken(value: unknown, and: string): string {

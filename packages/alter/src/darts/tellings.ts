@@ -1,4 +1,4 @@
-import type { Thing } from '@paperhinge/geometry';
+import type { Saying, Thing } from '@paperhinge/geometry';
 import {
   anyFinding,
   anyRefusal,
@@ -29,6 +29,11 @@ export interface DartTellings {
   'dart-leaves-piece': { readonly dart: Thing };
   'dart-too-deep': { readonly dart: Thing; readonly deepMm: number; readonly byMm: number };
   'dart-beside-nothing': { readonly dart: Thing; readonly toMm: number; readonly roomMm: number };
+  /** Which of its parts says neither an edge nor a dart, or both; from 1. */
+  'share-place-unclear': { readonly dart: Thing; readonly part: number };
+  'shares-over-whole': { readonly dart: Thing; readonly sharePercent: number };
+  'shares-leave-nothing': { readonly dart: Thing };
+  'pinch-too-wide': { readonly edge: Thing; readonly byMm: number; readonly slashMm: number };
   'dart-into-itself': { readonly dart: Thing };
   'dart-end-redrawn': { readonly edge: Thing; readonly movedMm: number };
   'contour-dart-leaves-piece': { readonly piece: Thing; readonly name: string };
@@ -52,6 +57,34 @@ export interface DartSentences {
     readonly dart: Thing;
     readonly into: Thing;
     readonly angleDeg: number;
+    readonly formerMm: number;
+    readonly intakeMm: number;
+  };
+  /** Each part is a `shared-into-edge` or a `shared-into-dart`. */
+  'shared-dart': {
+    readonly dart: Thing;
+    readonly wholeDeg: number;
+    readonly restDeg: number;
+    readonly parts: readonly Saying[];
+  };
+  'shared-into-edge': {
+    readonly edge: Thing;
+    readonly sharePercent: number;
+    readonly alongMm: number;
+    readonly openedMm: number;
+  };
+  'shared-into-dart': {
+    readonly into: Thing;
+    readonly sharePercent: number;
+    readonly formerMm: number;
+    readonly intakeMm: number;
+  };
+  'pinched-out': {
+    readonly edge: Thing;
+    readonly alongMm: number;
+    readonly byMm: number;
+    readonly angleDeg: number;
+    readonly dart: Thing;
     readonly formerMm: number;
     readonly intakeMm: number;
   };

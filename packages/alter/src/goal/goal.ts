@@ -27,6 +27,10 @@ export const goalsIn = (fields: Fields, given: Given): readonly GoalAt[] =>
     if (isGoal(value)) return [{ goal: value, path: [name], field }];
     if (field.kind === 'lengths' && Array.isArray(value))
       return value.flatMap((one, i) => (isGoal(one) ? [{ goal: one, path: [name, i], field }] : []));
+    if (field.kind === 'groups' && Array.isArray(value))
+      return value.flatMap((one, i) =>
+        goalsIn(field.fields!, one as Given).map(at => ({ ...at, path: [name, i, ...at.path] })),
+      );
     if (field.kind !== 'group' || typeof value !== 'object' || value === null) return [];
     return goalsIn(field.fields!, value as Given).map(at => ({ ...at, path: [name, ...at.path] }));
   });

@@ -1,34 +1,24 @@
-import { type Dart, type Pattern, type Piece, type Point, pieceNamed } from '@paperhinge/geometry';
+import { type Pattern, pieceNamed } from '@paperhinge/geometry';
 import { withPiece } from '@paperhinge/geometry/pattern';
-import {
-  add,
-  apply,
-  distance,
-  identity,
-  lerp,
-  rotation,
-  scale,
-  subtract,
-  unit,
-} from '@paperhinge/geometry/plane';
+import { apply, distance, identity, rotation } from '@paperhinge/geometry/plane';
 import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
 import { inTurn } from '../became/in-turn.js';
+import { drawnToPivot } from '../darts/drawn-to-pivot.js';
 import { withLegsTrued } from '../darts/legs-trued.js';
-import { intakeOf, middleOfMouth, mouthOf } from '../darts/mouth.js';
+import { intakeOf, mouthOf } from '../darts/mouth.js';
 import { pivotOf } from '../darts/pivot.js';
+import { pointBackFrom } from '../darts/point-back.js';
 import { refusal as dartRefusal, saying } from '../darts/tellings.js';
 import { dartAngle } from '../hinge/assemble.js';
 import { dartNamed } from '../hinge/dart-named.js';
 import { inDegrees } from '../hinge/degrees.js';
 import { holdingSection } from '../hinge/holding.js';
 import { openingFindings } from '../hinge/opening-findings.js';
-import { withLegsTo } from '../hinge/redrawn-legs.js';
 import { cutApart, sectionAt } from '../hinge/sections.js';
 import { swing } from '../hinge/swing.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
-import { refusal } from './tellings.js';
 
 /** Close a dart into another one. */
 export interface JoinDarts {
@@ -84,7 +74,7 @@ function joinedDarts(pattern: Pattern, parameters: JoinDarts): Alteration {
     const pivot = pivotOf(piece, parameters) ?? stays.apex;
     if (parameters.dart === parameters.into)
       throw dartRefusal('dart-into-itself', { dart: { ...where, dart: stays.name } }, where);
-    const drawn = bothDrawnTo(piece, dartNamed(piece, parameters.dart), stays, pivot);
+    const drawn = drawnToPivot(piece, parameters.dart, [stays.name], pivot);
     const even = withLegsTrued(drawn, dartNamed(drawn, parameters.dart));
     const redrawn = even.piece;
     const closing = dartNamed(redrawn, parameters.dart);
@@ -117,27 +107,4 @@ function joinedDarts(pattern: Pattern, parameters: JoinDarts): Alteration {
       findings: [...even.findings, ...openingFindings(piece.name, swung), ...trued.findings],
     };
   });
-}
-
-/**
- * The one that closes is drawn to the pivot; the one that stays only half way to its mouth, so that paper to slash is
- * left between them: its legs are drawn anew at the end, wherever they ran.
- */
-function bothDrawnTo(piece: Piece, closing: Dart, stays: Dart, pivot: Point): Piece {
-  const half = (dart: Dart): Point => lerp(dart.apex, middleOfMouth(dart), 0.5);
-  // Whether the dart that stays points to the pivot at all, the other out of its way.
-  withLegsTo(withLegsTo(piece, closing, half(closing)), stays, pivot);
-  return withLegsTo(withLegsTo(piece, stays, half(stays)), closing, pivot);
-}
-
-function pointBackFrom(
-  pivot: Point,
-  [a, b]: readonly [Point, Point],
-  backMm: number,
-  dart: { readonly piece: string; readonly dart: string },
-): Point {
-  const axis = subtract(lerp(a, b, 0.5), pivot);
-  const deepMm = Math.hypot(axis.x, axis.y);
-  if (backMm < deepMm) return add(pivot, scale(unit(axis), backMm));
-  throw refusal('point-back-too-long', { dart, deepMm, backMm });
 }

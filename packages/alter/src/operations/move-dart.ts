@@ -1,24 +1,14 @@
 import { type Dart, type Pattern, type Piece, pieceNamed } from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { type EdgePosition, resolvePosition, withPiece } from '@paperhinge/geometry/pattern';
-import {
-  add,
-  apply,
-  distance,
-  identity,
-  lerp,
-  rotation,
-  scale,
-  subtract,
-  unit,
-} from '@paperhinge/geometry/plane';
+import { add, apply, identity, lerp, rotation, scale, subtract, unit } from '@paperhinge/geometry/plane';
 import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
-import { type Became, nothingBecame } from '../became/became.js';
+import type { Became } from '../became/became.js';
 import { inTurn } from '../became/in-turn.js';
-import { withLegsTrued } from '../darts/legs-trued.js';
-import { inwardsOf, requireFreeDartName } from '../darts/mouth.js';
+import { requireFreeDartName } from '../darts/mouth.js';
 import { pivotOf } from '../darts/pivot.js';
+import { withRestSetBack } from '../darts/rest-set-back.js';
 import { refusal as dartRefusal, saying as dartSaying } from '../darts/tellings.js';
 import { dartAngle } from '../hinge/assemble.js';
 import { pointOfEnd } from '../hinge/cut.js';
@@ -30,7 +20,6 @@ import { dartMouth } from '../hinge/mouth.js';
 import { openingFindings } from '../hinge/opening-findings.js';
 import { withLegsTo } from '../hinge/redrawn-legs.js';
 import { swing } from '../hinge/swing.js';
-import type { Reshaped } from '../moved-edges/chains.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { finding, refusal, saying } from './tellings.js';
@@ -135,7 +124,7 @@ function moved(pattern: Pattern, parameters: WholeMove): Alteration {
     const did = whatItDid(parameters, dart, opened);
     const findings = openingFindings(piece.name, swung);
     if (share < 1) {
-      const rest = withRestSetBack(swung.piece, parameters, piece);
+      const rest = withRestSetBack(swung.piece, dartNamed(piece, parameters.dart), pivot);
       const became = inTurn(swung.became, rest.became);
       return {
         pattern: withPiece(pattern, rest.piece),
@@ -176,17 +165,6 @@ function whatItDid(
     sharePercent: share * 100,
     keptDeg: inDegrees(Math.abs(dartAngle(dart) - angle)),
   });
-}
-
-/** What stays of a dart that was split gets its point back as far from the pivot as it lay, and equal legs. */
-function withRestSetBack(swung: Piece, parameters: MoveDart, before: Piece): Reshaped {
-  const old = dartNamed(before, parameters.dart);
-  const pivot = pivotOf(before, parameters) ?? old.apex;
-  const back = distance(old.apex, pivot);
-  if (back <= tolerances.coincidenceTolerance) return { piece: swung, became: nothingBecame, findings: [] };
-  const rest = dartNamed(swung, parameters.dart);
-  const drawn = withLegsTo(swung, rest, subtract(rest.apex, scale(inwardsOf(rest), back)));
-  return withLegsTrued(drawn, dartNamed(drawn, rest.name));
 }
 
 /** The dart goes on at its new place under its new name; the swing has it as closed. */

@@ -3,9 +3,7 @@ import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import {
   type Affine,
   add,
-  compose,
   distance,
-  identity,
   leftOf,
   rotation,
   scale,
@@ -14,6 +12,7 @@ import {
   unit,
 } from '@paperhinge/geometry/plane';
 import type { CutPiece } from '../hinge/cut-piece.js';
+import { motionsAcross } from '../hinge/motions-across.js';
 
 import type { WholeSpread } from './spread-wish.js';
 import { refusal } from './tellings.js';
@@ -80,27 +79,9 @@ function steps(cutPiece: CutPiece, parameters: WholeSpread): readonly Affine[] {
   });
 }
 
-/** Motions of all sections, outwards from the one that stays: each follows its neighbour and adds its own slash. */
-export function motionsFrom(cutPiece: CutPiece, holding: number, parameters: WholeSpread): readonly Affine[] {
-  const across = steps(cutPiece, parameters);
-  const motions: (Affine | undefined)[] = cutPiece.sections.map((_, i) =>
-    i === holding ? identity : undefined,
-  );
-  const visit = (section: number) => {
-    for (const [cut, { left, right }] of cutPiece.beside.entries()) {
-      if (left === right || (left !== section && right !== section)) continue;
-      const next = left === section ? right : left;
-      if (motions[next]) continue;
-      const step = left === section ? inverse(across[cut]!) : across[cut]!;
-      motions[next] = compose(step, motions[section]!);
-      visit(next);
-    }
-  };
-  visit(holding);
-  return motions.map(motion => motion ?? identity);
-}
-
-/** Of a rigid motion: its linear part is orthogonal, so its transpose turns back. */
-function inverse({ a, b, c, d, e, f }: Affine): Affine {
-  return { a, b: c, c: b, d, e: -(a * e + b * f), f: -(c * e + d * f) };
-}
+/** Motions of all sections: each follows its neighbour and adds its own slash. */
+export const motionsFrom = (
+  cutPiece: CutPiece,
+  holding: number,
+  parameters: WholeSpread,
+): readonly Affine[] => motionsAcross(cutPiece, holding, steps(cutPiece, parameters));

@@ -1,4 +1,4 @@
-import { notUsable } from './checks.js';
+import { figure, notUsable } from './checks.js';
 import type { Check, Fields } from './field.js';
 import type { AnyVerbForm } from './form.js';
 
@@ -43,4 +43,11 @@ export function takenFields(verb: string, fields: Fields, given: Given): Given {
 export const groupCheck: Check = (value, at) => {
   if (typeof value !== 'object' || value === null || Array.isArray(value)) throw notUsable(at);
   return takenFields(at.verb, at.field.fields!, value as Given);
+};
+
+/** Each of several, as few and as many as they may be. */
+export const groupsCheck: Check = (value, at) => {
+  if (!Array.isArray(value)) throw notUsable(at);
+  figure(value.length, { ...at, field: { ...at.field, kind: 'count' } });
+  return value.map(one => groupCheck(one, at));
 };

@@ -25,7 +25,8 @@ export type FieldKind =
   | 'cloth'
   | 'new-name'
   | 'text'
-  | 'group';
+  | 'group'
+  | 'groups';
 
 /** Whether a field must be given, may be left out, or has a usual value. */
 export type Giving = 'needed' | 'optional' | 'usual';
@@ -49,7 +50,7 @@ export interface Field<T = unknown, G extends Giving = Giving> {
   readonly over?: boolean;
   /** The words of a choice, or those that may stand instead of a name: `all seams`, `hem`. */
   readonly words?: readonly string[];
-  /** The fields of a group. */
+  /** The fields of a group, or of each of several. */
   readonly fields?: Fields;
   /** What it takes at the library's door; a field that was not made by the functions below takes anything. */
   readonly check?: Check;

@@ -1,6 +1,6 @@
 import type { EdgeRef, SeamEase } from '@paperhinge/geometry';
 import type { EdgePosition } from '@paperhinge/geometry/pattern';
-import { groupCheck } from './check-fields.js';
+import { groupCheck, groupsCheck } from './check-fields.js';
 import * as checks from './checks.js';
 import type { Check, Field, FieldKind, Fields, FieldsOf } from './field.js';
 
@@ -83,6 +83,9 @@ export const newName = (): Needed<string> => needed('new-name', checks.newName);
 /** Fields of its own. */
 export const group = <T>(fields: FieldsOf<T>): Needed<T> =>
   needed('group', groupCheck, { fields: fields as Fields });
+/** Several, each with fields of its own. */
+export const groups = <T>(fields: FieldsOf<T>, most: number): Needed<readonly T[]> =>
+  needed('groups', groupsCheck, { fields: fields as Fields, least: 1, most });
 
 /** May be left out. */
 export const optional = <T>(field: Field<T>): Field<T, 'optional'> => ({ ...field, giving: 'optional' });

@@ -99,6 +99,8 @@ function kindOf(field: Field): Kind<unknown> {
       return range;
     case 'group':
       return fieldsKind(field.fields!);
+    case 'groups':
+      return oneOrMore(fieldsKind(field.fields!));
     default:
       return words.length > 0 ? orWords(words, name) : name;
   }

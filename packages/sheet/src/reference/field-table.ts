@@ -19,9 +19,9 @@ interface Row {
 const rowsOf = (fields: Fields, path: string): readonly Row[] =>
   Object.entries(fields).flatMap(([key, field]): readonly Row[] => {
     const name = `${path}${inSheet(key)}`;
-    return field.kind === 'group'
-      ? rowsOf(field.fields!, `${name}.`)
-      : [{ name, takes: takes(field), without: without(field) }];
+    if (field.kind === 'group') return rowsOf(field.fields!, `${name}.`);
+    const each = field.kind === 'groups' ? rowsOf(field.fields!, `${name}: `) : [];
+    return [{ name, takes: takes(field), without: without(field) }, ...each];
   });
 
 function takes(field: Field): string {
@@ -35,10 +35,10 @@ function takes(field: Field): string {
 }
 
 function bounds({ kind, least, most, over = false }: Field): string {
-  if (kind !== 'length' && kind !== 'lengths' && kind !== 'share' && kind !== 'count') return '';
+  if (!['length', 'lengths', 'share', 'count', 'groups'].includes(kind)) return '';
   const figure = (n: number): string => {
     if (kind === 'share') return `${Number((n * 100).toPrecision(6))} %`;
-    if (kind === 'count') return String(n);
+    if (kind === 'count' || kind === 'groups') return String(n);
     return Math.abs(n) >= 1000 ? `${n / 1000} m` : n === 0 ? '0' : `${n} mm`;
   };
   if (least === undefined || most === undefined) return '';

@@ -22,9 +22,13 @@ function valueAt(step: Given, path: string): unknown {
 }
 
 function emphasised(value: unknown): string {
-  const words = [value].flat().map(one => `*${String(one)}*`);
+  const words = [value].flat().map(one => `*${spoken(one)}*`);
   return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
 }
+
+/** One of several things, each with its own fields: its values in their order. */
+const spoken = (value: unknown): string =>
+  typeof value === 'object' && value !== null ? Object.values(value).map(spoken).join(' ') : String(value);
 
 /** A step as one line of a sheet. */
 export const stepLine = (verb: string, step: Given): string => `- ${verb}: ${flow(step)}`;

@@ -51,6 +51,7 @@ function inField(field: Field, value: unknown, scope: Scope, names: NameMap): un
     case 'edges-of-pieces':
       return inEdge(value as EdgeRef, names);
     case 'group':
+    case 'groups':
       return inFields({ fields: field.fields!, parameters: value as Parameters, outer: scope }, names);
     case 'edge':
     case 'dart':

@@ -52,6 +52,7 @@ function writtenValue(field: Field, value: unknown): WrittenValue {
     case 'ease':
       return writtenEase(value as SeamEase);
     case 'group':
+    case 'groups':
       return writtenFields(field.fields!, value as Parameters);
     default:
       return value as number;

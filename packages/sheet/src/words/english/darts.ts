@@ -51,6 +51,22 @@ export const darts: Tellings<DartTellings> = {
         : capital(`${say.thing(dart)} has no edge on one of its sides.`),
     remedy: 'Let it take in less, or move part of it elsewhere: move dart with a share.',
   }),
+  'share-place-unclear': ({ dart, part }, say) => ({
+    message: `Part ${part} of ${say.thing(dart)} says neither one edge nor one dart that it goes into.`,
+    remedy: 'Give it either "edge" or "dart".',
+  }),
+  'shares-over-whole': ({ dart, sharePercent }, say) => ({
+    message: capital(`the shares of ${say.thing(dart)} add up to ${say.percent(sharePercent)}.`),
+    remedy: 'Let them add up to 100 % or less, or leave one of them out: it takes what is left.',
+  }),
+  'shares-leave-nothing': ({ dart }, say) => ({
+    message: capital(`the shares of ${say.thing(dart)} leave nothing for the part that has none.`),
+    remedy: 'Give the others less than 100 % together, or leave that part out.',
+  }),
+  'pinch-too-wide': ({ edge, byMm, slashMm }, say) => ({
+    message: `A fold ${say.length(slashMm)} long cannot take ${say.length(byMm)} out of ${say.thing(edge)}.`,
+    remedy: 'Pinch out less.',
+  }),
   'dart-into-itself': ({ dart }, say) => ({
     message: capital(`${say.thing(dart)} cannot be closed into itself.`),
     remedy: 'Name the dart that is to stay.',
@@ -85,6 +101,18 @@ export const dartsDone: Sentences<DartSentences> = {
   'joined-darts': ({ dart, into, angleDeg, formerMm, intakeMm }, say) =>
     capital(
       `${say.thing(dart)} (${say.angle(angleDeg)}) was closed into ${say.thing(into)}, which takes in ${say.length(intakeMm)} now; it was ${say.length(formerMm)}.`,
+    ),
+  'shared-dart': ({ dart, wholeDeg, restDeg, parts }, say) =>
+    capital(
+      `${say.thing(dart)} (${say.angle(wholeDeg)}) was shared out: ${parts.map(say.saying).join('; ')}.${restDeg > 0 ? ` ${say.angle(restDeg)} stays in it.` : ''}`,
+    ),
+  'shared-into-edge': ({ edge, sharePercent, alongMm, openedMm }, say) =>
+    `${say.percent(sharePercent)} into ${say.thing(edge)}, slashed ${say.length(alongMm)} from its start, which opened by ${say.length(openedMm)}`,
+  'shared-into-dart': ({ into, sharePercent, formerMm, intakeMm }, say) =>
+    `${say.percent(sharePercent)} into ${say.thing(into)}, which takes in ${say.length(intakeMm)} now (it was ${say.length(formerMm)})`,
+  'pinched-out': ({ edge, alongMm, byMm, angleDeg, dart, formerMm, intakeMm }, say) =>
+    capital(
+      `${say.length(byMm)} (${say.angle(angleDeg)}) were pinched out of ${say.thing(edge)}, ${say.length(alongMm)} from its start, into ${say.thing(dart)}, which takes in ${say.length(intakeMm)} now; it was ${say.length(formerMm)}.`,
     ),
   'opened-dart': ({ dart, edge, alongMm, intakeMm, deepMm }, say) =>
     capital(

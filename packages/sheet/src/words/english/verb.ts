@@ -30,6 +30,7 @@ export const fieldKinds: Readonly<Record<string, string>> = {
   count: 'a whole number',
   'yes-or-no': 'yes or no',
   group: 'fields of its own',
+  groups: 'a list, each with these fields',
 };
 
 export const verb: Tellings<VerbTellings> = {

@@ -42,6 +42,22 @@ export const darts: Tellings<DartTellings> = {
         : `${say.thing(dart)} hat auf einer Seite keine Kante.`,
     remedy: 'Lassen Sie ihn weniger wegnehmen, oder verlegen Sie einen Teil davon: move dart mit share.',
   }),
+  'share-place-unclear': ({ dart, part }, say) => ({
+    message: `${say.thing(dart)}: Anteil ${part} sagt nicht, in welche eine Kante oder in welchen einen Abnäher er geht.`,
+    remedy: 'Geben Sie ihm entweder „edge“ oder „dart“.',
+  }),
+  'shares-over-whole': ({ dart, sharePercent }, say) => ({
+    message: `${say.thing(dart)}: Die Anteile ergeben zusammen ${say.percent(sharePercent)}.`,
+    remedy: 'Geben Sie zusammen höchstens 100 %, oder lassen Sie einen Anteil weg: Er bekommt den Rest.',
+  }),
+  'shares-leave-nothing': ({ dart }, say) => ({
+    message: `${say.thing(dart)}: Die Anteile lassen für den ohne Anteil nichts übrig.`,
+    remedy: 'Geben Sie den anderen zusammen weniger als 100 %, oder lassen Sie ihn weg.',
+  }),
+  'pinch-too-wide': ({ edge, byMm, slashMm }, say) => ({
+    message: `${say.thing(edge)}: Eine Falte von ${say.length(slashMm)} Länge kann keine ${say.length(byMm)} wegnehmen.`,
+    remedy: 'Nehmen Sie weniger weg.',
+  }),
   'dart-into-itself': ({ dart }, say) => ({
     message: `${say.thing(dart)} lässt sich nicht in sich selbst schließen.`,
     remedy: 'Nennen Sie den Abnäher, der bleiben soll.',
@@ -80,6 +96,14 @@ export const dartsDone: Sentences<DartSentences> = {
     `als ${say.thing(fresh)}, ${say.length(openedMm)} breit; ${say.angle(keptDeg)} bleiben.`,
   'joined-darts': ({ dart, into, angleDeg, formerMm, intakeMm }, say) =>
     `${say.thing(dart)} (${say.angle(angleDeg)}) geschlossen in ${say.thing(into)}; dieser nimmt jetzt ${say.length(intakeMm)} weg, vorher ${say.length(formerMm)}.`,
+  'shared-dart': ({ dart, wholeDeg, restDeg, parts }, say) =>
+    `${say.thing(dart)} (${say.angle(wholeDeg)}) aufgeteilt: ${parts.map(say.saying).join('; ')}.${restDeg > 0 ? ` ${say.angle(restDeg)} bleiben darin.` : ''}`,
+  'shared-into-edge': ({ edge, sharePercent, alongMm, openedMm }, say) =>
+    `${say.percent(sharePercent)} in ${say.thing(edge)}, aufgeschnitten ${say.length(alongMm)} von ihrem Anfang, um ${say.length(openedMm)} geöffnet`,
+  'shared-into-dart': ({ into, sharePercent, formerMm, intakeMm }, say) =>
+    `${say.percent(sharePercent)} in ${say.thing(into)}, der jetzt ${say.length(intakeMm)} wegnimmt (vorher ${say.length(formerMm)})`,
+  'pinched-out': ({ edge, alongMm, byMm, angleDeg, dart, formerMm, intakeMm }, say) =>
+    `${say.length(byMm)} (${say.angle(angleDeg)}) weggefaltet: ${say.thing(edge)}, ${say.length(alongMm)} von ihrem Anfang, in ${say.thing(dart)}, der jetzt ${say.length(intakeMm)} wegnimmt, vorher ${say.length(formerMm)}.`,
   'opened-dart': ({ dart, edge, alongMm, intakeMm, deepMm }, say) =>
     `${say.thing(dart)} eingezeichnet: ${say.thing(edge)}, ${say.length(alongMm)} von ihrem Anfang; er nimmt ${say.length(intakeMm)} weg und ist ${say.length(deepMm)} tief.`,
   'added-contour-dart': ({ piece, name, line, intakeMm, aboveMm, belowMm }, say) =>

@@ -29,6 +29,7 @@ const kinds: Readonly<Record<string, string>> = {
   count: 'eine ganze Zahl',
   'yes-or-no': 'yes oder no',
   group: 'eigene Felder',
+  groups: 'eine Liste, jedes davon mit eigenen Feldern',
 };
 const quoted = (field: string): string => `„${inSheet(field)}“`;
 

@@ -14,6 +14,14 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     does: 'Schneidet von einer Kante bis zur Abnäherspitze auf, lässt dort einen Steg Papier stehen und dreht die Seite, bis der Abnäher zu und die Kante offen ist.',
     sentence: 'Abnäher {dart} von {piece} in die Kante {into} schließen[, bei {at}][, zu {share}]',
   },
+  'share dart': {
+    does: 'Schließt einen Abnäher in mehrere Kanten zugleich und in andere Abnäher, jeweils zu seinem Anteil; was kein Anteil nimmt, bleibt im Abnäher.',
+    sentence: 'Abnäher {dart} von {piece} aufteilen auf {among}[, gedreht um {pivot}]',
+  },
+  'pinch out': {
+    does: 'Faltet weg, was an Hals oder Armloch absteht, bis auf nichts an der Spitze eines Abnähers, der sich um so viel öffnet.',
+    sentence: 'An {edge} von {piece}[ bei {at}] {by} wegfalten, in den Abnäher {into}[, gedreht um {pivot}]',
+  },
   'move dart': {
     does: 'Schließt einen Abnäher und öffnet ihn um denselben Winkel an anderer Stelle; gedreht wird um seine Spitze oder um einen Punkt.',
     sentence:
