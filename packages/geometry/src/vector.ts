@@ -1,3 +1,5 @@
+import { hypot } from './arithmetic.js';
+
 /** A point or a vector, in mm; y points down the page. */
 export interface Point {
   readonly x: number;
@@ -17,9 +19,9 @@ export const dot = (a: Point, b: Point): number => a.x * b.x + a.y * b.y;
 /** Positive where `b` lies clockwise of `a` as seen on the page (y down). */
 export const cross = (a: Point, b: Point): number => a.x * b.y - a.y * b.x;
 /** Length of a vector, in mm. */
-export const norm = (a: Point): number => Math.hypot(a.x, a.y);
+export const norm = (a: Point): number => hypot(a.x, a.y);
 /** Straight distance between two points, in mm. */
-export const distance = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);
+export const distance = (a: Point, b: Point): number => hypot(a.x - b.x, a.y - b.y);
 /** The point a share t of the way from a to b. */
 export const lerp = (a: Point, b: Point, t: number): Point => ({
   x: a.x + (b.x - a.x) * t,

@@ -1,3 +1,4 @@
+import { hypot } from '../arithmetic.js';
 import { type GaussRule, gaussRule } from '../quadrature.js';
 import { narrowestStretch, quadratureTolerance } from '../tolerance.js';
 import { distance } from '../vector.js';
@@ -48,7 +49,8 @@ export function parameterAtLength(segment: Segment, length: number): number {
     const whole = distance(segment[0], segment[1]);
     return length < whole ? length / whole : 1;
   }
-  const speed = speedOf(segment);
+  const speed = speedOf(segment),
+    lead = Math.sqrt(speed.lead2);
   let low = 0,
     high = 1,
     beyond = false;
@@ -78,7 +80,7 @@ export function parameterAtLength(segment: Segment, length: number): number {
     const series = Math.abs(bend) < 1 / 4 && Math.abs(bow) < 1 / 4;
     let next = t - first * (series ? 1 + bend + 2 * bend * bend - bow : 1);
     // What is left is of the fourth order in the step, measured by how fast the derivative turns and grows over it.
-    const order2 = (first * first * (dx * dx + dy * dy + rate * Math.hypot(speed.ax, speed.ay))) / square;
+    const order2 = (first * first * (dx * dx + dy * dy + rate * lead)) / square;
     if (Math.abs(excess) * order2 * Math.sqrt(order2) <= quadratureTolerance && next >= low && next <= high)
       return next;
     if (Math.abs(excess) <= quadratureTolerance) return t;
@@ -206,8 +208,8 @@ function cutTowards(re: number, im: number, from: number, to: number): number {
   const width = to - from,
     least = width * leastShare;
   if (re > from && re < to) return Math.min(to - least, Math.max(from + least, re));
-  const before = Math.hypot(re - from, im),
-    beyond = Math.hypot(re - to, im);
+  const before = hypot(re - from, im),
+    beyond = hypot(re - to, im);
   const step = Math.min(width / 2, Math.max(least, 4 * Math.min(before, beyond)));
   return before <= beyond ? from + step : to - step;
 }

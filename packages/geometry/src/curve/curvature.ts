@@ -1,6 +1,7 @@
 import { rootsInUnit } from '../polynomial.js';
+import { norm } from '../vector.js';
 import { type PowerForm, powerForm } from './power-form.js';
-import { derivativeAt, isLine, type Segment, secondDerivativeAt } from './segment.js';
+import { type Cubic, derivativeAt, isLine, type Segment, secondDerivativeAt } from './segment.js';
 import { requirePlace } from './sound.js';
 
 /**
@@ -12,7 +13,7 @@ export function curvatureAt(segment: Segment, t: number): number {
   if (isLine(segment)) return 0;
   const d = derivativeAt(segment, t),
     dd = secondDerivativeAt(segment, t);
-  return (d.x * dd.y - d.y * dd.x) / Math.hypot(d.x, d.y) ** 3;
+  return (d.x * dd.y - d.y * dd.x) / norm(d) ** 3;
 }
 
 /** B′ × B″ as c0 + c1 t + c2 t²: its sign is that of the curvature. */
@@ -29,6 +30,39 @@ export function speedSquared(f: PowerForm): readonly [number, number, number, nu
     12 * (f.x2 * f.x3 + f.y2 * f.y3),
     9 * (f.x3 * f.x3 + f.y3 * f.y3),
   ];
+}
+
+/** Bounds over a whole cubic: its least speed squared, and the least and most of B′ × B″. */
+export interface PaceBounds {
+  readonly speedSquared: number;
+  readonly leastTurn: number;
+  readonly mostTurn: number;
+}
+
+/** Least and greatest Bernstein coefficients: what they bound lies between, though it need not come near. */
+export function paceBounds([p, q, r, s]: Cubic): PaceBounds {
+  const ux = q.x - p.x,
+    uy = q.y - p.y,
+    vx = r.x - q.x,
+    vy = r.y - q.y,
+    wx = s.x - r.x,
+    wy = s.y - r.y;
+  const across = (ux * wx + uy * wy + 2 * (vx * vx + vy * vy)) / 3;
+  const square = Math.min(
+    ux * ux + uy * uy,
+    ux * vx + uy * vy,
+    across,
+    vx * wx + vy * wy,
+    wx * wx + wy * wy,
+  );
+  const first = ux * vy - uy * vx,
+    middle = (ux * wy - uy * wx) / 2,
+    last = vx * wy - vy * wx;
+  return {
+    speedSquared: 9 * square,
+    leastTurn: 18 * Math.min(first, middle, last),
+    mostTurn: 18 * Math.max(first, middle, last),
+  };
 }
 
 /**

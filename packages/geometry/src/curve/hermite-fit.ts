@@ -19,7 +19,7 @@ export interface HermiteFit {
  * The cubic with given ends and end directions that comes nearest to the stations between, in least squares of the
  * distance square to each station's direction. Its two handle lengths are found by Gauss–Newton steps: moving a
  * handle moves the curve, and where the curve runs along the station's direction the shift of its foot counts for
- * nothing. Steps end when they gain nothing, or early when `tolerance` is far out of reach.
+ * nothing. Steps end when they gain nothing, or early when `tolerance` is kept with room to spare or far out of reach.
  * Sources: Levien, Parallel curves of cubic Béziers, 2022 (two handle lengths suffice, error of sixth order);
  * Hoschek, Spline approximation of offset curves, 1988 (fitting with reparametrisation).
  */
@@ -47,6 +47,7 @@ export function fitHandles(
       deviation = worst;
       best = handles;
     }
+    if (deviation <= nearEnough * tolerance) break;
     if ((step > 1 && !gained) || (step > 2 && deviation > hopeless * tolerance)) break;
     handles = stepped(handles, sums, length);
   }
@@ -145,6 +146,8 @@ function stepped({ a, b }: Handles, { aa, ab, bb, ra, rb }: Sums, length: number
 const mostSteps = 7;
 /** A step that betters the fit by less than this share was the last. */
 const leastGain = 0.02;
+/** Of the tolerance: nearer than this nobody asks for. */
+const nearEnough = 0.25;
 /** Times the tolerance: from here more steps will not help, only cutting. */
 const hopeless = 30;
 /** Of the length: a foot this far off was not found. */

@@ -1,5 +1,6 @@
 import { rootsInUnit } from '../polynomial.js';
 import { restHair } from '../tolerance.js';
+import { distance } from '../vector.js';
 import { fitHandles, type HermiteFit, type Station } from './hermite-fit.js';
 import { isParallel } from './offset-certificate.js';
 import { directionAt, type Parallel, stationAt, stretchAt } from './parallel.js';
@@ -9,7 +10,7 @@ import { line, type Segment } from './segment.js';
 /** Covers a stretch of a parallel that has no cusp within by few cubics, each proven to keep the tolerance. */
 export function fitParallel(parallel: Parallel, t0: number, t1: number): readonly Segment[] {
   const sense = stretchAt(parallel, (t0 + t1) / 2) < 0 ? -1 : 1;
-  const work: Work = { ...parallel, sense, left: mostFits };
+  const work: Work = { ...parallel, sense, inflections: rootsInUnit(parallel.turn), left: mostFits };
   return cover(work, { t0, t1, from: stationAt(work, t0, sense), to: stationAt(work, t1, sense) }, 0);
 }
 
@@ -29,6 +30,7 @@ const mostFits = 2000;
 interface Work extends Parallel {
   /** −1 where the parallel runs against its curve, else 1. */
   readonly sense: number;
+  readonly inflections: readonly number[];
   left: number;
 }
 
@@ -55,7 +57,7 @@ function cover(p: Work, part: Part, depth: number): readonly Segment[] {
     const ratio = fit.deviation / (p.tolerance * aim);
     pieces = Math.min(mostPieces, Math.max(2, Math.ceil(ratio ** (1 / 6) * 1.05)));
   }
-  const stops = bends.length > 0 ? bends : evenStops(probes, t0, t1, pieces);
+  const stops = bends.length > 0 ? bends : evenStops(probes, part, pieces);
   const parts: Segment[] = [];
   let start = t0,
     first = from;
@@ -79,9 +81,9 @@ const holds = (p: Work, { curve }: HermiteFit, { t0, t1 }: Part): boolean =>
   );
 
 /** Inflections well within a stretch. */
-function bendsWithin({ turn }: Parallel, t0: number, t1: number): readonly number[] {
+function bendsWithin({ inflections }: Work, t0: number, t1: number): readonly number[] {
   const margin = (t1 - t0) * 0.02;
-  return rootsInUnit(turn).filter(t => t > t0 + margin && t < t1 - margin);
+  return inflections.filter(t => t > t0 + margin && t < t1 - margin);
 }
 
 /** By how much a stretch without inflection turns, in rad, clockwise positive; it may be more than half a turn. */
@@ -101,8 +103,6 @@ const slightTurn = 0.05;
 interface Probes {
   readonly parameters: readonly number[];
   readonly stations: readonly Station[];
-  /** From 0 at the start to 2 at the end: share of the length (by chords) plus share of the turn at each station. */
-  readonly progress: readonly number[];
   /** mm, by chords. */
   readonly length: number;
 }
@@ -131,36 +131,38 @@ const uneven = 2.5;
 
 function measured(p: Work, parameters: readonly number[], { from, to }: Part) {
   const stations = parameters.map(t => stationAt(p, t, p.sense));
-  const lengths: number[] = [],
-    turns: number[] = [];
   let length = 0,
-    longest = 0,
-    turn = 0,
-    last = from;
-  const advance = (next: Station): void => {
-    const chord = Math.hypot(next.point.x - last.point.x, next.point.y - last.point.y);
+    longest = 0;
+  for (let i = 0; i <= stations.length; i++) {
+    const chord = distance((stations[i - 1] ?? from).point, (stations[i] ?? to).point);
     length += chord;
     longest = Math.max(longest, chord);
-    turn += Math.hypot(next.direction.x - last.direction.x, next.direction.y - last.direction.y);
-    last = next;
-  };
-  for (const station of stations) {
-    advance(station);
-    lengths.push(length);
-    turns.push(turn);
   }
-  advance(to);
-  const progress = lengths.map((l, i) => l / length + (turn > slightTurn ? turns[i]! / turn : l / length));
-  return { parameters, stations, progress, length, longest };
+  return { parameters, stations, length, longest };
+}
+
+/** From 0 at the start to 2 at the end: share of the length (by chords) plus share of the turn at each station. */
+function progressOf({ stations, length }: Probes, { from, to }: Part): readonly number[] {
+  const lengths = [0],
+    turns = [0];
+  for (let i = 0; i <= stations.length; i++) {
+    const last = stations[i - 1] ?? from,
+      next = stations[i] ?? to;
+    lengths.push(lengths[i]! + distance(last.point, next.point));
+    turns.push(turns[i]! + distance(last.direction, next.direction));
+  }
+  const turn = turns.at(-1)!;
+  return stations.map((_, i) => {
+    const share = lengths[i + 1]! / length;
+    return share + (turn > slightTurn ? turns[i + 1]! / turn : share);
+  });
 }
 
 /** Parameters that cut a stretch into pieces of like progress. */
-function evenStops(
-  { parameters, progress }: Probes,
-  t0: number,
-  t1: number,
-  pieces: number,
-): readonly number[] {
+function evenStops(probes: Probes, part: Part, pieces: number): readonly number[] {
+  const { parameters } = probes,
+    { t0, t1 } = part;
+  const progress = progressOf(probes, part);
   const stops: number[] = [];
   let k = 0;
   for (let i = 1; i < pieces; i++) {

@@ -1,8 +1,8 @@
 import { rootsInUnit } from '../polynomial.js';
 import { coincidenceTolerance, fitTolerance, narrowestStretch, restHair } from '../tolerance.js';
-import { add, dot, leftOf, type Point, scale, subtract, unit } from '../vector.js';
+import { add, distance, dot, leftOf, type Point, scale, subtract, unit } from '../vector.js';
 import { arcBetween } from './arc.js';
-import { curvatureExtremes } from './curvature.js';
+import { curvatureExtremes, paceBounds } from './curvature.js';
 import { fitParallel } from './offset-fit.js';
 import { directionAt, type Parallel, parallelOf, stretchAt } from './parallel.js';
 import { xAt, yAt } from './power-form.js';
@@ -41,7 +41,7 @@ function offsetLine(a: Point, b: Point, d: number): readonly Segment[] {
 
 /** Control points that coincide with an end are moved onto it, so that no direction is taken from a speck. */
 function withoutSpecks([p, q, r, s]: Cubic): Cubic {
-  const near = (a: Point, b: Point): boolean => Math.hypot(b.x - a.x, b.y - a.y) <= coincidenceTolerance;
+  const near = (a: Point, b: Point): boolean => distance(a, b) <= coincidenceTolerance;
   if (near(p, s) && near(p, q) && near(p, r)) return [p, p, p, p];
   const start = near(p, q) ? p : near(q, s) ? s : q;
   return [p, start, near(r, s) ? s : near(p, r) ? p : r, s];
@@ -109,6 +109,7 @@ function roundTurn(parallel: Parallel, from: number, to: number, clockwise: bool
 }
 
 function offsetSmooth(curve: Cubic, parallel: Parallel, from: number, to: number): readonly Segment[] {
+  if (!mayTurnBack(curve, parallel.d)) return fitParallel(parallel, from, to);
   // Between extremes of the curvature 1 + κ d is monotonic: each change of sign brackets one cusp of the parallel.
   const first = from + (to - from) * restHair,
     last = to - (to - from) * restHair;
@@ -122,6 +123,12 @@ function offsetSmooth(curve: Cubic, parallel: Parallel, from: number, to: number
   }
   cuts.push(to);
   return cuts.slice(1).flatMap((cut, i) => fitParallel(parallel, cuts[i]!, cut));
+}
+
+/** Whether 1 + κ d may be less than 0 anywhere: by bounds, so that a plain curve is not searched. */
+function mayTurnBack(curve: Cubic, d: number): boolean {
+  const { speedSquared, leastTurn, mostTurn } = paceBounds(curve);
+  return !(speedSquared > 0 && speedSquared * Math.sqrt(speedSquared) + Math.min(d * leastTurn, d * mostTurn) > 0);
 }
 
 function signChange(parallel: Parallel, from: number, to: number, rising: boolean): number {

@@ -1,7 +1,7 @@
 import { rootsInUnit } from '../polynomial.js';
 import { narrowestStretch } from '../tolerance.js';
 import { distance, dot, norm } from '../vector.js';
-import { speedSquared } from './curvature.js';
+import { paceBounds, speedSquared } from './curvature.js';
 import { powerForm } from './power-form.js';
 import { type Cubic, derivativeAt, pointAt, secondDerivativeAt, tangentAt } from './segment.js';
 
@@ -17,6 +17,7 @@ export interface TightSpot {
  * place, if it turns there by more than about an eighth of a turn.
  */
 export function tightSpots(curve: Cubic, tolerance: number): readonly TightSpot[] {
+  if (isBrisk(curve, tolerance)) return [];
   const s = speedSquared(powerForm(curve));
   const slowest = [0, ...rootsInUnit([s[1], 2 * s[2], 3 * s[3], 4 * s[4]]), 1];
   const size = Math.sqrt(Math.max(s[0], s[0] + s[1] + s[2] + s[3] + s[4]));
@@ -39,6 +40,14 @@ export function tightSpots(curve: Cubic, tolerance: number): readonly TightSpot[
     if (to - from > narrowestStretch && turnsWithin(curve, from, to)) spots.push({ from, to });
   }
   return spots;
+}
+
+/** Whether bounds alone show that no place is slow enough to be a spot. */
+function isBrisk(curve: Cubic, tolerance: number): boolean {
+  const least = paceBounds(curve).speedSquared;
+  const fastest = Math.max(norm(derivativeAt(curve, 0)), norm(derivativeAt(curve, 1))),
+    pull = Math.max(norm(secondDerivativeAt(curve, 0)), norm(secondDerivativeAt(curve, 1)));
+  return least > (fastest * slow) ** 2 && least > tolerance * pull;
 }
 
 function turnsWithin(curve: Cubic, from: number, to: number): boolean {

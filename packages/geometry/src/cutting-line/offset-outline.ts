@@ -1,16 +1,17 @@
 import { segmentLength } from '../curve/arc-length.js';
+import { boxOfPoints, distanceToBox } from '../curve/bounds.js';
+import { nearestOnSegment } from '../curve/nearest.js';
 import { type Segment, startOf } from '../curve/segment.js';
 import { requireDistance } from '../curve/sound.js';
 import { locating } from '../errors.js';
 import { boundsOfPath } from '../path/bounds.js';
-import { nearestOnPath } from '../path/nearest.js';
 import { type Path, reversedPath } from '../path/path.js';
 import { requirePath } from '../path/sound.js';
 import { refusal as withoutLength } from '../pattern/tellings.js';
 import { signedArea } from '../region/area.js';
 import type { Finding } from '../telling.js';
 import { coincidenceTolerance, fitTolerance } from '../tolerance.js';
-import { distance } from '../vector.js';
+import { distance, type Point } from '../vector.js';
 import { assembled, closedUp, keptPart } from './assemble.js';
 import { boundariesOf } from './boundaries.js';
 import { isRun } from './node.js';
@@ -136,12 +137,15 @@ function farthestMoved(
  */
 function isClear(strands: readonly Strand[], parts: readonly NamedPath[], distances: readonly number[]) {
   return strands.every(({ segment }) =>
-    parts.every(
-      ({ path }, i) =>
-        nearestOnPath(path, startOf(segment)).distance >= Math.abs(distances[i]!) - 2 * fitTolerance,
-    ),
+    parts.every(({ path }, i) => isAway(path, startOf(segment), Math.abs(distances[i]!) - 2 * fitTolerance)),
   );
 }
+
+const isAway = ({ segments }: Path, p: Point, least: number): boolean =>
+  segments.every(
+    segment =>
+      distanceToBox(boxOfPoints(segment), p) >= least || nearestOnSegment(segment, p).distance >= least,
+  );
 
 /** What each part lost of its parallel, other than at corners, which close as they should. */
 function trimmed(

@@ -1,5 +1,6 @@
 import { type Box, boundsOf, boxesMeet } from '../curve/bounds.js';
 import { intersectSegments } from '../curve/intersect.js';
+import { runsOn } from '../curve/runs-on.js';
 import { pointAt } from '../curve/segment.js';
 import { coincidenceTolerance, parameterTolerance } from '../tolerance.js';
 import { distance } from '../vector.js';
@@ -22,7 +23,10 @@ export function selfMeetings(chain: readonly Strand[]): readonly SelfMeeting[] {
   for (let i = 0; i < n; i++)
     for (let k = i + 1; k < n; k++) {
       if (!boxesMeet(boxes[i]!, boxes[k]!, coincidenceTolerance)) continue;
-      for (const { ta, tb } of intersectSegments(chain[i]!.segment, chain[k]!.segment)) {
+      const first = chain[i]!.segment,
+        second = chain[k]!.segment;
+      if (runsOn(first, second) || runsOn(second, first)) continue;
+      for (const { ta, tb } of intersectSegments(first, second)) {
         const a = onChain(chain, i, ta),
           b = onChain(chain, k, tb);
         if (isSame(a, b, n)) continue;

@@ -1,6 +1,7 @@
 import { boundsOf, distanceToBox } from '../curve/bounds.js';
 import { intersectSegments } from '../curve/intersect.js';
 import { nearestOnSegment } from '../curve/nearest.js';
+import { runsOn } from '../curve/runs-on.js';
 import { between, endOf, isLine, pointAt, type Segment, startOf } from '../curve/segment.js';
 import { selfCrossing } from '../curve/self-crossing.js';
 import { straightStops } from '../curve/straight.js';
@@ -118,7 +119,10 @@ function cutsOf(pieces: readonly Piece[]): readonly (readonly number[])[] {
     return own ? [own.t0, own.t1] : [];
   });
   forEachNearPairWithin({ segments: pieces.map(p => p.curve) }, (i, k) => {
-    for (const { ta, tb } of intersectSegments(pieces[i]!.curve, pieces[k]!.curve)) {
+    const first = pieces[i]!.curve,
+      second = pieces[k]!.curve;
+    if (runsOn(first, second) || runsOn(second, first)) return false;
+    for (const { ta, tb } of intersectSegments(first, second)) {
       cuts[i]!.push(ta);
       cuts[k]!.push(tb);
     }
