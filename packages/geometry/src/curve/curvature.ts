@@ -48,13 +48,7 @@ export function paceBounds([p, q, r, s]: Cubic): PaceBounds {
     wx = s.x - r.x,
     wy = s.y - r.y;
   const across = (ux * wx + uy * wy + 2 * (vx * vx + vy * vy)) / 3;
-  const square = Math.min(
-    ux * ux + uy * uy,
-    ux * vx + uy * vy,
-    across,
-    vx * wx + vy * wy,
-    wx * wx + wy * wy,
-  );
+  const square = Math.min(ux * ux + uy * uy, ux * vx + uy * vy, across, vx * wx + vy * wy, wx * wx + wy * wy);
   const first = ux * vy - uy * vx,
     middle = (ux * wy - uy * wx) / 2,
     last = vx * wy - vy * wx;

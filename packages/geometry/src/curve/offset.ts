@@ -128,7 +128,9 @@ function offsetSmooth(curve: Cubic, parallel: Parallel, from: number, to: number
 /** Whether 1 + κ d may be less than 0 anywhere: by bounds, so that a plain curve is not searched. */
 function mayTurnBack(curve: Cubic, d: number): boolean {
   const { speedSquared, leastTurn, mostTurn } = paceBounds(curve);
-  return !(speedSquared > 0 && speedSquared * Math.sqrt(speedSquared) + Math.min(d * leastTurn, d * mostTurn) > 0);
+  return !(
+    speedSquared > 0 && speedSquared * Math.sqrt(speedSquared) + Math.min(d * leastTurn, d * mostTurn) > 0
+  );
 }
 
 function signChange(parallel: Parallel, from: number, to: number, rising: boolean): number {
