@@ -35,6 +35,7 @@ import { draftGodetForm, draftGodetVerb } from './operations/draft-godet.js';
 import { foldToSeamForm, foldToSeamVerb, seamToFoldForm, seamToFoldVerb } from './operations/fold-to-seam.js';
 import { joinDartsForm, joinDartsVerb } from './operations/join-darts.js';
 import { joinPiecesForm, joinPiecesVerb } from './operations/join-pieces.js';
+import { levelHemForm, levelHemVerb } from './operations/level-hem.js';
 import { matchEdgeForm, matchEdgeVerb } from './operations/match-edge.js';
 import { moveDartForm, moveDartVerb } from './operations/move-dart.js';
 import { moveDartPointForm, moveDartPointVerb } from './operations/move-dart-point.js';
@@ -54,6 +55,7 @@ import { shapeHemForm, shapeHemVerb } from './operations/shape-hem.js';
 import { shapeSleeveForm, shapeSleeveVerb } from './operations/shape-sleeve.js';
 import { shareDartForm, shareDartVerb } from './operations/share-dart.js';
 import { lengthenForm, lengthenVerb, shortenForm, shortenVerb } from './operations/shorten.js';
+import { slashForm, slashVerb } from './operations/slash.js';
 import { spreadForm, spreadVerb } from './operations/spread.js';
 import { letOutForm, letOutVerb, takeInForm, takeInVerb } from './operations/take-in.js';
 import { trueDartForm, trueDartVerb } from './operations/true-dart.js';
@@ -83,6 +85,7 @@ const forms = [
   foldToSeamForm,
   seamToFoldForm,
   spreadForm,
+  slashForm,
   draftCircleSkirtForm,
   draftFlounceForm,
   draftGodetForm,
@@ -101,6 +104,7 @@ const forms = [
   recutArmholeForm,
   recutEdgeForm,
   shapeHemForm,
+  levelHemForm,
   matchEdgeForm,
   addButtonStandForm,
   wrapOverForm,
@@ -163,6 +167,7 @@ const all: DoneBy<typeof forms> = [
   foldToSeamVerb,
   seamToFoldVerb,
   spreadVerb,
+  slashVerb,
   draftCircleSkirtVerb,
   draftFlounceVerb,
   draftGodetVerb,
@@ -181,6 +186,7 @@ const all: DoneBy<typeof forms> = [
   recutArmholeVerb,
   recutEdgeVerb,
   shapeHemVerb,
+  levelHemVerb,
   matchEdgeVerb,
   addButtonStandVerb,
   wrapOverVerb,

@@ -7,6 +7,7 @@ import { finding } from './tellings.js';
 /** mm from and to, newborns and giants included; the first that fits the name of a measurement holds. */
 const people: readonly (readonly [name: RegExp, least: number, most: number])[] = [
   [/^stature$/, 400, 2500],
+  [/ height$/, 100, 2200],
   [/trunk/, 500, 2600],
   [/bust|chest|waist girth|hip girth|seat|abdomen/, 250, 2500],
   [/^head girth$/, 280, 720],

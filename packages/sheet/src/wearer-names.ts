@@ -39,4 +39,8 @@ export const measurementNames = [
   'body rise',
   'waist to hips',
   'stature',
+  'cervical height',
+  'waist height',
+  'hip height',
+  'knee height',
 ] as const;

@@ -1,4 +1,4 @@
-import type { Thing } from '@paperhinge/geometry';
+import type { Saying, Thing } from '@paperhinge/geometry';
 import {
   anyFinding,
   anyRefusal,
@@ -14,6 +14,7 @@ export interface FullnessTellings {
   'bias-hem-hangs': { readonly piece: Thing };
   'godet-seam-short': { readonly seam: Thing; readonly depthMm: number; readonly seamMm: number };
   'slit-beyond-edge': { readonly edge: Thing; readonly lengthMm: number; readonly edgeMm: number };
+  'slash-pivot-and-end': { readonly mark: Thing };
   'vent-not-at-hem': { readonly edge: Thing };
   'vent-too-wide': { readonly lengthMm: number; readonly widthMm: number };
   'vent-too-long': { readonly edge: Thing; readonly lengthMm: number; readonly edgeMm: number };
@@ -45,6 +46,20 @@ export interface FullnessSentences {
     readonly depthMm: number;
     readonly sweepMm: number;
     readonly count: number;
+  };
+  /** Each is a `slashed-at`. */
+  slashed: { readonly piece: Thing; readonly slashes: readonly Saying[] };
+  /** What its two ends came to: over 0 opened, under 0 overlapped. */
+  'slashed-at': {
+    readonly from: Thing;
+    readonly fromMm: number;
+    readonly to: Thing;
+    readonly toMm: number;
+    readonly openedMm: number;
+    readonly otherMm: number;
+    readonly turnDeg: number;
+    /** The mark that it hinges at. */
+    readonly about?: Thing;
   };
   'set-slit': { readonly edge: Thing; readonly lengthMm: number };
   'added-vent': { readonly edge: Thing; readonly lengthMm: number; readonly widthMm: number };

@@ -6,6 +6,13 @@ export interface MovedEdgesTellings {
   'no-hem': { readonly piece: Thing };
   'several-hems': { readonly piece: Thing; readonly hems: readonly Thing[] };
   'no-grain-line': { readonly piece: Thing };
+  'no-level-there': { readonly piece: Thing; readonly from: string; readonly levels: readonly string[] };
+  'hem-above-level': {
+    readonly piece: Thing;
+    readonly from: string;
+    readonly standsMm: number;
+    readonly heightMm: number;
+  };
   'grain-across': { readonly piece: Thing };
   /** At the hem, or at a line; `meets`: what it no longer meets, or what is used up. */
   'shorten-beyond-piece': {

@@ -13,7 +13,7 @@ import {
 } from '@paperhinge/geometry/plane';
 import type { CutPiece } from '../hinge/cut-piece.js';
 import { motionsAcross } from '../hinge/motions-across.js';
-
+import { type Openings, radiusOf, turnOf } from './slash-turn.js';
 import type { WholeSpread } from './spread-wish.js';
 import { refusal } from './tellings.js';
 
@@ -23,17 +23,10 @@ const chordOf = ({ courses }: CutPiece, cut: number): readonly [Point, Point] =>
 ];
 
 /** mm that one slash opens at its wide end and at the other; an angle opens nothing at the hinge. */
-function amountsOf({ by = 0, otherEnd = 0, slashes }: WholeSpread): readonly [number, number] {
-  return [by / slashes, otherEnd / slashes];
-}
-
-/**
- * mm from the wide end of a slash to the point it turns about: its other end where nothing opens there, beyond it where
- * that end opens too (the two openings are as their distances), between the ends where it overlaps.
- */
-function radiusOf(length: number, [wide, other]: readonly [number, number]): number {
-  return (length * wide) / (wide - other);
-}
+const amountsOf = ({ by = 0, otherEnd = 0, slashes }: WholeSpread): Openings => [
+  by / slashes,
+  otherEnd / slashes,
+];
 
 /** Whether both ends open alike, so that nothing turns. */
 const isParallel = ({ hinge, by = 0, otherEnd = 0, angle }: WholeSpread): boolean =>
@@ -46,19 +39,7 @@ export function turnsOf(cutPiece: CutPiece, parameters: WholeSpread): readonly n
     if (isParallel(parameters)) return 0;
     if (angle !== undefined) return angle / slashes;
     const length = distance(...chordOf(cutPiece, cut));
-    const amounts = amountsOf(parameters);
-    const [wide, other] = amounts;
-    if (wide === 0 && other === 0) return 0;
-    const radius = radiusOf(length, amounts);
-    // Where only the far end opens, the slash turns about its wide end.
-    const share = wide === 0 ? -other / (2 * length) : wide / (2 * radius);
-    if (Math.abs(share) <= 1) return 2 * Math.asin(share);
-    const edge = hinge === 'to' ? from.edge : to.edge;
-    throw refusal(
-      'spread-too-wide',
-      { slashMm: length, byMm: Math.max(Math.abs(wide), Math.abs(other)) },
-      { edge },
-    );
+    return turnOf(length, amountsOf(parameters), hinge === 'to' ? from.edge : to.edge);
   });
 }
 

@@ -56,6 +56,15 @@ export interface RedrawnEdgeSentences {
     readonly curved: boolean;
     readonly lengthMm: number;
   };
+  'levelled-hem': {
+    readonly pieces: readonly Thing[];
+    /** The level that the hem was measured down from. */
+    readonly from: string;
+    readonly heightMm: number;
+    readonly lengthMm: number;
+    /** Of each piece; under 0: shorter. */
+    readonly longerMm: readonly number[];
+  };
   'matched-edge': {
     readonly edge: Thing;
     /** Absent: to a length that was asked for. */

@@ -22,6 +22,10 @@ export const fullness: Tellings<FullnessTellings> = {
     message: `A slit of ${say.length(lengthMm)} is longer than ${say.thing(edge)}, which is ${say.length(edgeMm)}.`,
     remedy: 'Make it shorter.',
   }),
+  'slash-pivot-and-end': ({ mark }, say) => ({
+    message: `A slash that hinges at ${say.thing(mark)} overlaps at its other end by as much as it must.`,
+    remedy: 'Leave "other end" out, or "pivot".',
+  }),
   'vent-not-at-hem': ({ edge }, say) => ({
     message: capital(`${say.thing(edge)} does not end at a hem, or has one at both ends.`),
     remedy: 'Choose an edge that comes down to the hem.',
@@ -50,6 +54,16 @@ export const fullnessDone: Sentences<FullnessSentences> = {
     capital(
       `${say.thing(piece)} was drafted, ${say.length(depthMm)} deep and ${say.length(sweepMm)} along its hem, cut ${count === 1 ? 'once' : `${count} times`}; ${say.thing(seam)} is sewn as far as its point.`,
     ),
+  slashed: ({ piece, slashes }, say) =>
+    capital(
+      `${say.thing(piece)} was slashed at ${slashes.length === 1 ? 'one place' : `${slashes.length} places`}: ${slashes.map(say.saying).join('; ')}.`,
+    ),
+  'slashed-at': ({ from, fromMm, to, toMm, openedMm, otherMm, turnDeg, about }, say) => {
+    const came = (mm: number) => `${mm < 0 ? 'overlapped' : 'opened'} by ${say.length(Math.abs(mm))}`;
+    const other = otherMm === 0 ? 'hinged there' : `${came(otherMm)} there`;
+    const hinge = about ? `, hinged at ${say.thing(about)}` : '';
+    return `${say.length(fromMm)} along ${say.thing(from)} ${came(openedMm)} (${say.angle(turnDeg)})${hinge}, ${say.length(toMm)} along ${say.thing(to)} ${other}`;
+  },
   'set-slit': ({ edge, lengthMm }, say) =>
     capital(`${say.length(lengthMm)} of ${say.thing(edge)} stay open as a slit.`),
   'added-vent': ({ edge, lengthMm, widthMm }, say) =>

@@ -16,6 +16,16 @@ export const movedEdges: Tellings<MovedEdgesTellings> = {
     message: capital(`${say.thing(piece)} has no grain line; straight up the page was taken for it.`),
     remedy: 'Draw its grain line.',
   }),
+  'no-level-there': ({ piece, from, levels }, say) => ({
+    message: capital(
+      `${say.thing(piece)} has no ${say.name(from)} above its hem to measure down from${levels.length > 0 ? `; its levels: ${say.list(levels.map(say.name))}` : ''}.`,
+    ),
+    remedy: 'Name a level that the piece has, and how high it stands above the floor; or draw one on it.',
+  }),
+  'hem-above-level': ({ piece, from, standsMm, heightMm }, say) => ({
+    message: `A hem ${say.length(heightMm)} above the floor lies above the ${say.name(from)} of ${say.thing(piece)}, which stands ${say.length(standsMm)} above it.`,
+    remedy: 'Give a smaller height.',
+  }),
   'grain-across': ({ piece }, say) => ({
     message: `The grain runs across ${say.thing(piece)}: moving along it does not change its length.`,
     remedy: 'Check which way its grain line is drawn.',

@@ -107,6 +107,12 @@ export const redrawnEdgesDone: Sentences<RedrawnEdgeSentences> = {
       `${say.thing(edge)} was drawn ${curved ? 'in a curve' : 'straight'}, ${move(sideMm, 'at the side')} and ${move(centreMm, 'at the centre')}; it is ${say.length(lengthMm)} long.`,
     );
   },
+  'levelled-hem': ({ pieces, from, heightMm, lengthMm, longerMm }, say) => {
+    const change = (mm: number) =>
+      mm === 0 ? 'as it was' : `${say.length(Math.abs(mm))} ${mm < 0 ? 'shorter' : 'longer'}`;
+    const each = pieces.map((piece, i) => `${say.thing(piece)} ${change(longerMm[i]!)}`);
+    return `The hem lies ${say.length(heightMm)} above the floor, ${say.length(lengthMm)} down from the ${say.name(from)}: ${say.list(each)}.`;
+  },
   'matched-edge': ({ edge, seam, byMm, lengthMm, beside }, say) =>
     capital(
       `${say.thing(edge)} was made ${say.length(Math.abs(byMm))} ${byMm < 0 ? 'shorter' : 'longer'}${seam ? ` to match ${say.thing(seam)}: ` : ': it is '}${say.length(lengthMm)}; ${say.thing(beside)} is drawn to its new end.`,

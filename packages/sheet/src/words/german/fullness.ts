@@ -19,6 +19,10 @@ export const fullness: Tellings<FullnessTellings> = {
     message: `Ein Schlitz von ${say.length(lengthMm)} ist länger als die Kante: ${say.thing(edge)}, ${say.length(edgeMm)}.`,
     remedy: 'Machen Sie ihn kürzer.',
   }),
+  'slash-pivot-and-end': ({ mark }, say) => ({
+    message: `${say.thing(mark)}: Ein Schnitt mit diesem Gelenk schiebt sich am anderen Ende so weit übereinander, wie er muss.`,
+    remedy: 'Lassen Sie „other end“ weg oder „pivot“.',
+  }),
   'vent-not-at-hem': ({ edge }, say) => ({
     message: `${say.thing(edge)} endet an keinem Saum, oder an beiden Enden.`,
     remedy: 'Wählen Sie eine Kante, die bis zum Saum hinunterläuft.',
@@ -48,6 +52,15 @@ export const fullnessDone: Sentences<FullnessSentences> = {
     `${say.thing(piece)} gezeichnet für ${say.things(along)}, ${say.length(edgeMm)}: ${rings === 1 ? 'ein Ring' : `${rings} Ringe`} mit ${say.length(radiusMm)} Innenradius, ${say.length(widthMm)} breit, am Saum ${say.length(sweepMm)}.`,
   'drafted-godet': ({ piece, seam, depthMm, sweepMm, count }, say) =>
     `${say.thing(piece)} gezeichnet, ${say.length(depthMm)} tief und am Saum ${say.length(sweepMm)}, ${count}-mal zugeschnitten; ${say.thing(seam)} wird nur bis zu seiner Spitze genäht.`,
+  slashed: ({ piece, slashes }, say) =>
+    `${say.thing(piece)} an ${slashes.length === 1 ? 'einer Stelle' : `${slashes.length} Stellen`} aufgeschnitten: ${slashes.map(say.saying).join('; ')}.`,
+  'slashed-at': ({ from, fromMm, to, toMm, openedMm, otherMm, turnDeg, about }, say) => {
+    const came = (mm: number) =>
+      `um ${say.length(Math.abs(mm))} ${mm < 0 ? 'übereinandergeschoben' : 'geöffnet'}`;
+    const other = otherMm === 0 ? 'dort gelenkig' : `dort ${came(otherMm)}`;
+    const hinge = about ? `, Gelenk ${say.thing(about)}` : '';
+    return `${say.thing(from)} bei ${say.length(fromMm)} ${came(openedMm)} (${say.angle(turnDeg)})${hinge}, bis ${say.thing(to)} bei ${say.length(toMm)}, ${other}`;
+  },
   'set-slit': ({ edge, lengthMm }, say) =>
     `${say.length(lengthMm)} bleiben als Schlitz offen: ${say.thing(edge)}.`,
   'added-vent': ({ edge, lengthMm, widthMm }, say) =>

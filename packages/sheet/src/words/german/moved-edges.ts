@@ -15,6 +15,15 @@ export const movedEdges: Tellings<MovedEdgesTellings> = {
     message: `${say.thing(piece)} hat keinen Fadenlauf; die Senkrechte des Blatts gilt dafür.`,
     remedy: 'Zeichnen Sie seinen Fadenlauf.',
   }),
+  'no-level-there': ({ piece, from, levels }, say) => ({
+    message: `${say.thing(piece)} hat über dem Saum keine Linie ${say.name(from)}, von der aus zu messen wäre${levels.length > 0 ? `; Linien darauf: ${say.list(levels.map(say.name))}` : ''}.`,
+    remedy:
+      'Nennen Sie eine Linie, die das Teil hat, und ihre Höhe über dem Boden; oder zeichnen Sie eine ein.',
+  }),
+  'hem-above-level': ({ piece, from, standsMm, heightMm }, say) => ({
+    message: `${say.thing(piece)}: Ein Saum ${say.length(heightMm)} über dem Boden läge über der Linie ${say.name(from)}, die ${say.length(standsMm)} hoch steht.`,
+    remedy: 'Geben Sie eine kleinere Höhe an.',
+  }),
   'grain-across': ({ piece }, say) => ({
     message: `${say.thing(piece)}: Der Fadenlauf liegt quer; ihm entlang ändert sich die Länge nicht.`,
     remedy: 'Prüfen Sie, wie der Fadenlauf gezeichnet ist.',

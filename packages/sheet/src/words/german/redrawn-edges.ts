@@ -100,6 +100,12 @@ export const redrawnEdgesDone: Sentences<RedrawnEdgeSentences> = {
         : `${where} ${say.length(Math.abs(mm))} ${mm > 0 ? 'höher' : 'tiefer'}`;
     return `${say.thing(edge)} ${curved ? 'gebogen' : 'gerade'} gezeichnet, ${move(sideMm, 'an der Seite')} und ${move(centreMm, 'in der Mitte')}; ${say.length(lengthMm)} lang.`;
   },
+  'levelled-hem': ({ pieces, from, heightMm, lengthMm, longerMm }, say) => {
+    const change = (mm: number) =>
+      mm === 0 ? 'unverändert' : `${say.length(Math.abs(mm))} ${mm < 0 ? 'kürzer' : 'länger'}`;
+    const each = pieces.map((piece, i) => `${say.thing(piece)} ${change(longerMm[i]!)}`);
+    return `Der Saum liegt ${say.length(heightMm)} über dem Boden, ${say.length(lengthMm)} unter der Linie ${say.name(from)}: ${say.list(each)}.`;
+  },
   'matched-edge': ({ edge, seam, byMm, lengthMm, beside }, say) =>
     `${say.thing(edge)} um ${say.length(Math.abs(byMm))} ${byMm < 0 ? 'kürzer' : 'länger'} gemacht${seam ? `, passend zu ${say.thing(seam)}` : ''}: ${say.length(lengthMm)}; ${say.thing(beside)} ist zum neuen Ende gezeichnet.`,
   'added-button-stand': ({ edge, widthMm, facingMm, opened }, say) =>

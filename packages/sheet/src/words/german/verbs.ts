@@ -80,6 +80,10 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     does: 'Legt eine gerade Mittelnaht stattdessen in den Bruch: Aus dem Paar wird ein Teil ohne diese Naht.',
     sentence: '{edge} von {piece} in den Bruch legen',
   },
+  slash: {
+    does: 'Schneidet den Schnitt an mehreren Stellen zugleich auf und öffnet jede um ihr eigenes Maß oder schiebt sie übereinander, gelenkig am anderen Ende, an einem Punkt im Teil, oder an beiden Enden offen.',
+    sentence: '{piece} aufschneiden und jeden Schnitt um sein eigenes Maß öffnen: {slashes}',
+  },
   'draft circle skirt': {
     does: 'Zeichnet einen Rock als ganzen, dreiviertel, halben oder viertel Teller nach Taille und Länge, in Bahnen im Bruch.',
     sentence:
@@ -115,6 +119,10 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     does: 'Gibt einem Saum eine neue Form: an der Seite und in der Mitte höher oder tiefer, gebogen und zu beiden rechtwinklig, oder gerade.',
     sentence:
       'Saum[ {edge}] von {piece} formen[, an der Seite {side} höher][, in der Mitte {centre} höher][, {line}]',
+  },
+  'level hem': {
+    does: 'Macht Teile so lang, dass ihr Saum in einer Höhe über dem Boden liegt, gemessen von einer Linie hinunter, deren Höhe bekannt ist, etwa der Taille.',
+    sentence: 'Saum von {pieces} auf {height} über dem Boden legen; {from} steht {stands} hoch',
   },
   'match edge': {
     does: 'Misst eine Naht ab und macht eine ihrer Kanten an einem Ende so lang, wie die andere es braucht oder wie verlangt; die Kante daneben wird zur neuen Ecke gezeichnet.',

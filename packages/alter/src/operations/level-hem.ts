@@ -1,0 +1,83 @@
+import { type Pattern, pieceNamed } from '@paperhinge/geometry';
+import { withPiece } from '@paperhinge/geometry/pattern';
+import { locating } from '@paperhinge/geometry/sayings';
+import type { Alteration } from '../alteration.js';
+import { nothingBecame, together } from '../became/became.js';
+import { downToHem } from '../moved-edges/down-to-hem.js';
+import { moveHem } from '../moved-edges/move-hem.js';
+import { refusal } from '../moved-edges/tellings.js';
+import { saying } from '../redrawn-edges/tellings.js';
+import * as field from '../verb/fields.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
+
+/** Hem pieces at a height above the floor. */
+export interface LevelHem {
+  readonly pieces: readonly string[];
+  /** The level whose height is known: the name of a line of each piece; `waist`: also its waist edge. */
+  readonly from: string;
+  /** mm of that level above the floor: the wearer's waist height, shoes and all. */
+  readonly stands: number;
+  /** mm of the hem above the floor. */
+  readonly height: number;
+}
+
+/**
+ * Hems pieces at a height above the floor: on each the tape is laid from the level whose height is known down the
+ * centre, else down the grain line, and the hem is moved along the grain to where it reads the difference. The hem
+ * moves as a whole, so its shape stays; what lies between keeps its lines. The sides are cut or run on straight. The
+ * fall over hips and stomach is not reckoned with: after hanging, the hem is measured off the floor once more. Heights:
+ * ISO 8559-1 `waist height`, `hip height`, `knee height` [memory]. Source: common practice, no source.
+ *
+ * @throws PatternError `unknown-piece`, `no-level-there`, `hem-above-level`, `no-hem`, `several-hems`,
+ *   `shorten-beyond-piece`, `grain-across`; those of `perform`
+ */
+export const levelHem = (pattern: Pattern, parameters: LevelHem): Alteration =>
+  perform(levelHemVerb, pattern, parameters);
+
+export const levelHemForm = formOf<LevelHem>()({
+  verb: 'level hem',
+  does: 'Makes pieces as long as brings their hem to a height above the floor, measured down from a level whose height is known, such as the wearer’s waist.',
+  fields: {
+    pieces: field.pieces(),
+    from: field.drawnLine('pieces', ['waist']),
+    stands: field.size(),
+    height: field.length(),
+  },
+  sentence: 'Hem the {pieces} {height} above the floor, their {from} standing {stands} above it',
+  startsAt: { piece: ['pieces'], edge: ['pieces'], line: ['pieces', 'from'] },
+  example: {
+    pattern: 'darted-dress',
+    step: { pieces: ['skirt front', 'skirt back'], from: 'waist', stands: '104 cm', height: '32 cm' },
+  },
+});
+export const levelHemVerb = /* @__PURE__ */ verbFrom(levelHemForm, (pattern, parameters) => {
+  const { from, stands, height } = parameters;
+  const wantedMm = stands - height;
+  const names = [...new Set(parameters.pieces)];
+  const done = names.map(name => {
+    const piece = pieceNamed(pattern, name);
+    return locating({ piece: name }, () => {
+      const wasMm = downToHem(piece, from);
+      if (wantedMm <= 0)
+        throw refusal('hem-above-level', {
+          piece: { piece: name },
+          from,
+          standsMm: stands,
+          heightMm: height,
+        });
+      return { ...moveHem(piece, wasMm - wantedMm), longerMm: wantedMm - wasMm };
+    });
+  });
+  return {
+    pattern: done.reduce((altered, { piece }) => withPiece(altered, piece), pattern),
+    became: together(nothingBecame, ...done.map(({ became }) => became)),
+    did: saying('levelled-hem', {
+      pieces: names.map(piece => ({ piece })),
+      from,
+      heightMm: height,
+      lengthMm: wantedMm,
+      longerMm: done.map(({ longerMm }) => longerMm),
+    }),
+    findings: done.flatMap(({ findings }) => findings),
+  };
+});

@@ -1,0 +1,184 @@
+import { type Pattern, type Piece, type Point, pieceNamed, type Saying } from '@paperhinge/geometry';
+import { type EdgePosition, resolvePosition, withPiece } from '@paperhinge/geometry/pattern';
+import {
+  type Affine,
+  add,
+  distance,
+  leftOf,
+  rotation,
+  scale,
+  subtract,
+  translation,
+  unit,
+} from '@paperhinge/geometry/plane';
+import { locating } from '@paperhinge/geometry/sayings';
+import type { Alteration } from '../alteration.js';
+import { pivotOf } from '../darts/pivot.js';
+import { refusal, saying } from '../fullness/tellings.js';
+import { type Cut, pointOfEnd } from '../hinge/cut.js';
+import { inDegrees } from '../hinge/degrees.js';
+import { holdingSection } from '../hinge/holding.js';
+import { motionsAcross } from '../hinge/motions-across.js';
+import { openingFindings } from '../hinge/opening-findings.js';
+import { cutApart } from '../hinge/sections.js';
+import { type Swung, swing } from '../hinge/swing.js';
+import * as field from '../verb/fields.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
+import { radiusOf, turnOf } from './slash-turn.js';
+
+/** An end of a slash. */
+export interface SlashEnd {
+  readonly edge: string;
+  /** Absent = the middle. */
+  readonly at?: EdgePosition;
+}
+
+/** One slash with its own amounts. */
+export interface OneSlash {
+  readonly from: SlashEnd;
+  readonly to: SlashEnd;
+  /** mm of chord that it opens at `from`; negative: overlaps. */
+  readonly by: number;
+  /** mm that it opens (negative: overlaps) at `to` as well; absent = it hinges there. */
+  readonly otherEnd?: number;
+  /** Name of a point mark inside the piece that it runs through and hinges at: `to` overlaps where `from` opens. */
+  readonly pivot?: string;
+}
+
+/** Slash a piece at several places at once, each opened by its own amount. */
+export interface Slash {
+  readonly piece: string;
+  readonly slashes: readonly OneSlash[];
+}
+
+/**
+ * Slashes a piece at several places and opens each by its own amount. A slash of length R that hinges at its other end
+ * turns by θ = 2 asin(by / 2R). With `other end` it turns about the point at which the two openings, which are as their
+ * distances from it, would come to nothing; equal ones move in parallel. With `pivot` it runs from edge to mark to edge
+ * and turns about the mark: the far side, at r from it, overlaps by 2 r sin(θ/2). Each strip between two slashes stays
+ * rigid and keeps its grain; the strip with the fold, else the centre, else the grain stays, the others follow one
+ * another outwards. What opens is bridged straight. Source: common practice, no source.
+ *
+ * @throws PatternError `unknown-piece`, `unknown-edge`, `unknown-mark`, `slash-pivot-and-end`, `spread-too-wide`,
+ *   `slash-leaves-piece`, `slash-crosses-dart`, `slashes-cross`, `slashes-too-near`, `slash-too-short`,
+ *   `overlap-too-wide`, `outline-tangled`; those of `perform` and `resolvePosition`
+ */
+export const slash = (pattern: Pattern, parameters: Slash): Alteration =>
+  perform(slashVerb, pattern, parameters);
+
+/** Each is a cut through the whole piece. */
+const mostSlashes = 60;
+
+const end = () => field.group<SlashEnd>({ edge: field.edge(), at: field.optional(field.place('edge')) });
+
+export const slashForm = formOf<Slash>()({
+  verb: 'slash',
+  does: 'Slashes the pattern at several places at once and opens or overlaps each by its own amount, hinged at its far end, at a mark within the piece, or opened at both ends.',
+  fields: {
+    piece: field.piece(),
+    slashes: field.groups<OneSlash>(
+      {
+        from: end(),
+        to: end(),
+        by: field.signedLength(),
+        otherEnd: field.optional(field.signedLength()),
+        pivot: field.optional(field.mark()),
+      },
+      mostSlashes,
+    ),
+  },
+  leaves: ({ piece }) => ({ changed: [piece] }),
+  sentence: 'Slash the {piece} and open each slash by its own amount: {slashes}',
+  startsAt: { piece: ['piece'] },
+  example: {
+    pattern: 'woven-shift',
+    step: {
+      piece: 'sleeve',
+      slashes: [
+        { from: { edge: 'hem', at: '1/4' }, to: { edge: 'cap', at: '3/4' }, by: 25 },
+        { from: { edge: 'hem', at: '1/2' }, to: { edge: 'cap', at: '1/2' }, by: 50, 'other end': 20 },
+        { from: { edge: 'hem', at: '3/4' }, to: { edge: 'cap', at: '1/4' }, by: 70 },
+      ],
+    },
+  },
+});
+export const slashVerb = /* @__PURE__ */ verbFrom(slashForm, (pattern, parameters) => {
+  const piece = pieceNamed(pattern, parameters.piece);
+  return locating({ piece: piece.name }, () => {
+    const made = parameters.slashes.map(one => slashIn(piece, one));
+    const cutPiece = cutApart(
+      piece,
+      made.flatMap(({ cuts }) => cuts),
+    );
+    const across = made.flatMap(({ cuts, motion }) => cuts.map(() => motion));
+    const holding = holdingSection(cutPiece);
+    const swung = swing(cutPiece, motionsAcross(cutPiece, holding, across), holding);
+    return {
+      pattern: withPiece(pattern, swung.piece),
+      became: swung.became,
+      did: saying('slashed', { piece: { piece: piece.name }, slashes: toldOf(made, swung) }),
+      findings: openingFindings(piece.name, swung),
+    };
+  });
+});
+
+interface Made {
+  readonly wish: OneSlash;
+  /** One, or two that meet at a pivot. */
+  readonly cuts: readonly Cut[];
+  /** Of what lies to its left, where what lies to its right stays. */
+  readonly motion: Affine;
+  readonly turn: number;
+}
+
+function slashIn(piece: Piece, wish: OneSlash): Made {
+  const { by, otherEnd, pivot: named } = wish;
+  const [from, to] = [wish.from, wish.to].map(({ edge, at = { share: 0.5 } }) => ({
+    edge,
+    along: resolvePosition(piece, edge, at),
+  })) as [Cut['from'], Cut['to']];
+  const [a, b] = [pointOfEnd(piece, from), pointOfEnd(piece, to)];
+  if (named !== undefined) {
+    if (otherEnd !== undefined) throw refusal('slash-pivot-and-end', { mark: { mark: named } });
+    const pivot = pivotOf(piece, { pivot: named })!;
+    const turn = turnOf(distance(a, pivot), [by, 0], wish.from.edge);
+    const cuts: readonly Cut[] = [
+      { from, to: { pivot } },
+      { from: { pivot }, to },
+    ];
+    return { wish, cuts, motion: rotation(turn, pivot), turn };
+  }
+  return { wish, cuts: [{ from, to }], ...openedAt(a, b, wish) };
+}
+
+/** To the left, looking from `from` to `to`, lies what follows along the edge at `from`: moving it that way opens. */
+function openedAt(from: Point, to: Point, { by, otherEnd = 0, from: { edge } }: OneSlash) {
+  const way = unit(subtract(to, from));
+  if (by === otherEnd) return { motion: translation(scale(leftOf(way), by)), turn: 0 };
+  const length = distance(from, to);
+  const turn = turnOf(length, [by, otherEnd], edge);
+  const about = add(from, scale(way, radiusOf(length, [by, otherEnd])));
+  return { motion: rotation(turn, about), turn };
+}
+
+/** Each slash with where it was made and what it came to at both ends. */
+function toldOf(made: readonly Made[], swung: Swung): readonly Saying[] {
+  let cut = 0;
+  return made.map(({ wish, cuts, turn }) => {
+    const [first, last] = [cut, cut + cuts.length - 1];
+    cut += cuts.length;
+    const opened = (index: number, at: 'from' | 'to') =>
+      swung.openings.find(o => o.cut === index && o.end === at)?.openedMm ?? 0;
+    const along = (at: Cut['from'] | undefined) => (at && 'along' in at ? at.along : 0);
+    return saying('slashed-at', {
+      from: { edge: wish.from.edge },
+      fromMm: along(cuts[0]?.from),
+      to: { edge: wish.to.edge },
+      toMm: along(cuts.at(-1)?.to),
+      openedMm: opened(first, 'from'),
+      otherMm: opened(last, 'to'),
+      turnDeg: inDegrees(Math.abs(turn)),
+      ...(wish.pivot === undefined ? {} : { about: { mark: wish.pivot } }),
+    });
+  });
+}
