@@ -51,7 +51,7 @@ export function Choices(props: BlankProps & { readonly onDone: () => void; reado
               role="option"
               aria-selected={chosen().includes(name)}
               onFocus={() => props.onLight?.(name)}
-              onPointerEnter={() => props.onLight?.(name)}
+              onPointerMove={() => props.onLight?.(name)}
               onClick={() => pick(name)}
             >
               {spoken(name, props.and)}

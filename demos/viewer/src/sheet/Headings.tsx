@@ -1,5 +1,5 @@
 import type { Where } from '@paperhinge/geometry';
-import { For, Show } from 'solid-js';
+import { createEffect, createSignal, For, Show } from 'solid-js';
 import type { Row } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
 import { pageWords } from '../words.js';
@@ -151,16 +151,26 @@ export function DoesItSew(props: { readonly garment: Garment; readonly fly: (whe
 export function HowToMakeIt(props: { readonly garment: Garment }) {
   const { garment } = props;
   const say = () => pageWords[garment.language()];
-  /** The edges and pieces that a job is done to, shown on the table. */
-  const light = ({ lights = [] }: Row) => garment.setLit(new Set(lights));
+  /** The job pointed at, else the one the keys have come to: what it is done to lights up on the table. */
+  const [pointed, point] = createSignal<Row>();
+  const [reached, reach] = createSignal<Row>();
+  createEffect(() => {
+    const job = pointed() ?? reached();
+    garment.setLit(job && new Set(job.lights));
+  });
+  // Keys that reach a job scroll it into sight under a hand that lies still: that hand points at nothing.
+  const reachByKeys = (job: Row) => {
+    point(undefined);
+    reach(job);
+  };
   return (
     <section aria-labelledby="making">
       <h2 id="making">{say().making}</h2>
       <ol class="making">
         <For each={garment.engine.view()?.making}>
           {job => (
-            <li onPointerEnter={() => light(job)} onPointerLeave={() => garment.setLit(undefined)}>
-              <button type="button" onFocus={() => light(job)} onBlur={() => garment.setLit(undefined)}>
+            <li onPointerMove={() => point(job)} onPointerLeave={() => point(undefined)}>
+              <button type="button" onFocus={() => reachByKeys(job)} onBlur={() => reach(undefined)}>
                 {job.text}
               </button>
               <small>{job.detail}</small>
