@@ -15,6 +15,7 @@ import * as regions from '@paperhinge/geometry/regions';
 import * as svg from '@paperhinge/geometry/svg';
 import * as trace from '@paperhinge/geometry/trace';
 import * as print from '@paperhinge/print';
+import * as cloth from '@paperhinge/print/cloth';
 import * as drawing from '@paperhinge/print/drawing';
 import * as dxf from '@paperhinge/print/dxf';
 import * as place from '@paperhinge/print/place';
@@ -38,6 +39,7 @@ const doors: Readonly<Record<string, unknown>> = {
   ...fit,
   ...hinge,
   ...print,
+  ...cloth,
   ...drawing,
   ...dxf,
   ...place,
@@ -177,6 +179,9 @@ const soundCalls: Readonly<Record<string, readonly unknown[]>> = {
   dxfBlocks: [pattern],
   dxfFindings: [pattern],
   patternDxf: [pattern],
+  layCloths: [pattern],
+  clothText: [1350, 'mm', '.'],
+  clothFindings: [cloth.layCloths(pattern)],
   arrange: [shapes, { width: 200, height: 280, overlap: 10 }],
   applyStep: [sheets.stateOf(pattern), sheet.steps[0], verb],
   laidOver: [pattern, sheet],
@@ -291,7 +296,7 @@ const handingOn = new Set([
   ],
 ]);
 /** Of these a call takes a tenth of a second and more. */
-const slow = new Set(['printPattern', 'projectorSheet', 'photoFrame']);
+const slow = new Set(['layCloths', 'printPattern', 'projectorSheet', 'photoFrame']);
 
 describe('every public door', () => {
   test('is in the table of this test', () => {

@@ -38,6 +38,7 @@ export function summary(
         }),
       ),
     ),
+    clothToBuy(job),
     [...sweeps(job), ...girths(job)],
     [
       sentence(commandSaying('seams-matching', { matching, seams: seams.length })),
@@ -54,6 +55,17 @@ export function summary(
   const shown = sections.filter(section => section.length > 0);
   return `${shown.map(section => section.map(oneLine).join('\n')).join('\n\n')}\n`;
 }
+
+const clothToBuy = ({ record, words }: Job): readonly string[] =>
+  record.cloth.flatMap(({ cloth, widthMm, lays: [best] }) =>
+    best
+      ? [
+          words.sentence(
+            commandSaying('cloth-to-buy', { cloth, widthMm, buyMm: best.buyMm, laid: best.laid }),
+          ),
+        ]
+      : [],
+  );
 
 function stepsDone({ words, record, run }: Job): string {
   const off = run.steps.filter(({ step }) => step.off).length;

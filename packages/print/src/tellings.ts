@@ -34,6 +34,7 @@ export interface PrintTellings {
   /** `broken`: it has the outlines, but a table ends too soon. */
   readonly 'font-not-usable': { readonly broken: boolean };
   readonly 'no-grain-printed': NoFacts;
+  readonly 'wider-than-cloth': { readonly cloth: string; readonly acrossMm: number; readonly mostMm: number };
   readonly 'sliver-on-page': { readonly paper: string; readonly pages: number; readonly narrowestMm: number };
 }
 

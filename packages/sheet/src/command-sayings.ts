@@ -6,6 +6,7 @@ import {
   type RefusalOf,
   type SayingOf,
 } from '@paperhinge/geometry/sayings';
+import type { ClothWay } from '@paperhinge/print/cloth';
 import type { FileKind } from './file-kind.js';
 import type { NamingSentences } from './naming-sayings.js';
 import type { TraceSentences, TraceTellings } from './trace-sayings.js';
@@ -75,6 +76,13 @@ export interface CommandSentences extends NamingSentences, TraceSentences {
     readonly widthMm: number;
     readonly fabric: string;
     readonly stretchPercent?: number;
+  };
+  /** The cheaper way to lay it. */
+  'cloth-to-buy': {
+    readonly cloth: string;
+    readonly widthMm: number;
+    readonly buyMm: number;
+    readonly laid: ClothWay;
   };
   'hem-sweep': { readonly edges: readonly { readonly piece: string; readonly edge: string }[] } & Change;
   'girth-at': { readonly level: string };

@@ -2,6 +2,8 @@ import { type AnyVerb, cautionsFor } from '@paperhinge/alter';
 import { type Finding, type Pattern, PatternError, type ToldFinding } from '@paperhinge/geometry';
 import { locating } from '@paperhinge/geometry/sayings';
 import { type PagesJson, type PrintOptions, printPattern, reportHtml } from '@paperhinge/print';
+import { clothFindings, layCloths } from '@paperhinge/print/cloth';
+import { type ClothJson, clothJson } from './cloth-json.js';
 import { pageOptions, paperWord } from './page-options.js';
 import type { RecordJson } from './record.js';
 import { type Run, runSheet } from './run-sheet.js';
@@ -42,7 +44,10 @@ export interface Job {
   /** The report as a page for a browser. */
   readonly report: string;
   /** `record.json`. */
-  readonly record: RecordJson & { readonly pages: readonly PagesJson[] };
+  readonly record: RecordJson & {
+    readonly cloth: readonly ClothJson[];
+    readonly pages: readonly PagesJson[];
+  };
 }
 
 /**
@@ -59,7 +64,8 @@ export async function doJob(sheet: Sheet, pattern: Pattern, wishes: JobWishes = 
   const { altered, before, derived, record } = run;
   const cautions = cautionsFor({ pattern: altered, wearer: sheet.wearer, derived }).map(words.sentence);
   const { language } = sheet;
-  const told = { before, record, cautions, language, unit, ...(fonts ? { fonts } : {}) };
+  const cloth = layCloths(altered);
+  const told = { before, record, cautions, cloth, language, unit, ...(fonts ? { fonts } : {}) };
   const pages: JobPages[] = [];
   const pageFindings: Finding[] = [];
   for (const paper of sheet.print.paper) {
@@ -75,14 +81,15 @@ export async function doJob(sheet: Sheet, pattern: Pattern, wishes: JobWishes = 
       ...(sheet.print['large sheet'] ? { sheetSvg: printed.sheetSvg() } : {}),
     });
   }
-  const findings = withPages(record.findings, pageFindings.map(words.finding));
-  const whole = { ...record, findings, pages: pages.map(p => p.pages) };
+  const findings = withPages(record.findings, [...clothFindings(cloth), ...pageFindings].map(words.finding));
+  const whole = { ...record, findings, cloth: cloth.map(clothJson), pages: pages.map(p => p.pages) };
   const { initials, date } = sheet.print;
   const report = reportHtml({
     pattern: altered,
     before,
     record: whole,
     cautions,
+    cloth,
     language,
     unit,
     ...(initials === undefined ? {} : { wearer: initials }),

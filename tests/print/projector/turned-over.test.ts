@@ -2,7 +2,7 @@ import { at, type Pattern, type Point, pathLength } from '@paperhinge/geometry';
 import { projectorSheet } from '@paperhinge/print';
 import { describe, expect, test } from 'vitest';
 import { netLine } from '../../../packages/print/src/drawing/piece-shape.js';
-import { mirrored, openedOut } from '../../../packages/print/src/projector/turned-over.js';
+import { mirrored, openedOut } from '../../../packages/print/src/drawing/turned-over.js';
 import { shiftPattern } from '../../support/shift.js';
 import { patternOf, polygonPiece } from '../simple-pieces.js';
 

@@ -1,5 +1,6 @@
 // For the other packages of the project alone; it may change at any time.
 
 export { requireDistance, requirePoint } from '../curve/sound.js';
+export { requireParts } from '../cutting-line/sound.js';
 export { oncePer, oncePerAll } from '../once-per.js';
 export { sizesBetween } from '../pattern/sizes/size-between.js';

@@ -19,6 +19,8 @@ export interface ArrangeOptions {
   readonly largest?: { readonly width: number; readonly height: number };
   /** Whether length is saved, not pages: paper off a roll, sheets of one page. */
   readonly shortest?: boolean;
+  /** Orders tried where length is saved, times the shapes. Default 600. */
+  readonly tries?: number;
 }
 
 /** Shapes beyond this many are laid out in fewer ways, each but once, so that hundreds are still quick. */
@@ -80,7 +82,9 @@ function arrangeTurned(
   );
   const plans = plansFor(candidates, areaOf(shapes), field, { ...options, many });
   const task = { shapes, candidates, ahead };
-  return options.shortest ? shortest(task, plans[0]!, many) : fewestPages(task, plans, many);
+  return options.shortest
+    ? shortest(task, plans[0]!, many ? 0 : (options.tries ?? mostShortTries))
+    : fewestPages(task, plans, many);
 }
 
 /** The widths of sheet that are tried: few shapes on every one from the narrowest, many on sheets about as wide as high. */
@@ -151,12 +155,12 @@ function fewestPages(task: Omit<Task, 'order'>, plans: readonly SheetPlan[], man
 }
 
 /** Many orders in turn, each with some shapes held to one way of lying: which of them ends highest cannot be foreseen. */
-function shortest(task: Omit<Task, 'order'>, plan: SheetPlan, many: boolean): Arrangement {
+function shortest(task: Omit<Task, 'order'>, plan: SheetPlan, mostTries: number): Arrangement {
   const { candidates, ahead } = task;
-  const orders = ordersOf(candidates, ahead).slice(0, many ? 3 : undefined);
+  const orders = ordersOf(candidates, ahead).slice(0, mostTries === 0 ? 3 : undefined);
   const [first, ...others] = orders.map(order => layOut({ ...task, order }, plan));
   let best = others.reduce((a, b) => (isBetter(b, a) ? b : a), first!);
-  const tries = many ? 0 : Math.floor(mostShortTries / candidates.length);
+  const tries = Math.floor(mostTries / candidates.length);
   const draw = shuffled(candidates, ahead);
   for (let n = 0; n < tries; n++) {
     const { order, held } = draw();

@@ -7,6 +7,8 @@ import { type Turn, turnedPoint } from './turning.js';
 /** Something to lay down, upright, by the polygons that enclose it; the first is the piece itself. */
 export interface Shape {
   readonly polygons: readonly Polygon[];
+  /** Against the sheet's left side, not turned, where length is saved: a half piece on the cloth's fold. */
+  readonly atLeft?: true;
 }
 
 /** Where a shape lies: on which sheet, its points turned, then moved by `by` from that sheet's corner. */

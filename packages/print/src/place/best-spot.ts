@@ -60,7 +60,8 @@ function highestSpots(sheet: Sheet, candidate: Candidate): readonly Spot[] {
   const { cells } = candidate;
   const { board } = sheet;
   const spots: Spot[] = [];
-  for (let column = 0; column <= board.columns - cells.columns; column++) {
+  const last = candidate.atLeft ? 0 : board.columns - cells.columns;
+  for (let column = 0; column <= last; column++) {
     const row = firstFree(board, cells, column, startRow(sheet));
     if (row === undefined) continue;
     spots.push({ candidate, column, row, cost: row + cells.rows.length + column / 1000 });

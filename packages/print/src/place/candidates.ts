@@ -14,11 +14,14 @@ export interface Candidate {
   readonly polygon: Polygon;
   /** What moves the shape's own coordinates so that its box starts at (0, 0), after the turn. */
   readonly home: Point;
+  /** It may lie in the first column alone. */
+  readonly atLeft: boolean;
 }
 
 /** The ways in which a shape may lie, the least turned first; one that looks the same when turned is not given twice. */
 export function candidatesOf(shape: Shape, turning: Turning | 'sides'): readonly Candidate[] {
-  const all = turnsFor(shape.polygons, turning).map(turn => candidate(shape, turn));
+  const turns = turnsFor(shape.polygons, shape.atLeft ? 'none' : turning);
+  const all = turns.map(turn => candidate(shape, turn));
   const looks = all.map(c => `${c.cells.columns}:${c.cells.rows}`);
   return all.filter((_, i) => looks.indexOf(looks[i]!) === i);
 }
@@ -26,12 +29,12 @@ export function candidatesOf(shape: Shape, turning: Turning | 'sides'): readonly
 /** mm: keeps the cutting line's own width on the page. */
 const inset = 0.5;
 
-function candidate({ polygons }: Shape, turn: Turn): Candidate {
+function candidate({ polygons, atLeft }: Shape, turn: Turn): Candidate {
   const turned = polygons.map(polygon => polygon.map(p => turnedPoint(p, turn)));
   const { x0, y0 } = boxOf(turned);
-  const home = { x: inset - x0, y: inset - y0 };
+  const home = { x: atLeft ? -x0 : inset - x0, y: inset - y0 };
   const moved = turned.map(polygon => polygon.map(p => ({ x: p.x + home.x, y: p.y + home.y })));
   const leaning = turn.x !== 0 && turn.y !== 0;
   const cost = turn.x === 1 ? 0 : leaning ? 15 : turn.x === -1 ? 5 : 8;
-  return { turn, cost, cells: shapeCells(moved), polygon: moved[0]!, home };
+  return { turn, cost, cells: shapeCells(moved), polygon: moved[0]!, home, atLeft: atLeft === true };
 }

@@ -7,6 +7,7 @@ import { type PiecePlace, worded } from '../drawing/draw-piece.js';
 import { movedDrawing } from '../drawing/ink.js';
 import { plainLine } from '../drawing/lettering.js';
 import { onSheet } from '../drawing/on-sheet.js';
+import { mirrored, openedOut, type TurnedOver } from '../drawing/turned-over.js';
 import { requireWords } from '../option-words.js';
 import { layoutFor, type SheetPiece } from '../pages/layout.js';
 import { type PagesJson, pagesJson } from '../pages/pages-json.js';
@@ -18,7 +19,6 @@ import { titleOf } from '../report/written.js';
 import { type PageLanguage, readerOf } from '../words/reader.js';
 import { calibrationBlock, calibrationSquare, grid, type Scale, scaleIn } from './calibration.js';
 import { type Ground, projectorPens } from './thick-pens.js';
-import { mirrored, openedOut, type TurnedOver } from './turned-over.js';
 
 /** What a maker may choose of a projector sheet. */
 export interface ProjectorOptions {

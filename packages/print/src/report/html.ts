@@ -2,6 +2,7 @@ import { escaped } from '../drawing/escape.js';
 import { namedEdgesStyle, namedEdgesSvg } from '../drawing/named-edges.js';
 import type { ReportWords } from '../words/page-words.js';
 import type { Block, Section } from './document.js';
+import { layPicturesHtml } from './lay-pictures.js';
 import { picturesHtml } from './picture.js';
 import type { ReportSource } from './source.js';
 import { reportStyle } from './style.js';
@@ -14,11 +15,12 @@ import { readerFor, writtenReport } from './written.js';
  */
 export function reportHtml(source: ReportSource): string {
   const written = writtenReport(source);
-  const { words } = readerFor(source);
+  const reader = readerFor(source);
+  const { words } = reader;
   const title = escaped(written.title);
   const sections = [
     pictures(source, words.report),
-    ...written.sections.map(sectionHtml),
+    ...written.sections.map(s => sectionHtml(s, s.id === 'cloth' ? layPicturesHtml(source, reader) : '')),
     namedEdges(source, words.report),
   ];
   const links = [
@@ -83,8 +85,8 @@ function pictures({ pattern, before }: ReportSource, words: ReportWords): string
   return `${open}<h3>${escaped(words.before)}</h3>${then}<h3>${escaped(words.after)}</h3>${now}<p class="key">${escaped(words.key)}</p></section>`;
 }
 
-const sectionHtml = ({ id, title, blocks }: Section): string =>
-  `<section id="${escaped(id)}" aria-labelledby="h-${escaped(id)}"><h2 id="h-${escaped(id)}">${escaped(title)}</h2>${blocks.map(blockHtml).join('')}</section>`;
+const sectionHtml = ({ id, title, blocks }: Section, pictures: string): string =>
+  `<section id="${escaped(id)}" aria-labelledby="h-${escaped(id)}"><h2 id="h-${escaped(id)}">${escaped(title)}</h2>${blocks.map(blockHtml).join('')}${pictures}</section>`;
 
 function blockHtml(block: Block): string {
   switch (block.kind) {

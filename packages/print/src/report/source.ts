@@ -1,4 +1,5 @@
 import type { LengthUnit, Pattern, ToldFinding } from '@paperhinge/geometry';
+import type { ClothNeeded } from '../cloth/lay-cloths.js';
 import type { PageLanguage } from '../words/reader.js';
 
 /** What is written up: a pattern alone, or what became of it with the record of the alteration. */
@@ -6,6 +7,8 @@ export interface ReportSource {
   /** The pattern to be cut. */
   readonly pattern: Pattern;
   readonly before?: Pattern;
+  /** What there is to buy of each cloth; absent = it is not said. */
+  readonly cloth?: readonly ClothNeeded[];
   readonly record?: RecordFigures;
   /** What a maker should beware of, in sentences. */
   readonly cautions?: readonly string[];

@@ -43,6 +43,7 @@ figcaption { font-size: .85rem; color: var(--soft); text-align: center; margin-t
 svg path { fill: none; stroke: var(--ink); vector-effect: non-scaling-stroke; stroke-linejoin: round; }
 svg .cut { stroke-width: 1.5px; fill: var(--sheet); } svg .stitch { stroke-width: .8px; stroke-dasharray: 4 2.4; } svg .line { stroke-width: .6px; stroke-dasharray: 7 2 1.5 2; stroke: var(--soft); }
 svg .grain { stroke-width: 1px; } svg .fold { stroke: var(--ink); stroke-dasharray: 9 2 2 2; stroke-width: 2px; }
+svg .laid-on { stroke: var(--line); stroke-width: 1px; }
 svg .ghost { stroke: var(--ghost); stroke-width: 1px; stroke-dasharray: 1 3; stroke-linecap: round; }
 .key { font-size: .85rem; color: var(--soft); }
 footer { margin-top: 2.5rem; border-top: 1px solid var(--line); padding-top: .8rem; color: var(--soft); font-size: .85rem; }

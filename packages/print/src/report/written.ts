@@ -3,6 +3,7 @@ import { foldEdgeOf } from '@paperhinge/geometry/pattern';
 import type { SectionName } from '../words/page-words.js';
 import { type Reader, readerOf } from '../words/reader.js';
 import { clothNotes } from './cloth-notes.js';
+import { clothToBuy } from './cloth-to-buy.js';
 import { columnOf, plainName } from './columns.js';
 import type { Block, FindingItem, Section, WrittenDocument } from './document.js';
 import { edgeTable, girthTable, seamTable } from './figure-tables.js';
@@ -33,6 +34,7 @@ export function makersSections(source: ReportSource, pagesOf?: PagesOf): readonl
       cuttingList(source, reader, pagesOf),
       ...clothNotes(source.pattern, reader).map(text => ({ kind: 'text' as const, text })),
     ),
+    section(reader, 'cloth', ...clothToBuy(source, reader)),
     section(reader, 'bands', record && bandTable(record, reader)),
     section(reader, 'order', steps),
     section(reader, 'findings', record && findingsBlock(record.findings, reader)),
@@ -59,7 +61,18 @@ export function writtenReport(source: ReportSource): WrittenDocument {
 }
 
 /** The report tells what happened, then what to cut and sew, then every figure; the cover keeps to cutting and sewing. */
-const reading = ['steps', 'findings', 'cutting', 'bands', 'order', 'cautions', 'girths', 'seams', 'edges'];
+const reading = [
+  'steps',
+  'findings',
+  'cutting',
+  'cloth',
+  'bands',
+  'order',
+  'cautions',
+  'girths',
+  'seams',
+  'edges',
+];
 
 export const titleOf = (source: ReportSource): string =>
   source.record?.title || source.pattern.name || readerFor(source).words.report.pattern;

@@ -126,6 +126,7 @@ export const english: PageWords = {
     sections: {
       pieces: 'Pieces',
       cutting: 'Cutting list',
+      cloth: 'Cloth to buy',
       bands: 'Bands and strips',
       order: 'Order of work',
       findings: 'Checks',
@@ -158,6 +159,10 @@ export const english: PageWords = {
       difference: 'Difference',
       easeWanted: 'Ease wanted',
       result: 'Result',
+      width: 'Width',
+      laid: 'Laid',
+      takes: 'Pieces take',
+      buy: 'Buy',
     },
     bandFigures: { length: 'length', width: 'width', quarterMark: 'quarter mark' },
     cloth: {
@@ -168,6 +173,12 @@ export const english: PageWords = {
             ? `${more} for the one piece`
             : `${more} if ${pieces === 2 ? 'both' : `all ${pieces}`} must`
         }.`,
+      laid: {
+        folded: 'folded lengthwise, two layers',
+        open: 'opened out, one layer; pieces on the fold whole, pairs one by one turned over',
+      },
+      reckoned: (selvedge, spare, step) =>
+        `Grain along the cloth; ${selvedge} at each selvedge not cut into. To buy is ${spare} more than the pieces take (with a repeat for each piece where the cloth repeats), rounded up to the next ${step}. Cloth that shrinks: wash it before you cut, and buy as much more as it shrinks.`,
     },
     allSound: 'Every seam was walked and every check passed.',
     severity: { fault: 'Will not sew', warning: 'Warning', note: 'Note' },

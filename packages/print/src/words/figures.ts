@@ -19,7 +19,13 @@ export function lengthText(mm: number, unit: LengthUnit, sign: DecimalSign): str
 export const allowanceText = (mm: number, unit: LengthUnit, sign: DecimalSign): string =>
   unit === 'in' ? `${mixed(mm, 16)} in` : lengthText(mm, unit, sign);
 
-/** Whole inches and a fraction in lowest terms: `2 1/4`. */
+/** A length of cloth, as it is sold: metres to the centimetre, or yards in eighths. */
+export const clothText = (mm: number, unit: LengthUnit, sign: DecimalSign): string =>
+  unit === 'in' ? `${mixed(mm / inchesPerYard, 8)} yd` : `${numberText(mm / 1000, 2, sign)} m`;
+
+const inchesPerYard = 36;
+
+/** A number of inches as a whole and a fraction in lowest terms: `2 1/4`. */
 function mixed(mm: number, per: 8 | 16): string {
   const parts = Math.round((Math.abs(mm) / millimetresPer.in) * per);
   const whole = Math.floor(parts / per);

@@ -142,6 +142,7 @@ export const german: PageWords = {
     sections: {
       pieces: 'Teile',
       cutting: 'Zuschneideliste',
+      cloth: 'Stoff zu kaufen',
       bands: 'Bänder und Streifen',
       order: 'Arbeitsfolge',
       findings: 'Prüfungen',
@@ -174,6 +175,10 @@ export const german: PageWords = {
       difference: 'Unterschied',
       easeWanted: 'Gewünschte Weite',
       result: 'Ergebnis',
+      width: 'Breite',
+      laid: 'Gelegt',
+      takes: 'Teile brauchen',
+      buy: 'Kaufen',
     },
     bandFigures: { length: 'Länge', width: 'Breite', quarterMark: 'Viertelmarke' },
     cloth: {
@@ -184,6 +189,12 @@ export const german: PageWords = {
             ? `${more} für das eine Teil`
             : `${more}, wenn ${pieces === 2 ? 'beide' : `alle ${pieces}`} passen müssen`
         }.`,
+      laid: {
+        folded: 'längs gefaltet, doppelt',
+        open: 'offen, einfach; Teile im Bruch ganz, Paare einzeln gegengleich',
+      },
+      reckoned: (selvedge, spare, step) =>
+        `Fadenlauf längs zum Stoff; an jeder Webkante bleiben ${selvedge} frei. Zu kaufen sind ${spare} mehr, als die Teile brauchen (mit einem Rapport je Teil, wo der Stoff einen hat), aufgerundet auf die nächsten ${step}. Stoff, der einläuft: vor dem Zuschneiden waschen und um so viel mehr kaufen, wie er einläuft.`,
     },
     allSound: 'Jede Naht wurde abgegangen, jede Prüfung bestanden.',
     severity: { fault: 'Lässt sich nicht nähen', warning: 'Achtung', note: 'Hinweis' },

@@ -35,6 +35,10 @@ export interface PaperWords {
 export interface ClothWords {
   readonly nap: (cloth: string) => string;
   readonly repeat: (cloth: string, repeat: string, pieces: number, more: string) => string;
+  /** How cloth is laid to be cut. */
+  readonly laid: Readonly<Record<'folded' | 'open', string>>;
+  /** What the amounts to buy have in them. */
+  readonly reckoned: (selvedge: string, spare: string, step: string) => string;
 }
 
 /** Words on pieces. */
@@ -132,6 +136,7 @@ export interface ReportWords {
 export type SectionName =
   | 'pieces'
   | 'cutting'
+  | 'cloth'
   | 'bands'
   | 'order'
   | 'findings'
@@ -162,7 +167,11 @@ export type ColumnName =
   | 'otherSide'
   | 'difference'
   | 'easeWanted'
-  | 'result';
+  | 'result'
+  | 'width'
+  | 'laid'
+  | 'takes'
+  | 'buy';
 
 export interface ProjectorWords {
   readonly title: (name: string) => string;

@@ -1,6 +1,6 @@
 import type { LengthUnit } from '@paperhinge/geometry';
 import { english } from './english.js';
-import { allowanceText, lengthText, numberText } from './figures.js';
+import { allowanceText, clothText, lengthText, numberText } from './figures.js';
 import { german } from './german.js';
 import type { PageWords } from './page-words.js';
 
@@ -17,6 +17,8 @@ export interface Reader {
   readonly length: (mm: number) => string;
   /** A seam or hem allowance: inches to the sixteenth. */
   readonly allowance: (mm: number) => string;
+  /** A length of cloth to buy: `1.35 m`, `1 1/2 yd`. */
+  readonly cloth: (mm: number) => string;
   /** A length with its sign; none before nothing. */
   readonly change: (mm: number) => string;
   /** `100.4 %`, from a share. */
@@ -33,6 +35,7 @@ export function readerOf(unit: LengthUnit, language: PageLanguage = 'en'): Reade
     words,
     unit,
     length,
+    cloth: mm => clothText(mm, unit, sign),
     allowance: mm => allowanceText(mm, unit, sign),
     change: mm => {
       const size = length(Math.abs(mm));

@@ -1,4 +1,5 @@
 import type { LengthUnit, Saying, Thing } from '@paperhinge/geometry';
+import { clothText } from '@paperhinge/print/cloth';
 import { plainName } from './names.js';
 import { allowanceText, changeText, lengthText, numberText, roundedUp, slightText } from './numbers.js';
 
@@ -24,6 +25,8 @@ export interface Say {
   readonly unit: LengthUnit;
   /** A length to cut or measure by: `372.4 mm`, `37.24 cm`, `14 5/8 in` (the nearest eighth). */
   readonly length: (mm: number) => string;
+  /** A length of cloth to buy: `1.35 m`, `1 1/2 yd`. */
+  readonly cloth: (mm: number) => string;
   /** A length that is enough, to be given or added: rounded up, so that what is cut by it suffices. */
   readonly atLeast: (mm: number) => string;
   /** A length that is not to be passed: an allowance rounded down. */
@@ -58,6 +61,7 @@ export function sayer(unit: LengthUnit, grammar: Grammar, sentence: (saying: Say
   return {
     unit,
     length: mm => lengthText(mm, unit, decimalSign),
+    cloth: mm => clothText(mm, unit, decimalSign),
     atLeast: mm => lengthText(roundedUp(mm, unit), unit, decimalSign),
     atMost: mm => allowanceText(-roundedUp(-mm, unit, 16), unit, decimalSign),
     allowance: mm => allowanceText(mm, unit, decimalSign),

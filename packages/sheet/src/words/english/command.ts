@@ -136,6 +136,8 @@ export const commandSentences: Sentences<CommandSentences> = {
   'more-edges': ({ more }) => `and ${count(more, 'more edge')} in record.json`,
   'cut-size': ({ piece, kind, lengthMm, widthMm, fabric, stretchPercent }, say) =>
     `${say.name(piece)}: cut ${say.length(lengthMm)} × ${say.length(widthMm)} of ${say.name(fabric)} (${kind})${stretchPercent === undefined ? none : `; its sewn part stretches by ${say.percent(stretchPercent)}`}`,
+  'cloth-to-buy': ({ cloth, widthMm, buyMm, laid }, say) =>
+    `Buy ${say.cloth(buyMm)} of ${say.name(cloth)} ${say.length(widthMm)} wide, ${laid === 'open' ? 'opened out' : 'folded lengthwise'}.`,
   'hem-sweep': ({ edges, beforeMm, afterMm = 0 }, say) =>
     `Hem all round (${edges.map(say.shortly).join(' + ')}): ${beforeMm === undefined ? none : `${say.length(beforeMm)}, now `}${say.length(afterMm)}`,
   'girth-at': ({ level }, say) => `${say.name(level)} girth`,

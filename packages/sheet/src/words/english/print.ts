@@ -47,6 +47,10 @@ export const print: Tellings<PrintTellings> = {
     message: 'The piece has no grain line, so none is printed on it.',
     remedy: 'Draw a line with data-line="grain" in the piece, along the lengthwise threads.',
   }),
+  'wider-than-cloth': ({ cloth, acrossMm, mostMm }, say) => ({
+    message: `The piece is ${say.length(acrossMm)} across; the cloth ${say.written(cloth)} has ${say.length(mostMm)} to cut from between its selvedges.`,
+    remedy: 'Take a wider cloth and write its width, or divide the piece with a seam.',
+  }),
   'sliver-on-page': ({ paper, pages, narrowestMm }, say) => ({
     message: `On ${paper} the piece reaches less than ${say.length(narrowestMm)} onto ${pages === 1 ? 'a page' : `${pages} pages`} wherever it is laid.`,
     remedy: 'Take care not to lose that strip, or print on a larger paper or the other way up.',

@@ -167,6 +167,8 @@ export const commandSentences: Sentences<CommandSentences> = {
   'more-edges': ({ more }) => `und ${count(more, 'weitere Kante', 'weitere Kanten')} in record.json`,
   'cut-size': ({ piece, kind, lengthMm, widthMm, fabric, stretchPercent }, say) =>
     `${say.name(piece)}: ${say.length(lengthMm)} × ${say.length(widthMm)} aus ${say.name(fabric)} zuschneiden (${kinds[kind] ?? kind})${stretchPercent === undefined ? none : `; der angenähte Teil dehnt sich um ${say.percent(stretchPercent)}`}`,
+  'cloth-to-buy': ({ cloth, widthMm, buyMm, laid }, say) =>
+    `${say.cloth(buyMm)} ${say.name(cloth)} kaufen, ${say.length(widthMm)} breit, ${laid === 'open' ? 'offen gelegt' : 'längs gefaltet'}.`,
   'hem-sweep': ({ edges, beforeMm, afterMm = 0 }, say) =>
     `Saum ringsum (${edges.map(say.shortly).join(' + ')}): ${beforeMm === undefined ? none : `${say.length(beforeMm)}, nun `}${say.length(afterMm)}`,
   'girth-at': ({ level }, say) => `Umfang ${say.name(level)}`,

@@ -47,6 +47,10 @@ export const print: Tellings<PrintTellings> = {
     message: 'Das Teil hat keinen Fadenlauf, also ist keiner gedruckt.',
     remedy: 'Eine Linie mit data-line="grain" in das Teil zeichnen, längs der Kettfäden.',
   }),
+  'wider-than-cloth': ({ cloth, acrossMm, mostMm }, say) => ({
+    message: `Das Teil ist ${say.length(acrossMm)} breit; der Stoff ${say.written(cloth)} hat zwischen den Webkanten ${say.length(mostMm)}.`,
+    remedy: 'Breiteren Stoff nehmen und seine Breite eintragen, oder das Teil mit einer Naht teilen.',
+  }),
   'sliver-on-page': ({ paper, pages, narrowestMm }, say) => ({
     message: `Auf ${paper} reicht das Teil weniger als ${say.length(narrowestMm)} auf ${pages === 1 ? 'eine Seite' : `${pages} Seiten`}, wie man es auch legt.`,
     remedy: 'Diesen Streifen nicht verlieren, oder auf größerem Papier oder anders herum drucken.',

@@ -8,6 +8,7 @@ import {
   type Piece,
   pathLength,
 } from '@paperhinge/geometry';
+import { requireParts } from '@paperhinge/geometry/internal';
 import { pathEnd, pathStart, reversedPath, transformedPath } from '@paperhinge/geometry/paths';
 import { foldEdgeOf } from '@paperhinge/geometry/pattern';
 import { type Affine, apply, mirror, subtract, unit } from '@paperhinge/geometry/plane';
@@ -34,15 +35,17 @@ export function mirrored(pattern: Pattern): TurnedOver {
 /** Every half piece opened out at its fold, whole as it is cut; its other half's edges have names of their own. */
 export function openedOut(pattern: Pattern): TurnedOver {
   return {
-    pattern: { ...pattern, pieces: pattern.pieces.map(opened), seams: withOtherSeams(pattern) },
+    pattern: { ...pattern, pieces: pattern.pieces.map(openedPiece), seams: withOtherSeams(pattern) },
     onto: pattern.pieces.map(() => asDrawn),
   };
 }
 
-function opened(piece: Piece): Piece {
+/** A half piece opened out at its fold, whole as it is cut; any other as it is. @throws PatternError `word-not-understood` */
+export function openedPiece(piece: Piece): Piece {
   const fold = foldEdgeOf(piece);
   if (!fold) return piece;
   const { parts } = piece.outline;
+  requireParts(parts);
   const at = parts.indexOf(fold);
   const half = [...parts.slice(at + 1), ...parts.slice(0, at)];
   const axis = mirror(pathStart(fold.path), unit(subtract(pathEnd(fold.path), pathStart(fold.path))));
