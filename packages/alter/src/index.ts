@@ -44,6 +44,7 @@ export { changeCap } from './operations/change-cap.js';
 export { changeDart } from './operations/change-dart.js';
 export { closeDart } from './operations/close-dart.js';
 export { cutKeyhole } from './operations/cut-keyhole.js';
+export { cutRaglan } from './operations/cut-raglan.js';
 export { divide } from './operations/divide.js';
 export { draftCircleSkirt } from './operations/draft-circle-skirt.js';
 export { draftFlounce } from './operations/draft-flounce.js';

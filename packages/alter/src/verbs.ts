@@ -28,6 +28,7 @@ import { changeCapForm, changeCapVerb } from './operations/change-cap.js';
 import { changeDartForm, changeDartVerb } from './operations/change-dart.js';
 import { closeDartForm, closeDartVerb } from './operations/close-dart.js';
 import { cutKeyholeForm, cutKeyholeVerb } from './operations/cut-keyhole.js';
+import { cutRaglanForm, cutRaglanVerb } from './operations/cut-raglan.js';
 import { divideForm, divideVerb } from './operations/divide.js';
 import { draftCircleSkirtForm, draftCircleSkirtVerb } from './operations/draft-circle-skirt.js';
 import { draftFlounceForm, draftFlounceVerb } from './operations/draft-flounce.js';
@@ -98,6 +99,7 @@ const forms = [
   changeCapForm,
   walkCapForm,
   shapeSleeveForm,
+  cutRaglanForm,
   recutNecklineForm,
   raiseNecklineForm,
   cutKeyholeForm,
@@ -180,6 +182,7 @@ const all: DoneBy<typeof forms> = [
   changeCapVerb,
   walkCapVerb,
   shapeSleeveVerb,
+  cutRaglanVerb,
   recutNecklineVerb,
   raiseNecklineVerb,
   cutKeyholeVerb,

@@ -17,6 +17,12 @@ function around(items: readonly Item[], edge: string): readonly Item[] {
   return [...items.slice(i + 1), ...items.slice(0, i)];
 }
 
+/** The outline of a piece laid elsewhere, clockwise as it lies there, from after an edge round to before it. */
+export function laidRing(piece: Piece, edge: string, motion: Affine): readonly Item[] {
+  const laid = itemsOf(piece).map(item => moved(item, motion));
+  return around(determinant(motion) < 0 ? [...laid].reverse() : laid, edge);
+}
+
 /**
  * Both outlines without the seam's edges, one after the other. Where a line of the first runs on into one of the second
  * across the end of the seam (an armhole into an armhole, fold into fold) they are one edge; other names that both have
@@ -28,8 +34,7 @@ export function joinedRing(
   motion: Affine,
 ): JoinedRing {
   const own = around(itemsOf(first.piece), first.edge);
-  const laid = itemsOf(second.piece).map(item => moved(item, motion));
-  const other = around(determinant(motion) < 0 ? [...laid].reverse() : laid, second.edge);
+  const other = laidRing(second.piece, second.edge, motion);
   const names = new Map<string, string>();
   for (const [mine, theirs] of [
     [own.at(-1), other[0]],
@@ -52,7 +57,8 @@ const nameOf = (item: Item): string => (item.type === 'run' ? item.edge.name : i
 const withName = (item: Item, name: string): Item =>
   item.type === 'run' ? { ...item, edge: { ...item.edge, name } } : { ...item, name };
 
-function freeName(wanted: string, taken: ReadonlySet<string>): string {
+/** A name that is not taken: the wanted one, or with a number behind it. */
+export function freeName(wanted: string, taken: ReadonlySet<string>): string {
   let name = wanted;
   for (let n = 2; taken.has(name); n++) name = `${wanted} ${n}`;
   return name;

@@ -11,6 +11,7 @@ export type { AddVent, LeaveSlit } from './add-vent.js';
 export type { ChangeDart } from './change-dart.js';
 export type { CloseDart } from './close-dart.js';
 export type { CutKeyhole } from './cut-keyhole.js';
+export type { CutRaglan } from './cut-raglan.js';
 export type { Divide, DivisionEnd } from './divide.js';
 export type { DraftCircleSkirt } from './draft-circle-skirt.js';
 export type { DraftFlounce } from './draft-flounce.js';

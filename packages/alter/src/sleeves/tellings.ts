@@ -13,6 +13,19 @@ export interface SleeveTellings {
   'no-cap': { readonly piece: Thing };
   'cap-too-low': { readonly piece: Thing; readonly heightMm: number; readonly byMm: number };
   'seam-without-cap': { readonly seam: Thing };
+  'armhole-of-several': { readonly seam: Thing };
+  'shoulder-not-sewn': { readonly first: Thing; readonly second: Thing };
+  'shoulders-unlike': {
+    readonly first: Thing;
+    readonly firstMm: number;
+    readonly second: Thing;
+    readonly secondMm: number;
+  };
+  'sleeve-cut-unlike': { readonly piece: Thing; readonly sleeve: Thing };
+  'raglan-off-edge': { readonly edge: Thing; readonly mostMm: number };
+  'raglan-off-piece': { readonly piece: Thing };
+  'raglan-through-dart': { readonly piece: Thing };
+  'cap-too-flat': { readonly piece: Thing };
   'cap-shorter-than-armhole': { readonly seam: Thing; readonly capMm: number; readonly armholeMm: number };
 }
 
@@ -24,6 +37,18 @@ export interface SleeveSentences {
     /** By how much the cap's seam and the sleeve's width changed. */
     readonly seamMm: number;
     readonly widthMm: number;
+  };
+  'cut-raglan': {
+    readonly piece: Thing;
+    readonly bodies: readonly Thing[];
+    /** Of both raglan seams, from the underarm to the neck. */
+    readonly seamsMm: readonly number[];
+    readonly dartDeg: number;
+    /** What the cap had of ease above the raglan lines. */
+    readonly easeMm: number;
+    readonly liftMm: number;
+    /** The half of the sleeve that was cut off along the shoulder. */
+    readonly half?: Thing;
   };
   'walked-cap': {
     readonly seam: Thing;

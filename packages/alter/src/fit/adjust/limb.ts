@@ -1,4 +1,4 @@
-import { edgePath, type Pattern, type Piece, type Point } from '@paperhinge/geometry';
+import { edgePath, type Pattern, PatternError, type Piece, type Point } from '@paperhinge/geometry';
 import { intersectPaths, nearestOnPath, pointAlong } from '@paperhinge/geometry/paths';
 import { edgesOfRole, neighboursOf, outlinePath, withPiece } from '@paperhinge/geometry/pattern';
 import {
@@ -8,13 +8,14 @@ import {
   compose,
   distance,
   dot,
+  lerp,
   rotation,
   scale,
   subtract,
   translation,
 } from '@paperhinge/geometry/plane';
 import type { Alteration } from '../../alteration.js';
-import type { Cut } from '../../hinge/cut.js';
+import type { CutPiece } from '../../hinge/cut-piece.js';
 import { openingFindings } from '../../hinge/opening-findings.js';
 import { cutApart } from '../../hinge/sections.js';
 import { swing } from '../../hinge/swing.js';
@@ -98,7 +99,7 @@ function swungApart(
   },
 ): Alteration {
   const frame = frameOf(piece, wish);
-  const cutPiece = cutApart(piece, frame.cuts);
+  const cutPiece = cutInFour(piece, frame);
   const reaches = reachesOf(frame);
   const high = wish.raise === undefined ? highFor(reaches, wish.by ?? 0) : raised(reaches, wish.raise);
   const place = placedAt(frame, reaches, high);
@@ -124,6 +125,31 @@ function swungApart(
   };
 }
 
+/**
+ * The four cuts meet half way between the sides, or where a cap dips below that line, as one that was lowered before may,
+ * further down: where they meet inside makes no difference to the swing.
+ * @throws PatternError those of the slash
+ */
+function cutInFour(piece: Piece, frame: Frame & { readonly ends: readonly Place[] }): CutPiece {
+  const middle = lerp(frame.underarms[0], frame.underarms[1], 1 / 2);
+  const cutAt = (lower: number): CutPiece => {
+    const to = { pivot: lerp(middle, frame.hem, lower) };
+    return cutApart(
+      piece,
+      frame.ends.map(({ edge, along }) => ({ from: { edge, along }, to })),
+    );
+  };
+  for (const lower of lowerPivots)
+    try {
+      return cutAt(lower);
+    } catch (error) {
+      if (!(error instanceof PatternError) || error.code !== 'slash-leaves-piece') throw error;
+    }
+  return cutAt(0);
+}
+/** Shares of the way from the line between the sides down to the hem, tried in turn. */
+const lowerPivots = [0, 0.1, 0.2, 0.35, 0.5] as const;
+
 /** mm. Points of the frame lie on the borders of their parts but for rounding. */
 const near = 0.01;
 
@@ -132,7 +158,7 @@ interface Frame {
   readonly hem: Point;
   readonly underarms: readonly [Point, Point];
 }
-/** The middles of top and bottom on the line along the grain half way between the sides, and the cuts between all four. */
+/** The middles of top and bottom on the line along the grain half way between the sides, and where the cuts to all four begin. */
 function frameOf(
   piece: Piece,
   {
@@ -140,7 +166,7 @@ function frameOf(
     bottom,
     sides,
   }: { readonly top: string; readonly bottom: string; readonly sides: readonly [Place, Place] },
-): Frame & { readonly cuts: readonly Cut[] } {
+): Frame & { readonly ends: readonly Place[] } {
   const above = edgePath(piece, top),
     below = edgePath(piece, bottom);
   const [first, second] = sides.map(({ edge, along }) => pointAlong(edgePath(piece, edge), along)) as [
@@ -153,7 +179,6 @@ function frameOf(
     bottomAlong = intersectPaths(way, below)[0]?.alongB;
   if (topAlong === undefined || bottomAlong === undefined)
     throw refusal('adjust-needs-edge', { piece: { piece: piece.name }, role: top }, { piece: piece.name });
-  const to = { pivot: middle };
   const ends: readonly Place[] = [
     { edge: top, along: topAlong },
     { edge: bottom, along: bottomAlong },
@@ -163,7 +188,7 @@ function frameOf(
     cap: pointAlong(above, topAlong),
     hem: pointAlong(below, bottomAlong),
     underarms: [first, second],
-    cuts: ends.map(({ edge, along }) => ({ from: { edge, along }, to })),
+    ends,
   };
 }
 

@@ -17,6 +17,42 @@ export const sleeves: Tellings<SleeveTellings> = {
     message: capital(`${say.thing(seam)} does not sew a sleeve's cap into an armhole.`),
     remedy: 'Name the seam that does, or say which edge is the cap: data-role="cap" on it.',
   }),
+  'armhole-of-several': ({ seam }, say) => ({
+    message: capital(`${say.thing(seam)} does not sew one whole cap to one front and one back.`),
+    remedy: 'Join a yoke or panel to its front or back first, with "join pieces".',
+  }),
+  'shoulder-not-sewn': ({ first, second }, say) => ({
+    message: `No seam sews ${say.thing(first)} to ${say.thing(second)}, whole and without a dart.`,
+    remedy: 'Close a dart in the shoulder into the hem first, with "close dart".',
+  }),
+  'shoulders-unlike': ({ first, firstMm, second, secondMm }, say) => ({
+    message: capital(
+      `${say.thing(first)} is ${say.slight(firstMm)} long and ${say.thing(second)} ${say.slight(secondMm)}: they cannot be the two legs of one dart.`,
+    ),
+    remedy: `Make them equally long first: match edge: { edge: ${first.piece}.${first.edge}, at: start }.`,
+  }),
+  'sleeve-cut-unlike': ({ piece, sleeve }, say) => ({
+    message: capital(
+      `${say.thing(piece)} and ${say.thing(sleeve)} are not cut for the same number of sides.`,
+    ),
+    remedy: 'Work on the half pattern, before it is opened out: one half front, one half back, one sleeve.',
+  }),
+  'raglan-off-edge': ({ edge, mostMm }, say) => ({
+    message: capital(`${say.thing(edge)} is only ${say.length(mostMm)} long: the line would run off it.`),
+    remedy: `Give less than ${say.length(mostMm)}.`,
+  }),
+  'raglan-off-piece': ({ piece }, say) => ({
+    message: `The raglan line of ${say.thing(piece)} would run outside it, across the hollow of the armhole.`,
+    remedy: 'Begin it further down the neck, away from the shoulder.',
+  }),
+  'raglan-through-dart': ({ piece }, say) => ({
+    message: `A dart or pleat of ${say.thing(piece)} would be cut off with its upper part.`,
+    remedy: 'Close it into the hem first, with "close dart".',
+  }),
+  'cap-too-flat': ({ piece }, say) => ({
+    message: `The cap of ${say.thing(piece)} is so flat that the upper parts of front and back do not meet over it.`,
+    remedy: 'Raise the cap first: change cap with keep: seam.',
+  }),
   'cap-shorter-than-armhole': ({ capMm, armholeMm }, say) => ({
     message: `The cap, ${say.length(capMm)}, is shorter than its armhole, ${say.length(armholeMm)}: the ease would lie in the armhole.`,
     remedy:
@@ -31,6 +67,10 @@ export const sleevesDid: Sentences<SleeveSentences> = {
   'changed-cap': ({ piece, byMm, seamMm, widthMm }, say) =>
     capital(
       `the cap of ${say.thing(piece)} is ${say.length(Math.abs(byMm))} ${byMm < 0 ? 'lower' : 'higher'}; its seam is ${change(seamMm, say, 'longer', 'shorter')}, the sleeve ${change(widthMm, say, 'wider', 'narrower')}.`,
+    ),
+  'cut-raglan': ({ piece, bodies, seamsMm, dartDeg, easeMm, liftMm, half }, say) =>
+    capital(
+      `the upper parts of ${say.list(bodies.map(say.thing))} were joined to ${say.thing(piece)}; the raglan seams are ${say.list(seamsMm.map(mm => say.length(mm)))} long from underarm to neck. ${half ? `${capital(say.thing(half))} is cut off along the shoulder and down the arm; over the shoulder the two part by ${say.angle(dartDeg)}` : `The dart over the shoulder is ${say.angle(dartDeg)}`}, its point ${say.length(Math.abs(liftMm))} ${liftMm < 0 ? 'within' : 'beyond'} the old cap${easeMm < 0.05 ? '' : `; ${say.length(easeMm)} of ease went with the cap`}.`,
     ),
   'walked-cap': ({ seam, easeMm, frontMm, backMm }, say) =>
     capital(

@@ -15,6 +15,40 @@ export const sleeves: Tellings<SleeveTellings> = {
     remedy:
       'Nennen Sie die Naht, die es tut, oder sagen Sie, welche Kante die Kugel ist: data-role="cap" an ihr.',
   }),
+  'armhole-of-several': ({ seam }, say) => ({
+    message: `${say.thing(seam)} näht nicht eine ganze Armkugel an ein Vorderteil und ein Rückenteil.`,
+    remedy:
+      'Setzen Sie eine Passe oder ein Seitenteil erst an Vorder- oder Rückenteil an, mit „join pieces“.',
+  }),
+  'shoulder-not-sewn': ({ first, second }, say) => ({
+    message: `Keine Naht näht ${say.thing(first)} an ${say.thing(second)}, ganz und ohne Abnäher.`,
+    remedy: 'Schließen Sie einen Abnäher in der Schulter erst in den Saum, mit „close dart“.',
+  }),
+  'shoulders-unlike': ({ first, firstMm, second, secondMm }, say) => ({
+    message: `${say.thing(first)} ist ${say.slight(firstMm)} lang, ${say.thing(second)} ${say.slight(secondMm)}: so werden sie nicht die zwei Schenkel eines Abnähers.`,
+    remedy: `Machen Sie sie erst gleich lang: match edge: { edge: ${first.piece}.${first.edge}, at: start }.`,
+  }),
+  'sleeve-cut-unlike': ({ piece, sleeve }, say) => ({
+    message: `${say.thing(piece)} und ${say.thing(sleeve)} werden nicht für gleich viele Seiten zugeschnitten.`,
+    remedy:
+      'Arbeiten Sie am halben Schnitt, bevor er aufgeklappt wird: ein halbes Vorderteil, ein halbes Rückenteil, ein Ärmel.',
+  }),
+  'raglan-off-edge': ({ edge, mostMm }, say) => ({
+    message: `${say.thing(edge)} ist nur ${say.length(mostMm)} lang: die Linie liefe darüber hinaus.`,
+    remedy: `Geben Sie weniger als ${say.length(mostMm)} an.`,
+  }),
+  'raglan-off-piece': ({ piece }, say) => ({
+    message: `Die Raglanlinie von ${say.thing(piece)} liefe außerhalb, über die Rundung des Armlochs.`,
+    remedy: 'Beginnen Sie sie weiter unten am Hals, fort von der Schulter.',
+  }),
+  'raglan-through-dart': ({ piece }, say) => ({
+    message: `Ein Abnäher oder eine Falte von ${say.thing(piece)} würde mit dem oberen Teil abgeschnitten.`,
+    remedy: 'Schließen Sie ihn erst in den Saum, mit „close dart“.',
+  }),
+  'cap-too-flat': ({ piece }, say) => ({
+    message: `Die Kugel von ${say.thing(piece)} ist so flach, dass die oberen Teile von Vorder- und Rückenteil darüber nicht zusammenkommen.`,
+    remedy: 'Machen Sie erst die Kugel höher: change cap mit keep: seam.',
+  }),
   'cap-shorter-than-armhole': ({ capMm, armholeMm }, say) => ({
     message: `Die Kugel ist mit ${say.length(capMm)} kürzer als ihr Armloch mit ${say.length(armholeMm)}; die Mehrweite läge im Armloch.`,
     remedy:
@@ -28,6 +62,8 @@ const change = (mm: number, say: Say, more: string, less: string): string =>
 export const sleevesDid: Sentences<SleeveSentences> = {
   'changed-cap': ({ piece, byMm, seamMm, widthMm }, say) =>
     `Kugel von ${say.thing(piece)} um ${say.length(Math.abs(byMm))} ${byMm < 0 ? 'flacher' : 'höher'}; ihre Naht ${change(seamMm, say, 'länger', 'kürzer')}, der Ärmel ${change(widthMm, say, 'weiter', 'enger')}.`,
+  'cut-raglan': ({ piece, bodies, seamsMm, dartDeg, easeMm, liftMm, half }, say) =>
+    `Obere Teile von ${say.list(bodies.map(say.thing))} an ${say.thing(piece)} angesetzt; Raglannähte vom Unterarm bis zum Hals ${say.list(seamsMm.map(mm => say.length(mm)))} lang. ${half ? `${say.thing(half)} entlang der Schulter und den Arm hinab abgeschnitten; über der Schulter weichen beide um ${say.angle(dartDeg)} auseinander` : `Abnäher über der Schulter ${say.angle(dartDeg)}`}, die Spitze ${say.length(Math.abs(liftMm))} ${liftMm < 0 ? 'innerhalb' : 'außerhalb'} der alten Kugel${easeMm < 0.05 ? '' : `; ${say.length(easeMm)} Mehrweite fielen mit der Kugel weg`}.`,
   'walked-cap': ({ seam, easeMm, frontMm, backMm }, say) =>
     `${say.thing(seam)} abgemessen: von ${say.length(easeMm)} Mehrweite liegen ${say.length(frontMm)} vorn und ${say.length(backMm)} hinten, zwischen den Passzeichen und dem höchsten Punkt.`,
 };

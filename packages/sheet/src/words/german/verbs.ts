@@ -267,6 +267,11 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     does: 'Gibt einem Ärmel Weite: ein Puffärmel an der Kugel gekräuselt, ein Trompetenärmel am Saum weit, ein Bischofsärmel in die Manschette gekräuselt.',
     sentence: '{piece} formen: {into}, um {by} weiter[, {drop} höher][, mit {slashes} Schnitten]',
   },
+  'cut raglan': {
+    does: 'Schneidet aus einem eingesetzten Ärmel einen Raglanärmel: die oberen Teile von Vorder- und Rückenteil werden vom Hals zum Armloch abgeschnitten und an den Ärmel gesetzt, mit einem Abnäher oder einer Naht über der Schulter.',
+    sentence:
+      'Raglanärmel schneiden an der Naht {seam}, vorn {front} und hinten {back} den Hals hinab[, bis {up} das Armloch hinauf][, um {bow} gebogen][, über der Schulter: {shoulder}]',
+  },
   refit: {
     does: 'Passt ein gewebtes Kleidungsstück an Maschenware an oder umgekehrt: Seiten, Abnäher, Armloch und Kugel, mit Rechenschaft über jede Änderung.',
     sentence:
