@@ -19,11 +19,17 @@ const words = wordsOf(english, 'mm');
 function worked(verb: AnyVerb) {
   const file = `${verb.example.pattern}.svg`;
   const { pattern } = readPattern(readFileSync(new URL(`demos/patterns/${file}`, root)), { file });
-  const { steps } = readSheet(`pattern: ${file}\nsteps:\n  ${stepLine(verb.verb, verb.example.step)}`, {
-    file: 'example',
-  });
-  const [done] = runSteps(stateOf(pattern), steps);
-  return { before: pattern, after: done!.state.pattern, did: words.sentence(done!.did!) };
+  const lines: readonly (readonly [string, Readonly<Record<string, unknown>>])[] = [
+    ...(verb.example.after ?? []).flatMap(Object.entries),
+    [verb.verb, verb.example.step],
+  ];
+  const { steps } = readSheet(
+    `pattern: ${file}\nsteps:\n${lines.map(([name, step]) => `  ${stepLine(name, step)}\n`).join('')}`,
+    { file: 'example' },
+  );
+  const done = runSteps(stateOf(pattern), steps);
+  const before = done.at(-2)?.state.pattern ?? pattern;
+  return { before, after: done.at(-1)!.state.pattern, did: words.sentence(done.at(-1)!.did!) };
 }
 const pictureFile = ({ verb }: AnyVerb) => `pictures/${verb.replaceAll(' ', '-')}.svg`;
 

@@ -8,6 +8,7 @@ import type { FitTellings } from './fit/tellings.js';
 import type { FullnessSentences, FullnessTellings } from './fullness/tellings.js';
 import type { GoalSentences, GoalTellings } from './goal/tellings.js';
 import type { HingeSentences, HingeTellings } from './hinge/tellings.js';
+import type { LapelSentences, LapelTellings } from './lapels/tellings.js';
 import type { MatchingTellings } from './matching/tellings.js';
 import type { MovedEdgesTellings } from './moved-edges/tellings.js';
 import type { NecklineTellings } from './neckline/tellings.js';
@@ -28,6 +29,7 @@ export interface AlterTellings
     FullnessTellings,
     RedrawnEdgeTellings,
     HingeTellings,
+    LapelTellings,
     MatchingTellings,
     MovedEdgesTellings,
     NecklineTellings,
@@ -51,6 +53,7 @@ export interface AlterSentences
     RedrawnEdgeSentences,
     HingeSentences,
     DeriveSentences,
+    LapelSentences,
     UnfoldSentences,
     HingeSentences,
     FitSentences,

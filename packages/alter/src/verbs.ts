@@ -2,9 +2,11 @@ import { draftBandForm, draftBandVerb } from './derive/draft-band.js';
 import { draftCasingForm, draftCasingVerb } from './derive/draft-casing.js';
 import { draftCollarForm, draftCollarVerb } from './derive/draft-collar.js';
 import { draftFacingForm, draftFacingVerb } from './derive/draft-facing.js';
+import { draftFrontFacingForm, draftFrontFacingVerb } from './derive/draft-front-facing.js';
 import { draftHoodForm, draftHoodVerb } from './derive/draft-hood.js';
 import { draftInterfacingForm, draftInterfacingVerb } from './derive/draft-interfacing.js';
 import { draftLiningForm, draftLiningVerb } from './derive/draft-lining.js';
+import { draftNotchedCollarForm, draftNotchedCollarVerb } from './derive/draft-notched-collar.js';
 import { draftPatchPocketForm, draftPatchPocketVerb } from './derive/draft-patch-pocket.js';
 import { draftPlacketForm, draftPlacketVerb } from './derive/draft-placket.js';
 import { draftSeamPocketForm, draftSeamPocketVerb } from './derive/draft-seam-pocket.js';
@@ -28,11 +30,13 @@ import { changeCapForm, changeCapVerb } from './operations/change-cap.js';
 import { changeDartForm, changeDartVerb } from './operations/change-dart.js';
 import { closeDartForm, closeDartVerb } from './operations/close-dart.js';
 import { cutKeyholeForm, cutKeyholeVerb } from './operations/cut-keyhole.js';
+import { cutLapelForm, cutLapelVerb } from './operations/cut-lapel.js';
 import { cutRaglanForm, cutRaglanVerb } from './operations/cut-raglan.js';
 import { divideForm, divideVerb } from './operations/divide.js';
 import { draftCircleSkirtForm, draftCircleSkirtVerb } from './operations/draft-circle-skirt.js';
 import { draftFlounceForm, draftFlounceVerb } from './operations/draft-flounce.js';
 import { draftGodetForm, draftGodetVerb } from './operations/draft-godet.js';
+import { draftShawlCollarForm, draftShawlCollarVerb } from './operations/draft-shawl-collar.js';
 import { foldToSeamForm, foldToSeamVerb, seamToFoldForm, seamToFoldVerb } from './operations/fold-to-seam.js';
 import { joinDartsForm, joinDartsVerb } from './operations/join-darts.js';
 import { joinPiecesForm, joinPiecesVerb } from './operations/join-pieces.js';
@@ -110,6 +114,8 @@ const forms = [
   matchEdgeForm,
   addButtonStandForm,
   wrapOverForm,
+  cutLapelForm,
+  draftShawlCollarForm,
   trueForm,
   setAllowanceForm,
   setSeamForm,
@@ -126,12 +132,14 @@ const forms = [
   draftSeamPocketForm,
   draftSlantPocketForm,
   draftCollarForm,
+  draftNotchedCollarForm,
   draftHoodForm,
   draftLiningForm,
   draftTieForm,
   draftStripForm,
   draftBindingForm,
   draftFacingForm,
+  draftFrontFacingForm,
   draftStayForm,
   draftInterfacingForm,
 ] as const;
@@ -193,6 +201,8 @@ const all: DoneBy<typeof forms> = [
   matchEdgeVerb,
   addButtonStandVerb,
   wrapOverVerb,
+  cutLapelVerb,
+  draftShawlCollarVerb,
   trueVerb,
   setAllowanceVerb,
   setSeamVerb,
@@ -209,12 +219,14 @@ const all: DoneBy<typeof forms> = [
   draftSeamPocketVerb,
   draftSlantPocketVerb,
   draftCollarVerb,
+  draftNotchedCollarVerb,
   draftHoodVerb,
   draftLiningVerb,
   draftTieVerb,
   draftStripVerb,
   draftBindingVerb,
   draftFacingVerb,
+  draftFrontFacingVerb,
   draftStayVerb,
   draftInterfacingVerb,
 ];

@@ -104,8 +104,11 @@ const farthest = (next: OutlinePart | undefined, width: number): number =>
 /** Times the width. Where the inner line meets another edge only farther from the corner than this, it is cut square. */
 const longestEnd = 2.5;
 
-/** The edges to be faced in one run, and the rest of the ring from their end round to their start. */
-function partedRing(piece: Piece, edges: readonly string[]) {
+/**
+ * The edges to be faced in one run, and the rest of the ring from their end round to their start.
+ * @throws PatternError `edges-not-in-one-run`, `unknown-edge`
+ */
+export function partedRing(piece: Piece, edges: readonly string[]) {
   const ring = piece.outline.parts;
   const isOuter = (part: OutlinePart): part is Edge => part.type === 'edge' && edges.includes(part.name);
   // Refused here, where a name is not an edge's.
@@ -172,7 +175,7 @@ const snappedStart = (
   point: ReturnType<typeof pathEnd>,
 ): readonly EndStretch[] => ends.map((e, i) => (i === 0 ? { ...e, path: startingIn(e.path, point) } : e));
 
-function requireSound(piece: Piece, shape: FacingShape, width: number): void {
+export function requireSound(piece: Piece, shape: FacingShape, width: number): void {
   const whole = joined(
     ...shape.outer.map(e => e.path),
     ...shape.afterOuter.map(e => e.path),

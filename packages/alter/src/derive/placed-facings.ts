@@ -1,4 +1,13 @@
-import type { EdgeRun, Finding, Pattern, Seam } from '@paperhinge/geometry';
+import {
+  type EdgeRun,
+  edgePath,
+  type Finding,
+  type Pattern,
+  pathLength,
+  pieceNamed,
+  type Seam,
+} from '@paperhinge/geometry';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { facingJoints, facingsOf, jointSeam } from './facing-joints.js';
 import type { FacingOn } from './facing-piece.js';
 import { laidAside } from './free-place.js';
@@ -19,7 +28,12 @@ export function placedFacings(pattern: Pattern, facings: readonly FacingOn[]): P
     const piece = laidAside(altered, facing.piece);
     const [closing] = facing.closed;
     const closed = closing === undefined ? undefined : ownSeam(piece.name, closing);
-    const placed = takePlace(altered, piece, { ...sewnAlong(facing), easeMm: 0 }, closed);
+    const placed = takePlace(
+      altered,
+      piece,
+      { ...sewnAlong(facing), easeMm: longerBy(altered, facing) },
+      closed,
+    );
     altered = placed.pattern;
     findings.push(...placed.findings);
     laid.push({ ...facing, piece });
@@ -32,6 +46,18 @@ const ownSeam = (piece: string, edge: string): Pick<Seam, 'a' | 'b'> => {
   const run = [{ piece, edge, reversed: false }];
   return { a: run, b: run };
 };
+
+/** mm by which a facing's edges are longer than those of the garment, as where they roll to the outside. */
+function longerBy(pattern: Pattern, { piece, faced }: FacingOn): number {
+  const mm = faced.reduce(
+    (sum, { edge, source }) =>
+      sum +
+      pathLength(edgePath(piece, edge)) -
+      pathLength(edgePath(pieceNamed(pattern, source.piece), source.edge)),
+    0,
+  );
+  return Math.abs(mm) <= tolerances.coincidenceTolerance ? 0 : mm;
+}
 
 /** The facing's edges lie on those of the garment one by one. */
 const sewnAlong = ({ piece, faced }: FacingOn) => ({

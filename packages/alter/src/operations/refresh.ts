@@ -5,9 +5,11 @@ import { draftBandVerb } from '../derive/draft-band.js';
 import { draftCasingVerb } from '../derive/draft-casing.js';
 import { draftCollarVerb } from '../derive/draft-collar.js';
 import { draftFacingVerb } from '../derive/draft-facing.js';
+import { draftFrontFacingVerb } from '../derive/draft-front-facing.js';
 import { draftHoodVerb } from '../derive/draft-hood.js';
 import { draftInterfacingVerb } from '../derive/draft-interfacing.js';
 import { draftLiningVerb } from '../derive/draft-lining.js';
+import { draftNotchedCollarVerb } from '../derive/draft-notched-collar.js';
 import { draftPlacketVerb } from '../derive/draft-placket.js';
 import { draftStayVerb } from '../derive/draft-stay.js';
 import { draftBindingVerb, draftStripVerb } from '../derive/draft-strip.js';
@@ -54,11 +56,13 @@ const drafts = (): readonly AnyVerb[] => [
   draftCasingVerb,
   draftPlacketVerb,
   draftCollarVerb,
+  draftNotchedCollarVerb,
   draftHoodVerb,
   draftLiningVerb,
   draftStripVerb,
   draftBindingVerb,
   draftFacingVerb,
+  draftFrontFacingVerb,
   draftStayVerb,
   draftInterfacingVerb,
   draftFlounceVerb,

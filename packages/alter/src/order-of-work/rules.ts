@@ -7,15 +7,16 @@ import {
   pieceNamed,
   pieceRoleOf,
   roleOf,
-  type Saying,
   type Seam,
 } from '@paperhinge/geometry';
 import { neighboursAtEnds } from '@paperhinge/geometry/measure';
 import { edgeParts, neighboursOf } from '@paperhinge/geometry/pattern';
 import { holdsEdge } from '../edge-refs.js';
-import { asThing, asThings, type Constraint, type Job, type JobKind } from './jobs.js';
+import { collarBetween, collarWhole } from './collar-rules.js';
+import { asThing, asThings, type Constraint, type Job } from './jobs.js';
 import type { Lining } from './lining.js';
 import { isSewnOn } from './pieces.js';
+import { piecesOf, type Rule, sewsAn, shared, sharesPiece } from './rule.js';
 import { isShoulder } from './seam-jobs.js';
 import { type SeamsThrough, seamsThrough } from './seams-through.js';
 import { saying } from './sentences.js';
@@ -78,9 +79,6 @@ function inOnePass({ text }: Job, others: readonly Job[]): Job['text'] {
   return { ...text, facts: { ...text.facts, onePassWith: others.map(o => o.called) } };
 }
 
-/** Why `job` must wait for `other`; undefined where it need not. */
-type Rule = (job: Job, other: Job) => Saying | undefined;
-
 function rulesOf(
   pattern: Pattern,
   sleeves: readonly SleeveSeam[],
@@ -102,6 +100,7 @@ function rulesOf(
     gatherFirst,
     layersFirst,
     collarBetween(pattern),
+    collarWhole(pattern),
     crossingSeamFirst(pattern, free),
     pocketMouthFinished(pattern),
     topstitchedLast,
@@ -113,11 +112,7 @@ function rulesOf(
   ];
 }
 
-const sewsAn = (job: Job, ...kinds: readonly JobKind[]): boolean => kinds.includes(job.kind);
-const shared = (job: Job, other: Job) => job.edges.find(e => holdsEdge(other.edges, e));
 const pair = (closing: string, set: string): string => JSON.stringify([closing, set]);
-const piecesOf = (job: Job): readonly string[] => [...job.pieces, ...job.edges.map(e => e.piece)];
-const sharesPiece = (job: Job, other: Job): boolean => piecesOf(job).some(p => piecesOf(other).includes(p));
 
 const stayFirst: Rule = (job, other) => {
   const edge = other.kind === 'stay' && !sewsAn(job, 'stay', 'dart', 'fuse') ? shared(job, other) : undefined;
@@ -242,19 +237,6 @@ const layersFirst: Rule = (job, other) =>
   other.kind === 'layers' && !sewsAn(job, 'layers', 'fuse', 'stay') && sharesPiece(job, other)
     ? saying('because-layers-first', {})
     : undefined;
-
-/** A collar lies between the garment and its facing: it is on before the facing covers it. */
-const collarBetween =
-  (pattern: Pattern): Rule =>
-  (job, other) => {
-    const isCollar =
-      other.kind === 'seam' && other.edges.some(e => pieceRoleOf(pieceNamed(pattern, e.piece)) === 'collar');
-    const covers =
-      job.kind === 'facing' || job.edges.some(e => pieceRoleOf(pieceNamed(pattern, e.piece)) === 'facing');
-    if (!isCollar || !shared(job, other)) return undefined;
-    if (covers) return saying('because-between', {});
-    return job.kind === 'band' ? saying('because-covers-collar', {}) : undefined;
-  };
 
 /**
  * A seam that ends at an edge on both its sides crosses that edge; what runs along the edge is sewn across it. At a

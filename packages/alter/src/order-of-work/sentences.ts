@@ -129,6 +129,7 @@ export interface OrderSentences {
   'because-gap-last': NoFacts;
   'because-layers-first': NoFacts;
   'because-between': NoFacts;
+  'because-collar-whole': NoFacts;
   'because-covers-collar': NoFacts;
   'because-sewn-before-turned': NoFacts;
   'because-lining-turns-through': NoFacts;

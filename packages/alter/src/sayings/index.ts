@@ -10,6 +10,7 @@ export type { FitTellings } from '../fit/tellings.js';
 export type { FullnessSentences, FullnessTellings } from '../fullness/tellings.js';
 export type { GoalSentences, GoalTellings } from '../goal/tellings.js';
 export type { HingeSentences, HingeTellings } from '../hinge/tellings.js';
+export type { LapelSentences, LapelTellings } from '../lapels/tellings.js';
 export type { MatchingTellings } from '../matching/tellings.js';
 export type { MovedEdgesTellings } from '../moved-edges/tellings.js';
 export type { NecklineTellings } from '../neckline/tellings.js';

@@ -50,7 +50,12 @@ export interface VerbForm<P = never, F extends FieldsOf<P> = FieldsOf<P>, N exte
   /** Where it can begin, and which fields the thing touched fills, in the order piece, then the thing. */
   readonly startsAt: { readonly [S in Start]?: readonly string[] };
   /** One step as a sheet writes it, on one of the demo patterns. */
-  readonly example: { readonly pattern: string; readonly step: Readonly<Record<string, unknown>> };
+  readonly example: {
+    readonly pattern: string;
+    /** Steps that must have been done before it, each under its verb. */
+    readonly after?: readonly Readonly<Record<string, Readonly<Record<string, unknown>>>>[];
+    readonly step: Readonly<Record<string, unknown>>;
+  };
 }
 
 /** A verb: its form and what it does. */

@@ -68,7 +68,7 @@ ${measuredExample}
 const anchor = ({ verb }: AnyVerb): string => verb.replaceAll(' ', '-');
 
 function section({ verb, did, picture }: Worked): string {
-  const { step, pattern } = verb.example;
+  const { step, pattern, after = [] } = verb.example;
   const either = (verb.oneOf ?? []).map(
     names => `Exactly one of ${names.map(name => `\`${inSheet(name)}\``).join(', ')} is given.\n\n`,
   );
@@ -81,7 +81,7 @@ ${fieldTable(verb)}
 ${either.join('')}On \`${pattern}\`:
 
 \`\`\`yaml
-${stepLine(verb.verb, step)}
+${[...after.flatMap(Object.entries), [verb.verb, step] as const].map(([name, given]) => stepLine(name, given)).join('\n')}
 \`\`\`
 
 ${sentenceOf(verb, step)} → ${did}

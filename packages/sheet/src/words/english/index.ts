@@ -15,6 +15,7 @@ import { fullness, fullnessDone } from './fullness.js';
 import { goal, measures } from './goal.js';
 import { grammar } from './grammar.js';
 import { hinge, slashes } from './hinge.js';
+import { lapels, lapelsDone } from './lapels.js';
 import { matching } from './matching.js';
 import { measure } from './measure.js';
 import { measured } from './measured.js';
@@ -57,6 +58,7 @@ export const english: Catalogue = {
     ...measured,
     ...foreign,
     ...derive,
+    ...lapels,
     ...operations,
     ...darts,
     ...dividing,
@@ -79,6 +81,7 @@ export const english: Catalogue = {
     ...opened,
     ...slashes,
     ...drafts,
+    ...lapelsDone,
     ...cautions,
     ...measures,
     ...order,

@@ -186,6 +186,7 @@ export const order: Sentences<OrderSentences> = {
   'because-gap-last': () => 'it is the way in until then',
   'because-layers-first': () => 'it is sewn and turned before it is sewn on',
   'because-covers-collar': () => 'it covers the seam of the collar',
+  'because-collar-whole': () => 'a collar is sewn together and turned before it goes on',
   'because-between': () => 'the collar lies between the garment and its facing',
   'because-sewn-before-turned': () => 'it is turned once it is sewn on',
   'because-lining-turns-through': () =>

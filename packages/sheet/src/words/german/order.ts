@@ -199,6 +199,7 @@ export const order: Sentences<OrderSentences> = {
   'because-gap-last': () => 'bis dahin ist dort der Zugang',
   'because-layers-first': () => 'es wird genäht und gewendet, bevor es angenäht wird',
   'because-covers-collar': () => 'es deckt die Kragennaht ab',
+  'because-collar-whole': () => 'ein Kragen wird zusammengenäht und gewendet, bevor er angenäht wird',
   'because-between': () => 'der Kragen liegt zwischen Oberstoff und Besatz',
   'because-sewn-before-turned': () => 'gewendet wird, wenn alles angenäht ist',
   'because-lining-turns-through': () =>

@@ -207,6 +207,26 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     sentence:
       'Kragen „{name}“ ({kind}) für {along} zeichnen, hinten {width} hoch[, Steg {stand} hoch][, vorn um {rise} ansteigend][, {extension} über den Hals hinaus][, Spitzen {point} lang][, um {spread} ausgestellt][, an der Schulter {overlap} überlappt][, aus {fabric}]',
   },
+  'cut lapel': {
+    does: 'Zeichnet ein Revers an ein Vorderteil: die Umbruchlinie von der Schulter zum Umbruch, die Spiegelnaht, an die der Kragen genäht wird, den Einschnitt und das Revers bis an seine Spitze.',
+    sentence:
+      'Revers an {piece} zwischen {neck} und {edge} zeichnen, Umbruch bei {break}[, {width} breit][, die Spitze {down} tief][, der Kragen {stand} hoch stehend][, die Spiegelnaht {gorge} tief beginnend][, {notch} Einschnitt][, um {belly} gebogen]',
+  },
+  'draft shawl collar': {
+    does: 'Zeichnet einen Schalkragen an ein Vorderteil, in einem Stück mit ihm, mit Naht in der hinteren Mitte, angenäht an den hinteren Hals.',
+    sentence:
+      'Schalkragen „{name}“ an {piece} zwischen {neck} und {edge} zeichnen, für den hinteren Hals {along}, Umbruch bei {break}[, {stand} hoch stehend][, hinten {width} breit][, um {lay} ausgelegt][, das Revers {lapel} breit]',
+  },
+  'draft notched collar': {
+    does: 'Zeichnet den Kragen eines Vorderteils mit Revers, vom Einschnitt über die Spiegelnaht um den hinteren Hals, mit schräg geschnittenem Unterkragen; der Oberkragen ist um die Rollweite größer.',
+    sentence:
+      'Reverskragen „{name}“ für {along} zeichnen[, hinten {width} breit][, {stand} hoch stehend][, um {lay} ausgelegt][, Vorderkante {front} lang][, Einschnitt um {notch} geöffnet][, Oberkragen um {turn} größer][, aus {fabric}]',
+  },
+  'draft front facing': {
+    does: 'Zeichnet den Beleg eines Vorderteils, das sich öffnet, vom Saum bis an die Schulter, mit Revers oder Schalkragen; wo diese nach außen umbrechen, ist er um die Rollweite größer.',
+    sentence:
+      'Vorderen Beleg „{name}“ für {along} zeichnen[, am Saum {width} breit][, an der Schulter {shoulder}][, um {turn} größer][, wo diese umbrechen: {rolling}][, aus {fabric}][, ein Saum darunter wird Naht mit {allowance}]',
+  },
   'draft tie': {
     does: 'Zeichnet Bindebänder, Träger, einen Gürtel oder Schlaufen: der Länge nach gefaltete und gewendete Streifen, die zu keiner Kante gehören.',
     sentence:
