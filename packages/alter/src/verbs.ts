@@ -24,6 +24,7 @@ import { adjustForm, adjustVerb } from './fit/adjust/adjust.js';
 import { refitForm, refitVerb } from './fit/adjust/refit.js';
 import { addButtonStandForm, addButtonStandVerb } from './operations/add-button-stand.js';
 import { addContourDartForm, addContourDartVerb } from './operations/add-contour-dart.js';
+import { addGrownOnFacingForm, addGrownOnFacingVerb } from './operations/add-grown-on-facing.js';
 import { addNotchesForm, addNotchesVerb } from './operations/add-notches.js';
 import { addVentForm, addVentVerb, leaveSlitForm, leaveSlitVerb } from './operations/add-vent.js';
 import { changeCapForm, changeCapVerb } from './operations/change-cap.js';
@@ -31,6 +32,7 @@ import { changeDartForm, changeDartVerb } from './operations/change-dart.js';
 import { closeDartForm, closeDartVerb } from './operations/close-dart.js';
 import { cutKeyholeForm, cutKeyholeVerb } from './operations/cut-keyhole.js';
 import { cutLapelForm, cutLapelVerb } from './operations/cut-lapel.js';
+import { cutOffBandForm, cutOffBandVerb } from './operations/cut-off-band.js';
 import { cutRaglanForm, cutRaglanVerb } from './operations/cut-raglan.js';
 import { divideForm, divideVerb } from './operations/divide.js';
 import { draftCircleSkirtForm, draftCircleSkirtVerb } from './operations/draft-circle-skirt.js';
@@ -85,6 +87,7 @@ const forms = [
   trueDartForm,
   addContourDartForm,
   divideForm,
+  cutOffBandForm,
   joinPiecesForm,
   moveSeamForm,
   foldToSeamForm,
@@ -113,6 +116,7 @@ const forms = [
   levelHemForm,
   matchEdgeForm,
   addButtonStandForm,
+  addGrownOnFacingForm,
   wrapOverForm,
   cutLapelForm,
   draftShawlCollarForm,
@@ -172,6 +176,7 @@ const all: DoneBy<typeof forms> = [
   trueDartVerb,
   addContourDartVerb,
   divideVerb,
+  cutOffBandVerb,
   joinPiecesVerb,
   moveSeamVerb,
   foldToSeamVerb,
@@ -200,6 +205,7 @@ const all: DoneBy<typeof forms> = [
   levelHemVerb,
   matchEdgeVerb,
   addButtonStandVerb,
+  addGrownOnFacingVerb,
   wrapOverVerb,
   cutLapelVerb,
   draftShawlCollarVerb,

@@ -56,11 +56,11 @@ function alongLine(piece: Piece, name: string): Cut {
       { piece: piece.name },
     );
   const { path, from, to } = cutBetween(piece, name, drawn.path, outlinePath(piece.outline));
-  return { from: onOutline(piece, from), to: onOutline(piece, to), course: path };
+  return { from: endOnOutline(piece, from), to: endOnOutline(piece, to), course: path };
 }
 
-/** The place on an edge that lies so many mm along the outline. */
-function onOutline(piece: Piece, along: number): CutEnd {
+/** The place on an edge that lies so many mm along the outline. @throws PatternError `line-crosses-dart` */
+export function endOnOutline(piece: Piece, along: number): CutEnd {
   const offsets = partOffsets(piece);
   let start = 0;
   for (const part of piece.outline.parts) {

@@ -16,3 +16,14 @@ export function requireFreeEdgeName(piece: Piece, name: string): void {
   const taken = edgeNames(piece).includes(name) || piece.outline.parts.some(part => part.name === name);
   if (taken) throw refusal('edge-name-taken', { piece: { piece: piece.name }, name }, { piece: piece.name });
 }
+
+/** What a division needs free: the new piece's name, its seam's, and its edge's on the old piece. */
+export function requireFreeForDivision(
+  pattern: Pattern,
+  piece: Piece,
+  { name, seam }: { readonly name: string; readonly seam: string },
+): void {
+  requireFreePieceName(pattern, name);
+  requireFreeSeamName(pattern, seam);
+  requireFreeEdgeName(piece, seam);
+}

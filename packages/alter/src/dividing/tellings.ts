@@ -16,6 +16,7 @@ export interface DividingTellings {
   /** An end of the cut is on an edge or at a dart, one of the two. */
   'division-end-unclear': { readonly piece: Thing };
 
+  'band-too-wide': { readonly edge: Thing; readonly widthMm: number };
   'cut-as-pair': { readonly piece: Thing; readonly count: number };
   'seam-not-of-two-edges': { readonly seam: Thing };
   'seam-of-one-piece': { readonly seam: Thing };
@@ -38,6 +39,14 @@ export interface DividingTellings {
 /** What was done to pieces and their seams. */
 export interface DividingSentences {
   divided: { readonly piece: Thing; readonly fresh: Thing; readonly seam: Thing; readonly lengthMm: number };
+  'cut-off-band': {
+    readonly edge: Thing;
+    readonly band: Thing;
+    readonly seam: Thing;
+    readonly widthMm: number;
+    readonly lengthMm: number;
+    readonly count: number;
+  };
   'joined-pieces': {
     readonly piece: Thing;
     readonly other: Thing;

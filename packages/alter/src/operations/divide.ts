@@ -1,19 +1,12 @@
-import { type Edge, type Pattern, type Piece, pathLength, pieceNamed } from '@paperhinge/geometry';
+import { type Pattern, pieceNamed } from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
-import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
-import { angleBetween, subtract } from '@paperhinge/geometry/plane';
 import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
-import { laidAside } from '../derive/free-place.js';
 import { type DivisionEnd, divisionCut } from '../dividing/course.js';
-import { inTwo } from '../dividing/in-two.js';
-import { requireFreeEdgeName, requireFreePieceName, requireFreeSeamName } from '../dividing/names-free.js';
-import { finding, saying } from '../dividing/tellings.js';
-import { usualAllowance } from '../dividing/usual-allowance.js';
-import type { CutPiece } from '../hinge/cut-piece.js';
-import { grainDirection } from '../hinge/grain-direction.js';
+import { dividedAlong } from '../dividing/divided-along.js';
+import { requireFreeForDivision } from '../dividing/names-free.js';
+import { saying } from '../dividing/tellings.js';
 import { holdingSection } from '../hinge/holding.js';
-import { cutApart } from '../hinge/sections.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
 
@@ -91,63 +84,22 @@ export const divideVerb = /* @__PURE__ */ verbFrom(divideForm, divided);
 
 function divided(pattern: Pattern, parameters: Divide): Alteration {
   const piece = pieceNamed(pattern, parameters.piece);
-  const { name, seam = name } = parameters;
+  const { name, seam = name, allowance } = parameters;
   const where = { piece: piece.name };
-  requireFreePieceName(pattern, name);
-  requireFreeSeamName(pattern, seam);
-  requireFreeEdgeName(piece, seam);
+  requireFreeForDivision(pattern, piece, { name, seam });
   return locating(where, () => {
-    const cutPiece = cutApart(piece, [divisionCut(piece, parameters)]);
-    const keeping = holdingSection(cutPiece);
-    const fresh = newEdge(piece, cutPiece, seam, parameters.allowance);
-    const { kept, off, became } = inTwo(cutPiece, keeping, name, fresh);
-    const pieces = pattern.pieces.flatMap(p => (p === piece ? [kept] : [p]));
-    const laid = laidAside({ ...pattern, pieces }, off);
-    const run = { edge: seam, reversed: false };
-    const added = {
-      name: seam,
-      a: [{ ...run, piece: piece.name }],
-      b: [{ ...run, piece: name, reversed: true }],
-      ease: { mm: 0 },
-    };
+    const cut = divisionCut(piece, parameters);
+    const done = dividedAlong(pattern, piece, cut, { name, seam, allowance }, holdingSection);
     return {
-      pattern: { ...pattern, pieces: [...pieces, laid], seams: [...pattern.seams, added] },
-      became,
+      pattern: done.pattern,
+      became: done.became,
       did: saying('divided', {
         piece: where,
         fresh: { piece: name },
         seam: { seam },
-        lengthMm: pathLength(cutPiece.courses[0]!),
+        lengthMm: done.lengthMm,
       }),
-      findings: [
-        ...(off.cutting.count === piece.cutting.count
-          ? []
-          : [
-              finding(
-                'note',
-                'cut-as-pair',
-                { piece: name },
-                { piece: { piece: name }, count: laid.cutting.count },
-              ),
-            ]),
-      ],
+      findings: done.findings,
     };
   });
-}
-
-/** Across the grain it is a yoke's seam, along it a panel's; otherwise like the seams of the piece. */
-function newEdge(piece: Piece, { courses }: CutPiece, name: string, allowance: number | undefined): Edge {
-  const grain = grainDirection(piece);
-  const course = courses[0]!;
-  const turn = grain ? Math.abs(angleBetween(grain, subtract(pathEnd(course), pathStart(course)))) : 0;
-  const across = Math.abs(turn - Math.PI / 2) < Math.PI / 4;
-  return {
-    type: 'edge',
-    name,
-    path: course,
-    kind: 'seam',
-    role: across ? 'yoke' : 'panel',
-    allowance: allowance ?? usualAllowance(piece),
-    corners: {},
-  };
 }

@@ -25,6 +25,10 @@ export interface RedrawnEdgeTellings {
   'edge-matches-already': { readonly edge: Thing; readonly seam: Thing };
   'stand-edge-bent': { readonly edge: Thing; readonly offMm: number };
   'grown-facing-too-wide': { readonly edge: Thing; readonly widthMm: number };
+  'grown-on-edge-curved': { readonly edge: Thing; readonly offMm: number };
+  'grown-on-off-square': { readonly edge: Thing; readonly fold: Thing };
+  'grown-on-edge-sewn': { readonly edge: Thing; readonly seam: Thing };
+  'grown-on-alone': { readonly edge: Thing; readonly beside: Thing };
   'wrap-not-at-neck': { readonly edge: Thing };
   'wrap-too-deep': { readonly edge: Thing; readonly depthMm: number; readonly centreMm: number };
   'neck-not-between': { readonly edge: Thing };
@@ -79,6 +83,7 @@ export interface RedrawnEdgeSentences {
     readonly facingMm?: number;
     readonly opened: boolean;
   };
+  'grown-on': { readonly edges: readonly Thing[]; readonly widthMm: number };
   'wrapped-over': {
     readonly edge: Thing;
     readonly byMm: number;

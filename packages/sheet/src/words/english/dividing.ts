@@ -20,6 +20,10 @@ export const dividing: Tellings<DividingTellings> = {
     message: `Where the cut through ${say.thing(piece)} begins or ends is not clear.`,
     remedy: 'Give each end as an edge with a place, or as a dart, not both.',
   }),
+  'band-too-wide': ({ edge, widthMm }, say) => ({
+    message: `A line ${say.length(widthMm)} inside ${say.thing(edge)} does not reach from one side of its piece to the other.`,
+    remedy: 'Make the band narrower.',
+  }),
   'cut-as-pair': ({ piece, count }, say) => ({
     message: capital(`${say.thing(piece)} is no longer on the fold: it is cut ${count} times, as a pair.`),
     remedy: 'Nothing to do.',
@@ -105,6 +109,10 @@ export const dividingDone: Sentences<DividingSentences> = {
   divided: ({ piece, fresh, seam, lengthMm }, say) =>
     capital(
       `${say.thing(piece)} was divided; ${say.thing(fresh)} is a piece of its own, sewn to it in ${say.thing(seam)}, cut ${say.length(lengthMm)} long.`,
+    ),
+  'cut-off-band': ({ edge, band, seam, widthMm, lengthMm, count }, say) =>
+    capital(
+      `a band ${say.length(widthMm)} wide was cut off along ${say.thing(edge)}: ${say.thing(band)}, cut ${count === 1 ? 'once' : `${count} times`}, sewn on in ${say.thing(seam)}, ${say.length(lengthMm)} long.`,
     ),
   'joined-pieces': ({ piece, other, seam, lengthMm }, say) =>
     capital(

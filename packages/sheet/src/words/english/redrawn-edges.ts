@@ -46,6 +46,25 @@ export const redrawnEdges: Tellings<RedrawnEdgeTellings> = {
     message: `A facing ${say.length(widthMm)} wide at ${say.thing(edge)} is wider than the edges beside it reach.`,
     remedy: 'Make it narrower.',
   }),
+  'grown-on-edge-curved': ({ edge, offMm }, say) => ({
+    message: capital(
+      `${say.thing(edge)} is ${say.slight(offMm)} off a straight line, and cloth folds along a straight line only.`,
+    ),
+    remedy:
+      'Draw it straight first (true with straight: yes), or give it a band of its own: cut off band, or draft facing.',
+  }),
+  'grown-on-off-square': ({ edge, fold }, say) => ({
+    message: `A facing folded up at ${say.thing(edge)} would leave the fold ${say.thing(fold)}, which is not square to it.`,
+    remedy: 'Draw the edge square to the fold first, or open the piece out: unfold.',
+  }),
+  'grown-on-edge-sewn': ({ edge, seam }, say) => ({
+    message: capital(`${say.thing(edge)} is sewn in ${say.thing(seam)}, so that it cannot be folded up.`),
+    remedy: 'Remove what is sewn to it first, or draft a facing of its own: draft facing.',
+  }),
+  'grown-on-alone': ({ edge, beside }, say) => ({
+    message: capital(`${say.thing(edge)} is sewn to nothing: ${say.thing(beside)} has no facing there.`),
+    remedy: `Add the facing to both in one step, if the seam is to run through it.`,
+  }),
   'wrap-not-at-neck': ({ edge }, say) => ({
     message: capital(`${say.thing(edge)} is not a centre edge that comes up to the neck.`),
     remedy: 'Choose the centre edge that comes up to the neck.',
@@ -120,6 +139,10 @@ export const redrawnEdgesDone: Sentences<RedrawnEdgeSentences> = {
   'added-button-stand': ({ edge, widthMm, facingMm, opened }, say) =>
     capital(
       `${say.thing(edge)} has a button stand ${say.length(widthMm)} wide${facingMm === undefined ? '' : `, and a facing ${say.length(facingMm)} wide cut in one`}; a line shows the centre${opened ? ', and the piece is cut as a pair' : ''}.`,
+    ),
+  'grown-on': ({ edges, widthMm }, say) =>
+    capital(
+      `${say.things(edges)} ${edges.length > 1 ? 'have' : 'has'} a facing ${say.length(widthMm)} wide cut in one; ${edges.length > 1 ? 'they are fold lines' : 'it is a fold line'} now.`,
     ),
   'wrapped-over': ({ edge, byMm, depthMm, neck, neckMm, opened }, say) =>
     capital(

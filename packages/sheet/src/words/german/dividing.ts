@@ -19,6 +19,10 @@ export const dividing: Tellings<DividingTellings> = {
     message: `${say.thing(piece)}: Wo der Schnitt beginnt oder endet, ist nicht klar.`,
     remedy: 'Geben Sie jedes Ende als Kante mit einer Stelle an oder als Abnäher, nicht beides.',
   }),
+  'band-too-wide': ({ edge, widthMm }, say) => ({
+    message: `${say.thing(edge)}: Eine Linie ${say.length(widthMm)} weiter innen reicht nicht von einer Seite des Teils zur anderen.`,
+    remedy: 'Machen Sie den Streifen schmaler.',
+  }),
   'cut-as-pair': ({ piece, count }, say) => ({
     message: `${say.thing(piece)} liegt nicht mehr im Bruch und wird ${count}-mal zugeschnitten, paarweise.`,
     remedy: 'Nichts zu tun.',
@@ -94,6 +98,8 @@ export const dividing: Tellings<DividingTellings> = {
 export const dividingDone: Sentences<DividingSentences> = {
   divided: ({ piece, fresh, seam, lengthMm }, say) =>
     `${say.thing(piece)} geteilt; ${say.thing(fresh)} ist ein eigenes Teil, angenäht mit ${say.thing(seam)}, auf ${say.length(lengthMm)} geschnitten.`,
+  'cut-off-band': ({ edge, band, seam, widthMm, lengthMm, count }, say) =>
+    `${say.thing(edge)}: ein ${say.length(widthMm)} breiter Streifen abgeschnitten, ${say.thing(band)}, ${count}-mal zugeschnitten, wieder angenäht: ${say.thing(seam)}, ${say.length(lengthMm)} lang.`,
   'joined-pieces': ({ piece, other, seam, lengthMm }, say) =>
     `${say.thing(other)} mit ${say.thing(piece)} verbunden, auf ${say.length(lengthMm)}: ${say.thing(seam)}; beide sind jetzt ein Teil.`,
   'moved-seam': ({ seam, from, to, byMm }, say) =>

@@ -44,6 +44,24 @@ export const redrawnEdges: Tellings<RedrawnEdgeTellings> = {
     message: `Ein ${say.length(widthMm)} breiter Beleg ist breiter, als die Kanten daneben reichen: ${say.thing(edge)}.`,
     remedy: 'Machen Sie ihn schmaler.',
   }),
+  'grown-on-edge-curved': ({ edge, offMm }, say) => ({
+    message: `${say.thing(edge)} weicht ${say.slight(offMm)} von einer Geraden ab, und Stoff bricht nur gerade.`,
+    remedy:
+      'Ziehen Sie sie zuerst gerade (true mit straight: yes), oder geben Sie ihr ein eigenes Teil: cut off band oder draft facing.',
+  }),
+  'grown-on-off-square': ({ edge, fold }, say) => ({
+    message: `${say.thing(edge)}: Hochgeschlagen verließe der Beleg den Bruch ${say.thing(fold)}, der nicht rechtwinklig dazu liegt.`,
+    remedy: 'Zeichnen Sie die Kante zuerst rechtwinklig zum Bruch, oder klappen Sie das Teil auf: unfold.',
+  }),
+  'grown-on-edge-sewn': ({ edge, seam }, say) => ({
+    message: `${say.thing(edge)} ist angenäht (${say.thing(seam)}) und lässt sich nicht umschlagen.`,
+    remedy:
+      'Entfernen Sie zuerst, was daran genäht ist, oder zeichnen Sie einen eigenen Beleg: draft facing.',
+  }),
+  'grown-on-alone': ({ edge, beside }, say) => ({
+    message: `${say.thing(edge)} ist an nichts genäht: ${say.thing(beside)} hat dort keinen Beleg.`,
+    remedy: 'Geben Sie beiden den Beleg in einem Schritt, wenn die Naht durch ihn laufen soll.',
+  }),
   'wrap-not-at-neck': ({ edge }, say) => ({
     message: `${say.thing(edge)} ist keine Mittelkante, die bis zum Hals hinaufläuft.`,
     remedy: 'Wählen Sie die Mittelkante, die bis zum Hals hinaufläuft.',
@@ -110,6 +128,8 @@ export const redrawnEdgesDone: Sentences<RedrawnEdgeSentences> = {
     `${say.thing(edge)} um ${say.length(Math.abs(byMm))} ${byMm < 0 ? 'kürzer' : 'länger'} gemacht${seam ? `, passend zu ${say.thing(seam)}` : ''}: ${say.length(lengthMm)}; ${say.thing(beside)} ist zum neuen Ende gezeichnet.`,
   'added-button-stand': ({ edge, widthMm, facingMm, opened }, say) =>
     `${say.thing(edge)} hat einen ${say.length(widthMm)} breiten Übertritt für Knöpfe${facingMm === undefined ? '' : ` und einen angeschnittenen, ${say.length(facingMm)} breiten Beleg`}; eine Linie zeigt die Mitte${opened ? ', das Teil wird als Paar zugeschnitten' : ''}.`,
+  'grown-on': ({ edges, widthMm }, say) =>
+    `${say.things(edges)}: ${say.length(widthMm)} breiter Beleg angeschnitten; die Kante ist jetzt eine Bruchlinie.`,
   'wrapped-over': ({ edge, byMm, depthMm, neck, neckMm, opened }, say) =>
     `${say.thing(edge)} greift ${say.length(byMm)} über; ${say.thing(neck)} läuft schräg bis ${say.length(depthMm)} hinunter und ist ${say.length(neckMm)} lang${opened ? '; das Teil wird als Paar zugeschnitten' : ''}. Eine Linie zeigt die Mitte. Die Schräge liegt im schrägen Fadenlauf: Sichern Sie sie mit einer Einlage.`,
   'raised-neckline': ({ pieces, byMm, necksMm }, say) =>

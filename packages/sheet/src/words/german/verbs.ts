@@ -64,6 +64,11 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     sentence:
       '{piece} teilen[ entlang {line}][ von {from.edge}][ bei {from.at}][ vom Abnäher {from.dart}][ durch {through}][ bis {to.edge}][ bei {to.at}][ bis zum Abnäher {to.dart}]; das abgetrennte Teil heißt {name}[, die Naht {seam}][, mit {allowance} Zugabe]',
   },
+  'cut off band': {
+    does: 'Schneidet entlang einer Kante einen überall gleich breiten Streifen ab, geformt wie sie, und näht ihn als Blende wieder an; wo er sein eigener Beleg ist, wird er doppelt zugeschnitten.',
+    sentence:
+      'Blende „{name}“ {width} breit entlang {edge} abschneiden[, doppelt: {doubled}][, die Naht {seam}][, mit {allowance} Zugabe]',
+  },
   'join pieces': {
     does: 'Legt zwei Teile an ihrer Naht Kante an Kante und macht ein Teil daraus; die Naht entfällt.',
     sentence: 'Die beiden Teile der Naht {seam} verbinden[, auf {within} genau]',
@@ -131,6 +136,10 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
   'add button stand': {
     does: 'Setzt jenseits einer Mittelkante einen Streifen für Knöpfe und Knopflöcher an und auf Wunsch dahinter einen angeschnittenen, umgeschlagenen Beleg.',
     sentence: 'Übertritt {width} breit an {edge} von {piece}[, mit {facing} breitem angeschnittenem Beleg]',
+  },
+  'add grown-on facing': {
+    does: 'Setzt jenseits einer geraden Kante einen Beleg oder Saumstreifen an, in einem Stück mit dem Teil und so geformt, dass er umgeschlagen Kante auf Kante liegt.',
+    sentence: 'Angeschnittener Beleg {width} breit an {edges}[, mit {turn} zum Einschlagen]',
   },
   'wrap over': {
     does: 'Zeichnet ein Vorderteil, das über das andere greift: Der Hals läuft schräg von der Schulter bis jenseits der Mitte, von dort die Kante nach unten.',
