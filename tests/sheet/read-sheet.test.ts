@@ -199,7 +199,7 @@ describe('what a sheet may not say, and the remedy', () => {
     ],
     [
       'shorten: { pieces: front, at: hem, by: 10001 }',
-      '3:44 "by" is over 5 m. | Give at most 5 m; check its unit.',
+      '3:44 "by" is over 5 m. | Give at most 5000 mm; check its unit.',
     ],
     ['shorten: { pieces: front, at: hem, by: 1e300 }', '3:44 "by" is beyond any garment. | Check its unit.'],
     [
@@ -272,8 +272,11 @@ describe('what a sheet may not say, and the remedy', () => {
     ['unit: inch', '1:7 "unit" is none of its choices. | Choose from its choices: mm, cm, in.'],
     ['titel: x', '1:1 The sheet has no field "titel". | Did you mean "title"?'],
     ['wearer: { bust grith: 1000 }', '1:11 "wearer" has no field "bust grith". | Did you mean "bust girth"?'],
-    ['wearer: { bust girth: 10000 }', '1:23 "bust girth" is over 4 m. | Give at most 4 m; check its unit.'],
-    ['wearer: { bust girth: 3 }', '1:23 "bust girth" is under 20 mm. | Give 20 mm to 4 m.'],
+    [
+      'wearer: { bust girth: 10000 }',
+      '1:23 "bust girth" is over 4 m. | Give at most 4000 mm; check its unit.',
+    ],
+    ['wearer: { bust girth: 3 }', '1:23 "bust girth" is under 20 mm. | Give 20 mm to 4000 mm.'],
     ['fabrics: { main: { stretch: 301 % } }', '1:29 "stretch" is over 300 %. | Give 0 % to 300 %.'],
     [
       'fabrics: { main: { stretch: 40 } }',

@@ -339,7 +339,7 @@ describe('names the pattern does not have', () => {
   test('a dart that was closed is missing', () => {
     const close = 'close dart: { piece: front, dart: bust, into: hem }';
     expect(told(close, close)).toEqual([
-      '4:39 2 The front has no dart "bust". | There are no darts to choose from.',
+      '4:39 2 The front has no dart "bust". | There are no darts yet: draw one in the pattern first, or leave it out.',
     ]);
   });
 });

@@ -1,6 +1,7 @@
 import type { Finding, Thing } from '@paperhinge/geometry';
 import type { StepDone } from './apply-step.js';
 import { told } from './caused.js';
+import { stillStands } from './still-stands.js';
 
 /** Codes of what an operation leaves and a later one may mend: checking the pattern at the end finds what still stands. */
 const passing: ReadonlySet<string> = new Set([
@@ -19,7 +20,7 @@ const truing: ReadonlySet<string> = new Set(['truing-left', 'straight-left']);
 
 /**
  * Whether what a step found is mended by the end: it is what the checks at the end would find anew, a shoulder that
- * matches again, or an edge that a later step trued.
+ * matches again, an edge that a later step trued, or what no longer stands.
  * @param index of the step
  */
 export function isMended(
@@ -33,6 +34,8 @@ export function isMended(
     return !atTheEnd.some(
       f => f.code === 'seam-does-not-match' && speaksOf(f, found.where.piece, found.where.edge),
     );
+  const standing = stillStands[found.code];
+  if (standing) return !standing(found, steps.at(-1)!.state.pattern);
   if (!truing.has(found.code)) return false;
   const { piece, edge } = found.where;
   return steps.slice(index + 1).some(({ step, did }) => {

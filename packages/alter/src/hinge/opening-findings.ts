@@ -61,7 +61,7 @@ function bentFold({ piece, openings }: Swung): readonly Finding[] {
   const fold = foldEdgeOf(piece);
   if (!fold || !openings.some(o => o.edge === fold.name)) return [];
   const offMm = offStraight(edgePath(piece, fold.name));
-  if (offMm <= tolerances.fitTolerance) return [];
+  if (offMm <= tolerances.foldTolerance) return [];
   const edge = { piece: piece.name, edge: fold.name };
   return [finding('warning', 'fold-bent', edge, { edge, offMm })];
 }

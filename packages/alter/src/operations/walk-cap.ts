@@ -59,7 +59,11 @@ function walked(pattern: Pattern, { seam: name, front = 0.4 }: WalkCap): Alterat
   const [capMm, armholeMm] = [sideLength(pattern, cap), sideLength(pattern, armhole)];
   const easeMm = capMm - armholeMm;
   if (easeMm < 0)
-    throw refusal('cap-shorter-than-armhole', { seam: { seam: name }, capMm, armholeMm }, where);
+    throw refusal(
+      'cap-shorter-than-armhole',
+      { piece: { piece: cap[0]!.piece }, seam: { seam: name }, capMm, armholeMm },
+      where,
+    );
   const backFirst = isBack(pattern, pieceNamed(pattern, armhole[0]!.piece));
   const first = armhole.filter(run => isBack(pattern, pieceNamed(pattern, run.piece)) === backFirst);
   const firstMm = sideLength(pattern, first);

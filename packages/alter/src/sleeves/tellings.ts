@@ -26,7 +26,12 @@ export interface SleeveTellings {
   'raglan-off-piece': { readonly piece: Thing };
   'raglan-through-dart': { readonly piece: Thing };
   'cap-too-flat': { readonly piece: Thing };
-  'cap-shorter-than-armhole': { readonly seam: Thing; readonly capMm: number; readonly armholeMm: number };
+  'cap-shorter-than-armhole': {
+    readonly piece: Thing;
+    readonly seam: Thing;
+    readonly capMm: number;
+    readonly armholeMm: number;
+  };
 }
 
 /** What a step did to a sleeve. */

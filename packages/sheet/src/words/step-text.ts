@@ -16,6 +16,7 @@ export function stepText(
   return `${verb}: { ${written.join(', ')} }`;
 }
 
+/** A word as it is typed: in quotation marks where YAML would misread it. */
 const scalar = (text: string): string =>
   /^[\p{L}_-][\p{L}\p{M}\p{N} ._/-]*(?<! )$/u.test(text) && !/^(?:yes|no|true|false|on|off|null)$/i.test(text)
     ? text
@@ -29,3 +30,7 @@ export const edgeText = ({ piece = '', edge = '' }: Thing): string => `${piece}.
 /** A length as it is typed, in the reader's unit and with a decimal point, whatever her language: `-3.2 mm`. */
 export const typedLength = (mm: number, unit: LengthUnit): string =>
   allowanceText(mm, unit, '.').replace('−', '-');
+
+/** The step that gives a cap the ease that is usual in a set-in sleeve, by its height. */
+export const raisedCap = ({ piece = '' }: Thing, { seam = '' }: Thing): string =>
+  `change cap: { piece: ${scalar(piece)}, by: { so that: ${scalar(`ease of ${seam}`)}, is: 20 mm }, keep: width }`;

@@ -4,8 +4,8 @@ import type { Sentences, Tellings } from '../catalogue.js';
 
 export const adjust: Tellings<AdjustTellings> = {
   'adjust-needs-piece': ({ what }) => ({
-    message: `No piece here is a ${what}, as this adjustment needs one.`,
-    remedy: 'Say what each piece and edge is: data-role in the drawing, or role under pieces in the sheet.',
+    message: `No piece here is ${what === 'trousers' ? 'a leg of trousers' : `a ${what}`}, as this adjustment needs one.`,
+    remedy: `Say what each piece and edge is, data-role in the drawing, or role under pieces in the sheet${what === 'front' || what === 'back' ? ', and list the shoulder seam, by which front and back are told apart' : ''}.`,
   }),
   'adjust-needs-edge': ({ piece, role }, say) => ({
     message: capital(`${say.thing(piece)} has no ${role} where this adjustment needs one.`),
@@ -17,7 +17,7 @@ export const adjust: Tellings<AdjustTellings> = {
   }),
   'adjust-needs-seam': ({ role }) => ({
     message: `The pattern has no ${role} seam.`,
-    remedy: `Tell it under seams, with edges whose role is ${role}.`,
+    remedy: `List it under seams, between edges that have data-role="${role}".`,
   }),
   'adjust-needs-dart': ({ piece }, say) => ({
     message: capital(`${say.thing(piece)} has no dart in its side.`),
@@ -29,7 +29,7 @@ export const adjust: Tellings<AdjustTellings> = {
   }),
   'adjust-too-much': ({ what, byMm, mostMm }, say) => ({
     message: `The paper for the ${what} does not reach so far as ${say.length(Math.abs(byMm))}.`,
-    remedy: `Adjust by less; at the very most ${say.length(Math.abs(mostMm))} on the piece.`,
+    remedy: `Adjust by less; at the very most ${say.atMost(Math.abs(mostMm))} on the piece.`,
   }),
 };
 

@@ -101,13 +101,13 @@ export const derive: Tellings<DeriveTellings> = {
   }),
   'elastic-too-long': ({ elasticMm, edgeMm }, say) => ({
     message: `An elastic of ${say.length(elasticMm)} does not draw in an edge of ${say.length(edgeMm)}.`,
-    remedy: `Give an elastic shorter than ${say.length(edgeMm)}, or make the edge longer first.`,
+    remedy: `Give an elastic shorter than ${say.atMost(edgeMm)}, or make the edge longer first.`,
   }),
   'slit-too-long': ({ edge, slitMm, edgeMm }, say) => ({
     message: capital(
       `${say.thing(edge)} is ${say.length(edgeMm)} long, so that no slit of ${say.length(slitMm)} goes into it.`,
     ),
-    remedy: `Give a slit of ${say.length(edgeMm)} at most.`,
+    remedy: `Give a slit of ${say.atMost(edgeMm)} at most.`,
   }),
   'loose-ends': ({ piece }, say) => ({
     message: `The ${say.name(piece)} hangs loose: on children's clothes ties, cords and loops can catch and strangle.`,
@@ -115,7 +115,7 @@ export const derive: Tellings<DeriveTellings> = {
   }),
   'pocket-corners-too-large': ({ byMm, mostMm }, say) => ({
     message: `Corners of ${say.length(byMm)} do not go into this pocket.`,
-    remedy: `Round them by ${say.length(mostMm)} at most.`,
+    remedy: `Round them by ${say.atMost(mostMm)} at most.`,
   }),
   'pocket-mark-unknown': ({ piece, name, names }, say) => ({
     message: capital(`${say.thing({ piece })} has no mark ${say.written(name)}.`),

@@ -1,6 +1,7 @@
 import type { DividingSentences, DividingTellings } from '@paperhinge/alter/sayings';
 import { capital } from '../capital.js';
 import type { Sentences, Tellings } from '../catalogue.js';
+import { stepText } from '../step-text.js';
 
 /** Pieces divided and joined, seams moved, folds and seams. */
 export const dividing: Tellings<DividingTellings> = {
@@ -70,7 +71,7 @@ export const dividing: Tellings<DividingTellings> = {
   }),
   'fold-there-already': ({ piece, fold }, say) => ({
     message: capital(`${say.thing(piece)} is cut on the fold already, at ${say.thing(fold)}.`),
-    remedy: 'Unfold it first.',
+    remedy: `Make a seam of that fold first: ${stepText('fold to seam', { piece: piece.piece ?? '' })}.`,
   }),
   'edge-not-for-fold': ({ edge, offMm }, say) => ({
     message: capital(
@@ -82,7 +83,8 @@ export const dividing: Tellings<DividingTellings> = {
     message: capital(
       `${say.thing(piece)} is cut ${count === 1 ? 'once' : `${count} times`}, not as a mirrored pair.`,
     ),
-    remedy: 'Only a pair can be laid together on a fold.',
+    remedy:
+      'If it is a pair, say so in the drawing, data-cut="2"; only a pair can be laid together on a fold.',
   }),
   'fold-sewn-elsewhere': ({ edge, seam }, say) => ({
     message: capital(`${say.thing(edge)} is sewn to another piece in ${say.thing(seam)}.`),

@@ -2,6 +2,7 @@ import type { HingeSentences, HingeTellings } from '@paperhinge/alter/sayings';
 import type { Thing } from '@paperhinge/geometry';
 import { capital } from '../capital.js';
 import type { Sentences, Tellings } from '../catalogue.js';
+import { edgeText, stepText } from '../step-text.js';
 import { instead } from './instead.js';
 
 /** Slashes, and what they leave. */
@@ -123,4 +124,4 @@ export const slashes: Sentences<HingeSentences> = {
 
 const places = (count: number | undefined): string => (count === undefined ? '' : ` at ${count} places`);
 
-const trueIt = ({ piece, edge }: Thing): string => `True it: true: { edges: [${piece}.${edge}] }.`;
+const trueIt = (edge: Thing): string => `True it: ${stepText('true', { edges: [edgeText(edge)] })}.`;

@@ -9,7 +9,7 @@ const mostListed = 12;
 export function instead(name: string, names: readonly string[], what: string, say: Say): string {
   const near = nearestName(name, names);
   if (near !== undefined) return `Did you mean ${say.written(near)}?`;
-  if (names.length === 0) return `There are no ${what} to choose from.`;
+  if (names.length === 0) return `There are no ${what} yet: draw one in the pattern first, or leave it out.`;
   const shown = names.slice(0, mostListed).map(shownName);
   return `Choose from its ${what}: ${[...shown, ...(names.length > mostListed ? ['…'] : [])].join(', ')}.`;
 }

@@ -1,6 +1,7 @@
 import type { MatchingTellings } from '@paperhinge/alter/sayings';
 import { capital } from '../capital.js';
 import type { Tellings } from '../catalogue.js';
+import { stepText } from '../step-text.js';
 
 export const matching: Tellings<MatchingTellings> = {
   'sewn-edge-changed': ({ edges, partners, changeMm, canMatch, drafted, refreshes }, say) => ({
@@ -9,7 +10,7 @@ export const matching: Tellings<MatchingTellings> = {
     ),
     remedy: drafted
       ? refreshes
-        ? `Write refresh: { pieces: [${drafted.piece}] } after this step.`
+        ? `Write ${stepText('refresh', { pieces: [drafted.piece ?? ''] })} after this step.`
         : `Draft the ${say.name(drafted.piece ?? '')} again after this step.`
       : canMatch
         ? 'Add matching: yes to this step, to change both sides.'

@@ -2,6 +2,7 @@ import type { OperationTellings } from '@paperhinge/alter/sayings';
 import type { Thing } from '@paperhinge/geometry';
 import { capital } from '../capital.js';
 import type { Tellings } from '../catalogue.js';
+import { stepText, typedLength } from '../step-text.js';
 
 export const operations: Tellings<OperationTellings> = {
   'dart-legs-unlike': ({ dart, firstMm, secondMm }, say) => ({
@@ -66,7 +67,7 @@ export const operations: Tellings<OperationTellings> = {
     message: capital(
       `${say.thing(edge)} is ${say.slight(Math.abs(changeMm))} ${changeMm < 0 ? 'shorter' : 'longer'} than before, and it no longer fits ${say.things(sewnTo)}.`,
     ),
-    remedy: `Recut the neckline of ${say.things(piecesOf(sewnTo))} too, with shoulder: ${say.allowance(shoulderMm)}.`,
+    remedy: `Recut the neckline of ${say.things(piecesOf(sewnTo))} too, with shoulder: ${typedLength(shoulderMm, say.unit)}.`,
   }),
   'no-allowance-there': ({ edge, kind }, say) => ({
     message: capital(
@@ -90,7 +91,7 @@ export const operations: Tellings<OperationTellings> = {
     message: capital(
       `${say.thing({ piece })} was made for an edge of ${say.thing({ piece: removed })}, which is gone.`,
     ),
-    remedy: `Remove it too (remove piece: { piece: ${piece} }), or draft it anew.`,
+    remedy: `Remove it too (${stepText('remove piece', { piece })}), or draft it anew.`,
   }),
   'notches-already-there': ({ seam }, say) => ({
     message: capital(`${say.thing(seam)} had these notches already; none was added.`),

@@ -116,7 +116,7 @@ export const pattern: Tellings<PatternTellings> = {
     remedy: 'Give each part a name of its own; only darts, pleats or one other edge may interrupt an edge.',
   }),
   'allowance-out-of-range': ({ mostMm }, say) => ({
-    message: `An allowance must be from 0 to ${say.length(mostMm)}.`,
+    message: `An allowance must be from 0 to ${say.atMost(mostMm)}.`,
     remedy: 'Check its sign and its unit.',
   }),
   'allowance-on-fold': () => ({

@@ -16,11 +16,11 @@ export const print: Tellings<PrintTellings> = {
   }),
   'paper-size': ({ widthMm, heightMm, leastMm, mostMm }, say) => ({
     message: `A paper of ${say.length(widthMm)} × ${say.length(heightMm)} cannot be printed on.`,
-    remedy: `Give width and height, each from ${say.length(leastMm)} to ${say.length(mostMm)}.`,
+    remedy: `Give width and height, each from ${say.atLeast(leastMm)} to ${say.atMost(mostMm)}.`,
   }),
   'margins-too-wide': ({ widthMm, heightMm, leastMm, usualMm }, say) => ({
     message: `These margins leave ${say.length(widthMm)} × ${say.length(heightMm)} of the page to print on.`,
-    remedy: `Leave at least ${say.length(leastMm)} both ways; margins of ${say.length(usualMm)} suit most printers.`,
+    remedy: `Leave at least ${say.atLeast(leastMm)} both ways; margins of ${say.length(usualMm)} suit most printers.`,
   }),
   'overlap-out-of-range': ({ overlapMm, usualMm }, say) => ({
     message: `Pages cannot overlap by ${say.length(overlapMm)}.`,

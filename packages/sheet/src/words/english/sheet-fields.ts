@@ -27,7 +27,7 @@ const figures: Pick<Tellings<SheetTellings>, Figures | MoreFigures | 'scale-not-
     if (givenMm > mostMm)
       return {
         message: `${who} is over ${far(mostMm, say)}.`,
-        remedy: `Give at most ${far(mostMm, say)}; check its unit.`,
+        remedy: `Give at most ${say.atMost(mostMm)}; check its unit.`,
       };
     if (givenMm === 0 && over) return { message: `${who} is nothing.`, remedy: 'Give a length over 0.' };
     const how = givenMm < 0 ? 'is negative' : `is under ${far(leastMm, say)}`;
@@ -36,7 +36,7 @@ const figures: Pick<Tellings<SheetTellings>, Figures | MoreFigures | 'scale-not-
       message: `${who} ${how}.`,
       remedy:
         leastMm !== 0
-          ? `Give ${far(leastMm, say)} to ${far(mostMm, say)}.`
+          ? `Give ${say.atLeast(leastMm)} to ${say.atMost(mostMm)}.`
           : opposite === undefined
             ? `${least}.`
             : `${least}, or use ${say.written(opposite)}.`,

@@ -1,6 +1,7 @@
 import type { SleeveSentences, SleeveTellings } from '@paperhinge/alter/sayings';
 import { capital } from '../capital.js';
 import type { Say, Sentences, Tellings } from '../catalogue.js';
+import { edgeText, raisedCap, stepText } from '../step-text.js';
 
 export const sleeves: Tellings<SleeveTellings> = {
   'no-cap': ({ piece }, say) => ({
@@ -11,7 +12,7 @@ export const sleeves: Tellings<SleeveTellings> = {
     message: capital(
       `the cap of ${say.thing(piece)} is ${say.length(heightMm)} high, and cannot be lowered by ${say.length(-byMm)}.`,
     ),
-    remedy: `Lower it by less than ${say.length(heightMm)}.`,
+    remedy: `Lower it by less than ${say.atMost(heightMm)}.`,
   }),
   'seam-without-cap': ({ seam }, say) => ({
     message: capital(`${say.thing(seam)} does not sew a sleeve's cap into an armhole.`),
@@ -29,7 +30,7 @@ export const sleeves: Tellings<SleeveTellings> = {
     message: capital(
       `${say.thing(first)} is ${say.slight(firstMm)} long and ${say.thing(second)} ${say.slight(secondMm)}: they cannot be the two legs of one dart.`,
     ),
-    remedy: `Make them equally long first: match edge: { edge: ${first.piece}.${first.edge}, at: start }.`,
+    remedy: `Make them equally long first: ${stepText('match edge', { edge: edgeText(first), at: 'start' })}.`,
   }),
   'sleeve-cut-unlike': ({ piece, sleeve }, say) => ({
     message: capital(
@@ -39,7 +40,7 @@ export const sleeves: Tellings<SleeveTellings> = {
   }),
   'raglan-off-edge': ({ edge, mostMm }, say) => ({
     message: capital(`${say.thing(edge)} is only ${say.length(mostMm)} long: the line would run off it.`),
-    remedy: `Give less than ${say.length(mostMm)}.`,
+    remedy: `Give less than ${say.atMost(mostMm)}.`,
   }),
   'raglan-off-piece': ({ piece }, say) => ({
     message: `The raglan line of ${say.thing(piece)} would run outside it, across the hollow of the armhole.`,
@@ -53,10 +54,9 @@ export const sleeves: Tellings<SleeveTellings> = {
     message: `The cap of ${say.thing(piece)} is so flat that the upper parts of front and back do not meet over it.`,
     remedy: 'Raise the cap first: change cap with keep: seam.',
   }),
-  'cap-shorter-than-armhole': ({ capMm, armholeMm }, say) => ({
+  'cap-shorter-than-armhole': ({ piece, seam, capMm, armholeMm }, say) => ({
     message: `The cap, ${say.length(capMm)}, is shorter than its armhole, ${say.length(armholeMm)}: the ease would lie in the armhole.`,
-    remedy:
-      'Raise the cap first: change cap: { piece: sleeve, by: { so that: ease of armhole, is: 20 mm }, keep: width }.',
+    remedy: `Raise the cap first: ${raisedCap(piece, seam)}.`,
   }),
 };
 

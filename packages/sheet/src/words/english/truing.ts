@@ -1,6 +1,7 @@
 import type { TruingTellings } from '@paperhinge/alter/sayings';
 import { capital } from '../capital.js';
 import type { Tellings } from '../catalogue.js';
+import { typedLength } from '../step-text.js';
 
 export const truing: Tellings<TruingTellings> = {
   'truing-left': ({ edge, what, alongMm, angleDeg, needMm }, say) => {
@@ -24,14 +25,14 @@ export const truing: Tellings<TruingTellings> = {
       remedy:
         needMm === undefined
           ? 'Redraw it by hand there.'
-          : `Allow it more, within: ${say.length(roomy(needMm))}, if it is not meant.`,
+          : `Allow it more, within: ${typedLength(roomy(needMm), say.unit)}, if it is not meant.`,
     };
   },
   'straight-left': ({ edge, awayMm, withinMm }, say) => ({
     message: capital(
       `${say.thing(edge)} was left as it was: drawn straight, it would move by ${say.length(awayMm)}, and ${say.length(withinMm)} is allowed.`,
     ),
-    remedy: `Allow it more, within: ${say.length(roomy(awayMm))}, or straighten a shorter stretch of it.`,
+    remedy: `Allow it more, within: ${typedLength(roomy(awayMm), say.unit)}, or straighten a shorter stretch of it.`,
   }),
   'straight-over-dart': ({ edge }, say) => ({
     message: capital(`${say.thing(edge)} cannot be drawn straight across a dart or another edge.`),

@@ -4,11 +4,10 @@ import type { Sentences, Tellings } from '../catalogue.js';
 export const adjust: Tellings<AdjustTellings> = {
   'adjust-needs-piece': ({ what }, say) => ({
     message: `Kein Teil hier ist, was diese Anpassung braucht: ${say.written(what)}.`,
-    remedy:
-      'Sagen Sie, was jedes Teil und jede Kante ist: data-role in der Zeichnung, oder role unter pieces im Blatt.',
+    remedy: `Sagen Sie, was jedes Teil und jede Kante ist, data-role in der Zeichnung oder role unter pieces im Blatt${what === 'front' || what === 'back' ? ', und nennen Sie die Schulternaht, an der sich Vorderteil und Rücken unterscheiden' : ''}.`,
   }),
   'adjust-needs-edge': ({ piece, role }, say) => ({
-    message: `${say.thing(piece)} hat dort, wo diese Anpassung sie braucht, keine Kante mit der Rolle ${say.written(role)}.`,
+    message: `${say.thing(piece)} hat dort, wo diese Anpassung sie braucht, keine Kante, die als ${say.written(role)} bekannt ist.`,
     remedy: `Sagen Sie, welche Kante es ist: data-role="${role}" an ihr.`,
   }),
   'adjust-needs-level': ({ piece, levels }, say) => ({
@@ -16,8 +15,8 @@ export const adjust: Tellings<AdjustTellings> = {
     remedy: `Zeichnen Sie eine: data-line="level" data-name="${levels[0]}".`,
   }),
   'adjust-needs-seam': ({ role }, say) => ({
-    message: `Der Schnitt hat keine Naht aus Kanten mit der Rolle ${say.written(role)}.`,
-    remedy: `Nennen Sie sie unter seams, mit Kanten, deren Rolle ${role} ist.`,
+    message: `Der Schnitt hat keine Naht zwischen Kanten, die als ${say.written(role)} bekannt sind.`,
+    remedy: `Nennen Sie sie unter seams, zwischen Kanten mit data-role="${role}".`,
   }),
   'adjust-needs-dart': ({ piece }, say) => ({
     message: `${say.thing(piece)} hat keinen Abnäher in der Seite.`,
@@ -29,7 +28,7 @@ export const adjust: Tellings<AdjustTellings> = {
   }),
   'adjust-too-much': ({ byMm, mostMm }, say) => ({
     message: `Das Papier reicht für ${say.length(Math.abs(byMm))} nicht.`,
-    remedy: `Passen Sie um weniger an; allerhöchstens ${say.length(Math.abs(mostMm))} am Teil.`,
+    remedy: `Passen Sie um weniger an; allerhöchstens ${say.atMost(Math.abs(mostMm))} am Teil.`,
   }),
 };
 

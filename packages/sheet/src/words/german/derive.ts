@@ -91,11 +91,11 @@ export const derive: Tellings<DeriveTellings> = {
   }),
   'elastic-too-long': ({ elasticMm, edgeMm }, say) => ({
     message: `Ein Gummiband von ${say.length(elasticMm)} zieht eine Kante von ${say.length(edgeMm)} nicht ein.`,
-    remedy: `Geben Sie eines kürzer als ${say.length(edgeMm)} an, oder machen Sie erst die Kante länger.`,
+    remedy: `Geben Sie eines kürzer als ${say.atMost(edgeMm)} an, oder machen Sie erst die Kante länger.`,
   }),
   'slit-too-long': ({ edge, slitMm, edgeMm }, say) => ({
     message: `${say.thing(edge)} ist ${say.length(edgeMm)} lang; ein Schlitz von ${say.length(slitMm)} geht nicht hinein.`,
-    remedy: `Geben Sie höchstens ${say.length(edgeMm)} an.`,
+    remedy: `Geben Sie höchstens ${say.atMost(edgeMm)} an.`,
   }),
   'loose-ends': ({ piece }, say) => ({
     message: `„${say.name(piece)}“ hängt lose: An Kinderkleidung können Bänder, Kordeln und Schlaufen hängenbleiben und strangulieren.`,
@@ -103,7 +103,7 @@ export const derive: Tellings<DeriveTellings> = {
   }),
   'pocket-corners-too-large': ({ byMm, mostMm }, say) => ({
     message: `Ecken von ${say.length(byMm)} gehen in diese Tasche nicht hinein.`,
-    remedy: `Runden Sie sie um höchstens ${say.length(mostMm)}.`,
+    remedy: `Runden Sie sie um höchstens ${say.atMost(mostMm)}.`,
   }),
   'pocket-mark-unknown': ({ piece, name, names }, say) => ({
     message: `${say.thing({ piece })} hat keinen Punkt ${say.written(name)}.`,

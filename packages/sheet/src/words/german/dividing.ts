@@ -1,5 +1,6 @@
 import type { DividingSentences, DividingTellings } from '@paperhinge/alter/sayings';
 import type { Sentences, Tellings } from '../catalogue.js';
+import { stepText } from '../step-text.js';
 
 /** Teile geteilt und verbunden, Nähte verlegt, Bruch und Naht. */
 export const dividing: Tellings<DividingTellings> = {
@@ -66,7 +67,7 @@ export const dividing: Tellings<DividingTellings> = {
   }),
   'fold-there-already': ({ piece, fold }, say) => ({
     message: `${say.thing(piece)} liegt schon im Bruch: ${say.thing(fold)}.`,
-    remedy: 'Klappen Sie das Teil erst auf.',
+    remedy: `Machen Sie aus diesem Bruch erst eine Naht: ${stepText('fold to seam', { piece: piece.piece ?? '' })}.`,
   }),
   'edge-not-for-fold': ({ edge, offMm }, say) => ({
     message: `${say.thing(edge)} weicht ${say.slight(offMm)} von einer Geraden ab und kann nicht im Bruch liegen.`,
@@ -74,7 +75,8 @@ export const dividing: Tellings<DividingTellings> = {
   }),
   'fold-needs-pair': ({ piece, count }, say) => ({
     message: `${say.thing(piece)} wird ${count}-mal zugeschnitten, nicht als gespiegeltes Paar.`,
-    remedy: 'Nur ein Paar lässt sich zusammen in den Bruch legen.',
+    remedy:
+      'Ist es ein Paar, so schreiben Sie es in die Zeichnung, data-cut="2"; nur ein Paar lässt sich zusammen in den Bruch legen.',
   }),
   'fold-sewn-elsewhere': ({ edge, seam }, say) => ({
     message: `${say.thing(edge)} ist an ein anderes Teil genäht: ${say.thing(seam)}.`,

@@ -1,6 +1,7 @@
 import type { HingeSentences, HingeTellings } from '@paperhinge/alter/sayings';
 import type { Thing } from '@paperhinge/geometry';
 import type { Sentences, Tellings } from '../catalogue.js';
+import { edgeText, stepText } from '../step-text.js';
 import { instead } from './instead.js';
 
 /** Einschnitte, und was sie hinterlassen. */
@@ -113,5 +114,5 @@ export const slashes: Sentences<HingeSentences> = {
 
 const places = (count: number | undefined): string => (count === undefined ? '' : ` an ${count} Stellen`);
 
-const trueIt = ({ piece, edge }: Thing): string =>
-  `Gleichen Sie sie aus: true: { edges: [${piece}.${edge}] }.`;
+const trueIt = (edge: Thing): string =>
+  `Gleichen Sie sie aus: ${stepText('true', { edges: [edgeText(edge)] })}.`;

@@ -8,7 +8,8 @@ const mostListed = 12;
 export function instead(name: string, names: readonly string[], what: string, say: Say): string {
   const near = nearestName(name, names);
   if (near !== undefined) return `Meinten Sie ${say.written(near)}?`;
-  if (names.length === 0) return `Es gibt keine ${what} zur Auswahl.`;
+  if (names.length === 0)
+    return `Es gibt noch keine ${what}: Ergänzen Sie erst den Schnitt, oder lassen Sie das weg.`;
   const shown = names.slice(0, mostListed).map(shownName);
   return `Zur Auswahl stehen die ${what} ${[...shown, ...(names.length > mostListed ? ['…'] : [])].join(', ')}.`;
 }

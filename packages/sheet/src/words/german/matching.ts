@@ -1,12 +1,13 @@
 import type { MatchingTellings } from '@paperhinge/alter/sayings';
 import type { Tellings } from '../catalogue.js';
+import { stepText } from '../step-text.js';
 
 export const matching: Tellings<MatchingTellings> = {
   'sewn-edge-changed': ({ edges, partners, changeMm, canMatch, drafted, refreshes }, say) => ({
     message: `In der Naht um ${say.slight(Math.abs(changeMm))} ${changeMm < 0 ? 'kürzer' : 'länger'} durch diesen Schritt: ${say.things(edges)}; nicht aber: ${say.things(partners)}.`,
     remedy: drafted
       ? refreshes
-        ? `Schreiben Sie nach diesem Schritt refresh: { pieces: [${drafted.piece}] }.`
+        ? `Schreiben Sie nach diesem Schritt ${stepText('refresh', { pieces: [drafted.piece ?? ''] })}.`
         : `Zeichnen Sie „${say.name(drafted.piece ?? '')}“ nach diesem Schritt neu.`
       : canMatch
         ? 'Fügen Sie diesem Schritt matching: yes hinzu, um beide Seiten zu ändern.'

@@ -1,5 +1,6 @@
 import type { OperationTellings } from '@paperhinge/alter/sayings';
 import type { Tellings } from '../catalogue.js';
+import { stepText, typedLength } from '../step-text.js';
 
 export const operations: Tellings<OperationTellings> = {
   'dart-legs-unlike': ({ dart, firstMm, secondMm }, say) => ({
@@ -56,7 +57,7 @@ export const operations: Tellings<OperationTellings> = {
   }),
   'shoulder-cut': ({ edge, changeMm, shoulderMm, sewnTo }, say) => ({
     message: `${say.thing(edge)} ist ${say.slight(Math.abs(changeMm))} ${changeMm < 0 ? 'kürzer' : 'länger'} als vorher und passt nicht mehr: ${say.things(sewnTo)}.`,
-    remedy: `Schneiden Sie auch diesen Ausschnitt neu, mit shoulder: ${say.allowance(shoulderMm)}.`,
+    remedy: `Schneiden Sie auch diesen Ausschnitt neu, mit shoulder: ${typedLength(shoulderMm, say.unit)}.`,
   }),
   'no-allowance-there': ({ edge, kind }, say) => ({
     message: `${say.thing(edge)} ${kind === 'fold' ? 'liegt im Stoffbruch' : 'bleibt offenkantig'} und hat keine Zugabe.`,
@@ -79,7 +80,7 @@ export const operations: Tellings<OperationTellings> = {
   }),
   'made-for-removed-piece': ({ piece, removed }, say) => ({
     message: `${say.thing({ piece })} war für eine Kante von ${say.thing({ piece: removed })} gemacht, das nicht mehr da ist.`,
-    remedy: `Entfernen Sie es auch (remove piece: { piece: ${piece} }), oder zeichnen Sie es neu.`,
+    remedy: `Entfernen Sie es auch (${stepText('remove piece', { piece })}), oder zeichnen Sie es neu.`,
   }),
   'notches-already-there': ({ seam }, say) => ({
     message: `${say.thing(seam)} hatte diese Passzeichen schon; keines kam dazu.`,

@@ -139,7 +139,7 @@ export const pattern: Tellings<PatternTellings> = {
       'Geben Sie jedem Stück einen eigenen Namen; nur Abnäher, Falten oder eine andere Kante dürfen eine Kante unterbrechen.',
   }),
   'allowance-out-of-range': ({ mostMm }, say) => ({
-    message: `Eine Nahtzugabe muss zwischen 0 und ${say.length(mostMm)} liegen.`,
+    message: `Eine Nahtzugabe muss zwischen 0 und ${say.atMost(mostMm)} liegen.`,
     remedy: 'Prüfen Sie Vorzeichen und Einheit.',
   }),
   'allowance-on-fold': () => ({

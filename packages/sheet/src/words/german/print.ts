@@ -16,11 +16,11 @@ export const print: Tellings<PrintTellings> = {
   }),
   'paper-size': ({ widthMm, heightMm, leastMm, mostMm }, say) => ({
     message: `Auf ein Papier von ${say.length(widthMm)} × ${say.length(heightMm)} lässt sich nicht drucken.`,
-    remedy: `Breite und Höhe angeben, jede von ${say.length(leastMm)} bis ${say.length(mostMm)}.`,
+    remedy: `Breite und Höhe angeben, jede von ${say.atLeast(leastMm)} bis ${say.atMost(mostMm)}.`,
   }),
   'margins-too-wide': ({ widthMm, heightMm, leastMm, usualMm }, say) => ({
     message: `Diese Ränder lassen ${say.length(widthMm)} × ${say.length(heightMm)} der Seite zum Drucken.`,
-    remedy: `Mindestens ${say.length(leastMm)} in beiden Richtungen lassen; Ränder von ${say.length(usualMm)} passen für die meisten Drucker.`,
+    remedy: `Mindestens ${say.atLeast(leastMm)} in beiden Richtungen lassen; Ränder von ${say.length(usualMm)} passen für die meisten Drucker.`,
   }),
   'overlap-out-of-range': ({ overlapMm, usualMm }, say) => ({
     message: `Seiten können sich nicht um ${say.length(overlapMm)} überlappen.`,

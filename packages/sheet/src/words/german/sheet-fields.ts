@@ -29,7 +29,7 @@ const figures: Pick<Tellings<SheetTellings>, Figures | MoreFigures | 'scale-not-
     if (givenMm > mostMm)
       return {
         message: `${who} ist mehr als ${far(mostMm, say)}.`,
-        remedy: `Geben Sie höchstens ${far(mostMm, say)} an; prüfen Sie die Einheit.`,
+        remedy: `Geben Sie höchstens ${say.atMost(mostMm)} an; prüfen Sie die Einheit.`,
       };
     if (givenMm === 0 && over)
       return { message: `${who} ist null.`, remedy: 'Geben Sie eine Länge über 0 an.' };
@@ -39,7 +39,7 @@ const figures: Pick<Tellings<SheetTellings>, Figures | MoreFigures | 'scale-not-
       message: `${who} ${how}.`,
       remedy:
         leastMm !== 0
-          ? `Geben Sie ${far(leastMm, say)} bis ${far(mostMm, say)} an.`
+          ? `Geben Sie ${say.atLeast(leastMm)} bis ${say.atMost(mostMm)} an.`
           : opposite === undefined
             ? `${least}.`
             : `${least}, oder nehmen Sie ${say.written(opposite)}.`,

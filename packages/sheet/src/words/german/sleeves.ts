@@ -1,5 +1,6 @@
 import type { SleeveSentences, SleeveTellings } from '@paperhinge/alter/sayings';
 import type { Say, Sentences, Tellings } from '../catalogue.js';
+import { edgeText, raisedCap, stepText } from '../step-text.js';
 
 export const sleeves: Tellings<SleeveTellings> = {
   'no-cap': ({ piece }, say) => ({
@@ -8,7 +9,7 @@ export const sleeves: Tellings<SleeveTellings> = {
   }),
   'cap-too-low': ({ piece, heightMm, byMm }, say) => ({
     message: `Die Kugel von ${say.thing(piece)} ist ${say.length(heightMm)} hoch und lässt sich nicht um ${say.length(-byMm)} flacher machen.`,
-    remedy: `Machen Sie sie um weniger als ${say.length(heightMm)} flacher.`,
+    remedy: `Machen Sie sie um weniger als ${say.atMost(heightMm)} flacher.`,
   }),
   'seam-without-cap': ({ seam }, say) => ({
     message: `${say.thing(seam)} näht keine Armkugel in ein Armloch.`,
@@ -26,7 +27,7 @@ export const sleeves: Tellings<SleeveTellings> = {
   }),
   'shoulders-unlike': ({ first, firstMm, second, secondMm }, say) => ({
     message: `${say.thing(first)} ist ${say.slight(firstMm)} lang, ${say.thing(second)} ${say.slight(secondMm)}: so werden sie nicht die zwei Schenkel eines Abnähers.`,
-    remedy: `Machen Sie sie erst gleich lang: match edge: { edge: ${first.piece}.${first.edge}, at: start }.`,
+    remedy: `Machen Sie sie erst gleich lang: ${stepText('match edge', { edge: edgeText(first), at: 'start' })}.`,
   }),
   'sleeve-cut-unlike': ({ piece, sleeve }, say) => ({
     message: `${say.thing(piece)} und ${say.thing(sleeve)} werden nicht für gleich viele Seiten zugeschnitten.`,
@@ -35,7 +36,7 @@ export const sleeves: Tellings<SleeveTellings> = {
   }),
   'raglan-off-edge': ({ edge, mostMm }, say) => ({
     message: `${say.thing(edge)} ist nur ${say.length(mostMm)} lang: die Linie liefe darüber hinaus.`,
-    remedy: `Geben Sie weniger als ${say.length(mostMm)} an.`,
+    remedy: `Geben Sie weniger als ${say.atMost(mostMm)} an.`,
   }),
   'raglan-off-piece': ({ piece }, say) => ({
     message: `Die Raglanlinie von ${say.thing(piece)} liefe außerhalb, über die Rundung des Armlochs.`,
@@ -49,10 +50,9 @@ export const sleeves: Tellings<SleeveTellings> = {
     message: `Die Kugel von ${say.thing(piece)} ist so flach, dass die oberen Teile von Vorder- und Rückenteil darüber nicht zusammenkommen.`,
     remedy: 'Machen Sie erst die Kugel höher: change cap mit keep: seam.',
   }),
-  'cap-shorter-than-armhole': ({ capMm, armholeMm }, say) => ({
+  'cap-shorter-than-armhole': ({ piece, seam, capMm, armholeMm }, say) => ({
     message: `Die Kugel ist mit ${say.length(capMm)} kürzer als ihr Armloch mit ${say.length(armholeMm)}; die Mehrweite läge im Armloch.`,
-    remedy:
-      'Machen Sie erst die Kugel höher: change cap: { piece: sleeve, by: { so that: ease of armhole, is: 20 mm }, keep: width }.',
+    remedy: `Machen Sie erst die Kugel höher: ${raisedCap(piece, seam)}.`,
   }),
 };
 

@@ -1,5 +1,6 @@
 import type { TruingTellings } from '@paperhinge/alter/sayings';
 import type { Tellings } from '../catalogue.js';
+import { typedLength } from '../step-text.js';
 
 export const truing: Tellings<TruingTellings> = {
   'truing-left': ({ edge, what, alongMm, angleDeg, needMm }, say) => {
@@ -21,12 +22,12 @@ export const truing: Tellings<TruingTellings> = {
       remedy:
         needMm === undefined
           ? 'Zeichnen Sie dort von Hand neu.'
-          : `Erlauben Sie mehr, within: ${say.length(roomy(needMm))}, wenn sie nicht gewollt ist.`,
+          : `Erlauben Sie mehr, within: ${typedLength(roomy(needMm), say.unit)}, wenn sie nicht gewollt ist.`,
     };
   },
   'straight-left': ({ edge, awayMm, withinMm }, say) => ({
     message: `${say.thing(edge)} blieb, wie sie war: Gerade gezeichnet, würde sie sich um ${say.length(awayMm)} bewegen; erlaubt sind ${say.length(withinMm)}.`,
-    remedy: `Erlauben Sie mehr, within: ${say.length(roomy(awayMm))}, oder begradigen Sie ein kürzeres Stück.`,
+    remedy: `Erlauben Sie mehr, within: ${typedLength(roomy(awayMm), say.unit)}, oder begradigen Sie ein kürzeres Stück.`,
   }),
   'straight-over-dart': ({ edge }, say) => ({
     message: `${say.thing(edge)} lässt sich nicht über einen Abnäher oder eine andere Kante hinweg gerade zeichnen.`,

@@ -72,5 +72,6 @@ export const verb: Tellings<VerbTellings> = {
 function figure(value: number, kind: string, say: Say): string {
   if (kind === 'share') return say.percent(value * 100);
   if (kind === 'angle') return say.angle((value * 180) / Math.PI);
-  return kind === 'length' ? say.length(value) : say.number(value, 0);
+  if (kind !== 'length') return say.number(value, 0);
+  return value > 0 ? say.atMost(value) : say.length(value);
 }
