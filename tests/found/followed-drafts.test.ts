@@ -326,8 +326,22 @@ followAll(drafts);
 followAll(full);
 followAll(capped);
 followAll(matched);
+/** Followed in the tests of their own verbs: `draft-interfacing`, `slash`, `cut-raglan`. */
+const inInterfacing = ['interfacing-too-far-inside'];
+const inSlash = ['slash-pivot-and-end'];
+const inRaglan = [
+  'armhole-of-several',
+  'shoulder-not-sewn',
+  'shoulders-unlike',
+  'sleeve-cut-unlike',
+  'raglan-off-edge',
+  'raglan-off-piece',
+  'raglan-through-dart',
+  'cap-too-flat',
+];
 // Notes of what was drafted and how, of which nothing is to be done, and cautions about cords.
 completeOver([derive], drafts, [
+  ...inInterfacing,
   'hem-becomes-seam',
   'one-for-each',
   'inner-line-trimmed',
@@ -335,6 +349,6 @@ completeOver([derive], drafts, [
   'hood-without-cords',
 ]);
 // A caution: what hangs on the bias drops, whatever is written.
-completeOver([fullness], full, ['bias-hem-hangs']);
-completeOver([sleeves], capped, []);
+completeOver([fullness], full, [...inSlash, 'bias-hem-hangs']);
+completeOver([sleeves], capped, inRaglan);
 completeOver([matching], matched, []);
