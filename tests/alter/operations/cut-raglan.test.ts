@@ -265,7 +265,7 @@ describe('what is refused, and mended by its remedy', () => {
   test('a line that runs off neck or armhole', () => {
     expect(refused(shift, { back: 140 })).toMatchObject({
       code: 'raglan-off-edge',
-      remedy: 'Give less than 120.2 mm.',
+      remedy: 'Give less than 120.1 mm.',
     });
     expect(refused(shift, { up: 400 })).toMatchObject({ code: 'raglan-off-edge' });
     expect(refused(shift, { front: 5 })).toMatchObject({
