@@ -7,6 +7,7 @@ export { follow, followThrough } from './became/follow.js';
 export { draftBand } from './derive/draft-band.js';
 export { draftCasing } from './derive/draft-casing.js';
 export { draftCollar } from './derive/draft-collar.js';
+export { draftCombinedFacing } from './derive/draft-combined-facing.js';
 export { draftFacing } from './derive/draft-facing.js';
 export { draftFrontFacing } from './derive/draft-front-facing.js';
 export { draftHood } from './derive/draft-hood.js';

@@ -1,6 +1,7 @@
 import { draftBandForm, draftBandVerb } from './derive/draft-band.js';
 import { draftCasingForm, draftCasingVerb } from './derive/draft-casing.js';
 import { draftCollarForm, draftCollarVerb } from './derive/draft-collar.js';
+import { draftCombinedFacingForm, draftCombinedFacingVerb } from './derive/draft-combined-facing.js';
 import { draftFacingForm, draftFacingVerb } from './derive/draft-facing.js';
 import { draftFrontFacingForm, draftFrontFacingVerb } from './derive/draft-front-facing.js';
 import { draftHoodForm, draftHoodVerb } from './derive/draft-hood.js';
@@ -143,6 +144,7 @@ const forms = [
   draftStripForm,
   draftBindingForm,
   draftFacingForm,
+  draftCombinedFacingForm,
   draftFrontFacingForm,
   draftStayForm,
   draftInterfacingForm,
@@ -232,6 +234,7 @@ const all: DoneBy<typeof forms> = [
   draftStripVerb,
   draftBindingVerb,
   draftFacingVerb,
+  draftCombinedFacingVerb,
   draftFrontFacingVerb,
   draftStayVerb,
   draftInterfacingVerb,

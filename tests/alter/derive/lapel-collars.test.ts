@@ -428,7 +428,7 @@ describe('a front facing', () => {
       code: 'no-shoulder-beside',
       remedy: expect.stringContaining('shoulder'),
     });
-    expect(refused({ width: 400 }).code).toBe('front-facing-too-wide');
+    expect(refused({ width: 400 }).code).toBe('facing-end-too-wide');
     expect(refused({ rolling: [ref('front.side')] })).toMatchObject({
       code: 'rolling-not-along',
       remedy: expect.stringContaining('rolling'),

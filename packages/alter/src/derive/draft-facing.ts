@@ -5,9 +5,10 @@ import { distinctEdges } from '../edge-refs.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { drafted } from './drafted.js';
-import { derivedFacing, perSource, saidOf, trimmedFindings } from './facing-derived.js';
+import { dartFindings, derivedFacing, perSource, saidOf, trimmedFindings } from './facing-derived.js';
 import { type FacingOn, facingOn } from './facing-piece.js';
 import { facingShape } from './facing-shape.js';
+import { flatAlong } from './flat-along.js';
 import { hemsAsSeams } from './hems-as-seams.js';
 import { joinedFacings } from './joined-facings.js';
 import { titled } from './long-piece.js';
@@ -31,7 +32,8 @@ export interface DraftFacing {
  * Drafts a facing: its outer line is the edges themselves, its inner line their parallel, mitred at corners and cut
  * off at the piece's other edges, whose shape its ends have, since it lies on them once it is turned. It lies on the
  * fold where its source does and has its edges' names and allowances. Edges of several pieces get one each, named
- * after its piece and sewn to the others where their pieces are, or one for all. A hem among them becomes a seam.
+ * after its piece and sewn to the others where their pieces are, or one for all. A hem among them becomes a seam. Where
+ * darts open into the edges it is traced with them pinned closed, so that it lies flat without any.
  *
  * @throws PatternError `edges-not-in-one-run`, `dart-in-facing`, `facing-too-wide`, `facings-do-not-join`,
  *   `facings-overlap`, `drafted-along-itself`; `unknown-piece`, `unknown-edge`; those of `perform`
@@ -41,7 +43,7 @@ export const draftFacing = (pattern: Pattern, parameters: DraftFacing): Alterati
 
 export const draftFacingForm = formOf<DraftFacing>()({
   verb: 'draft facing',
-  does: 'Drafts a facing: the edge itself outside, its parallel inside, on the fold where its piece is. Facings of several pieces are sewn to one another at the seams between them, or cut in one.',
+  does: 'Drafts a facing: the edge itself outside, its parallel inside, on the fold where its piece is. Facings of several pieces are sewn to one another at the seams between them, or cut in one. Over darts it is traced with them closed.',
   fields: {
     name: field.newName(),
     along: field.edgesOfPieces(),
@@ -100,16 +102,13 @@ function facingFor(
   { source: from, along, name }: ReturnType<typeof perSource>[number],
   { width, join, fabric }: WholeFacing,
 ): { readonly facing: FacingOn; readonly findings: readonly Finding[] } {
-  const source = pieceNamed(pattern, from);
-  const shape = facingShape(
-    source,
-    along.map(ref => ref.edge),
-    width,
-  );
+  const edges = along.map(ref => ref.edge);
+  const { piece: source, darts } = flatAlong(pieceNamed(pattern, from), edges);
+  const shape = facingShape(source, edges, width);
   const cloth = fabric ?? source.cutting.fabric;
   return {
     facing: facingOn({ name, shape, source, along, fabric: cloth, join }),
-    findings: trimmedFindings(name, shape, width),
+    findings: [...trimmedFindings(name, shape, width), ...dartFindings(name, from, darts)],
   };
 }
 

@@ -18,6 +18,7 @@ import { refusal } from '../lapels/tellings.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { derivedFacing, saidOf } from './facing-derived.js';
+import { facingEnd } from './facing-end.js';
 import { type FacingOn, facingOn } from './facing-piece.js';
 import { type FacingShape, partedRing, requireSound } from './facing-shape.js';
 import { hemsAsSeams } from './hems-as-seams.js';
@@ -48,7 +49,7 @@ export interface DraftFrontFacing {
  * at the centre back, the facing sews to its own. The garment does not change, but a hem among the edges becomes a
  * seam. Source: common practice, no source; turn of cloth 2 to 3 mm (trade-notes §7).
  *
- * @throws PatternError `edges-not-in-one-run`, `no-shoulder-beside`, `front-facing-too-wide`, `facing-too-wide`,
+ * @throws PatternError `edges-not-in-one-run`, `no-shoulder-beside`, `facing-end-too-wide`, `facing-too-wide`,
  *   `rolling-not-along`, `take-in-too-much`; `drafted-along-itself`; `unknown-piece`, `unknown-edge`; those of `perform`
  */
 export const draftFrontFacing = (pattern: Pattern, parameters: DraftFrontFacing): Alteration =>
@@ -157,8 +158,8 @@ function frontFacingShape(
       { piece: { piece: piece.name }, beside: [after, before].flatMap(part => thingOf(piece, part)) },
       { piece: piece.name },
     );
-  const first = endOn(piece, after, up ? shoulder : width),
-    last = endOn(piece, before, up ? width : shoulder);
+  const first = facingEnd(piece, after, up ? shoulder : width),
+    last = facingEnd(piece, before, up ? width : shoulder);
   const afterPath = subpath(after.path, 0, first);
   const length = pathLength(before.path);
   const beforePath = subpath(before.path, length - last, Number.POSITIVE_INFINITY);
@@ -186,12 +187,3 @@ function frontFacingShape(
 
 const thingOf = (piece: Piece, part: OutlinePart | undefined) =>
   part ? [{ piece: piece.name, [part.type]: part.name }] : [];
-
-/** @throws PatternError `front-facing-too-wide` */
-function endOn(piece: Piece, { name, path }: Edge, widthMm: number): number {
-  const edgeMm = pathLength(path);
-  const edge = { piece: piece.name, edge: name };
-  if (widthMm >= edgeMm - tolerances.joiningGap)
-    throw refusal('front-facing-too-wide', { edge, widthMm, edgeMm }, edge);
-  return widthMm;
-}

@@ -64,6 +64,19 @@ export function trimmedFindings(
   return [finding('note', 'inner-line-trimmed', { piece }, { piece, trimmedMm, widthMm })];
 }
 
+/** Tells which darts of its piece a facing was traced with closed. */
+export const dartFindings = (piece: string, source: string, darts: readonly string[]): readonly Finding[] =>
+  darts.length === 0
+    ? []
+    : [
+        finding(
+          'note',
+          'facing-over-darts',
+          { piece },
+          { piece: { piece }, darts: darts.map(dart => ({ piece: source, dart })) },
+        ),
+      ];
+
 /** The edges of each piece by themselves, and the name of what is drafted for them. */
 export function perSource(
   along: readonly EdgeRef[],

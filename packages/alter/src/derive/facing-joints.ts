@@ -9,9 +9,9 @@ import {
   type Seam,
 } from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
-import { neighboursOf } from '@paperhinge/geometry/pattern';
+import { edgeParts, neighboursOf } from '@paperhinge/geometry/pattern';
 import { partnerCorners } from './chain-links.js';
-import type { FacingEnd, FacingOn } from './facing-piece.js';
+import { type FacingEnd, type FacingOn, shouldersBetween } from './facing-piece.js';
 
 /** Two ends of facings that lie along one seam of the garment, so that they are joined to one another there. */
 export interface FacingJoint {
@@ -75,7 +75,7 @@ export const facingsOf = (pattern: Pattern): readonly Facing[] =>
 /** The ends of a facing that have the names of the edges of its source they lie on. */
 function endsOn(facing: Piece, source: Piece): readonly FacingEnd[] {
   const own = edgeNames(facing);
-  return facing.madeFor!.flatMap(({ edge }): readonly FacingEnd[] => {
+  const ends = facing.madeFor!.flatMap(({ edge }): readonly FacingEnd[] => {
     if (!own.includes(edge) || !edgeNames(source).includes(edge)) return [];
     const [here, there] = [neighboursOf(facing, edge), neighboursOf(source, edge)];
     return [
@@ -86,5 +86,14 @@ function endsOn(facing: Piece, source: Piece): readonly FacingEnd[] {
         ? [{ edge: here.start, source: { piece: source.name, edge: there.start }, corner: 'end' as const }]
         : []),
     ].filter(end => own.includes(end.edge) && !facing.madeFor!.some(ref => ref.edge === end.edge));
+  });
+  // A shoulder between neck and armhole is met at both its ends: it is joined from the neck outwards.
+  return ends.filter(end => {
+    const both = ends.filter(other => other.edge === end.edge);
+    return (
+      both.length === 1 ||
+      end.corner ===
+        shouldersBetween(edgeParts(facing), facing.madeFor!).find(s => s.edge === end.edge)?.corner
+    );
   });
 }

@@ -8,6 +8,7 @@ import {
   type PieceLine,
   pathLength,
   pathOf,
+  roleOf,
 } from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import {
@@ -85,18 +86,36 @@ export function facingOn({ name, shape, source, along, fabric, join }: FacingWis
   };
   return {
     piece,
-    faced: [...new Set(shape.outer.map(e => e.name))].map(edge => ({
-      edge,
-      source: { piece: source.name, edge },
-      reversed: false,
-    })),
-    ends: joins.flatMap(({ edges, stretches, corner }) => {
-      const of = stretches[0]!.of?.edge;
-      if (edges.length > 1 || !of || of.kind === 'fold') return [];
-      return [{ edge: edges[0]!.name, source: { piece: source.name, edge: of.name }, corner }];
-    }),
+    faced: [...new Set(shape.outer.map(e => e.name))]
+      .filter(edge => along.some(ref => ref.edge === edge))
+      .map(edge => ({ edge, source: { piece: source.name, edge }, reversed: false })),
+    ends: [
+      ...shouldersBetween(shape.outer, along).map(({ edge, corner }) => ({
+        edge,
+        source: { piece: source.name, edge },
+        corner,
+      })),
+      ...joins.flatMap(({ edges, stretches, corner }) => {
+        const of = stretches[0]!.of?.edge;
+        if (edges.length > 1 || !of || of.kind === 'fold') return [];
+        return [{ edge: edges[0]!.name, source: { piece: source.name, edge: of.name }, corner }];
+      }),
+    ],
     closed: [],
   };
+}
+
+/** Edges of an outer line that are not faced but joined, and which of their ends the seam with the next begins at. */
+export function shouldersBetween(
+  outer: readonly Edge[],
+  along: readonly EdgeRef[],
+): readonly { readonly edge: string; readonly corner: 'start' | 'end' }[] {
+  return outer.flatMap((edge, i) => {
+    if (along.some(ref => ref.edge === edge.name)) return [];
+    // From the neck outwards on every piece, however it lies.
+    const before = outer[i - 1];
+    return [{ edge: edge.name, corner: before && roleOf(before) === 'neck' ? 'start' : 'end' }];
+  });
 }
 
 /** Gives each name once: `NAME`, then `other NAME`, `other NAME 2` … */

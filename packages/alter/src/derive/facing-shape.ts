@@ -47,7 +47,10 @@ export interface EndStretch {
 /** @throws PatternError `edges-not-in-one-run`, `dart-in-facing`, `facing-too-wide`, `unknown-edge` */
 export function facingShape(piece: Piece, edges: readonly string[], width: number): FacingShape {
   const { outer, rest } = partedRing(piece, edges);
-  const parallel = joinedInOne(parallelPieces(joined(...outer.map(e => e.path)), width), width);
+  const parallel = joinedInOne(
+    parallelPieces(withoutSpecks(joined(...outer.map(e => e.path))), width),
+    width,
+  );
   const inside = pathWithoutLoops(parallel);
   const others = joined(...rest.flatMap(pathsOfPart));
   const whole = pathLength(others);
@@ -78,6 +81,11 @@ export function facingShape(piece: Piece, edges: readonly string[], width: numbe
   requireSound(piece, shape, width);
   return shape;
 }
+
+/** Where a dart was closed its legs may have left a speck of line between them, whose own direction means nothing. */
+const withoutSpecks = ({ segments }: Path): Path => ({
+  segments: segments.filter(segment => pathLength(pathOf(segment)) > tolerances.joiningGap),
+});
 
 /** Run on past its end, the inner line is cut off where the outline first comes across it, seen from the corner. */
 function firstMeeting(

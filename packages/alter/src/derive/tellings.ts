@@ -20,6 +20,9 @@ export interface DeriveTellings {
   'drafted-misshapen': { readonly piece: string };
   'drafted-along-itself': { readonly piece: string };
   'dart-in-facing': { readonly dart: Thing };
+  'facing-over-darts': { readonly piece: Thing; readonly darts: readonly Thing[] };
+  'facing-end-too-wide': { readonly edge: Thing; readonly widthMm: number; readonly edgeMm: number };
+  'no-shoulder-between': { readonly piece: Thing; readonly edges: readonly Thing[] };
   'facing-too-wide': { readonly piece: string; readonly widthMm: number };
   'facings-do-not-join': { readonly pieces: readonly Thing[] };
   'facings-overlap': { readonly pieces: readonly Thing[] };

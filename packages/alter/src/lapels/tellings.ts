@@ -14,7 +14,6 @@ export interface LapelTellings {
   'no-roll-line': { readonly piece: Thing; readonly line: string };
   'gorge-not-last': { readonly along: readonly Thing[] };
   'no-shoulder-beside': { readonly piece: Thing; readonly beside: readonly Thing[] };
-  'front-facing-too-wide': { readonly edge: Thing; readonly widthMm: number; readonly edgeMm: number };
   'rolling-not-along': { readonly edge: Thing };
 }
 

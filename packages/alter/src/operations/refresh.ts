@@ -4,6 +4,7 @@ import { inTurn } from '../became/in-turn.js';
 import { draftBandVerb } from '../derive/draft-band.js';
 import { draftCasingVerb } from '../derive/draft-casing.js';
 import { draftCollarVerb } from '../derive/draft-collar.js';
+import { draftCombinedFacingVerb } from '../derive/draft-combined-facing.js';
 import { draftFacingVerb } from '../derive/draft-facing.js';
 import { draftFrontFacingVerb } from '../derive/draft-front-facing.js';
 import { draftHoodVerb } from '../derive/draft-hood.js';
@@ -62,6 +63,7 @@ const drafts = (): readonly AnyVerb[] => [
   draftStripVerb,
   draftBindingVerb,
   draftFacingVerb,
+  draftCombinedFacingVerb,
   draftFrontFacingVerb,
   draftStayVerb,
   draftInterfacingVerb,

@@ -41,6 +41,20 @@ export const derive: Tellings<DeriveTellings> = {
     message: capital(`${say.thing(dart)} opens where the facing ends.`),
     remedy: 'Close or move it first.',
   }),
+  'facing-over-darts': ({ piece, darts }, say) => ({
+    message: capital(
+      `${say.thing(piece)} was traced with ${say.things(darts)} closed, so that it lies flat.`,
+    ),
+    remedy: 'Nothing needs doing: sew the darts before the facing.',
+  }),
+  'facing-end-too-wide': ({ edge, widthMm, edgeMm }, say) => ({
+    message: `A facing ${say.length(widthMm)} wide does not fit on ${say.thing(edge)}, which is ${say.length(edgeMm)} long there.`,
+    remedy: 'Make it narrower there.',
+  }),
+  'no-shoulder-between': ({ piece, edges }, say) => ({
+    message: `Of ${say.thing(piece)} a combined facing takes the neck and the armhole with the shoulder between them, not ${say.things(edges)}.`,
+    remedy: 'Name its neck and its armhole, or draft a facing for each with "draft facing".',
+  }),
   'facing-too-wide': ({ piece, widthMm }, say) => ({
     message: `A facing ${say.length(widthMm)} wide does not fit into ${say.thing({ piece })} along that edge.`,
     remedy: 'Make it narrower.',

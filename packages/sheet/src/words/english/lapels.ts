@@ -46,10 +46,6 @@ export const lapels: Tellings<LapelTellings> = {
     message: `The front facing of ${say.thing(piece)} must run from the hem to the shoulder; its edges end beside ${say.things(beside)}.`,
     remedy: 'Name all edges from the front edge up to the shoulder, one after the other.',
   }),
-  'front-facing-too-wide': ({ edge, widthMm, edgeMm }, say) => ({
-    message: `A front facing ${say.length(widthMm)} wide does not fit on ${say.thing(edge)}, which is ${say.length(edgeMm)} long.`,
-    remedy: 'Make it narrower there.',
-  }),
   'rolling-not-along': ({ edge }, say) => ({
     message: capital(`${say.thing(edge)} is not one of the edges that the facing follows.`),
     remedy: 'Name of those edges the ones that roll to the outside, or leave "rolling" out.',

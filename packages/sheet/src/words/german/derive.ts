@@ -38,6 +38,18 @@ export const derive: Tellings<DeriveTellings> = {
     message: `${say.thing(dart)} öffnet sich, wo der Beleg endet.`,
     remedy: 'Schließen oder verlegen Sie das zuerst.',
   }),
+  'facing-over-darts': ({ piece, darts }, say) => ({
+    message: `${say.thing(piece)} wurde mit geschlossenen Abnähern abgenommen und liegt flach: ${say.things(darts)}.`,
+    remedy: 'Es ist nichts zu tun: Nähen Sie die Abnäher vor dem Beleg.',
+  }),
+  'facing-end-too-wide': ({ edge, widthMm, edgeMm }, say) => ({
+    message: `Ein ${say.length(widthMm)} breiter Beleg passt dort nicht: ${say.thing(edge)} ist dort ${say.length(edgeMm)} lang.`,
+    remedy: 'Machen Sie ihn dort schmaler.',
+  }),
+  'no-shoulder-between': ({ piece, edges }, say) => ({
+    message: `Ein kombinierter Beleg nimmt Hals und Armloch mit der Schulter dazwischen (${say.thing(piece)}), nicht: ${say.things(edges)}.`,
+    remedy: 'Nennen Sie Hals und Armloch, oder zeichnen Sie mit „draft facing“ für jedes einen Beleg.',
+  }),
   'facing-too-wide': ({ piece, widthMm }, say) => ({
     message: `Ein ${say.length(widthMm)} breiter Beleg passt an dieser Kante nicht hinein: ${say.thing({ piece })}.`,
     remedy: 'Machen Sie ihn schmaler.',

@@ -45,10 +45,6 @@ export const lapels: Tellings<LapelTellings> = {
     message: `Der vordere Beleg muss vom Saum bis an die Schulter laufen (${say.thing(piece)}); seine Kanten enden neben ${say.things(beside)}.`,
     remedy: 'Nennen Sie alle Kanten von der Vorderkante bis an die Schulter, eine nach der anderen.',
   }),
-  'front-facing-too-wide': ({ edge, widthMm, edgeMm }, say) => ({
-    message: `Ein ${say.length(widthMm)} breiter Beleg passt dort nicht: ${say.thing(edge)} ist ${say.length(edgeMm)} lang.`,
-    remedy: 'Machen Sie ihn dort schmaler.',
-  }),
   'rolling-not-along': ({ edge }, say) => ({
     message: `${say.thing(edge)} gehört nicht zu den Kanten, denen der Beleg folgt.`,
     remedy: 'Nennen Sie von diesen Kanten die, die nach außen umbrechen, oder lassen Sie „rolling“ weg.',

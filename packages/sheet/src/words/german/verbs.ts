@@ -231,6 +231,11 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     sentence:
       'Reverskragen „{name}“ für {along} zeichnen[, hinten {width} breit][, {stand} hoch stehend][, um {lay} ausgelegt][, Vorderkante {front} lang][, Einschnitt um {notch} geöffnet][, Oberkragen um {turn} größer][, aus {fabric}]',
   },
+  'draft combined facing': {
+    does: 'Zeichnet den Beleg von Hals und Armloch in einem, für ein Kleidungsstück ohne Ärmel, mit geschlossenen Abnähern abgenommen; die Belege von vorn und hinten werden an Schulter und Seite aneinandergenäht.',
+    sentence:
+      'Kombinierten Beleg „{name}“ für {along} zeichnen[, {width} an der Mitte hinab][, {side} an der Seite hinab][, aus {fabric}]',
+  },
   'draft front facing': {
     does: 'Zeichnet den Beleg eines Vorderteils, das sich öffnet, vom Saum bis an die Schulter, mit Revers oder Schalkragen; wo diese nach außen umbrechen, ist er um die Rollweite größer.',
     sentence:
