@@ -28,6 +28,7 @@ import { addContourDartForm, addContourDartVerb } from './operations/add-contour
 import { addGrownOnFacingForm, addGrownOnFacingVerb } from './operations/add-grown-on-facing.js';
 import { addNotchesForm, addNotchesVerb } from './operations/add-notches.js';
 import { addVentForm, addVentVerb, leaveSlitForm, leaveSlitVerb } from './operations/add-vent.js';
+import { bendSleeveForm, bendSleeveVerb } from './operations/bend-sleeve.js';
 import { changeCapForm, changeCapVerb } from './operations/change-cap.js';
 import { changeDartForm, changeDartVerb } from './operations/change-dart.js';
 import { closeDartForm, closeDartVerb } from './operations/close-dart.js';
@@ -36,6 +37,7 @@ import { cutLapelForm, cutLapelVerb } from './operations/cut-lapel.js';
 import { cutOffBandForm, cutOffBandVerb } from './operations/cut-off-band.js';
 import { cutRaglanForm, cutRaglanVerb } from './operations/cut-raglan.js';
 import { divideForm, divideVerb } from './operations/divide.js';
+import { divideSleeveForm, divideSleeveVerb } from './operations/divide-sleeve.js';
 import { draftCircleSkirtForm, draftCircleSkirtVerb } from './operations/draft-circle-skirt.js';
 import { draftFlounceForm, draftFlounceVerb } from './operations/draft-flounce.js';
 import { draftGodetForm, draftGodetVerb } from './operations/draft-godet.js';
@@ -107,6 +109,8 @@ const forms = [
   changeCapForm,
   walkCapForm,
   shapeSleeveForm,
+  bendSleeveForm,
+  divideSleeveForm,
   cutRaglanForm,
   recutNecklineForm,
   raiseNecklineForm,
@@ -197,6 +201,8 @@ const all: DoneBy<typeof forms> = [
   changeCapVerb,
   walkCapVerb,
   shapeSleeveVerb,
+  bendSleeveVerb,
+  divideSleeveVerb,
   cutRaglanVerb,
   recutNecklineVerb,
   raiseNecklineVerb,

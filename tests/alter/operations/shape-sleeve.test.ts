@@ -1,3 +1,4 @@
+import { draftStrip, shorten } from '@paperhinge/alter';
 import {
   edgePath,
   type Pattern,
@@ -36,6 +37,28 @@ describe('a sleeve with fullness', () => {
       }),
       { numRuns: 12 },
     );
+  });
+
+  test('a flutter sleeve is short at the underarm first, and wide at the hem then', () => {
+    const before = shiftPattern();
+    const short = shapeSleeve(before, { piece: 'sleeve', into: 'flutter', by: 1, slashes: 1 }).pattern;
+    for (const underarm of ['underarm-front', 'underarm-back'])
+      expect(Math.abs(lengthOf(short, underarm) - 25)).toBeLessThan(0.5);
+    const wide = shapeSleeve(before, { piece: 'sleeve', into: 'flutter', by: 160, underarm: 60 }).pattern;
+    validatePattern(wide);
+    expect(Math.abs(lengthOf(wide, 'underarm-front') - 60)).toBeLessThan(0.5);
+    expect(lengthOf(wide, 'cap')).toBeCloseTo(lengthOf(before, 'cap'), 6);
+    expect(seamOf(wide, 'underarm').matches).toBe(true);
+  });
+
+  test('a sleeve cut short has a band drafted to its new hem', () => {
+    const short = shorten(shiftPattern(), { pieces: ['sleeve'], at: 'hem', by: 260 }).pattern;
+    const along = [{ piece: 'sleeve', edge: 'hem' }];
+    const { pattern } = draftStrip(short, { name: 'sleeve band', along, width: 60, join: 10 });
+    validatePattern(pattern);
+    const band = pieceNamed(pattern, 'sleeve band');
+    expect(band.cutting.count).toBe(2);
+    expect(seamOf(pattern, pattern.seams.at(-1)!.name).matches).toBe(true);
   });
 
   test('a puff that is raised is gathered into its armhole by all that it is longer', () => {

@@ -17,12 +17,28 @@ export function inTurn(first: Became, second: Became): Became {
         const later = now ? follow(second, now) : [];
         return later.length > 0 ? later.map(thing => ({ was, now: thing })) : [{ was }];
       }),
+      ...edgesNoMore(first, second),
       ...second.things.filter(
         ({ was }) => !first.things.some(one => JSON.stringify(one.was) === JSON.stringify(was)),
       ),
     ],
   };
 }
+
+/** Edges that the first step carried on and the second made no edges of: it says what is there in their place. */
+function edgesNoMore(first: Became, second: Became): readonly ThingBecame[] {
+  const named = (edge: SpanBecame['was']) =>
+    second.things.find(({ was, now }) => now && was.edge !== undefined && isEdge(was, edge))?.now;
+  const edges = first.edges.filter(({ was }, i, all) => all.findIndex(one => sameEdge(one.was, was)) === i);
+  return edges.flatMap(({ was: { piece, edge } }): readonly ThingBecame[] => {
+    const own = first.edges.filter(({ was }) => sameEdge(was, { piece, edge }));
+    const now = own.map(span => span.now && named(span.now));
+    return now.every(one => one !== undefined) ? [{ was: { piece, edge }, now: now[0]! }] : [];
+  });
+}
+
+const isEdge = (thing: ThingBecame['was'], { piece, edge }: SpanBecame['was']): boolean =>
+  JSON.stringify(thing) === JSON.stringify({ piece, edge });
 
 function onwards(span: SpanBecame, second: Became): readonly SpanBecame[] {
   const { was, now, redrawn } = span;

@@ -13,6 +13,11 @@ export interface SleeveTellings {
   'no-cap': { readonly piece: Thing };
   'cap-too-low': { readonly piece: Thing; readonly heightMm: number; readonly byMm: number };
   'seam-without-cap': { readonly seam: Thing };
+  'cap-not-sewn': { readonly piece: Thing };
+  'underarm-not-sewn': { readonly first: Thing; readonly second: Thing };
+  'strips-too-wide': { readonly edge: Thing; readonly takenMm: number; readonly roomMm: number };
+  'bend-too-far': { readonly piece: Thing; readonly byMm: number; readonly mostMm: number };
+  'elbow-dart-too-deep': { readonly piece: Thing; readonly depthMm: number; readonly mostMm: number };
   'armhole-of-several': { readonly seam: Thing };
   'shoulder-not-sewn': { readonly first: Thing; readonly second: Thing };
   'shoulders-unlike': {
@@ -42,6 +47,21 @@ export interface SleeveSentences {
     /** By how much the cap's seam and the sleeve's width changed. */
     readonly seamMm: number;
     readonly widthMm: number;
+  };
+  'bent-sleeve': {
+    readonly piece: Thing;
+    readonly byMm: number;
+    readonly bendDeg: number;
+    readonly dart: Thing;
+    readonly depthMm: number;
+  };
+  'divided-sleeve': {
+    readonly piece: Thing;
+    readonly under: Thing;
+    readonly foreArmMm: number;
+    /** Of the under sleeve; the upper one's is longer by the ease. */
+    readonly hindArmMm: number;
+    readonly easeMm: number;
   };
   'cut-raglan': {
     readonly piece: Thing;

@@ -70,9 +70,14 @@ function inOrderOfTravel(parts: readonly OutlinePart[], indices: readonly number
   return ordered.map(i => parts[i] as Edge);
 }
 
-/** Whether what stands between two parts of one edge leaves it one edge: darts and pleats, or a single other edge (an inset). */
-export const interrupts = (between: readonly OutlinePart[]): boolean =>
-  between.length === 1 || (between.length > 1 && between.every(part => part.type !== 'edge'));
+/**
+ * Whether what stands between two parts of one edge leaves it one edge: darts and pleats, and a single other edge (an
+ * inset, a keyhole), which darts may part in its turn.
+ */
+export const interrupts = (between: readonly OutlinePart[]): boolean => {
+  const edges = between.flatMap(part => (part.type === 'edge' ? [part.name] : []));
+  return between.length > 0 && edges.every(name => name === edges[0]);
+};
 
 /** The attributes of an edge (those of its first part). @throws PatternError `unknown-edge` */
 export const edgeNamed = (piece: Piece, name: string): Edge => partsOfEdge(piece, name)[0]!;

@@ -18,6 +18,26 @@ export const sleeves: Tellings<SleeveTellings> = {
     message: capital(`${say.thing(seam)} does not sew a sleeve's cap into an armhole.`),
     remedy: 'Name the seam that does, or say which edge is the cap: data-role="cap" on it.',
   }),
+  'cap-not-sewn': ({ piece }, say) => ({
+    message: `No seam sews the cap of ${say.thing(piece)} into an armhole, so which side is the front is not known.`,
+    remedy: 'Give the armhole seam under "seams" at the top of the sheet.',
+  }),
+  'underarm-not-sewn': ({ first, second }, say) => ({
+    message: `No seam sews ${say.thing(first)} to ${say.thing(second)}.`,
+    remedy: 'Give the underarm seam under "seams" at the top of the sheet.',
+  }),
+  'strips-too-wide': ({ edge, takenMm, roomMm }, say) => ({
+    message: `Both strips together take ${say.length(takenMm)} of ${say.thing(edge)}, which is ${say.length(roomMm)} long.`,
+    remedy: `Give front and back less than ${say.length(roomMm)} together.`,
+  }),
+  'bend-too-far': ({ piece, byMm, mostMm }, say) => ({
+    message: `Opened by ${say.length(byMm)}, ${say.thing(piece)} would bend by more than 45 degrees.`,
+    remedy: `Give at most ${say.length(mostMm)}.`,
+  }),
+  'elbow-dart-too-deep': ({ piece, depthMm, mostMm }, say) => ({
+    message: `A dart ${say.length(depthMm)} deep reaches right across ${say.thing(piece)}.`,
+    remedy: `Make it less deep than ${say.length(mostMm)}.`,
+  }),
   'armhole-of-several': ({ seam }, say) => ({
     message: capital(`${say.thing(seam)} does not sew one whole cap to one front and one back.`),
     remedy: 'Join a yoke or panel to its front or back first, with "join pieces".',
@@ -67,6 +87,14 @@ export const sleevesDid: Sentences<SleeveSentences> = {
   'changed-cap': ({ piece, byMm, seamMm, widthMm }, say) =>
     capital(
       `the cap of ${say.thing(piece)} is ${say.length(Math.abs(byMm))} ${byMm < 0 ? 'lower' : 'higher'}; its seam is ${change(seamMm, say, 'longer', 'shorter')}, the sleeve ${change(widthMm, say, 'wider', 'narrower')}.`,
+    ),
+  'bent-sleeve': ({ piece, byMm, bendDeg, dart, depthMm }, say) =>
+    capital(
+      `${say.thing(piece)} was bent forward by ${say.angle(bendDeg)} at the elbow; ${say.thing(dart)} takes in ${say.length(byMm)} and is ${say.length(depthMm)} deep.`,
+    ),
+  'divided-sleeve': ({ piece, under, foreArmMm, hindArmMm, easeMm }, say) =>
+    capital(
+      `${say.thing(piece)} was divided: it is the upper sleeve, and ${say.thing(under)} lies below it; the fore-arm seam is ${say.length(foreArmMm)} long and the hind-arm seam ${say.length(hindArmMm)}${easeMm < 0.05 ? ', on both' : `, with ${say.length(easeMm)} more to ease in at the elbow of the upper sleeve`}.`,
     ),
   'cut-raglan': ({ piece, bodies, seamsMm, dartDeg, easeMm, liftMm, half }, say) =>
     capital(

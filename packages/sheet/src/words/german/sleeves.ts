@@ -16,6 +16,26 @@ export const sleeves: Tellings<SleeveTellings> = {
     remedy:
       'Nennen Sie die Naht, die es tut, oder sagen Sie, welche Kante die Kugel ist: data-role="cap" an ihr.',
   }),
+  'cap-not-sewn': ({ piece }, say) => ({
+    message: `Keine Naht näht die Kugel von ${say.thing(piece)} in ein Armloch; so ist nicht bekannt, wo vorn ist.`,
+    remedy: 'Geben Sie die Armlochnaht oben im Blatt unter „seams“ an.',
+  }),
+  'underarm-not-sewn': ({ first, second }, say) => ({
+    message: `Keine Naht näht ${say.thing(first)} an ${say.thing(second)}.`,
+    remedy: 'Geben Sie die Ärmelnaht oben im Blatt unter „seams“ an.',
+  }),
+  'strips-too-wide': ({ edge, takenMm, roomMm }, say) => ({
+    message: `Beide Streifen zusammen nehmen ${say.length(takenMm)} von ${say.thing(edge)}, lang ${say.length(roomMm)}.`,
+    remedy: `Geben Sie vorn und hinten zusammen weniger als ${say.length(roomMm)} an.`,
+  }),
+  'bend-too-far': ({ piece, byMm, mostMm }, say) => ({
+    message: `Um ${say.length(byMm)} geöffnet, böge sich ${say.thing(piece)} um mehr als 45 Grad.`,
+    remedy: `Geben Sie höchstens ${say.length(mostMm)} an.`,
+  }),
+  'elbow-dart-too-deep': ({ piece, depthMm, mostMm }, say) => ({
+    message: `Ein ${say.length(depthMm)} tiefer Abnäher reicht ganz über ${say.thing(piece)}.`,
+    remedy: `Machen Sie ihn weniger tief als ${say.length(mostMm)}.`,
+  }),
   'armhole-of-several': ({ seam }, say) => ({
     message: `${say.thing(seam)} näht nicht eine ganze Armkugel an ein Vorderteil und ein Rückenteil.`,
     remedy:
@@ -62,6 +82,10 @@ const change = (mm: number, say: Say, more: string, less: string): string =>
 export const sleevesDid: Sentences<SleeveSentences> = {
   'changed-cap': ({ piece, byMm, seamMm, widthMm }, say) =>
     `Kugel von ${say.thing(piece)} um ${say.length(Math.abs(byMm))} ${byMm < 0 ? 'flacher' : 'höher'}; ihre Naht ${change(seamMm, say, 'länger', 'kürzer')}, der Ärmel ${change(widthMm, say, 'weiter', 'enger')}.`,
+  'bent-sleeve': ({ piece, byMm, bendDeg, dart, depthMm }, say) =>
+    `${say.thing(piece)} am Ellbogen um ${say.angle(bendDeg)} nach vorn gebogen; ${say.thing(dart)} nimmt ${say.length(byMm)} weg und ist ${say.length(depthMm)} tief.`,
+  'divided-sleeve': ({ piece, under, foreArmMm, hindArmMm, easeMm }, say) =>
+    `${say.thing(piece)} geteilt: als Oberärmel, darunter ${say.thing(under)}; vordere Ärmelnaht ${say.length(foreArmMm)}, hintere ${say.length(hindArmMm)} lang${easeMm < 0.05 ? ', auf beiden' : `, am Oberärmel ${say.length(easeMm)} mehr, am Ellbogen einzuhalten`}.`,
   'cut-raglan': ({ piece, bodies, seamsMm, dartDeg, easeMm, liftMm, half }, say) =>
     `Obere Teile von ${say.list(bodies.map(say.thing))} an ${say.thing(piece)} angesetzt; Raglannähte vom Unterarm bis zum Hals ${say.list(seamsMm.map(mm => say.length(mm)))} lang. ${half ? `${say.thing(half)} entlang der Schulter und den Arm hinab abgeschnitten; über der Schulter weichen beide um ${say.angle(dartDeg)} auseinander` : `Abnäher über der Schulter ${say.angle(dartDeg)}`}, die Spitze ${say.length(Math.abs(liftMm))} ${liftMm < 0 ? 'innerhalb' : 'außerhalb'} der alten Kugel${easeMm < 0.05 ? '' : `; ${say.length(easeMm)} Mehrweite fielen mit der Kugel weg`}.`,
   'walked-cap': ({ seam, easeMm, frontMm, backMm }, say) =>

@@ -298,8 +298,19 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     sentence: 'Kugel in das Armloch einpassen, Naht {seam}[, {front} der Mehrweite vorn]',
   },
   'shape sleeve': {
-    does: 'Gibt einem Ärmel Weite: ein Puffärmel an der Kugel gekräuselt, ein Trompetenärmel am Saum weit, ein Bischofsärmel in die Manschette gekräuselt.',
-    sentence: '{piece} formen: {into}, um {by} weiter[, {drop} höher][, mit {slashes} Schnitten]',
+    does: 'Gibt einem Ärmel Weite: ein Puffärmel an der Kugel gekräuselt, ein Trompetenärmel am Saum weit, ein Bischofsärmel in die Manschette gekräuselt, ein kurzer Flatterärmel.',
+    sentence:
+      '{piece} formen: {into}, um {by} weiter[, {drop} höher][, am Unterarm {underarm} lang][, mit {slashes} Schnitten]',
+  },
+  'bend sleeve': {
+    does: 'Biegt einen geraden Ärmel am Ellbogen nach vorn: quer aufgeschnitten, vorn ein Steg Papier, hinten geöffnet zu einem Ellbogenabnäher oder zu Einhalteweite.',
+    sentence:
+      '{piece} am Ellbogen biegen, hinten um {by} geöffnet[, aufgenommen: {into}][, {depth} tief][, genannt {name}]',
+  },
+  'divide sleeve': {
+    does: 'Macht einen zweiteiligen Ärmel: Oberärmel und Unterärmel, mit einer vorderen und einer hinteren Naht statt der Unterarmnaht, am Ellbogen gebogen, wenn gewünscht.',
+    sentence:
+      '{piece} in Ober- und Unterärmel teilen; der Unterärmel heißt {name}, die vordere Naht {front}, die hintere {back} von der Unterarmnaht[, am Ellbogen um {bend} geöffnet]',
   },
   'cut raglan': {
     does: 'Schneidet aus einem eingesetzten Ärmel einen Raglanärmel: die oberen Teile von Vorder- und Rückenteil werden vom Hals zum Armloch abgeschnitten und an den Ärmel gesetzt, mit einem Abnäher oder einer Naht über der Schulter.',
