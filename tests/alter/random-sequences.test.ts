@@ -106,6 +106,10 @@ function valueFor(pattern: Pattern, field: Field, so: Record<string, unknown>, d
       return field.words && draw.next() < 0.5 ? field.words[0] : named(piece().lines);
     case 'mark':
       return named(piece().marks.filter(m => m.kind === 'point'));
+    case 'marks': {
+      const one = named(piece().marks.filter(m => m.kind === 'point'));
+      return one === undefined ? undefined : [one];
+    }
     case 'notch':
       return undefined;
     case 'seam':

@@ -58,6 +58,7 @@ export { draftCircleSkirt } from './operations/draft-circle-skirt.js';
 export { draftFlounce } from './operations/draft-flounce.js';
 export { draftGodet } from './operations/draft-godet.js';
 export { draftShawlCollar } from './operations/draft-shawl-collar.js';
+export { drapeNeckline } from './operations/drape-neckline.js';
 export { foldToSeam, seamToFold } from './operations/fold-to-seam.js';
 export { joinDarts } from './operations/join-darts.js';
 export { joinPieces } from './operations/join-pieces.js';

@@ -42,6 +42,7 @@ import { draftCircleSkirtForm, draftCircleSkirtVerb } from './operations/draft-c
 import { draftFlounceForm, draftFlounceVerb } from './operations/draft-flounce.js';
 import { draftGodetForm, draftGodetVerb } from './operations/draft-godet.js';
 import { draftShawlCollarForm, draftShawlCollarVerb } from './operations/draft-shawl-collar.js';
+import { drapeNecklineForm, drapeNecklineVerb } from './operations/drape-neckline.js';
 import { foldToSeamForm, foldToSeamVerb, seamToFoldForm, seamToFoldVerb } from './operations/fold-to-seam.js';
 import { joinDartsForm, joinDartsVerb } from './operations/join-darts.js';
 import { joinPiecesForm, joinPiecesVerb } from './operations/join-pieces.js';
@@ -114,6 +115,7 @@ const forms = [
   cutRaglanForm,
   recutNecklineForm,
   raiseNecklineForm,
+  drapeNecklineForm,
   cutKeyholeForm,
   recutArmholeForm,
   recutEdgeForm,
@@ -206,6 +208,7 @@ const all: DoneBy<typeof forms> = [
   cutRaglanVerb,
   recutNecklineVerb,
   raiseNecklineVerb,
+  drapeNecklineVerb,
   cutKeyholeVerb,
   recutArmholeVerb,
   recutEdgeVerb,

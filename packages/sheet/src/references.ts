@@ -67,6 +67,10 @@ function inField(field: Field, value: unknown, path: string, scope: Scope): read
     return (value as readonly EdgeRef[]).flatMap((ref, i) => ofEdge(ref, `${path}.${i}`));
   if (kind === 'place' || kind === 'places' || kind === 'range')
     return [value].flat().flatMap(place => neighbours(field, place as EdgePosition, path, scope));
+  if (kind === 'marks')
+    return (value as readonly string[]).flatMap((name, i) =>
+      piecesOf(field, scope).map(piece => ({ kind: 'mark', name, piece, field: `${path}.${i}` })),
+    );
   if (!onPiece(kind)) return [];
   return piecesOf(field, scope).map(piece => ({ kind, name: value as string, piece, field: path }));
 }

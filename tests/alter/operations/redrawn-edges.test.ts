@@ -130,7 +130,7 @@ describe('an edge recut', () => {
   });
   test('through a mark passes it, its ends where they were', () => {
     const marked = { ...block(), marks: [{ kind: 'point', name: 'high', at: at(width / 2, -20) }] };
-    const after = only(recut({ through: 'high' }, marked).pattern);
+    const after = only(recut({ through: ['high'] }, marked).pattern);
     const path = edgePath(after, 'top');
     expect([pathStart(path), pathEnd(path)]).toEqual([at(0, 0), at(width, 0)]);
     // Level at both ends and 20 mm up half way, a fair curve covers half of the strip.

@@ -47,6 +47,7 @@ const hasForm: Readonly<Partial<Record<Field['kind'], (value: unknown, field: Fi
   choice: () => false,
   'yes-or-no': value => value === true,
   pieces: value => Array.isArray(value) && value.length > 0 && value.every(isText),
+  marks: value => Array.isArray(value) && value.length > 0 && value.every(isText),
   'edge-of-piece': () => false,
   'edges-of-pieces': () => false,
   place: () => false,
@@ -54,6 +55,7 @@ const hasForm: Readonly<Partial<Record<Field['kind'], (value: unknown, field: Fi
   range: () => false,
   ease: () => false,
   group: () => false,
+  groups: () => false,
 };
 
 /** A value of each kind that the shift has. */
@@ -66,6 +68,7 @@ const sound: Readonly<Partial<Record<Field['kind'], unknown>>> = {
   dart: 'bust',
   line: 'waist',
   mark: 'bust point',
+  marks: ['bust point'],
   seam: 'side',
   length: 5,
   lengths: 5,
@@ -74,14 +77,12 @@ const sound: Readonly<Partial<Record<Field['kind'], unknown>>> = {
   place: { share: 0.5 },
   range: [{ share: 0.25 }, { share: 0.75 }],
 };
-const soundValue = (field: Field): unknown =>
-  field.fields
-    ? Object.fromEntries(
-        Object.entries(field.fields)
-          .filter(([, inner]) => inner.giving === 'needed')
-          .map(([name, inner]) => [name, soundValue(inner)]),
-      )
-    : (field.words?.[0] ?? sound[field.kind]);
+function soundValue({ kind, words, fields }: Field): unknown {
+  if (!fields) return words?.[0] ?? sound[kind];
+  const needed = Object.entries(fields).filter(([, inner]) => inner.giving === 'needed');
+  const group = Object.fromEntries(needed.map(([name, inner]) => [name, soundValue(inner)]));
+  return kind === 'groups' ? [group] : group;
+}
 const soundParameters = (verb: AnyVerb): Record<string, unknown> =>
   Object.fromEntries(
     Object.entries(verb.fields)

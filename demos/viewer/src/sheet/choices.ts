@@ -28,6 +28,7 @@ export function choicesOf(
     case 'line':
       return of(lines);
     case 'mark':
+    case 'marks':
       return of(marks);
     case 'seam':
       return seams;
@@ -41,7 +42,7 @@ export function choicesOf(
   }
 }
 
-export const isList = ({ kind }: Field): boolean => kind === 'pieces' || kind === 'edges-of-pieces';
+export const isList = ({ kind }: Field): boolean => ['pieces', 'edges-of-pieces', 'marks'].includes(kind);
 
 /** What lights up on the table while a name is looked at: `front.hem`, or `front.` for the whole piece. */
 export function litBy(

@@ -10,23 +10,22 @@ import { endingIn, startingIn } from './meet.js';
 export function withEndMoved(path: Path, which: 'start' | 'end', to: Point): Path {
   const [fixed, moving] =
     which === 'end' ? [pathStart(path), pathEnd(path)] : [pathEnd(path), pathStart(path)];
-  const moved = transformedPath(path, carriedAbout(fixed, moving, to));
+  const moved = transformedPath(path, similarity([fixed, moving], [fixed, to]));
   return which === 'end' ? endingIn(startingIn(moved, fixed), to) : startingIn(endingIn(moved, fixed), to);
 }
 
-/** Turned and scaled about a fixed point so that another comes to lie where it should. */
-function carriedAbout(fixed: Point, from: Point, to: Point): Affine {
-  const u = subtract(from, fixed),
-    v = subtract(to, fixed);
+/** A line between two points: turned, and drawn larger or smaller where its own ends lie further apart or nearer. */
+export function laidBetween(path: Path, from: Point, to: Point): Path {
+  const moved = transformedPath(path, similarity([pathStart(path), pathEnd(path)], [from, to]));
+  return endingIn(startingIn(moved, from), to);
+}
+
+/** Turned, moved and scaled so that two points come to lie where they should. */
+function similarity([p, q]: readonly [Point, Point], [from, to]: readonly [Point, Point]): Affine {
+  const u = subtract(q, p),
+    v = subtract(to, from);
   const size = dot(u, u);
   const a = dot(u, v) / size,
     b = dot(rightOf(u), v) / size;
-  return {
-    a,
-    b,
-    c: -b,
-    d: a,
-    e: fixed.x - a * fixed.x + b * fixed.y,
-    f: fixed.y - b * fixed.x - a * fixed.y,
-  };
+  return { a, b, c: -b, d: a, e: from.x - a * p.x + b * p.y, f: from.y - b * p.x - a * p.y };
 }

@@ -20,6 +20,7 @@ export type { DivideSleeve } from './divide-sleeve.js';
 export type { DraftCircleSkirt } from './draft-circle-skirt.js';
 export type { DraftFlounce } from './draft-flounce.js';
 export type { DraftGodet } from './draft-godet.js';
+export type { DrapeNeckline } from './drape-neckline.js';
 export type { FoldToSeam, SeamToFold } from './fold-to-seam.js';
 export type { JoinDarts } from './join-darts.js';
 export type { JoinPieces } from './join-pieces.js';

@@ -15,7 +15,7 @@ import {
   reversedPath,
   tangentAlong,
 } from '@paperhinge/geometry/paths';
-import { isCentreEdge, withPiece } from '@paperhinge/geometry/pattern';
+import { withPiece } from '@paperhinge/geometry/pattern';
 import { add, dot, leftOf, scale, subtract, unit } from '@paperhinge/geometry/plane';
 import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
@@ -24,7 +24,8 @@ import type { Reshaped } from '../moved-edges/chains.js';
 import { type Item, partOfRun, type Run, recomposed } from '../moved-edges/composed.js';
 import { requireSimple } from '../moved-edges/tidy.js';
 import { neckOf } from '../neckline/neck-edge.js';
-import { type EdgeInRing, edgeInRing } from '../redrawn-edges/corner-moved.js';
+import { centreFoot, sideOfCentre } from '../redrawn-edges/centre-side.js';
+import { edgeInRing } from '../redrawn-edges/corner-moved.js';
 import { refusal, saying } from '../redrawn-edges/tellings.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
@@ -121,21 +122,6 @@ function raised(piece: Piece, by: number): { readonly reshaped: Reshaped; readon
   requireSimple(reshaped.piece, () => refusal('redrawn-crosses', { edge }, edge));
   return { reshaped, neckMm: pathLength(neck) };
 }
-
-/** On which side of the neck the centre lies; on the other there is an edge. @throws PatternError `neck-not-between` */
-function sideOfCentre({ piece, items, index, run }: EdgeInRing): 1 | -1 {
-  const beside = (step: 1 | -1) => items[(index + step + items.length) % items.length]!;
-  const isCentre = (item: Item) =>
-    item.type === 'run' && (item.edge.kind === 'fold' || isCentreEdge(item.edge));
-  const [before, after] = [beside(-1), beside(1)];
-  const edge = { piece: piece.name, edge: run.edge.name };
-  if (isCentre(before) === isCentre(after) || before.type !== 'run' || after.type !== 'run')
-    throw refusal('neck-not-between', { edge }, edge);
-  return isCentre(before) ? -1 : 1;
-}
-
-/** The far end of the centre edge. */
-const centreFoot = ({ path }: Run, step: 1 | -1): Point => (step === -1 ? pathStart(path) : pathEnd(path));
 
 /** Square to a direction, on the side of another. */
 const awayFrom = (up: Point, towards: Point): Point =>

@@ -1,5 +1,5 @@
 import { edgeNamed, type Pattern, type Piece, pathLength, pieceNamed, roleOf } from '@paperhinge/geometry';
-import { edgesOfRole, withPiece } from '@paperhinge/geometry/pattern';
+import { withPiece } from '@paperhinge/geometry/pattern';
 import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
 import { nothingBecame, together } from '../became/became.js';
@@ -7,6 +7,7 @@ import type { Reshaped } from '../moved-edges/chains.js';
 import { recomposed } from '../moved-edges/composed.js';
 import { grainOrVertical } from '../moved-edges/grain.js';
 import { requireSimple, tidied } from '../moved-edges/tidy.js';
+import { armholeOf } from '../redrawn-edges/armhole.js';
 import { cornerMoved, edgeInRing, withEdgeRedrawn } from '../redrawn-edges/corner-moved.js';
 import { withEndsMoved } from '../redrawn-edges/ends-moved.js';
 import { refusal, saying } from '../redrawn-edges/tellings.js';
@@ -79,12 +80,6 @@ export const recutArmholeVerb = /* @__PURE__ */ verbFrom(
     };
   },
 );
-
-function armholeOf(piece: Piece): string {
-  const [name, ...others] = edgesOfRole(piece, 'armhole');
-  if (name !== undefined && others.length === 0) return name;
-  throw refusal('no-armhole', { piece: { piece: piece.name } }, { piece: piece.name });
-}
 
 function recut(
   piece: Piece,

@@ -1,6 +1,11 @@
-import { edgePath, type Path, type Pattern, type Piece, pathLength, pieceNamed } from '@paperhinge/geometry';
-import * as tolerances from '@paperhinge/geometry/internal-tolerances';
-import { endTangent, fairCurve, pathEnd, pathStart, startTangent } from '@paperhinge/geometry/paths';
+import {
+  type EdgeRef,
+  edgePath,
+  type Pattern,
+  type Piece,
+  pathLength,
+  pieceNamed,
+} from '@paperhinge/geometry';
 import { withPiece } from '@paperhinge/geometry/pattern';
 import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
@@ -11,11 +16,12 @@ import { moveEdgesInwards } from '../moved-edges/move-edges-inwards.js';
 import { requireSimple, tidied } from '../moved-edges/tidy.js';
 import { cutToDrawnLine } from '../neckline/drawn.js';
 import { edgeInRing, withEdgeRedrawn } from '../redrawn-edges/corner-moved.js';
+import { fairOfLength, fairThrough, tracedBetween } from '../redrawn-edges/fair-between.js';
 import { refusal, saying } from '../redrawn-edges/tellings.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
 
-/** Draw an edge anew: further in or out, along a drawn line, or through a mark. */
+/** Draw an edge anew: further in or out, along a drawn line, through marks, to a length, or like another edge. */
 export interface RecutEdge {
   readonly piece: string;
   readonly edge: string;
@@ -25,37 +31,47 @@ export interface RecutEdge {
   readonly out?: number | readonly [number, number];
   /** Name of a line drawn on the piece, from outline to outline. */
   readonly line?: string;
-  /** Name of a point mark that the edge is drawn through. */
-  readonly through?: string;
+  /** Names of point marks that the edge is drawn through, in whatever order. */
+  readonly through?: readonly string[];
+  /** mm that it is to be long between the ends it has. */
+  readonly length?: number;
+  /** Another edge, whose line is traced between its ends. */
+  readonly like?: EdgeRef;
 }
 
 /**
  * Recuts an edge. By an amount it moves square to itself, evenly or by other amounts at its two ends, and its neighbours
  * are cut or run on straight. Along a drawn line the part of the piece that holds the old edge, or less of the cloth,
- * goes, and the line takes the edge's name. Through a mark it is drawn fair from end to end, its ends in the
- * directions they have. The edge keeps name, allowance and seam. Source: common practice, no source.
+ * goes, and the line takes the edge's name. Through marks it is drawn fair from end to end, its ends in the
+ * directions they have; to a length likewise, as little flatter or fuller at its middle as gives it. Like another edge
+ * it is that edge's line, turned, and drawn larger or smaller where the ends lie further apart or nearer; turned over as
+ * for a seam where it lies nearer to the old line so. The edge keeps name, allowance and seam. Source: common practice,
+ * no source.
  *
  * @throws PatternError `unknown-piece`, `unknown-edge`, `unknown-line`, `unknown-mark`; `take-in-too-much`,
- *   `line-ends-off-outline`, `line-crosses-dart`, `edge-in-two-parts`, `redrawn-crosses`; those of `perform`
+ *   `line-ends-off-outline`, `line-crosses-dart`, `edge-in-two-parts`, `edge-length-unreached`, `redrawn-crosses`; those
+ *   of `perform`
  */
 export const recutEdge = (pattern: Pattern, parameters: RecutEdge): Alteration =>
   perform(recutEdgeVerb, pattern, parameters);
 
 export const recutEdgeForm = formOf<RecutEdge>()({
   verb: 'recut edge',
-  does: 'Draws an edge anew: further in or out, evenly or more at one end; along a line drawn on the piece; or fair through a mark.',
+  does: 'Draws an edge anew: further in or out, evenly or more at one end; along a line drawn on the piece; fair through marks; to a length between its ends; or like another edge.',
   fields: {
     piece: field.piece(),
     edge: field.edge(),
     in: field.optional(field.lengths()),
     out: field.optional(field.lengths()),
     line: field.optional(field.drawnLine()),
-    through: field.optional(field.mark()),
+    through: field.optional(field.marks()),
+    length: field.optional(field.size()),
+    like: field.optional(field.edgeOfPiece()),
   },
-  oneOf: [['in', 'out', 'line', 'through']],
+  oneOf: [['in', 'out', 'line', 'through', 'length', 'like']],
   leaves: ({ piece }) => ({ changed: [piece] }),
   sentence:
-    'Recut the {edge} of the {piece}[, {in} further in][, {out} further out][, along the {line} line][, through the {through}]',
+    'Recut the {edge} of the {piece}[, {in} further in][, {out} further out][, along the {line} line][, through the {through}][, {length} long][, like the {like}]',
   startsAt: { edge: ['piece', 'edge'], line: ['piece', 'line'] },
   example: {
     pattern: 'darted-dress',
@@ -67,7 +83,7 @@ export const recutEdgeVerb = /* @__PURE__ */ verbFrom(recutEdgeForm, (pattern, p
   const edge = { piece: piece.name, edge: parameters.edge };
   return locating(edge, () => {
     const formerMm = pathLength(edgePath(piece, parameters.edge));
-    const drawn = redrawn(piece, parameters);
+    const drawn = redrawn(pattern, piece, parameters);
     const done = tidied(piece, drawn);
     requireSimple(done.piece, () => refusal('redrawn-crosses', { edge }, edge));
     return {
@@ -84,23 +100,22 @@ export const recutEdgeVerb = /* @__PURE__ */ verbFrom(recutEdgeForm, (pattern, p
   });
 });
 
-function redrawn(piece: Piece, parameters: RecutEdge): Reshaped {
-  const { edge, line, through } = parameters;
+function redrawn(pattern: Pattern, piece: Piece, parameters: RecutEdge): Reshaped {
+  const { edge, line, through, length, like } = parameters;
   if (line !== undefined) return cutToDrawnLine(piece, edgeInRing(piece, edge).run.edge, line);
-  if (through === undefined) return movedInOrOut(piece, parameters);
+  if (through === undefined && length === undefined && like === undefined)
+    return movedInOrOut(piece, parameters);
   const ring = edgeInRing(piece, edge);
   const { run } = ring;
-  const path = drawnThrough(run.path, pivotOf(piece, { pivot: through })!);
+  const path = like
+    ? tracedBetween(run.path, edgePath(pieceNamed(pattern, like.piece), like.edge))
+    : length === undefined
+      ? fairThrough(
+          run.path,
+          through!.map(name => pivotOf(piece, { pivot: name })!),
+        )
+      : fairOfLength(run.path, length, { piece: piece.name, edge });
   return recomposed(piece, withEdgeRedrawn(ring, [{ ...run, path }], []));
-}
-
-function drawnThrough(path: Path, point: { readonly x: number; readonly y: number }): Path {
-  return fairCurve(
-    { point: pathStart(path), direction: startTangent(path) },
-    { point: pathEnd(path), direction: endTangent(path) },
-    tolerances.fitTolerance,
-    [point],
-  );
 }
 
 function movedInOrOut(piece: Piece, { edge, in: cutIn, out }: RecutEdge): Reshaped {
@@ -117,11 +132,12 @@ function movedInOrOut(piece: Piece, { edge, in: cutIn, out }: RecutEdge): Reshap
   );
 }
 
-function wayOf({ in: cutIn, out, line, through }: RecutEdge) {
+function wayOf({ in: cutIn, out, line, through, length, like }: RecutEdge) {
   const by = cutIn ?? out;
   if (by !== undefined)
     return { way: cutIn === undefined ? 'out' : 'in', byMm: typeof by === 'number' ? [by] : by } as const;
-  return line === undefined
-    ? ({ way: 'through', by: { mark: through! } } as const)
-    : ({ way: 'line', by: { line } } as const);
+  if (line !== undefined) return { way: 'line', by: [{ line }] } as const;
+  if (like) return { way: 'like', by: [{ ...like }] } as const;
+  if (length !== undefined) return { way: 'length' } as const;
+  return { way: 'through', by: through!.map(mark => ({ mark })) } as const;
 }

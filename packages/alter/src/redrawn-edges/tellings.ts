@@ -32,6 +32,8 @@ export interface RedrawnEdgeTellings {
   'wrap-not-at-neck': { readonly edge: Thing };
   'wrap-too-deep': { readonly edge: Thing; readonly depthMm: number; readonly centreMm: number };
   'neck-not-between': { readonly edge: Thing };
+  'edge-length-unreached': { readonly edge: Thing; readonly lengthMm: number; readonly nearestMm: number };
+  'cowl-on-bias': { readonly edge: Thing };
   'keyhole-off-fold': { readonly piece: Thing; readonly downMm: number; readonly roomMm: number };
   'keyhole-needs-fold': { readonly piece: Thing };
   'hem-curved-deep': { readonly edge: Thing; readonly allowanceMm: number };
@@ -41,9 +43,10 @@ export interface RedrawnEdgeTellings {
 export interface RedrawnEdgeSentences {
   'recut-edge': {
     readonly edge: Thing;
-    readonly way: 'in' | 'out' | 'line' | 'through';
+    readonly way: 'in' | 'out' | 'line' | 'through' | 'length' | 'like';
     readonly byMm?: readonly number[];
-    readonly by?: Thing;
+    /** The line, the marks or the edge that it was drawn by. */
+    readonly by?: readonly Thing[];
     readonly formerMm: number;
     readonly lengthMm: number;
   };
@@ -96,6 +99,13 @@ export interface RedrawnEdgeSentences {
     readonly pieces: readonly Thing[];
     readonly byMm: number;
     readonly necksMm: readonly number[];
+  };
+  'draped-neckline': {
+    readonly piece: Thing;
+    readonly byMm: number;
+    readonly neckMm: number;
+    /** mm that the centre runs on; under 0: it was cut. */
+    readonly upMm: number;
   };
   'cut-keyhole': {
     readonly piece: Thing;

@@ -9,6 +9,7 @@ export type FieldKind =
   | 'pleat'
   | 'line'
   | 'mark'
+  | 'marks'
   | 'notch'
   | 'seam'
   | 'place'

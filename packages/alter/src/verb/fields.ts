@@ -33,6 +33,8 @@ export const drawnLine = (of = 'piece', words: readonly string[] = []): Needed<s
   needed('line', checks.name, { of, words });
 /** A mark of the piece that the field `of` names. */
 export const mark = (of = 'piece'): Needed<string> => needed('mark', checks.name, { of });
+/** Marks of the piece that the field `of` names. */
+export const marks = (of = 'piece'): Needed<readonly string[]> => needed('marks', checks.names, { of });
 /** The name of a seam. */
 export const seam = (): Needed<string> => needed('seam', checks.name);
 /** A place on the edge (or seam) that the field `of` names. */

@@ -86,6 +86,7 @@ function kindOf(field: Field): Kind<unknown> {
     case 'yes-or-no':
       return yesOrNo;
     case 'pieces':
+    case 'marks':
       return oneOrMore(name);
     case 'edge-of-piece':
       return edgeRef;

@@ -53,6 +53,8 @@ function inField(field: Field, value: unknown, scope: Scope, names: NameMap): un
     case 'group':
     case 'groups':
       return inFields({ fields: field.fields!, parameters: value as Parameters, outer: scope }, names);
+    case 'marks':
+      return to(names.marks, value as string, pieceOf(field, scope));
     case 'edge':
     case 'dart':
     case 'line':

@@ -77,6 +77,15 @@ export const redrawnEdges: Tellings<RedrawnEdgeTellings> = {
     message: capital(`${say.thing(edge)} does not run from a centre edge or fold to a shoulder.`),
     remedy: 'Raise the neck of half a piece, and close or move a dart at its end first.',
   }),
+  'edge-length-unreached': ({ edge, lengthMm, nearestMm }, say) => ({
+    message: `No fair line between the ends of ${say.thing(edge)} is ${say.length(lengthMm)} long; the nearest is ${say.length(nearestMm)}.`,
+    remedy: 'Move one of its ends instead: match edge with a length.',
+  }),
+  'cowl-on-bias': ({ edge }, say) => ({
+    message: capital(`${say.thing(edge)} falls in soft folds only where it lies on the bias.`),
+    remedy:
+      'Cut the piece with its centre at 45° to the grain, and give the neck a facing in one with it: add grown-on facing.',
+  }),
   'keyhole-off-fold': ({ piece, downMm, roomMm }, say) => ({
     message: `The keyhole would end ${say.length(downMm)} down the fold of ${say.thing(piece)}, which is ${say.length(roomMm)} long.`,
     remedy: 'Make it less deep, or begin it higher.',
@@ -95,7 +104,7 @@ export const redrawnEdges: Tellings<RedrawnEdgeTellings> = {
 
 /** What was drawn anew. */
 export const redrawnEdgesDone: Sentences<RedrawnEdgeSentences> = {
-  'recut-edge': ({ edge, way, byMm = [], by, formerMm, lengthMm }, say) => {
+  'recut-edge': ({ edge, way, byMm = [], by = [], formerMm, lengthMm }, say) => {
     const amount =
       byMm.length === 1
         ? say.length(byMm[0]!)
@@ -103,8 +112,10 @@ export const redrawnEdgesDone: Sentences<RedrawnEdgeSentences> = {
     const how = {
       in: `${amount} further in`,
       out: `${amount} further out`,
-      line: by ? `along ${say.thing(by)}` : '',
-      through: by ? `through ${say.thing(by)}` : '',
+      line: `along ${say.things(by)}`,
+      through: `through ${say.things(by)}`,
+      length: 'to a length',
+      like: `like ${say.things(by)}`,
     }[way];
     return capital(
       `${say.thing(edge)} was recut ${how}: it is ${say.length(lengthMm)} long now; it was ${say.length(formerMm)}.`,
@@ -151,6 +162,10 @@ export const redrawnEdgesDone: Sentences<RedrawnEdgeSentences> = {
   'raised-neckline': ({ pieces, byMm, necksMm }, say) =>
     capital(
       `the neckline of ${say.things(pieces)} was raised by ${say.length(byMm)}; it is ${say.list(necksMm.map(say.length))} long on the pattern. It must still pass over the head, or open.`,
+    ),
+  'draped-neckline': ({ piece, byMm, neckMm, upMm }, say) =>
+    capital(
+      `${say.thing(piece)} was spread by ${say.length(byMm)} at the neck, which is straight and square to the centre now, ${say.length(neckMm)} long on the pattern; the centre ${upMm < 0 ? 'was cut' : 'runs on'} by ${say.length(Math.abs(upMm))}.`,
     ),
   'cut-keyhole': ({ piece, belowMm, depthMm, widthMm, roundMm }, say) =>
     capital(

@@ -13,6 +13,7 @@ export const fieldKinds: Readonly<Record<string, string>> = {
   pleat: 'the name of a pleat',
   line: 'the name of a line',
   mark: 'the name of a mark',
+  marks: 'names of marks',
   notch: 'the name of a notch',
   seam: 'the name of a seam',
   cloth: 'the name of a cloth',

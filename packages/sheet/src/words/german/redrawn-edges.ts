@@ -75,6 +75,15 @@ export const redrawnEdges: Tellings<RedrawnEdgeTellings> = {
     remedy:
       'Heben Sie den Hals eines halben Teils, und schließen oder verlegen Sie zuerst einen Abnäher an seinem Ende.',
   }),
+  'edge-length-unreached': ({ edge, lengthMm, nearestMm }, say) => ({
+    message: `${say.thing(edge)}: Zwischen ihren Enden gibt es keine glatte Linie von ${say.length(lengthMm)}; die nächste hat ${say.length(nearestMm)}.`,
+    remedy: 'Versetzen Sie stattdessen ein Ende: match edge mit einer Länge.',
+  }),
+  'cowl-on-bias': ({ edge }, say) => ({
+    message: `${say.thing(edge)} fällt nur im schrägen Fadenlauf in weichen Falten.`,
+    remedy:
+      'Schneiden Sie das Teil mit der Mitte 45° zum Fadenlauf zu, und geben Sie dem Hals einen angeschnittenen Beleg: add grown-on facing.',
+  }),
   'keyhole-off-fold': ({ piece, downMm, roomMm }, say) => ({
     message: `${say.thing(piece)}: Der Schlüsselloch-Ausschnitt endete ${say.length(downMm)} weit unten am Bruch, der ${say.length(roomMm)} lang ist.`,
     remedy: 'Machen Sie ihn weniger tief, oder beginnen Sie ihn höher.',
@@ -91,14 +100,16 @@ export const redrawnEdges: Tellings<RedrawnEdgeTellings> = {
 
 /** Was neu gezeichnet wurde. */
 export const redrawnEdgesDone: Sentences<RedrawnEdgeSentences> = {
-  'recut-edge': ({ edge, way, byMm = [], by, formerMm, lengthMm }, say) => {
+  'recut-edge': ({ edge, way, byMm = [], by = [], formerMm, lengthMm }, say) => {
     const amount =
       byMm.length === 1 ? say.length(byMm[0]!) : `${byMm.map(say.length).join(' am Anfang und ')} am Ende`;
     const how = {
       in: `${amount} weiter innen`,
       out: `${amount} weiter außen`,
-      line: by ? `entlang ${say.thing(by)}` : '',
-      through: by ? `durch ${say.thing(by)}` : '',
+      line: `entlang ${say.things(by)}`,
+      through: `durch ${say.things(by)}`,
+      length: 'auf Länge',
+      like: `wie ${say.things(by)}`,
     }[way];
     return `${say.thing(edge)} neu geschnitten, ${how}: jetzt ${say.length(lengthMm)} lang, vorher ${say.length(formerMm)}.`;
   },
@@ -134,6 +145,8 @@ export const redrawnEdgesDone: Sentences<RedrawnEdgeSentences> = {
     `${say.thing(edge)} greift ${say.length(byMm)} über; ${say.thing(neck)} läuft schräg bis ${say.length(depthMm)} hinunter und ist ${say.length(neckMm)} lang${opened ? '; das Teil wird als Paar zugeschnitten' : ''}. Eine Linie zeigt die Mitte. Die Schräge liegt im schrägen Fadenlauf: Sichern Sie sie mit einer Einlage.`,
   'raised-neckline': ({ pieces, byMm, necksMm }, say) =>
     `Halsausschnitt um ${say.length(byMm)} hochgezogen (${say.things(pieces)}); im Schnitt ist er ${say.list(necksMm.map(say.length))} lang. Er muss weiterhin über den Kopf gehen oder sich öffnen lassen.`,
+  'draped-neckline': ({ piece, byMm, neckMm, upMm }, say) =>
+    `${say.thing(piece)} am Hals um ${say.length(byMm)} gespreizt; er ist jetzt gerade und rechtwinklig zur Mitte, im Schnitt ${say.length(neckMm)} lang; die Mitte ${upMm < 0 ? 'wurde gekürzt' : 'läuft weiter'}: ${say.length(Math.abs(upMm))}.`,
   'cut-keyhole': ({ piece, belowMm, depthMm, widthMm, roundMm }, say) =>
     `${say.thing(piece)} hat ${say.length(belowMm)} unter dem Hals einen Schlüsselloch-Ausschnitt, ${say.length(depthMm)} tief und ${say.length(widthMm)} breit; seine Kante misst ringsum ${say.length(roundMm)}.`,
 };

@@ -12,6 +12,7 @@ const kinds: Readonly<Record<string, string>> = {
   pleat: 'den Namen einer Falte',
   line: 'den Namen einer Linie',
   mark: 'den Namen eines Punkts',
+  marks: 'Namen von Punkten',
   notch: 'den Namen eines Passzeichens',
   seam: 'den Namen einer Naht',
   cloth: 'den Namen eines Stoffs',

@@ -116,9 +116,9 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     sentence: 'Armloch von {pieces} neu schneiden[, {lower} tiefer][, an der Schulter {in} weiter innen]',
   },
   'recut edge': {
-    does: 'Zeichnet eine Kante neu: weiter innen oder außen, gleichmäßig oder an einem Ende mehr; entlang einer gezeichneten Linie; oder glatt durch einen Punkt.',
+    does: 'Zeichnet eine Kante neu: weiter innen oder außen, gleichmäßig oder an einem Ende mehr; entlang einer gezeichneten Linie; glatt durch Punkte; zwischen ihren Enden auf eine Länge; oder wie eine andere Kante.',
     sentence:
-      '{edge} von {piece} neu schneiden[, {in} weiter innen][, {out} weiter außen][, entlang {line}][, durch {through}]',
+      '{edge} von {piece} neu schneiden[, {in} weiter innen][, {out} weiter außen][, entlang {line}][, durch {through}][, {length} lang][, wie {like}]',
   },
   'shape hem': {
     does: 'Gibt einem Saum eine neue Form: an der Seite und in der Mitte höher oder tiefer, gebogen und zu beiden rechtwinklig, oder gerade.',
@@ -148,6 +148,11 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
   'raise neckline': {
     does: 'Lässt einen Hals als angeschnittenen Kamin hochstehen; die Schulter läuft in einem Bogen zu seinem Ende hinauf.',
     sentence: 'Halsausschnitt von {pieces} um {by} hochziehen',
+  },
+  'drape neckline': {
+    does: 'Schneidet ein halbes Teil vom Hals her auf und spreizt es dort, dann wird der Hals gerade und rechtwinklig zur Mitte gezeichnet: ein Wasserfallausschnitt.',
+    sentence:
+      'Wasserfallausschnitt an {piece}, um {by} gespreizt[, mit {slashes} Schnitten][ bis {to.edge}][ bei {to.at}]',
   },
   'cut keyhole': {
     does: 'Schneidet unter dem Hals eine ovale Öffnung in ein Teil im Bruch; ihre Kante will einen Beleg oder eine Einfassung.',
