@@ -1,8 +1,9 @@
 import type { EdgeRef, Thing } from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
+import type { PlaceOnEdge } from '@paperhinge/geometry/pattern';
 import { sameEdge } from '../edge-refs.js';
 import type { Became, EdgeSpan, SpanBecame } from './became.js';
-import { imagesOf, type PlaceOnEdge, spansOf } from './stretches.js';
+import { imagesOf, spansOf } from './stretches.js';
 import { followPlace, followThing, onPieceNow } from './things.js';
 
 /** One end of an edge, `start` and `end` in clockwise order. */

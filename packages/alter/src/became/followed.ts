@@ -1,11 +1,11 @@
 import type { EdgeRef, EdgeRun, Fastening, Pattern, Piece, Seam } from '@paperhinge/geometry';
 import { sameEdge } from '../edge-refs.js';
 import { followedRun, joinedRuns, type Step } from './run.js';
-import { followThing } from './things.js';
+import { followPlace, followThing } from './things.js';
 
 /**
- * The pattern after a step with its seams, fastenings and what its pieces were made for following what became of
- * their edges. What the step made anew (another object than before) is its own affair and stays as it made it.
+ * The pattern after a step with its seams, fastenings, the corners left to be trued and what its pieces were made for
+ * following what became of their edges. What the step made anew (another object than before) is its own affair and stays as it made it.
  */
 export function followed(step: Step): Pattern {
   const { before, after } = step;
@@ -14,7 +14,16 @@ export function followed(step: Step): Pattern {
   const fastenings = after.fastenings?.map(one =>
     before.fastenings?.includes(one) ? followedFastening(step, one) : one,
   );
-  return { ...after, pieces, seams, ...(fastenings ? { fastenings } : {}) };
+  const { leftToTrue } = before;
+  return {
+    ...after,
+    pieces,
+    seams,
+    ...(fastenings ? { fastenings } : {}),
+    ...(leftToTrue && leftToTrue === after.leftToTrue
+      ? { leftToTrue: leftToTrue.flatMap(place => followPlace(step.became, place)) }
+      : {}),
+  };
 }
 
 function followedSeam(step: Step, seam: Seam): Seam {

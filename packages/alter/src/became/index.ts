@@ -5,4 +5,3 @@ export type { EdgeSpan, SpanBecame, ThingBecame } from './became.js';
 export type { EdgeCorner, Followable } from './follow.js';
 export { inTurn } from './in-turn.js';
 export { saidByNames } from './said-by-names.js';
-export type { PlaceOnEdge } from './stretches.js';

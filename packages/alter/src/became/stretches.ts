@@ -1,12 +1,9 @@
 import type { EdgeRef } from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
+import type { PlaceOnEdge } from '@paperhinge/geometry/pattern';
 import { sameEdge } from '../edge-refs.js';
 import type { Became, EdgeSpan, SpanBecame } from './became.js';
 
-/** A place on an edge (a notch lies on one): mm of arc length from its start. */
-export interface PlaceOnEdge extends EdgeRef {
-  readonly at: number;
-}
 /** What became of an edge's stretches, in the order they lay along it. */
 export const spansOf = ({ edges }: Became, edge: EdgeRef): readonly SpanBecame[] =>
   inOrder(edges.filter(({ was }) => sameEdge(was, edge)));

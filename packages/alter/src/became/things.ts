@@ -1,7 +1,8 @@
 import type { EdgeRef, Thing } from '@paperhinge/geometry';
+import type { PlaceOnEdge } from '@paperhinge/geometry/pattern';
 import { distinctEdges, sameEdge } from '../edge-refs.js';
 import type { Became } from './became.js';
-import { type PlaceOnEdge, placesNow, spansOf } from './stretches.js';
+import { placesNow, spansOf } from './stretches.js';
 
 /** Where a piece, a whole edge, or anything else that has a name is now. */
 export function followThing<T extends Thing>(became: Became, thing: T): readonly T[] {

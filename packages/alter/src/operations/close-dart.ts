@@ -15,7 +15,7 @@ import { swing } from '../hinge/swing.js';
 
 import type { Filled } from '../verb/field.js';
 import * as field from '../verb/fields.js';
-import { formOf, performSaid, verbFrom } from '../verb/verb.js';
+import { formOf, performUnmarked, verbFrom } from '../verb/verb.js';
 import { refusal, saying } from './tellings.js';
 
 /** Close a dart, wholly or a share of it, by opening another edge. */
@@ -39,7 +39,7 @@ export interface CloseDart {
  *   `perform` and `resolvePosition`
  */
 export const closeDart = (pattern: Pattern, parameters: CloseDart): Alteration =>
-  performSaid({ verb, fields, alter: closed }, pattern, parameters);
+  performUnmarked({ verb, fields, alter: closed }, pattern, parameters);
 
 const verb = 'close dart';
 const fields = {

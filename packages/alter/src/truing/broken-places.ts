@@ -30,9 +30,12 @@ interface Turn {
 /**
  * Where a line turns by more than `kinkTurn` between two of its segments. Two turns, one way and back, after which
  * the line goes on much as it came, are a step, however sharp each: what was slashed and laid over or apart, or drawn
- * in two runs, was never meant to jump. A single turn over `sharpest` is a corner that is meant.
+ * in two runs, was never meant to jump. A single turn over `sharpest` is a corner that is meant, unless an alteration
+ * left it.
+ *
+ * @param left mm along the line of the corners that alterations left
  */
-export function brokenPlaces(path: Path): BrokenPlaces {
+export function brokenPlaces(path: Path, left: readonly number[]): BrokenPlaces {
   const turns = turnsOf(path);
   const places: BrokenPlace[] = [],
     corners: BrokenPlace[] = [];
@@ -46,7 +49,8 @@ export function brokenPlaces(path: Path): BrokenPlaces {
       i = last;
     } else {
       const place = { from: first.along, to: first.along, turn: Math.abs(first.turn), stepMm: 0 };
-      (Math.abs(first.turn) > sharpest ? corners : places).push(place);
+      const isLeft = left.some(at => Math.abs(at - first.along) <= tolerances.visibleLength);
+      (Math.abs(first.turn) > sharpest && !isLeft ? corners : places).push(place);
     }
   }
   return { places, corners };

@@ -1,4 +1,5 @@
 import type { Edge, EdgeRef, OutlinePart, Pattern, Piece, Point } from '@paperhinge/geometry';
+import { isCornerLeft } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import {
   type JoinedLine,
@@ -52,7 +53,10 @@ function wantedEnd(
   const step = end === 'start' ? ring.length - 1 : 1;
   const beside = ring[(ring.indexOf(part) + step) % ring.length]!;
   const present = end === 'start' ? startTangent(part.path) : endTangent(part.path);
-  if (beside.type === 'edge' && beside.kind === 'fold') return squareToFold(beside, end, present);
+  if (beside.type === 'edge' && beside.kind === 'fold') {
+    const [ending, beginning] = end === 'start' ? [beside, part] : [part, beside];
+    return squareToFold(beside, end, present, isCornerLeft(pattern, piece, ending.name, beginning.name));
+  }
   const corner = cornerBeyond(pattern, piece, part, beside, trued);
   if (corner === undefined || Math.abs(corner.share) <= tolerances.angleTolerance) return undefined;
   const turn = end === 'start' ? -corner.share : corner.share;
@@ -63,12 +67,12 @@ function wantedEnd(
   };
 }
 
-function squareToFold(fold: Edge, end: End, present: Point): WantedEnd | undefined {
+function squareToFold(fold: Edge, end: End, present: Point, isLeft: boolean): WantedEnd | undefined {
   const direction = end === 'start' ? rightOf(endTangent(fold.path)) : leftOf(startTangent(fold.path));
   const off = Math.abs(angleBetween(present, direction));
-  // More than a corner away from square is meant, as in a V neck.
-  if (off <= tolerances.angleTolerance || off > tolerances.cornerTurn || dot(present, direction) <= 0)
-    return undefined;
+  // More than a corner away from square is meant, as in a V neck, where no alteration left it.
+  const isMeant = off > tolerances.cornerTurn && !isLeft;
+  if (off <= tolerances.angleTolerance || isMeant || dot(present, direction) <= 0) return undefined;
   return { direction, needed: off > tolerances.squareTurn, what: 'fold' };
 }
 
@@ -98,7 +102,8 @@ function cornerBeyond(
   if (welded) {
     const corner = shared(welded, piece, part, trued, tolerances.kinkTurn);
     // A corner where two edges meet as they are drawn may be meant; where something was sewn shut it never is.
-    return Math.abs(corner.whole) > tolerances.cornerTurn ? undefined : corner;
+    const isLeft = isCornerLeft(pattern, piece, welded.first.edge, welded.second.edge);
+    return Math.abs(corner.whole) > tolerances.cornerTurn && !isLeft ? undefined : corner;
   }
   const isOwn = (one: EdgeRef): boolean => one.piece === piece.name && one.edge === part.name;
   for (const seam of pattern.seams) {

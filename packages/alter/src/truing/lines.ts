@@ -6,9 +6,11 @@ import {
   type Piece,
   pathLength,
 } from '@paperhinge/geometry';
+import { isCornerLeft } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { weldedLines } from '@paperhinge/geometry/measure';
 import { joined, nearestOnPath, pathEnd, subpath } from '@paperhinge/geometry/paths';
+import { partOffsets } from '../hinge/ring.js';
 import { endingIn, startingIn } from '../moved-edges/meet.js';
 
 /** Parts of edges that follow one another without a corner and are trued as one line. */
@@ -16,7 +18,10 @@ export type Run = readonly [Edge, ...Edge[]];
 
 /** The parts of a piece that are to be trued, clockwise; those of welded edges together. */
 export function runsToTrue(pattern: Pattern, piece: Piece, trued: readonly EdgeRef[]): readonly Run[] {
-  const welds = weldedLines(pattern, piece).filter(line => Math.abs(line.cornerDeg) <= widestWeld);
+  const welds = weldedLines(pattern, piece).filter(
+    ({ first, second, cornerDeg }) =>
+      Math.abs(cornerDeg) <= widestWeld || isCornerLeft(pattern, piece, first.edge, second.edge),
+  );
   const ring = piece.outline.parts;
   const wanted = (i: number): Edge | undefined => {
     const part = ring[(i + ring.length) % ring.length]!;
@@ -63,6 +68,19 @@ export function partedAgain(run: Run, path: Path): readonly Path[] {
   // The last part ends where the line does, to the digit.
   if (run.length > 1) paths[paths.length - 1] = endingIn(paths.at(-1)!, pathEnd(path));
   return paths;
+}
+
+/** mm along a run of the sharp corners that alterations left on it. */
+export function leftOnRun({ leftToTrue = [] }: Pattern, piece: Piece, run: Run): readonly number[] {
+  const offsets = partOffsets(piece);
+  let before = 0;
+  return run.flatMap(part => {
+    const start = before - offsets.get(part)!;
+    before += pathLength(part.path);
+    return leftToTrue
+      .filter(left => left.piece === piece.name && left.edge === part.name)
+      .map(({ at }) => start + at);
+  });
 }
 
 /** Which part of a run a place lies on (mm along the run), and where on it. */

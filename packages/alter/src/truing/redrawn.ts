@@ -3,7 +3,7 @@ import { type EdgePosition, partsOfEdge } from '@paperhinge/geometry/pattern';
 import { locating } from '@paperhinge/geometry/sayings';
 import { apartBetween } from './apart.js';
 import { wantedEnds } from './ends.js';
-import { partedAgain, pathOfRun, placeOnRun, type Run, runsToTrue } from './lines.js';
+import { leftOnRun, partedAgain, pathOfRun, placeOnRun, type Run, runsToTrue } from './lines.js';
 import { straightParts } from './straight.js';
 import { finding } from './tellings.js';
 import { type LeftOver, trueLine } from './true-line.js';
@@ -36,7 +36,9 @@ export function redrawn(
   for (const run of runsToTrue(pattern, piece, own)) {
     const old = pathOfRun(run);
     const ends = wantedEnds(pattern, piece, run[0], run.at(-1)!, edges);
-    const { path, left } = locating({ edge: run[0].name }, () => trueLine(old, ends, within));
+    const { path, left } = locating({ edge: run[0].name }, () =>
+      trueLine(old, ends, leftOnRun(pattern, piece, run), within),
+    );
     if (path !== old) for (const [i, part] of partedAgain(run, path).entries()) fresh.set(run[i]!, part);
     findings.push(...left.map(one => leftOver(piece, run, one, within)));
   }

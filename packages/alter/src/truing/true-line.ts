@@ -29,10 +29,11 @@ export interface LeftOver {
 /**
  * A fair line in place of a broken one: the straight line for a broken straight one; else one curve for the whole
  * line, and where none keeps the limit, a blend at each broken place by itself.
+ * @param corners mm along the line of the sharp corners that alterations left: they are not meant
  * @param within mm the new line may lie from the old; a step is drawn through its middle, half its height farther
  */
-export function trueLine(path: Path, ends: WantedEnds, within: number): Trued {
-  const broken = brokenPlaces(path);
+export function trueLine(path: Path, ends: WantedEnds, corners: readonly number[], within: number): Trued {
+  const broken = brokenPlaces(path, corners);
   const left = broken.corners.map(leftCorner);
   const endsNeeded = ends.start?.needed === true || ends.end?.needed === true;
   if (broken.places.length === 0 && !endsNeeded) return { path, left };

@@ -1,5 +1,6 @@
 import type { Pattern, Piece } from '@paperhinge/geometry';
 import type { Alteration, Redrawn, Said } from '../alteration.js';
+import { withLeftToTrue } from '../became/left-to-true.js';
 import { saidByNames } from '../became/said-by-names.js';
 import { settled } from '../settled.js';
 import { type CheckedForm, checkFields } from './check-fields.js';
@@ -47,7 +48,10 @@ export function perform(verb: AnyVerb, pattern: Pattern, given: object): Alterat
 export function perform(verb: object, pattern: Pattern, given: unknown): Alteration {
   const { alter, verb: name } = verb as AnyVerb;
   const parameters = checkFields(verb as AnyVerb, given);
-  const done = settled(pattern, saidByNames(pattern, alter(pattern, parameters as never)));
+  const done = withLeftToTrue(
+    pattern,
+    settled(pattern, saidByNames(pattern, alter(pattern, parameters as never))),
+  );
   return { ...done, pattern: withRecipe(done, { verb: name, parameters }) };
 }
 
@@ -66,6 +70,18 @@ function withRecipe({ pattern, derived = [] }: Alteration, recipe: NonNullable<P
  * asked for, so that a bundle of one operation need not carry what it is called and how it is spoken of.
  */
 export const performSaid = <P, F extends FieldsOf<P>>(
+  verb: Pick<VerbForm<P, F>, keyof CheckedForm> & {
+    readonly alter: (pattern: Pattern, parameters: Filled<P, F>) => Redrawn;
+  },
+  pattern: Pattern,
+  given: P,
+): Said => withLeftToTrue(pattern, performUnmarked(verb, pattern, given));
+
+/**
+ * {@link performSaid} that carries the corners left to be trued and adds none: for the one function whose bundle has no
+ * room for it. As a step of a sheet the same verb adds them.
+ */
+export const performUnmarked = <P, F extends FieldsOf<P>>(
   verb: Pick<VerbForm<P, F>, keyof CheckedForm> & {
     readonly alter: (pattern: Pattern, parameters: Filled<P, F>) => Redrawn;
   },

@@ -10,8 +10,8 @@ export interface NewNames {
 }
 
 /**
- * The same pattern with pieces and edges called otherwise; notches, seams, fastenings and what a piece was drafted for
- * follow.
+ * The same pattern with pieces and edges called otherwise; notches, seams, fastenings, corners left to be trued and what
+ * a piece was drafted for follow.
  *
  * @param names by the names that the pieces have now
  * @throws PatternError `unknown-piece`, `edge-names-do-not-fit`, `duplicate-edge`
@@ -50,6 +50,7 @@ export function renamed(pattern: Pattern, names: Readonly<Record<string, NewName
     ...(pattern.fastenings
       ? { fastenings: pattern.fastenings.map(one => ({ ...one, along: ref(one.along) })) }
       : {}),
+    ...(pattern.leftToTrue ? { leftToTrue: pattern.leftToTrue.map(ref) } : {}),
   };
 }
 

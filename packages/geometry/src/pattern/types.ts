@@ -14,6 +14,8 @@ export interface Pattern {
   readonly fastenings?: readonly Fastening[];
   /** mm by which the two sides of a seam may differ and still match; absent = `seamTolerance`. */
   readonly tolerance?: number;
+  /** Sharp corners that alterations left: to be trued, never taken to be meant. Absent = none. */
+  readonly leftToTrue?: readonly PlaceOnEdge[];
   /** Which of several sizes of one drawing this is; `12…14` where it lies between two. */
   readonly size?: string;
 }
@@ -221,6 +223,11 @@ export interface Cutting {
 export interface EdgeRef {
   readonly piece: string;
   readonly edge: string;
+}
+
+/** A place on an edge (a notch lies on one): mm of arc length from its start (clockwise), darts' mouths not counted. */
+export interface PlaceOnEdge extends EdgeRef {
+  readonly at: number;
 }
 
 /** One edge of one side of a seam, or a part of it; `reversed`: travelled against the outline's clockwise order. */

@@ -2,5 +2,6 @@
 
 export { requireDistance, requirePoint } from '../curve/sound.js';
 export { requireParts } from '../cutting-line/sound.js';
+export { isCornerLeft } from '../measure/truing-check.js';
 export { oncePer, oncePerAll } from '../once-per.js';
 export { sizesBetween } from '../pattern/sizes/size-between.js';

@@ -30,6 +30,7 @@ export {
   markRoleOf,
 } from '../pattern/roles/roles.js';
 export { sizeDifferences } from '../pattern/sizes/size-differences.js';
+export type { PlaceOnEdge } from '../pattern/types.js';
 export {
   edgeKinds,
   fabricRoles,

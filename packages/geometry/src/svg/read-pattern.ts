@@ -99,6 +99,7 @@ function readDocument(
   checkShown(document, { pieces: gathered.pieceElements, things: gathered.things }, report);
   const readings = gathered.pieces.map(drawing => readPiece(drawing, sheet[drawing.name], unit, report));
   const { seams, fabrics, fastenings, madeFor } = readMetadata(document, readings, unit, report);
+  const leftToTrue = readings.flatMap(reading => reading.leftToTrue);
   const tolerance = root.attributes.get('data-tolerance');
   const pattern: Pattern = {
     name: nameOf(root, file),
@@ -111,6 +112,7 @@ function readDocument(
     fabrics,
     ...(fastenings.length > 0 ? { fastenings } : {}),
     ...(tolerance ? { tolerance: lengthOf(tolerance, 'data-tolerance', { report, unit, owner: {} }) } : {}),
+    ...(leftToTrue.length > 0 ? { leftToTrue } : {}),
     ...(gathered.size === undefined ? {} : { size: gathered.size }),
   };
   placed(

@@ -4,7 +4,7 @@ import { boundsOfPath } from '../path/bounds.js';
 import type { Path } from '../path/path.js';
 import { edgeNames, edgePath } from '../pattern/outline.js';
 import { lineRoles, markRoles, pieceRoles } from '../pattern/roles/role-names.js';
-import type { Mark, Notch, OutlinePart, Piece, PieceLine } from '../pattern/types.js';
+import type { Mark, Notch, OutlinePart, Piece, PieceLine, PlaceOnEdge } from '../pattern/types.js';
 import { validatePiece } from '../pattern/validate.js';
 import { lineKinds, notchStyles, stretchWays } from '../pattern/words.js';
 import type { Where } from '../telling.js';
@@ -14,6 +14,7 @@ import { lerp, type Point } from '../vector.js';
 import { nameOf, roleGiven, wordOf, wordOr } from './attribute-values.js';
 import { foldFinding } from './fold-finding.js';
 import type { Item, PieceDrawing } from './gather.js';
+import { readLeftToTrue } from './left-to-true.js';
 import { mostNotchChecks } from './limits.js';
 import type { PieceContext } from './piece-context.js';
 import { readCuttings, textOf } from './read-cutting.js';
@@ -25,6 +26,8 @@ import { attributeOf } from './xml.js';
 /** A piece with where its parts stand in the file. */
 export interface PieceReading {
   readonly piece: Piece;
+  /** The corners on its edges that alterations left. */
+  readonly leftToTrue: readonly PlaceOnEdge[];
   readonly where: (edge?: string) => Where;
 }
 
@@ -65,7 +68,7 @@ export function readPiece(
   };
   foldFinding(notched, placeOf, report);
   plainFinding(drawing, context);
-  return { piece: notched, where: placeOf };
+  return { piece: notched, leftToTrue: readLeftToTrue(drawing, context), where: placeOf };
 }
 
 /** Runs a check whose errors know piece and edge, and adds where those stand in the file. */

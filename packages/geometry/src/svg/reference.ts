@@ -170,6 +170,11 @@ const ofEdges = {
     says: 'How wide a strip of interfacing lies along the edge.',
     example: { edges: { waist: 'data-interfacing="20 mm"' } },
   },
+  'left-to-true': {
+    value: 'lengths with commas, such as `182.5 mm, 240 mm`',
+    says: 'Where alterations left sharp corners on the edge, measured from its start (clockwise), darts and pleats not counted. Such a corner is never taken to be meant: checks tell it, and truing redraws it. A place where the line has no corner any more says nothing.',
+    example: { waist: 'M40 10 L62 18 L85 10', edges: { waist: 'data-left-to-true="23.4 mm"' } },
+  },
 } as const satisfies Partial<Record<AttributeName, Entry>>;
 
 const waistInTwo = 'M40 10 L58 10 M66 10 L85 10';

@@ -41,6 +41,7 @@ const attributes = {
   finish: ['edge'],
   topstitch: ['edge'],
   interfacing: ['edge'],
+  'left-to-true': ['edge'],
   dart: ['dart'],
   pressed: ['dart'],
   pleat: ['pleat'],

@@ -13,6 +13,7 @@ import {
 } from '../pattern/outline.js';
 import type { Dart, Pattern, Piece, PieceLine, Pleat } from '../pattern/types.js';
 import { alsoCutText } from './also-cut-text.js';
+import { leftToTrueText } from './left-to-true.js';
 import { notchStrokes } from './notch-drawing.js';
 import { toPathData, toSvgNumber } from './path-text.js';
 import { titlePlace } from './title-place.js';
@@ -47,6 +48,7 @@ export function writeSizes(patterns: readonly Pattern[]): string {
 function written(patterns: readonly Pattern[], root: Pattern): string {
   const drawn = patterns.flatMap(pattern =>
     pattern.pieces.map(piece => ({
+      pattern,
       piece,
       cutting: cuttingLine(piece, pattern).path,
       ...(patterns.length > 1 && pattern.size !== undefined ? { size: pattern.size } : {}),
@@ -65,7 +67,7 @@ function written(patterns: readonly Pattern[], root: Pattern): string {
       `${rootAttributes(root)}${isOutside ? ' overflow="visible"' : ''}>`,
     `  <title>${xmlText(root.name)}</title>`,
     `  <metadata>${xmlJson(metadataOf(root), '  ')}</metadata>`,
-    ...drawn.flatMap(({ piece, cutting, size }) => pieceLines(piece, cutting, size)),
+    ...drawn.flatMap(one => pieceLines(one)),
     '</svg>',
     '',
   ].join('\n');
@@ -85,11 +87,19 @@ const strokes = {
   inside: ' stroke-width="0.35"',
 } as const;
 
-function pieceLines(piece: Piece, cutting: Path, size?: string): readonly string[] {
+/** A piece as it is drawn, with the pattern that it is of. */
+interface DrawnPiece {
+  readonly pattern: Pattern;
+  readonly piece: Piece;
+  readonly cutting: Path;
+  readonly size?: string;
+}
+
+function pieceLines({ pattern, piece, cutting, size }: DrawnPiece): readonly string[] {
   return [
     `  <g${pieceAttributes(piece)}${attribute('data-size', size)} fill="none" stroke="#222222">`,
     `    <path data-derived="cutting-line"${strokes.cutting} d="${toPathData(cutting)}"/>`,
-    ...edgeNames(piece).map(name => edgeLine(piece, name)),
+    ...edgeNames(piece).map(name => edgeLine(pattern, piece, name)),
     ...dartsOf(piece).map(dartLine),
     ...pleatsOf(piece).map(pleatLine),
     ...piece.lines.map(lineLine),
@@ -124,7 +134,7 @@ function pieceAttributes(piece: Piece): string {
   );
 }
 
-function edgeLine(piece: Piece, name: string): string {
+function edgeLine(pattern: Pattern, piece: Piece, name: string): string {
   const edge = edgeNamed(piece, name);
   const { kind, allowance, corners } = edge;
   // One path for one edge: a stroke for each part, where darts interrupt it.
@@ -139,6 +149,7 @@ function edgeLine(piece: Piece, name: string): string {
     `${attribute('data-opening', millimetres(edge.opening))}${attribute('data-finish', edge.finish)}` +
     `${attribute('data-topstitch', millimetres(edge.topstitch))}` +
     `${attribute('data-interfacing', millimetres(edge.interfacing))}` +
+    `${attribute('data-left-to-true', leftToTrueText(pattern, piece, name))}` +
     `${kind === 'fold' ? strokes.fold : strokes.stitching} d="${data}"/>`
   );
 }
