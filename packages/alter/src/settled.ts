@@ -76,8 +76,8 @@ function lostThings(
   ]);
 }
 
-const isThere = (pattern: Pattern, { piece, edge }: Thing): boolean =>
-  piece !== undefined && edge !== undefined && hasEdge(pattern, { piece, edge });
+/** A thing without a piece or an edge is none that any pattern has. */
+const isThere = (pattern: Pattern, thing: Thing): boolean => hasEdge(pattern, thing as EdgeRef);
 
 /** A named notch that now stands elsewhere was set anew, as those of a band's quarters are. */
 function isLost({ after, became }: Step, piece: Piece, notch: Notch): boolean {

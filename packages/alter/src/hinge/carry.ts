@@ -119,5 +119,6 @@ const longest = (runs: readonly Run[]): Run | undefined =>
     undefined,
   );
 
-export const same = (a: Affine, b: Affine): boolean =>
-  a.a === b.a && a.b === b.b && a.c === b.c && a.d === b.d && a.e === b.e && a.f === b.f;
+const entries = ['a', 'b', 'c', 'd', 'e', 'f'] as const;
+
+export const same = (a: Affine, b: Affine): boolean => entries.every(entry => a[entry] === b[entry]);
