@@ -3,6 +3,7 @@ import { draftCasingForm, draftCasingVerb } from './derive/draft-casing.js';
 import { draftCollarForm, draftCollarVerb } from './derive/draft-collar.js';
 import { draftCombinedFacingForm, draftCombinedFacingVerb } from './derive/draft-combined-facing.js';
 import { draftFacingForm, draftFacingVerb } from './derive/draft-facing.js';
+import { draftFlyForm, draftFlyVerb } from './derive/draft-fly.js';
 import { draftFrontFacingForm, draftFrontFacingVerb } from './derive/draft-front-facing.js';
 import { draftHoodForm, draftHoodVerb } from './derive/draft-hood.js';
 import { draftInterfacingForm, draftInterfacingVerb } from './derive/draft-interfacing.js';
@@ -25,6 +26,7 @@ import { adjustForm, adjustVerb } from './fit/adjust/adjust.js';
 import { refitForm, refitVerb } from './fit/adjust/refit.js';
 import { addButtonStandForm, addButtonStandVerb } from './operations/add-button-stand.js';
 import { addContourDartForm, addContourDartVerb } from './operations/add-contour-dart.js';
+import { addFlyExtensionForm, addFlyExtensionVerb } from './operations/add-fly-extension.js';
 import { addGrownOnFacingForm, addGrownOnFacingVerb } from './operations/add-grown-on-facing.js';
 import { addNotchesForm, addNotchesVerb } from './operations/add-notches.js';
 import { addVentForm, addVentVerb, leaveSlitForm, leaveSlitVerb } from './operations/add-vent.js';
@@ -125,6 +127,7 @@ const forms = [
   addButtonStandForm,
   addGrownOnFacingForm,
   wrapOverForm,
+  addFlyExtensionForm,
   cutLapelForm,
   draftShawlCollarForm,
   trueForm,
@@ -139,6 +142,7 @@ const forms = [
   draftCuffForm,
   draftCasingForm,
   draftPlacketForm,
+  draftFlyForm,
   draftPatchPocketForm,
   draftSeamPocketForm,
   draftSlantPocketForm,
@@ -218,6 +222,7 @@ const all: DoneBy<typeof forms> = [
   addButtonStandVerb,
   addGrownOnFacingVerb,
   wrapOverVerb,
+  addFlyExtensionVerb,
   cutLapelVerb,
   draftShawlCollarVerb,
   trueVerb,
@@ -232,6 +237,7 @@ const all: DoneBy<typeof forms> = [
   draftCuffVerb,
   draftCasingVerb,
   draftPlacketVerb,
+  draftFlyVerb,
   draftPatchPocketVerb,
   draftSeamPocketVerb,
   draftSlantPocketVerb,

@@ -67,6 +67,10 @@ export interface DeriveTellings {
   'pocket-mark-unknown': { readonly piece: string; readonly name: string; readonly names: readonly string[] };
   'pocket-off-piece': { readonly pocket: string; readonly piece: Thing };
   'mouth-beyond-seam': { readonly seam: Thing; readonly toMm: number; readonly lengthMm: number };
+  'fly-not-at-waist': { readonly edge: Thing };
+  'fly-on-fold': { readonly edge: Thing };
+  'fly-beyond-edge': { readonly edge: Thing; readonly wantedMm: number; readonly lengthMm: number };
+  'fly-edge-bent': { readonly edge: Thing; readonly offMm: number };
   'hood-too-small': {
     readonly piece: string;
     readonly heightMm: number;
@@ -119,6 +123,18 @@ export interface DeriveSentences {
     readonly piece: Thing;
     readonly mouthMm: number;
     readonly pieces: readonly Thing[];
+  };
+  'drafted-fly': {
+    readonly edge: Thing;
+    readonly lengthMm: number;
+    readonly over: 'right' | 'left';
+    readonly pieces: readonly Thing[];
+  };
+  'added-fly-extension': {
+    readonly edge: Thing;
+    readonly lengthMm: number;
+    readonly widthMm: number;
+    readonly over: 'right' | 'left';
   };
   'drafted-lining': {
     readonly pieces: readonly Thing[];

@@ -6,6 +6,7 @@ import { draftCasingVerb } from '../derive/draft-casing.js';
 import { draftCollarVerb } from '../derive/draft-collar.js';
 import { draftCombinedFacingVerb } from '../derive/draft-combined-facing.js';
 import { draftFacingVerb } from '../derive/draft-facing.js';
+import { draftFlyVerb } from '../derive/draft-fly.js';
 import { draftFrontFacingVerb } from '../derive/draft-front-facing.js';
 import { draftHoodVerb } from '../derive/draft-hood.js';
 import { draftInterfacingVerb } from '../derive/draft-interfacing.js';
@@ -56,6 +57,7 @@ const drafts = (): readonly AnyVerb[] => [
   draftCuffVerb,
   draftCasingVerb,
   draftPlacketVerb,
+  draftFlyVerb,
   draftCollarVerb,
   draftNotchedCollarVerb,
   draftHoodVerb,

@@ -75,7 +75,7 @@ function pieceSvg(piece: Piece, kind: 'before' | 'after', { dx, dy }: Place): st
   // A pleat's mouth is cloth, and folds and contour darts are lines that a step is about.
   const pleats = pleatsOf(piece).map(({ mouth }) => path('cut', laid(mouth)));
   const inner = piece.lines
-    .filter(({ kind: of }) => of === 'dart' || of === 'fold')
+    .filter(({ kind: of }) => of === 'dart' || of === 'fold' || of === 'style')
     .map(line => path(line.kind === 'fold' ? 'fold cut' : 'cut', laid(line.path)));
   return [...edges, ...darts, ...pleats, ...inner, ...notches(piece, dx, dy)].join('');
 }

@@ -145,6 +145,23 @@ export const derive: Tellings<DeriveTellings> = {
     ),
     remedy: 'Begin higher up, or make the mouth shorter.',
   }),
+  'fly-not-at-waist': ({ edge }, say) => ({
+    message: capital(`${say.thing(edge)} does not meet a waist at either end.`),
+    remedy:
+      'Name the centre front edge that runs down from the waist, or say which edge is the waist: data-role="waist" on it.',
+  }),
+  'fly-on-fold': ({ edge }, say) => ({
+    message: capital(`${say.thing(edge)} lies on the fold, where nothing opens.`),
+    remedy: 'Make a seam of it first, with "fold to seam".',
+  }),
+  'fly-beyond-edge': ({ edge, wantedMm, lengthMm }, say) => ({
+    message: `The fly would reach ${say.length(wantedMm)} down ${say.thing(edge)}, which is ${say.length(lengthMm)} long.`,
+    remedy: 'Make the opening shorter.',
+  }),
+  'fly-edge-bent': ({ edge, offMm }, say) => ({
+    message: `A fly in one is folded on the centre front, and along the opening ${say.thing(edge)} strays ${say.slight(offMm)} from a straight line.`,
+    remedy: 'Give the front a facing of its own, with "draft fly", or make the opening shorter.',
+  }),
   'hood-too-small': ({ heightMm, depthMm, neckMm }, say) => ({
     message: `A hood ${say.length(heightMm)} high and ${say.length(depthMm)} deep does not stand on half a neck of ${say.length(neckMm)}.`,
     remedy: 'Make it higher and deeper, or let its neck edge rise less.',
@@ -214,6 +231,14 @@ export const drafts: Sentences<DeriveSentences> = {
   'drafted-slant-pocket': ({ piece, mouthMm, pieces }, say) =>
     capital(
       `${say.thing(piece)} was cut off slanting, the mouth ${say.length(mouthMm)} long; ${say.things(pieces)} were drafted for it.`,
+    ),
+  'drafted-fly': ({ edge, lengthMm, over, pieces }, say) =>
+    capital(
+      `${say.thing(edge)} opens by ${say.length(lengthMm)}, the ${over} front uppermost; for it ${say.things(pieces)} ${pieces.length === 1 ? 'was' : 'were'} drafted.`,
+    ),
+  'added-fly-extension': ({ edge, lengthMm, widthMm, over }, say) =>
+    capital(
+      `${say.thing(edge)} has a fly in one with it, ${say.length(widthMm)} wide, opening by ${say.length(lengthMm)}: the ${over} front is folded at the centre and lies uppermost.`,
     ),
   'drafted-lining': ({ pieces, shorterMm, pleatMm, seams }, say) =>
     capital(

@@ -129,6 +129,24 @@ export const derive: Tellings<DeriveTellings> = {
     message: `${say.thing(seam)} ist ${say.length(lengthMm)} lang; der Eingriff endete bei ${say.length(toMm)}.`,
     remedy: 'Beginnen Sie weiter oben, oder machen Sie den Eingriff kürzer.',
   }),
+  'fly-not-at-waist': ({ edge }, say) => ({
+    message: `${say.thing(edge)} stößt an keinem Ende an eine Taille.`,
+    remedy:
+      'Nennen Sie die vordere Mitte, die von der Taille herabläuft, oder sagen Sie, welche Kante die Taille ist: data-role="waist" an ihr.',
+  }),
+  'fly-on-fold': ({ edge }, say) => ({
+    message: `${say.thing(edge)} liegt im Stoffbruch, dort öffnet sich nichts.`,
+    remedy: 'Machen Sie erst eine Naht daraus, mit „fold to seam“.',
+  }),
+  'fly-beyond-edge': ({ edge, wantedMm, lengthMm }, say) => ({
+    message: `Der Schlitz reichte ${say.length(wantedMm)} weit hinab: ${say.thing(edge)} ist ${say.length(lengthMm)} lang.`,
+    remedy: 'Machen Sie die Öffnung kürzer.',
+  }),
+  'fly-edge-bent': ({ edge, offMm }, say) => ({
+    message: `Ein angeschnittener Schlitzbeleg wird in der vorderen Mitte gefaltet; ${say.thing(edge)} weicht dort ${say.slight(offMm)} von einer Geraden ab.`,
+    remedy:
+      'Geben Sie dem Vorderteil einen eigenen Beleg, mit „draft fly“, oder machen Sie die Öffnung kürzer.',
+  }),
   'hood-too-small': ({ heightMm, depthMm, neckMm }, say) => ({
     message: `Eine Kapuze, ${say.length(heightMm)} hoch und ${say.length(depthMm)} tief, steht nicht auf einem halben Hals von ${say.length(neckMm)}.`,
     remedy: 'Machen Sie sie höher und tiefer, oder lassen Sie die Halskante weniger ansteigen.',
@@ -186,6 +204,10 @@ export const drafts: Sentences<DeriveSentences> = {
     `${say.thing(seam)} bleibt auf ${say.length(mouthMm)} offen, ${say.length(fromMm)} von ihrem Anfang; dafür gezeichnet: ${say.things(pieces)}.`,
   'drafted-slant-pocket': ({ piece, mouthMm, pieces }, say) =>
     `${say.thing(piece)} schräg abgeschnitten, der Eingriff ${say.length(mouthMm)} lang; dafür gezeichnet: ${say.things(pieces)}.`,
+  'drafted-fly': ({ edge, lengthMm, over, pieces }, say) =>
+    `${say.thing(edge)} öffnet sich ${say.length(lengthMm)} weit, das ${over === 'right' ? 'rechte' : 'linke'} Vorderteil liegt oben; dafür wurde gezeichnet: ${say.things(pieces)}.`,
+  'added-fly-extension': ({ edge, lengthMm, widthMm, over }, say) =>
+    `${say.thing(edge)} hat einen angeschnittenen Schlitzbeleg, ${say.length(widthMm)} breit, Öffnung ${say.length(lengthMm)}: Das ${over === 'right' ? 'rechte' : 'linke'} Vorderteil wird in der Mitte gefaltet und liegt oben.`,
   'drafted-lining': ({ pieces, shorterMm, pleatMm, seams }, say) =>
     `${say.things(pieces)} abgenommen${shorterMm > 0 ? `, ${say.length(shorterMm)} kürzer` : ''}${pleatMm > 0 ? `, mit ${say.length(pleatMm)} Bewegungsfalte in der hinteren Mitte` : ''}; Nähte mit ihnen: ${seams}.`,
   'drafted-interfacing': ({ piece, of, count, insideMm, instead }, say) =>

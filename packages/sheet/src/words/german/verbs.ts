@@ -246,6 +246,16 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     sentence:
       'Vorderen Beleg „{name}“ für {along} zeichnen[, am Saum {width} breit][, an der Schulter {shoulder}][, um {turn} größer][, wo diese umbrechen: {rolling}][, aus {fabric}][, ein Saum darunter wird Naht mit {allowance}]',
   },
+  'add fly extension': {
+    does: 'Schneidet der vorderen Mitte beider Vorderteile einen Schlitzbeleg an, mit dem Bruch des oben liegenden, seiner Absteppung und dem Bruch des anderen daneben.',
+    sentence:
+      'Schlitzbeleg an {edge} von {piece} anschneiden, Öffnung {length}[, {below} tiefer reichend][, {width} breit][, Absteppung bei {topstitch}][, {over} oben][, das andere {underlap} weiter]',
+  },
+  'draft fly': {
+    does: 'Zeichnet die Teile eines Hosenschlitzes: den Beleg des oben liegenden Vorderteils, dessen Absteppung darauf markiert wird, und den Untertritt hinter dem Reißverschluss für das andere.',
+    sentence:
+      'Schlitz „{name}“ für {edge} von {piece} zeichnen, Öffnung {length}[, {below} tiefer reichend][, {width} breit][, Absteppung bei {topstitch}][, {over} oben][, mit eigenem Beleg: {facing}][, aus {fabric}]',
+  },
   'draft tie': {
     does: 'Zeichnet Bindebänder, Träger, einen Gürtel oder Schlaufen: der Länge nach gefaltete und gewendete Streifen, die zu keiner Kante gehören.',
     sentence:
