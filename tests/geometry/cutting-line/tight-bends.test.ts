@@ -112,6 +112,53 @@ describe('a bend tighter than its allowance between narrower neighbours', () => 
       ]);
     }
   });
+  describe('round, in a straight edge that it meets at right angles', () => {
+    const scooped = (radius: number, wide: number, [left, right]: readonly [number, number]): Piece =>
+      pieceOf([
+        straightEdge('left side', at(0, 100), at(200 - radius, 100), { allowance: left }),
+        edge('bend', arc(at(200, 100), radius, 180, 0), { allowance: wide }),
+        straightEdge('right side', at(200 + radius, 100), at(400, 100), { allowance: right }),
+        straightEdge('right', at(400, 100), at(400, 300), { allowance: 10 }),
+        straightEdge('foot', at(400, 300), at(0, 300), { allowance: 10 }),
+        straightEdge('left', at(0, 300), at(0, 100), { allowance: 10 }),
+      ]);
+    test.each([
+      [8, 24, [9, 6]],
+      [8, 20, [7, 7]],
+      [5, 15, [6, 15]],
+      [10, 24, [3, 5]],
+    ] as const)('it takes nothing away from either: radius %d, %d mm between %j', (radius, wide, sides) => {
+      const piece = scooped(radius, wide, sides);
+      expectCovered(piece, radius);
+      // Closed form: beyond its centre the parallel is an arc of what the allowance is wider than the radius.
+      const { path, findings } = cuttingLine(piece);
+      const top = at(200, 100 - Math.max(wide - radius, ...sides));
+      expect(distanceTo(path, top).distance).toBeLessThan(0.005);
+      expect(findings.map(f => [f.code, f.where.edge, f.figures!.lostMm])).toEqual([
+        ['allowance-too-wide', 'bend', expect.closeTo(radius * Math.PI, 3)],
+      ]);
+    });
+    test('a deep one loses each of its sides once, however often they are covered', () => {
+      // Walls 8 mm apart and 40 mm deep, each within the other's allowance: with the round floor, all of it.
+      const deep = pieceOf([
+        straightEdge('left side', at(0, 100), at(196, 100), { allowance: 6 }),
+        edge(
+          'slot',
+          [[at(196, 100), at(196, 140)], ...arc(at(200, 140), 4, 180, 0), [at(204, 140), at(204, 100)]],
+          {
+            allowance: 12,
+          },
+        ),
+        straightEdge('right side', at(204, 100), at(400, 100), { allowance: 6 }),
+        straightEdge('right', at(400, 100), at(400, 300), { allowance: 10 }),
+        straightEdge('foot', at(400, 300), at(0, 300), { allowance: 10 }),
+        straightEdge('left', at(0, 300), at(0, 100), { allowance: 10 }),
+      ]);
+      expect(cuttingLine(deep).findings.map(f => [f.where.edge, f.figures!.lostMm])).toEqual([
+        ['slot', expect.closeTo(80 + 4 * Math.PI, 2)],
+      ]);
+    });
+  });
   test('is snipped to at its corners', () => {
     const piece = notched({ radius: 5, degrees: 60, wide: 15, narrow: 7, cornered: 25 });
     const [, bend] = edgesOf(piece);

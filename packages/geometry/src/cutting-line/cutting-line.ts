@@ -7,8 +7,8 @@ import { coincidenceTolerance } from '../tolerance.js';
 import { distance, type Point } from '../vector.js';
 import { closedUp, type SnipMark } from './assemble.js';
 import { beyondFolds } from './beyond-fold.js';
-import { type Boundary, boundariesOf, isWithin, type Shortcut } from './boundaries.js';
-import { type Cleared, narrowFindings, notSimple } from './findings.js';
+import { type Boundaries, type Boundary, boundariesOf, isWithin, type Shortcut } from './boundaries.js';
+import { narrowFindings, notSimple } from './findings.js';
 import { hemFindings } from './hem.js';
 import { chainsBetweenMouths, overMouths } from './mouths.js';
 import { isRun } from './node.js';
@@ -16,7 +16,7 @@ import { nodesOf, plannedJoints } from './ring.js';
 import type { Run } from './run.js';
 import { requirePiece } from './sound.js';
 import { type Strand, type Stretch, stretchesOf } from './strand.js';
-import { coverOf, withBareBends } from './tight-bends.js';
+import { withBareBends } from './tight-bends.js';
 
 /** Where a piece is cut: the stitching line moved out by each edge's allowance, its corners and darts shaped to sew. */
 export interface CuttingLine {
@@ -62,7 +62,8 @@ function cut(piece: Piece, pattern?: Pattern): CuttingLine {
   const closed = overMouths(bare.ring, chains, piece, findings);
   const raw = closedUp(closed.strands);
   const cleared = { runs, bends: bare.bends, raw, snips: closed.snips };
-  const outer = outermost(cleared, piece, findings);
+  const found = boundariesOf(raw, 0, { halves: beyondFolds(runs, raw), covers: bare.covers });
+  const outer = outermost(found, piece, findings);
   const strands = closedUp(outer?.strands ?? raw);
   const shortcuts = outer?.shortcuts ?? [];
   findings.push(...narrowFindings(piece, cleared, { strands, shortcuts }), ...hemFindings(piece, runs));
@@ -79,8 +80,7 @@ function cut(piece: Piece, pattern?: Pattern): CuttingLine {
 }
 
 /** Of the boundaries between cut and uncut cloth the one about all others; nothing, with a finding, where none closes. */
-function outermost({ raw, runs, bends }: Cleared, piece: Piece, findings: Finding[]): Boundary | undefined {
-  const found = boundariesOf(raw, 0, { halves: beyondFolds(runs, raw), covers: bends.flatMap(coverOf) });
+function outermost(found: Boundaries, piece: Piece, findings: Finding[]): Boundary | undefined {
   if ('openAt' in found) {
     findings.push(notSimple(piece, found.openAt));
     return undefined;

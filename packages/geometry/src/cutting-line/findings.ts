@@ -1,4 +1,3 @@
-import { lengthBetween } from '../curve/arc-length.js';
 import { pointAt } from '../curve/segment.js';
 import { nearestOnPath } from '../path/nearest.js';
 import type { Path } from '../path/path.js';
@@ -8,10 +7,18 @@ import { lengthTolerance, seamTolerance, visibleLength } from '../tolerance.js';
 import type { SnipMark } from './assemble.js';
 import { type Boundary, isWithin, type Shortcut } from './boundaries.js';
 import type { FoldedMouth } from './dart-fold.js';
+import {
+  endOfCut,
+  indicesWithin,
+  type LostStretch,
+  lengthOfAll,
+  lostOfBend,
+  lostToLoop,
+} from './lost-lengths.js';
 import type { Run } from './run.js';
-import type { Place, Strand } from './strand.js';
+import type { Strand } from './strand.js';
 import { finding } from './tellings.js';
-import { footAt, turnedBack } from './tight-bends.js';
+import { isOuter } from './tight-bends.js';
 
 export function mouthFindings(
   piece: Piece,
@@ -90,16 +97,29 @@ export function narrowFindings(
   { strands, shortcuts }: Boundary,
 ): readonly Finding[] {
   const path: Path = { segments: strands.map(s => s.segment) };
-  const lost = new Map(bends.map(bend => [bend.of, turnedBack(bend)]));
+  const lost = new Map<Run, readonly LostStretch[]>();
+  const lose = (run: Run, stretches: readonly LostStretch[]): void => {
+    lost.set(run, [...(lost.get(run) ?? []), ...stretches]);
+  };
+  for (const bend of bends) {
+    const i = runs.indexOf(bend);
+    const isInner = {
+      start: !isOuter(runs.at(i - 1)!, bend),
+      end: !isOuter(bend, runs[(i + 1) % runs.length]!),
+    };
+    lose(bend, lostOfBend(bend, strands, isInner));
+  }
   const isOfBend = ({ segment }: Strand): boolean => bends.some(bend => bend.stitching.includes(segment));
   for (const cut of shortcuts) {
     const corners = snips.filter(mark => isWithin(mark.index, cut, raw.length));
     if (corners.length === 1 || !isVisible(cut, raw, path)) continue;
     // What a wider bend covers of its neighbours is no loss of theirs.
     if (indicesWithin(cut, raw.length).some(i => isOfBend(raw[i % raw.length]!))) continue;
-    for (const run of runs) lost.set(run.of, (lost.get(run.of) ?? 0) + lostOf(run, raw, cut));
+    for (const run of runs) lose(run, lostToLoop(run, raw, cut));
   }
-  return [...lost].flatMap(([edge, lostMm]) => {
+  const ofEdge = new Map<string, number>();
+  for (const [run, stretches] of lost) ofEdge.set(run.of, (ofEdge.get(run.of) ?? 0) + lengthOfAll(stretches));
+  return [...ofEdge].flatMap(([edge, lostMm]) => {
     const where = { piece: piece.name, edge };
     return lostMm < visibleLength
       ? []
@@ -123,36 +143,3 @@ const isVisible = (cut: Shortcut, raw: readonly Strand[], path: Path): boolean =
 
 /** Shares of a stretch of a loop: its cusps are at the ends of its stretches, its belly in their middles. */
 const samples = [0, 1 / 4, 1 / 2, 3 / 4, 1];
-
-const endOfCut = ({ from, to }: Shortcut, n: number): number => (to > from ? to : to + n);
-const indicesWithin = (cut: Shortcut, n: number): readonly number[] => {
-  const first = Math.floor(cut.from);
-  return Array.from({ length: Math.ceil(endOfCut(cut, n)) - first }, (_, i) => first + i);
-};
-
-/** mm of a run of the stitching line whose parallel lies between the two places of a shortcut. */
-function lostOf(run: Run, raw: readonly Strand[], cut: Shortcut): number {
-  const { stitching } = run,
-    { from } = cut;
-  const n = raw.length,
-    end = endOfCut(cut, n);
-  const left = indicesWithin(cut, n).filter(i => {
-    const { beside } = raw[i % n]!;
-    return beside && stitching.includes(beside);
-  });
-  const first = left[0],
-    last = left.at(-1);
-  if (first === undefined || last === undefined) return 0;
-  const start = from > first ? footOf(run, raw[first % n]!, from - first) : { index: 0, t: 0 },
-    stop = end < last + 1 ? footOf(run, raw[last % n]!, end - last) : { index: stitching.length - 1, t: 1 };
-  return stitching.reduce((sum, segment, i) => {
-    if (i < start.index || i > stop.index) return sum;
-    return sum + lengthBetween(segment, i === start.index ? start.t : 0, i === stop.index ? stop.t : 1);
-  }, 0);
-}
-
-/** The place of a run that a place of its parallel lies square to. */
-const footOf = (run: Run, strand: Strand, t: number): Place => ({
-  index: run.stitching.indexOf(strand.beside!),
-  t: footAt(run, strand, t),
-});

@@ -20,7 +20,7 @@ import { withoutOverlaps } from './ring.js';
 import { type Run, runsAlong } from './run.js';
 import { type Strand, type Stretch, strandsReversed, stretchesOf } from './strand.js';
 import { finding, refusal } from './tellings.js';
-import { coverOf, withBareBends } from './tight-bends.js';
+import { withBareBends } from './tight-bends.js';
 
 /** A part of a closed outline: an edge, or the legs of a dart in one path. */
 export interface NamedPath {
@@ -75,8 +75,8 @@ export function offsetOutline(
   const ring = (isReversed ? runs.reverse() : runs).flat();
   const { min, max } = boundsOfPath(whole);
   if (ring.length === 0 || distance(min, max) <= leastOutline) throw withoutLength('edge-without-length', {});
-  const { raw, bends } = rawParallel(ring);
-  const free = boundariesOf(raw, isInward ? -1 : 0, { covers: bends.flatMap(coverOf) });
+  const { raw, covers } = rawParallel(ring);
+  const free = boundariesOf(raw, isInward ? -1 : 0, { covers });
   const found = 'openAt' in free ? [{ strands: raw }] : free;
   const kept = found.filter(({ strands }) => {
     const asked = farthestMoved(strands, parts, distances);
@@ -106,16 +106,16 @@ function runsOfPart({ name, path }: NamedPath, distance: number, isReversed: boo
   return runsAlong(name, (isReversed ? reversedPath(path) : path).segments, distance);
 }
 
-/** The parallels joined at every corner, before loops are removed, and the bends that are bare among them. */
+/** The parallels joined at every corner, before loops are removed, and what is laid on of the bends that are bare among them. */
 function rawParallel(runs: readonly Run[]) {
   const n = runs.length;
   const planned = withoutOverlaps(
     runs,
     runs.map((run, i) => plainJoint(run, runs[(i + 1) % n]!)),
   );
-  const { ring, joints, bends } = withBareBends(runs, planned);
+  const { ring, joints, covers } = withBareBends(runs, planned);
   const kept = ring.filter(isRun).map((run, i) => keptPart(run, joints.at(i - 1), joints[i]) ?? run.parallel);
-  return { raw: closedUp(assembled(kept, joints).strands), bends };
+  return { raw: closedUp(assembled(kept, joints).strands), covers };
 }
 
 /** The parallels of the parts that move farthest: what is beside one that moves less may start nearer to them. */

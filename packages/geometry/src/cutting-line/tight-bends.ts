@@ -1,53 +1,87 @@
-import { lengthBetween } from '../curve/arc-length.js';
+import { curvatureAt } from '../curve/curvature.js';
 import { nearestOnSegment } from '../curve/nearest.js';
 import { between, endOf, pointAt, reversed, startOf, tangentAt } from '../curve/segment.js';
 import { smoothJoint } from '../tolerance.js';
-import { add, dot, leftOf, scale, subtract } from '../vector.js';
+import { add, leftOf, scale, subtract } from '../vector.js';
 import type { Joint } from './joint.js';
 import { isRun, type Node } from './node.js';
 import { ledOverCorner } from './plain-joint.js';
 import { type Run, turnBetween } from './run.js';
 import { type Strand, straight } from './strand.js';
 
-/** A ring and its joints with some bends left bare, and those bends. */
+/** A ring and its joints with some bends left bare, those bends, and closed chains round what they cover. */
 export interface BareRing {
   readonly ring: readonly Node[];
   readonly joints: readonly (Joint | undefined)[];
   readonly bends: readonly Run[];
+  readonly covers: readonly (readonly Strand[])[];
 }
 
 /**
  * Winding numbers tell what allowances cover as long as neighbours' are alike. Beside a narrower neighbour, the parallel
  * of a bend that runs back on itself, beyond the bend's centre, would take away from what the neighbour covers. Such
- * bends are passed on the stitching line itself, and what they cover is laid on afterwards ({@link coverOf}).
+ * bends are passed on the stitching line itself; what they cover, and the tips of outer corners beside them, is laid on
+ * afterwards.
  */
 export function withBareBends(ring: readonly Node[], joints: readonly (Joint | undefined)[]): BareRing {
   const next = (i: number): Node => ring[(i + 1) % ring.length]!;
-  const bends = ring.filter((node, i): node is Run => isTightBetweenNarrower(node, ring.at(i - 1)!, next(i)));
+  const bends = ring.filter((node, i): node is Run =>
+    isTightBetweenNarrower(node, {
+      before: ring.at(i - 1)!,
+      into: joints.at(i - 1),
+      after: next(i),
+      out: joints[i],
+    }),
+  );
   const isBend = (node: Node): node is Run => bends.includes(node as Run);
   const passed = ring.map(node => (isBend(node) ? bare(node) : node));
+  const tips: (readonly Strand[])[] = [];
   return {
     ring: passed,
     joints: joints.map((joint, i) => {
-      if (!joint || !(isBend(ring[i]!) || isBend(next(i)))) return joint;
+      const node = ring[i]!,
+        after = next(i);
+      if (!joint || !(isBend(node) || isBend(after))) return joint;
       // Only two runs have a joint between them.
+      if (isOuter(node as Run, after as Run)) tips.push(tipOf(node as Run, after as Run, joint));
       return ledOverCorner(passed[i] as Run, passed[(i + 1) % ring.length] as Run, joint);
     }),
     bends,
+    covers: [...bends.flatMap(coverOf), ...tips],
   };
 }
 
-function isTightBetweenNarrower(node: Node, before: Node, after: Node): boolean {
-  if (!isRun(node) || !isRun(before) || !isRun(after)) return false;
-  const isNarrower = before.allowance < node.allowance || after.allowance < node.allowance;
-  const isSunk = turnBetween(before, node) <= smoothJoint && turnBetween(node, after) <= smoothJoint;
-  return isNarrower && isSunk && node.parallel.some(isBackwards);
+/** What stands on either side of a node, and the joints between. */
+interface Beside {
+  readonly before: Node;
+  readonly into: Joint | undefined;
+  readonly after: Node;
+  readonly out: Joint | undefined;
 }
 
-/** Whether a strand of a parallel runs against what it lies beside. */
-const isBackwards = ({ segment, beside }: Strand): boolean =>
-  beside !== undefined &&
-  dot(tangentAt(segment, 1 / 2), tangentAt(beside, nearestOnSegment(beside, pointAt(segment, 1 / 2)).t)) < 0;
+function isTightBetweenNarrower(node: Node, { before, into, after, out }: Beside): boolean {
+  if (
+    !isRun(node) ||
+    !isRun(before) ||
+    !isRun(after) ||
+    !node.parallel.some(strand => isBackwards(node, strand))
+  )
+    return false;
+  const outer = [isOuter(before, node) && into, isOuter(node, after) && out].filter(joint => joint !== false);
+  // What covers nothing loses nothing at an outer corner; of an end that is shaped, winding numbers alone know the ground.
+  const isNarrower = ({ allowance }: Run): boolean =>
+    allowance < node.allowance && (allowance > 0 || outer.length === 0);
+  return (isNarrower(before) || isNarrower(after)) && outer.every(isPlain);
+}
+
+/** Whether a corner opens, so that a tip stands there. */
+export const isOuter = (before: Run, after: Run): boolean => turnBetween(before, after) > smoothJoint;
+const isPlain = (joint: Joint | undefined): boolean => joint !== undefined && !joint.before && !joint.after;
+
+/** Whether a strand of a run's parallel lies beyond the centre of the bend beside it, where it runs against it. */
+export const isBackwards = (run: Run, strand: Strand): boolean =>
+  strand.beside !== undefined &&
+  1 + run.allowance * curvatureAt(strand.beside, footAt(run, strand, 1 / 2)) < 0;
 
 const bare = (run: Run): Run => ({
   ...run,
@@ -55,7 +89,7 @@ const bare = (run: Run): Run => ({
 });
 
 /** What a bend covers: for each stretch of its parallel a closed chain round all that lies square to the bend before it. */
-export const coverOf = (run: Run): readonly (readonly Strand[])[] =>
+const coverOf = (run: Run): readonly (readonly Strand[])[] =>
   run.parallel.flatMap(strand => {
     const { segment, beside } = strand;
     if (!beside) return [];
@@ -72,12 +106,12 @@ export const coverOf = (run: Run): readonly (readonly Strand[])[] =>
     ];
   });
 
-/** mm of a bend whose parallel runs back on itself. */
-export const turnedBack = (run: Run): number =>
-  run.parallel.filter(isBackwards).reduce((sum, strand) => {
-    const [t0, t1] = [footAt(run, strand, 0), footAt(run, strand, 1)];
-    return sum + lengthBetween(strand.beside!, Math.min(t0, t1), Math.max(t0, t1));
-  }, 0);
+/** What the tip of an outer corner covers: round by the corner itself. */
+const tipOf = (before: Run, after: Run, { bridge }: Joint): readonly Strand[] => {
+  const from = endOf(before.parallel.at(-1)!.segment),
+    to = startOf(after.parallel[0]!.segment);
+  return [...bridge, ...straight(to, before.end, after.of), ...straight(before.end, from, before.of)];
+};
 
 /**
  * The parameter, on what a parallel lies beside, that a place of it lies square to. Where it crosses itself two are
