@@ -55,8 +55,9 @@ const opens = (
 ): string =>
   `${say.thing(tightest)} opens to ${say.length(openingMm)}${slitMm === undefined ? '' : ` with its slit of ${say.length(slitMm)}`}`;
 
+/** A band is made longer, an edge wider: the width of a band is what it is high. */
 const wider = (tightest: Parameters<Say['thing']>[0], missingMm: number, say: Say): string =>
-  `Make ${say.thing(tightest)} ${say.atLeast(missingMm)} wider, use cloth that stretches more, or open it with a slit of at least ${say.atLeast(missingMm / 2)}.`;
+  `Make ${say.thing(tightest)} ${say.atLeast(missingMm)} ${tightest.edge === undefined ? 'longer' : 'wider'}, use cloth that stretches more, or open it with a slit of at least ${say.atLeast(missingMm / 2)}.`;
 
 export const fit: Tellings<FitTellings> = {
   'band-beyond-stretch': ({ band, neededPercent, clothPercent, leastMm }, say) => ({
