@@ -41,7 +41,9 @@ export async function traceDrawing(given: DrawingGiven, options: TraceArguments,
   const name = basename(output);
   const trace = await inFile(given.file, () => taken(given, basename(name, extname(name)), options));
   await writeOutputs(dirname(output), [{ name, content: writeTrace(trace, line) }]);
-  const { findings, patterns } = trace;
+  const { patterns } = trace;
+  // Who says that the one line is cut along has answered what would be asked of it.
+  const findings = trace.findings.filter(f => line !== 'cutting' || f.code !== 'one-line-drawn');
   const first = patterns[0]!;
   const made = commandSaying('pieces-traced', { pieces: first.pieces.length, sheets: 0 });
   const record = { scale: { by: given.kind }, pieces: measurePattern(first).pieces };

@@ -72,10 +72,15 @@ function dotsByDpi(text: string): number {
   throw commandRefusal('dpi-out-of-range', { least: leastDpi, most: mostDpi });
 }
 
+/** Dots to a mm that any picture has: beyond them two places are one, or the length is in another unit. */
+const leastScale = 1,
+  mostScale = 100;
+
 function dotsByLength(known: string, between: string): number {
   const mm = parseLength(known, 'mm');
   const [a, b, ...more] = placesIn(between);
-  if (mm > 0 && a && b && more.length === 0) return Math.hypot(a.x - b.x, a.y - b.y) / mm;
+  const dotsToMm = mm > 0 && a && b && more.length === 0 ? Math.hypot(a.x - b.x, a.y - b.y) / mm : 0;
+  if (dotsToMm >= leastScale && dotsToMm <= mostScale) return dotsToMm;
   throw commandRefusal('known-length-out-of-range', {});
 }
 

@@ -40,6 +40,8 @@ export const papers: Readonly<Record<string, Paper>> = Object.fromEntries([
 /** mm: smaller sheets hold no test square, larger ones no printer feeds. */
 const smallest = 90;
 const largest = 100_000;
+/** mm: the least that a page shows, with the usual margins round it. */
+const smallestUsual = 140;
 
 /**
  * A paper by its name ("a4", "Letter") or a size of one's own.
@@ -53,7 +55,7 @@ export function paperOf(paper: string | { readonly width: number; readonly heigh
       throw refusal('paper-size', {
         widthMm: width,
         heightMm: height,
-        leastMm: smallest,
+        leastMm: smallestUsual,
         mostMm: largest,
       });
     return { name: `${width}x${height}`, width, height };

@@ -52,8 +52,9 @@ export const traceTellings: Tellings<TraceTellings> = {
     remedy: 'Write what the scanner was set to, as in --dpi 300.',
   }),
   'known-length-out-of-range': () => ({
-    message: 'A known length lies between two places that are apart.',
-    remedy: 'Write them in dots, as in --between "412,880 2950,905".',
+    message: 'So long a way does not lie between these two places of the picture.',
+    remedy:
+      'Write the length with its unit, and two places that are apart in dots: --known "300 mm" --between "412,880 2950,905".',
   }),
   'gap-out-of-range': ({ mostMm }, say) => ({
     message: 'Ends of lines that lie so far apart do not meet.',

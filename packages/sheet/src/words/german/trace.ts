@@ -52,8 +52,9 @@ export const traceTellings: Tellings<TraceTellings> = {
     remedy: 'Schreiben Sie, worauf der Scanner gestellt war, etwa --dpi 300.',
   }),
   'known-length-out-of-range': () => ({
-    message: 'Eine bekannte Länge liegt zwischen zwei Stellen, die auseinander liegen.',
-    remedy: 'Schreiben Sie sie in Punkten, etwa --between "412,880 2950,905".',
+    message: 'So lang ist der Weg zwischen diesen zwei Stellen des Bildes nicht.',
+    remedy:
+      'Schreiben Sie die Länge mit ihrer Einheit, und zwei Stellen in Punkten, die auseinander liegen: --known "300 mm" --between "412,880 2950,905".',
   }),
   'gap-out-of-range': ({ mostMm }, say) => ({
     message: 'Linienenden, die so weit auseinanderliegen, treffen sich nicht.',
