@@ -14,6 +14,7 @@ import { foreign } from '../../packages/sheet/src/words/english/foreign.js';
 import { fullness } from '../../packages/sheet/src/words/english/fullness.js';
 import { goal } from '../../packages/sheet/src/words/english/goal.js';
 import { hinge } from '../../packages/sheet/src/words/english/hinge.js';
+import { lapels } from '../../packages/sheet/src/words/english/lapels.js';
 import { matching } from '../../packages/sheet/src/words/english/matching.js';
 import { measure } from '../../packages/sheet/src/words/english/measure.js';
 import { measured } from '../../packages/sheet/src/words/english/measured.js';
@@ -47,6 +48,7 @@ test('every table of words is answered for by a test of remedies', () => {
     fullness,
     goal,
     hinge,
+    lapels,
     matching,
     measure,
     measured,

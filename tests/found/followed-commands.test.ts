@@ -347,7 +347,7 @@ const followed = [
 const ofTheMachine = ['file-not-readable', 'answer-not-written'];
 /** Another photograph is taken, or the sheets are laid otherwise: tried on pictures of floors in `trace/photo`. */
 const takenAnew = Object.keys(photo).filter(code => !followed.includes(code));
-/** Files of a size or kind that is not made here: tried in `trace-pdf`, `pages` and `trace`. */
+/** Files of a size or kind that is not made here: tried in `trace-pdf`, `pages`, `trace` and `lay-cloths`. */
 const ofOtherFiles = [
   'picture-too-large',
   'square-out-of-range',
@@ -355,6 +355,7 @@ const ofOtherFiles = [
   'pdf-too-long',
   'line-not-shut',
   'pages-not-joined',
+  'wider-than-cloth',
 ];
 /** Notes of what was taken, and how well: they are to be looked over, and nothing is to be written. */
 const onlyLookedAt = [

@@ -3,6 +3,7 @@ import { draftPatchPocket } from '@paperhinge/alter';
 import { at, type Pattern } from '@paperhinge/geometry';
 import { derive } from '../../packages/sheet/src/words/english/derive.js';
 import { fullness } from '../../packages/sheet/src/words/english/fullness.js';
+import { lapels } from '../../packages/sheet/src/words/english/lapels.js';
 import { matching } from '../../packages/sheet/src/words/english/matching.js';
 import { sleeves } from '../../packages/sheet/src/words/english/sleeves.js';
 import { type Corner, patternOf, pieceOf, seam, side } from '../support/polygon-piece.js';
@@ -326,22 +327,8 @@ followAll(drafts);
 followAll(full);
 followAll(capped);
 followAll(matched);
-/** Followed in the tests of their own verbs: `draft-interfacing`, `slash`, `cut-raglan`. */
-const inInterfacing = ['interfacing-too-far-inside'];
-const inSlash = ['slash-pivot-and-end'];
-const inRaglan = [
-  'armhole-of-several',
-  'shoulder-not-sewn',
-  'shoulders-unlike',
-  'sleeve-cut-unlike',
-  'raglan-off-edge',
-  'raglan-off-piece',
-  'raglan-through-dart',
-  'cap-too-flat',
-];
 // Notes of what was drafted and how, of which nothing is to be done, and cautions about cords.
 completeOver([derive], drafts, [
-  ...inInterfacing,
   'hem-becomes-seam',
   'one-for-each',
   'inner-line-trimmed',
@@ -349,6 +336,8 @@ completeOver([derive], drafts, [
   'hood-without-cords',
 ]);
 // A caution: what hangs on the bias drops, whatever is written.
-completeOver([fullness], full, [...inSlash, 'bias-hem-hangs']);
-completeOver([sleeves], capped, inRaglan);
+completeOver([fullness], full, ['bias-hem-hangs']);
+completeOver([sleeves], capped, []);
 completeOver([matching], matched, []);
+// Lapels are followed in the test of their verb.
+completeOver([lapels], {}, []);

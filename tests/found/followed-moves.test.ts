@@ -380,6 +380,6 @@ function neckDarted(): Pattern {
 
 followAll(moves);
 followAll(necklines);
-// Two are followed in the test of `level hem`. A note: the legs were drawn anew, and nothing is to be done.
-completeOver([movedEdges], moves, ['no-level-there', 'hem-above-level', 'dart-redrawn']);
+// A note: the legs were drawn anew, and nothing is to be done.
+completeOver([movedEdges], moves, ['dart-redrawn']);
 completeOver([neckline], necklines, []);

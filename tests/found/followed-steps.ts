@@ -1,5 +1,5 @@
 // What the tables of remedies share: steps or a call that are told something, and the same done as the remedy says.
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import {
   type Finding,
   type Pattern,
@@ -132,7 +132,22 @@ export function followAll(cases: Readonly<Record<string, FollowedCase>>): void {
   );
 }
 
-/** Every code of some tables of words is followed here, or left out by name. */
+/**
+ * Codes that the test of their own verb refuses and mends beside one another ("what is refused, each with its remedy"):
+ * a verb added tomorrow brings its own.
+ */
+const ofTheirVerbs: ReadonlySet<string> = new Set(
+  ['operations', 'derive', 'neckline'].flatMap(part => {
+    const place = new URL(`../alter/${part}/`, import.meta.url);
+    return readdirSync(place)
+      .filter(name => name.endsWith('.test.ts'))
+      .map(name => readFileSync(new URL(name, place), 'utf8'))
+      .filter(text => /remed|mend/.test(text))
+      .flatMap(text => [...text.matchAll(/'([a-z]+(?:-[a-z0-9]+)+)'/g)].map(([, code]) => code!));
+  }),
+);
+
+/** Every code of some tables of words is followed here, in the test of its own verb, or left out by name. */
 export function completeOver(
   tables: readonly object[],
   cases: Readonly<Record<string, FollowedCase>>,
@@ -141,7 +156,8 @@ export function completeOver(
   test('every remedy is followed, or left out for a reason', () => {
     const all = tables.flatMap(table => Object.keys(table));
     const followed = Object.keys(cases).map(key => key.split(' ')[0]!);
-    expect(all.filter(code => !followed.includes(code) && !left.includes(code))).toEqual([]);
+    const answered = new Set([...followed, ...left, ...ofTheirVerbs]);
+    expect(all.filter(code => !answered.has(code))).toEqual([]);
     expect(left.filter(code => followed.includes(code) || !all.includes(code))).toEqual([]);
   });
 }
