@@ -14,13 +14,15 @@ export function isBack(pattern: Pattern, piece: Piece): boolean {
   return own !== undefined && other !== undefined && own < other;
 }
 
-/** mm from the neck's end at the shoulder down to its end at the centre, along the centre edge. */
+/** mm from the neck's end at the shoulder down to its other end, along the edge there: a fold, a seam or an opening. */
 function neckDepth(piece: Piece): number | undefined {
-  const centre = withRole(piece, 'centre'),
-    neck = withRole(piece, 'neck');
-  if (!centre || !neck) return undefined;
+  const neck = withRole(piece, 'neck');
+  const shoulder = withRole(piece, 'shoulder');
+  if (!neck || !shoulder) return undefined;
   const { start, end } = neighboursOf(piece, neck.name);
-  if (start !== centre.name && end !== centre.name) return undefined;
+  if (start !== shoulder.name && end !== shoulder.name) return undefined;
+  const centre = edgeParts(piece).find(({ name }) => name === (start === shoulder.name ? end : start));
+  if (!centre) return undefined;
   const path = edgePath(piece, neck.name);
   const [atCentre, atShoulder] =
     start === centre.name ? [pathStart(path), pathEnd(path)] : [pathEnd(path), pathStart(path)];

@@ -1,6 +1,15 @@
-import { at, type Finding, type Piece, type Point } from '@paperhinge/geometry';
+import {
+  at,
+  edgePath,
+  type Finding,
+  type Path,
+  type Piece,
+  type Point,
+  pathLength,
+} from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
-import { outlinePath } from '@paperhinge/geometry/pattern';
+import { pointAlong } from '@paperhinge/geometry/paths';
+import { edgeParts, edgesOfRole, outlinePath } from '@paperhinge/geometry/pattern';
 import { angleBetween, dot, scale, subtract } from '@paperhinge/geometry/plane';
 import { centroid } from '@paperhinge/geometry/regions';
 import { grainDirection } from '../hinge/grain-direction.js';
@@ -27,6 +36,18 @@ export function alongGrainTowards(piece: Piece, grain: Point, from: Point, to: P
   if (Math.abs(angle - Math.PI / 2) < tolerances.joinedCorner)
     throw refusal('grain-across', { piece: { piece: piece.name } }, { piece: piece.name });
   return dot(grain, way) > 0 ? grain : scale(grain, -1);
+}
+
+/** Unit direction along the grain away from the hem, else towards neck, cap or waist, else up the page. */
+export function upAlongGrain(piece: Piece): Point {
+  const { grain } = grainOrVertical(piece);
+  const middle = middleOf(piece);
+  const hem = edgeParts(piece).find(({ kind }) => kind === 'hem');
+  const top = edgesOfRole(piece, 'neck', 'cap', 'waist')[0];
+  const halfWay = (path: Path): Point => pointAlong(path, pathLength(path) / 2);
+  const towardsTop = top === undefined ? at(0, -1) : subtract(halfWay(edgePath(piece, top)), middle);
+  const way = hem ? subtract(middle, halfWay(hem.path)) : towardsTop;
+  return dot(grain, way) < 0 ? scale(grain, -1) : grain;
 }
 
 /** The middle of a piece's area. */

@@ -10,7 +10,7 @@ import { pivotOf } from '../darts/pivot.js';
 import { refusal, saying } from '../darts/tellings.js';
 import { dartNamed } from '../hinge/dart-named.js';
 import { withLegsTo } from '../hinge/redrawn-legs.js';
-import { grainOrVertical } from '../moved-edges/grain.js';
+import { upAlongGrain } from '../moved-edges/grain.js';
 import { requireSimple } from '../moved-edges/tidy.js';
 import * as field from '../verb/fields.js';
 import { formOf, performSaid, verbFrom } from '../verb/verb.js';
@@ -88,9 +88,5 @@ function newPoint(piece: Piece, dart: Dart, { deeper, up, to }: MoveDartPoint): 
     return add(dart.apex, scale(inwardsOf(dart), deeper));
   }
   if (up === undefined) return pivotOf(piece, { pivot: to! })!;
-  // Up is away from the hem: against the grain's arrow where there is nothing else to tell by.
-  const { grain } = grainOrVertical(piece);
-  const page = { x: 0, y: -1 };
-  const way = grain.x * page.x + grain.y * page.y < 0 ? scale(grain, -1) : grain;
-  return add(dart.apex, scale(way, up));
+  return add(dart.apex, scale(upAlongGrain(piece), up));
 }

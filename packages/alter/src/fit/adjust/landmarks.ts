@@ -62,7 +62,7 @@ const isBodice = (piece: Piece): boolean =>
   edgesOfRole(piece, 'neck').length > 0 &&
   edgesOfRole(piece, 'shoulder').length > 0;
 
-/** The edge of a piece that has a role. @throws PatternError `adjust-needs-edge` */
+/** The edge of a piece that has a role; where it opens at the centre, the edge there. @throws PatternError `adjust-needs-edge` */
 export function edgeFor(piece: Piece, role: EdgeRole): string {
   const [edge] = edgesOfRole(piece, role);
   if (edge !== undefined) return edge;
@@ -72,6 +72,8 @@ export function edgeFor(piece: Piece, role: EdgeRole): string {
       ((role === 'centre' && part.kind === 'fold') || (role === 'hem' && part.kind === 'hem')),
   );
   if (own) return own.name;
+  const [opening] = role === 'centre' ? edgesOfRole(piece, 'opening') : [];
+  if (opening !== undefined) return opening;
   throw refusal('adjust-needs-edge', { piece: { piece: piece.name }, role }, { piece: piece.name });
 }
 

@@ -1,5 +1,13 @@
-import { edgePath, type Pattern, PatternError, type Piece, type Point } from '@paperhinge/geometry';
-import { intersectPaths, nearestOnPath, pointAlong } from '@paperhinge/geometry/paths';
+import {
+  edgePath,
+  type Path,
+  type Pattern,
+  PatternError,
+  type Piece,
+  type Point,
+  pathLength,
+} from '@paperhinge/geometry';
+import { intersectPaths, nearestOnPath, pathEnd, pathStart, pointAlong } from '@paperhinge/geometry/paths';
 import { edgesOfRole, neighboursOf, outlinePath, withPiece } from '@paperhinge/geometry/pattern';
 import {
   type Affine,
@@ -175,10 +183,8 @@ function frameOf(
   ];
   const middle = scale(add(first, second), 1 / 2);
   const way = lineThrough(middle, grainOrVertical(piece).grain, reachOf(outlinePath(piece.outline)));
-  const topAlong = intersectPaths(way, above)[0]?.alongB,
-    bottomAlong = intersectPaths(way, below)[0]?.alongB;
-  if (topAlong === undefined || bottomAlong === undefined)
-    throw refusal('adjust-needs-edge', { piece: { piece: piece.name }, role: top }, { piece: piece.name });
+  const topAlong = meetingAlong(way, above),
+    bottomAlong = meetingAlong(way, below);
   const ends: readonly Place[] = [
     { edge: top, along: topAlong },
     { edge: bottom, along: bottomAlong },
@@ -191,6 +197,16 @@ function frameOf(
     ends,
   };
 }
+
+/** Where a line meets an edge, mm along it; where it runs beside it, near the end that it comes closest to. */
+function meetingAlong(way: Path, edge: Path): number {
+  const [met] = intersectPaths(way, edge);
+  if (met) return met.alongB;
+  const length = pathLength(edge);
+  const atStart = nearestOnPath(way, pathStart(edge)).distance < nearestOnPath(way, pathEnd(edge)).distance;
+  return atStart ? length * besideShare : length * (1 - besideShare);
+}
+const besideShare = 0.1;
 
 /** How far out each side lies for a distance of top and bottom: triangles whose other two sides keep their lengths. */
 interface Reaches {

@@ -113,13 +113,15 @@ export const abdomen: Recipe = (pattern, by) =>
     const top = topAbove(piece, from, bottom);
     const above = placeOn(piece, top.edge, top.along);
     const level = acrossSlash(from, above, piece);
+    const onSkirt = edgesOfRole(piece, 'shoulder').length === 0;
+    const even = onSkirt && level > steepest;
     return spread(now, {
       piece: piece.name,
       from: { edge: bottom, at: { mm: at } },
       to: { edge: top.edge, at: { mm: top.along } },
       // So near to the top a wedge would swing the hem out: the skirt is widened evenly instead.
-      by: level > steepest ? by / 2 : (by / 2) * level,
-      hinge: level > steepest ? 'none' : 'to',
+      by: even ? by / 2 : (by / 2) * level,
+      hinge: even ? 'none' : 'to',
     });
   })(pattern);
 

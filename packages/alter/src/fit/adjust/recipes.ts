@@ -1,5 +1,8 @@
+import type { Pattern } from '@paperhinge/geometry';
 import { lengthen, shorten } from '../../operations/shorten.js';
 import { letOut, takeIn } from '../../operations/take-in.js';
+import { withShoulderWhole } from './dart-aside.js';
+import { piecesFor } from './landmarks.js';
 import { abdomen, crotchDepth, crotchPoint, hips, thigh, torso, waist } from './lower-recipes.js';
 import type { Adjustment } from './names.js';
 import type { Recipe } from './recipe.js';
@@ -16,10 +19,13 @@ import {
   wedge,
 } from './upper-recipes.js';
 
+const shoulderWhole = (where: readonly ('front' | 'back')[], recipe: Recipe): Recipe =>
+  withShoulderWhole((pattern: Pattern) => where.flatMap(one => piecesFor(pattern, one)), recipe);
+
 /** The adjustments by the names that makers give them. */
 export const recipes: Readonly<Record<Adjustment, Recipe>> = {
-  'full bust': bust(1),
-  'small bust': bust(-1),
+  'full bust': shoulderWhole(['front'], bust(1)),
+  'small bust': shoulderWhole(['front'], bust(-1)),
   'high bust': bustLevel(1),
   'low bust': bustLevel(-1),
   'full abdomen': abdomen,
@@ -28,13 +34,13 @@ export const recipes: Readonly<Record<Adjustment, Recipe>> = {
   'flat seat': wedge('skirt back', ['hip'], -1),
   'broad back': acrossBack(1),
   'narrow back': acrossBack(-1),
-  'round back': acrossChest('back', 1),
-  'hollow chest': acrossChest('front', -1),
-  'square shoulder': slope(1),
-  'sloping shoulder': slope(-1),
-  'forward shoulder': forwardShoulder,
-  'broad shoulder': shoulderLength(1),
-  'narrow shoulder': shoulderLength(-1),
+  'round back': shoulderWhole(['back'], acrossChest('back', 1)),
+  'hollow chest': shoulderWhole(['front'], acrossChest('front', -1)),
+  'square shoulder': shoulderWhole(['front', 'back'], slope(1)),
+  'sloping shoulder': shoulderWhole(['front', 'back'], slope(-1)),
+  'forward shoulder': shoulderWhole(['front', 'back'], forwardShoulder),
+  'broad shoulder': shoulderWhole(['front', 'back'], shoulderLength(1)),
+  'narrow shoulder': shoulderWhole(['front', 'back'], shoulderLength(-1)),
   'full upper arm': upperArm(1),
   'thin upper arm': upperArm(-1),
   'full thigh': thigh(1),

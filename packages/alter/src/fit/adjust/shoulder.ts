@@ -1,6 +1,6 @@
 import { edgePath, type Pattern, type Piece, type Point, pathLength } from '@paperhinge/geometry';
 import { pointAlong } from '@paperhinge/geometry/paths';
-import { edgesOfRole, neighboursOf, withPiece } from '@paperhinge/geometry/pattern';
+import { edgesOfRole, neighboursOf, partsOfEdge, withPiece } from '@paperhinge/geometry/pattern';
 import { type Affine, add, dot, identity, scale, subtract, translation } from '@paperhinge/geometry/plane';
 import type { Alteration } from '../../alteration.js';
 import type { Cut } from '../../hinge/cut.js';
@@ -68,6 +68,9 @@ function endAt(
   const path = edgePath(piece, edge);
   const length = pathLength(path);
   const fromStart = beside.includes(neighboursOf(piece, edge).start);
-  const along = fromStart ? Math.min(far, length / 2) : Math.max(length - far, length / 2);
+  // Where a dart parts the edge, in the part beside its end.
+  const own = pathLength(partsOfEdge(piece, edge).at(fromStart ? 0 : -1)!.path);
+  const off = Math.min(far, own / 2);
+  const along = fromStart ? off : length - off;
   return { edge, along, point: pointAlong(path, along) };
 }

@@ -1,7 +1,8 @@
-import { type LineRole, type Pattern, type Piece, pieceNamed } from '@paperhinge/geometry';
+import { type Dart, type LineRole, type Pattern, type Piece, pieceNamed } from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
-import { edgesOfRole } from '@paperhinge/geometry/pattern';
+import { dartsOf, edgesOfRole, markRoleOf, neighboursOf } from '@paperhinge/geometry/pattern';
 import { distance } from '@paperhinge/geometry/plane';
+import { matchEdge } from '../../operations/match-edge.js';
 import { moveDartPoint } from '../../operations/move-dart-point.js';
 import { moveSeam } from '../../operations/move-seam.js';
 import { recutEdge } from '../../operations/recut-edge.js';
@@ -52,10 +53,20 @@ export const bustLevel =
   (sign: 1 | -1): Recipe =>
   (pattern, by) =>
     each('front', (now, piece) => {
-      const dart = sideDart(piece);
+      const dart = bustDart(piece);
       if (!dart) throw refusal('adjust-needs-dart', { piece: { piece: piece.name } }, { piece: piece.name });
       return moveDartPoint(now, { piece: piece.name, dart: dart.name, up: sign * by });
     })(pattern);
+
+/** The dart for the bust: that in the side, else the one in another edge than the lower whose point is nearest to it. */
+function bustDart(piece: Piece): Dart | undefined {
+  const mark = piece.marks.find(one => markRoleOf(one) === 'bust point');
+  const { parts } = piece.outline;
+  const bottom = bottomOf(piece);
+  const above = dartsOf(piece).filter(dart => parts.at(parts.indexOf(dart) - 1)!.name !== bottom);
+  const far = ({ apex }: Dart): number => (mark ? distance(apex, mark.at) : 0);
+  return sideDart(piece) ?? above.toSorted((a, b) => far(a) - far(b))[0];
+}
 
 /** mm. What is drawn straight again moves by no more than what opened, and a little for lines that were curved. */
 const slack = 10;
@@ -108,11 +119,11 @@ export const acrossChest =
     ...each(where, (now, piece) => straightCentre(now, piece, by + slack))(pattern),
   ];
 
-/** Parallel from the middle of the shoulder straight down: as much at the hem as at the shoulder. */
+/** Parallel from the middle of the shoulder straight down: as much at the hem as at the shoulder, which is eased or made good. */
 export const acrossBack =
   (sign: 1 | -1): Recipe =>
-  (pattern, by) =>
-    each('back', (now, piece) => {
+  (pattern, by) => [
+    ...each('back', (now, piece) => {
       const shoulder = edgeFor(piece, 'shoulder'),
         bottom = bottomOf(piece);
       const along = lengthOf(piece, shoulder) / 2;
@@ -129,22 +140,60 @@ export const acrossBack =
         to: { edge: bottom, at: { mm: below } },
         by: (sign * by) / 2,
         hinge: 'none',
+        // What the shoulder is longer by is eased to the front's.
+        ...(sign > 0 ? { into: 'ease' as const } : {}),
       });
-    })(pattern);
+    })(pattern),
+    ...(sign > 0 ? [] : each('back', shoulderAsLong)(pattern)),
+  ];
 
+/** A shoulder that an overlap made shorter is as long as its partner's again, at the armhole. */
+function shoulderAsLong(pattern: Pattern, piece: Piece): ReturnType<Part> {
+  const edge = edgeFor(piece, 'shoulder');
+  const armhole = edgeFor(piece, 'armhole');
+  const at = neighboursOf(piece, edge).end === armhole ? 'end' : 'start';
+  return matchEdge(pattern, { edge: { piece: piece.name, edge }, at });
+}
+
+/** A wedge from the middle of the shoulder to the middle of the armhole; the shoulder is drawn straight to its new end. */
 export const shoulderLength =
   (sign: 1 | -1): Recipe =>
   (pattern, by) =>
-    (['front', 'back'] as const).flatMap(where =>
-      each(where, (now, piece) =>
-        spread(now, {
+    (['front', 'back'] as const).flatMap(where => [
+      ...each(where, (now, piece) => {
+        const [shoulder, armhole] = [edgeFor(piece, 'shoulder'), edgeFor(piece, 'armhole')];
+        return spread(now, {
           piece: piece.name,
-          from: { edge: edgeFor(piece, 'shoulder') },
-          to: { edge: edgeFor(piece, 'armhole') },
-          by: sign * by,
+          from: { edge: shoulder },
+          to: { edge: armhole },
+          angle: shoulderTurn(piece, shoulder, armhole, sign * by),
+        });
+      })(pattern),
+      ...each(where, (now, piece) =>
+        trueEdges(now, {
+          edges: [{ piece: piece.name, edge: edgeFor(piece, 'shoulder') }],
+          straight: true,
+          within: by + slack,
         }),
       )(pattern),
-    );
+    ]);
+
+/** rad by which the outer shoulder turns about the middle of the armhole until its end is `by` mm farther from the neck. */
+function shoulderTurn(piece: Piece, shoulder: string, armhole: string, by: number): number {
+  const hinge = placeOn(piece, armhole, lengthOf(piece, armhole) / 2);
+  const ends = [0, lengthOf(piece, shoulder)].map(along => placeOn(piece, shoulder, along));
+  const [r, s] = ends.map(end => distance(end, hinge)) as [number, number];
+  const long = distance(ends[0]!, ends[1]!);
+  const angle = (mm: number): number => Math.acos((r * r + s * s - mm * mm) / (2 * r * s));
+  const [least, most] = [Math.abs(r - s), r + s];
+  if (long + by <= least || long + by >= most)
+    throw refusal('adjust-too-much', {
+      what: 'shoulder',
+      byMm: Math.abs(by),
+      mostMm: by > 0 ? most - long : long - least,
+    });
+  return angle(long + by) - angle(long);
+}
 
 export const slope =
   (sign: 1 | -1): Recipe =>
