@@ -4,6 +4,7 @@ import { browserPath, type Opened, openTable } from './open-table.js';
 import { files } from './stories/files.js';
 import { forEveryone } from './stories/for-everyone.js';
 import { handles } from './stories/handles.js';
+import { headings } from './stories/headings.js';
 import { offline } from './stories/offline.js';
 import { photographs } from './stories/photographs.js';
 import { sheet } from './stories/sheet.js';
@@ -22,6 +23,7 @@ describe.skipIf(browserPath === undefined)(
     sheet(() => opened);
     handles(() => opened);
     onTheTable(() => opened);
+    headings(() => opened);
     walking(() => opened);
     files(() => opened);
     photographs(() => opened);

@@ -103,7 +103,7 @@ export const forEveryone = (opened: () => Opened) =>
       await handle.waitFor();
       const at = (await handle.boundingBox())!;
       // Big enough for a finger.
-      expect(Math.min(at.width, at.height)).toBeGreaterThanOrEqual(44);
+      expect(Math.round(Math.min(at.width, at.height))).toBeGreaterThanOrEqual(44);
       const [x, y] = [at.x + at.width / 2, at.y + at.height / 2];
       await fingers('touchStart', [x, y]);
       for (let i = 1; i <= 5; i++) await fingers('touchMove', [x + i * 8, y - i]);

@@ -1,6 +1,8 @@
 import { catalogueOf, sheetOfRecord, wordsOf } from '@paperhinge/sheet';
+import { clothsOf } from './cloths.js';
 import { heldOf } from './handles.js';
 import { measured } from './measured.js';
+import { sewnOf } from './sewn.js';
 import { fileFor, pagesOf } from './take-away.js';
 import { faultsTold, told } from './told.js';
 import { tracedPattern } from './trace.js';
@@ -25,6 +27,8 @@ self.onmessage = ({ data }: MessageEvent<Question>) => {
   else if ('make' in data) void make(data);
   else if ('whole' in data)
     void bring(data.id, async ({ states, before }) => ({ whole: wholeOf(states.at(-1)!.pattern, before) }));
+  else if ('cloths' in data) void bring(data.id, async done => ({ cloths: clothsOf(done) }));
+  else if ('sewn' in data) void bring(data.id, async done => ({ sewn: sewnOf(done, data.sewn) }));
   else if ('measure' in data)
     void bring(data.id, async ({ states }) => ({
       measured: measured(states.at(-1)!.pattern, data.measure),

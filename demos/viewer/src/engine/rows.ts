@@ -13,7 +13,7 @@ export function girthRows(
   { say }: Words,
 ): readonly Row[] {
   const girths = girthsBesideBody(wearer, levelGirths(before), Object.fromEntries(after));
-  return Object.entries(girths).flatMap(([level, { afterMm, easeMm }]): readonly Row[] =>
+  return Object.entries(girths).flatMap(([level, { bodyMm, afterMm, easeMm }]): readonly Row[] =>
     afterMm === undefined || easeMm === undefined
       ? []
       : [
@@ -21,6 +21,8 @@ export function girthRows(
             text: `${say.name(level)} ${say.length(afterMm)}`,
             detail: say.change(easeMm),
             tone: easeMm < 0 ? 'care' : 'sound',
+            level,
+            ...(bodyMm === undefined ? {} : { body: say.length(bodyMm) }),
           },
         ],
   );

@@ -73,6 +73,9 @@ export interface Row {
   readonly where?: Where;
   /** A seam that can be walked. */
   readonly seam?: string;
+  /** The level that a girth is taken at, by the line's name, and the body's own measure there. */
+  readonly level?: string;
+  readonly body?: string;
   /** What it speaks of, as it lights up on the table. */
   readonly lights?: readonly string[];
 }
@@ -235,6 +238,8 @@ export interface Joined {
   readonly piece: string;
   readonly path: string;
   readonly box: Box;
+  /** SVG order: carries the piece's own mm to where it lies. */
+  readonly matrix: readonly [number, number, number, number, number, number];
 }
 /** The garment laid out whole, after and before. */
 export interface Whole {
@@ -244,6 +249,38 @@ export interface Whole {
 export interface AskWhole {
   readonly id: number;
   readonly whole: true;
+}
+/** A piece of cloth as it lies under what is cut of it, x across it and y along it. */
+export interface LaidCloth {
+  /** "Buy 1.25 m of main 150 cm wide, opened out.", or which piece no cloth of that width holds. */
+  readonly told: string;
+  readonly isTooNarrow: boolean;
+  readonly name: string;
+  /** mm; none where it is too narrow. */
+  readonly acrossMm: number;
+  readonly lengthMm: number;
+  readonly cut: readonly {
+    readonly title: string;
+    readonly path: string;
+    readonly middle: readonly [number, number];
+    /** mm across. */
+    readonly width: number;
+  }[];
+}
+export interface AskCloths {
+  readonly id: number;
+  readonly cloths: true;
+}
+/** What is joined once a job of the making is done, as it lies flat then. */
+export interface Sewn {
+  readonly pieces: readonly Joined[];
+  /** The edges and darts that the job is done to. */
+  readonly lit: readonly string[];
+}
+export interface AskSewn {
+  readonly id: number;
+  /** The job's place in the order of work. */
+  readonly sewn: number;
 }
 /** mm from one point of a piece to another. */
 export interface Measured {
@@ -292,12 +329,24 @@ export interface Made {
 }
 
 /** All that the engine is asked. */
-export type Question = AskMade | Ask | TakeAway | TryOut | AskWalk | AskPages | AskWhole | AskMeasured;
+export type Question =
+  | AskMade
+  | Ask
+  | TakeAway
+  | TryOut
+  | AskWalk
+  | AskPages
+  | AskWhole
+  | AskCloths
+  | AskSewn
+  | AskMeasured;
 export type Answer =
   | { readonly id: number; readonly tried: Tried }
   | ({ readonly id: number } & Made)
   | { readonly id: number; readonly walk: Walk | undefined }
   | { readonly id: number; readonly whole: Whole }
+  | { readonly id: number; readonly cloths: readonly LaidCloth[] }
+  | { readonly id: number; readonly sewn: Sewn | undefined }
   | { readonly id: number; readonly measured: Measured }
   | { readonly id: number; readonly view: View }
   | { readonly id: number; readonly held: Held }

@@ -78,13 +78,42 @@ export function wholeOf(after: Pattern, before: Pattern): Whole {
   return { after: drawn(now), before: drawn(was) };
 }
 
+/**
+ * What hangs together once seams are sewn, of what some pieces are sewn to: laid flat about the largest of them.
+ * A piece that no such seam holds lies by itself beside the others.
+ */
+export function joinedBy(
+  pattern: Pattern,
+  seams: ReadonlySet<string>,
+  pieces: ReadonlySet<string>,
+): readonly Joined[] {
+  let left = [...pattern.pieces].sort((p, q) => area(q) - area(p));
+  let x = 0;
+  const laid: Joined[] = [];
+  for (let first = left[0]; first; first = left[0]) {
+    const together = joinedTo(pattern, first, left, seam => seams.has(seam.name));
+    left = left.filter(p => !together.some(t => t.piece === p));
+    if (!together.some(t => pieces.has(t.piece.name))) continue;
+    const boxes = together.map(({ piece, matrix }) =>
+      boundsOfPath(transformedPath(outlinePath(piece.outline), matrix)),
+    );
+    const [from, to] = [Math.min(...boxes.map(b => b.min.x)), Math.max(...boxes.map(b => b.max.x))];
+    const shift = translation({ x: x - from, y: -Math.min(...boxes.map(b => b.min.y)) });
+    laid.push(...together.map(t => joined(t, shift)));
+    x += to - from + gap;
+  }
+  return laid;
+}
+
 function joined({ piece, matrix }: Placed, shift: Affine): Joined {
-  const path = transformedPath(outlinePath(piece.outline), compose(matrix, shift));
+  const placed = compose(matrix, shift);
+  const path = transformedPath(outlinePath(piece.outline), placed);
   const { min, max } = boundsOfPath(path);
   return {
     piece: piece.name,
     path: toPathData(path).replace(/(\.\d{2})\d+/g, '$1'),
     box: [min.x, min.y, max.x - min.x, max.y - min.y],
+    matrix: [placed.a, placed.b, placed.c, placed.d, placed.e, placed.f],
   };
 }
 

@@ -1,4 +1,4 @@
-import { cautionsFor, overTheHead, verbs } from '@paperhinge/alter';
+import { cautionsFor, type OrderedJob, overTheHead, verbs } from '@paperhinge/alter';
 import {
   type Finding,
   measurePattern,
@@ -43,6 +43,8 @@ export interface Worked {
   /** The steps that were done, and what stood before each and after the last. */
   readonly steps: readonly Step[];
   readonly states: readonly State[];
+  /** The making of what stands at the end. */
+  readonly order: readonly OrderedJob[];
 }
 
 /** The steps of the last sheet; older ones are let go, and what came of them with them. */
@@ -169,7 +171,19 @@ export function work(ask: Ask, catalogue: Catalogue): { readonly view: View; rea
     milliseconds: performance.now() - started,
   };
   const upTo = { steps: written.slice(0, ask.needle), states: states.slice(0, ask.needle + 1) };
-  return { view, worked: { sheet, pattern, before, readFindings, words, language: ask.language, ...upTo } };
+  return {
+    view,
+    worked: {
+      sheet,
+      pattern,
+      before,
+      readFindings,
+      words,
+      language: ask.language,
+      order: run.order,
+      ...upTo,
+    },
+  };
 }
 
 /** What stands at the end. Before all steps are done, what the sheet says of things that they make has nothing to be said of. */

@@ -1,5 +1,5 @@
 import { createResource, createSignal } from 'solid-js';
-import type { Measured, Touched } from '../engine/view.js';
+import type { LaidCloth, Measured, PagesPicture, Touched } from '../engine/view.js';
 import type { Engine } from './engine.js';
 
 /** A measurement on one piece, in its own mm. */
@@ -9,6 +9,9 @@ export interface Measuring {
   readonly to?: readonly [number, number];
   readonly came?: Measured | undefined;
 }
+
+/** The headings of the sheet, by the names their sections carry. */
+export type Heading = 'for-whom' | 'cloth' | 'alter' | 'sews' | 'making' | 'away';
 
 /** What of the garment is being looked at: touched, lit, read, measured, walked, seen whole. */
 export function createAttention(engine: Engine) {
@@ -21,6 +24,7 @@ export function createAttention(engine: Engine) {
   /** Where a measurement begins, and what it came to. */
   const [measuring, setMeasuring] = createSignal<Measuring>();
   const { walk, setWalking } = createWalk(engine);
+  const read = createRead(engine);
   return {
     touched,
     setTouched,
@@ -35,6 +39,7 @@ export function createAttention(engine: Engine) {
     walk,
     setWalking,
     ...createSeenWhole(engine),
+    ...read,
     /** Another garment: nothing of the last one is looked at. */
     lookAway: (): void => {
       setTouched(undefined);
@@ -42,6 +47,7 @@ export function createAttention(engine: Engine) {
       setMeasuring(undefined);
       setOpen(undefined);
       setToDrag(undefined);
+      read.setReading('alter');
     },
   };
 }
@@ -71,4 +77,32 @@ function createSeenWhole(engine: Engine) {
     () => engine.whole(),
   );
   return { seenWhole, setSeenWhole, whole: () => (seenWhole() ? whole.latest : undefined) };
+}
+
+/** What the table answers to the heading that is read: the cloths with their pieces, a job of the making, the pages. */
+function createRead(engine: Engine) {
+  const [reading, setReading] = createSignal<Heading>('alter');
+  const [cloths, setCloths] = createSignal<readonly LaidCloth[]>();
+  const [pages, setPages] = createSignal<PagesPicture>();
+  /** The job that is pointed at, by its place in the order of work. */
+  const [job, setJob] = createSignal<number>();
+  const [sewn] = createResource(
+    () => (reading() === 'making' && engine.view() ? job() : undefined),
+    at => engine.sewn(at),
+  );
+  return {
+    reading,
+    setReading,
+    cloths,
+    setCloths,
+    pages,
+    setPages,
+    setJob,
+    /** Something else than the pieces lies on the table for the heading that is read. */
+    answers: (): boolean =>
+      (reading() === 'cloth' && cloths() !== undefined) ||
+      (reading() === 'away' && pages() !== undefined) ||
+      (reading() === 'making' && job() !== undefined && sewn.latest !== undefined),
+    sewn: () => (reading() === 'making' && job() !== undefined ? sewn.latest : undefined),
+  };
 }

@@ -8,8 +8,10 @@ import type {
   Declared,
   Fault,
   Held,
+  LaidCloth,
   Made,
   Measured,
+  Sewn,
   TakeAway,
   Tried,
   TryOut,
@@ -63,6 +65,14 @@ export function createEngine() {
     whole: async (): Promise<Whole | undefined> => {
       const answer = await request({ whole: true });
       return 'whole' in answer ? answer.whole : undefined;
+    },
+    cloths: async (): Promise<readonly LaidCloth[]> => {
+      const answer = await request({ cloths: true });
+      return 'cloths' in answer ? answer.cloths : [];
+    },
+    sewn: async (job: number): Promise<Sewn | undefined> => {
+      const answer = await request({ sewn: job });
+      return 'sewn' in answer ? answer.sewn : undefined;
     },
     measure: async (measure: AskMeasured['measure']): Promise<Measured | undefined> => {
       const answer = await request({ measure });

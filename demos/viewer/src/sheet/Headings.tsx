@@ -1,9 +1,12 @@
 import type { Where } from '@paperhinge/geometry';
 import { createEffect, createSignal, For, Show } from 'solid-js';
 import type { Row } from '../engine/view.js';
+import { createAnew } from '../job/asked-anew.js';
 import type { Garment } from '../job/garment.js';
 import { pageWords } from '../words.js';
 import { Blank } from './Blank.jsx';
+import { HeadingRead } from './HeadingRead.jsx';
+import { createInSight } from './in-sight.js';
 
 const length = { kind: 'length', giving: 'needed', least: 0, most: 5000 } as const;
 const share = { kind: 'share', giving: 'needed', least: 0, most: 3 } as const;
@@ -19,7 +22,9 @@ export function ForWhom(props: { readonly garment: Garment }) {
   const measures = () => Object.keys(wearer());
   return (
     <section aria-labelledby="for-whom">
-      <h2 id="for-whom">{say().forWhom}</h2>
+      <HeadingRead garment={garment} heading="for-whom">
+        {say().forWhom}
+      </HeadingRead>
       <p class="sentence">
         <Show when={measures().length > 0} fallback={say().nothing}>
           <For each={measures()}>
@@ -84,7 +89,9 @@ export function OfWhatCloth(props: { readonly garment: Garment }) {
   return (
     <Show when={cloths().length > 0}>
       <section aria-labelledby="cloth">
-        <h2 id="cloth">{say().cloth}</h2>
+        <HeadingRead garment={garment} heading="cloth">
+          {say().cloth}
+        </HeadingRead>
         <p class="sentence">
           <For each={cloths()}>
             {(name, i) => (
@@ -101,8 +108,35 @@ export function OfWhatCloth(props: { readonly garment: Garment }) {
             )}
           </For>
         </p>
+        <ToBuy garment={garment} />
       </section>
     </Show>
+  );
+}
+
+/** How much of each cloth to buy, laid out anew after each change while it is in sight. */
+function ToBuy(props: { readonly garment: Garment }) {
+  const { garment } = props;
+  let place: HTMLDivElement | undefined;
+  const seen = createInSight(() => place!);
+  const laid = createAnew(
+    garment.engine.view,
+    () => (seen() || garment.reading() === 'cloth' ? true : undefined),
+    garment.engine.cloths,
+  );
+  // The table shows the same.
+  createEffect(() => garment.setCloths(laid()));
+  return (
+    <div ref={place} class="to-buy">
+      <For each={laid()}>
+        {({ told, isTooNarrow }) => (
+          <p class="came" classList={{ care: isTooNarrow }}>
+            {isTooNarrow ? '▲ ' : ''}
+            {told}
+          </p>
+        )}
+      </For>
+    </div>
   );
 }
 
@@ -113,7 +147,9 @@ export function DoesItSew(props: { readonly garment: Garment; readonly fly: (whe
   const view = garment.engine.view;
   return (
     <section aria-labelledby="sews">
-      <h2 id="sews">{say().sews}</h2>
+      <HeadingRead garment={garment} heading="sews">
+        {say().sews}
+      </HeadingRead>
       <ul class="rows">
         <For each={view()?.seams}>
           {row => (
@@ -157,6 +193,8 @@ export function HowToMakeIt(props: { readonly garment: Garment }) {
   createEffect(() => {
     const job = pointed() ?? reached();
     garment.setLit(job && new Set(job.lights));
+    const at = job ? (garment.engine.view()?.making.indexOf(job) ?? -1) : -1;
+    garment.setJob(at < 0 ? undefined : at);
   });
   // Keys that reach a job scroll it into sight under a hand that lies still: that hand points at nothing.
   const reachByKeys = (job: Row) => {
@@ -165,7 +203,9 @@ export function HowToMakeIt(props: { readonly garment: Garment }) {
   };
   return (
     <section aria-labelledby="making">
-      <h2 id="making">{say().making}</h2>
+      <HeadingRead garment={garment} heading="making">
+        {say().making}
+      </HeadingRead>
       <ol class="making">
         <For each={garment.engine.view()?.making}>
           {job => (

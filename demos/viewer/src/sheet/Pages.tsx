@@ -6,7 +6,7 @@ import { PagesDrawn } from './PagesDrawn.jsx';
 import { createPages } from './pages-asked.js';
 
 /** The pages that the large sheet is cut into: not the cover, nor the lists. */
-const tilesOf = ({ pages }: PagesPicture) => pages.filter(p => p.kind === 'tile');
+export const tilesOf = ({ pages }: PagesPicture) => pages.filter(p => p.kind === 'tile');
 
 /** A live picture of the pages, while it is in sight: the large sheet, cut apart as it will come out. */
 export function Pages(props: { readonly garment: Garment; readonly paper: string }) {

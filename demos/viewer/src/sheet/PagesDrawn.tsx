@@ -6,25 +6,35 @@ import type { Garment } from '../job/garment.js';
 const room = 8,
   labelDown = 18;
 
-/** The box round all windows, as a view box. */
-function viewBoxOf(windows: readonly Box[]): string {
+/** The box round all windows, in mm. */
+export function boxOfPages(windows: readonly Box[]): Box {
   const x = Math.min(...windows.map(w => w[0])),
     y = Math.min(...windows.map(w => w[1]));
   const right = Math.max(...windows.map(w => w[0] + w[2])),
     bottom = Math.max(...windows.map(w => w[1] + w[3]));
-  return `${x - room} ${y - room} ${right - x + 2 * room} ${bottom - y + 2 * room}`;
+  return [x - room, y - room, right - x + 2 * room, bottom - y + 2 * room];
 }
 
-/** The large sheet: its pages, the pieces where they lie on it, the pages' labels over them. */
-export function PagesDrawn(props: {
+interface PagesInkProps {
   readonly garment: Garment;
   readonly tiles: PagesPicture['pages'];
   readonly pieces: PagesPicture['pieces'];
-  readonly label: string;
-}) {
+}
+
+/** The large sheet as a picture of its own. */
+export function PagesDrawn(props: PagesInkProps & { readonly label: string }) {
+  return (
+    <svg viewBox={boxOfPages(props.tiles.map(p => p.window)).join(' ')} role="img" aria-label={props.label}>
+      <PagesInk garment={props.garment} tiles={props.tiles} pieces={props.pieces} />
+    </svg>
+  );
+}
+
+/** The large sheet: its pages, the pieces where they lie on it, the pages' labels over them. */
+export function PagesInk(props: PagesInkProps) {
   const cutting = (name: string) => props.garment.engine.view()?.pieces.find(p => p.name === name)?.cutting;
   return (
-    <svg viewBox={viewBoxOf(props.tiles.map(p => p.window))} role="img" aria-label={props.label}>
+    <>
       <For each={props.tiles}>
         {({ window: [x, y, width, height] }) => (
           <rect class="tile" x={x} y={y} width={width} height={height} />
@@ -42,6 +52,6 @@ export function PagesDrawn(props: {
           </text>
         )}
       </For>
-    </svg>
+    </>
   );
 }

@@ -4,6 +4,7 @@ import { bundleOf, stemOf } from '../job/files.js';
 import type { Garment } from '../job/garment.js';
 import { save } from '../job/saving.js';
 import { pageWords } from '../words.js';
+import { HeadingRead } from './HeadingRead.jsx';
 import { Pages } from './Pages.jsx';
 import { PrintSentence } from './PrintSentence.jsx';
 import { papersOf } from './printed.js';
@@ -21,7 +22,9 @@ export function ToTakeAway(props: { readonly garment: Garment; readonly onProjec
   };
   return (
     <section aria-labelledby="away">
-      <h2 id="away">{say().away}</h2>
+      <HeadingRead garment={garment} heading="away">
+        {say().away}
+      </HeadingRead>
       <PrintSentence garment={garment} />
       <Pages garment={garment} paper={papersOf(garment)[0] ?? 'a4'} />
       <ul class="away">

@@ -3,7 +3,9 @@ import { Index, Show } from 'solid-js';
 import type { Garment } from '../job/garment.js';
 import { pageWords } from '../words.js';
 import { AndThen } from './AndThen.jsx';
+import { HeadingRead } from './HeadingRead.jsx';
 import { DoesItSew, ForWhom, HowToMakeIt, OfWhatCloth } from './Headings.jsx';
+import { readAlong } from './read-along.js';
 import { Step } from './Step.jsx';
 import { ToTakeAway } from './TakeAway.jsx';
 import { Thread } from './Thread.jsx';
@@ -21,7 +23,7 @@ export function Written(props: WrittenProps) {
   const { garment } = props;
   const say = () => pageWords[garment.language()];
   return (
-    <div class="written">
+    <div class="written" tabindex="0" ref={sheet => readAlong(sheet, garment.setReading)}>
       <Title garment={garment} asText={props.asText} onAsText={props.onAsText} />
       <Show when={garment.engine.refused()}>
         <p class="refused" role="alert">
@@ -70,7 +72,9 @@ function Alterations(props: { readonly garment: Garment }) {
   let list: HTMLOListElement | undefined;
   return (
     <section aria-labelledby="alter">
-      <h2 id="alter">{say().alter}</h2>
+      <HeadingRead garment={garment} heading="alter">
+        {say().alter}
+      </HeadingRead>
       <div class="threaded">
         <ol class="steps" ref={list}>
           <Index each={garment.steps()}>

@@ -2,6 +2,7 @@ import { Index, Show } from 'solid-js';
 import type { PieceView } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
 import { Drawn } from './Drawn.jsx';
+import { Levels } from './Levels.jsx';
 import type { Layout } from './layout.js';
 
 /** The pieces as they lie on the table, before as a ghost under after; while the hand holds a figure, the ghost is what it took hold of. */
@@ -31,6 +32,9 @@ export function Lying(props: {
             isTouched={name => props.isTouched(piece().name, name)}
             isLit={name => props.garment.lit()?.has(`${piece().name}.${name}`) ?? false}
           />
+          <Show when={props.garment.reading() === 'for-whom'}>
+            <Levels garment={props.garment} piece={piece()} scale={props.scale} />
+          </Show>
           <Show when={heldGhost(piece())}>{ghost => <path class="ghost" d={ghost()} />}</Show>
         </g>
       )}

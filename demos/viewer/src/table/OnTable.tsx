@@ -1,5 +1,6 @@
 import { Match, Switch } from 'solid-js';
 import type { Garment } from '../job/garment.js';
+import { ClothsLaid, PagesLaid, SewnSoFar } from './Answered.jsx';
 import { Lying } from './Lying.jsx';
 import type { Showing } from './showing.js';
 import { WalkedPieces } from './WalkedPieces.jsx';
@@ -35,6 +36,13 @@ export function OnTable(props: { readonly garment: Garment; readonly showing: Sh
               <WalkedPieces walk={walk()} station={station()} pieces={layout.pieces()} scale={scale()} />
             )}
           </Match>
+          <Match when={garment.reading() === 'cloth' && garment.cloths()}>
+            {cloths => <ClothsLaid cloths={cloths()} scale={scale()} />}
+          </Match>
+          <Match when={garment.reading() === 'away' && garment.pages()}>
+            <PagesLaid garment={garment} />
+          </Match>
+          <Match when={garment.sewn()}>{sewn => <SewnSoFar garment={garment} sewn={sewn()} />}</Match>
           <Match when={garment.whole()}>{seen => <WholeGarment whole={seen()} ghosts={ghosts()} />}</Match>
         </Switch>
       </g>

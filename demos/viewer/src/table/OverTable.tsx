@@ -20,7 +20,7 @@ export function OverTable(props: { readonly garment: Garment; readonly showing: 
     <>
       <ListView pieces={pieces()} onTouch={touching.touch} />
       <Measure garment={garment} camera={camera()} placeOf={placeOf} />
-      <Show when={!garment.walk() && !garment.whole() && !garment.measuring()}>
+      <Show when={!garment.walk() && !garment.whole() && !garment.measuring() && !garment.answers()}>
         <Handles garment={garment} camera={camera()} placeOf={placeOf} onDrag={hold} />
       </Show>
       <Corner

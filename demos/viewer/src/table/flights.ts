@@ -2,6 +2,7 @@ import type { Where } from '@paperhinge/geometry';
 import { type Accessor, createEffect, createMemo, on } from 'solid-js';
 import type { Box, Touched } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
+import { boxOfCloths, boxOfLaidPages, boxOfSewn } from './Answered.jsx';
 import type { CameraControl } from './camera.js';
 import type { Layout } from './layout.js';
 import type { Room } from './room.js';
@@ -37,9 +38,23 @@ export function createFlights(
   createEffect(
     on(isSeenWhole, isWhole => flyTo(isWhole ? boxOfWhole(garment.whole()!) : whole()), { defer: true }),
   );
+  // What the heading that is read shows is flown to when it comes and when it goes, not whenever it changes.
+  const answered = createMemo(() => {
+    const reading = garment.reading();
+    if (reading === 'cloth' && garment.cloths()) return reading;
+    if (reading === 'away' && garment.pages()) return reading;
+    return garment.sewn() ? `sewn ${garment.sewn()!.lit.join(' ')}` : '';
+  });
+  const toAnswer = (answer: string) => {
+    if (answer === 'cloth') flyTo(boxOfCloths(garment.cloths()!));
+    else if (answer === 'away') flyTo(boxOfLaidPages(garment));
+    else flyTo(garment.sewn() ? boxOfSewn(garment.sewn()!) : whole());
+  };
+  createEffect(on(answered, toAnswer, { defer: true }));
   return {
     /** Flies to a piece and touches what is meant of it. */
     goTo: (where: Where): void => {
+      garment.setReading('sews');
       const piece = pieces().find(p => p.name === where.piece);
       if (!piece) return;
       const [dx, dy] = placeOf(piece.name);

@@ -42,7 +42,7 @@ export function createTouching(
       return;
     }
     garment.setMeasuring(undefined);
-    if (garment.walk() || garment.whole()) return;
+    if (garment.walk() || garment.whole() || garment.answers()) return;
     const drawn = target.closest<SVGElement>('[data-kind]');
     const { kind, piece, name } = drawn?.dataset ?? {};
     if (kind && piece)

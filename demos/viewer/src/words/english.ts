@@ -81,6 +81,7 @@ export const english: PageWords = {
   sewnTo: 'sewn to',
   drawer: 'How far the sheet is pulled up',
   more: 'and more:',
+  body: 'body',
   garmentHas: 'The garment, and what it has more than the body:',
   wide: 'wide',
   stretching: 'stretching',

@@ -80,6 +80,7 @@ export const german: PageWords = {
   sewnTo: 'genäht an',
   drawer: 'Wie weit das Blatt hochgezogen ist',
   more: 'und weitere:',
+  body: 'Körper',
   garmentHas: 'Das Kleidungsstück, und was es mehr hat als der Körper:',
   wide: 'breit',
   stretching: 'dehnt sich um',

@@ -93,6 +93,7 @@ type Plain =
   | 'sewnTo'
   | 'drawer'
   | 'more'
+  | 'body'
   | 'garmentHas'
   | 'wide'
   | 'stretching'
