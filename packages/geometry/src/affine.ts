@@ -47,6 +47,19 @@ export const compose = (first: Affine, then: Affine): Affine => ({
   f: then.b * first.e + then.d * first.f + then.f,
 });
 
+/** The map that undoes one; of a map that flattens everything onto a line there is none, and its entries are not finite. */
+export function inverse({ a, b, c, d, e, f }: Affine): Affine {
+  const det = a * d - b * c;
+  return {
+    a: d / det,
+    b: -b / det,
+    c: -c / det,
+    d: a / det,
+    e: (c * f - d * e) / det,
+    f: (b * e - a * f) / det,
+  };
+}
+
 /** Where a map carries a point, in mm. */
 export const apply = (m: Affine, p: Point): Point => ({
   x: m.a * p.x + m.c * p.y + m.e,

@@ -9,6 +9,8 @@ export const onTheTable = (opened: () => Opened) =>
     test('a corner is touched, and measured from to another', async () => {
       const corner = (name: string) =>
         table().locator(`.table path.reach[data-piece="sleeve"][data-kind="corner"][data-name="${name}"]`);
+      // Once the engine has answered, nothing on the table shifts any more.
+      await table().locator('.handle').first().waitFor();
       await corner('underarm-front, hem').dispatchEvent('click');
       await expect.poll(() => table().locator('.slip').textContent()).toMatch(/\d+(\.\d+)?°/);
       await table().getByRole('button', { name: 'Measure from here' }).click();
@@ -44,6 +46,35 @@ export const onTheTable = (opened: () => Opened) =>
       await table().keyboard.press('Alt+ArrowDown');
       await expect.poll(async () => (await at()).y).not.toBe(laid);
       await table().keyboard.press('Escape');
+    });
+
+    test('a piece is turned, and what is sewn to an edge is laid to it', async () => {
+      const edge = (piece: string, name: string) =>
+        table().locator(`.table path.reach[data-piece="${piece}"][data-name="${name}"]`).first();
+      const paper = (piece: string) => table().locator(`.table path.paper[data-piece="${piece}"]`);
+      const box = async (of: ReturnType<typeof edge>) => (await of.boundingBox())!;
+      const upright = await box(paper('sleeve'));
+      const title = table().locator('.title[data-piece="sleeve"]');
+      await title.dispatchEvent('click');
+      await table().getByRole('button', { name: 'Turn it by a quarter' }).click();
+      // But for the stroke of what was touched, a few px.
+      const isAsWideAs = async (px: number) => Math.abs((await box(paper('sleeve'))).width - px) < 8;
+      await expect.poll(() => isAsWideAs(upright.height)).toBe(true);
+      // Its title can still be read.
+      const words = await box(title.locator('text').first());
+      expect(words.width).toBeGreaterThan(words.height);
+      await table().keyboard.press('Escape');
+      await edge('front', 'shoulder').dispatchEvent('click');
+      await table().getByRole('button', { name: 'Lay to it what is sewn there: shoulder' }).click();
+      const apart = async () => {
+        const [f, b] = [await box(edge('front', 'shoulder')), await box(edge('back', 'shoulder'))];
+        return Math.hypot(f.x + f.width / 2 - b.x - b.width / 2, f.y + f.height / 2 - b.y - b.height / 2);
+      };
+      await expect.poll(apart).toBeLessThan(8);
+      await table().locator('section.table').dispatchEvent('click');
+      await table().getByRole('button', { name: 'Lay all pieces back in their rows' }).click();
+      await expect.poll(() => isAsWideAs(upright.width)).toBe(true);
+      expect(await apart()).toBeGreaterThan(50);
     });
 
     test('the garment is seen whole: front and back, both halves, two sleeves on each', async () => {

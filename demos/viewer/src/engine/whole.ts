@@ -15,6 +15,7 @@ import {
   type Affine,
   compose,
   identity,
+  inverse,
   mirror,
   subtract,
   translation,
@@ -185,17 +186,4 @@ function neighbour(
     if (q && x) return { piece: x, matrix: compose(inverse(ontoA), q.matrix) };
   }
   return undefined;
-}
-
-/** Of a rigid map, mirrored or not. */
-function inverse({ a, b, c, d, e, f }: Affine): Affine {
-  const det = a * d - b * c;
-  return {
-    a: d / det,
-    b: -b / det,
-    c: -c / det,
-    d: a / det,
-    e: (c * f - d * e) / det,
-    f: (b * e - a * f) / det,
-  };
 }

@@ -7,6 +7,8 @@ export function Drawn(props: {
   readonly scale: number;
   readonly isTouched: (name?: string) => boolean;
   readonly isLit: (name: string) => boolean;
+  /** Stands its title upright, if it is turned. */
+  readonly upright?: string;
   /** The piece is taken hold of by its title. */
   readonly onGrab?: (event: PointerEvent) => void;
   /** Turned over, its title would read backwards. */
@@ -41,7 +43,12 @@ export function Drawn(props: {
         )}
       </Index>
       <Show when={!props.untitled}>
-        <Title piece={props.piece} scale={props.scale} onGrab={event => props.onGrab?.(event)} />
+        <Title
+          piece={props.piece}
+          scale={props.scale}
+          upright={props.upright ?? ''}
+          onGrab={event => props.onGrab?.(event)}
+        />
       </Show>
     </>
   );
@@ -55,6 +62,7 @@ const titleRoom = 90,
 function Title(props: {
   readonly piece: PieceView;
   readonly scale: number;
+  readonly upright: string;
   readonly onGrab: (event: PointerEvent) => void;
 }) {
   const at = (): readonly [number, number] => {
@@ -65,7 +73,7 @@ function Title(props: {
   };
   return (
     <g
-      transform={`translate(${at().join(' ')}) scale(${1 / props.scale})`}
+      transform={`translate(${at().join(' ')}) scale(${1 / props.scale}) ${props.upright}`}
       class="title"
       data-kind="piece"
       data-piece={props.piece.name}

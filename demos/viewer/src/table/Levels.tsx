@@ -8,6 +8,8 @@ export function Levels(props: {
   readonly garment: Garment;
   readonly piece: PieceView;
   readonly scale: number;
+  /** Stands its words upright. */
+  readonly upright: string;
 }) {
   const girth = ({ name }: Part) => props.garment.engine.view()?.girths.find(g => g.level === name);
   const levels = () => props.piece.parts.filter(p => p.kind === 'line' && p.sort === 'level');
@@ -21,7 +23,7 @@ export function Levels(props: {
               <path class="read" d={line.path} />
               <g
                 class="girth"
-                transform={`translate(${props.piece.box[0]} ${heightOf(line)}) scale(${1 / props.scale})`}
+                transform={`translate(${props.piece.box[0]} ${heightOf(line)}) scale(${1 / props.scale}) ${props.upright}`}
               >
                 <text x="10" y="-6">
                   {row().text}

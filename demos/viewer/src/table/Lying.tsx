@@ -4,6 +4,7 @@ import type { Garment } from '../job/garment.js';
 import { Drawn } from './Drawn.jsx';
 import { Levels } from './Levels.jsx';
 import type { Layout } from './layout.js';
+import { inSvg, upright } from './lie.js';
 
 /** The pieces as they lie on the table, before as a ghost under after; while the hand holds a figure, the ghost is what it took hold of. */
 export function Lying(props: {
@@ -21,19 +22,25 @@ export function Lying(props: {
   return (
     <Index each={props.layout.pieces()}>
       {piece => (
-        <g transform={`translate(${props.layout.placeOf(piece().name).join(' ')})`}>
+        <g transform={inSvg(props.layout.lieOf(piece().name))}>
           <Show when={!props.held && props.ghosts && piece().before}>
             {ghost => <path class="ghost" d={ghost()} />}
           </Show>
           <Drawn
             piece={piece()}
             scale={props.scale}
+            upright={upright(props.layout.lieOf(piece().name))}
             onGrab={event => props.layout.moving.grab(event, piece().name)}
             isTouched={name => props.isTouched(piece().name, name)}
             isLit={name => props.garment.lit()?.has(`${piece().name}.${name}`) ?? false}
           />
           <Show when={props.garment.reading() === 'for-whom'}>
-            <Levels garment={props.garment} piece={piece()} scale={props.scale} />
+            <Levels
+              garment={props.garment}
+              piece={piece()}
+              scale={props.scale}
+              upright={upright(props.layout.lieOf(piece().name))}
+            />
           </Show>
           <Show when={heldGhost(piece())}>{ghost => <path class="ghost" d={ghost()} />}</Show>
         </g>

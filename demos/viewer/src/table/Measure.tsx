@@ -3,16 +3,17 @@ import type { Garment } from '../job/garment.js';
 import { lengthText } from '../sheet/figures.js';
 import { pageWords } from '../words.js';
 import { type Camera, onScreen, type Place } from './camera.js';
+import type { Lie } from './lie.js';
 
 /** A measurement on a piece: a line between two points, straight and along the edge they lie on. */
 export function Measure(props: {
   readonly garment: Garment;
   readonly camera: Camera;
-  readonly placeOf: (piece: string) => Place;
+  readonly lieOf: (piece: string) => Lie;
 }) {
   const { garment } = props;
   const say = () => pageWords[garment.language()];
-  const px = (piece: string, at: Place): Place => onScreen(props.camera, props.placeOf(piece), at);
+  const px = (piece: string, at: Place): Place => onScreen(props.camera, props.lieOf(piece), at);
   return (
     <Show when={garment.measuring()}>
       {measuring => {

@@ -1,3 +1,4 @@
+import { applyToVector } from '@paperhinge/geometry/plane';
 import type { Handle } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
 import { stepsByKey } from '../sheet/figures.js';
@@ -24,10 +25,14 @@ export function OneHandle(props: {
   /** What the hand holds, else what the sheet says: the drawing answers a moment later. */
   const figure = () => (isHeld(props.handle) ? drag()!.figure : figureGiven(garment, props.handle));
   const at = () => {
-    const { camera, placeOf } = props.seen;
-    return onScreen(camera(), placeOf(props.handle.piece), placeAt(props.handle, figure()));
+    const { camera, lieOf } = props.seen;
+    return onScreen(camera(), lieOf(props.handle.piece), placeAt(props.handle, figure()));
   };
-  const turn = () => (Math.atan2(props.handle.along[1], props.handle.along[0]) * 180) / Math.PI;
+  const turn = () => {
+    const [x, y] = props.handle.along;
+    const way = applyToVector(props.seen.lieOf(props.handle.piece), { x, y });
+    return (Math.atan2(way.y, way.x) * 180) / Math.PI;
+  };
   const isShown = () => garment.toDrag() === props.handle.step && !drag();
   const said = () => figureText(props.handle, figure(), garment.unit());
   const keys = (event: KeyboardEvent) => {

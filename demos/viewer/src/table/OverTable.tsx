@@ -15,13 +15,13 @@ import { Walking } from './Walking.jsx';
 export function OverTable(props: { readonly garment: Garment; readonly showing: Showing }) {
   const { garment } = props;
   const { camera, layout, touching, hold, ghosts, turnGhosts, shelf, setShelf } = props.showing;
-  const { pieces, placeOf } = layout;
+  const { pieces, lieOf } = layout;
   return (
     <>
       <ListView pieces={pieces()} onTouch={touching.touch} />
-      <Measure garment={garment} camera={camera()} placeOf={placeOf} />
+      <Measure garment={garment} camera={camera()} lieOf={lieOf} />
       <Show when={!garment.walk() && !garment.whole() && !garment.measuring() && !garment.answers()}>
-        <Handles garment={garment} camera={camera()} placeOf={placeOf} onDrag={hold} />
+        <Handles garment={garment} camera={camera()} lieOf={lieOf} onDrag={hold} />
       </Show>
       <Corner
         garment={garment}
@@ -56,6 +56,7 @@ function WalkOrSlip(props: { readonly garment: Garment; readonly showing: Showin
               thing={thing()}
               at={touching.slipAt()}
               piece={layout.pieces().find(p => p.name === thing().piece)}
+              layout={layout}
             />
           )}
         </Show>

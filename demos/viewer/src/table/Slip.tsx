@@ -3,6 +3,8 @@ import type { Part, PieceView, Touched } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
 import { pageWords } from '../words.js';
 import type { Place } from './camera.js';
+import { LayDown } from './LayDown.jsx';
+import type { Layout } from './layout.js';
 import { Naming } from './Naming.jsx';
 import { SlipSentences } from './SlipSentences.jsx';
 import { figuresOf, spacedName, titleOf } from './slip-words.js';
@@ -16,7 +18,7 @@ export interface SlipProps {
 }
 
 /** A slip of paper: what was touched, its figures, and what can begin there. */
-export function Slip(props: Omit<SlipProps, 'part'> & { readonly at: Place }) {
+export function Slip(props: Omit<SlipProps, 'part'> & { readonly at: Place; readonly layout: Layout }) {
   const { garment } = props;
   const part = () => props.piece?.parts.find(p => p.name === props.thing.name && p.kind === props.thing.kind);
   const title = () => titleOf(props.thing, props.piece, garment.language());
@@ -37,6 +39,7 @@ export function Slip(props: Omit<SlipProps, 'part'> & { readonly at: Place }) {
       <ul>
         <SlipSentences garment={garment} thing={props.thing} piece={props.piece} part={part()} />
         <WalkAndMeasure garment={garment} thing={props.thing} piece={props.piece} part={part()} />
+        <LayDown garment={garment} thing={props.thing} part={part()} layout={props.layout} />
       </ul>
       <button type="button" class="plain" onClick={() => garment.setTouched(undefined)}>
         {pageWords[garment.language()].close}

@@ -1,5 +1,7 @@
+import { inverse } from '@paperhinge/geometry/plane';
 import { createSignal } from 'solid-js';
 import type { Box } from '../engine/view.js';
+import { carried, type Lie } from './lie.js';
 
 /** What the table shows: `scale` px a mm, and where the table's origin lies in px. */
 export interface Camera {
@@ -14,17 +16,15 @@ export type Place = readonly [x: number, y: number];
 /** CSS px a mm, at true size: an inch is 96 of them. */
 export const pxPerMm = 96 / 25.4;
 
-/** Where on the screen a place of a piece is seen, given where the piece lies on the table. */
-export const onScreen = ({ scale, x, y }: Camera, lies: Place, at: Place): Place => [
-  x + (at[0] + lies[0]) * scale,
-  y + (at[1] + lies[1]) * scale,
-];
+/** Where on the screen a place of a piece is seen, given how the piece lies on the table. */
+export function onScreen({ scale, x, y }: Camera, lie: Lie, at: Place): Place {
+  const [u, v] = carried(lie, at);
+  return [x + u * scale, y + v * scale];
+}
 
 /** ... and the place of the piece that is seen there. */
-export const onPiece = ({ scale, x, y }: Camera, lies: Place, px: Place): Place => [
-  (px[0] - x) / scale - lies[0],
-  (px[1] - y) / scale - lies[1],
-];
+export const onPiece = ({ scale, x, y }: Camera, lie: Lie, px: Place): Place =>
+  carried(inverse(lie), [(px[0] - x) / scale, (px[1] - y) / scale]);
 
 const least = 0.02,
   most = 20;

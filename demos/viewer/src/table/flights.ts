@@ -5,6 +5,7 @@ import type { Garment } from '../job/garment.js';
 import { boxOfCloths, boxOfLaidPages, boxOfSewn } from './Answered.jsx';
 import type { CameraControl } from './camera.js';
 import type { Layout } from './layout.js';
+import { boxLying } from './lie.js';
 import type { Room } from './room.js';
 import { around } from './WalkedPieces.jsx';
 import { boxOfWhole } from './Whole.jsx';
@@ -12,7 +13,7 @@ import { boxOfWhole } from './Whole.jsx';
 /** What lies on the table is shown whole when it is laid there; later the table flies to what is looked at. */
 export function createFlights(
   garment: Garment,
-  { pieces, placeOf, whole, key: laid }: Layout,
+  { pieces, lieOf, whole, key: laid }: Layout,
   { show, fly }: CameraControl,
   room: Accessor<Room>,
 ) {
@@ -57,9 +58,7 @@ export function createFlights(
       garment.setReading('sews');
       const piece = pieces().find(p => p.name === where.piece);
       if (!piece) return;
-      const [dx, dy] = placeOf(piece.name);
-      const [x, y, w, h] = piece.box;
-      flyTo([x + dx, y + dy, w, h], 0.18);
+      flyTo(boxLying(piece.box, lieOf(piece.name)), 0.18);
       garment.setTouched(touchedAt(where, piece.name));
     },
   };

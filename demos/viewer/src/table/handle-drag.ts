@@ -3,6 +3,7 @@ import type { Handle } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
 import { type Camera, onPiece, onScreen, type Place } from './camera.js';
 import { writeFigure } from './handle-figures.js';
+import type { Lie } from './lie.js';
 import { figureAt, type Snapped, snapped, within } from './snapping.js';
 
 /** The handle that the hand holds, and its figure there. */
@@ -11,10 +12,10 @@ interface Drag extends Snapped {
 }
 const keyOf = ({ piece, way }: Handle): string => `${piece} ${way.join('.')}`;
 
-/** Where things are on the screen: the camera, and where each piece lies on the table. */
+/** Where things are on the screen: the camera, and how each piece lies on the table. */
 export interface Seen {
   readonly camera: Accessor<Camera>;
-  readonly placeOf: (piece: string) => Place;
+  readonly lieOf: (piece: string) => Lie;
 }
 
 /** Handles dragged: the sheet's figure follows the hand, and is one change once it lets go. */
@@ -28,7 +29,7 @@ export function createHandleDrag(garment: Garment, seen: Seen, onDrag: (dragging
     down: (event: PointerEvent, { piece, at }: Handle): void => {
       event.stopPropagation();
       (event.currentTarget as Element).setPointerCapture(event.pointerId);
-      const [x, y] = onScreen(seen.camera(), seen.placeOf(piece), at);
+      const [x, y] = onScreen(seen.camera(), seen.lieOf(piece), at);
       grip = [event.clientX - x, event.clientY - y];
       onDrag(true);
     },
@@ -36,7 +37,7 @@ export function createHandleDrag(garment: Garment, seen: Seen, onDrag: (dragging
       if (!grip) return;
       event.stopPropagation();
       const px = [event.clientX - grip[0], event.clientY - grip[1]] as const;
-      const to = onPiece(seen.camera(), seen.placeOf(handle.piece), px);
+      const to = onPiece(seen.camera(), seen.lieOf(handle.piece), px);
       const next = snapped(handle, within(handle, figureAt(handle, to)), {
         scale: seen.camera().scale,
         unit: garment.unit(),

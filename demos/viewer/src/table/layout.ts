@@ -1,6 +1,8 @@
+import { compose, inverse, translation } from '@paperhinge/geometry/plane';
 import { type Accessor, createEffect, createMemo, on, untrack } from 'solid-js';
 import type { Box } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
+import { boxLying, carried, type Lie } from './lie.js';
 import { createMoving } from './moving.js';
 import { areApart, placesOf } from './places.js';
 import type { Room } from './room.js';
@@ -26,23 +28,27 @@ export function createLayout(
   );
   const moving = createMoving(scale);
   createEffect(on(() => layout().key, moving.clear, { defer: true }));
-  const placeOf = (name: string): readonly [number, number] => {
+  const placed = (name: string): Lie => {
     const [x, y] = layout().places.get(name) ?? [0, 0];
-    const [dx, dy] = moving.offsetOf(name);
-    return [x + dx, y + dy];
+    return translation({ x, y });
   };
+  const lieOf = (name: string): Lie => compose(placed(name), moving.movedBy(name));
   return {
     pieces,
     /** Changes with what lies on the table. */
     key: () => layout().key,
-    placeOf,
+    lieOf,
     moving,
+    /** Lays a piece so, wherever it lay. */
+    lay: (name: string, lie: Lie): void => moving.move(name, compose(inverse(lieOf(name)), lie)),
+    /** The middle of a piece as it lies. */
+    middleOf: (name: string): readonly [number, number] => {
+      const [x, y, width, height] = pieces().find(p => p.name === name)?.box ?? [0, 0, 0, 0];
+      return carried(lieOf(name), [x + width / 2, y + height / 2]);
+    },
     /** All of it, with what the pieces were before. */
     whole: (): Box => {
-      const boxes = pieces().map(({ name, room: [x, y, w, h] }): Box => {
-        const [dx, dy] = placeOf(name);
-        return [x + dx, y + dy, w, h];
-      });
+      const boxes = pieces().map(({ name, room }) => boxLying(room, lieOf(name)));
       const x = Math.min(...boxes.map(b => b[0])),
         y = Math.min(...boxes.map(b => b[1]));
       const right = Math.max(...boxes.map(b => b[0] + b[2])),

@@ -13,7 +13,7 @@ const over = '.slip, .corner, .shelf, .walking';
 /** What a touch on the table does: a slip for what lies there, or the other end of a measurement. */
 export function createTouching(
   garment: Garment,
-  { placeOf }: Layout,
+  { lieOf }: Layout,
   { table, camera, hasMoved }: { table: () => HTMLElement; camera: () => Camera; hasMoved: () => boolean },
 ) {
   const [slipAt, setSlipAt] = createSignal<readonly [number, number]>([40, 40]);
@@ -38,7 +38,7 @@ export function createTouching(
     if (measuring && !measuring.came) {
       const { left, top } = table().getBoundingClientRect();
       const px = [event.clientX - left, event.clientY - top] as const;
-      void measureTo(garment, onPiece(camera(), placeOf(measuring.piece), px), camera().scale);
+      void measureTo(garment, onPiece(camera(), lieOf(measuring.piece), px), camera().scale);
       return;
     }
     garment.setMeasuring(undefined);

@@ -8,6 +8,7 @@ export {
   compose,
   determinant,
   identity,
+  inverse,
   mirror,
   rotation,
   translation,

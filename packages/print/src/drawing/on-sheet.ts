@@ -1,5 +1,5 @@
 import type { Point } from '@paperhinge/geometry';
-import { type Affine, apply, applyToVector, scale } from '@paperhinge/geometry/plane';
+import { type Affine, apply, applyToVector, inverse, scale } from '@paperhinge/geometry/plane';
 import type { Polygon } from '../plane/polygon.js';
 import { type BlockGrid, placeForBlock } from './block-place.js';
 import { type Frame, readable } from './frame.js';
@@ -38,7 +38,7 @@ export function onSheet(
   joins: readonly (readonly [Point, Point])[],
   pages: readonly ShownPart[],
 ): OnSheet {
-  const back = undone(matrix);
+  const back = inverse(matrix);
   return {
     frame: { right: applyToVector(back, { x: 1, y: 0 }), down: applyToVector(back, { x: 0, y: 1 }) },
     joins: joins.map(([a, b]) => [apply(back, a), apply(back, b)]),
@@ -51,16 +51,6 @@ export function onSheet(
     })),
   };
 }
-
-/** The inverse of a turn and a move. */
-const undone = ({ a, b, c, d, e, f }: Affine): Affine => ({
-  a: d,
-  b: -b,
-  c: -c,
-  d: a,
-  e: c * f - d * e,
-  f: b * e - a * f,
-});
 
 function middleOf(polygon: Polygon): Point {
   const sum = polygon.reduce((s, p) => ({ x: s.x + p.x, y: s.y + p.y }), { x: 0, y: 0 });
