@@ -89,3 +89,20 @@ test('what is not there, or no such fold, is refused', () => {
   );
   expect(() => change('smocking' as Into)).toThrow(expect.objectContaining({ code: 'choice-unknown' }));
 });
+
+describe('a dart changed into flare', () => {
+  // check-values §7 [derived]: a dart 30 wide and 120 long, closed, opens a hem 400 mm below its point by 100.
+  test('opens the hem as closing it there does', () => {
+    const done = change('flare');
+    expect(lengthOf(only(done.pattern), 'hem') - lengthOf(block(), 'hem')).toBeCloseTo(100, 9);
+    expect(dartsOf(only(done.pattern))).toEqual([]);
+    expect(toldDid(done)).toMatch(/^The bust dart of the block .* was closed into the hem/);
+  });
+  test('is refused where the piece has no hem', () => {
+    const parts = block().outline.parts.map(p =>
+      p.name === 'hem' ? { ...p, name: 'lower', kind: 'seam' as const } : p,
+    );
+    const hemless = { ...block(), outline: { parts: parts as ReturnType<typeof block>['outline']['parts'] } };
+    expect(() => change('flare', patternOf(hemless))).toThrow(refusal('no-hem', /data-kind="hem"/));
+  });
+});

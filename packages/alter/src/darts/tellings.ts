@@ -116,6 +116,7 @@ export interface DartSentences {
     readonly formerMm: number;
     readonly deepMm: number;
   };
+  'left-dart-unsewn': { readonly dart: Thing; readonly intakeMm: number };
   'changed-dart': {
     readonly dart: Thing;
     readonly into: string;

@@ -1,5 +1,14 @@
-import type { Dart, Edge, Mark, OutlinePart, Piece, PieceLine } from '@paperhinge/geometry';
-import { nearestOnPath, reversedPath } from '@paperhinge/geometry/paths';
+import {
+  type Dart,
+  type Edge,
+  type Mark,
+  type OutlinePart,
+  type Path,
+  type Piece,
+  type PieceLine,
+  pathLength,
+} from '@paperhinge/geometry';
+import { nearestOnPath, pathEnd, subpath } from '@paperhinge/geometry/paths';
 import { foldEdgeOf } from '@paperhinge/geometry/pattern';
 import type { SpanBecame, ThingBecame } from '../became/became.js';
 import { thingsOn } from '../became/by-names.js';
@@ -7,6 +16,7 @@ import { bridged } from '../hinge/bridged.js';
 import type { CutPiece } from '../hinge/cut-piece.js';
 import { linePartsOf, sectionHolding } from '../hinge/line-parts.js';
 import { composed, type Item, type Run } from '../moved-edges/composed.js';
+import { cutAlong, type DartCut, dartsCut } from './darts-cut.js';
 
 /** One side of a cut, as a piece of its own. */
 export interface Part {
@@ -26,8 +36,9 @@ export function partOf(cutPiece: CutPiece, section: number, name: string, fresh:
   const { piece } = cutPiece;
   const title = name === piece.name ? piece.title : `${name[0]!.toUpperCase()}${name.slice(1)}`;
   const template: Piece = { ...piece, name, title };
-  const { parts, spans } = composed(template, itemsOf(cutPiece, section, fresh));
-  const lines = linesOn(cutPiece, section);
+  const opened = dartsCut(cutPiece, section).map(cut => ({ ...cut, name: freeName(piece, cut, fresh) }));
+  const { parts, spans } = composed(template, itemsOf(cutPiece, section, fresh, opened));
+  const lines = linesOn(cutPiece, section).filter(line => !opened.some(cut => cut.line.name === line.name));
   const marks = piece.marks.filter(mark => sectionOf(cutPiece, mark) === section);
   const drawn: Piece = { ...template, outline: { parts }, lines, marks, notches: [] };
   const there = thingsOn(drawn);
@@ -35,8 +46,19 @@ export function partOf(cutPiece: CutPiece, section: number, name: string, fresh:
     const now = { ...was, piece: name };
     return there.some(thing => JSON.stringify(thing) === JSON.stringify(now)) ? [{ was, now }] : [];
   });
-  return { piece: cutSingly(piece, drawn), spans, things };
+  const darts = opened.map(({ line, name: dart }) => ({
+    was: { piece: piece.name, line: line.name },
+    now: { piece: name, dart },
+  }));
+  return { piece: cutSingly(piece, drawn), spans, things: [...things, ...darts] };
 }
+
+/** A dart of the new edge, by its name. */
+type Opened = DartCut & { readonly name: string };
+
+/** Edges, darts and pleats of a piece share one list of names; lines have their own. */
+const freeName = ({ outline }: Piece, { line: { name } }: DartCut, fresh: Edge): string =>
+  [fresh, ...outline.parts].some(part => part.name === name) ? `${name} dart` : name;
 
 /** Half a piece without its fold is cut twice, as a pair. */
 function cutSingly(before: Piece, part: Piece): Piece {
@@ -51,8 +73,13 @@ function cutSingly(before: Piece, part: Piece): Piece {
 }
 
 /** The ring of a section: its stretches in order, then the cut from where they end to where they begin. */
-function itemsOf(cutPiece: CutPiece, section: number, fresh: Edge): readonly Item[] {
-  const { sections, stretches, courses, beside, piece } = cutPiece;
+function itemsOf(
+  cutPiece: CutPiece,
+  section: number,
+  fresh: Edge,
+  opened: readonly Opened[],
+): readonly Item[] {
+  const { sections, stretches, piece } = cutPiece;
   const own = sections[section]!.stretches;
   const isOwn = (part: OutlinePart): boolean =>
     own.filter(i => stretches[i]!.type !== 'edge' && partAt(cutPiece, i) === part).length === 2;
@@ -66,9 +93,24 @@ function itemsOf(cutPiece: CutPiece, section: number, fresh: Edge): readonly Ite
     if (!isOwn(stretch.dart)) return [{ type: 'run', edge: fresh, path: stretch.path }];
     return stretch.leg === 0 ? [stretch.dart as Dart] : [];
   });
-  const along = beside[0]!.right === section ? courses[0]! : reversedPath(courses[0]!);
-  const cut: Run = { type: 'run', edge: fresh, path: along };
-  return [...items, cut];
+  return [...items, ...cutItems(cutAlong(cutPiece, section), fresh, opened)];
+}
+
+/** The cut, with the darts that open in it. */
+function cutItems(along: Path, fresh: Edge, opened: readonly Opened[]): readonly Item[] {
+  const run = (from: number, to: number): Run => ({
+    type: 'run',
+    edge: fresh,
+    path: opened.length === 0 ? along : subpath(along, from, to),
+  });
+  const ends = [0, ...opened.map(({ to }) => to)];
+  return [
+    ...opened.flatMap(({ name, legs, from }, i): readonly Item[] => [
+      run(ends[i]!, from),
+      { type: 'dart', name, legs, apex: pathEnd(legs[0]) },
+    ]),
+    run(ends.at(-1)!, pathLength(along)),
+  ];
 }
 
 function partAt({ stretches }: CutPiece, i: number): OutlinePart | undefined {

@@ -1,13 +1,14 @@
-import { type Path, pathOf } from '@paperhinge/geometry';
+import { type Path, type Point, pathOf } from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { joined, pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { distance } from '@paperhinge/geometry/plane';
 
 /** Two runs of a line as one chain, with a straight segment across what opened between them. */
-export function bridged(first: Path, second: Path): Path {
-  const from = pathEnd(first),
-    to = pathStart(second);
-  return distance(from, to) <= tolerances.coincidenceTolerance
-    ? joined(first, second)
-    : joined(first, pathOf([from, to]), second);
-}
+export const bridged = (first: Path, second: Path): Path =>
+  joined(first, ...across(pathEnd(first), pathStart(second)), second);
+
+/** A chain that ends where it begins, as a double-pointed dart does. */
+export const closedRing = (path: Path): Path => joined(path, ...across(pathEnd(path), pathStart(path)));
+
+const across = (from: Point, to: Point): readonly Path[] =>
+  distance(from, to) <= tolerances.coincidenceTolerance ? [] : [pathOf([from, to])];

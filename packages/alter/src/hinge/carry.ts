@@ -8,7 +8,7 @@ import {
 } from '@paperhinge/geometry';
 import { joined, nearestOnPath, transformedPath } from '@paperhinge/geometry/paths';
 import { type Affine, apply } from '@paperhinge/geometry/plane';
-import { bridged } from './bridged.js';
+import { bridged, closedRing } from './bridged.js';
 import type { CutPiece } from './cut-piece.js';
 import { linePartsOf, sectionHolding } from './line-parts.js';
 
@@ -69,12 +69,16 @@ function carriedLine(
 ): CarriedLine {
   const runs = runsOf(cutPiece, motions, line.path, holding);
   const moved = (run: Run) => transformedPath(run.path, motions[run.section]!);
-  if (line.kind !== 'grain')
+  const parted = runs.length > 1;
+  if (line.kind !== 'grain') {
+    const path = runs.map(moved).reduce(bridged);
+    // A double-pointed dart is a ring, and stays one.
     return {
-      line: { ...line, path: runs.map(moved).reduce(bridged) },
-      parted: runs.length > 1,
+      line: { ...line, path: parted && line.kind === 'dart' ? closedRing(path) : path },
+      parted,
       findings: [],
     };
+  }
   const where = { piece: cutPiece.piece.name };
   const grain = { ...where, line: line.name };
   const kept = longest(runs.filter(r => r.section === holding));
@@ -85,7 +89,7 @@ function carriedLine(
   return {
     line: { ...line, path: moved(kept) },
     parted: false,
-    findings: runs.length > 1 ? [shortened] : [],
+    findings: parted ? [shortened] : [],
   };
 }
 

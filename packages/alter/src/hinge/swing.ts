@@ -89,7 +89,7 @@ function becameOf(
 
 /** An outline that was simple must stay so: paper cannot lie in two places at once. */
 function checkSimple(before: Piece, after: Piece): void {
-  const [crossing] = selfCrossings(outlinePath(after.outline));
-  if (!crossing || selfCrossings(outlinePath(before.outline)).length > 0) return;
-  throw refusal('outline-tangled', { piece: after.name }, { piece: after.name });
+  const crosses = ({ outline }: Piece): boolean => selfCrossings(outlinePath(outline)).length > 0;
+  const where = { piece: after.name };
+  if (crosses(after) && !crosses(before)) throw refusal('outline-tangled', where, where);
 }

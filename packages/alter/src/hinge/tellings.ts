@@ -11,6 +11,8 @@ import {
 
 /** What is told of cuts, swings and what they leave. A slash is a saying of its own, see {@link HingeSentences}. */
 export interface HingeTellings {
+  /** It is double-pointed; `names`: the darts that open at an edge. */
+  'dart-within-piece': { readonly piece: string; readonly name: string; readonly names: readonly string[] };
   'unknown-dart': { readonly piece: string; readonly name: string; readonly names: readonly string[] };
   /** It would cross this edge, or lie outside altogether. */
   'slash-leaves-piece': { readonly slash: Saying; readonly edge?: Thing };

@@ -7,12 +7,12 @@ import {
   pieceNamed,
   polyline,
 } from '@paperhinge/geometry';
-import { intersectPaths, pointAlong } from '@paperhinge/geometry/paths';
-import { outlinePath, withPiece } from '@paperhinge/geometry/pattern';
+import { pointAlong } from '@paperhinge/geometry/paths';
+import { withPiece } from '@paperhinge/geometry/pattern';
 import { add, leftOf, scale } from '@paperhinge/geometry/plane';
-import { containsPoint } from '@paperhinge/geometry/regions';
 import type { Alteration } from '../alteration.js';
 import { nothingBecame } from '../became/became.js';
+import { liesWithin } from '../darts/contour.js';
 import { refusal, saying } from '../darts/tellings.js';
 import { grainOrVertical } from '../moved-edges/grain.js';
 import { refusal as movedEdgesRefusal } from '../moved-edges/tellings.js';
@@ -87,7 +87,7 @@ export const addContourDartVerb = /* @__PURE__ */ verbFrom(addContourDartForm, (
   if (piece.lines.some(l => l.kind === 'dart' && l.name === name))
     throw refusal('dart-name-taken', { piece: where, name }, where);
   const corners = cornersOf(piece, level, parameters);
-  if (corners === undefined || !liesWithin(piece, corners))
+  if (corners === undefined || !liesWithin(piece, polyline(...corners, corners[0]!)))
     throw refusal('contour-dart-leaves-piece', { piece: where, name }, where);
   const dart: PieceLine = { kind: 'dart', name, path: polyline(...corners, corners[0]!) };
   return {
@@ -120,12 +120,4 @@ function cornersOf(piece: Piece, { path }: PieceLine, wish: AddContourDart): rea
     add(middle, scale(up, -below)),
     add(middle, scale(aside, -1)),
   ];
-}
-
-function liesWithin(piece: Piece, corners: readonly Point[]): boolean {
-  const outline = outlinePath(piece.outline);
-  const sides = polyline(...corners, corners[0]!);
-  return (
-    corners.every(corner => containsPoint(outline, corner)) && intersectPaths(sides, outline).length === 0
-  );
 }

@@ -3,6 +3,8 @@ import {
   type Finding,
   line,
   type Pattern,
+  type Piece,
+  type PieceLine,
   type Pleat,
   type PleatKind,
   pathLength,
@@ -11,18 +13,21 @@ import {
 } from '@paperhinge/geometry';
 import { withPiece } from '@paperhinge/geometry/pattern';
 import { locating } from '@paperhinge/geometry/sayings';
-import type { Alteration } from '../alteration.js';
+import type { Alteration, Redrawn } from '../alteration.js';
 import { followed } from '../became/followed.js';
 import { type BesideDart, besideDart, replacedRound } from '../darts/beside.js';
+import { contourDart, widthOf } from '../darts/contour.js';
 import { intakeOf, mouthOf } from '../darts/mouth.js';
 import { finding, refusal, saying } from '../darts/tellings.js';
 import { dartNamed } from '../hinge/dart-named.js';
 import type { Reshaped } from '../moved-edges/chains.js';
 import { type Item, recomposed } from '../moved-edges/composed.js';
+import { hemOf } from '../moved-edges/move-hem.js';
 import { seamsTakingMore } from '../moved-edges/seams-taking-more.js';
 import { requireSimple } from '../moved-edges/tidy.js';
 import * as field from '../verb/fields.js';
 import { formOf, performSaid, verbFrom } from '../verb/verb.js';
+import { closeDart } from './close-dart.js';
 
 const folds = {
   'knife pleat': 'knife',
@@ -36,7 +41,7 @@ type Fold = keyof typeof folds;
 export interface ChangeDart {
   readonly piece: string;
   readonly dart: string;
-  readonly into: 'ease' | 'gathers' | Fold;
+  readonly into: 'ease' | 'gathers' | Fold | 'flare';
   /** mm down from the edge that a pleat or tuck is stitched; default 0, laid only. */
   readonly stitched?: number;
 }
@@ -44,20 +49,23 @@ export interface ChangeDart {
 /**
  * Changes a dart into ease, gathers, a pleat or a tuck; nothing turns and the edge is sewn as long as before. For ease
  * and gathers the edge runs straight across the old mouth, notched at its two ends, and the seam takes so much more
- * ease. A pleat or tuck stands where the mouth was, laid as the dart was pressed. Source: common practice, no source.
+ * ease. A pleat or tuck stands where the mouth was, laid as the dart was pressed. Into flare the dart is closed into the
+ * hem, see `close dart`. A double-pointed dart is left unsewn as ease, and can be nothing else. Source: common practice,
+ * no source.
  *
- * @throws PatternError `unknown-piece`, `unknown-dart`, `dart-beside-nothing`, `dart-leaves-piece`; those of `perform`
+ * @throws PatternError `unknown-piece`, `unknown-dart`, `dart-within-piece`, `dart-beside-nothing`, `dart-leaves-piece`;
+ *   into flare `no-hem`, `several-hems` and those of `close dart`; those of `perform`
  */
 export const changeDart = (pattern: Pattern, parameters: ChangeDart): Alteration =>
   performSaid(changeDartVerb, pattern, parameters);
 
 export const changeDartForm = formOf<ChangeDart>()({
   verb: 'change dart',
-  does: 'Takes up by ease, gathers, a pleat or a tuck what a dart took in; the edge is sewn as long as before.',
+  does: 'Takes up by ease, gathers, a pleat or a tuck what a dart took in, the edge sewn as long as before; or lets it out as flare at the hem.',
   fields: {
     piece: field.piece(),
     dart: field.dart(),
-    into: field.choice('ease', 'gathers', 'knife pleat', 'box pleat', 'inverted pleat', 'tuck'),
+    into: field.choice('ease', 'gathers', 'knife pleat', 'box pleat', 'inverted pleat', 'tuck', 'flare'),
     stitched: field.usually(field.length(), 0),
   },
   leaves: ({ piece }) => ({ changed: [piece] }),
@@ -69,9 +77,12 @@ export const changeDartVerb = /* @__PURE__ */ verbFrom(changeDartForm, (pattern,
   const piece = pieceNamed(pattern, parameters.piece);
   const where = { piece: piece.name };
   return locating(where, () => {
-    const dart = dartNamed(piece, parameters.dart);
-    const beside = besideDart(piece, dart);
     const { into, stitched } = parameters;
+    const within = contourDart(piece, parameters.dart);
+    if (within && into === 'ease') return leftUnsewn(pattern, piece, within);
+    const dart = dartNamed(piece, parameters.dart);
+    if (into === 'flare') return closedIntoHem(pattern, piece, dart);
+    const beside = besideDart(piece, dart);
     const softened = into === 'ease' || into === 'gathers';
     const done = softened
       ? withMouthBridged(beside, pattern)
@@ -102,6 +113,26 @@ export const changeDartVerb = /* @__PURE__ */ verbFrom(changeDartForm, (pattern,
     };
   });
 });
+
+/** Closed into the hem, which flares by as much. */
+function closedIntoHem(pattern: Pattern, piece: Piece, { name: dart }: Dart): Redrawn {
+  const { derived: _, became, ...done } = closeDart(pattern, { piece: piece.name, dart, into: hemOf(piece) });
+  return { ...done, became: became! };
+}
+
+/** A double-pointed dart that is not sewn: its line goes. */
+function leftUnsewn(pattern: Pattern, piece: Piece, dart: PieceLine): Redrawn {
+  const was = { piece: piece.name, line: dart.name };
+  return {
+    pattern: withPiece(pattern, { ...piece, lines: piece.lines.filter(one => one !== dart) }),
+    became: { edges: [], things: [{ was }] },
+    did: saying('left-dart-unsewn', {
+      dart: { piece: piece.name, dart: dart.name },
+      intakeMm: widthOf(dart.path),
+    }),
+    findings: [],
+  };
+}
 
 /** The edge before the dart runs on straight across its mouth, between two notches. */
 function withMouthBridged(beside: BesideDart, pattern: Pattern): Reshaped {

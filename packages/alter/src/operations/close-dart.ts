@@ -8,6 +8,7 @@ import type { Alteration, Redrawn } from '../alteration.js';
 import { dartAngle } from '../hinge/assemble.js';
 import { cutToDart } from '../hinge/cut-to-dart.js';
 import { dartNamed } from '../hinge/dart-named.js';
+import { inDegrees } from '../hinge/degrees.js';
 import { grainCrossing } from '../hinge/grain-crossing.js';
 import { holdingSection } from '../hinge/holding.js';
 import { openingFindings } from '../hinge/opening-findings.js';
@@ -69,7 +70,9 @@ function closed(pattern: Pattern, { share, ...parameters }: Filled<CloseDart, ty
     const cutPiece = cutToDart(piece, { edge: parameters.into, along }, dart.name);
     const holding = holdingSection(cutPiece);
     // To the left of the slash lies the outline that leads on to mouth end A, to the right the one from B.
-    const angle = share * dartAngle(dart);
+    const whole = dartAngle(dart),
+      wholeDeg = inDegrees(Math.abs(whole)),
+      angle = share * whole;
     const turned = rotation(cutPiece.beside[0]!.left === holding ? -angle : angle, dart.apex);
     const motions = cutPiece.sections.map((_, i) => (i === holding ? identity : turned));
     const swung = swing(cutPiece, motions, holding, share === 1 ? { closing: [dart.name] } : {});
@@ -79,8 +82,8 @@ function closed(pattern: Pattern, { share, ...parameters }: Filled<CloseDart, ty
       did: saying('closed-dart', {
         dart: { piece: piece.name, dart: dart.name },
         into: { edge: parameters.into },
-        wholeDeg: inDegrees(dartAngle(dart)),
-        closedDeg: inDegrees(angle),
+        wholeDeg,
+        closedDeg: share * wholeDeg,
         sharePercent: share * 100,
         alongMm: along,
         openedMm: swung.openings[0]?.openedMm ?? 0,
@@ -89,8 +92,6 @@ function closed(pattern: Pattern, { share, ...parameters }: Filled<CloseDart, ty
     };
   });
 }
-
-const inDegrees = (rad: number): number => (Math.abs(rad) * 180) / Math.PI;
 
 function slashPlace(piece: Piece, { apex }: Dart, { into, at }: Pick<CloseDart, 'into' | 'at'>): number {
   if (at) return resolvePosition(piece, into, at);

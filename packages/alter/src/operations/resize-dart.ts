@@ -1,11 +1,22 @@
-import { type Dart, line, type Pattern, pathLength, pathOf, pieceNamed } from '@paperhinge/geometry';
+import {
+  type Dart,
+  line,
+  type Pattern,
+  type Piece,
+  type PieceLine,
+  pathLength,
+  pathOf,
+  pieceNamed,
+} from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { withPiece } from '@paperhinge/geometry/pattern';
 import { add, distance, scale, subtract, unit } from '@paperhinge/geometry/plane';
 import { locating } from '@paperhinge/geometry/sayings';
-import type { Alteration } from '../alteration.js';
+import type { Alteration, Redrawn } from '../alteration.js';
+import { nothingBecame } from '../became/became.js';
 import { type BesideDart, besideDart, replacedRound } from '../darts/beside.js';
+import { contourDart, liesWithin, withWidth } from '../darts/contour.js';
 import { intakeOf, mouthOf } from '../darts/mouth.js';
 import { refusal, saying } from '../darts/tellings.js';
 import { dartNamed } from '../hinge/dart-named.js';
@@ -27,9 +38,11 @@ export interface ResizeDart {
  * Makes a dart take in more or less: both ends of its mouth move by half the difference, outwards along the edges
  * beside it or inwards straight across the old mouth, and its legs are drawn straight to its point. Nothing turns;
  * the edges become longer or shorter by the difference. A point that its legs would reach unevenly is put back on
- * the middle, as deep as it lay. Source: common practice, no source.
+ * the middle, as deep as it lay. A double-pointed dart becomes wider or narrower between its two points. Source: common
+ * practice, no source.
  *
- * @throws PatternError `unknown-piece`, `unknown-dart`, `dart-beside-nothing`, `dart-leaves-piece`; those of `perform`
+ * @throws PatternError `unknown-piece`, `unknown-dart`, `dart-beside-nothing`, `dart-leaves-piece`,
+ *   `contour-dart-leaves-piece`; those of `perform`
  */
 export const resizeDart = (pattern: Pattern, parameters: ResizeDart): Alteration =>
   performSaid(resizeDartVerb, pattern, parameters);
@@ -47,6 +60,8 @@ export const resizeDartVerb = /* @__PURE__ */ verbFrom(resizeDartForm, (pattern,
   const piece = pieceNamed(pattern, parameters.piece);
   const where = { piece: piece.name };
   return locating(where, () => {
+    const within = contourDart(piece, parameters.dart);
+    if (within) return resizedWithin(pattern, piece, within, parameters.to);
     const dart = dartNamed(piece, parameters.dart);
     const beside = besideDart(piece, dart);
     const by = parameters.to - intakeOf(dart);
@@ -67,6 +82,21 @@ export const resizeDartVerb = /* @__PURE__ */ verbFrom(resizeDartForm, (pattern,
     };
   });
 });
+
+/** A double-pointed dart keeps its points; no edge changes. */
+function resizedWithin(pattern: Pattern, piece: Piece, dart: PieceLine, toMm: number): Redrawn {
+  const where = { piece: piece.name };
+  const { path, formerMm } = withWidth(dart.path, toMm);
+  if (!liesWithin(piece, path))
+    throw refusal('contour-dart-leaves-piece', { piece: where, name: dart.name }, where);
+  const lines = piece.lines.map(one => (one === dart ? { ...dart, path } : one));
+  return {
+    pattern: withPiece(pattern, { ...piece, lines }),
+    became: nothingBecame,
+    did: saying('resized-dart', { dart: { ...where, dart: dart.name }, formerMm, toMm }),
+    findings: [],
+  };
+}
 
 /** The edges run on straight across the old mouth. */
 function narrowed({ before, after }: BesideDart, dart: Dart, by: number) {

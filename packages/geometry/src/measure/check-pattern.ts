@@ -2,6 +2,7 @@ import { cuttingLine } from '../cutting-line/cutting-line.js';
 import type { Pattern } from '../pattern/types.js';
 import type { Finding, Severity } from '../telling.js';
 
+import { contourDartFindings } from './contour-dart-check.js';
 import { joinedLineFinding } from './joined-line-check.js';
 import { joinedLinesAcrossFolds } from './joined-lines.js';
 import { notchesWanted } from './notches-wanted.js';
@@ -26,6 +27,7 @@ export const checkPattern = (pattern: Pattern): readonly Finding[] =>
       ...joinedLinesAcrossFolds(pattern, piece).flatMap(line => joinedLineFinding(line, pattern.tolerance)),
       ...truingFindings(pattern, piece),
       ...openingFindings(piece),
+      ...contourDartFindings(piece),
       ...cuttingLine(piece, pattern).findings.map(f => ({ ...f, where: { piece: piece.name, ...f.where } })),
     ]),
     ...smallDifferences(pattern),

@@ -35,6 +35,7 @@ export interface MeasureTellings {
     readonly layered?: Thing;
     readonly layers?: number;
   };
+  'contour-dart-cut': { readonly dart: Thing };
   'crossing-seams-apart': {
     readonly seam: Thing;
     readonly first: Thing;

@@ -132,6 +132,10 @@ export const dartsDone: Sentences<DartSentences> = {
     capital(
       `the point of ${say.thing(dart)} was moved by ${say.length(movedMm)}: the dart is ${say.length(deepMm)} deep now; it was ${say.length(formerMm)}.`,
     ),
+  'left-dart-unsewn': ({ dart, intakeMm }, say) =>
+    capital(
+      `${say.thing(dart)} is not sewn any more: the piece keeps the ${say.length(intakeMm)} it took in.`,
+    ),
   'changed-dart': ({ dart, into, edge, intakeMm, seams }, say) =>
     capital(
       `${say.thing(dart)} was changed into ${/^[aeiou]/.test(into) && into !== 'ease' ? `an ${into}` : ['ease', 'gathers'].includes(into) ? into : `a ${into}`}: ` +

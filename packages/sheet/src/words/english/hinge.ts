@@ -11,6 +11,11 @@ export const hinge: Tellings<HingeTellings> = {
     message: capital(`${say.thing({ piece })} has no dart ${say.written(name)}.`),
     remedy: instead(name, names, 'darts', say),
   }),
+  'dart-within-piece': ({ piece, name }, say) => ({
+    message: `The dart ${say.written(name)} lies within ${say.thing({ piece })}, pointed at both ends: it has no mouth at an edge.`,
+    remedy:
+      'Cut the piece in two through it, along the line it is widest on (divide): that makes two darts of it. Or let it take in more or less: resize dart.',
+  }),
   'slash-leaves-piece': ({ slash, edge }, say) => ({
     message:
       edge === undefined

@@ -9,6 +9,12 @@ export const measure: Tellings<MeasureTellings> = {
     message: `${mismatch(facts, say)}${lyingBetween(facts, say)}${countedOtherwise(facts, say)}`,
     remedy: mismatchRemedy(facts, say),
   }),
+  'contour-dart-cut': ({ dart }, say) => ({
+    message: capital(
+      `${say.thing(dart)} is cut: no closed shape within its piece any more, it cannot be sewn.`,
+    ),
+    remedy: 'Draw it anew where it is whole: add contour dart. Or cut the piece in two through it: divide.',
+  }),
   'crossing-seams-apart': ({ seam, first, second, offMm }, say) => ({
     message: capital(
       `on ${say.thing(seam)}, the seam before ${say.thing(first)} and the seam before ${say.thing(second)} cross ${say.slight(Math.abs(offMm))} apart.`,

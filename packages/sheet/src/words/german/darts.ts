@@ -114,6 +114,8 @@ export const dartsDone: Sentences<DartSentences> = {
     `${say.thing(dart)} nimmt jetzt ${say.length(toMm)} weg, vorher ${say.length(formerMm)}.`,
   'moved-dart-point': ({ dart, movedMm, formerMm, deepMm }, say) =>
     `${say.thing(dart)}: Spitze um ${say.length(movedMm)} versetzt; er ist jetzt ${say.length(deepMm)} tief, vorher ${say.length(formerMm)}.`,
+  'left-dart-unsewn': ({ dart, intakeMm }, say) =>
+    `${say.thing(dart)} wird nicht mehr genäht: Dem Teil bleiben die ${say.length(intakeMm)}, die er wegnahm.`,
   'changed-dart': ({ dart, into, edge, intakeMm, seams }, say) =>
     `${say.thing(dart)} ist jetzt ${kinds[into]}: ${say.length(intakeMm)}, ${say.thing(edge)}${seams.length > 0 ? `; aufgenommen zwischen zwei Passzeichen, ${say.things(seams)}` : ''}.`,
 };

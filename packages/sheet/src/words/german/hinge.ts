@@ -10,6 +10,11 @@ export const hinge: Tellings<HingeTellings> = {
     message: `${say.thing({ piece })} hat keinen Abnäher ${say.written(name)}.`,
     remedy: instead(name, names, 'Abnäher', say),
   }),
+  'dart-within-piece': ({ piece, name }, say) => ({
+    message: `Der Abnäher ${say.written(name)} liegt innen und ist an beiden Enden spitz, er öffnet sich an keiner Kante: ${say.thing({ piece })}.`,
+    remedy:
+      'Teilen Sie das Teil dort, wo er am weitesten ist (divide): Das macht zwei Abnäher daraus. Oder lassen Sie ihn mehr oder weniger wegnehmen: resize dart.',
+  }),
   'slash-leaves-piece': ({ slash, edge }, say) => ({
     message:
       edge === undefined

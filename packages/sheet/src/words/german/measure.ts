@@ -8,6 +8,11 @@ export const measure: Tellings<MeasureTellings> = {
     message: `${mismatch(facts, say)}${lyingBetween(facts, say)}${countedOtherwise(facts, say)}`,
     remedy: mismatchRemedy(facts, say),
   }),
+  'contour-dart-cut': ({ dart }, say) => ({
+    message: `${say.thing(dart)} ist angeschnitten, keine geschlossene Form im Teil mehr, und lässt sich nicht nähen.`,
+    remedy:
+      'Zeichnen Sie ihn neu, wo er ganz ist: add contour dart. Oder teilen Sie das Teil durch ihn: divide.',
+  }),
   'crossing-seams-apart': ({ seam, first, second, offMm }, say) => ({
     message: `${say.thing(seam)}: Die Nähte vor ${say.thing(first)} und vor ${say.thing(second)} kreuzen sie ${say.slight(Math.abs(offMm))} auseinander.`,
     remedy: `Sollen sie sich treffen, verschieben Sie eine um ${say.slight(Math.abs(offMm))}.`,

@@ -47,7 +47,7 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
       'Spitze des Abnähers {dart} von {piece} versetzen[: {deeper} tiefer][: {up} nach oben][: nach {to}]',
   },
   'change dart': {
-    does: 'Nimmt als Einhalteweite, Kräusel, Falte oder Biese auf, was ein Abnäher wegnahm; die Kante wird so lang genäht wie vorher.',
+    does: 'Nimmt als Einhalteweite, Kräusel, Falte oder Biese auf, was ein Abnäher wegnahm, die Kante so lang genäht wie vorher; oder lässt es als Weite in den Saum.',
     sentence: 'Abnäher {dart} von {piece} verwandeln: {into}[, {stitched} weit abgesteppt]',
   },
   'add contour dart': {
