@@ -8,7 +8,7 @@ import { arc, at, edge, pieceOf, straightEdge } from './pieces.js';
 // Corners at curves whose parallels are circles, worked out from circles and tangents alone.
 
 /** The corners of a bridge, its start first. */
-const corners = ({ bridge }: Joint): readonly (readonly number[])[] =>
+const corners = ({ bridge }: Pick<Joint, 'bridge'>): readonly (readonly number[])[] =>
   bridge.length === 0
     ? []
     : [bridge[0]!.segment[0], ...bridge.map(s => s.segment.at(-1)!)].map(({ x, y }) => [x, y]);
@@ -50,8 +50,8 @@ describe('an edge that bends up at its end more tightly than its allowance', () 
       const expected = [
         left,
         about(outward, b),
-        // The tangents of the circle about the corner meet half way; none where it would go back.
-        ...(turn > 0 ? [about(outward + turn / 2, b / Math.cos(turn / 2))] : []),
+        // The tangents of the circle about the corner meet half way, be it on or back.
+        about(outward + turn / 2, b / Math.cos(turn / 2)),
         about(square, b),
       ];
       const joint = plainJoint(run('bent', bent, 15), run('next', leaving(degrees), b));
@@ -78,10 +78,8 @@ describe('an edge that bends up at its end more tightly than its allowance', () 
       const one = plainJoint(run('bent', bent, 15), run('next', leaving(degrees), 5));
       const other = plainJoint(run('next', mirrored(leaving(degrees)), 5), run('bent', mirrored(bent), 15));
       expect(corners(other)).toEqual([...corners(one)].reverse().map(([x, y]) => near(at(-x!, y!))));
-      const turned = (place: Joint['before'], count: number) =>
-        place && { index: count - 1 - place.index, t: expect.closeTo(1 - place.t, 6) };
-      const count = run('bent', bent, 15).parallel.length;
-      expect([other.after, other.before]).toEqual([turned(one.before, count), turned(one.after, 1)]);
+      // Both are counted from the corner.
+      expect([other.after, other.before]).toEqual([one.before, one.after].map(p => expect.closeTo(p, 6)));
     },
   );
   test('beside one without an allowance: straight to the corner', () => {
@@ -95,7 +93,7 @@ describe('an edge that bends up at its end more tightly than its allowance', () 
     const joint = plainJoint(run('wide', wide, 15), run('next', level, 15));
     // Both run on: up at x = 90, and back at y = −35.
     expect(corners(joint)).toEqual([at(90, -20), at(90, -35), at(105, -35)].map(near));
-    expect([joint.before, joint.after]).toEqual([undefined, undefined]);
+    expect([joint.before, joint.after]).toEqual([0, 0]);
   });
 });
 
@@ -110,14 +108,15 @@ test.each([20, 30, 40])('at an inner corner of %d degrees the wider, an arc, run
   const crossing = at(base.x - by * away.x, -5);
   const joint = plainJoint(narrow, run('wide', bend, 15));
   expect(corners(joint)).toEqual([crossing, base].map(near));
-  expect(joint.before).toEqual({ index: 0, t: expect.closeTo((crossing.x + 100) / 100, 6) });
+  // Counted back from its end.
+  expect(joint.before).toBeCloseTo(-crossing.x / 100, 6);
   expect(joint.bridge.map(s => s.of)).toEqual(['wide']);
   const turned = plainJoint(
     run('wide', mirrored(bend), 15),
     run('narrow', mirrored([[at(-100, 0), at(0, 0)]]), 5),
   );
   expect(corners(turned)).toEqual([base, crossing].map(p => near(image(p))));
-  expect(turned.after).toEqual({ index: 0, t: expect.closeTo(-crossing.x / 100, 6) });
+  expect(turned.after).toBeCloseTo(-crossing.x / 100, 6);
 });
 
 test('past a bend whose parallel shrinks to a crumb about its centre, the next begins square to its own start', () => {
@@ -176,7 +175,7 @@ describe('two humps that meet in an inner corner', () => {
     const trimmed = plainJoint(before, after),
       whole = untrimmedJoint(before, after);
     expect(trimmed.before && trimmed.after && trimmed.bridge).toEqual([]);
-    expect([whole.before, whole.after]).toEqual([undefined, undefined]);
+    expect([whole.before, whole.after]).toEqual([0, 0]);
     const out = (sense: number) => at((sense * 10 * -60) / 80, low + (10 * low) / 80);
     expect(corners(whole)).toEqual([at(-out(1).x, out(1).y), at(0, low), out(1)].map(near));
     expect(whole.bridge.map(s => s.of)).toEqual(['left', 'right']);
@@ -189,7 +188,7 @@ describe('two humps that meet in an inner corner', () => {
       [20, 7],
     ] as const) {
       const joint = flat(a, b);
-      expect([joint.before, joint.after]).toEqual([undefined, undefined]);
+      expect([joint.before, joint.after]).toEqual([0, 0]);
       const up = Math.hypot(170, 98);
       expect(corners(joint)).toEqual([at(0, -a), at(0, 0), at((-98 / up) * b, (-170 / up) * b)].map(near));
     }

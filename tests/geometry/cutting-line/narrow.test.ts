@@ -112,7 +112,7 @@ describe('two darts that want more of the edge between them than there is', () =
     expect(bridged(waist(60, 'end', 'end'))).toEqual([]);
   });
   test('or both', () => {
-    expect(bridged(waist(8, 'end', 'start'))).toEqual([named('two'), named('one')]);
+    expect(bridged(waist(8, 'end', 'start'))).toEqual([named('one'), named('two')]);
     const { stretches } = cuttingLine(waist(8, 'end', 'start'));
     for (const name of ['one', 'two']) {
       const own = stretches.filter(s => s.of === name);

@@ -1,9 +1,9 @@
-import { endOf, isLine, type Segment, startOf } from '../curve/segment.js';
+import { endOf, startOf } from '../curve/segment.js';
+import { drawnTo } from '../region/arcs.js';
 import { smoothJoint } from '../tolerance.js';
-import { add, distance, lerp, type Point, subtract } from '../vector.js';
+import { distance, lerp, type Point } from '../vector.js';
 import type { Joint } from './joint.js';
-import type { Run } from './run.js';
-import { chainEnd, chainStart, isBefore, type Strand, strandsBetween } from './strand.js';
+import { type Strand, strandsBetween } from './strand.js';
 
 /** An inner corner on a chain: what is snipped to, from the place on the chain where the cutting line turns. */
 export interface SnipMark {
@@ -17,17 +17,19 @@ export interface Chain {
   readonly snips: readonly SnipMark[];
 }
 
-/** The part of a run's parallel that its two joints leave; undefined where they overlap. */
-export function keptPart(
-  run: Run,
+/** What the joints before and after a chain leave of it. */
+export const keptBetween = (
+  strands: readonly Strand[],
   joint: Joint | undefined,
   next: Joint | undefined,
-): readonly Strand[] | undefined {
-  if (!joint?.after && !next?.before) return run.parallel;
-  const from = joint?.after ?? chainStart;
-  const to = next?.before ?? chainEnd(run.parallel);
-  return isBefore(from, to) ? strandsBetween(run.parallel, from, to) : undefined;
-}
+): readonly Strand[] => strandsBetween(strands, joint?.after ?? 0, strands.length - (next?.before ?? 0));
+
+/** Whether the joints before and after a chain want more of it than there is. */
+export const overlaps = (
+  strands: readonly Strand[],
+  joint: Joint | undefined,
+  next: Joint | undefined,
+): boolean => (joint?.after ?? 0) + (next?.before ?? 0) > strands.length;
 
 /** Lays kept parts and bridges end to end: `joints[i]` follows `parts[i]`. */
 export function assembled(
@@ -54,19 +56,8 @@ export function closedUp(strands: readonly Strand[]): readonly Strand[] {
       start = startOf(strands[(i + 1) % n]!.segment);
     return distance(end, start) <= smoothJoint ? lerp(end, start, 1 / 2) : end;
   });
-  return strands.map((strand, i) => {
-    const from = joints.at(i - 1)!,
-      to = joints[i]!;
-    if (same(from, startOf(strand.segment)) && same(to, endOf(strand.segment))) return strand;
-    return { ...strand, segment: stretched(strand.segment, from, to) };
-  });
-}
-
-const same = (a: Point, b: Point): boolean => a.x === b.x && a.y === b.y;
-
-/** A segment whose ends are moved a little, the handles with them. */
-export function stretched(segment: Segment, from: Point, to: Point): Segment {
-  if (isLine(segment)) return [from, to];
-  const [p, q, r, s] = segment;
-  return [from, add(q, subtract(from, p)), add(r, subtract(to, s)), to];
+  return strands.map((strand, i) => ({
+    ...strand,
+    segment: drawnTo(strand.segment, joints.at(i - 1)!, joints[i]!),
+  }));
 }

@@ -1,22 +1,24 @@
 import { mirror } from '../affine.js';
 import { boundsOf, boxAround } from '../curve/bounds.js';
+import type { Segment } from '../curve/segment.js';
 import type { Path } from '../path/path.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { add, cross, distance, leftOf, type Point, scale, subtract, unit } from '../vector.js';
 import type { Run } from './run.js';
-import { type Strand, strandsReversed, strandsTransformed } from './strand.js';
+import { pathOfStrands, type Strand, strandsReversed, strandsTransformed } from './strand.js';
 
 /**
  * What lies beyond each fold of a piece that its cutting line strays over: there lies the piece's other half, which strays
  * over this one as much. Of a piece that itself lies on both sides of a fold, none.
  */
 export function beyondFolds(runs: readonly Run[], raw: readonly Strand[]): readonly OtherHalf[] {
+  const strays = (fold: Run, segments: readonly Segment[]): boolean =>
+    segments.some(segment => segment.some(p => isBeyond(fold, p)));
+  const ownSides = (fold: Run): readonly Segment[] =>
+    runs.flatMap(run => (run === fold ? [] : run.stitching));
   return runs
     .filter(run => run.edge?.kind === 'fold')
-    .filter(fold => raw.some(({ segment }) => segment.some(p => isBeyond(fold, p))))
-    .filter(
-      fold => !runs.some(run => run !== fold && run.stitching.some(s => s.some(p => isBeyond(fold, p)))),
-    )
+    .filter(fold => strays(fold, pathOfStrands(raw).segments) && !strays(fold, ownSides(fold)))
     .map(fold => {
       const axis = subtract(fold.end, fold.start);
       return {
@@ -45,7 +47,7 @@ function groundBeyond(
   raw: readonly Strand[],
 ): Path {
   const { min, max } = raw.map(s => boundsOf(s.segment)).reduce(boxAround);
-  const far = 2 * distance(min, max);
+  const far = distance(min, max);
   const out = scale(leftOf(unit(subtract(end, start))), far);
   const first = subtract(start, scale(startTangent, far)),
     last = add(end, scale(endTangent, far));

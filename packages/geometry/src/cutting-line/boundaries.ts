@@ -1,19 +1,20 @@
 import { endOf, startOf } from '../curve/segment.js';
-import type { Path } from '../path/path.js';
 import type { Origin } from '../region/arcs.js';
 import { signedArea } from '../region/area.js';
 import { groundOf } from '../region/ground.js';
 import type { Step } from '../region/loops.js';
+import { selfCrossings } from '../region/self-crossings.js';
+import { parameterTolerance } from '../tolerance.js';
 import type { Point } from '../vector.js';
 import type { OtherHalf } from './beyond-fold.js';
-import { isSame, type Position, selfMeetings } from './self-meetings.js';
-import type { Strand } from './strand.js';
+import { type Position, pathOfStrands, type Strand } from './strand.js';
 
 /** What was left out between two places of a chain: they are one point, or the boundary passes from one to the other. */
 export interface Shortcut {
   readonly from: Position;
+  /** Ahead of `from`: past the chain's length where it runs over its start. */
   readonly to: Position;
-  /** That point; or both ends of each fold that the boundary passes along between them. */
+  /** Where the boundary comes back to the chain, and both ends of each fold that it passes along before. */
   readonly by: readonly Point[];
 }
 
@@ -40,10 +41,10 @@ export type Boundaries = readonly Boundary[] | { readonly openAt: string };
 export function boundariesOf(chain: readonly Strand[], lowest: 0 | -1, besides: Besides = {}): Boundaries {
   const { halves = [], covers = [] } = besides;
   // A simple chain winds round its inside once, in its own sense: the ground on its left is free or it is not.
-  if (halves.length + covers.length === 0 && selfMeetings(chain).length === 0)
-    return (signedArea(pathOfStrands(chain)) > 0 ? 0 : -1) === lowest
-      ? [{ strands: chain, shortcuts: [] }]
-      : [];
+  if (halves.length === 0 && covers.length === 0 && selfCrossings(pathOfStrands(chain)).length === 0) {
+    const around = signedArea(pathOfStrands(chain)) > 0 ? 0 : -1;
+    return around === lowest ? [{ strands: chain, shortcuts: [] }] : [];
+  }
   const sources: readonly Source[] = [
     { strands: chain, set: parallels },
     ...halves.map(({ stray }) => ({ strands: stray, set: parallels })),
@@ -72,8 +73,6 @@ export interface Besides {
   readonly covers?: readonly (readonly Strand[])[];
 }
 
-const pathOfStrands = (strands: readonly Strand[]): Path => ({ segments: strands.map(s => s.segment) });
-
 const strandsAlongFold = ({ fold, beyond }: OtherHalf): readonly Strand[] =>
   beyond.segments.map(segment => ({ segment, of: fold, shape: 'corner' }));
 
@@ -95,23 +94,24 @@ function shortcutsOf(
   n: number,
   isAlongFold: (step: Step) => boolean,
 ): readonly Shortcut[] {
+  const around = [...steps, ...steps];
   const own = steps.flatMap(({ origin }, i) => (origin.ring === 0 ? [i] : []));
   return own.flatMap((index, k): readonly Shortcut[] => {
-    const last = own.at(k - 1)!;
-    const before = steps[last]!.origin,
-      { curve, origin } = steps[index]!;
-    const from = (before.index + before.to) % n,
-      to = (origin.index + origin.from) % n;
-    if (isSame(from, to, n)) return [];
-    const between =
-      last < index ? steps.slice(last + 1, index) : [...steps.slice(last + 1), ...steps.slice(0, index)];
-    const folds = between.filter(isAlongFold).flatMap(step => [startOf(step.curve), endOf(step.curve)]);
-    return [{ from, to, by: folds.length > 0 ? folds : [startOf(curve)] }];
+    const next = own[k + 1] ?? own[0]! + steps.length;
+    const left = steps[index]!.origin,
+      { curve, origin } = around[next]!;
+    const from = (left.index + left.to) % n,
+      past = lengthOnto(from, origin.index + origin.from, n);
+    if (Math.min(past, n - past) <= parameterTolerance) return [];
+    const folds = around.slice(index + 1, next).filter(isAlongFold);
+    const by = [startOf(curve), ...folds.flatMap(step => [startOf(step.curve), endOf(step.curve)])];
+    return [{ from, to: from + past, by }];
   });
 }
 
-/** Whether a shortcut leaves out the place of a chain of `n` strands. */
-export function isWithin(index: Position, cut: Shortcut, n: number): boolean {
-  const to = cut.to > cut.from ? cut.to : cut.to + n;
-  return (index >= cut.from && index <= to) || (index + n >= cut.from && index + n <= to);
-}
+/** How far ahead one place of a closed chain of `n` strands lies of another. */
+const lengthOnto = (from: Position, to: Position, n: number): number => (to - from + n) % n;
+
+/** Whether a shortcut leaves out the place of a chain of `n` strands, or ends there. */
+export const isWithin = (place: Position, { from, to }: Shortcut, n: number): boolean =>
+  lengthOnto(from, place, n) <= to - from + parameterTolerance;

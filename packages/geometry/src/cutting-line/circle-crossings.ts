@@ -2,10 +2,10 @@ import { powerForm } from '../curve/power-form.js';
 import { asCubic } from '../curve/segment.js';
 import { rootsInUnit } from '../polynomial.js';
 import type { Point } from '../vector.js';
-import type { Place, Strand } from './strand.js';
+import type { Position, Strand } from './strand.js';
 
 /** Where a chain that begins within a circle first meets it; undefined where it stays within. */
-export function leavingCircle(chain: readonly Strand[], centre: Point, radius: number): Place | undefined {
+export function leavingCircle(chain: readonly Strand[], centre: Point, radius: number): Position | undefined {
   for (const [index, { segment }] of chain.entries()) {
     const { x0, x1, x2, x3, y0, y1, y2, y3 } = powerForm(asCubic(segment));
     const x = x0 - centre.x,
@@ -20,7 +20,7 @@ export function leavingCircle(chain: readonly Strand[], centre: Point, radius: n
       2 * (x2 * x3 + y2 * y3),
       x3 * x3 + y3 * y3,
     ]);
-    if (t !== undefined) return { index, t };
+    if (t !== undefined) return index + t;
   }
   return undefined;
 }

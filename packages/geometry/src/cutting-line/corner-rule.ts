@@ -35,23 +35,23 @@ export function cornerPlan(before: Run, after: Run, piece: Piece, pattern: Patte
 }
 
 function ruleFor(before: Run, after: Run, piece: Piece, pattern: Pattern | undefined): CornerPlan {
-  if (!before.edge || !after.edge || !before.isLast || !after.isFirst) return plain;
-  const a = before.edge,
-    b = after.edge;
+  const a = before.ends,
+    b = after.starts;
+  if (!a || !b) return plain;
   // Two parts of one edge, left by a dart that was closed between them.
   if (a.name === b.name) return plain;
   if (a.kind === 'fold' || b.kind === 'fold')
     return a.kind === b.kind ? plain : { form: 'at-fold', fold: a.kind === 'fold' ? 'before' : 'after' };
   const interior = Math.PI - turnBetween(before, after);
-  const asked = askedFor(a, b);
-  if (asked) return interior > Math.PI ? plain : asked;
   if (interior > Math.PI) return plain;
+  const asked = askedFor(a, b);
+  if (asked) return asked;
   if (a.kind === 'hem' && b.kind !== 'hem') return { form: 'mirrored', shaped: 'before', rule: 'turned-up' };
   if (b.kind === 'hem' && a.kind !== 'hem') return { form: 'mirrored', shaped: 'after', rule: 'turned-up' };
   if (a.kind !== 'seam' || b.kind !== 'seam' || !pattern) return plain;
   if (interior < 75 * degrees || (interior > 105 * degrees && interior < 150 * degrees)) {
-    const acrossA = neighbourRunsOn(pattern, piece, a, 'end', b),
-      acrossB = neighbourRunsOn(pattern, piece, b, 'start', a);
+    const acrossA = neighbourRunsOn(pattern, piece, b, 'start'),
+      acrossB = neighbourRunsOn(pattern, piece, a, 'end');
     if (acrossA !== acrossB)
       return { form: 'mirrored', shaped: acrossA ? 'before' : 'after', rule: 'pressed-open' };
   }

@@ -15,7 +15,7 @@ import { isRun } from './node.js';
 import { nodesOf, plannedJoints } from './ring.js';
 import type { Run } from './run.js';
 import { requirePiece } from './sound.js';
-import { type Strand, type Stretch, stretchesOf } from './strand.js';
+import { pathOfStrands, type Strand, type Stretch, stretchesOf } from './strand.js';
 import { withBareBends } from './tight-bends.js';
 
 /** Where a piece is cut: the stitching line moved out by each edge's allowance, its corners and darts shaped to sew. */
@@ -63,12 +63,12 @@ function cut(piece: Piece, pattern?: Pattern): CuttingLine {
   const raw = closedUp(closed.strands);
   const cleared = { runs, bends: bare.bends, raw, snips: closed.snips };
   const found = boundariesOf(raw, 0, { halves: beyondFolds(runs, raw), covers: bare.covers });
-  const outer = outermost(found, piece, findings);
-  const strands = closedUp(outer?.strands ?? raw);
-  const shortcuts = outer?.shortcuts ?? [];
+  const outer = outermost(found, raw, piece, findings);
+  const { shortcuts } = outer,
+    strands = closedUp(outer.strands);
   findings.push(...narrowFindings(piece, cleared, { strands, shortcuts }), ...hemFindings(piece, runs));
   return {
-    path: { segments: strands.map(s => s.segment) },
+    path: pathOfStrands(strands),
     stretches: stretchesOf(strands),
     snips: closed.snips.flatMap(mark => snipOf(mark, raw, shortcuts)),
     foldLines: [
@@ -79,14 +79,15 @@ function cut(piece: Piece, pattern?: Pattern): CuttingLine {
   };
 }
 
-/** Of the boundaries between cut and uncut cloth the one about all others; nothing, with a finding, where none closes. */
-function outermost(found: Boundaries, piece: Piece, findings: Finding[]): Boundary | undefined {
+/** Of the boundaries between cut and uncut cloth the one about all others; the whole chain, with a finding, where none closes. */
+function outermost(found: Boundaries, raw: readonly Strand[], piece: Piece, findings: Finding[]): Boundary {
+  const uncut: Boundary = { strands: raw, shortcuts: [] };
   if ('openAt' in found) {
     findings.push(notSimple(piece, found.openAt));
-    return undefined;
+    return uncut;
   }
-  const sizes = found.map(({ strands }) => signedArea({ segments: strands.map(s => s.segment) }));
-  return found[sizes.indexOf(Math.max(...sizes))];
+  const sizes = found.map(({ strands }) => signedArea(pathOfStrands(strands)));
+  return found[sizes.indexOf(Math.max(...sizes))] ?? uncut;
 }
 
 function snipOf(mark: SnipMark, raw: readonly Strand[], shortcuts: readonly Shortcut[]): readonly Path[] {

@@ -1,35 +1,14 @@
-import { apply, mirror } from '../affine.js';
-import { endOf, startOf } from '../curve/segment.js';
-import { type Path, pathEnd, pathOf, pathStart } from '../path/path.js';
+import { mirror } from '../affine.js';
+import { pathEnd, pathOf, pathStart } from '../path/path.js';
 import type { Dart } from '../pattern/types.js';
-import { angleTolerance, coincidenceTolerance } from '../tolerance.js';
-import { angleBetween, distance, type Point, scale, subtract, unit } from '../vector.js';
+import { angleTolerance } from '../tolerance.js';
+import { add, angleBetween, type Point, scale, subtract, unit } from '../vector.js';
 import type { Arm } from './arm.js';
-import { meetingWithLine } from './fold-joint.js';
-import { firstOnRay } from './line-crossings.js';
+import { mitreLimit } from './corner-rule.js';
+import { bridged, type FoldedMouth, imageUpTo } from './folded-mouth.js';
+import { meetingWithLine } from './meeting-with-line.js';
 import { dartAxis } from './pressing.js';
-import {
-  chainEnd,
-  chainStart,
-  type Place,
-  type Strand,
-  straight,
-  strandsBetween,
-  strandsReversed,
-  strandsTransformed,
-} from './strand.js';
-
-/** The cutting line over the mouth of a dart or pleat, so shaped that the folded intake ends where the cloth under it does. */
-export interface FoldedMouth {
-  /** Where the cutting line before and after is left, on the arms' chains; absent: at its very end. */
-  readonly before?: Place;
-  readonly after?: Place;
-  readonly bridge: readonly Strand[];
-  /** Where the cloth is folded, as far as the cutting line: the middle of a dart's intake, from its apex. */
-  readonly folds: readonly Path[];
-  /** mm along the leg's line between the folded shape and the cutting line it should meet. */
-  readonly step: number;
-}
+import { type Strand, strandsReversed, strandsTransformed } from './strand.js';
 
 /**
  * Whether the folded shape exists: with the angle at a mouth end plus half the dart's at 180° or more, the mirrored
@@ -38,7 +17,6 @@ export interface FoldedMouth {
 export function canBeFolded(dart: Dart, pressed: 'start' | 'end' | 'open', before: Arm, after: Arm): boolean {
   const a = subtract(pathStart(dart.legs[0]), dart.apex),
     b = subtract(pathEnd(dart.legs[1]), dart.apex);
-  if (Math.min(Math.hypot(a.x, a.y), Math.hypot(b.x, b.y)) <= coincidenceTolerance) return false;
   const half = Math.abs(angleBetween(a, b)) / 2;
   const fits = (arm: Arm, leg: Point): boolean =>
     Math.abs(angleBetween(arm.away, scale(leg, -1))) + half < Math.PI - angleTolerance;
@@ -59,67 +37,36 @@ export function foldedMouth(
   before: Arm,
   after: Arm,
 ): FoldedMouth | undefined {
-  const axis = dartAxis(dart);
-  const left = flank(dart, before, axis),
-    right = flank(dart, after, axis);
+  const left = sideOf(dart, before),
+    right = sideOf(dart, after);
   if (!left || !right) return undefined;
-  const own = pressed === 'end' ? undefined : left.half(),
-    other = pressed === 'start' ? undefined : right.half();
-  if ((pressed !== 'end' && !own) || (pressed !== 'start' && !other)) return undefined;
-  const overFold = mirror(dart.apex, axis);
-  // Both halves run from their leg's line to the fold.
-  const first = own ?? strandsTransformed(other!, overFold),
-    second = other ?? strandsTransformed(own!, overFold);
-  const labelled = (strands: readonly Strand[]): readonly Strand[] =>
-    strands.map(s => ({ segment: s.segment, of: dart.name, shape: 'dart' as const }));
-  const firstEnds = endsOf(first, pressed === 'end' ? apply(overFold, right.point) : left.point);
-  const secondEnds = endsOf(second, pressed === 'start' ? apply(overFold, left.point) : right.point);
-  const bridge = [
-    ...labelled(left.runOn),
-    ...straight(left.point, firstEnds.start, dart.name, 'dart'),
-    ...labelled(first),
-    ...straight(firstEnds.end, secondEnds.end, dart.name, 'dart'),
-    ...strandsReversed(labelled(second)),
-    ...straight(secondEnds.start, right.point, dart.name, 'dart'),
-    ...strandsReversed(labelled(right.runOn)),
+  const direction = dartAxis(dart);
+  const halfOn = ({ beyond, overLeg }: Side) => imageUpTo(beyond, overLeg, { on: dart.apex, direction });
+  const first = halfOn(pressed === 'end' ? right : left),
+    second = halfOn(pressed === 'start' ? left : right);
+  if (!first || !second) return undefined;
+  const overFold = mirror(dart.apex, direction);
+  const folded = [
+    ...(pressed === 'end' ? strandsTransformed(first.strands, overFold) : first.strands),
+    ...strandsReversed(pressed === 'start' ? strandsTransformed(second.strands, overFold) : second.strands),
   ];
-  const tip =
-    distance(dart.apex, firstEnds.end) > distance(dart.apex, secondEnds.end) ? firstEnds.end : secondEnds.end;
+  const { chain, step } = bridged(left.point, folded, right.point, dart.name);
+  const labelled = (strands: readonly Strand[]): readonly Strand[] =>
+    strands.map(s => ({ ...s, of: dart.name, shape: 'dart' as const }));
   return {
-    ...(left.place ? { before: left.place } : {}),
-    ...(right.place ? { after: right.place } : {}),
-    bridge,
-    folds: [pathOf([dart.apex, tip])],
-    step: Math.max(
-      distance(left.point, firstEnds.start),
-      distance(secondEnds.start, right.point),
-      distance(firstEnds.end, secondEnds.end),
-    ),
+    before: left.place,
+    after: right.place,
+    bridge: [...labelled(left.way), ...chain, ...strandsReversed(labelled(right.way))],
+    folds: [pathOf([dart.apex, add(dart.apex, scale(direction, Math.max(first.along, second.along)))])],
+    step,
   };
 }
 
-/** One side of the mouth: where its cutting line meets the leg's line, and its image up to the fold. */
-function flank(dart: Dart, arm: Arm, axis: Point) {
+type Side = NonNullable<ReturnType<typeof sideOf>>;
+
+/** One side of the mouth: where its cutting line meets the leg's line, in which what lies beyond is mirrored. */
+function sideOf(dart: Dart, arm: Arm) {
   const leg = unit(subtract(arm.corner, dart.apex));
-  const meeting = meetingWithLine(arm, leg);
-  if (!meeting) return undefined;
-  const { point, place } = meeting;
-  const runOn = place ? [] : straight(arm.base, point, arm.of);
-  const half = (): readonly Strand[] | undefined => {
-    const beyond = place
-      ? strandsBetween(arm.parallel, place, chainEnd(arm.parallel))
-      : [...strandsReversed(runOn), ...arm.parallel];
-    const image = strandsTransformed(beyond, mirror(dart.apex, leg));
-    const fold = firstOnRay(image, dart.apex, axis);
-    return fold && strandsBetween(image, chainStart, fold);
-  };
-  return { point, place, runOn, half };
-}
-
-function endsOf(
-  strands: readonly Strand[],
-  otherwise: Point,
-): { readonly start: Point; readonly end: Point } {
-  if (strands.length === 0) return { start: otherwise, end: otherwise };
-  return { start: startOf(strands[0]!.segment), end: endOf(strands.at(-1)!.segment) };
+  const meeting = meetingWithLine(arm, leg, mitreLimit * arm.allowance);
+  return meeting && { ...meeting, overLeg: mirror(dart.apex, leg) };
 }

@@ -1,22 +1,16 @@
 import { pointAt } from '../curve/segment.js';
+import { besides } from '../joining/corner.js';
 import { nearestOnPath } from '../path/nearest.js';
 import type { Path } from '../path/path.js';
 import type { Dart, Edge, Piece, Pleat } from '../pattern/types.js';
 import type { Finding } from '../telling.js';
 import { lengthTolerance, seamTolerance, visibleLength } from '../tolerance.js';
 import type { SnipMark } from './assemble.js';
-import { type Boundary, isWithin, type Shortcut } from './boundaries.js';
-import type { FoldedMouth } from './dart-fold.js';
-import {
-  endOfCut,
-  indicesWithin,
-  type LostStretch,
-  lengthOfAll,
-  lostOfBend,
-  lostToLoop,
-} from './lost-lengths.js';
+import { type Boundary, isWithin } from './boundaries.js';
+import type { FoldedMouth } from './folded-mouth.js';
+import { type LostStretch, lengthOfAll, lostOfBend, lostToLoop } from './lost-lengths.js';
 import type { Run } from './run.js';
-import type { Strand } from './strand.js';
+import { pathOfStrands, type Strand, strandsBetween } from './strand.js';
 import { finding } from './tellings.js';
 import { isOuter } from './tight-bends.js';
 
@@ -36,7 +30,8 @@ export function mouthFindings(
           }),
     ];
   if (mouth.step <= seamTolerance) return [];
-  const beside = edgesBeside(piece, part);
+  // A mouth that is folded lies between two edges.
+  const beside = (['start', 'end'] as const).map(end => besides(piece.outline, part, end) as Edge);
   const told = {
     stepMm: mouth.step,
     edges: beside.map(edge => ({ piece: piece.name, edge: edge.name })),
@@ -50,13 +45,6 @@ export function mouthFindings(
           ...told,
         }),
   ];
-}
-
-/** The edges before and after a mouth. */
-function edgesBeside({ outline: { parts } }: Piece, mouth: Dart | Pleat): readonly Edge[] {
-  const at = parts.indexOf(mouth);
-  const round = [...parts.slice(at + 1), ...parts.slice(0, at)].filter(part => part.type === 'edge');
-  return [round.at(-1)!, round[0]!];
 }
 
 export const bridgedMouth = ({ name }: Piece, dart: Dart): Finding =>
@@ -96,7 +84,7 @@ export function narrowFindings(
   { runs, bends, raw, snips }: Cleared,
   { strands, shortcuts }: Boundary,
 ): readonly Finding[] {
-  const path: Path = { segments: strands.map(s => s.segment) };
+  const path = pathOfStrands(strands);
   const lost = new Map<Run, readonly LostStretch[]>();
   const lose = (run: Run, stretches: readonly LostStretch[]): void => {
     lost.set(run, [...(lost.get(run) ?? []), ...stretches]);
@@ -109,12 +97,12 @@ export function narrowFindings(
     };
     lose(bend, lostOfBend(bend, strands, isInner));
   }
-  const isOfBend = ({ segment }: Strand): boolean => bends.some(bend => bend.stitching.includes(segment));
   for (const cut of shortcuts) {
     const corners = snips.filter(mark => isWithin(mark.index, cut, raw.length));
-    if (corners.length === 1 || !isVisible(cut, raw, path)) continue;
+    const leftOut = strandsBetween([...raw, ...raw], cut.from, cut.to);
+    if (corners.length === 1 || !leftOut.some(strand => isSeenBeside(path, strand))) continue;
     // What a wider bend covers of its neighbours is no loss of theirs.
-    if (indicesWithin(cut, raw.length).some(i => isOfBend(raw[i % raw.length]!))) continue;
+    if (bends.some(bend => leftOut.some(({ beside }) => bend.stitching.includes(beside!)))) continue;
     for (const run of runs) lose(run, lostToLoop(run, raw, cut));
   }
   const ofEdge = new Map<string, number>();
@@ -127,19 +115,10 @@ export function narrowFindings(
   });
 }
 
-/** Whether any of what a shortcut leaves out lies off the line that is cut, as far as can be seen. */
-const isVisible = (cut: Shortcut, raw: readonly Strand[], path: Path): boolean =>
-  indicesWithin(cut, raw.length).some(i => {
-    const { segment, shape } = raw[i % raw.length]!;
-    const from = Math.max(0, cut.from - i),
-      to = Math.min(1, endOfCut(cut, raw.length) - i);
-    return (
-      shape === 'parallel' &&
-      samples.some(
-        k => nearestOnPath(path, pointAt(segment, from + (to - from) * k)).distance >= visibleLength,
-      )
-    );
-  });
+/** Whether any of a parallel that was left out lies off the line that is cut, as far as can be seen. */
+const isSeenBeside = (path: Path, { segment, shape }: Strand): boolean =>
+  shape === 'parallel' &&
+  samples.some(t => nearestOnPath(path, pointAt(segment, t)).distance >= visibleLength);
 
-/** Shares of a stretch of a loop: its cusps are at the ends of its stretches, its belly in their middles. */
-const samples = [0, 1 / 4, 1 / 2, 3 / 4, 1];
+/** Of a parameter: a loop's cusps are at the ends of its stretches, its belly in their middles. */
+const samples = [0, 1 / 2, 1];

@@ -1,12 +1,13 @@
 import { segmentLength } from '../curve/arc-length.js';
 import { offsetSegment } from '../curve/offset.js';
-import { endOf, type Segment } from '../curve/segment.js';
+import { endOf, type Segment, startOf } from '../curve/segment.js';
 import { withoutStubs } from '../curve/stubs.js';
 import { refusal } from '../pattern/tellings.js';
 import type { Edge } from '../pattern/types.js';
+import type { Point } from '../vector.js';
 import { smoothGroups } from './run.js';
 import { type Strand, startingAt } from './strand.js';
-import { withoutLoops } from './without-loops.js';
+import { pathWithoutLoops } from './without-loops.js';
 
 /** A stretch of a drawn outline without a corner, and what it becomes moved inwards, untrimmed. */
 export interface Flank {
@@ -25,23 +26,28 @@ export function flanksOf(edge: Edge, allowance: number): readonly Flank[] {
     of: edge.name,
     allowance,
     drawn,
-    strands: withoutLoops(movedIn(edge.name, drawn, allowance)),
+    strands: pathWithoutLoops({ segments: movedIn(drawn, allowance) }).segments.map(segment => ({
+      segment,
+      of: edge.name,
+      shape: 'parallel',
+    })),
   }));
 }
 
-function movedIn(of: string, segments: readonly Segment[], allowance: number): readonly Strand[] {
-  const strands: Strand[] = [];
-  for (const segment of segments)
+function movedIn(drawn: readonly Segment[], allowance: number): readonly Segment[] {
+  const moved: Segment[] = [];
+  for (const segment of drawn)
     for (const piece of allowance === 0 ? [segment] : offsetSegment(withoutStubs(segment), -allowance)) {
-      const before = strands.at(-1);
-      strands.push({
-        segment: before ? startingAt(piece, endOf(before.segment)) : piece,
-        of,
-        shape: 'parallel',
-      });
+      const before = moved.at(-1);
+      moved.push(before ? startingAt(piece, endOf(before)) : piece);
     }
-  return strands;
+  return moved;
 }
+
+/** Where a stretch, moved, starts. */
+export const flankStart = ({ strands }: Flank): Point => startOf(strands[0]!.segment);
+/** Where it ends. */
+export const flankEnd = ({ strands }: Flank): Point => endOf(strands.at(-1)!.segment);
 
 /** mm of the stretch as it was drawn. */
 export const flankLength = (flank: Flank): number =>

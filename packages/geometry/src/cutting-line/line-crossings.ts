@@ -1,25 +1,25 @@
-import { isLine, pointAt, type Segment } from '../curve/segment.js';
+import { powerForm } from '../curve/power-form.js';
+import { asCubic, pointAt, type Segment } from '../curve/segment.js';
 import { rootsInUnit } from '../polynomial.js';
 import { contactTolerance } from '../tolerance.js';
 import { cross, dot, type Point, subtract } from '../vector.js';
-import type { Place, Strand } from './strand.js';
+import type { Position, Strand } from './strand.js';
 
 /** Where a chain meets a straight line: the place on the chain and how far along the line, in mm from its origin. */
-export interface LineCrossing extends Place {
+export interface LineCrossing {
+  readonly place: Position;
   readonly along: number;
   readonly point: Point;
 }
 
 /** Parameters in [0, 1], ascending, at which a segment crosses or touches the endless line through `on`. */
 function lineCrossings(segment: Segment, on: Point, direction: Point): readonly number[] {
-  const side = (p: Point): number => cross(direction, subtract(p, on));
-  if (isLine(segment)) {
-    const from = side(segment[0]);
-    return rootsInUnit([from, side(segment[1]) - from], contactTolerance);
-  }
-  const [p, q, r, s] = segment.map(side) as [number, number, number, number];
-  if (Math.min(p, q, r, s) > contactTolerance || Math.max(p, q, r, s) < -contactTolerance) return [];
-  return rootsInUnit([p, 3 * (q - p), 3 * (p - 2 * q + r), s - p + 3 * (q - r)], contactTolerance);
+  const { x0, x1, x2, x3, y0, y1, y2, y3 } = powerForm(asCubic(segment));
+  const across = (x: number, y: number): number => cross(direction, { x, y });
+  return rootsInUnit(
+    [across(x0 - on.x, y0 - on.y), across(x1, y1), across(x2, y2), across(x3, y3)],
+    contactTolerance,
+  );
 }
 
 /**
@@ -36,7 +36,7 @@ export function firstOnRay(
     for (const t of lineCrossings(segment, on, direction)) {
       const point = pointAt(segment, t);
       const along = dot(subtract(point, on), direction);
-      if (along >= least - contactTolerance) return { index, t, along, point };
+      if (along >= least - contactTolerance) return { place: index + t, along, point };
     }
   return undefined;
 }

@@ -1,7 +1,8 @@
-import { lengthBetween, segmentLength } from '../curve/arc-length.js';
+import { lengthBetween } from '../curve/arc-length.js';
+import { inUnit } from '../curve/segment.js';
 import type { Shortcut } from './boundaries.js';
 import type { Run } from './run.js';
-import type { Place, Strand } from './strand.js';
+import type { Position, Strand } from './strand.js';
 import { footAt, isBackwards } from './tight-bends.js';
 
 /** A stretch of a run's stitching line, in mm from the run's start. */
@@ -21,26 +22,17 @@ export function lengthOfAll(stretches: readonly LostStretch[]): number {
   return sum;
 }
 
-export const endOfCut = ({ from, to }: Shortcut, n: number): number => (to > from ? to : to + n);
-
-/** The strands of a chain of `n` that a shortcut leaves out, in whole or in part; from the second turn of it on, beyond `n`. */
-export const indicesWithin = (cut: Shortcut, n: number): readonly number[] => {
-  const first = Math.floor(cut.from);
-  return Array.from({ length: Math.ceil(endOfCut(cut, n)) - first }, (_, i) => first + i);
-};
-
 /** The stretch of a run whose parallel lies between the two places of a shortcut; none where it has no part in it. */
 export function lostToLoop(run: Run, raw: readonly Strand[], cut: Shortcut): readonly LostStretch[] {
-  const { from } = cut;
-  const n = raw.length,
-    end = endOfCut(cut, n);
-  const left = indicesWithin(cut, n).filter(i => isBeside(run, raw[i % n]!));
-  const first = left[0],
-    last = left.at(-1);
+  const around = [...raw, ...raw];
+  const own = [...around.keys()].filter(i => i > cut.from - 1 && i < cut.to && isBeside(run, around[i]!));
+  const [first] = own,
+    last = own.at(-1);
   if (first === undefined || last === undefined) return [];
-  const start = from > first ? footOf(run, raw[first % n]!, from - first) : runStart,
-    stop = end < last + 1 ? footOf(run, raw[last % n]!, end - last) : endOfRun(run);
-  return [{ from: lengthTo(run, start), to: lengthTo(run, stop) }];
+  // Crumbs about a bend's centre have no parallel: where none of the run's is kept before or after, all of it goes.
+  const from = cut.from > first ? footOf(run, around[first]!, cut.from - first) : 0,
+    to = cut.to < last + 1 ? footOf(run, around[last]!, cut.to - last) : run.stitching.length;
+  return [{ from: lengthTo(run, from), to: lengthTo(run, to) }];
 }
 
 /** Which of a bend's two corners are inner ones, or none. */
@@ -62,7 +54,7 @@ export function lostOfBend(bend: Run, line: readonly Strand[], isInner: InnerEnd
   const beside = line.filter(strand => isBeside(bend, strand));
   const kept = beside.filter(strand => !isBackwards(bend, strand)).map(stretchOf);
   const back = bend.parallel.filter(strand => isBackwards(bend, strand)).map(stretchOf);
-  const whole = lengthTo(bend, endOfRun(bend));
+  const whole = lengthTo(bend, bend.stitching.length);
   return gapsBetween(kept, whole).flatMap(gap => {
     const isCorners = (isInner.start && gap.from === 0) || (isInner.end && gap.to === whole);
     if (!isCorners) return [gap];
@@ -82,20 +74,13 @@ function gapsBetween(kept: readonly LostStretch[], whole: number): readonly Lost
   return done < whole ? [...gaps, { from: done, to: whole }] : gaps;
 }
 
-const isBeside = ({ stitching }: Run, { beside }: Strand): boolean =>
-  beside !== undefined && stitching.includes(beside);
-
-const runStart: Place = { index: 0, t: 0 };
-const endOfRun = ({ stitching }: Run): Place => ({ index: stitching.length - 1, t: 1 });
+const isBeside = ({ stitching }: Run, { shape, beside }: Strand): boolean =>
+  shape === 'parallel' && stitching.includes(beside!);
 
 /** The place of a run that a place of its parallel lies square to. */
-const footOf = (run: Run, strand: Strand, t: number): Place => ({
-  index: run.stitching.indexOf(strand.beside!),
-  t: footAt(run, strand, t),
-});
+const footOf = (run: Run, strand: Strand, t: number): Position =>
+  run.stitching.indexOf(strand.beside!) + footAt(run, strand, t);
 
 /** mm from a run's start. */
-const lengthTo = ({ stitching }: Run, { index, t }: Place): number =>
-  stitching
-    .slice(0, index)
-    .reduce((sum, segment) => sum + segmentLength(segment), lengthBetween(stitching[index]!, 0, t));
+const lengthTo = ({ stitching }: Run, place: Position): number =>
+  stitching.reduce((sum, segment, i) => sum + lengthBetween(segment, 0, inUnit(place - i)), 0);

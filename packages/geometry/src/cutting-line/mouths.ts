@@ -1,101 +1,72 @@
 import { endOf, startOf } from '../curve/segment.js';
 import type { Path } from '../path/path.js';
-import type { Dart, Piece, Pleat } from '../pattern/types.js';
+import type { Piece } from '../pattern/types.js';
 import type { Finding } from '../telling.js';
-import { type Arm, armAfter, armBefore } from './arm.js';
-import { assembled, type Chain, keptPart, type SnipMark } from './assemble.js';
-import { type FoldedMouth, foldedMouth } from './dart-fold.js';
+import { armAfter, armBefore } from './arm.js';
+import { assembled, type Chain, keptBetween, overlaps, type SnipMark } from './assemble.js';
+import { foldedMouth } from './dart-fold.js';
 import { mouthFindings } from './findings.js';
+import type { FoldedMouth } from './folded-mouth.js';
 import type { Joint } from './joint.js';
 import { type FoldedPart, isRun, type Node } from './node.js';
 import { foldedPleat } from './pleat-fold.js';
-
 import type { Run } from './run.js';
-import {
-  chainStart,
-  isBefore,
-  type Strand,
-  straight,
-  strandsBetween,
-  strandsReversed,
-  turnedPlace,
-} from './strand.js';
+import { type Strand, straight, strandsBetween, strandsReversed } from './strand.js';
 
-/** The chains between folded darts and pleats, each from the node after one to the node before the next; one if there is none. */
+/** The chains between folded darts and pleats, the first of them after the first of these; one if there is none. */
 export function chainsBetweenMouths(
   ring: readonly Node[],
   joints: readonly (Joint | undefined)[],
 ): readonly Chain[] {
-  const n = ring.length;
-  const first = ring.findIndex(node => !isRun(node)) + 1;
-  const chains: Chain[] = [];
-  let parts: (readonly Strand[])[] = [],
-    after: (Joint | undefined)[] = [];
-  for (let step = 0; step < n; step++) {
-    const i = (first + step) % n;
+  const first = Math.max(
+    0,
+    ring.findIndex(node => !isRun(node)),
+  );
+  const chains: { readonly parts: (readonly Strand[])[]; readonly joints: (Joint | undefined)[] }[] = [];
+  for (const k of ring.keys()) {
+    const i = (first + k) % ring.length;
     const node = ring[i]!;
-    if (isRun(node)) {
-      parts.push(keptPart(node, joints.at(i - 1), joints[i]) ?? node.parallel);
-      after.push(joints[i]);
-    }
-    if (!isRun(node) || step === n - 1) {
-      chains.push(assembled(parts, after));
-      parts = [];
-      after = [];
-    }
+    if (k === 0 || !isRun(node)) chains.push({ parts: [], joints: [] });
+    if (!isRun(node)) continue;
+    chains.at(-1)!.parts.push(keptBetween(node.parallel, joints.at(i - 1), joints[i]));
+    chains.at(-1)!.joints.push(joints[i]);
   }
-  return chains;
+  return chains.map(chain => assembled(chain.parts, chain.joints));
 }
 
 export interface Closed extends Chain {
   readonly folds: readonly Path[];
 }
 
-/** Closes the chains over the mouths of the darts and pleats between them. `chains[i]` ends at the i-th of the ring. */
+/** Closes the chains over the mouths of the darts and pleats between them: `chains[i]` follows the i-th of the ring. */
 export function overMouths(
   ring: readonly Node[],
   chains: readonly Chain[],
   piece: Piece,
   findings: Finding[],
 ): Closed {
-  const mouthsOfRing = ring.flatMap(node => (isRun(node) ? [] : [node]));
-  if (mouthsOfRing.length === 0) return { ...chains[0]!, folds: [] };
-  // The first chain starts after the first mouth.
-  const ordered = [...mouthsOfRing.slice(1), mouthsOfRing[0]!];
-  const mouths = ordered.map((node, i) => {
-    return mouthOf(node, ring, chains[i]!, chains[(i + 1) % chains.length]!);
-  });
+  const parts = ring.flatMap(node => (isRun(node) ? [] : [node]));
+  if (parts.length === 0) return { ...chains[0]!, folds: [] };
+  const next = (i: number): number => (i + 1) % parts.length;
+  const mouths = parts.map((node, i) => mouthOf(node, ring, chains.at(i - 1)!, chains[i]!));
   // Two mouths that want more of the edge between them than there is: the first is cut straight across.
-  for (const [i, chain] of chains.entries())
-    if (!keptBetween(chain, mouths.at(i - 1), mouths[i])) mouths[i] = undefined;
-  for (const [i, { part }] of ordered.entries()) findings.push(...mouthFindings(piece, part, mouths[i]));
+  for (const [i, { strands }] of chains.entries())
+    if (overlaps(strands, mouths[i], mouths[next(i)])) mouths[next(i)] = undefined;
+  for (const [i, { part }] of parts.entries()) findings.push(...mouthFindings(piece, part, mouths[i]));
   const strands: Strand[] = [];
   const snips: SnipMark[] = [];
   for (const [i, chain] of chains.entries()) {
-    const into = mouths.at(i - 1),
-      out = mouths[i];
-    const kept = keptBetween(chain, into, out) ?? chain.strands;
-    for (const mark of chain.snips) {
-      const place = kept.indexOf(chain.strands[mark.index]!);
-      const removed = into?.after?.index ?? 0;
-      snips.push({ ...mark, index: strands.length + (place >= 0 ? place : mark.index - removed) });
+    const from = mouths[i],
+      to = mouths[next(i)];
+    for (const { index, ...mark } of chain.snips) {
+      const before = strandsBetween(chain.strands, from?.after ?? 0, index);
+      snips.push({ ...mark, index: strands.length + before.length });
     }
-    strands.push(...kept);
-    if (out) strands.push(...out.bridge);
-    else strands.push(...straightMouth(ordered[i]!.part, kept, chains[(i + 1) % chains.length]!));
+    strands.push(...keptBetween(chain.strands, from, to));
+    const after = chains[next(i)]!;
+    strands.push(...(to?.bridge ?? straightMouth(parts[next(i)]!, chain.strands, after.strands)));
   }
   return { strands, snips, folds: mouths.flatMap(m => m?.folds ?? []) };
-}
-
-/** What two mouths leave of the chain between them; undefined where they overlap. */
-function keptBetween(
-  chain: Chain,
-  into: FoldedMouth | undefined,
-  out: FoldedMouth | undefined,
-): readonly Strand[] | undefined {
-  const from = into?.after ?? chainStart;
-  const to = turnedPlace(out?.before ?? chainStart, chain.strands.length);
-  return isBefore(from, to) ? strandsBetween(chain.strands, from, to) : undefined;
 }
 
 function mouthOf(
@@ -105,15 +76,16 @@ function mouthOf(
   after: Chain,
 ): FoldedMouth | undefined {
   const i = ring.indexOf(node);
-  const left = armBefore(ring.at(i - 1) as Run),
-    right = armAfter(ring[(i + 1) % ring.length] as Run);
-  const whole = (arm: Arm, parallel: readonly Strand[]): Arm => ({ ...arm, parallel });
-  const arms = [whole(left, strandsReversed(before.strands)), whole(right, after.strands)] as const;
-  return node.part.type === 'pleat'
-    ? foldedPleat(node.part, ...arms)
-    : foldedMouth(node.part, node.pressed ?? 'start', ...arms);
+  const left = { ...armBefore(ring.at(i - 1) as Run), parallel: strandsReversed(before.strands) },
+    right = { ...armAfter(ring[(i + 1) % ring.length] as Run), parallel: after.strands };
+  return 'pressed' in node
+    ? foldedMouth(node.part, node.pressed, left, right)
+    : foldedPleat(node.part, left, right);
 }
 
-function straightMouth({ name }: Dart | Pleat, before: readonly Strand[], after: Chain): readonly Strand[] {
-  return straight(endOf(before.at(-1)!.segment), startOf(after.strands[0]!.segment), name, 'dart');
-}
+const straightMouth = (
+  { part }: FoldedPart,
+  before: readonly Strand[],
+  after: readonly Strand[],
+): readonly Strand[] =>
+  straight(endOf(before.at(-1)!.segment), startOf(after[0]!.segment), part.name, 'dart');

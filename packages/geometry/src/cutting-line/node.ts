@@ -5,10 +5,8 @@ import type { Run } from './run.js';
 export type Node = Run | FoldedPart;
 
 /** A dart or pleat over whose mouth the line takes the shape of its folded cloth. */
-export interface FoldedPart {
-  readonly part: Dart | Pleat;
-  /** Of a dart. */
-  readonly pressed?: 'start' | 'end' | 'open';
-}
+export type FoldedPart =
+  | { readonly part: Dart; readonly pressed: 'start' | 'end' | 'open' }
+  | { readonly part: Pleat };
 
 export const isRun = (node: Node): node is Run => 'parallel' in node;

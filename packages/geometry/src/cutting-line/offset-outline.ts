@@ -12,13 +12,13 @@ import { signedArea } from '../region/area.js';
 import type { Finding } from '../telling.js';
 import { coincidenceTolerance, fitTolerance } from '../tolerance.js';
 import { distance, type Point } from '../vector.js';
-import { assembled, closedUp, keptPart } from './assemble.js';
+import { assembled, closedUp, keptBetween } from './assemble.js';
 import { boundariesOf } from './boundaries.js';
 import { isRun } from './node.js';
 import { plainJoint } from './plain-joint.js';
 import { withoutOverlaps } from './ring.js';
 import { type Run, runsAlong } from './run.js';
-import { type Strand, type Stretch, strandsReversed, stretchesOf } from './strand.js';
+import { pathOfStrands, type Strand, type Stretch, strandsReversed, stretchesOf } from './strand.js';
 import { finding, refusal } from './tellings.js';
 import { withBareBends } from './tight-bends.js';
 
@@ -84,7 +84,7 @@ export function offsetOutline(
   });
   const loops = kept
     .map(({ strands }) => closedUp(isReversed ? strandsReversed(strands) : strands))
-    .map(strands => ({ path: { segments: strands.map(s => s.segment) }, stretches: stretchesOf(strands) }))
+    .map(strands => ({ path: pathOfStrands(strands), stretches: stretchesOf(strands) }))
     .map(loop => ({ loop, size: Math.abs(signedArea(loop.path)) }))
     .filter(({ size }) => size > coincidenceTolerance)
     .sort((a, b) => b.size - a.size)
@@ -114,7 +114,7 @@ function rawParallel(runs: readonly Run[]) {
     runs.map((run, i) => plainJoint(run, runs[(i + 1) % n]!)),
   );
   const { ring, joints, covers } = withBareBends(runs, planned);
-  const kept = ring.filter(isRun).map((run, i) => keptPart(run, joints.at(i - 1), joints[i]) ?? run.parallel);
+  const kept = ring.filter(isRun).map((run, i) => keptBetween(run.parallel, joints.at(i - 1), joints[i]));
   return { raw: closedUp(assembled(kept, joints).strands), covers };
 }
 

@@ -1,27 +1,17 @@
 import { mirror } from '../affine.js';
-import { endOf, startOf } from '../curve/segment.js';
 import { type Path, pathEnd, pathOf, pathStart } from '../path/path.js';
 import type { Pleat } from '../pattern/types.js';
 import { coincidenceTolerance, steepestPleat } from '../tolerance.js';
-import { add, distance, dot, leftOf, lerp, type Point, scale, subtract, unit } from '../vector.js';
+import { add, distance, dot, leftOf, lerp, norm, type Point, scale, subtract, unit } from '../vector.js';
 import type { Arm } from './arm.js';
-import type { FoldedMouth } from './dart-fold.js';
-import { meetingWithLine } from './fold-joint.js';
-import { firstOnRay } from './line-crossings.js';
-import {
-  chainEnd,
-  chainStart,
-  type Strand,
-  straight,
-  strandsBetween,
-  strandsReversed,
-  strandsTransformed,
-} from './strand.js';
+import { bridged, type FoldedMouth, imageUpTo } from './folded-mouth.js';
+import { meetingWithLine } from './meeting-with-line.js';
+import { type Strand, strandsReversed, strandsTransformed } from './strand.js';
 
 /** Whether both neighbours of a pleat run on along its mouth, so that its cloth can lie on them. */
 export function canBeLaid({ mouth }: Pleat, before: Arm, after: Arm): boolean {
   const along = subtract(pathEnd(mouth), pathStart(mouth));
-  if (distance(along, { x: 0, y: 0 }) <= coincidenceTolerance) return false;
+  if (norm(along) <= coincidenceTolerance) return false;
   const runsOn = (arm: Arm, sense: 1 | -1): boolean =>
     sense * dot(arm.away, unit(along)) > Math.cos(steepestPleat);
   return runsOn(before, -1) && runsOn(after, 1);
@@ -40,48 +30,38 @@ export function foldedPleat(pleat: Pleat, before: Arm, after: Arm): FoldedMouth 
   const a = pathStart(pleat.mouth),
     b = pathEnd(pleat.mouth);
   const outward = leftOf(unit(subtract(b, a)));
-  const left = sideOf(before, a, outward),
-    right = sideOf(after, b, outward);
+  const left = meetingWithLine(before, outward, Number.POSITIVE_INFINITY),
+    right = meetingWithLine(after, outward, Number.POSITIVE_INFINITY);
   if (!left || !right) return undefined;
   const isPair = pleat.kind === 'box' || pleat.kind === 'inverted';
-  const folds = isPair ? [1 / 4, 3 / 4] : [1 / 2];
-  const leaves = folds.flatMap((share, i): readonly Leaf[] => {
-    const isFromStart = isPair ? i === 0 : pleat.towards === 'start';
-    const leaf = leafTo(
-      isFromStart ? left.beyond : right.beyond,
-      isFromStart ? a : b,
-      lerp(a, b, share),
-      outward,
-    );
-    return leaf ? [leaf] : [];
+  const shares = isPair ? [1 / 4, 3 / 4] : [1 / 2];
+  const leaves = shares.flatMap(share => {
+    const isFromStart = isPair ? share < 1 / 2 : pleat.towards === 'start';
+    const fold = lerp(a, b, share);
+    const leaf = leafTo(isFromStart ? left.beyond : right.beyond, isFromStart ? a : b, fold, outward);
+    if (!leaf) return [];
+    const strands = [...leaf.under, ...strandsReversed(leaf.over)];
+    return [
+      {
+        strands: isFromStart ? strands : strandsReversed(strands),
+        fold: foldAt(fold, leaf.fold, pleat.stitched),
+      },
+    ];
   });
-  const [first, second] = leaves;
-  if (!first || leaves.length < folds.length) return undefined;
-  const strands = second
-    ? [...first.under, ...strandsReversed(first.over), ...second.over, ...strandsReversed(second.under)]
-    : pleat.towards === 'start'
-      ? [...first.under, ...strandsReversed(first.over)]
-      : [...first.over, ...strandsReversed(first.under)];
-  const { chain, step } = bridged(left.point, strands, right.point, pleat.name);
+  if (leaves.length < shares.length) return undefined;
+  const { chain, step } = bridged(
+    left.point,
+    leaves.flatMap(leaf => leaf.strands),
+    right.point,
+    pleat.name,
+  );
   return {
-    ...(left.place ? { before: left.place } : {}),
-    ...(right.place ? { after: right.place } : {}),
-    bridge: [...left.runOn, ...chain, ...strandsReversed(right.runOn)],
-    folds: folds.map((share, i) => foldAt(lerp(a, b, share), leaves[i]!.fold, pleat.stitched)),
+    before: left.place,
+    after: right.place,
+    bridge: [...left.way, ...chain, ...strandsReversed(right.way)],
+    folds: leaves.map(leaf => leaf.fold),
     step,
   };
-}
-
-/** One side of the mouth: where its cutting line meets the fold line at the mouth's end, and the line beyond. */
-function sideOf(arm: Arm, corner: Point, outward: Point) {
-  const meeting = meetingWithLine({ ...arm, corner }, outward, Number.POSITIVE_INFINITY);
-  if (!meeting) return undefined;
-  const { point, place } = meeting;
-  const runOn = place ? [] : straight(arm.base, point, arm.of);
-  const beyond = place
-    ? strandsBetween(arm.parallel, place, chainEnd(arm.parallel))
-    : [...strandsReversed(runOn), ...arm.parallel];
-  return { point, place, runOn, beyond };
 }
 
 /** The two layers of a fold, each from where it leaves the line beyond to the fold between them. */
@@ -92,32 +72,16 @@ interface Leaf {
 }
 
 function leafTo(beyond: readonly Strand[], corner: Point, fold: Point, outward: Point): Leaf | undefined {
-  const image = strandsTransformed(beyond, mirror(corner, outward));
   // Not the line that comes back round the piece: no edge under the pleat falls more steeply.
-  const deepest = distance(corner, fold) * Math.tan(steepestPleat);
-  const cut = firstOnRay(image, fold, outward, -deepest);
-  if (!cut) return undefined;
-  const under = strandsBetween(image, chainStart, cut);
-  return { under, over: strandsTransformed(under, mirror(fold, outward)), fold: cut.point };
-}
-
-/** The layers end to end; where they do not meet, straight along the fold, the longest such step told. */
-function bridged(from: Point, strands: readonly Strand[], to: Point, of: string) {
-  const chain: Strand[] = [];
-  let at = from,
-    step = 0;
-  const goTo = (next: Point): void => {
-    step = Math.max(step, distance(at, next));
-    chain.push(...straight(at, next, of, 'dart'));
-    at = next;
-  };
-  for (const { segment } of strands) {
-    goTo(startOf(segment));
-    chain.push({ segment, of, shape: 'dart' });
-    at = endOf(segment);
-  }
-  goTo(to);
-  return { chain, step };
+  const least = -distance(corner, fold) * Math.tan(steepestPleat);
+  const under = imageUpTo(beyond, mirror(corner, outward), { on: fold, direction: outward, least });
+  return (
+    under && {
+      under: under.strands,
+      over: strandsTransformed(under.strands, mirror(fold, outward)),
+      fold: under.point,
+    }
+  );
 }
 
 /** A fold from where it is cut to as far down from the edge as it is stitched. */

@@ -4,7 +4,7 @@ import type { Finding } from '../telling.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { distance } from '../vector.js';
 import { armAfter, armBefore } from './arm.js';
-import { keptPart } from './assemble.js';
+import { overlaps } from './assemble.js';
 import { type CornerPlan, cornerPlan } from './corner-rule.js';
 import { canBeFolded } from './dart-fold.js';
 import { bridgedMouth, notShaped } from './findings.js';
@@ -58,9 +58,9 @@ export function plannedJoints(
     if (!plan) return undefined;
     const before = node as Run,
       after = next(i) as Run;
-    const shaped = shapedJoint(plan, before, after);
-    if (!shaped && plan.form !== 'plain') findings.push(notShaped(piece, before, after));
-    return shaped ?? plainJoint(before, after);
+    const joint = jointBy(plan, before, after);
+    if (!joint) findings.push(notShaped(piece, before, after));
+    return joint ?? plainJoint(before, after);
   });
   return withoutOverlaps(ring, planned, i => plans[i]?.form === 'at-fold');
 }
@@ -76,7 +76,7 @@ export function withoutOverlaps(
   for (const keepFirm of [true, false])
     for (const [i, node] of ring.entries()) {
       const previous = (i + n - 1) % n;
-      if (!isRun(node) || keptPart(node, result[previous], result[i])) continue;
+      if (!isRun(node) || !overlaps(node.parallel, result[previous], result[i])) continue;
       for (const k of [previous, i])
         if (!(keepFirm && isFirm(k)) && result[k])
           result[k] = untrimmedJoint(ring[k] as Run, ring[(k + 1) % n] as Run);
@@ -84,10 +84,11 @@ export function withoutOverlaps(
   return result;
 }
 
-function shapedJoint(plan: CornerPlan, before: Run, after: Run): Joint | undefined {
+/** Nothing where an end cannot be shaped as planned. */
+function jointBy(plan: CornerPlan, before: Run, after: Run): Joint | undefined {
   switch (plan.form) {
     case 'plain':
-      return undefined;
+      return plainJoint(before, after);
     case 'at-fold':
       return foldJoint(before, after, plan.fold);
     case 'mirrored':

@@ -1,22 +1,19 @@
 import { curvatureAt } from '../curve/curvature.js';
 import { offsetSegment } from '../curve/offset.js';
-import { endOf, pointAt, type Segment, startOf, tangentAt } from '../curve/segment.js';
+import { endOf, type Segment, startOf, tangentAt } from '../curve/segment.js';
 import { withoutStubs } from '../curve/stubs.js';
 import type { Edge } from '../pattern/types.js';
 import { angleTolerance, coincidenceTolerance, fitTolerance, smoothJoint } from '../tolerance.js';
-import { add, angleBetween, distance, dot, leftOf, type Point, scale, subtract } from '../vector.js';
+import { angleBetween, distance, dot, type Point, scale, subtract } from '../vector.js';
 import { leavingCircle } from './circle-crossings.js';
 import { edgeAllowance } from './edge-allowance.js';
-
 import {
-  chainStart,
-  isBefore,
-  type Place,
+  type Position,
+  pointOnChain,
   type Strand,
   startingAt,
   strandsBetween,
   strandsReversed,
-  turnedPlace,
 } from './strand.js';
 
 /**
@@ -26,10 +23,10 @@ import {
 export interface Run {
   readonly of: string;
   /** The edge this is a part of; absent over a dart's mouth. */
-  readonly edge?: Edge;
-  /** Whether the run reaches the edge's end, clockwise first and last. */
-  readonly isFirst: boolean;
-  readonly isLast: boolean;
+  readonly edge?: Edge | undefined;
+  /** That edge, where it starts or ends with this run. */
+  readonly starts?: Edge | undefined;
+  readonly ends?: Edge | undefined;
   readonly allowance: number;
   readonly stitching: readonly Segment[];
   readonly start: Point;
@@ -61,9 +58,9 @@ export function runsAlong(
   const groups = smoothGroups(chain, allowance);
   return groups.map((group, i) =>
     runOf(of, group, allowance, {
-      ...(edge ? { edge } : {}),
-      isFirst: i === 0,
-      isLast: i === groups.length - 1,
+      edge,
+      starts: i === 0 ? edge : undefined,
+      ends: i === groups.length - 1 ? edge : undefined,
     }),
   );
 }
@@ -73,7 +70,7 @@ export function runOf(
   of: string,
   segments: readonly Segment[],
   allowance: number,
-  place: Pick<Run, 'edge' | 'isFirst' | 'isLast'> = { isFirst: true, isLast: true },
+  ofEdge: Pick<Run, 'edge' | 'starts' | 'ends'> = {},
 ): Run {
   const first = withoutStubs(segments[0]!),
     last = withoutStubs(segments.at(-1)!);
@@ -84,12 +81,12 @@ export function runOf(
   const whole = parallelOf(of, segments, allowance);
   const from = cutAtStart(whole, start, startTangent, allowance);
   const back = cutAtStart(strandsReversed(whole), end, scale(endTangent, -1), allowance);
-  const cutFrom = from ?? chainStart,
-    cutTo = turnedPlace(back ?? chainStart, whole.length);
-  const isCut = isBefore(cutFrom, cutTo);
+  const cutFrom = from ?? 0,
+    cutTo = whole.length - (back ?? 0);
+  const isCut = cutFrom <= cutTo;
   return {
     of,
-    ...place,
+    ...ofEdge,
     allowance,
     stitching: segments,
     start,
@@ -171,29 +168,21 @@ function cutAtStart(
   end: Point,
   tangent: Point,
   allowance: number,
-): Place | undefined {
+): Position | undefined {
   const cusps = strands.flatMap(({ segment }, i) =>
     i > 0 && dot(tangentAt(strands[i - 1]!.segment, 1), tangentAt(segment, 0)) < 0 ? [i] : [],
   );
   const isBackwards = dot(tangentAt(strands[0]!.segment, 0), tangent) < 0;
   const cusp = isBackwards ? cusps[0] : cusps[1];
   if (cusp === undefined) return undefined;
-  const begin: Place = { index: cusp, t: 0 };
   const found =
     distance(startOf(strands[cusp]!.segment), end) < allowance
       ? leavingCircle(strands.slice(cusp), end, allowance)
       : undefined;
-  if (found) {
-    const { segment } = strands[cusp + found.index]!;
-    if (dot(subtract(pointAt(segment, found.t), end), tangent) <= 0)
-      return { index: cusp + found.index, t: found.t };
-  }
-  return isBackwards ? begin : undefined;
+  if (found !== undefined && dot(subtract(pointOnChain(strands, cusp + found), end), tangent) <= 0)
+    return cusp + found;
+  return isBackwards ? cusp : undefined;
 }
 
 const isPoint = (segment: Segment): boolean =>
   segment.every(p => distance(p, segment[0]) <= coincidenceTolerance);
-
-/** The point square to a place on the stitching line, at a distance in mm outside. */
-export const squareOut = (point: Point, tangent: Point, by: number): Point =>
-  add(point, scale(leftOf(tangent), by));

@@ -1,5 +1,14 @@
 import type { Affine } from '../affine.js';
-import { between, endOf, type Line, reversed, type Segment, startOf, transformed } from '../curve/segment.js';
+import { segmentLength } from '../curve/arc-length.js';
+import {
+  between,
+  type Line,
+  pointAt,
+  reversed,
+  type Segment,
+  tangentAt,
+  transformed,
+} from '../curve/segment.js';
 import type { Path } from '../path/path.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { distance, type Point } from '../vector.js';
@@ -15,7 +24,7 @@ export interface Strand {
   readonly segment: Segment;
   readonly of: string;
   readonly shape: StretchShape;
-  /** Of a parallel: the segment of the stitching line that it lies beside. */
+  /** Of a parallel, and of a bend left bare: the segment of the stitching line that it lies beside, or on. */
   readonly beside?: Segment;
 }
 
@@ -41,23 +50,30 @@ export function stretchesOf(strands: readonly Strand[]): readonly Stretch[] {
   }));
 }
 
-/** A place on a chain of segments. */
-export interface Place {
-  readonly index: number;
-  readonly t: number;
-}
-
-/** Where a chain starts. */
-export const chainStart: Place = { index: 0, t: 0 };
-
-/** A place on a chain of `count` strands that runs the other way. */
-export const turnedPlace = ({ index, t }: Place, count: number): Place => ({
-  index: count - 1 - index,
-  t: 1 - t,
+/** The strands' segments, end to end. */
+export const pathOfStrands = (strands: readonly Strand[]): Path => ({
+  segments: strands.map(s => s.segment),
 });
 
-/** Where a chain ends: where it starts, seen the other way. */
-export const chainEnd = ({ length }: readonly Strand[]): Place => turnedPlace(chainStart, length);
+/** A place on a chain: the index of the strand plus the parameter on it; seen the other way, the chain's length less that. */
+export type Position = number;
+
+/** The point of a chain at a place on it. */
+export const pointOnChain = (strands: readonly Strand[], place: Position): Point =>
+  onChain(strands, place, pointAt);
+
+/** The unit direction of a chain at a place on it. */
+export const tangentOnChain = (strands: readonly Strand[], place: Position): Point =>
+  onChain(strands, place, tangentAt);
+
+function onChain(
+  strands: readonly Strand[],
+  place: Position,
+  of: (segment: Segment, t: number) => Point,
+): Point {
+  const i = Math.min(Math.floor(place), strands.length - 1);
+  return of(strands[i]!.segment, place - i);
+}
 
 /** A straight strand, or none where the ends are one point. */
 export const straight = (
@@ -74,28 +90,21 @@ export const strandsReversed = (strands: readonly Strand[]): readonly Strand[] =
 export const strandsTransformed = (strands: readonly Strand[], map: Affine): readonly Strand[] =>
   strands.map(s => ({ ...s, segment: transformed(s.segment, map) }));
 
-/** The part of a chain from one place to another that lies further on; ends nearer than a coincidence vanish. */
-export function strandsBetween(strands: readonly Strand[], from: Place, to: Place): readonly Strand[] {
+/** The part of a chain from one place to another, on it; what is shorter than a coincidence vanishes. */
+export function strandsBetween(strands: readonly Strand[], from: Position, to: Position): readonly Strand[] {
   const kept: Strand[] = [];
-  for (let i = from.index; i <= to.index && i < strands.length; i++) {
+  for (let i = Math.floor(from); i < to; i++) {
     const strand = strands[i]!;
-    const t0 = i === from.index ? from.t : 0,
-      t1 = i === to.index ? to.t : 1;
-    if (t0 <= 0 && t1 >= 1) kept.push(strand);
+    const t0 = Math.max(0, from - i),
+      t1 = Math.min(1, to - i);
+    if (t1 - t0 === 1) kept.push(strand);
     else {
       const segment = between(strand.segment, t0, t1);
-      if (distance(startOf(segment), endOf(segment)) > coincidenceTolerance || t1 - t0 > half)
-        kept.push({ ...strand, segment });
+      if (segmentLength(segment) > coincidenceTolerance) kept.push({ ...strand, segment });
     }
   }
   return kept;
 }
-
-/** Of a closed curve's parameter: a part this long is never a crumb, though its ends may lie together. */
-const half = 0.5;
-
-export const isBefore = (a: Place, b: Place): boolean =>
-  a.index < b.index || (a.index === b.index && a.t <= b.t);
 
 /** The same segment with its start moved onto `point`, from which it was no more than a rounding away. */
 export function startingAt(segment: Segment, point: Point): Segment {

@@ -85,24 +85,19 @@ export const isBackwards = (run: Run, strand: Strand): boolean =>
 
 const bare = (run: Run): Run => ({
   ...run,
-  parallel: run.stitching.map(segment => ({ segment, of: run.of, shape: 'corner' })),
+  parallel: run.stitching.map(segment => ({ segment, of: run.of, shape: 'corner', beside: segment })),
 });
 
 /** What a bend covers: for each stretch of its parallel a closed chain round all that lies square to the bend before it. */
 const coverOf = (run: Run): readonly (readonly Strand[])[] =>
-  run.parallel.flatMap(strand => {
-    const { segment, beside } = strand;
-    if (!beside) return [];
-    const [t0, t1] = [0, 1].map(t => footAt(run, strand, t)) as [number, number];
-    const ground = between(beside, Math.min(t0, t1), Math.max(t0, t1));
-    const back: Strand = { segment: t0 < t1 ? reversed(ground) : ground, of: run.of, shape: 'corner' };
+  run.parallel.map(strand => {
+    const ground = between(strand.beside!, footAt(run, strand, 0), footAt(run, strand, 1));
+    const back: Strand = { segment: reversed(ground), of: run.of, shape: 'corner' };
     return [
-      [
-        strand,
-        ...straight(endOf(segment), startOf(back.segment), run.of),
-        back,
-        ...straight(endOf(back.segment), startOf(segment), run.of),
-      ],
+      strand,
+      ...straight(endOf(strand.segment), startOf(back.segment), run.of),
+      back,
+      ...straight(endOf(back.segment), startOf(strand.segment), run.of),
     ];
   });
 

@@ -1,21 +1,10 @@
+import { segmentLength } from '../curve/arc-length.js';
+import type { Segment } from '../curve/segment.js';
+import { subpath } from '../path/length.js';
 import type { Path } from '../path/path.js';
 import { requirePath } from '../path/sound.js';
-import { selfMeetings } from './self-meetings.js';
-import { chainEnd, chainStart, isBefore, type Place, type Strand, strandsBetween } from './strand.js';
-
-/** An open chain with the loops left out that a bend tighter than the allowance makes of its parallel. */
-export function withoutLoops(strands: readonly Strand[]): readonly Strand[] {
-  const meetings = [...selfMeetings(strands)].sort((p, q) => p.a - q.a || q.b - p.b);
-  const kept: Strand[] = [];
-  let from = chainStart;
-  for (const { a, b } of meetings) {
-    const leave = placeOf(a);
-    if (b <= a || !isBefore(from, leave)) continue;
-    kept.push(...strandsBetween(strands, from, leave));
-    from = placeOf(b);
-  }
-  return from === chainStart ? strands : [...kept, ...strandsBetween(strands, from, chainEnd(strands))];
-}
+import { selfCrossings } from '../region/self-crossings.js';
+import { coincidenceTolerance } from '../tolerance.js';
 
 /**
  * An open path with its loops left out, cut at each place that it passes twice: the parallel of a line that bends
@@ -23,9 +12,14 @@ export function withoutLoops(strands: readonly Strand[]): readonly Strand[] {
  */
 export function pathWithoutLoops(path: Path): Path {
   requirePath(path);
-  const strands = path.segments.map((segment): Strand => ({ segment, of: '', shape: 'parallel' }));
-  const kept = withoutLoops(strands);
-  return kept === strands ? path : { segments: kept.map(s => s.segment) };
+  const kept: Segment[] = [];
+  let from = 0;
+  for (const { alongA, alongB } of selfCrossings(path)) {
+    if (alongA < from - coincidenceTolerance) continue;
+    kept.push(...subpath(path, from, alongA).segments);
+    from = alongB;
+  }
+  if (from === 0) return path;
+  kept.push(...subpath(path, from, Number.POSITIVE_INFINITY).segments);
+  return { segments: kept.filter(segment => segmentLength(segment) > coincidenceTolerance) };
 }
-
-const placeOf = (position: number): Place => ({ index: Math.floor(position), t: position % 1 });
