@@ -51,6 +51,7 @@ export { changeCap } from './operations/change-cap.js';
 export { changeDart } from './operations/change-dart.js';
 export { closeDart } from './operations/close-dart.js';
 export { cutKeyhole } from './operations/cut-keyhole.js';
+export { cutKimono } from './operations/cut-kimono.js';
 export { cutLapel } from './operations/cut-lapel.js';
 export { cutOffBand } from './operations/cut-off-band.js';
 export { cutRaglan } from './operations/cut-raglan.js';

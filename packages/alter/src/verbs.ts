@@ -35,6 +35,7 @@ import { changeCapForm, changeCapVerb } from './operations/change-cap.js';
 import { changeDartForm, changeDartVerb } from './operations/change-dart.js';
 import { closeDartForm, closeDartVerb } from './operations/close-dart.js';
 import { cutKeyholeForm, cutKeyholeVerb } from './operations/cut-keyhole.js';
+import { cutKimonoForm, cutKimonoVerb } from './operations/cut-kimono.js';
 import { cutLapelForm, cutLapelVerb } from './operations/cut-lapel.js';
 import { cutOffBandForm, cutOffBandVerb } from './operations/cut-off-band.js';
 import { cutRaglanForm, cutRaglanVerb } from './operations/cut-raglan.js';
@@ -115,6 +116,7 @@ const forms = [
   bendSleeveForm,
   divideSleeveForm,
   cutRaglanForm,
+  cutKimonoForm,
   recutNecklineForm,
   raiseNecklineForm,
   drapeNecklineForm,
@@ -210,6 +212,7 @@ const all: DoneBy<typeof forms> = [
   bendSleeveVerb,
   divideSleeveVerb,
   cutRaglanVerb,
+  cutKimonoVerb,
   recutNecklineVerb,
   raiseNecklineVerb,
   drapeNecklineVerb,

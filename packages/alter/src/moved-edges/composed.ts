@@ -56,7 +56,8 @@ export function partOfRun(run: Run, from: number, to: number): Run {
   const length = pathLength(run.path);
   if (from <= near && to >= length - near) return run;
   const path = subpath(run.path, Math.max(from, 0), to >= length - near ? Number.POSITIVE_INFINITY : to);
-  return { ...run, path, ...(was ? { was: { ...was, from: was.from + from, to: was.from + to } } : {}) };
+  const end = Math.min(to, length);
+  return { ...run, path, ...(was ? { was: { ...was, from: was.from + from, to: was.from + end } } : {}) };
 }
 
 const near = tolerances.coincidenceTolerance;

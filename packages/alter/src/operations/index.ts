@@ -13,6 +13,7 @@ export type { BendSleeve } from './bend-sleeve.js';
 export type { ChangeDart } from './change-dart.js';
 export type { CloseDart } from './close-dart.js';
 export type { CutKeyhole } from './cut-keyhole.js';
+export type { CutKimono } from './cut-kimono.js';
 export type { CutOffBand } from './cut-off-band.js';
 export type { CutRaglan } from './cut-raglan.js';
 export type { Divide, DivisionEnd } from './divide.js';

@@ -30,6 +30,11 @@ export interface SleeveTellings {
   'raglan-off-edge': { readonly edge: Thing; readonly mostMm: number };
   'raglan-off-piece': { readonly piece: Thing };
   'raglan-through-dart': { readonly piece: Thing };
+  'sleeve-without-middle': { readonly edge: Thing };
+  'kimono-off-side': { readonly edge: Thing; readonly mostMm: number };
+  'kimono-underarms-unlike': { readonly piece: Thing };
+  'kimono-crosses': { readonly piece: Thing };
+  'gusset-too-shallow': { readonly leastMm: number };
   'cap-too-flat': { readonly piece: Thing };
   'cap-shorter-than-armhole': {
     readonly piece: Thing;
@@ -74,6 +79,14 @@ export interface SleeveSentences {
     readonly liftMm: number;
     /** The half of the sleeve that was cut off along the shoulder. */
     readonly half?: Thing;
+  };
+  'cut-kimono': {
+    readonly sleeve: Thing;
+    /** The front first. */
+    readonly bodies: readonly Thing[];
+    readonly slopesDeg: readonly number[];
+    readonly underarmMm: number;
+    readonly gusset?: Thing;
   };
   'walked-cap': {
     readonly seam: Thing;

@@ -70,6 +70,31 @@ export const sleeves: Tellings<SleeveTellings> = {
     message: `A dart or pleat of ${say.thing(piece)} would be cut off with its upper part.`,
     remedy: 'Close it into the hem first, with "close dart".',
   }),
+  'sleeve-without-middle': ({ edge }, say) => ({
+    message: `The grain through the top of the cap does not meet ${say.thing(edge)}, or a pleat parts it.`,
+    remedy: 'Cut the kimono first, and shape the hem of its sleeve afterwards.',
+  }),
+  'kimono-off-side': ({ edge, mostMm }, say) => ({
+    message: capital(
+      `${say.thing(edge)} is no side seam that goes on so far: ${say.length(mostMm)} of it lie below the armhole.`,
+    ),
+    remedy:
+      mostMm > 0
+        ? `Give "drop" less than ${say.length(mostMm)}.`
+        : 'Say which edge is the side: data-role="side" on it.',
+  }),
+  'kimono-underarms-unlike': ({ piece }, say) => ({
+    message: `However the sleeve is laid on ${say.thing(piece)}, its underarm seam does not come out as long as the other one.`,
+    remedy: 'Give another slope.',
+  }),
+  'kimono-crosses': ({ piece }, say) => ({
+    message: `Laid on so, the sleeve of ${say.thing(piece)} would lie on its body.`,
+    remedy: 'Give less slope.',
+  }),
+  'gusset-too-shallow': ({ leastMm }, say) => ({
+    message: `The slash for a gusset is ${say.length(leastMm)} wide on either side: it must be deeper than that.`,
+    remedy: 'Give the gusset 80 mm or so.',
+  }),
   'cap-too-flat': ({ piece }, say) => ({
     message: `The cap of ${say.thing(piece)} is so flat that the upper parts of front and back do not meet over it.`,
     remedy: 'Raise the cap first: change cap with keep: seam.',
@@ -99,6 +124,10 @@ export const sleevesDid: Sentences<SleeveSentences> = {
   'cut-raglan': ({ piece, bodies, seamsMm, dartDeg, easeMm, liftMm, half }, say) =>
     capital(
       `the upper parts of ${say.list(bodies.map(say.thing))} were joined to ${say.thing(piece)}; the raglan seams are ${say.list(seamsMm.map(mm => say.length(mm)))} long from underarm to neck. ${half ? `${capital(say.thing(half))} is cut off along the shoulder and down the arm; over the shoulder the two part by ${say.angle(dartDeg)}` : `The dart over the shoulder is ${say.angle(dartDeg)}`}, its point ${say.length(Math.abs(liftMm))} ${liftMm < 0 ? 'within' : 'beyond'} the old cap${easeMm < 0.05 ? '' : `; ${say.length(easeMm)} of ease went with the cap`}.`,
+    ),
+  'cut-kimono': ({ sleeve, bodies, slopesDeg, underarmMm, gusset }, say) =>
+    capital(
+      `${say.thing(sleeve)} was laid half on ${say.thing(bodies[0]!)}, ${say.angle(slopesDeg[0]!)} below the shoulder, and half on ${say.thing(bodies[1]!)}, ${say.angle(slopesDeg[1]!)} below it; both underarm seams are ${say.length(underarmMm)} long.${gusset ? ` ${capital(say.thing(gusset))} is sewn into both slashes.` : ''}`,
     ),
   'walked-cap': ({ seam, easeMm, frontMm, backMm }, say) =>
     capital(

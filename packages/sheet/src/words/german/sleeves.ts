@@ -66,6 +66,29 @@ export const sleeves: Tellings<SleeveTellings> = {
     message: `Ein Abnäher oder eine Falte von ${say.thing(piece)} würde mit dem oberen Teil abgeschnitten.`,
     remedy: 'Schließen Sie ihn erst in den Saum, mit „close dart“.',
   }),
+  'sleeve-without-middle': ({ edge }, say) => ({
+    message: `Der Fadenlauf durch den höchsten Punkt der Kugel trifft ${say.thing(edge)} nicht, oder eine Falte teilt sie.`,
+    remedy: 'Schneiden Sie erst den Kimono und formen Sie danach den Saum seines Ärmels.',
+  }),
+  'kimono-off-side': ({ edge, mostMm }, say) => ({
+    message: `${say.thing(edge)} ist keine Seitennaht, die so weit reicht: unter dem Armloch liegen ${say.length(mostMm)} davon.`,
+    remedy:
+      mostMm > 0
+        ? `Geben Sie bei „drop“ weniger als ${say.length(mostMm)} an.`
+        : 'Sagen Sie, welche Kante die Seite ist: data-role="side" an ihr.',
+  }),
+  'kimono-underarms-unlike': ({ piece }, say) => ({
+    message: `Wie der Ärmel auch an ${say.thing(piece)} liegt, seine Unterarmnaht wird nicht so lang wie die andere.`,
+    remedy: 'Geben Sie eine andere Neigung an.',
+  }),
+  'kimono-crosses': ({ piece }, say) => ({
+    message: `So angelegt läge der Ärmel von ${say.thing(piece)} auf dem Teil selbst.`,
+    remedy: 'Geben Sie weniger Neigung an.',
+  }),
+  'gusset-too-shallow': ({ leastMm }, say) => ({
+    message: `Der Einschnitt für einen Zwickel ist auf jeder Seite ${say.length(leastMm)} weit: er muss tiefer sein.`,
+    remedy: 'Geben Sie dem Zwickel etwa 80 mm.',
+  }),
   'cap-too-flat': ({ piece }, say) => ({
     message: `Die Kugel von ${say.thing(piece)} ist so flach, dass die oberen Teile von Vorder- und Rückenteil darüber nicht zusammenkommen.`,
     remedy: 'Machen Sie erst die Kugel höher: change cap mit keep: seam.',
@@ -88,6 +111,8 @@ export const sleevesDid: Sentences<SleeveSentences> = {
     `${say.thing(piece)} geteilt: als Oberärmel, darunter ${say.thing(under)}; vordere Ärmelnaht ${say.length(foreArmMm)}, hintere ${say.length(hindArmMm)} lang${easeMm < 0.05 ? ', auf beiden' : `, am Oberärmel ${say.length(easeMm)} mehr, am Ellbogen einzuhalten`}.`,
   'cut-raglan': ({ piece, bodies, seamsMm, dartDeg, easeMm, liftMm, half }, say) =>
     `Obere Teile von ${say.list(bodies.map(say.thing))} an ${say.thing(piece)} angesetzt; Raglannähte vom Unterarm bis zum Hals ${say.list(seamsMm.map(mm => say.length(mm)))} lang. ${half ? `${say.thing(half)} entlang der Schulter und den Arm hinab abgeschnitten; über der Schulter weichen beide um ${say.angle(dartDeg)} auseinander` : `Abnäher über der Schulter ${say.angle(dartDeg)}`}, die Spitze ${say.length(Math.abs(liftMm))} ${liftMm < 0 ? 'innerhalb' : 'außerhalb'} der alten Kugel${easeMm < 0.05 ? '' : `; ${say.length(easeMm)} Mehrweite fielen mit der Kugel weg`}.`,
+  'cut-kimono': ({ sleeve, bodies, slopesDeg, underarmMm, gusset }, say) =>
+    `${say.thing(sleeve)} zur Hälfte an ${say.thing(bodies[0]!)} gelegt, ${say.angle(slopesDeg[0]!)} unter der Schulter, zur Hälfte an ${say.thing(bodies[1]!)}, ${say.angle(slopesDeg[1]!)} darunter; beide Unterarmnähte ${say.length(underarmMm)} lang.${gusset ? ` ${say.thing(gusset)} in beide Einschnitte genäht.` : ''}`,
   'walked-cap': ({ seam, easeMm, frontMm, backMm }, say) =>
     `${say.thing(seam)} abgemessen: von ${say.length(easeMm)} Mehrweite liegen ${say.length(frontMm)} vorn und ${say.length(backMm)} hinten, zwischen den Passzeichen und dem höchsten Punkt.`,
 };

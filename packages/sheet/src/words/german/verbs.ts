@@ -327,6 +327,11 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     sentence:
       '{piece} in Ober- und Unterärmel teilen; der Unterärmel heißt {name}, die vordere Naht {front}, die hintere {back} von der Unterarmnaht[, am Ellbogen um {bend} geöffnet]',
   },
+  'cut kimono': {
+    does: 'Schneidet aus einem eingesetzten Ärmel einen angeschnittenen, einen Kimonoärmel: halb an das Vorderteil, halb an das Rückenteil gelegt, mit neu gezeichneter Unterarmnaht und einem Zwickel, wenn gewünscht.',
+    sentence:
+      'Kimonoärmel schneiden an der Naht {seam}, {slope} unter der Schulter geneigt, die Unterarmnaht {drop} die Seite hinab[, mit einem {gusset} tiefen Zwickel]',
+  },
   'cut raglan': {
     does: 'Schneidet aus einem eingesetzten Ärmel einen Raglanärmel: die oberen Teile von Vorder- und Rückenteil werden vom Hals zum Armloch abgeschnitten und an den Ärmel gesetzt, mit einem Abnäher oder einer Naht über der Schulter.',
     sentence:
