@@ -95,6 +95,44 @@ describe('overlaps', () => {
       [10, true],
     ]);
   });
+  test('two curves that turn back on one slanted line share all that both reach', () => {
+    const from = at(52.874, -37.333),
+      way = at(209.61, 41.86);
+    const on = (...shares: readonly number[]): Cubic =>
+      shares.map(k => at(from.x + way.x * k, from.y + way.y * k)) as unknown as Cubic;
+    // The least and the greatest share of the way that a curve reaches, by sampling: right to 1e-6 of it.
+    const reach = (curve: Cubic): readonly [number, number] => {
+      const [p, q, r, s] = curve.map(c => (c.x - from.x) / way.x) as [number, number, number, number];
+      let low = p,
+        high = p;
+      for (let i = 1; i <= 2000; i++) {
+        const t = i / 2000,
+          u = 1 - t;
+        const here = u * u * u * p + 3 * u * u * t * q + 3 * u * t * t * r + t * t * t * s;
+        low = Math.min(low, here);
+        high = Math.max(high, here);
+      }
+      return [low, high];
+    };
+    const share = fc.double({ min: -1, max: 2, noNaN: true });
+    fc.assert(
+      fc.property(share, share, share, share, share, share, (a, b, c, d, e, f) => {
+        const first = on(0, a, b, 1),
+          second = on(c, d, e, f);
+        const [[low, high], [least, most]] = [reach(first), reach(second)];
+        const [start, end] = [Math.max(low, least), Math.min(high, most)];
+        fc.pre(Math.abs(end - start) > 1e-4);
+        const met = intersectSegments(first, second);
+        expect(met.map(m => m.overlap)).toEqual(end > start ? [true, true] : []);
+        const places = met.map(m => (m.point.x - from.x) / way.x).sort((p, q) => p - q);
+        expect(places).toEqual(end > start ? [expect.closeTo(start, 5), expect.closeTo(end, 5)] : []);
+        for (const { ta, tb } of met)
+          expect(distance(pointAt(first, ta), pointAt(second, tb))).toBeLessThan(1e-6);
+        expect(met.map(m => m.ta)).toEqual(met.map(m => m.ta).sort((p, q) => p - q));
+      }),
+      { numRuns: 60 },
+    );
+  });
   test('a parallel a thousandth of a millimetre away does not overlap', () => {
     expect(count(arch, offsetSegment(arch, 1e-3, 1e-5)[0]!)).toBe(0);
   });

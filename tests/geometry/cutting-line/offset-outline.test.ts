@@ -236,6 +236,31 @@ describe('an outline of micrometres', () => {
     };
     expect(offsetOutline(curved, 10).loops).toHaveLength(1);
   });
+  test.each([1, 1e-1, 1e-2, 1e-3, 1e-4])('of %d mm and of any shape is gone once moved in', size => {
+    const place = fc.tuple(
+      fc.double({ min: 0, max: 1, noNaN: true }),
+      fc.double({ min: 0, max: 1, noNaN: true }),
+    );
+    fc.assert(
+      fc.property(fc.array(place, { minLength: 8, maxLength: 8 }), places => {
+        const [a, b, c, d, e, f, g, h] = places.map(([x, y]) => at(x * size, y * size)) as Point[];
+        const outline: Path = {
+          segments: [
+            [a!, b!, c!, d!],
+            [d!, e!],
+            [e!, f!, g!, h!],
+            [h!, a!],
+          ],
+        };
+        fc.pre(Math.max(...places.map(([x]) => x)) - Math.min(...places.map(([x]) => x)) > 0.1);
+        // Half the way across is less than this: nothing within is so far from all sides.
+        const { loops, findings } = offsetOutline(outline, -0.51 * size - 1);
+        expect(loops).toEqual([]);
+        expect(codes(findings)).toEqual(['parallel-vanished']);
+      }),
+      { numRuns: 20 },
+    );
+  });
   test('smaller than can be told from a point is refused', () => {
     for (const size of [1e-6, 1e-7, 0])
       expect(() => offsetOutline(ringOf(...rectangle(2 * size, size)), 10)).toThrow(

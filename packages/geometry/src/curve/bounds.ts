@@ -1,4 +1,4 @@
-import { hypot, infinite } from '../arithmetic.js';
+import { hypot, infinite, max, min } from '../arithmetic.js';
 import { rootsInUnit } from '../polynomial.js';
 import type { Point } from '../vector.js';
 import { type Cubic, isLine, pointAt, type Segment } from './segment.js';
@@ -24,14 +24,14 @@ function extent(curve: Cubic, axis: 'x' | 'y') {
     q = curve[1][axis],
     r = curve[2][axis],
     s = curve[3][axis];
-  let low = Math.min(p, s),
-    high = Math.max(p, s);
+  let low = min(p, s),
+    high = max(p, s);
   // A curve lies within the hull of its control points: nothing to look for if the inner two are within.
   if (q >= low && q <= high && r >= low && r <= high) return { low, high };
   for (const t of rootsInUnit([q - p, 2 * (p - 2 * q + r), s - p + 3 * (q - r)])) {
     const value = pointAt(curve, t)[axis];
-    low = Math.min(low, value);
-    high = Math.max(high, value);
+    low = min(low, value);
+    high = max(high, value);
   }
   return { low, high };
 }
@@ -42,10 +42,10 @@ export function boxOfPoints(points: readonly Point[]): Box {
     top = left,
     bottom = right;
   for (const { x, y } of points) {
-    left = Math.min(left, x);
-    right = Math.max(right, x);
-    top = Math.min(top, y);
-    bottom = Math.max(bottom, y);
+    left = min(left, x);
+    right = max(right, x);
+    top = min(top, y);
+    bottom = max(bottom, y);
   }
   return { min: { x: left, y: top }, max: { x: right, y: bottom } };
 }
@@ -54,8 +54,8 @@ export function boxOfPoints(points: readonly Point[]): Box {
 export const boxAround = (a: Box, b: Box): Box => boxOfPoints([a.min, a.max, b.min, b.max]);
 
 /** Distance in mm from a point to a box; 0 within it. */
-export const distanceToBox = ({ min, max }: Box, p: Point): number =>
-  hypot(Math.max(min.x - p.x, 0, p.x - max.x), Math.max(min.y - p.y, 0, p.y - max.y));
+export const distanceToBox = ({ min: low, max: high }: Box, p: Point): number =>
+  hypot(max(low.x - p.x, 0, p.x - high.x), max(low.y - p.y, 0, p.y - high.y));
 
 /** Whether two boxes come within `margin` mm of each other in both directions. */
 export const boxesMeet = (a: Box, b: Box, margin = 0): boolean =>

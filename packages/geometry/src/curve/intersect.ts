@@ -1,7 +1,7 @@
 import { abs, hypot, max, min } from '../arithmetic.js';
 import { rootsInUnit } from '../polynomial.js';
 import { coincidenceTolerance, contactTolerance, sameParameter } from '../tolerance.js';
-import { cross, distance, dot, leftOf, type Point, subtract } from '../vector.js';
+import { cross, distance, dot, type Point, subtract } from '../vector.js';
 import { meetingParameters } from './intersect-cubics.js';
 import type { ParameterPair } from './intersect-touches.js';
 import { nearestOnSegment } from './nearest.js';
@@ -17,7 +17,7 @@ import {
   startOf,
 } from './segment.js';
 import { requireSegment } from './sound.js';
-import { straightStops } from './straight.js';
+import { axisOf, isStraight, straightStops } from './straight.js';
 
 /** A place where two segments meet, with the parameter on each; `overlap` marks an end of a stretch they share. */
 export interface SegmentMeeting {
@@ -37,10 +37,7 @@ export function intersectSegments(a: Segment, b: Segment): readonly SegmentMeeti
   requireSegment(a);
   requireSegment(b);
   if (isLine(a)) return isLine(b) ? meetLines(a, b) : meetLineAndCubic(a, b);
-  if (isLine(b))
-    return meetLineAndCubic(b, a)
-      .map(swapped)
-      .sort((p, q) => p.ta - q.ta);
+  if (isLine(b)) return meetLineAndCubic(b, a).map(swapped).sort(byTa);
   return meetCubics(a, b);
 }
 
@@ -76,24 +73,32 @@ function meetLines(a: Line, b: Line): readonly SegmentMeeting[] {
   return distance(point, pointAt(b, kb)) <= contactTolerance ? [{ ta: ka, tb: kb, point }] : [];
 }
 
-/** What a straight segment and a segment that keeps to its line, or comes near it at an end only, have in common. */
+/** What a segment on a line and a segment that keeps to its line, or comes near it at an end only, have in common. */
 function alongEachOther(a: Segment, b: Segment): readonly SegmentMeeting[] {
   const places: SegmentMeeting[] = [];
-  // Also where it turns back: as far as that it reaches.
-  for (const [ta, tb, point] of endsOnEachOther(a, b, isLine(b) ? undefined : straightStops(b)))
+  for (const [ta, tb, point] of endsOnEachOther(a, b))
     if (!places.some(p => distance(p.point, point) <= coincidenceTolerance)) places.push({ ta, tb, point });
-  places.sort((p, q) => p.ta - q.ta);
-  return places.length < 2 ? places : [places[0]!, places.at(-1)!].map(p => ({ ...p, overlap: true }));
+  if (places.length < 2) return places;
+  const way = axisOf(a);
+  const along = ({ point }: SegmentMeeting): number => dot(point, way);
+  places.sort((p, q) => along(p) - along(q));
+  return [places[0]!, places.at(-1)!].map(p => ({ ...p, overlap: true as const })).sort(byTa);
 }
 
-/** Where given places of `b`, its ends unless told otherwise, lie on `a`, and the ends of `a` on `b`. */
-function endsOnEachOther(a: Segment, b: Segment, stopsOfB: readonly number[] = [0, 1]) {
+const byTa = (p: SegmentMeeting, q: SegmentMeeting): number => p.ta - q.ta;
+
+/** The ends of a segment, and where on its line it turns back: as far as that it reaches. */
+const stopsOf = (segment: Segment): readonly number[] =>
+  (isLine(segment) ? undefined : straightStops(segment)) ?? [0, 1];
+
+/** Where the ends and turns of each of two segments lie on the other. */
+function endsOnEachOther(a: Segment, b: Segment) {
   const found: (readonly [ta: number, tb: number, point: Point])[] = [];
-  for (const tb of stopsOfB) {
+  for (const tb of stopsOf(b)) {
     const near = nearestOnSegment(a, pointAt(b, tb));
     if (near.distance <= coincidenceTolerance) found.push([near.t, tb, near.point]);
   }
-  for (const ta of [0, 1]) {
+  for (const ta of stopsOf(a)) {
     const point = pointAt(a, ta);
     const near = nearestOnSegment(b, point);
     if (near.distance <= coincidenceTolerance) found.push([ta, near.t, point]);
@@ -104,16 +109,11 @@ function endsOnEachOther(a: Segment, b: Segment, stopsOfB: readonly number[] = [
 function meetLineAndCubic(a: Line, b: Cubic): readonly SegmentMeeting[] {
   const length = distance(a[0], a[1]);
   if (length === 0) return onPoint(a, b);
-  const along = { x: (a[1].x - a[0].x) / length, y: (a[1].y - a[0].y) / length };
-  const [e0, e1, e2, e3] = b.map(p => dot(subtract(p, a[0]), leftOf(along))) as [
-    number,
-    number,
-    number,
-    number,
-  ];
-  if (min(e0, e1, e2, e3) > contactTolerance || max(e0, e1, e2, e3) < -contactTolerance)
-    return sharedEnds(a, b);
-  if (max(abs(e0), abs(e1), abs(e2), abs(e3)) <= contactTolerance) return alongEachOther(a, b);
+  const along = axisOf(a);
+  const off = offLine(a, b),
+    [e0, e1, e2, e3] = off;
+  if (min(...off) > contactTolerance || max(...off) < -contactTolerance) return sharedEnds(a, b);
+  if (isOnLine(off)) return alongEachOther(a, b);
   const found: SegmentMeeting[] = [...sharedEnds(a, b)];
   const roots = rootsInUnit(
     [e0, 3 * (e1 - e0), 3 * (e0 - 2 * e1 + e2), e3 - e0 + 3 * (e1 - e2)],
@@ -128,8 +128,16 @@ function meetLineAndCubic(a: Line, b: Cubic): readonly SegmentMeeting[] {
     );
     if (beyond <= contactTolerance && !known) found.push({ ta: inUnit(ta), tb, point });
   }
-  return found.sort((p, q) => p.ta - q.ta);
+  return found.sort(byTa);
 }
+
+type Four = readonly [number, number, number, number];
+
+/** mm by which the control points of a cubic lie to the left of the line that a segment keeps to. */
+const offLine = (a: Segment, cubic: Cubic): Four =>
+  cubic.map(p => cross(subtract(p, a[0]), axisOf(a))) as unknown as Four;
+
+const isOnLine = (off: Four): boolean => off.every(e => abs(e) <= contactTolerance);
 
 function onPoint(a: Line, b: Cubic): readonly SegmentMeeting[] {
   const near = nearestOnSegment(b, a[0]);
@@ -144,6 +152,7 @@ function meetCubics(a: Cubic, b: Cubic): readonly SegmentMeeting[] {
   const meeting = ([ta, tb]: ParameterPair): SegmentMeeting => ({ ta, tb, point: pointAt(a, ta) });
   const alike = sameCurve(a, b);
   if (alike) return alike.map(pair => ({ ...meeting(pair), overlap: true }));
+  if (isStraight(a) && isOnLine(offLine(a, b))) return alongEachOther(a, b);
   const quick = meetingParameters(a, b, quickLimit, false);
   if (quick) return quick.map(meeting);
   const shared = sharedStretch(a, b);
@@ -163,7 +172,7 @@ function meetCubics(a: Cubic, b: Cubic): readonly SegmentMeeting[] {
   add([start[0], end[0], 0, lowB]);
   add([start[0], end[0], highB, 1]);
   const ends = [start, end].map(pair => ({ ...meeting(pair), overlap: true as const }));
-  return [...ends, ...rest.map(meeting)].sort((p, q) => p.ta - q.ta);
+  return [...ends, ...rest.map(meeting)].sort(byTa);
 }
 
 /** The ends of the whole of both, where they are one curve, travelled one way or the other. */

@@ -8,7 +8,7 @@ import { directionAt, type Parallel, parallelOf, stretchAt } from './parallel.js
 import { xAt, yAt } from './power-form.js';
 import { type Cubic, isLine, line, pointAt, type Segment } from './segment.js';
 import { requireDistance, requireSegment, requireTolerance } from './sound.js';
-import { farthestFromStart, isStraight, turningPoints } from './straight.js';
+import { axisOf, isStraight, turningPoints } from './straight.js';
 import { tightSpots } from './tight-spots.js';
 
 /**
@@ -50,7 +50,7 @@ function withoutSpecks([p, q, r, s]: Cubic): Cubic {
 /** A cubic that runs on a line, perhaps to and fro; about a turning point from one side to the other, beyond it. */
 function offsetStraight(curve: Cubic, d: number): readonly Segment[] {
   const stops = [0, ...turningPoints(curve), 1].map(t => pointAt(curve, t));
-  const axis = unit(subtract(farthestFromStart(curve), curve[0]));
+  const axis = axisOf(curve);
   const parts: Segment[] = [];
   for (let i = 1; i < stops.length; i++) {
     const from = stops[i - 1]!,

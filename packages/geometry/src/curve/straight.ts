@@ -3,7 +3,7 @@ import { rootsInUnit } from '../polynomial.js';
 import { contactTolerance, doubleZero, straightAngle } from '../tolerance.js';
 import { cross, distance, norm, type Point, subtract, unit } from '../vector.js';
 import { powerForm } from './power-form.js';
-import type { Cubic } from './segment.js';
+import { type Cubic, isLine, type Segment } from './segment.js';
 
 /** Whether all control points lie on one line, to within a contact and a slight angle; a single point does. */
 export function isStraight(curve: Cubic): boolean {
@@ -15,6 +15,10 @@ export function isStraight(curve: Cubic): boolean {
 
 export const farthestFromStart = ([p, q, r, s]: Cubic): Point =>
   [q, r, s].reduce((a, b) => (distance(b, p) > distance(a, p) ? b : a));
+
+/** Unit direction of the line that a straight segment keeps to; of a cubic, to its farthest control point. */
+export const axisOf = (segment: Segment): Point =>
+  unit(subtract(isLine(segment) ? segment[1] : farthestFromStart(segment), segment[0]));
 
 /** Parameters within a cubic on a line at which it turns back: simple zeros of its speed along the line. */
 export function turningPoints(curve: Cubic): readonly number[] {

@@ -1,7 +1,7 @@
 import { segmentLength } from '../curve/arc-length.js';
 import { boxOfPoints, distanceToBox } from '../curve/bounds.js';
 import { nearestOnSegment } from '../curve/nearest.js';
-import { type Segment, startOf } from '../curve/segment.js';
+import { endOf, isLine, pointAt, type Segment, startOf } from '../curve/segment.js';
 import { requireDistance } from '../curve/sound.js';
 import { locating } from '../errors.js';
 import { boundsOfPath } from '../path/bounds.js';
@@ -59,22 +59,27 @@ export function offsetOutline(
   outline: Path | readonly NamedPath[],
   by: number | ((name: string) => number),
 ): OutlineOffset {
-  const parts = 'segments' in outline ? segmentsNamed(outline) : outline;
-  const distances = parts.map(({ name }) => (typeof by === 'number' ? by : by(name)));
-  for (const [i, { name, path }] of parts.entries())
+  const drawn = 'segments' in outline ? segmentsNamed(outline) : outline;
+  const distances = drawn.map(({ name }) => (typeof by === 'number' ? by : by(name)));
+  for (const [i, { name, path }] of drawn.entries())
     locating({ edge: name }, () => {
       requirePath(path);
       requireDistance(distances[i]!, 'distance');
     });
-  if (parts.length === 0) throw withoutLength('edge-without-length', {});
-  const whole: Path = { segments: parts.flatMap(p => p.path.segments) };
+  if (drawn.length === 0) throw withoutLength('edge-without-length', {});
   const isInward = distances.some(d => d < 0);
   if (isInward && distances.some(d => d > 0)) throw refusal('offset-both-ways', {});
+  const { min, max } = boundsOfPath(wholeOf(drawn));
+  if (distance(min, max) <= leastOutline) throw withoutLength('edge-without-length', {});
+  // No place within is farther from what surrounds it than half the way across.
+  if (isInward && Math.min(max.x - min.x, max.y - min.y) < 2 * Math.min(...distances.map(Math.abs)))
+    return { loops: [], findings: partings([], true) };
+  const parts = distance(min, max) <= leastCurved ? drawn.map(inChords) : drawn;
+  const whole = wholeOf(parts);
   const isReversed = isInward === signedArea(whole) > 0;
   const runs = parts.map((part, i) => runsOfPart(part, Math.abs(distances[i]!), isReversed));
   const ring = (isReversed ? runs.reverse() : runs).flat();
-  const { min, max } = boundsOfPath(whole);
-  if (ring.length === 0 || distance(min, max) <= leastOutline) throw withoutLength('edge-without-length', {});
+  if (ring.length === 0) throw withoutLength('edge-without-length', {});
   const { raw, covers } = rawParallel(ring);
   const free = boundariesOf(raw, isInward ? -1 : 0, { covers });
   const found = 'openAt' in free ? [{ strands: raw }] : free;
@@ -98,6 +103,26 @@ export function offsetOutline(
 
 /** mm. Ten coincidences: a smaller outline cannot be told from a point. */
 const leastOutline = 10 * coincidenceTolerance;
+/** mm. Of the bends of a smaller outline, handles and all, a parallel that keeps its tolerance tells nothing. */
+const leastCurved = 10 * fitTolerance;
+
+const wholeOf = (parts: readonly NamedPath[]): Path => ({ segments: parts.flatMap(p => p.path.segments) });
+
+const inChords = ({ name, path }: NamedPath): NamedPath => ({
+  name,
+  path: {
+    segments: path.segments.flatMap((segment): readonly Segment[] => {
+      const [from, to] = [startOf(segment), endOf(segment)];
+      const middle = pointAt(segment, 1 / 2);
+      return isLine(segment)
+        ? [segment]
+        : [
+            [from, middle],
+            [middle, to],
+          ];
+    }),
+  },
+});
 
 const segmentsNamed = (path: Path): readonly NamedPath[] =>
   path.segments.map((segment, i) => ({ name: `${i + 1}`, path: { segments: [segment] } }));
