@@ -1,4 +1,4 @@
-import { type Path, pathLength, polyline } from '@paperhinge/geometry';
+import { type Path, type Point, pathLength, polyline } from '@paperhinge/geometry';
 import { type OffsetLoop, offsetOutline } from '@paperhinge/geometry/cutting-line';
 import { reversedPath } from '@paperhinge/geometry/paths';
 import { outlinePath } from '@paperhinge/geometry/pattern';
