@@ -110,6 +110,34 @@ export function withEdgeMarks(
   }, pattern);
 }
 
+/**
+ * The notches of a piece that is as long as its edges and lies along them: those of the edges themselves, and one where
+ * each seam and fold of the garment meets it.
+ */
+export function notchesAlong(pattern: Pattern, laid: LaidAlong): readonly Omit<Notch, 'edge'>[] {
+  const joints = bandMarks(laid, laid.edgeMm)
+    // Halves and quarters are for what is stretched.
+    .filter(({ label }) => label !== 'half' && label !== 'quarter')
+    .map(({ at, label }) => ({ at, style: 'single' as const, name: label }));
+  let from = 0;
+  const own = laidWithOffsets(pattern, laid.chains).flatMap(
+    ({ piece, edge, reversed, lengthMm, beforeMm }) => {
+      const start = from;
+      from += lengthMm;
+      return pieceNamed(pattern, piece)
+        .notches.filter(n => n.edge === edge && n.at >= beforeMm && n.at <= beforeMm + lengthMm)
+        .map(({ edge: _, at, ...notch }) => ({
+          ...notch,
+          at: start + (reversed ? lengthMm - (at - beforeMm) : at - beforeMm),
+        }));
+    },
+  );
+  const apart = own.filter(n => joints.every(joint => Math.abs(joint.at - n.at) > endMargin));
+  return [...joints, ...apart.filter(n => n.at > endMargin && n.at < laid.edgeMm - endMargin)].toSorted(
+    (a, b) => a.at - b.at,
+  );
+}
+
 /** mm. A notch nearer to an end than this could not be told from the corner. */
 const endMargin = 3;
 

@@ -81,13 +81,18 @@ export function fallShape(
     ),
   );
   const lower = lay.line(0, length, 0);
+  // A collar's ends meet at the centre front, and need not run on into those of its stand.
+  const atCentre = (name: string, path: Path): Edge => ({
+    ...seamEdge(name, path, allowance),
+    role: 'centre',
+  });
   return {
     outline: {
       parts: [
         seamEdge('lower', lower, allowance),
-        seamEdge('front', pathOf(line(pathEnd(lower), right)), allowance),
+        atCentre('front', pathOf(line(pathEnd(lower), right))),
         seamEdge('outer', outer, allowance),
-        seamEdge('other front', pathOf(line(left, pathStart(lower))), allowance),
+        atCentre('other front', pathOf(line(left, pathStart(lower)))),
       ],
     },
     lines: [grainLine(lay.spot(length * 0.4, depth / 2), lay.spot(length * 0.6, depth / 2))],

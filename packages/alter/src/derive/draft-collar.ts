@@ -1,7 +1,9 @@
 import {
   at,
   type EdgeRef,
+  edgePath,
   type Finding,
+  type Notch,
   type Pattern,
   type Piece,
   pathLength,
@@ -16,12 +18,14 @@ import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { bandMarks } from './band-marks.js';
 import { fallShape, flatShape, ratioOfRise } from './collar-shapes.js';
+import { fairThrough } from './fair-through.js';
 import { freePlace } from './free-place.js';
 import { halfNeck, neckLine } from './half-neck.js';
 import { laidAlong, requireOneStretch } from './laid-along.js';
 import { lappedBand } from './lapped-band.js';
 import { titled } from './long-piece.js';
 import { seamAlong } from './sewn-on.js';
+import { neckJoints, shoulderNotches } from './shoulder-notches.js';
 import { type DraftedSeam, takePlace } from './take-place.js';
 import { takenAllowance } from './taken-allowance.js';
 import { saying } from './tellings.js';
@@ -166,7 +170,11 @@ function standOf(pattern: Pattern, wish: Whole, name: string, width: number): Co
     count: 1,
     interfaced: true,
   });
-  return { piece, sewn: seamAlong(name, laid, 0) };
+  const free = edgePath(piece, 'free');
+  const middle: Notch = { edge: 'free', at: pathLength(free) / 2, style: 'single', name: 'centre back' };
+  // What is sewn to its upper edge is matched at the middle.
+  const marked = wish.kind === 'shirt' ? { ...piece, notches: [...piece.notches, middle] } : piece;
+  return { piece: marked, sewn: seamAlong(name, laid, 0) };
 }
 
 /** The fall is sewn to the stand's upper edge between the neck's ends. */
@@ -189,8 +197,9 @@ function fallOf(pattern: Pattern, wish: Whole): CollarPiece {
     allowance: takenAllowance(pattern, wish.along),
   });
   const part = beyond > 0 ? { part: { from: beyond, to: upper - beyond } } : {};
+  const fall = layered(name, shape, pattern, { ...wish, along: [{ piece: stand.name, edge: 'free' }] });
   return {
-    piece: layered(name, shape, pattern, { ...wish, along: [{ piece: stand.name, edge: 'free' }] }),
+    piece: { ...fall, notches: [{ edge: 'lower', at: length / 2, style: 'single', name: 'centre back' }] },
     sewn: {
       own: [{ piece: name, edge: 'lower', reversed: false }],
       partner: [{ piece: stand.name, edge: 'free', reversed: true, ...part }],
@@ -202,7 +211,7 @@ function fallOf(pattern: Pattern, wish: Whole): CollarPiece {
 function flatCollar(pattern: Pattern, wish: Whole): CollarPiece {
   const { name, along, width } = wish;
   const half = halfNeck(pattern, along, name);
-  const neck = neckLine(pattern, half, wish.overlap);
+  const neck = fairThrough(neckLine(pattern, half, wish.overlap), neckJoints(half));
   const place = subtract(freePlace(pattern, name), boundsOfPath(neck).min);
   const allowance = takenAllowance(pattern, along);
   const shape = flatShape(transformedPath(neck, translation(place)), {
@@ -211,7 +220,7 @@ function flatCollar(pattern: Pattern, wish: Whole): CollarPiece {
     allowance,
   });
   return {
-    piece: layered(name, shape, pattern, wish),
+    piece: { ...layered(name, shape, pattern, wish), notches: shoulderNotches(half, 'neck') },
     sewn: { own: [{ piece: name, edge: 'neck', reversed: false }], partner: half.runs, easeMm: 0 },
   };
 }

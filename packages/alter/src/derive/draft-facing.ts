@@ -8,7 +8,7 @@ import { drafted } from './drafted.js';
 import { dartFindings, derivedFacing, perSource, saidOf, trimmedFindings } from './facing-derived.js';
 import { type FacingOn, facingOn } from './facing-piece.js';
 import { facingShape } from './facing-shape.js';
-import { flatAlong } from './flat-along.js';
+import { flatAlong, tracedFlat } from './flat-along.js';
 import { hemsAsSeams } from './hems-as-seams.js';
 import { joinedFacings } from './joined-facings.js';
 import { titled } from './long-piece.js';
@@ -103,8 +103,8 @@ function facingFor(
   { width, join, fabric }: WholeFacing,
 ): { readonly facing: FacingOn; readonly findings: readonly Finding[] } {
   const edges = along.map(ref => ref.edge);
-  const { piece: source, darts } = flatAlong(pieceNamed(pattern, from), edges);
-  const shape = facingShape(source, edges, width);
+  const flat = flatAlong(pieceNamed(pattern, from), edges);
+  const { piece: source, darts, shape } = tracedFlat(flat, edges, piece => facingShape(piece, edges, width));
   const cloth = fabric ?? source.cutting.fabric;
   return {
     facing: facingOn({ name, shape, source, along, fabric: cloth, join }),

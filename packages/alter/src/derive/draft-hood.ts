@@ -20,6 +20,7 @@ import { grainLine, seamEdge } from './collar-shapes.js';
 import { freePlace } from './free-place.js';
 import { halfNeck } from './half-neck.js';
 import { titled } from './long-piece.js';
+import { shoulderNotches } from './shoulder-notches.js';
 import { takePlace } from './take-place.js';
 import { takenAllowance } from './taken-allowance.js';
 import { finding, refusal, saying } from './tellings.js';
@@ -81,7 +82,8 @@ function drawnHood(pattern: Pattern, parameters: Whole): Alteration {
   const { name, height, depth } = parameters;
   const along = distinctEdges(parameters.along);
   const half = halfNeck(pattern, along, name);
-  const piece = hoodPiece(pattern, { ...parameters, along }, half.lengthMm);
+  const drawn = hoodPiece(pattern, { ...parameters, along }, half.lengthMm);
+  const piece = { ...drawn, notches: shoulderNotches(half, 'neck') };
   const centre = [{ piece: name, edge: 'centre', reversed: false }];
   const placed = takePlace(
     pattern,

@@ -146,7 +146,23 @@ function drawnPocket(pattern: Pattern, wish: Whole): Alteration {
     lengthMm: width,
     widthMm: height,
   });
-  return { pattern: done.pattern, did: saying('drafted-pieces', { pieces: [one] }), findings: done.findings };
+  return {
+    pattern: done.pattern,
+    did: saying('drafted-pieces', { pieces: [one] }),
+    findings: done.findings,
+    derived: [
+      {
+        name,
+        kind: 'pocket',
+        lengthMm: height,
+        widthMm: width,
+        fabric,
+        along: [],
+        edgeMm: 0,
+        figures: { hemMm: hem, allowanceMm: allowance },
+      },
+    ],
+  };
 }
 
 /** Down one side, along the bottom and up the other, clockwise from the mouth's right end. */

@@ -1,4 +1,12 @@
-import { type EdgeRef, edgePath, type Pattern, pathLength, pieceNamed } from '@paperhinge/geometry';
+import {
+  type EdgeRef,
+  edgePath,
+  type Notch,
+  type Pattern,
+  type Piece,
+  pathLength,
+  pieceNamed,
+} from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { withPiece } from '@paperhinge/geometry/pattern';
 import type { Alteration, Derived } from '../alteration.js';
@@ -6,6 +14,7 @@ import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { freePiece } from './free-piece.js';
 import { freePlace } from './free-place.js';
+import { type Slit, slitIn } from './slit-in.js';
 import { takePlace } from './take-place.js';
 import { refusal, saying } from './tellings.js';
 
@@ -25,8 +34,9 @@ export interface DraftPlacket {
 
 /**
  * Drafts a continuous placket: a slit of the given length in an edge, and one strip twice as long, folded lengthwise,
- * that binds both its sides. On paper a rectangle of twice the slit by twice the width; common practice, no source.
- * The edge keeps its line and opens by the slit.
+ * that binds both its sides: of the edge and what it is sewn to, or both of the edge where it is sewn to nothing. On
+ * paper a rectangle of twice the slit by twice the width; common practice, no source. The edge keeps its line, opens by
+ * the slit from its hem or wrist, else its neck or waist, and is notched where that ends.
  *
  * @throws PatternError `slit-too-long`; `unknown-piece`, `unknown-edge`; those of `perform`
  */
@@ -57,17 +67,14 @@ export const draftPlacketVerb = /* @__PURE__ */ verbFrom(draftPlacketForm, drawn
 
 type Whole = DraftPlacket & Required<Pick<DraftPlacket, 'width' | 'allowance'>>;
 
-function drawnPlacket(pattern: Pattern, wish: Whole): Alteration {
+function drawnPlacket(given: Pattern, wish: Whole): Alteration {
   const { name, along, length, width, allowance } = wish;
-  const source = pieceNamed(pattern, along.piece);
+  const source = pieceNamed(given, along.piece);
   const edgeMm = pathLength(edgePath(source, along.edge));
   if (length > edgeMm) throw refusal('slit-too-long', { edge: { ...along }, slitMm: length, edgeMm }, along);
-  const parts = source.outline.parts.map(part =>
-    part.type === 'edge' && part.name === along.edge ? { ...part, opening: length } : part,
-  );
-  const { count, mirrored, layers = 1 } = source.cutting;
+  const slit = slitIn(given, along, length);
+  const pattern = withSlit(given, wish, slit);
   const fabric = wish.fabric ?? source.cutting.fabric;
-  const opened = withPiece(pattern, { ...source, outline: { parts } });
   const piece = freePiece({
     name,
     role: 'placket',
@@ -76,10 +83,16 @@ function drawnPlacket(pattern: Pattern, wish: Whole): Alteration {
     width: 2 * width,
     pointed: false,
     allowance,
-    cutting: { count: count / layers, mirrored, fabric },
+    cutting: { count: slit.count, mirrored: slit.count % 2 === 0, fabric },
     folded: true,
   });
-  const placed = takePlace(opened, { ...piece, madeFor: [along] }, undefined);
+  const marked: Piece = {
+    ...piece,
+    notches: [{ edge: 'long', at: length, style: 'single', name: endOf(name) }],
+    madeFor: [along],
+  };
+  const own = [{ piece: name, edge: 'long', reversed: false }];
+  const placed = takePlace(pattern, marked, { own, partner: slit.sides, easeMm: 0 });
   const derived: Derived = {
     name,
     kind: 'placket',
@@ -98,3 +111,26 @@ function drawnPlacket(pattern: Pattern, wish: Whole): Alteration {
     derived: [derived],
   };
 }
+
+const endOf = (name: string): string => `${name} end`;
+
+/** The edge opens by the slit, and both its sides are notched where it ends. */
+function withSlit(pattern: Pattern, { name, along, length }: Whole, { sides }: Slit): Pattern {
+  const opened = withPiece(pattern, withOpening(pieceNamed(pattern, along.piece), along.edge, length));
+  return sides.reduce((now, { piece: of, edge, part }) => {
+    const piece = pieceNamed(now, of);
+    const at = part!.from === 0 ? part!.to : part!.from;
+    const isIts = (notch: Notch): boolean => notch.name === endOf(name) && notch.edge === edge;
+    const notch: Notch = { edge, at, style: 'single', name: endOf(name) };
+    return withPiece(now, { ...piece, notches: [...piece.notches.filter(n => !isIts(n)), notch] });
+  }, opened);
+}
+
+const withOpening = (piece: Piece, edge: string, opening: number): Piece => ({
+  ...piece,
+  outline: {
+    parts: piece.outline.parts.map(part =>
+      part.type === 'edge' && part.name === edge ? { ...part, opening } : part,
+    ),
+  },
+});

@@ -1,18 +1,21 @@
 import {
   at,
+  type EdgeRun,
   line,
+  type Notch,
   type Pattern,
   type Piece,
   type Point,
+  pathLength,
   pathOf,
   pieceNamed,
   type Seam,
 } from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { fairCurve } from '@paperhinge/geometry/paths';
-import { copiesInGarment } from '@paperhinge/geometry/pattern';
+import { copiesInGarment, withPiece } from '@paperhinge/geometry/pattern';
 import type { Alteration, Derived } from '../alteration.js';
-import { seamNamed, sideLength } from '../moved-edges/seam-place.js';
+import { seamNamed, sideLength, stretchOf } from '../moved-edges/seam-place.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { grainLine, seamEdge } from './collar-shapes.js';
@@ -91,7 +94,8 @@ function drawnPocket(given: Pattern, wish: Whole): Alteration {
     a: [...sides[0].before, ...sides[0].after],
     b: [...sides[1].before, ...sides[1].after],
   };
-  let pattern: Pattern = { ...given, seams: given.seams.map(one => (one === seam ? open : one)) };
+  const parted: Pattern = { ...given, seams: given.seams.map(one => (one === seam ? open : one)) };
+  let pattern = sides.reduce((now, { within }) => withMouthNotches(now, within, wish.name), parted);
   const names = [`${wish.name} front`, `${wish.name} back`] as const;
   const derived: Derived[] = [];
   for (const [i, { within }] of sides.entries()) {
@@ -119,6 +123,26 @@ function drawnPocket(given: Pattern, wish: Whole): Alteration {
     findings: [],
     derived,
   };
+}
+
+/** Both sides of the seam are notched where the mouth begins and ends. */
+function withMouthNotches(pattern: Pattern, within: readonly EdgeRun[], name: string): Pattern {
+  const ends = [
+    { run: within[0]!, at: 'start' as const },
+    { run: within.at(-1)!, at: 'end' as const },
+  ];
+  return ends.reduce((now, { run, at }) => {
+    const piece = pieceNamed(now, run.piece);
+    const [from, to] = stretchOf(now, run);
+    const notch: Notch = {
+      edge: run.edge,
+      at: (at === 'start') === run.reversed ? to : from,
+      style: 'single',
+      name: `${name} mouth ${at}`,
+    };
+    const others = piece.notches.filter(one => one.name !== notch.name);
+    return withPiece(now, { ...piece, notches: [...others, notch] });
+  }, pattern);
 }
 
 const derivedBag = ({ name, cutting }: Piece, { mouth, depth, below }: Whole): Derived => ({
@@ -155,7 +179,7 @@ function bagOf(pattern: Pattern, wish: Whole, name: string, source: Piece): Piec
         seamEdge('mouth', pathOf(line(spot(0, mouth), spot(0, 0))), allowance),
       ],
     },
-    notches: [],
+    notches: [{ edge: 'bag', at: pathLength(bag) / 2, style: 'single', name: 'bag' }],
     lines: [grainLine(spot(depth * 0.3, mouth), spot(depth * 0.3, mouth * 0.3))],
     marks: [],
     cutting: { count: copies, mirrored: copies % 2 === 0, fabric: wish.fabric ?? source.cutting.fabric },

@@ -2,9 +2,11 @@ import {
   type Edge,
   type EdgeRun,
   line,
+  type Notch,
   type Path,
   type Pattern,
   type Piece,
+  type PieceLine,
   pathLength,
   pathOf,
   pieceNamed,
@@ -119,20 +121,32 @@ function drawnPocket(given: Pattern, wish: Whole): Alteration {
   const firstPart = tail(first.run.path, away),
     secondPart = subpath(second.run.path, 0, down);
   const bag = bagFrom(secondPart, firstPart);
+  const halfBag: Notch = { edge: 'bag', at: pathLength(bag) / 2, style: 'single', name: 'bag' };
   const cloth = wish.fabric ?? source.cutting.fabric;
-  const side = pieceOf(source, sideName, cloth, [
-    { ...first.run.edge, path: firstPart },
-    { ...second.run.edge, path: secondPart },
-    seamEdge('bag', bag, allowance),
-  ]);
-  const facing = pieceOf(source, facingName, cloth, [
-    { ...first.run.edge, name: `${first.run.edge.name} inner`, path: subpath(firstPart, 0, first.bag) },
-    seamEdge('mouth', mouth, allowance),
-    { ...second.run.edge, name: `${second.run.edge.name} lower`, path: tail(secondPart, second.bag) },
-    seamEdge('bag', bag, allowance),
-  ]);
+  const side = pieceOf(
+    source,
+    { name: sideName, fabric: cloth },
+    [
+      { ...first.run.edge, path: firstPart },
+      { ...second.run.edge, path: secondPart },
+      seamEdge('bag', bag, allowance),
+    ],
+    [halfBag],
+  );
+  const facing = pieceOf(
+    source,
+    { name: facingName, fabric: cloth },
+    [
+      { ...first.run.edge, name: `${first.run.edge.name} inner`, path: subpath(firstPart, 0, first.bag) },
+      seamEdge('mouth', mouth, allowance),
+      { ...second.run.edge, name: `${second.run.edge.name} lower`, path: tail(secondPart, second.bag) },
+      seamEdge('bag', bag, allowance),
+    ],
+    [halfBag],
+  );
+  const shown: PieceLine = { kind: 'style', name: 'mouth', path: mouth };
   let pattern = withPiece(given, cut.piece);
-  for (const piece of [side, facing])
+  for (const piece of [{ ...side, lines: [...side.lines, shown] }, facing])
     pattern = takePlace(pattern, laidAside(pattern, piece), undefined).pattern;
   const run = (piece: string, edge: string): EdgeRun => ({ piece, edge, reversed: false });
   const own: readonly Seam[] = [
@@ -232,7 +246,12 @@ const bagFrom = (leaving: Path, arriving: Path): Path =>
 /** mm. */
 const halfGrain = 40;
 
-function pieceOf(source: Piece, name: string, fabric: string, parts: readonly Edge[]): Piece {
+function pieceOf(
+  source: Piece,
+  { name, fabric }: { readonly name: string; readonly fabric: string },
+  parts: readonly Edge[],
+  notches: readonly Notch[],
+): Piece {
   const middle = centroid(joined(...parts.map(({ path }) => path)));
   const { grain } = grainOrVertical(source);
   const { count, mirrored, layers = 1 } = source.cutting;
@@ -241,7 +260,7 @@ function pieceOf(source: Piece, name: string, fabric: string, parts: readonly Ed
     title: titled(name),
     role: 'pocket',
     outline: { parts },
-    notches: [],
+    notches,
     lines: [grainLine(add(middle, scale(grain, -halfGrain)), add(middle, scale(grain, halfGrain)))],
     marks: [],
     cutting: { count: count / layers, mirrored, fabric },

@@ -4,6 +4,7 @@ import type { Alteration, Derived } from '../alteration.js';
 import { distinctEdges } from '../edge-refs.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
+import { notchesAlong } from './band-marks.js';
 import { drafted } from './drafted.js';
 import { freePlace } from './free-place.js';
 import { hemsAsSeams } from './hems-as-seams.js';
@@ -172,7 +173,7 @@ const stripPiece = (
     join,
     allowance: allowanceMm,
     grain: kind === 'binding' ? 'bias' : 'along',
-    notches: [],
+    notches: notchesAlong(pattern, laid),
     ...(kind === 'binding' ? { note: 'on the bias' } : {}),
   });
 

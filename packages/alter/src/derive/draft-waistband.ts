@@ -4,7 +4,7 @@ import type { Alteration, Derived } from '../alteration.js';
 import { distinctEdges } from '../edge-refs.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
-import { bandMarks } from './band-marks.js';
+import { bandMarks, withEdgeMarks } from './band-marks.js';
 import { drafted } from './drafted.js';
 import { freePlace } from './free-place.js';
 import { hemsAsSeams } from './hems-as-seams.js';
@@ -42,7 +42,7 @@ export interface DraftWaistband {
  * Drafts a waistband. On paper: a strip as long as the waist with its darts closed, an overlap and an underlap drawn on
  * at its two ends, and twice as wide as it is when finished, to be folded lengthwise; where it is shaped, a part of a
  * ring with the waist as its sewn edge and the body's girth where it ends as its far edge, cut in two layers. Marked
- * where seams and folds meet it. Where it neither over- nor underlaps and goes all round, its ends are sewn together.
+ * where seams and folds meet it, and where its edge is taken up, both in quarters. Where it neither over- nor underlaps and goes all round, its ends are sewn together.
  * Nothing of the garment moves; a hem that it is sewn to becomes a seam. Common practice, no source.
  *
  * @throws PatternError `edges-do-not-join`, `shaped-band-folded`, `shaped-band-too-steep`, `drafted-along-itself`;
@@ -126,6 +126,7 @@ function drawn(given: Pattern, parameters: Whole, role: 'band' | 'cuff'): Altera
   const rings = overlap + underlap === 0 ? ringSeam(name, laid) : undefined;
   const sewn = { ...seamAlong(name, laid, sewnMm - laid.edgeMm), takenUp: parameters.takenUp };
   const placed = takePlace(pattern, piece, sewn, rings);
+  const spread = parameters.length !== undefined;
   const allowanceMm = takenAllowance(pattern, along);
   const folded = isFolded(parameters);
   const derived: Derived = {
@@ -148,7 +149,9 @@ function drawn(given: Pattern, parameters: Whole, role: 'band' | 'cuff'): Altera
   };
   const { lengthMm, widthMm } = derived;
   return {
-    pattern: placed.pattern,
+    pattern: spread
+      ? withEdgeMarks(placed.pattern, laid.chains, bandMarks(laid, sewnMm), name)
+      : placed.pattern,
     did: saying('drafted-lapped', {
       piece: name,
       count: piece.cutting.count,
@@ -193,8 +196,8 @@ function bandPiece(pattern: Pattern, wish: Whole, laid: LaidAlong, role: 'band' 
     folded,
     allowance: takenAllowance(pattern, along),
     notches: bandMarks(laid, sewn)
-      // Quarters are for what is stretched; a seam or fold at one is a mark all the same.
-      .filter(({ label }) => label !== 'half' && label !== 'quarter')
+      // Quarters are for what is spread evenly; a seam or fold at one is a mark all the same.
+      .filter(({ label }) => wish.length !== undefined || (label !== 'half' && label !== 'quarter'))
       .map(({ at, label }) => ({ at, style: 'single' as const, name: label })),
     count: laid.count,
     interfaced: wish.interfaced,

@@ -3,11 +3,13 @@ import {
   type OutlinePart,
   type Path,
   type Pattern,
+  PatternError,
   type Piece,
   type Point,
   pathLength,
   pathOf,
   pieceNamed,
+  type Thing,
 } from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { intersectPaths, pathEnd, pathStart, pointAlong } from '@paperhinge/geometry/paths';
@@ -33,6 +35,37 @@ export function flatAlong(piece: Piece, edges: readonly string[]): FlatAlong {
   const darts = dartsWithin(piece, edges);
   const flat = darts.reduce((now, dart) => closedInto(now, dart, edges), piece);
   return { piece: flat, darts: darts.map(({ name }) => name) };
+}
+
+/**
+ * A piece that lies flat along some of its edges, and a shape traced on it. A dart that the tracing finds in its way,
+ * where it ends on an edge beside those, is pinned closed as well.
+ *
+ * @param traced draws the shape, and refuses with `dart-in-facing` where a dart is in its way
+ * @throws PatternError those of `flatAlong`, and of `traced`
+ */
+export function tracedFlat<Shape>(
+  flat: FlatAlong,
+  edges: readonly string[],
+  traced: (piece: Piece) => Shape,
+): FlatAlong & { readonly shape: Shape } {
+  try {
+    return { ...flat, shape: traced(flat.piece) };
+  } catch (error) {
+    const dart = error instanceof PatternError ? dartInTheWay(flat.piece, error) : undefined;
+    if (!dart) throw error;
+    const { parts } = flat.piece.outline;
+    const at = parts.indexOf(dart);
+    const beside = [at - 1, at + 1].map(i => parts[(i + parts.length) % parts.length]!.name);
+    const piece = closedInto(flat.piece, dart, [...edges, ...beside]);
+    return tracedFlat({ piece, darts: [...flat.darts, dart.name] }, edges, traced);
+  }
+}
+
+function dartInTheWay({ outline: { parts } }: Piece, { code, facts }: PatternError): Dart | undefined {
+  const { dart: name } = (facts?.dart ?? {}) as Thing;
+  const dart = parts.find((part): part is Dart => part.type === 'dart' && part.name === name);
+  return code === 'dart-in-facing' ? dart : undefined;
 }
 
 /** Darts with one of these edges on both sides of their mouth. */

@@ -1,4 +1,6 @@
 import {
+  edgePath,
+  type Notch,
   type Path,
   type Pattern,
   type Piece,
@@ -127,6 +129,25 @@ function directions(breakPoint: Point, top: Point, neckPoint: Point, edge: objec
   const side = dot(leftOf(up), subtract(neckPoint, breakPoint));
   if (Math.abs(side) <= tolerances.joiningGap) throw refusal('break-at-shoulder-level', { edge }, edge);
   return { up, out: scale(leftOf(up), side > 0 ? -1 : 1) };
+}
+
+/** The front with its break point marked, and notched at the end of the front edge, as where a fair edge begins to roll. */
+export function withBreakMarked(piece: Piece, { front, forwards, breakPoint }: RollLine): Piece {
+  const edge = front.edge.name;
+  const notch: Notch = {
+    edge,
+    at: forwards ? pathLength(edgePath(piece, edge)) : 0,
+    style: 'single',
+    name: breakName,
+  };
+  return {
+    ...piece,
+    notches: [...piece.notches.filter(n => n.name !== breakName), notch],
+    marks: [
+      ...piece.marks.filter(m => m.name !== breakName),
+      { kind: 'point', name: breakName, at: breakPoint },
+    ],
+  };
 }
 
 /**

@@ -17,7 +17,7 @@ import { add, distance, dot, leftOf, lerp, scale, subtract, unit } from '@paperh
 import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
 import { requireFreeEdgeName } from '../dividing/names-free.js';
-import { breakName, type RollLine, rollLine, rollLineName, withLapel } from '../lapels/roll-line.js';
+import { type RollLine, rollLine, rollLineName, withBreakMarked, withLapel } from '../lapels/roll-line.js';
 import { refusal, saying } from '../lapels/tellings.js';
 import { type Run, recomposed } from '../moved-edges/composed.js';
 import { requireSimple } from '../moved-edges/tidy.js';
@@ -163,20 +163,17 @@ function lapelEdge({ breakPoint, upFront, up, out }: RollLine, point: Point, bel
 }
 
 /** The roll line from the break point to where it passes under the collar, and the break point itself. */
-function withRollLine(piece: Piece, { breakPoint, top }: RollLine, { end, turn }: Lapel): Piece {
+function withRollLine(piece: Piece, roll: RollLine, { end, turn }: Lapel): Piece {
+  const { breakPoint, top } = roll;
   const whole = pathOf(line(breakPoint, top));
   const [crossing] = intersectPaths(whole, pathOf(line(end, turn)));
-  const roll: PieceLine = {
+  const drawn: PieceLine = {
     kind: 'fold',
     name: rollLineName,
     path: pathOf(line(breakPoint, crossing?.point ?? pathEnd(whole))),
   };
-  return {
-    ...piece,
-    lines: [...piece.lines.filter(l => l.name !== roll.name), roll],
-    marks: [
-      ...piece.marks.filter(m => m.name !== breakName),
-      { kind: 'point', name: breakName, at: breakPoint },
-    ],
-  };
+  return withBreakMarked(
+    { ...piece, lines: [...piece.lines.filter(l => l.name !== drawn.name), drawn] },
+    roll,
+  );
 }

@@ -136,6 +136,7 @@ function flouncePiece(pattern: Pattern, wish: Whole, radius: number, times: numb
   return {
     name,
     title: titled(name),
+    role: 'strip',
     outline: { parts: outline },
     notches: [],
     lines: [{ kind: 'grain', name: 'grain', path: grain }],

@@ -17,7 +17,7 @@ import { halfNeck } from '../derive/half-neck.js';
 import { requireFreeEdgeName, requireFreeSeamName } from '../dividing/names-free.js';
 import { distinctEdges } from '../edge-refs.js';
 import { type LaidBack, laidBack } from '../lapels/laid-back.js';
-import { breakName, type RollLine, rollLine, rollLineName, withLapel } from '../lapels/roll-line.js';
+import { type RollLine, rollLine, rollLineName, withBreakMarked, withLapel } from '../lapels/roll-line.js';
 import { refusal, saying } from '../lapels/tellings.js';
 import { type Run, recomposed } from '../moved-edges/composed.js';
 import { requireSimple } from '../moved-edges/tidy.js';
@@ -168,26 +168,23 @@ function runsOf({ neck }: RollLine, laid: LaidBack, outer: ReturnType<typeof fai
 }
 
 /** The roll line from the break point up to the stand's height at the centre back. */
-function withRollLine(piece: Piece, { breakPoint, top }: RollLine, laid: LaidBack, stand: number): Piece {
+function withRollLine(piece: Piece, roll: RollLine, laid: LaidBack, stand: number): Piece {
+  const { breakPoint, top } = roll;
   const { nape, outer } = laid;
   const share = stand / Math.hypot(outer.x - nape.x, outer.y - nape.y);
   const upper = fairCurve(
     { point: top, direction: { x: top.x - breakPoint.x, y: top.y - breakPoint.y } },
     { point: lerp(nape, outer, Math.min(1, share)), direction: laid.way },
   );
-  const roll: PieceLine = {
+  const drawn: PieceLine = {
     kind: 'fold',
     name: rollLineName,
     path: joined(polyline(breakPoint, top), upper),
   };
-  return {
-    ...piece,
-    lines: [...piece.lines.filter(l => l.name !== roll.name), roll],
-    marks: [
-      ...piece.marks.filter(m => m.name !== breakName),
-      { kind: 'point', name: breakName, at: breakPoint },
-    ],
-  };
+  return withBreakMarked(
+    { ...piece, lines: [...piece.lines.filter(l => l.name !== drawn.name), drawn] },
+    roll,
+  );
 }
 
 /** Sewn to the back neck, and to its other half at the centre back. */

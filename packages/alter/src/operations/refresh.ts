@@ -12,6 +12,7 @@ import { draftHoodVerb } from '../derive/draft-hood.js';
 import { draftInterfacingVerb } from '../derive/draft-interfacing.js';
 import { draftLiningVerb } from '../derive/draft-lining.js';
 import { draftNotchedCollarVerb } from '../derive/draft-notched-collar.js';
+import { draftPatchPocketVerb } from '../derive/draft-patch-pocket.js';
 import { draftPlacketVerb } from '../derive/draft-placket.js';
 import { draftStayVerb } from '../derive/draft-stay.js';
 import { draftBindingVerb, draftStripVerb } from '../derive/draft-strip.js';
@@ -57,6 +58,7 @@ const drafts = (): readonly AnyVerb[] => [
   draftCuffVerb,
   draftCasingVerb,
   draftPlacketVerb,
+  draftPatchPocketVerb,
   draftFlyVerb,
   draftCollarVerb,
   draftNotchedCollarVerb,
