@@ -79,6 +79,7 @@ export { recutNeckline } from './operations/recut-neckline.js';
 export { refresh } from './operations/refresh.js';
 export { removePiece } from './operations/remove-piece.js';
 export { resizeDart } from './operations/resize-dart.js';
+export { separatePair } from './operations/separate-pair.js';
 export { setAllowance } from './operations/set-allowance.js';
 export { setSeam } from './operations/set-seam.js';
 export { shapeHem } from './operations/shape-hem.js';

@@ -63,6 +63,7 @@ import { recutNecklineForm, recutNecklineVerb } from './operations/recut-necklin
 import { refreshForm, refreshVerb } from './operations/refresh.js';
 import { removePieceForm, removePieceVerb } from './operations/remove-piece.js';
 import { resizeDartForm, resizeDartVerb } from './operations/resize-dart.js';
+import { separatePairForm, separatePairVerb } from './operations/separate-pair.js';
 import { setAllowanceForm, setAllowanceVerb } from './operations/set-allowance.js';
 import { setSeamForm, setSeamVerb } from './operations/set-seam.js';
 import { shapeHemForm, shapeHemVerb } from './operations/shape-hem.js';
@@ -137,6 +138,7 @@ const forms = [
   setSeamForm,
   addNotchesForm,
   unfoldForm,
+  separatePairForm,
   removePieceForm,
   refreshForm,
   draftBandForm,
@@ -233,6 +235,7 @@ const all: DoneBy<typeof forms> = [
   setSeamVerb,
   addNotchesVerb,
   unfoldVerb,
+  separatePairVerb,
   removePieceVerb,
   refreshVerb,
   draftBandVerb,

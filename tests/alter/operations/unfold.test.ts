@@ -194,7 +194,14 @@ describe('the seams', () => {
       'other armhole',
       'neck',
     ]);
-    expect(labels(seams.find(s => s.name === 'other side')!.b)).toEqual(['back.other side back']);
+    // Both right sides up, the front's drawn side lies on the right of the page and so does the back's: left and right.
+    expect(labels(seams.find(s => s.name === 'side')!.b)).toEqual(['back.other side back']);
+    expect(labels(seams.find(s => s.name === 'other side')!.b)).toEqual(['back.side']);
+    const armholes = seams.filter(s => s.name.includes('armhole')).map(s => labels(s.b));
+    expect(armholes).toEqual([
+      ['front.armhole back', 'back.other armhole back'],
+      ['front.other armhole', 'back.armhole'],
+    ]);
   });
   test('a seam that ends at the fold runs on across it, its other runs listed twice', () => {
     const neck = unfold(shiftPattern(), { piece: 'front' }).pattern.seams.find(s => s.name === 'neck')!;

@@ -38,6 +38,7 @@ export type { RecutEdge } from './recut-edge.js';
 export type { RecutNeckline } from './recut-neckline.js';
 export type { RemovePiece } from './remove-piece.js';
 export type { ResizeDart } from './resize-dart.js';
+export type { SeparatePair } from './separate-pair.js';
 export type { SetAllowance } from './set-allowance.js';
 export type { SetSeam } from './set-seam.js';
 export type { ShapeHem } from './shape-hem.js';

@@ -42,11 +42,14 @@ export function openedSeams(piece: string, seams: readonly Seam[], fates: Fates)
       });
     } else {
       const second = twin ?? { ...seam, name: unusedOther(seam.name, taken) };
-      opened.push(seam, {
-        ...second,
-        a: onOther(second.a, piece, fates),
-        b: onOther(second.b, piece, fates),
+      const mirrored = (one: Seam): Seam => ({
+        ...one,
+        a: onOther(one.a, piece, fates),
+        b: onOther(one.b, piece, fates),
       });
+      // Both right sides up, two edges meet that run against one another: of a piece that was opened before, the other half.
+      const crossed = twin !== undefined && needsTurning(seam, twin, piece);
+      opened.push(...(crossed ? [mirrored(seam), second] : [seam, mirrored(second)]));
       findings.push(
         followed(piece, seam, saying('seam-sewn-twice', { second: { seam: second.name } }), 'note'),
       );
@@ -68,6 +71,22 @@ const ownRuns = (seam: Seam, piece: string): string => {
     side.filter(r => r.piece === piece).map(r => `${r.edge}${r.reversed ? '<' : '>'}`);
   return `${on(seam.a).join(' ')}|${on(seam.b).join(' ')}`;
 };
+
+/**
+ * Whether a seam of a piece and one that was opened before has halves together of which one would have to be turned over:
+ * across a seam two outlines run against one another, along one side of it they run alike.
+ */
+function needsTurning(seam: Seam, twin: Seam, piece: string): boolean {
+  const twins = [...twin.a, ...twin.b];
+  const isOpened = (run: EdgeRun): boolean =>
+    run.piece !== piece && !twins.some(other => sameEdge(other, run));
+  const at = (is: (run: EdgeRun) => boolean) =>
+    (['a', 'b'] as const).flatMap(side => seam[side].filter(is).map(run => ({ side, ...run })))[0];
+  const own = at(run => run.piece === piece),
+    partner = at(isOpened);
+  if (!own || !partner) return false;
+  return (own.side === partner.side) === (own.reversed !== partner.reversed);
+}
 
 const crosses = (run: EdgeRun, fates: Fates): boolean => {
   const fate = fates.get(run.edge);

@@ -11,6 +11,7 @@ import {
 
 /** What is told of opening a piece out about its fold. */
 export interface UnfoldTellings {
+  'pair-needed': { readonly piece: Thing; readonly count: number };
   /** Its two halves would touch or lie on one another, as those of a whole circle do. */
   'unfolded-overlaps': { readonly piece: Thing };
   'no-fold': { readonly piece: Thing };
@@ -22,6 +23,7 @@ export interface UnfoldTellings {
 
 /** How a seam goes on where its piece was opened out. */
 export interface UnfoldSentences {
+  'separated-pair': { readonly piece: Thing; readonly other: Thing; readonly count: number };
   'seam-sewn-twice': { readonly second: Thing };
   'seam-one-run-across-fold': NoFacts;
   'seam-both-halves': NoFacts;

@@ -9,6 +9,8 @@ import {
   pathLength,
   pieceNamed,
   validatePattern,
+  walkSeam,
+  walkSeams,
 } from '@paperhinge/geometry';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { dartsOf, edgesOfRole } from '@paperhinge/geometry/pattern';
@@ -205,6 +207,8 @@ const expected: Readonly<Partial<Record<Adjustment, Expected>>> = {
     within: 1.5,
     keeps: [[1, 'armhole']],
   },
+  'high left hip': { of: [...garments, ...legs], changes: oneSide, is: by, within: 0.05 },
+  'high right hip': { of: [...garments, ...legs], changes: oneSide, is: by, within: 0.05 },
   'full thigh': {
     of: legs,
     changes: (after, one) => change(after, one, 0, 'hem'),
@@ -240,6 +244,21 @@ const expected: Readonly<Partial<Record<Adjustment, Expected>>> = {
     keeps: [[1, 'outseam']],
   },
 };
+
+/** How much longer the seam is in which one side of front and back are sewn together; the other side keeps its length. */
+function oneSide(after: Pattern, { pattern }: Case): number {
+  const isSide = (run: { readonly piece: string; readonly edge: string }): boolean =>
+    edgesOfRole(pieceNamed(after, run.piece), 'side', 'outseam').includes(run.edge);
+  const sides = after.seams
+    .filter(({ a, b }) => [...a, ...b].every(isSide))
+    .map(seam => walkSeam(after, seam));
+  const before = walkSeams(pattern).find(walk => ['side', 'outer'].includes(walk.seam))!;
+  const longer = sides.map(({ aMm, bMm }) => [aMm - before.aMm, bMm - before.bMm] as const);
+  const still = longer.find(both => both.every(mm => Math.abs(mm) < 0.05));
+  const raised = longer.find(both => both !== still);
+  if (longer.length !== 2 || !still || !raised) throw new Error(JSON.stringify(longer));
+  return Math.abs(raised[0] - raised[1]) < 0.05 ? raised[0] : Number.NaN;
+}
 
 /** How far the back's inseam moved at the crotch, square to itself: half of what each leg gains there. */
 function outAtCrotch(after: Pattern, { pattern, pieces }: Case): number {

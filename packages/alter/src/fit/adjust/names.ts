@@ -32,6 +32,8 @@ export const adjustments = [
   'full waist',
   'narrow waist',
   'full neck',
+  'high left hip',
+  'high right hip',
 ] as const;
 
 export type Adjustment = (typeof adjustments)[number];

@@ -2,6 +2,7 @@ import type { Pattern } from '@paperhinge/geometry';
 import { lengthen, shorten } from '../../operations/shorten.js';
 import { letOut, takeIn } from '../../operations/take-in.js';
 import { withShoulderWhole } from './dart-aside.js';
+import { highHip } from './high-hip.js';
 import { piecesFor } from './landmarks.js';
 import { abdomen, crotchDepth, crotchPoint, hips, thigh, torso, waist } from './lower-recipes.js';
 import type { Adjustment } from './names.js';
@@ -56,4 +57,6 @@ export const recipes: Readonly<Record<Adjustment, Recipe>> = {
   'full waist': waist(letOut),
   'narrow waist': waist(takeIn),
   'full neck': neck,
+  'high left hip': highHip('left'),
+  'high right hip': highHip('right'),
 };

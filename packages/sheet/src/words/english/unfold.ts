@@ -3,6 +3,12 @@ import { capital } from '../capital.js';
 import type { Sentences, Tellings } from '../catalogue.js';
 
 export const unfold: Tellings<UnfoldTellings> = {
+  'pair-needed': ({ piece, count }, say) => ({
+    message: capital(
+      `${say.thing(piece)} is cut ${count === 1 ? 'once' : `${count} times`} or on a fold, not as a mirrored pair.`,
+    ),
+    remedy: 'Open a piece on the fold out instead, with "unfold".',
+  }),
   'unfolded-overlaps': ({ piece }, say) => ({
     message: `Opened out, the two halves of ${say.thing(piece)} would touch one another away from the fold.`,
     remedy: 'Keep it on the fold, or divide it into more panels first.',
@@ -31,6 +37,10 @@ export const unfold: Tellings<UnfoldTellings> = {
 
 /** How a seam goes on: after its name. */
 export const opened: Sentences<UnfoldSentences> = {
+  'separated-pair': ({ piece, other, count }, say) =>
+    capital(
+      `${say.thing(piece)} and ${say.thing(other)}, its mirror image, are pieces of their own now, each cut ${count === 1 ? 'once' : `${count} times`} with its right side up.`,
+    ),
   'seam-sewn-twice': ({ second }, say) => `is sewn twice now: ${say.thing(second)} joins the mirrored half`,
   'seam-one-run-across-fold': () => 'runs on across the fold now',
   'seam-both-halves': () => 'is one seam across the fold now, both halves of it',

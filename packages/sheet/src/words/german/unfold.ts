@@ -2,6 +2,10 @@ import type { UnfoldSentences, UnfoldTellings } from '@paperhinge/alter/sayings'
 import type { Sentences, Tellings } from '../catalogue.js';
 
 export const unfold: Tellings<UnfoldTellings> = {
+  'pair-needed': ({ piece, count }, say) => ({
+    message: `${say.thing(piece)} wird ${count}-mal oder im Bruch zugeschnitten, nicht als gespiegeltes Paar.`,
+    remedy: 'Klappen Sie ein Teil im Bruch stattdessen auf, mit „unfold“.',
+  }),
   'unfolded-overlaps': ({ piece }, say) => ({
     message: `Aufgeklappt würden sich die beiden Hälften abseits des Bruchs berühren: ${say.thing(piece)}.`,
     remedy: 'Lassen Sie das Teil im Bruch, oder teilen Sie es erst in mehr Bahnen.',
@@ -30,6 +34,8 @@ export const unfold: Tellings<UnfoldTellings> = {
 
 /** How a seam goes on: after its name. */
 export const opened: Sentences<UnfoldSentences> = {
+  'separated-pair': ({ piece, other, count }, say) =>
+    `${say.thing(piece)} und sein Spiegelbild, ${say.thing(other)}, sind jetzt eigene Teile, je ${count}-mal mit der rechten Seite nach oben zugeschnitten.`,
   'seam-sewn-twice': ({ second }, say) =>
     `wird jetzt zweimal genäht: ${say.thing(second)} verbindet die gespiegelte Hälfte`,
   'seam-one-run-across-fold': () => 'läuft jetzt über den Bruch hinweg weiter',

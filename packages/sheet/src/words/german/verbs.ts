@@ -332,6 +332,10 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
     sentence:
       'Kimonoärmel schneiden an der Naht {seam}, {slope} unter der Schulter geneigt, die Unterarmnaht {drop} die Seite hinab[, mit einem {gusset} tiefen Zwickel]',
   },
+  'separate pair': {
+    does: 'Macht aus einem Paar zwei Teile, das gezeichnete und sein Spiegelbild, jedes einzeln zugeschnitten, damit links und rechts verschieden sein können.',
+    sentence: 'Paar von {piece} trennen; das Spiegelbild heißt {name}',
+  },
   'cut raglan': {
     does: 'Schneidet aus einem eingesetzten Ärmel einen Raglanärmel: die oberen Teile von Vorder- und Rückenteil werden vom Hals zum Armloch abgeschnitten und an den Ärmel gesetzt, mit einem Abnäher oder einer Naht über der Schulter.',
     sentence:
