@@ -1,6 +1,16 @@
 import { readFileSync } from 'node:fs';
 import { levelHem } from '@paperhinge/alter';
-import { at, line, type Piece, pathOf, readPattern, validatePattern } from '@paperhinge/geometry';
+import {
+  at,
+  edgePath,
+  line,
+  type Piece,
+  pathOf,
+  readPattern,
+  validatePattern,
+  walkSeams,
+} from '@paperhinge/geometry';
+import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { runSheet } from '@paperhinge/sheet';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -55,16 +65,18 @@ describe('a hem at a height above the floor', () => {
   test('may be measured from another level', () => {
     expect(lengthOf(only(level({ from: 'hip', stands: 840 }).pattern), 'side')).toBeCloseTo(640, 9);
   });
-  test('on a piece without a centre is measured down its grain line', () => {
+  test('on a piece without side or centre is measured down its grain line', () => {
     const parts = panel().outline.parts.map(p =>
-      p.name === 'centre'
-        ? edge('inseam', 'seam', line(at(-40, 600), at(0, 0)))
-        : p.name === 'hem'
-          ? edge('hem', 'hem', line(at(240, 600), at(-40, 600)))
-          : p,
+      p.name === 'side'
+        ? edge('left', 'seam', line(at(240, 0), at(240, 600)))
+        : p.name === 'centre'
+          ? edge('right', 'seam', line(at(-40, 600), at(0, 0)))
+          : p.name === 'hem'
+            ? edge('hem', 'hem', line(at(240, 600), at(-40, 600)))
+            : p,
     );
     const after = only(level({}, { ...panel(), outline: { parts } }).pattern);
-    expect(lengthOf(after, 'side')).toBeCloseTo(640, 9);
+    expect(lengthOf(after, 'left')).toBeCloseTo(640, 9);
   });
   test('on the ground, and where it is already, moves by what it must', () => {
     expect(lengthOf(only(level({ height: 0 }).pattern), 'side')).toBeCloseTo(1040, 9);
@@ -74,11 +86,8 @@ describe('a hem at a height above the floor', () => {
     const lengths = fc.double({ min: -60, max: 200, noNaN: true });
     fc.assert(
       fc.property(anyBodice, lengths, (piece, by) => {
-        const hemAt = Math.max(
-          ...piece.outline.parts.flatMap(p =>
-            p.name === 'centre' && p.type === 'edge' ? [p.path.segments[0]![0]!.y] : [],
-          ),
-        );
+        // The hem's end at the side, 420 down from it the waist.
+        const hemAt = pathStart(edgePath(piece, 'hem')).y;
         const was = 1000 - (hemAt - 420);
         const moved = level({ stands: 1000, height: was - by }, piece).pattern;
         validatePattern(moved);
@@ -109,7 +118,25 @@ test('a sheet carries the height with the wearer’s figures', () => {
   );
   const { altered } = runSheet(sheet, pattern);
   const front = altered.pieces.find(p => p.name === 'skirt front')!;
-  expect(lengthOf(front, 'centre')).toBeCloseTo(600, 6);
+  // Measured at the side, as the waist's height is: straight down from waist to hem.
+  const side = edgePath(front, 'side');
+  expect(pathEnd(side).y - pathStart(side).y).toBeCloseTo(600, 6);
+  expect(walkSeams(altered).find(w => w.seam === 'skirt side')!.matches).toBe(true);
+});
+
+test('pieces sewn to one another change alike, so that trousers still match', () => {
+  const file = 'trousers.svg';
+  const { pattern } = readPattern(readFileSync(new URL(`../../../demos/patterns/${file}`, import.meta.url)), {
+    file,
+  });
+  const { pattern: after } = levelHem(pattern, {
+    pieces: ['front', 'back'],
+    from: 'waist',
+    stands: 1040,
+    height: 60,
+  });
+  for (const name of ['outseam', 'inseam'])
+    expect(walkSeams(after).find(w => w.seam === name)!.matches).toBe(true);
 });
 
 describe('what is refused, each with its remedy', () => {

@@ -1,5 +1,12 @@
 import { edgePath, type Path, type Piece, type Point, pathLength } from '@paperhinge/geometry';
-import { intersectPaths, nearestOnPath, pathEnd, pathStart, pointAlong } from '@paperhinge/geometry/paths';
+import {
+  intersectPaths,
+  joined,
+  nearestOnPath,
+  pathEnd,
+  pathStart,
+  pointAlong,
+} from '@paperhinge/geometry/paths';
 import { centreEdgeOf, edgesOfRole, lineRoleOf, outlinePath } from '@paperhinge/geometry/pattern';
 import { dot, lerp, subtract } from '@paperhinge/geometry/plane';
 import { alongGrainTowards, grainOrVertical, middleOf } from './grain.js';
@@ -8,8 +15,8 @@ import { hemOf } from './move-hem.js';
 import { refusal } from './tellings.js';
 
 /**
- * mm along the grain from a level of a piece, or from its waist, down to its hem: at its centre, else through the
- * middle of its grain line, as a tape laid on the paper reads it.
+ * mm along the grain from a level of a piece, or from its waist, down to its hem: at its side, where a body's heights
+ * are taken and the pieces beside it read the same, else at its centre, else through the middle of its grain line.
  *
  * @param from the name of a line; `waist`: also the waist line or edge by its role
  * @throws PatternError `no-level-there`; `no-hem`, `several-hems`, `grain-across`
@@ -19,9 +26,9 @@ export function downToHem(piece: Piece, from: string): number {
   const hem = edgePath(piece, hemOf(piece));
   const { grain } = grainOrVertical(piece);
   const down = alongGrainTowards(piece, grain, middleOf(piece), pointAlong(hem, pathLength(hem) / 2));
-  const centre = centreEdgeOf(piece)?.path;
-  const [top, bottom] = centre
-    ? [endNearest(level, centre), endNearest(hem, centre)]
+  const beside = sideOf(piece) ?? centreEdgeOf(piece)?.path;
+  const [top, bottom] = beside
+    ? [endNearest(level, beside), endNearest(hem, beside)]
     : [level, hem].map(path => onGrainLine(piece, path, down, from));
   return dot(subtract(bottom!, top!), down);
 }
@@ -38,9 +45,16 @@ function levelOf(piece: Piece, from: string): Path {
   throw noLevel(piece, from);
 }
 
-const endNearest = (path: Path, centre: Path): Point => {
+/** All of the outer side, or the outseam, that comes down to the hem. */
+function sideOf(piece: Piece): Path | undefined {
+  const names = edgesOfRole(piece, 'outseam', 'side');
+  const paths = names.map(name => edgePath(piece, name));
+  return paths.length > 0 ? joined(...paths) : undefined;
+}
+
+const endNearest = (path: Path, edge: Path): Point => {
   const [a, b] = [pathStart(path), pathEnd(path)];
-  return nearestOnPath(centre, a).distance <= nearestOnPath(centre, b).distance ? a : b;
+  return nearestOnPath(edge, a).distance <= nearestOnPath(edge, b).distance ? a : b;
 };
 
 /** Where the grain line, run on both ways, crosses a path. @throws PatternError `no-level-there` */

@@ -23,8 +23,9 @@ export interface LevelHem {
 
 /**
  * Hems pieces at a height above the floor: on each the tape is laid from the level whose height is known down the
- * centre, else down the grain line, and the hem is moved along the grain to where it reads the difference. The hem
- * moves as a whole, so its shape stays; what lies between keeps its lines. The sides are cut or run on straight. The
+ * side, else the centre, else the grain line, and the hem is moved along the grain to where it reads the difference.
+ * The hem moves as a whole, so its shape stays; what lies between keeps its lines. A piece that is sewn to one named
+ * before it changes as that one does, so that their seams still match. The sides are cut or run on straight. The
  * fall over hips and stomach is not reckoned with: after hanging, the hem is measured off the floor once more. Heights:
  * ISO 8559-1 `waist height`, `hip height`, `knee height` [memory]. Source: common practice, no source.
  *
@@ -54,18 +55,18 @@ export const levelHemVerb = /* @__PURE__ */ verbFrom(levelHemForm, (pattern, par
   const { from, stands, height } = parameters;
   const wantedMm = stands - height;
   const names = [...new Set(parameters.pieces)];
+  const longer = new Map<string, number>();
   const done = names.map(name => {
     const piece = pieceNamed(pattern, name);
-    return locating({ piece: name }, () => {
+    const where = { piece: name };
+    return locating(where, () => {
       const wasMm = downToHem(piece, from);
       if (wantedMm <= 0)
-        throw refusal('hem-above-level', {
-          piece: { piece: name },
-          from,
-          standsMm: stands,
-          heightMm: height,
-        });
-      return { ...moveHem(piece, wasMm - wantedMm), longerMm: wantedMm - wasMm };
+        throw refusal('hem-above-level', { piece: where, from, standsMm: stands, heightMm: height });
+      const sewnTo = [...longer.keys()].find(other => areSewn(pattern, name, other));
+      const longerMm = sewnTo === undefined ? wantedMm - wasMm : longer.get(sewnTo)!;
+      longer.set(name, longerMm);
+      return { ...moveHem(piece, -longerMm), longerMm };
     });
   });
   return {
@@ -81,3 +82,10 @@ export const levelHemVerb = /* @__PURE__ */ verbFrom(levelHemForm, (pattern, par
     findings: done.flatMap(({ findings }) => findings),
   };
 });
+
+/** Whether a seam has one piece on either side. */
+const areSewn = (pattern: Pattern, one: string, other: string): boolean =>
+  pattern.seams.some(({ a, b }) => {
+    const has = (runs: typeof a, name: string) => runs.some(({ piece }) => piece === name);
+    return (has(a, one) && has(b, other)) || (has(a, other) && has(b, one));
+  });

@@ -1,6 +1,8 @@
-import { type Edge, edgePath, type Piece, type PieceLine } from '@paperhinge/geometry';
+import { type Edge, edgePath, type Path, type Piece, type PieceLine } from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
-import { joined } from '@paperhinge/geometry/paths';
+import { endTangent, joined, pathEnd, pathStart, startTangent } from '@paperhinge/geometry/paths';
+import { isCentreEdge } from '@paperhinge/geometry/pattern';
+import { dot, scale, subtract, unit } from '@paperhinge/geometry/plane';
 import type { Became } from '../became/became.js';
 import { requireFreeEdgeName } from '../dividing/names-free.js';
 import { offStraight } from '../hinge/off-straight.js';
@@ -35,11 +37,13 @@ export function grownOn(piece: Piece, name: string, width: number, turn: number)
   const edge = { piece: piece.name, edge: name };
   const ring = edgeInRing(piece, name);
   const { items, index, run } = ring;
-  const offMm = offStraight(edgePath(piece, name));
-  if (offMm > tolerances.foldTolerance) throw refusal('grown-on-edge-curved', { edge, offMm }, edge);
   const [before, after] = [-1, 1].map(step =>
     runBeside(piece.name, name, items[(index + step + items.length) % items.length]!),
   ) as [Run, Run];
+  const offMm = offStraight(edgePath(piece, name));
+  const square = squareToCentre(run.path, before, after);
+  if (offMm > tolerances.foldTolerance)
+    throw refusal('grown-on-edge-curved', { edge, offMm, ...square }, edge);
   const inner: Edge = {
     type: 'edge',
     name: `${name}-facing`,
@@ -51,16 +55,22 @@ export function grownOn(piece: Piece, name: string, width: number, turn: number)
   const facing = facingBeyond(run.path, { before, after }, width, inner);
   if (!facing) throw refusal('grown-facing-too-wide', { edge, widthMm: width }, edge);
   const sides = [
-    { beside: before, fresh: runningOn(piece, name, before, facing.before, 'end'), at: 'end' as const },
-    { beside: after, fresh: runningOn(piece, name, after, facing.after, 'start'), at: 'start' as const },
+    { beside: before, fresh: runningOn(before, facing.before, 'end'), at: 'end' as const },
+    { beside: after, fresh: runningOn(after, facing.after, 'start'), at: 'start' as const },
   ];
+  if (sides.some(({ fresh }) => !fresh))
+    throw refusal(
+      'grown-on-off-square',
+      { edge, fold: { edge: foldOf(before, after)!.edge.name }, ...square },
+      edge,
+    );
   const goesOn = sides.flatMap(({ beside, fresh, at }) =>
-    fresh.edge.name === beside.edge.name ? [] : [{ edge: beside.edge.name, at, facing: fresh.edge.name }],
+    fresh!.edge.name === beside.edge.name ? [] : [{ edge: beside.edge.name, at, facing: fresh!.edge.name }],
   );
   for (const added of [inner.name, ...goesOn.map(one => one.facing)]) requireFreeEdgeName(piece, added);
   const drawn = recomposed(
     piece,
-    withEdgeRedrawn(ring, [sides[0]!.fresh, facing.inner, sides[1]!.fresh], []),
+    withEdgeRedrawn(ring, [sides[0]!.fresh!, facing.inner, sides[1]!.fresh!], []),
   );
   requireSimple(drawn.piece, () => refusal('redrawn-crosses', { edge }, edge));
   const line: PieceLine = { kind: 'fold', name: `${name} fold`, path: run.path };
@@ -75,12 +85,31 @@ function runBeside(piece: string, name: string, item: Item): Run {
   throw refusal('corner-beside-dart', { edge, dart: { piece, [item.type]: item.name } }, edge);
 }
 
-/** A fold runs on as one with itself, if it is square to the edge that is turned. */
-function runningOn(piece: Piece, name: string, beside: Run, fresh: Run, at: 'start' | 'end'): Run {
+const foldOf = (before: Run, after: Run): Run | undefined =>
+  [before, after].find(({ edge }) => edge.kind === 'fold');
+
+/** A fold runs on as one with itself, if it is square to the edge that is turned; else there is nothing. */
+function runningOn(beside: Run, fresh: Run, at: 'start' | 'end'): Run | undefined {
   if (beside.edge.kind !== 'fold') return fresh;
   const [arriving, leaving] = at === 'end' ? [beside.path, fresh.path] : [fresh.path, beside.path];
-  const edge = { piece: piece.name, edge: name };
-  if (offStraight(joined(arriving, leaving)) > tolerances.foldTolerance)
-    throw refusal('grown-on-off-square', { edge, fold: { edge: beside.edge.name } }, edge);
+  if (offStraight(joined(arriving, leaving)) > tolerances.foldTolerance) return undefined;
   return { ...fresh, edge: beside.edge };
+}
+
+/**
+ * mm up the side (negative: down) by which the edge's far end must move for it to be square to the centre beside it;
+ * nothing where no centre lies there, or the side runs along the edge.
+ */
+function squareToCentre(path: Path, before: Run, after: Run): { readonly sideMm?: number } {
+  const centre = [before, after].find(({ edge }) => isCentreEdge(edge));
+  if (!centre) return {};
+  const [corner, far] =
+    centre === before ? [pathStart(path), pathEnd(path)] : [pathEnd(path), pathStart(path)];
+  const down =
+    centre === before
+      ? unit(subtract(corner, pathStart(centre.path)))
+      : unit(subtract(corner, pathEnd(centre.path)));
+  const side = centre === before ? startTangent(after.path) : scale(endTangent(before.path), -1);
+  const lean = -dot(side, down);
+  return Math.abs(lean) <= tolerances.joiningGap ? {} : { sideMm: dot(subtract(far, corner), down) / lean };
 }

@@ -25,8 +25,9 @@ export interface RedrawnEdgeTellings {
   'edge-matches-already': { readonly edge: Thing; readonly seam: Thing };
   'stand-edge-bent': { readonly edge: Thing; readonly offMm: number };
   'grown-facing-too-wide': { readonly edge: Thing; readonly widthMm: number };
-  'grown-on-edge-curved': { readonly edge: Thing; readonly offMm: number };
-  'grown-on-off-square': { readonly edge: Thing; readonly fold: Thing };
+  /** `sideMm`: how far up the side (negative: down) its far end must go to be square to the fold. */
+  'grown-on-edge-curved': { readonly edge: Thing; readonly offMm: number; readonly sideMm?: number };
+  'grown-on-off-square': { readonly edge: Thing; readonly fold: Thing; readonly sideMm?: number };
   'grown-on-edge-sewn': { readonly edge: Thing; readonly seam: Thing };
   'grown-on-alone': { readonly edge: Thing; readonly beside: Thing };
   'wrap-not-at-neck': { readonly edge: Thing };

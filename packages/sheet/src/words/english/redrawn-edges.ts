@@ -1,6 +1,7 @@
 import type { RedrawnEdgeSentences, RedrawnEdgeTellings } from '@paperhinge/alter/sayings';
 import { capital } from '../capital.js';
 import type { Sentences, Tellings } from '../catalogue.js';
+import { straightStep } from '../straight-step.js';
 
 /** Edges drawn anew: armholes, hems, stands, keyholes. */
 export const redrawnEdges: Tellings<RedrawnEdgeTellings> = {
@@ -46,16 +47,18 @@ export const redrawnEdges: Tellings<RedrawnEdgeTellings> = {
     message: `A facing ${say.length(widthMm)} wide at ${say.thing(edge)} is wider than the edges beside it reach.`,
     remedy: 'Make it narrower.',
   }),
-  'grown-on-edge-curved': ({ edge, offMm }, say) => ({
+  'grown-on-edge-curved': ({ edge, offMm, sideMm }, say) => ({
     message: capital(
       `${say.thing(edge)} is ${say.slight(offMm)} off a straight line, and cloth folds along a straight line only.`,
     ),
-    remedy:
-      'Draw it straight first (true with straight: yes), or give it a band of its own: cut off band, or draft facing.',
+    remedy: `Draw it straight first (${straightStep(edge, sideMm, offMm, say)}), or give it a band of its own: cut off band, or draft facing.`,
   }),
-  'grown-on-off-square': ({ edge, fold }, say) => ({
-    message: `A facing folded up at ${say.thing(edge)} would leave the fold ${say.thing(fold)}, which is not square to it.`,
-    remedy: 'Draw the edge square to the fold first, or open the piece out: unfold.',
+  'grown-on-off-square': ({ edge, fold, sideMm }, say) => ({
+    message: `A facing folded up at ${say.thing(edge)} would leave ${say.thing(fold)}, which is not square to it.`,
+    remedy:
+      sideMm === undefined
+        ? 'Draw the edge square to the fold first, or open the piece out: unfold.'
+        : `Draw the edge square to the fold first: ${straightStep(edge, sideMm, 0, say)}.`,
   }),
   'grown-on-edge-sewn': ({ edge, seam }, say) => ({
     message: capital(`${say.thing(edge)} is sewn in ${say.thing(seam)}, so that it cannot be folded up.`),

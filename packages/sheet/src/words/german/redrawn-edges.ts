@@ -1,5 +1,6 @@
 import type { RedrawnEdgeSentences, RedrawnEdgeTellings } from '@paperhinge/alter/sayings';
 import type { Sentences, Tellings } from '../catalogue.js';
+import { straightStep } from '../straight-step.js';
 
 /** Neu gezeichnete Kanten: Armlöcher, Säume, Untertritte, Schlüsselloch-Ausschnitte. */
 export const redrawnEdges: Tellings<RedrawnEdgeTellings> = {
@@ -44,14 +45,16 @@ export const redrawnEdges: Tellings<RedrawnEdgeTellings> = {
     message: `Ein ${say.length(widthMm)} breiter Beleg ist breiter, als die Kanten daneben reichen: ${say.thing(edge)}.`,
     remedy: 'Machen Sie ihn schmaler.',
   }),
-  'grown-on-edge-curved': ({ edge, offMm }, say) => ({
+  'grown-on-edge-curved': ({ edge, offMm, sideMm }, say) => ({
     message: `${say.thing(edge)} weicht ${say.slight(offMm)} von einer Geraden ab, und Stoff bricht nur gerade.`,
-    remedy:
-      'Ziehen Sie sie zuerst gerade (true mit straight: yes), oder geben Sie ihr ein eigenes Teil: cut off band oder draft facing.',
+    remedy: `Ziehen Sie sie zuerst gerade (${straightStep(edge, sideMm, offMm, say)}), oder geben Sie ihr ein eigenes Teil: cut off band oder draft facing.`,
   }),
-  'grown-on-off-square': ({ edge, fold }, say) => ({
+  'grown-on-off-square': ({ edge, fold, sideMm }, say) => ({
     message: `${say.thing(edge)}: Hochgeschlagen verließe der Beleg den Bruch ${say.thing(fold)}, der nicht rechtwinklig dazu liegt.`,
-    remedy: 'Zeichnen Sie die Kante zuerst rechtwinklig zum Bruch, oder klappen Sie das Teil auf: unfold.',
+    remedy:
+      sideMm === undefined
+        ? 'Zeichnen Sie die Kante zuerst rechtwinklig zum Bruch, oder klappen Sie das Teil auf: unfold.'
+        : `Zeichnen Sie die Kante zuerst rechtwinklig zum Bruch: ${straightStep(edge, sideMm, 0, say)}.`,
   }),
   'grown-on-edge-sewn': ({ edge, seam }, say) => ({
     message: `${say.thing(edge)} ist angenäht (${say.thing(seam)}) und lässt sich nicht umschlagen.`,
