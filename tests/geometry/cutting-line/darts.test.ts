@@ -218,6 +218,26 @@ test('the step is told where it is largest: at the fold of one that is pressed o
   expect(step('start', 15, 15.78)).toEqual([]);
   expect(step('start', 15, 15.8)).toEqual(told(0.8 * leg));
 });
+test('the edges on both sides of a step are told, and whether it is their allowances that differ', () => {
+  const told = (piece: Piece) => cuttingLine(piece).findings.map(f => f.about);
+  const step = (unlike: boolean) => ({
+    dart: { piece: 'piece', dart: 'dart' },
+    edges: ['left waist', 'right waist'].map(edge => ({ piece: 'piece', edge })),
+    unlike,
+  });
+  expect(told(stepped('start', 15, 25))).toEqual([step(true)]);
+  expect(told(stepped('start', 25, 15))).toEqual([step(true)]);
+  // Of allowances alike, a mouth that slants: its right end 12 mm lower.
+  const { parts } = stepped('start', 15, 15).outline;
+  const [a, apex, b] = [at(80, 0), at(100, 120), at(120, 12)];
+  const slanting = [
+    ...parts.slice(0, 1),
+    dart('dart', a, apex, b, 'start'),
+    straightEdge('right waist', b, at(200, 0), { allowance: 15 }),
+    ...parts.slice(3),
+  ];
+  expect(told(pieceOf(slanting))).toEqual([step(false)]);
+});
 test('angles that miss 180° alike on both sides leave no step', () => {
   const { findings, path } = cuttingLine(skirt('start', straightMouth, 0));
   expect(largestGap(path)).toBeLessThan(1e-9);
@@ -316,6 +336,31 @@ describe('pressed by default', () => {
       [upright],
     );
     expect(pressedAs(piece)).toBe('start');
+  });
+  test('on a slanting grain it goes down that grain, whichever way its line was drawn', () => {
+    // Its axis falls by 40 degrees; the grain by 60 to the left: 80 degrees to it. By the page alone it would not go down.
+    const axis = at(Math.cos((40 * Math.PI) / 180), Math.sin((40 * Math.PI) / 180));
+    const on = (mm: number) => at(300 - axis.y * mm, 60 + axis.x * mm);
+    const [a, b, end] = [on(80), on(120), on(200)];
+    const middle = on(100);
+    const piece = (lines: Piece['lines']) =>
+      pieceOf(
+        [
+          straightEdge('top', at(0, 0), on(0)),
+          straightEdge('side', on(0), a, { allowance: 15 }),
+          dart('dart', a, at(middle.x - 90 * axis.x, middle.y - 90 * axis.y), b),
+          straightEdge('lower side', b, end, { allowance: 20 }),
+          straightEdge('hem', end, at(0, 400)),
+          straightEdge('inner', at(0, 400), at(0, 0)),
+        ],
+        lines,
+      );
+    const [low, high] = [at(40, 40 + 100 * Math.sqrt(3)), at(140, 40)];
+    expect(pressedAs(piece([grain(low, high)]))).toBe('end');
+    expect(pressedAs(piece([grain(high, low)]))).toBe('end');
+    // Along an upright grain it goes down as well; along one that falls to the right it does not, and has no centre to go to.
+    expect(pressedAs(piece([upright]))).toBe('end');
+    expect(pressedAs(piece([grain(at(40, 40), at(140, 40 + 100 * Math.sqrt(3)))]))).toBe('start');
   });
   test('without a fold or a centre it goes to the leg met first', () => {
     const piece = uneven([upright]);

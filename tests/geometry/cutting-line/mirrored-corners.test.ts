@@ -1,4 +1,11 @@
-import { cuttingLine, type Path, type Pattern, type Piece, type Point } from '@paperhinge/geometry';
+import {
+  cuttingLine,
+  type Edge,
+  type Path,
+  type Pattern,
+  type Piece,
+  type Point,
+} from '@paperhinge/geometry';
 import type { Stretch } from '@paperhinge/geometry/cutting-line';
 import { describe, expect, test } from 'vitest';
 import { distanceTo, sampled } from './independent.js';
@@ -165,6 +172,39 @@ describe('pressed-open', () => {
     expect(cuttingLine(front, pattern).path).toEqual(cuttingLine(yoke(phi, { end: 'pressed-open' })).path);
     expect(cuttingLine(front).path).not.toEqual(cuttingLine(front, pattern).path);
   });
+  test.each([70, 120])(
+    'at %d° it is so on both pieces, drawn in a mirror with edges of the same names',
+    phi => {
+      const front = { ...yoke(phi), name: 'front' };
+      const acrossX = (p: Point): Point => at(-p.x, p.y);
+      const parts = front.outline.parts as readonly Edge[];
+      const back = {
+        ...pieceOf(
+          [...parts].reverse().map(e => {
+            const [from, to] = e.path.segments[0] as readonly [Point, Point];
+            return straightEdge(e.name, acrossX(to), acrossX(from), { kind: e.kind, allowance: e.allowance });
+          }),
+        ),
+        name: 'back',
+      };
+      const run = (piece: string, reversed: boolean) => ({ piece, edge: 'shoulder', reversed });
+      const pattern: Pattern = {
+        name: 'yokes',
+        unit: 'mm',
+        pieces: [front, back],
+        seams: [{ name: 'shoulder', a: [run('front', false)], b: [run('back', true)], ease: { mm: 0 } }],
+        fabrics: [],
+      };
+      // The armhole starts at the front's shoulder and ends at the back's: at its other end it runs on nowhere.
+      const asked = cuttingLine(yoke(phi, { end: 'pressed-open' })).path;
+      expect(cuttingLine(front, pattern).path).toEqual(asked);
+      const there = cuttingLine(back, pattern).path;
+      for (const { point } of sampled(asked, 4))
+        expect(distanceTo(there, acrossX(point)).distance).toBeLessThan(1e-9);
+      for (const { point } of sampled(there, 4))
+        expect(distanceTo(asked, acrossX(point)).distance).toBeLessThan(1e-9);
+    },
+  );
   test.each([80, 100, 155])('at %d° the corner is mitred all the same', phi => {
     const pattern = sewn(phi, true);
     expect(cuttingLine(pattern.pieces[0]!, pattern).path).toEqual(

@@ -5,6 +5,7 @@ import { outlinePath } from '@paperhinge/geometry/pattern';
 import { signedArea } from '@paperhinge/geometry/regions';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { refusalOf } from '../../support/told.js';
 import { anyPiece } from './any-piece.js';
 import { distanceTo, edgesOf, largestGap, polylineCrossings, sampled, sampledWithin } from './independent.js';
 import { arc, at, cornersOf, rectangle } from './pieces.js';
@@ -56,6 +57,21 @@ describe('a rectangle', () => {
       expect(alone(10)).toEqual([out]);
       expect(alone(-10)).toEqual([inner]);
     }
+  });
+  test('sides that do not move are not told for what the others take of them', () => {
+    const { loops, findings } = offsetOutline(outline, name => (name === '1' ? -10 : name === '3' ? -20 : 0));
+    expect(areas(loops)).toEqual([100 * 30]);
+    expect(findings).toEqual([]);
+  });
+  test('is told which of its sides has no distance, or no place', () => {
+    const [first, ...rest] = outline.segments.map((segment, i) => ({
+      name: 'abcd'[i]!,
+      path: { segments: [segment] },
+    }));
+    const nowhere = { ...first!, path: { segments: [[at(0, 0), at(Number.NaN, 0)] as const] } };
+    expect(refusalOf(() => offsetOutline([...rest, nowhere], 5)).where).toEqual({ edge: 'a' });
+    const unsaid = () => offsetOutline([first!, ...rest], name => (name === 'c' ? Number.NaN : 5));
+    expect(refusalOf(unsaid).where).toEqual({ edge: 'c' });
   });
   test('moved by nothing it is itself', () => {
     expect(offsetOutline(outline, 0).loops[0]!.path).toEqual(outline);

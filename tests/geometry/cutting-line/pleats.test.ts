@@ -144,6 +144,37 @@ test('on any curved edge the folded cloth ends where the cloth under it does', (
   );
 });
 
+test('where the folded cloth misses the edge beyond by unlike allowances, the step is told with both its edges', () => {
+  const waist = (towards: Pleat['towards'], first: number, second: number) => {
+    const { parts } = skirt(pleat('knife', towards), ...level).outline;
+    const edges = [straightEdge('front waist', at(0, 0), at(left, 0), { allowance: first }), parts[1]!];
+    const after = straightEdge('back waist', at(right, 0), at(300, 0), { allowance: second });
+    return cuttingLine(pieceOf([...edges, after, ...parts.slice(3)])).findings;
+  };
+  for (const towards of ['start', 'end'] as const)
+    for (const [first, second] of [
+      [10, 16],
+      [16, 10],
+    ] as const)
+      expect(
+        waist(towards, first, second).map(f => [f.severity, f.code, f.where, f.figures, f.about]),
+      ).toEqual([
+        [
+          'note',
+          'pleat-fold-step',
+          { piece: 'piece', edge: 'pleat' },
+          { stepMm: expect.closeTo(6, 9) },
+          {
+            pleat: { piece: 'piece', pleat: 'pleat' },
+            edges: ['front waist', 'back waist'].map(edge => ({ piece: 'piece', edge })),
+            unlike: true,
+          },
+        ],
+      ]);
+  // 0.8 mm can be sewn away.
+  expect(waist('start', 10, 10.8 - 1e-6)).toEqual([]);
+});
+
 test('a pleat beside an edge that falls away by more than 60 degrees is cut straight across', () => {
   const falling = (degrees: number) => {
     const drop = 120 * Math.tan((degrees * Math.PI) / 180);

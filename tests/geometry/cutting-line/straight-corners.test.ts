@@ -1,7 +1,7 @@
 import { cuttingLine, type Point } from '@paperhinge/geometry';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { at, pieceOf, straightEdge } from './pieces.js';
+import { at, cornersOf, pieceOf, polygon, straightEdge } from './pieces.js';
 
 // One corner between two straight edges of 400 mm, of any turn and any allowances, against the rules of trade-notes §1
 // worked out here from line equations alone.
@@ -156,6 +156,26 @@ describe('an inner corner', () => {
   });
 });
 
+test('so flat that unlike allowances would run on past a mitre’s reach, the wider ends square to its edge', () => {
+  // An inner corner of 5 degrees at (200, 0), from a level edge to one that rises.
+  const turn = Math.PI / 36;
+  const rising = (first: number, second: number) => {
+    const corners = [at(0, 0), at(200, 0), at(400, -200 * Math.tan(turn)), at(400, 200), at(0, 200)];
+    const piece = polygon(corners, i => ({ allowance: [first, second, 10, 10, 10][i]! }));
+    return cornersOf(cuttingLine(piece).path).slice(0, 2);
+  };
+  const near = (points: readonly Point[]) =>
+    points.map(({ x, y }) => ({ x: expect.closeTo(x, 6), y: expect.closeTo(y, 6) }));
+  // 15 mm and more of difference over the sine of 5 degrees is 170 mm: up square from the corner instead.
+  expect(rising(20, 5)).toEqual(near([at(200, -20), at(200, -5 / Math.cos(turn))]));
+  expect(rising(5, 20)).toEqual(
+    near([at(200 - 5 * Math.tan(turn), -5), at(200 - 20 * Math.sin(turn), -20 * Math.cos(turn))]),
+  );
+  // One millimetre of difference crosses within reach: the wider runs on.
+  const on = (20 * Math.cos(turn) - 19) / Math.sin(turn);
+  expect(rising(20, 19).slice(0, 1)).toEqual(near([at(200 + on, -20)]));
+  expect(on).toBeLessThan(50);
+});
 test('an edge without an allowance beside one with: the line comes down square at the corner', () => {
   // The raw edges at the far ends do so too; here a seam of no allowance, at 90 degrees and flatter.
   for (const turn of [90, 60, 20]) {

@@ -120,5 +120,5 @@ const isSeenBeside = (path: Path, { segment, shape }: Strand): boolean =>
   shape === 'parallel' &&
   samples.some(t => nearestOnPath(path, pointAt(segment, t)).distance >= visibleLength);
 
-/** Of a parameter: a loop's cusps are at the ends of its stretches, its belly in their middles. */
-const samples = [0, 1 / 2, 1];
+/** Of a parameter: a loop's cusps are where its stretches end, one at the start of the next; its belly in their middles. */
+const samples = [1 / 2, 1];

@@ -49,38 +49,29 @@ export function plannedJoints(
   findings: Finding[],
 ): readonly (Joint | undefined)[] {
   const next = (i: number): Node => ring[(i + 1) % ring.length]!;
-  const plans = ring.map((node, i) => {
+  const planned = ring.map((before, i) => {
     const after = next(i);
-    return isRun(node) && isRun(after) ? cornerPlan(node, after, piece, pattern) : undefined;
-  });
-  const planned = ring.map((node, i) => {
-    const plan = plans[i];
-    if (!plan) return undefined;
-    const before = node as Run,
-      after = next(i) as Run;
-    const joint = jointBy(plan, before, after);
+    if (!isRun(before) || !isRun(after)) return undefined;
+    const joint = jointBy(cornerPlan(before, after, piece, pattern), before, after);
     if (!joint) findings.push(notShaped(piece, before, after));
     return joint ?? plainJoint(before, after);
   });
-  return withoutOverlaps(ring, planned, i => plans[i]?.form === 'at-fold');
+  return withoutOverlaps(ring, planned);
 }
 
 /** Where the two joints of a run want more of its parallel than there is, they are led over their corners instead. */
 export function withoutOverlaps(
   ring: readonly Node[],
   joints: readonly (Joint | undefined)[],
-  isFirm: (index: number) => boolean = () => false,
 ): readonly (Joint | undefined)[] {
   const n = ring.length;
   const result = [...joints];
-  for (const keepFirm of [true, false])
-    for (const [i, node] of ring.entries()) {
-      const previous = (i + n - 1) % n;
-      if (!isRun(node) || !overlaps(node.parallel, result[previous], result[i])) continue;
-      for (const k of [previous, i])
-        if (!(keepFirm && isFirm(k)) && result[k])
-          result[k] = untrimmedJoint(ring[k] as Run, ring[(k + 1) % n] as Run);
-    }
+  for (const [i, node] of ring.entries()) {
+    const previous = (i + n - 1) % n;
+    if (!isRun(node) || !overlaps(node.parallel, result[previous], result[i])) continue;
+    for (const k of [previous, i])
+      if (result[k]) result[k] = untrimmedJoint(ring[k] as Run, ring[(k + 1) % n] as Run);
+  }
   return result;
 }
 
