@@ -137,7 +137,7 @@ export function followAll(cases: Readonly<Record<string, FollowedCase>>): void {
  * a verb added tomorrow brings its own.
  */
 const ofTheirVerbs: ReadonlySet<string> = new Set(
-  ['operations', 'derive', 'neckline'].flatMap(part => {
+  ['operations', 'derive'].flatMap(part => {
     const place = new URL(`../alter/${part}/`, import.meta.url);
     return readdirSync(place)
       .filter(name => name.endsWith('.test.ts'))

@@ -5,9 +5,9 @@ import {
   type Pattern,
   PatternError,
   type Piece,
-  pathLength,
   pieceNamed,
 } from '@paperhinge/geometry';
+import { boundsOfPath } from '@paperhinge/geometry/paths';
 import { outlinePath, withPiece } from '@paperhinge/geometry/pattern';
 import type { Alteration } from '../alteration.js';
 import type { Reshaped } from '../moved-edges/chains.js';
@@ -76,6 +76,7 @@ function drawnInterfacing(given: Pattern, wish: Whole): Alteration {
   const piece = laidAside(given, interfacingOf(cut.piece, source, wish));
   const instead = (source.alsoCut ?? []).some(({ fabric }) => fabric === wish.fabric);
   const placed = takePlace(withPiece(given, cutNoMore(source, wish.fabric)), piece, undefined);
+  const { min, max } = boundsOfPath(outlinePath(piece.outline));
   return {
     pattern: placed.pattern,
     did: saying('drafted-interfacing', {
@@ -90,8 +91,8 @@ function drawnInterfacing(given: Pattern, wish: Whole): Alteration {
       {
         name: piece.name,
         kind: 'interfacing',
-        lengthMm: pathLength(outlinePath(piece.outline)),
-        widthMm: 0,
+        lengthMm: Math.max(max.x - min.x, max.y - min.y),
+        widthMm: Math.min(max.x - min.x, max.y - min.y),
         fabric: wish.fabric,
         along: piece.madeFor ?? [],
         edgeMm: 0,

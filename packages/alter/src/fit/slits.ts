@@ -4,8 +4,10 @@ import {
   edgeNames,
   edgePath,
   type Pattern,
+  type PieceRole,
   pathLength,
   pieceNamed,
+  pieceRoleOf,
   roleOf,
 } from '@paperhinge/geometry';
 import { foldEdgeOf, isLimb, neighboursOf } from '@paperhinge/geometry/pattern';
@@ -34,7 +36,28 @@ export function slitsAt(pattern: Pattern, ring: readonly EdgeRef[]): readonly Sl
 function withNeighbours(pattern: Pattern, { piece: name, edge }: EdgeRef): readonly EdgeRef[] {
   const piece = pieceNamed(pattern, name);
   const { start, end } = neighboursOf(piece, edge);
-  return [edge, start, end].filter(e => edgeNames(piece).includes(e)).map(e => ({ piece: name, edge: e }));
+  const own = [edge, start, end]
+    .filter(e => edgeNames(piece).includes(e))
+    .map(e => ({ piece: name, edge: e }));
+  return [...own, ...own.flatMap(ref => fastenedBeyond(pattern, ref))];
+}
+
+const bandRoles: ReadonlySet<PieceRole | undefined> = new Set<PieceRole>([
+  'band',
+  'strip',
+  'placket',
+  'facing',
+]);
+
+/** The edges that close over one another on bands sewn along an edge: the buttons of a shirt lie on its band. */
+function fastenedBeyond(pattern: Pattern, ref: EdgeRef): readonly EdgeRef[] {
+  const bands = pattern.seams
+    .filter(({ a, b }) => [a, b].some(side => side.length === 1 && sameEdge(side[0]!, ref)))
+    .flatMap(({ a, b }) => (sameEdge(a[0]!, ref) ? b : a))
+    .filter(run => run.piece !== ref.piece && bandRoles.has(pieceRoleOf(pieceNamed(pattern, run.piece))));
+  return (pattern.fastenings ?? [])
+    .filter(({ kind, along }) => closing.has(kind) && bands.some(band => band.piece === along.piece))
+    .map(({ along: { piece, edge } }) => ({ piece, edge }));
 }
 
 /**

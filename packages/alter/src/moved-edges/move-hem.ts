@@ -55,9 +55,12 @@ export function hemOf(piece: Piece): string {
     hems.length > 0 ? hems : edgeNames(piece).filter(name => edgeNamed(piece, name).kind === 'hem');
   if (found.length === 1) return found[0]!;
   throw found.length === 0
-    ? refusal('no-hem', { piece: where }, where)
+    ? refusal('no-hem', { piece: where, lines: linesAcross(piece) }, where)
     : refusal('several-hems', { piece: where, hems: found.map(edge => ({ edge })) }, where);
 }
+
+const linesAcross = ({ lines }: Piece): readonly string[] =>
+  lines.filter(({ kind }) => kind === 'level' || kind === 'lengthen-shorten').map(({ name }) => name);
 
 function middleOfLongest(parts: readonly Edge[]) {
   const path = parts.map(p => p.path).reduce<Path>(longer, parts[0]!.path);

@@ -3,7 +3,8 @@ import { anyFinding, anyRefusal, type FindingOf, type RefusalOf } from '@paperhi
 
 /** What is told of moving edges, and of the seams they are sewn in. */
 export interface MovedEdgesTellings {
-  'no-hem': { readonly piece: Thing };
+  /** `lines`: across it, at which it may be made longer or shorter instead. */
+  'no-hem': { readonly piece: Thing; readonly lines: readonly string[] };
   'several-hems': { readonly piece: Thing; readonly hems: readonly Thing[] };
   'no-grain-line': { readonly piece: Thing };
   'no-level-there': { readonly piece: Thing; readonly from: string; readonly levels: readonly string[] };

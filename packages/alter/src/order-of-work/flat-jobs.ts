@@ -15,6 +15,7 @@ import {
 import { dartsOf, edgeParts, pleatsOf } from '@paperhinge/geometry/pattern';
 import { holdsEdge, isSewn } from '../edge-refs.js';
 import { asThing, asThings, edgeLabel, type Job, job } from './jobs.js';
+import { takenBetween } from './layers.js';
 import { isLining, laidOnPieces, type MadePiece } from './pieces.js';
 import { saying } from './sentences.js';
 
@@ -27,7 +28,7 @@ export const flatJobs = (pattern: Pattern, made: readonly MadePiece[]): readonly
   ...pattern.pieces.flatMap(pleatJobs),
   ...pattern.pieces.flatMap(insetJobs),
   ...pocketJobs(pattern),
-  ...pattern.pieces.filter(piece => isLayered(pattern, piece)).map(layersJob),
+  ...pattern.pieces.filter(piece => isLayered(pattern, piece)).map(piece => layersJob(pattern, piece)),
   ...openingJobs(pattern),
 ];
 
@@ -188,16 +189,21 @@ const isWaistband = (pattern: Pattern, band: string): boolean =>
     );
   });
 
-const layersJob = ({ name }: Piece): Job =>
-  job(
+function layersJob(pattern: Pattern, { name }: Piece): Job {
+  const called = saying('called-of-piece', { what: 'piece', piece: { piece: name } });
+  const made = job(
     'layers',
     `layers ${name}`,
-    {
-      text: saying('job-layers', { piece: { piece: name } }),
-      called: saying('called-of-piece', { what: 'piece', piece: { piece: name } }),
-    },
+    { text: saying('job-layers', { piece: { piece: name } }), called },
     { pieces: [name] },
   );
+  const between = takenBetween(pattern, made).flatMap(({ a, b }) =>
+    [...a, ...b].filter(run => run.piece !== name).map(({ piece }) => ({ piece })),
+  );
+  return between.length === 0
+    ? made
+    : { ...made, text: saying('job-layers', { piece: { piece: name }, between }) };
+}
 
 /** Plackets, zips and slits; one that both sides of a seam speak of is one job. */
 function openingJobs(pattern: Pattern): readonly Job[] {

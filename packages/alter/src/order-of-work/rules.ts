@@ -14,6 +14,7 @@ import { edgeParts, neighboursOf } from '@paperhinge/geometry/pattern';
 import { holdsEdge } from '../edge-refs.js';
 import { collarBetween, collarWhole } from './collar-rules.js';
 import { asThing, asThings, type Constraint, type Job } from './jobs.js';
+import { takenBetween } from './layers.js';
 import type { Lining } from './lining.js';
 import { isSewnOn } from './pieces.js';
 import { piecesOf, type Rule, sewsAn, shared, sharesPiece } from './rule.js';
@@ -98,7 +99,8 @@ function rulesOf(
     pocketFlat(pattern),
     pocketMouthFirst(pattern),
     gatherFirst,
-    layersFirst,
+    layersFirst(pattern),
+    betweenLayers(pattern),
     collarBetween(pattern),
     collarWhole(pattern),
     crossingSeamFirst(pattern, free),
@@ -197,11 +199,23 @@ const pocketMouthFirst =
   (pattern: Pattern): Rule =>
   (job, other) => {
     if (job.kind !== 'seam' || other.kind !== 'seam' || job === other) return undefined;
-    const pockets = other.edges.filter(e => pieceRoleOf(pieceNamed(pattern, e.piece)) === 'pocket');
-    const isMouth = (j: Job) => j.edges.some(e => roleAt(pattern, e) === 'opening');
+    const pockets = other.edges.filter(isOfPocket(pattern));
+    const isMouth = (j: Job) =>
+      j.edges.some(e => roleAt(pattern, e) === 'opening') ||
+      (closesBag(pattern, job) && hangsBag(pattern, j));
     const isIts = job.edges.some(e => pockets.some(p => p.piece === e.piece));
     return isIts && isMouth(other) && !isMouth(job) ? saying('because-mouth-first', {}) : undefined;
   };
+
+const isOfPocket =
+  (pattern: Pattern) =>
+  ({ piece }: EdgeRef): boolean =>
+    pieceRoleOf(pieceNamed(pattern, piece)) === 'pocket';
+/** Whether a seam sews a pocket's bag to itself, or to the piece it hangs from. */
+const closesBag = (pattern: Pattern, { edges }: Job): boolean =>
+  edges.length > 0 && edges.every(isOfPocket(pattern));
+const hangsBag = (pattern: Pattern, { edges }: Job): boolean =>
+  edges.some(isOfPocket(pattern)) && !edges.every(isOfPocket(pattern));
 
 const roleAt = (pattern: Pattern, { piece, edge }: EdgeRef): EdgeRole | undefined =>
   roleOf(edgeNamed(pieceNamed(pattern, piece), edge));
@@ -233,10 +247,25 @@ const gatherFirst: Rule = (job, other) =>
     ? saying('because-gathered', {})
     : undefined;
 
-const layersFirst: Rule = (job, other) =>
-  other.kind === 'layers' && !sewsAn(job, 'layers', 'fuse', 'stay') && sharesPiece(job, other)
-    ? saying('because-layers-first', {})
-    : undefined;
+const layersFirst =
+  (pattern: Pattern): Rule =>
+  (job, other) => {
+    if (other.kind !== 'layers' || sewsAn(job, 'layers', 'fuse', 'stay') || !sharesPiece(job, other))
+      return undefined;
+    return takenBetween(pattern, other).some(seam => seam.name === job.seam)
+      ? undefined
+      : saying('because-layers-first', {});
+  };
+
+/** What lies between two layers is on one of them before they are sewn together over it: the fall of a collar in its stand. */
+const betweenLayers =
+  (pattern: Pattern): Rule =>
+  (job, other) =>
+    job.kind === 'layers' &&
+    other.kind === 'seam' &&
+    takenBetween(pattern, job).some(seam => seam.name === other.seam)
+      ? saying('because-between-layers', {})
+      : undefined;
 
 /**
  * A seam that ends at an edge on both its sides crosses that edge; what runs along the edge is sewn across it. At a
@@ -250,6 +279,8 @@ const crossingSeamFirst =
     const seam = pattern.seams.find(s => s.name === other.seam);
     const across = pattern.seams.find(s => s.name === job.seam);
     if (!seam || (across && free.has(pair(seam.name, across.name)))) return undefined;
+    // A bag hangs from its mouth before it is closed.
+    if (closesBag(pattern, other) && hangsBag(pattern, job)) return undefined;
     const sides = across && job.kind === 'seam' ? [across.a, across.b] : [job.edges];
     const isHem = ({ piece, edge }: EdgeRef): boolean =>
       edgeNamed(pieceNamed(pattern, piece), edge).kind === 'hem';

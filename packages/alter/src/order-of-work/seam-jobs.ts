@@ -4,7 +4,7 @@ import { topstitchedIn } from './finish-jobs.js';
 import { asThings, edgeLabel, type Job, job } from './jobs.js';
 import { isWithin, type MadePiece } from './pieces.js';
 import { seamLengths } from './seam-lengths.js';
-import { leftOpenMm, sewnInPart } from './seam-parts.js';
+import { belowZip, leftOpenMm, sewnInPart } from './seam-parts.js';
 import { saying } from './sentences.js';
 
 /** A seam whose one side is longer than the other by more than this share is gathered, not eased (common practice, no source). */
@@ -33,25 +33,33 @@ function seamJob(pattern: Pattern, seam: Seam): Job {
   const called = saying('called-seam', { seam: { seam: name } });
   const edges = [...a, ...b].map(({ piece, edge }) => ({ piece, edge }));
   const parts = isPair(seam)
-    ? sewnInPart(pattern, a, { byWhatIsLeft: true })
-    : sewnInPart(pattern, [...a, ...b]);
+    ? sewnInPart(pattern, belowZip(pattern, a), { byWhatIsLeft: true })
+    : sewnInPart(pattern, belowZip(pattern, [...a, ...b]));
   const openMm = leftOpenMm(pattern, [...a, ...b]);
   const part = { ...(parts.length > 0 ? { parts } : {}), ...(openMm > 0 ? { openMm } : {}) };
   const topstitched = topstitchedIn(pattern, distinctEdges(edges));
   const text = isPair(seam)
     ? saying('job-seam-of-pair', { edge: asThings(a)[0]!, ...part })
-    : saying('job-seam', {
-        a: asThings(a),
-        b: asThings(b),
-        ...worked(pattern, seam),
-        ...part,
-        ...(topstitched.length > 0 ? { topstitched } : {}),
-      });
+    : isOfCopies(seam)
+      ? saying('job-seam-of-copies', { piece: { piece: a[0]!.piece }, edges: asThings(a), ...part })
+      : saying('job-seam', {
+          a: asThings(a),
+          b: asThings(b),
+          ...worked(pattern, seam),
+          ...part,
+          ...(topstitched.length > 0 ? { topstitched } : {}),
+        });
   return job('seam', `seam ${name}`, { text, called }, { edges, seam: name });
 }
 
 /** An edge sewn to its own mirror image. */
 const isPair = ({ a, b }: Seam): boolean => a.length === 1 && b.length === 1 && sameEdge(a[0]!, b[0]!);
+
+/** Several edges of one piece, sewn to the same of another that is cut of it: the bag of a pocket. */
+const isOfCopies = ({ a, b }: Seam): boolean =>
+  a.length > 1 &&
+  a.length === b.length &&
+  a.every((run, i) => sameEdge(run, b[i]!) && run.piece === a[0]!.piece);
 
 function worked(pattern: Pattern, seam: Seam) {
   const wantedMm = wantedOf(pattern, seam);

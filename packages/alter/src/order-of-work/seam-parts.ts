@@ -41,6 +41,19 @@ export const sewnInPart = (
     return [{ edge: asThing(run), beside, fromMm, toMm, toEnd: toMm >= edgeMm - tolerances.joiningGap }];
   });
 
+/** The runs of a seam without what a zip along them opens, where no opening of the edge says it already. */
+export const belowZip = (pattern: Pattern, runs: readonly EdgeRun[]): readonly EdgeRun[] =>
+  runs.map(run => {
+    const edge = edgeNamed(pieceNamed(pattern, run.piece), run.edge);
+    const zip = pattern.fastenings?.find(
+      ({ kind, along }) => kind === 'zip' && along.piece === run.piece && along.edge === run.edge,
+    );
+    const edgeMm = pathLength(edgePath(pieceNamed(pattern, run.piece), run.edge));
+    if (!zip?.length || run.part || (edge.opening ?? 0) > 0 || zip.length >= edgeMm) return run;
+    const part = zip.along.reversed ? { from: 0, to: edgeMm - zip.length } : { from: zip.length, to: edgeMm };
+    return { ...run, part };
+  });
+
 /** mm that a seam leaves open for a zip, a placket or for turning, as its edges say; 0 where the runs themselves leave it out. */
 export const leftOpenMm = (pattern: Pattern, runs: readonly EdgeRun[]): number =>
   Math.max(

@@ -50,7 +50,8 @@ export interface OrderSentences {
   };
   /** `on`: where its place is marked. */
   'job-pocket': { readonly piece: Thing; readonly on?: readonly Thing[] };
-  'job-layers': { readonly piece: Thing };
+  /** `between`: what is caught in the seam. */
+  'job-layers': { readonly piece: Thing; readonly between?: readonly Thing[] };
   /** Lengths of each, where it is done several `times`. */
   'job-gather': {
     readonly edges: readonly Thing[];
@@ -69,6 +70,12 @@ export interface OrderSentences {
     readonly onePassWith?: readonly Saying[];
     /** Pressed and topstitched afterwards, so far from the seam. */
     readonly topstitched?: readonly { readonly edge: Thing; readonly topstitchMm: number }[];
+  };
+  /** Edges of one piece, sewn to the same of another that is cut of it. */
+  'job-seam-of-copies': InPart & {
+    readonly piece: Thing;
+    readonly edges: readonly Thing[];
+    readonly onePassWith?: readonly Saying[];
   };
   /** An edge sewn to its own mirror image. */
   'job-seam-of-pair': InPart & { readonly edge: Thing; readonly onePassWith?: readonly Saying[] };
@@ -129,6 +136,7 @@ export interface OrderSentences {
   'because-gap-last': NoFacts;
   'because-layers-first': NoFacts;
   'because-between': NoFacts;
+  'because-between-layers': NoFacts;
   'because-collar-whole': NoFacts;
   'because-covers-collar': NoFacts;
   'because-sewn-before-turned': NoFacts;

@@ -12,7 +12,7 @@ import type { LevelAcross } from './level-across.js';
 /**
  * mm of a level's cloth that lie on one another when the garment is buttoned: what each copy of a piece has beyond its
  * drawn centre line, up to an edge that buttons or is an opening by its role; without such a line what the fastening
- * says of its overlap and underlap.
+ * says of its overlap and underlap. A band that buttons at the fold it is laid double along lies there twice.
  */
 export function overlapAt(pattern: Pattern, piece: Piece, { ends, places }: LevelAcross): number {
   const lapped = ends.flatMap((edges, end) => {
@@ -20,9 +20,15 @@ export function overlapAt(pattern: Pattern, piece: Piece, { ends, places }: Leve
     const edge = edges.find(name => closes(pattern, piece, name));
     if (edge === undefined || !from || !to) return [];
     const beyond = beyondCentre(piece, from, to, end);
+    if (edgeNamed(piece, edge).kind === 'fold') return [doubled(piece, distance(from, to), beyond)];
     return beyond === undefined ? [saidOf(pattern, piece, edge)] : [beyond * copiesInGarment(piece)];
   });
   return lapped.reduce((sum, mm) => sum + mm, 0);
+}
+
+/** A band that is folded along the edge it buttons at: its inner layer, and what lies beyond the centre, else half of it. */
+function doubled(piece: Piece, widthMm: number, beyond = widthMm / 2): number {
+  return (widthMm + beyond) * (copiesInGarment(piece) / 2);
 }
 
 const lapping: ReadonlySet<FasteningKind> = new Set<FasteningKind>(['buttons', 'hooks', 'snaps']);

@@ -6,7 +6,7 @@ import type { EdgeRun, Piece, Seam, SeamEase } from '../pattern/types.js';
 import { takenUpWays } from '../pattern/words.js';
 import type { Thing } from '../telling.js';
 
-import { shareRounding } from '../tolerance.js';
+import { joiningGap, shareRounding } from '../tolerance.js';
 import { continued } from './continue-runs.js';
 import type { Json, JsonEntry } from './json.js';
 import {
@@ -163,8 +163,11 @@ function partOf(
     const place = placedAt(json, context, () => parsePosition(text, context.unit));
     return 'share' in place ? place.share * edgeMm : place.mm;
   };
-  const from = along(first),
-    to = along(second);
+  // What ends a hair before the corner ends at it, and goes on doing so when the corner moves.
+  const atCorner = (mm: number): number =>
+    Math.abs(mm) <= joiningGap ? 0 : Math.abs(mm - edgeMm) <= joiningGap ? edgeMm : mm;
+  const from = atCorner(along(first)),
+    to = atCorner(along(second));
   const limit = edgeMm * (1 + shareRounding);
   if (!(from >= 0 && from < to && to <= limit))
     throw context.report.refuse(

@@ -4,9 +4,13 @@ import type { Tellings } from '../catalogue.js';
 import { instead } from './instead.js';
 
 export const movedEdges: Tellings<MovedEdgesTellings> = {
-  'no-hem': ({ piece }, say) => ({
+  'no-hem': ({ piece, lines }, say) => ({
     message: capital(`${say.thing(piece)} has no hem.`),
-    remedy: 'Say which of its edges is the hem: write data-kind="hem" on it.',
+    remedy: `Write data-kind="hem" on the edge that is its hem; if that is sewn to a cuff or band, ${
+      lines.length > 0
+        ? `work at a line across the piece: ${lines.map(line => `at: ${line}`).join(' or ')}`
+        : 'draw a line across the piece, and work at that'
+    }.`,
   }),
   'several-hems': ({ piece, hems }, say) => ({
     message: capital(`${say.thing(piece)} has several hems: ${say.things(hems)}.`),

@@ -84,8 +84,8 @@ export const order: Sentences<OrderSentences> = {
     on.length === 0
       ? `Make ${say.thing(piece)} and sew it to its place.`
       : `Make ${say.thing(piece)} and sew to the marked place on ${say.things(on)}.`,
-  'job-layers': ({ piece }, say) =>
-    `Sew the layers of ${say.thing(piece)} together along the outer edge, turn and press.`,
+  'job-layers': ({ piece, between = [] }, say) =>
+    `Sew the layers of ${say.thing(piece)} together along the outer edge${between.length === 0 ? '' : `, ${say.things(between)} between them`}, turn and press.`,
   'job-gather': ({ edges, fromMm, toMm, times }, say) =>
     `Gather ${edgeWords(edges, say)} from ${say.length(fromMm)} to ${say.length(toMm)}${each(times)}.`,
   'job-seam': ({ a, b, easeMm, takenUp, times, parts = [], openMm, onePassWith, topstitched = [] }, say) => {
@@ -100,6 +100,8 @@ export const order: Sentences<OrderSentences> = {
     const inPart = parts.length === 0 ? '' : ` (${say.list(parts.map(part => partly(part, say)))})`;
     return `Sew ${edgeWords(a, say)} to ${edgeWords(b, say)}${inPart}${worked}${leaving(openMm, say)}${onePass(onePassWith, say)}.${stitchedOver}`;
   },
+  'job-seam-of-copies': ({ piece, edges, openMm, onePassWith }, say) =>
+    `Lay one ${say.name(piece.piece ?? '')} on another, right sides together, and sew ${say.list(edges.map(({ edge }) => `the ${say.name(edge ?? '')}`))}${leaving(openMm, say)}${onePass(onePassWith, say)}.`,
   'job-seam-of-pair': ({ edge, parts: [part] = [], openMm, onePassWith }, say) =>
     `Sew the two edges of ${say.thing(edge)} to one another${part ? `, ${stretch(part, say)}` : ''}${leaving(openMm, say)}${onePass(onePassWith, say)}.`,
   'job-band': ({ piece, edges }, say) => `Sew ${say.thing(piece)} to ${edgeWords(edges, say)}.`,
@@ -187,6 +189,7 @@ export const order: Sentences<OrderSentences> = {
   'because-layers-first': () => 'it is sewn and turned before it is sewn on',
   'because-covers-collar': () => 'it covers the seam of the collar',
   'because-collar-whole': () => 'a collar is sewn together and turned before it goes on',
+  'because-between-layers': () => 'it lies between the two layers',
   'because-between': () => 'the collar lies between the garment and its facing',
   'because-sewn-before-turned': () => 'it is turned once it is sewn on',
   'because-lining-turns-through': () =>

@@ -3,9 +3,13 @@ import type { Tellings } from '../catalogue.js';
 import { instead } from './instead.js';
 
 export const movedEdges: Tellings<MovedEdgesTellings> = {
-  'no-hem': ({ piece }, say) => ({
+  'no-hem': ({ piece, lines }, say) => ({
     message: `${say.thing(piece)} hat keinen Saum.`,
-    remedy: 'Sagen Sie, welche Kante der Saum ist: Schreiben Sie data-kind="hem" an sie.',
+    remedy: `Schreiben Sie data-kind="hem" an die Kante, die der Saum ist; ist sie an eine Manschette oder ein Bündchen genäht, ${
+      lines.length > 0
+        ? `nehmen Sie eine Linie quer über das Teil: ${lines.map(line => `at: ${line}`).join(' oder ')}`
+        : 'zeichnen Sie eine Linie quer über das Teil und nehmen Sie die'
+    }.`,
   }),
   'several-hems': ({ piece, hems }, say) => ({
     message: `${say.thing(piece)} hat mehrere Säume: ${say.things(hems)}.`,

@@ -93,8 +93,8 @@ export const order: Sentences<OrderSentences> = {
     on.length === 0
       ? `${say.thing(piece)} vorbereiten und an seine Stelle nähen.`
       : `${say.thing(piece)} vorbereiten und an der markierten Stelle aufnähen: ${say.things(on)}.`,
-  'job-layers': ({ piece }, say) =>
-    `Die Lagen von ${say.thing(piece)} an der Außenkante zusammennähen, wenden und bügeln.`,
+  'job-layers': ({ piece, between = [] }, say) =>
+    `Die Lagen von ${say.thing(piece)} an der Außenkante zusammennähen${between.length === 0 ? '' : `, dazwischen: ${say.things(between)}`}, wenden und bügeln.`,
   'job-gather': ({ edges, fromMm, toMm, times }, say) =>
     `${edgeWords(edges, say)} von ${say.length(fromMm)} auf ${say.length(toMm)} einkräuseln${each(times)}.`,
   'job-seam': ({ a, b, easeMm, takenUp, times, parts = [], openMm, onePassWith, topstitched = [] }, say) => {
@@ -109,6 +109,8 @@ export const order: Sentences<OrderSentences> = {
     const inPart = parts.length === 0 ? '' : ` (${say.list(parts.map(part => partly(part, say)))})`;
     return `${edgeWords(a, say)} an ${edgeWords(b, say)} nähen${inPart}${onePass(onePassWith, say)}${worked}${leaving(openMm, say)}.${stitchedOver}`;
   },
+  'job-seam-of-copies': ({ piece, edges, openMm, onePassWith }, say) =>
+    `Zwei gleiche Teile rechts auf rechts legen (${say.name(piece.piece ?? '')}) und zusammennähen: ${say.list(edges.map(({ edge }) => say.name(edge ?? '')))}${onePass(onePassWith, say)}${leaving(openMm, say)}.`,
   'job-seam-of-pair': ({ edge, parts: [part] = [], openMm, onePassWith }, say) =>
     `Beide Kanten zusammennähen: ${say.thing(edge)}${part ? `, ${stretch(part, say)}` : ''}${onePass(onePassWith, say)}${leaving(openMm, say)}.`,
   'job-band': ({ piece, edges }, say) => `${say.thing(piece)} an ${edgeWords(edges, say)} nähen.`,
@@ -200,6 +202,7 @@ export const order: Sentences<OrderSentences> = {
   'because-layers-first': () => 'es wird genäht und gewendet, bevor es angenäht wird',
   'because-covers-collar': () => 'es deckt die Kragennaht ab',
   'because-collar-whole': () => 'ein Kragen wird zusammengenäht und gewendet, bevor er angenäht wird',
+  'because-between-layers': () => 'es liegt zwischen den beiden Lagen',
   'because-between': () => 'der Kragen liegt zwischen Oberstoff und Besatz',
   'because-sewn-before-turned': () => 'gewendet wird, wenn alles angenäht ist',
   'because-lining-turns-through': () =>
