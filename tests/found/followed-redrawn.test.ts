@@ -335,6 +335,7 @@ const done: Readonly<Record<string, FollowedCase>> = {
 
 followAll(redrawn);
 followAll(done);
-completeOver([redrawnEdges], redrawn, []);
+// A note: the piece beside was left as it was.
+completeOver([redrawnEdges], redrawn, ['grown-on-alone']);
 // The first is followed by its figure in `followed-figures`; the second is a note of a wish that ended with its place.
 completeOver([operations], done, ['shoulder-cut', 'pressing-by-default']);
