@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { createServer, defineConfig, type Plugin } from 'vite';
+import { build, defineConfig, type Plugin, type Rollup } from 'vite';
 import { viteSingleFile } from 'vite-plugin-singlefile';
 import solid from 'vite-plugin-solid';
 
@@ -63,20 +63,20 @@ const firstView = (): Plugin => ({
   resolveId: id => (id === 'virtual:first-view' ? `\0${id}` : undefined),
   async load(id) {
     if (id !== '\0virtual:first-view') return undefined;
-    const engine = await createServer({
+    const made = await build({
       configFile: false,
       root: import.meta.dirname,
-      appType: 'custom',
       logLevel: 'error',
-      optimizeDeps: { noDiscovery: true },
-      server: { middlewareMode: true, hmr: false, watch: null },
+      ssr: { noExternal: true },
+      build: {
+        ssr: 'src/engine/first-view.ts',
+        write: false,
+        rollupOptions: { output: { inlineDynamicImports: true } },
+      },
     });
-    try {
-      const made = await engine.ssrLoadModule('/src/engine/first-view.ts');
-      return `export default ${JSON.stringify(await made.firstView())}`;
-    } finally {
-      await engine.close();
-    }
+    const [{ code }] = (made as Rollup.RollupOutput).output;
+    const { firstView: worked } = await import(`data:text/javascript,${encodeURIComponent(code)}`);
+    return `export default ${JSON.stringify(await worked())}`;
   },
 });
 

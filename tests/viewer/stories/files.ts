@@ -1,5 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { readPattern } from '@paperhinge/geometry';
+import { printPattern } from '@paperhinge/print';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { type Opened, root } from '../open-table.js';
@@ -12,9 +14,9 @@ export const files = (opened: () => Opened) =>
       if ((await page.locator('.shelf').count()) === 0) await page.locator('.corner button').first().click();
       await page.locator('.shelf').waitFor();
     };
-    const choose = async (page: Page, name: string, text: string) => {
+    const choose = async (page: Page, name: string, content: string | Uint8Array) => {
       await shelf(page);
-      const file = { name, mimeType: 'text/plain', buffer: Buffer.from(text) };
+      const file = { name, mimeType: 'text/plain', buffer: Buffer.from(content as Uint8Array) };
       await page.locator('.file input').setInputFiles(file);
     };
     const title = (page: Page) => page.locator('h1').textContent();
@@ -115,6 +117,48 @@ export const files = (opened: () => Opened) =>
         .locator('.table path.edge')
         .evaluateAll(edges => edges.map(edge => (edge as SVGPathElement).getTotalLength()));
       expect(lengths.map(Math.round).sort((p, q) => p - q)).toEqual([150, 150, 200, 200]);
+      await page.context().close();
+    });
+
+    test('strokes on two layers, ends a little apart: the drawing is taken otherwise by its sentence', async () => {
+      const page = await opened().another(opened().file);
+      const layer = (name: string, paths: readonly string[]) =>
+        `<g id="${name}" fill="none" stroke="black">${paths.map(d => `<path d="${d}"/>`).join('')}</g>`;
+      const drawing = `<svg xmlns="http://www.w3.org/2000/svg" width="400mm" height="300mm" viewBox="0 0 400 300">
+        ${layer('small', ['M10 10H160', 'M160 10V110', 'M160 110H10', 'M10 110V10'])}
+        ${layer('large', ['M200 10H380', 'M380.5 10V160', 'M380 160H200', 'M200 160V10'])}</svg>`;
+      await choose(page, 'two sizes.svg', drawing);
+      const pieces = page.locator('.table .paper');
+      await expect.poll(() => pieces.count()).toBe(1);
+      const blank = (name: string) => page.locator(`.traced .value[aria-label^="${name}:"]`);
+      await blank('gap').click();
+      await page.keyboard.press('Control+A');
+      await page.keyboard.type('0.8');
+      await page.keyboard.press('Enter');
+      await expect.poll(() => pieces.count()).toBe(2);
+      await blank('layer').click();
+      await page.locator('.traced .choices button', { hasText: 'large' }).click();
+      await expect.poll(() => pieces.count()).toBe(1);
+      expect(await blank('layer').textContent()).toBe('large');
+      // One garment on the shelf, not one for each way it was taken.
+      await page.getByRole('button', { name: 'Lay another pattern on the table' }).click();
+      await expect.poll(() => page.locator('.shelf button', { hasText: 'two sizes' }).count()).toBe(1);
+      await page.context().close();
+    });
+
+    test('printed pages come back as pieces, named and sewn as far as they tell', async () => {
+      const page = await opened().another(opened().file);
+      const svg = await readFile(join(root, 'demos/patterns/yoke-skirt.svg'), 'utf8');
+      const { pattern } = readPattern(svg, { file: 'yoke-skirt.svg' });
+      const { pdf } = await printPattern(pattern, { paper: 'a4' });
+      await choose(page, 'printed.pdf', pdf);
+      await expect
+        .poll(() => page.locator('.table .paper').count(), { timeout: 30_000 })
+        .toBe(pattern.pieces.length);
+      expect(await page.locator('.traced').textContent()).toMatch(/^Taken from the printed pages/);
+      expect(await page.locator('#sews ~ .rows li').count()).toBeGreaterThan(2);
+      await choose(page, 'locked.pdf', '%PDF-1.7 nothing more');
+      await expect.poll(() => page.locator('.shelf .refused').textContent()).toMatch(/PDF/);
       await page.context().close();
     });
 

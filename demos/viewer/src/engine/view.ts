@@ -313,19 +313,39 @@ export interface AskMade {
   readonly id: number;
   readonly make:
     | { readonly pictures: readonly Blob[]; readonly name: string }
-    | { readonly drawing: string; readonly kind: DrawingKind; readonly name: string }
+    | DrawingGiven
     | { readonly record: string };
   readonly unit: 'mm' | 'cm' | 'in';
   readonly language: 'en' | 'de';
 }
 
+/** A drawing of another program, to be traced: its text, or the bytes of a PDF. */
+export interface DrawingGiven {
+  readonly drawing: string | Uint8Array;
+  readonly kind: DrawingKind;
+  readonly name: string;
+  readonly taken?: Taken;
+}
 /** Drawings of other programs that are traced. */
-export type DrawingKind = 'svg' | 'dxf';
+export type DrawingKind = 'svg' | 'dxf' | 'pdf';
+/** How a drawing is taken where it is taken otherwise than usual; lengths in mm. */
+export interface Taken {
+  /** Ends of strokes that lie no farther apart are one. */
+  readonly gap?: number;
+  readonly layer?: string;
+  /** Of a DXF drawing that does not say. */
+  readonly unit?: 'mm' | 'cm' | 'in';
+  /** Of pages: how many stand in a row, and by how much each lies over the next. */
+  readonly columns?: number;
+  readonly overlap?: number;
+}
 
 /** What was made: a pattern, or a sheet; beside a pattern, the sheet that proposes names for it. */
 export interface Made {
   readonly made: string;
   readonly sheet?: string;
+  /** Of a drawing: the layers or colours that it was drawn in. */
+  readonly layers?: readonly string[];
 }
 
 /** All that the engine is asked. */

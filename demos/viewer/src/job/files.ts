@@ -5,7 +5,7 @@ import { valuesOf } from './written.js';
 // as markup: drawings go through the library's own reader, texts are shown as text.
 
 /** Why a file cannot be laid on the table; each has its words. */
-export type NotLaid = 'too large' | 'pdf' | 'not understood' | 'no pattern';
+export type NotLaid = 'too large' | 'not understood' | 'no pattern';
 
 export interface Found {
   readonly pattern?: { readonly name: string; readonly text: string };
@@ -14,6 +14,8 @@ export interface Found {
   readonly sheetName?: string;
   /** A drawing of another program, to be traced. */
   readonly dxf?: { readonly name: string; readonly text: string };
+  /** Printed pages, to be traced. */
+  readonly pdf?: File;
   /** Photographs of pieces, to be traced. */
   readonly pictures?: readonly File[];
   /** A record, from which its sheet can be had. */
@@ -28,8 +30,13 @@ export async function found(files: readonly File[]): Promise<Found | { readonly 
   let all: Found = {};
   for (const file of files) {
     if (file.size > largest) return { not: 'too large' };
-    if (isPicture(new Uint8Array(await file.slice(0, 4).arrayBuffer()))) {
+    const start = new Uint8Array(await file.slice(0, 1024).arrayBuffer());
+    if (isPicture(start)) {
       all = { ...all, pictures: [...(all.pictures ?? []), file] };
+      continue;
+    }
+    if (isPdf(start)) {
+      all = { ...all, pdf: file };
       continue;
     }
     const one = foundIn(file.name, await file.text());
@@ -42,6 +49,9 @@ export async function found(files: readonly File[]): Promise<Found | { readonly 
 /** How a PNG and a JPEG begin. */
 const isPicture = ([a, b, c]: Uint8Array): boolean =>
   (a === 0x89 && b === 0x50 && c === 0x4e) || (a === 0xff && b === 0xd8 && c === 0xff);
+
+/** A PDF says so within its first kilobyte. */
+const isPdf = (start: Uint8Array): boolean => String.fromCharCode(...start).includes('%PDF-');
 
 /** How DXF begins: with a remark, or with its first section. */
 const isDxf = (start: string): boolean => /^(999[\r\n]|0[ \t]*\r?\n\s*SECTION)/.test(start);
@@ -60,8 +70,6 @@ export const stemOf = (name: string): string => name.replace(/\.[^.]*$/, '');
 
 /** What one text is. */
 export function foundIn(name: string, text: string): Found | { readonly not: NotLaid } {
-  const head = text.slice(0, 16);
-  if (head.startsWith('%PDF')) return { not: 'pdf' };
   const start = text.trimStart();
   if (start.startsWith('<')) return { pattern: { name: name || 'pattern.svg', text } };
   if (start.startsWith('{')) return inJson(start);

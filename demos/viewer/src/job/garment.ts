@@ -1,5 +1,6 @@
 import first from 'virtual:first-view';
 import { batch, createEffect, createSignal } from 'solid-js';
+import type { DrawingGiven } from '../engine/view.js';
 import { createAttention } from './attention.js';
 import { createEngine } from './engine.js';
 import { begun } from './history.js';
@@ -15,7 +16,7 @@ export function createGarment() {
   const reader = createReader();
   const sheet = createSheetText();
   const attention = createAttention(engine);
-  const { source, saved, keepNow, takeUp } = createKeptGarment(sheet);
+  const { source, saved, keepNow, takeUp, layAgain } = createKeptGarment(sheet);
   /** A sheet that is shown for a moment and not written: a step that is being played. */
   const [played, setPlayed] = createSignal<string>();
   const load = (garment: Kept): void =>
@@ -24,6 +25,7 @@ export function createGarment() {
       setPlayed(undefined);
       takeUp(garment);
     });
+  const [tracedFrom, setTracedFrom] = createSignal<TracedFrom>();
   const lay = (laid: Laid): void => load(newlyLaid(laid));
   void lastOnTable().then(async garment => {
     if (garment) return load(garment);
@@ -57,11 +59,27 @@ export function createGarment() {
     setPlayed,
     load,
     lay,
+    /** The drawing that what lies here was traced from, while the page is open. */
+    tracedFrom: () => (tracedFrom()?.id === source().id ? tracedFrom() : undefined),
+    setTracedFrom,
+    layAgain: (laid: Laid): void =>
+      batch(() => {
+        attention.lookAway();
+        setPlayed(undefined);
+        layAgain(laid);
+      }),
     /** As it was laid on the table; what was done since is one undo away. */
     startAgain: () => sheet.history.write(source().original),
   };
 }
 export type Garment = ReturnType<typeof createGarment>;
+
+/** A drawing that was traced, how it was taken, and the layers it can be taken from. */
+interface TracedFrom {
+  readonly id: string;
+  readonly given: DrawingGiven;
+  readonly layers: readonly string[];
+}
 
 /** A garment that is laid on the table for the first time. */
 const newlyLaid = ({ patternName, pattern, sheet }: Laid): Kept => ({

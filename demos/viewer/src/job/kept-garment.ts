@@ -1,6 +1,8 @@
 import { createEffect, createSignal, on } from 'solid-js';
 import { stemOf } from './files.js';
+import { begun } from './history.js';
 import { createKeeping } from './keeping.js';
+import type { Laid } from './lessons.js';
 import type { SheetText } from './sheet-text.js';
 import type { Kept } from './shelf.js';
 
@@ -37,6 +39,12 @@ export function createKeptGarment({ history, values, wantedNeedle, setNeedle }: 
     source,
     saved: keeping.saved,
     keepNow: keeping.now,
+    /** The same garment from another drawing, as the one it was traced from is taken otherwise. */
+    layAgain: ({ pattern: text, sheet: original }: Pick<Laid, 'pattern' | 'sheet'>): void => {
+      setNeedle(undefined);
+      history.set(begun(original));
+      setSource(s => ({ ...s, text, original }));
+    },
     /** Takes one from the shelf in its place. */
     takeUp: (garment: Kept): void => {
       setNeedle(garment.needle);

@@ -1,3 +1,4 @@
+import type { DrawingGiven, Taken } from '../engine/view.js';
 import { emptySheet, type Found, found, givesItsPieces, type NotLaid, stemOf } from './files.js';
 import { isOurs, sheetForShapes, withIds } from './foreign.js';
 import type { Garment } from './garment.js';
@@ -13,7 +14,16 @@ export async function layFiles(garment: Garment, files: readonly File[]): Promis
   const sheet = await sheetIn(garment, all);
   if (typeof sheet === 'object') return sheet;
   if (all.pattern) return layDrawing(garment, all.pattern, sheet);
-  if (all.dxf) return layDxf(garment, all.dxf, sheet);
+  if (all.dxf)
+    return layTraced(
+      garment,
+      { drawing: all.dxf.text, kind: 'dxf', name: stemOf(all.dxf.name) || 'pattern' },
+      sheet,
+    );
+  if (all.pdf) {
+    const drawing = new Uint8Array(await all.pdf.arrayBuffer());
+    return layTraced(garment, { drawing, kind: 'pdf', name: stemOf(all.pdf.name) || 'pattern' }, sheet);
+  }
   if (all.pictures) return layPictures(garment, all.pictures, sheet);
   if (sheet === undefined) return { not: 'no pattern' };
   if (givesItsPieces(sheet))
@@ -52,15 +62,28 @@ async function layPictures(
 }
 
 /** A drawing of another program, traced; without a sheet of its own, with one that proposes names. */
-async function layDxf(
-  garment: Garment,
-  { name: file, text }: { readonly name: string; readonly text: string },
-  sheet: string | undefined,
-): Promise<Outcome> {
-  const name = stemOf(file) || 'pattern';
-  const traced = await garment.engine.make({ make: { drawing: text, kind: 'dxf', name }, ...asked(garment) });
+async function layTraced(garment: Garment, given: DrawingGiven, sheet: string | undefined): Promise<Outcome> {
+  const traced = await garment.engine.make({ make: given, ...asked(garment) });
   if ('refused' in traced) return traced;
-  return layDrawing(garment, { name: `${name}.svg`, text: traced.made }, sheet ?? traced.sheet);
+  const file = `${given.name}.svg`;
+  const outcome = await layDrawing(garment, { name: file, text: traced.made }, sheet ?? traced.sheet);
+  if (outcome === 'laid')
+    garment.setTracedFrom({ given, layers: traced.layers ?? [], id: garment.source().id });
+  return outcome;
+}
+
+/** The drawing that lies there traced again, taken otherwise; what lay there stays unless it can be. */
+export async function takeOtherwise(garment: Garment, taken: Taken): Promise<Outcome> {
+  const { given } = garment.tracedFrom()!;
+  const traced = await garment.engine.make({ make: { ...given, taken }, ...asked(garment) });
+  if ('refused' in traced) return traced;
+  const { name: patternName } = garment.source();
+  const laid = { patternName, pattern: traced.made, sheet: traced.sheet ?? emptySheet(patternName) };
+  const tried = await garment.engine.tryOut({ tried: laid, ...asked(garment) });
+  if (tried.refused !== undefined) return { refused: tried.refused };
+  garment.layAgain(laid);
+  garment.setTracedFrom(had => had && { ...had, given: { ...had.given, taken } });
+  return 'laid';
 }
 
 /**
@@ -74,13 +97,14 @@ async function layStrokes(
   refused: string,
 ): Promise<Outcome> {
   if (isOurs(drawing) || sheet !== emptySheet(patternName)) return { refused };
-  const name = stemOf(patternName);
-  const traced = await garment.engine.make({ make: { drawing, kind: 'svg', name }, ...asked(garment) });
+  const given = { drawing, kind: 'svg', name: stemOf(patternName) } as const;
+  const traced = await garment.engine.make({ make: given, ...asked(garment) });
   if ('refused' in traced) return { refused };
   const laid = { patternName, pattern: traced.made, sheet: traced.sheet ?? emptySheet(patternName) };
   const tried = await garment.engine.tryOut({ tried: laid, ...asked(garment) });
   if (tried.refused !== undefined) return { refused: tried.refused };
   garment.lay(laid);
+  garment.setTracedFrom({ given, layers: traced.layers ?? [], id: garment.source().id });
   return 'laid';
 }
 

@@ -9,6 +9,7 @@ import { readAlong } from './read-along.js';
 import { Step } from './Step.jsx';
 import { ToTakeAway } from './TakeAway.jsx';
 import { Thread } from './Thread.jsx';
+import { TracedFrom } from './TracedFrom.jsx';
 
 interface WrittenProps {
   readonly garment: Garment;
@@ -30,6 +31,7 @@ export function Written(props: WrittenProps) {
           ▲ {garment.engine.refused()}
         </p>
       </Show>
+      <TracedFrom garment={garment} />
       <ForWhom garment={garment} />
       <OfWhatCloth garment={garment} />
       <Alterations garment={garment} />

@@ -54,8 +54,9 @@ export function Drawn(props: {
   );
 }
 
-/** px that a piece must have across and down for its title to stand on it, and across for what is cut of it. */
+/** px that a piece must have across and down for its title to stand on it, across for each letter, and for what is cut of it. */
 const titleRoom = 90,
+  letter = 9,
   cutRoom = 130;
 
 /** What a piece is, and where there is room how it is cut; a piece too small for its title has it underneath. */
@@ -67,7 +68,8 @@ function Title(props: {
 }) {
   const at = (): readonly [number, number] => {
     const [x, y, width, height] = props.piece.box;
-    return Math.min(width, height) * props.scale < titleRoom
+    const isNarrow = width * props.scale < props.piece.title.length * letter;
+    return isNarrow || Math.min(width, height) * props.scale < titleRoom
       ? [x + width / 2, y + height + 20 / props.scale]
       : props.piece.middle;
   };

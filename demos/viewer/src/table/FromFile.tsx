@@ -29,7 +29,7 @@ export function FromFile(props: ShelfProps) {
             ref={first}
             type="file"
             multiple
-            accept=".svg,.dxf,.yaml,.yml,.json,.jpg,.jpeg,.png,image/svg+xml"
+            accept=".svg,.dxf,.pdf,.yaml,.yml,.json,.jpg,.jpeg,.png,image/svg+xml"
             onChange={event => lay(event.currentTarget.files)}
           />
         </label>

@@ -40,13 +40,20 @@ export const english: PageWords = {
   needle: 'How far the sheet has been done',
   stays: 'Everything stays on this device: the page sends nothing anywhere.',
   fromFile: 'From a file',
-  chooseFile: 'Choose a pattern, a sheet, a bundle or photographs',
+  chooseFile: 'Choose a pattern, printed pages, a sheet, a bundle or photographs',
   orDrop: 'or drop it on the page, or paste it. What lies there now stays on the shelf.',
   lessons: 'Five garments to learn from',
   turnQuarter: 'Turn it by a quarter',
   turnOver: 'Turn it over',
   layBack: 'Lay all pieces back in their rows',
   layToIt: 'Lay to it what is sewn there',
+  'tracedFrom svg': 'Taken from the drawing: lines of {layer}, ends joined that lie within {gap}.',
+  'tracedFrom dxf':
+    'Taken from the drawing, its unit {unit}: lines of {layer}, ends joined that lie within {gap}.',
+  'tracedFrom pdf':
+    'Taken from the printed pages, joined by their lines, or {columns} in a row, each over the next by {overlap}: lines of {layer}, ends joined that lie within {gap}.',
+  everyLayer: 'every layer',
+  asItSays: 'as it says',
   walkIt: 'Walk this seam',
   walking: 'Walking',
   howFar: 'How far the seam has been walked',
@@ -116,9 +123,8 @@ export const english: PageWords = {
   bundle: 'All of it in one file, for a friend',
   not: {
     'too large': 'That file is larger than any pattern. Is it the right one?',
-    pdf: 'That is a PDF. Ask for the pattern as an SVG or DXF drawing, or save it as one.',
     'not understood':
-      'That is neither a pattern, nor a sheet, nor a bundle. A pattern is an SVG or DXF drawing; a sheet says what to alter.',
+      'That is neither a pattern, nor a sheet, nor a bundle. A pattern is an SVG or DXF drawing, or pages as a PDF; a sheet says what to alter.',
     'no pattern': 'That is a sheet without its pattern. Lay both on the table together.',
   },
 };

@@ -39,13 +39,21 @@ export const german: PageWords = {
   needle: 'Wie weit das Blatt ausgeführt ist',
   stays: 'Alles bleibt auf diesem Gerät: die Seite sendet nichts.',
   fromFile: 'Aus einer Datei',
-  chooseFile: 'Schnitt, Blatt, Bündel oder Fotos wählen',
+  chooseFile: 'Schnitt, gedruckte Seiten, Blatt, Bündel oder Fotos wählen',
   orDrop: 'oder auf die Seite ziehen oder einfügen. Was jetzt daliegt, bleibt im Regal.',
   lessons: 'Fünf Kleidungsstücke zum Lernen',
   turnQuarter: 'Um ein Viertel drehen',
   turnOver: 'Wenden',
   layBack: 'Alle Teile zurück in ihre Reihen legen',
   layToIt: 'Anlegen, was dort angenäht wird',
+  'tracedFrom svg':
+    'Aus der Zeichnung genommen: Linien von {layer}, Enden verbunden, die höchstens {gap} auseinander liegen.',
+  'tracedFrom dxf':
+    'Aus der Zeichnung genommen, ihre Einheit {unit}: Linien von {layer}, Enden verbunden, die höchstens {gap} auseinander liegen.',
+  'tracedFrom pdf':
+    'Aus den gedruckten Seiten genommen, an ihren Linien zusammengesetzt, oder {columns} in einer Reihe, jede um {overlap} über der nächsten: Linien von {layer}, Enden verbunden, die höchstens {gap} auseinander liegen.',
+  everyLayer: 'allen Ebenen',
+  asItSays: 'wie angegeben',
   walkIt: 'Diese Naht abgehen',
   walking: 'Abgegangen wird',
   howFar: 'Wie weit die Naht abgegangen ist',
@@ -118,9 +126,8 @@ export const german: PageWords = {
   bundle: 'Alles in einer Datei, für eine Freundin',
   not: {
     'too large': 'Diese Datei ist größer als jeder Schnitt. Ist es die richtige?',
-    pdf: 'Das ist ein PDF. Bitten Sie um den Schnitt als SVG- oder DXF-Zeichnung, oder speichern Sie ihn so.',
     'not understood':
-      'Das ist weder ein Schnitt noch ein Blatt noch ein Bündel. Ein Schnitt ist eine SVG- oder DXF-Zeichnung; ein Blatt sagt, was zu ändern ist.',
+      'Das ist weder ein Schnitt noch ein Blatt noch ein Bündel. Ein Schnitt ist eine SVG- oder DXF-Zeichnung oder Seiten als PDF; ein Blatt sagt, was zu ändern ist.',
     'no pattern': 'Das ist ein Blatt ohne seinen Schnitt. Legen Sie beide zusammen auf den Tisch.',
   },
 };

@@ -1,0 +1,87 @@
+import type { Field } from '@paperhinge/alter/verb';
+import { createSignal, For, Show } from 'solid-js';
+import type { Taken } from '../engine/view.js';
+import type { Garment } from '../job/garment.js';
+import { takeOtherwise } from '../job/laying.js';
+import { whyNot } from '../job/why-not.js';
+import { pageWords } from '../words.js';
+import { Blank } from './Blank.jsx';
+import { millimetres } from './figures.js';
+import { partsOf } from './sentence.js';
+
+const length = (least: number, most: number): Field => ({ kind: 'length', giving: 'usual', least, most });
+const words = (...list: readonly string[]): Field => ({ kind: 'choice', giving: 'usual', words: list });
+
+/** mm: as the command takes it unless told otherwise. */
+const usualGap = '0.2 mm';
+
+/** How the drawing that lies here was taken, as a sentence with its blanks: each taken otherwise, it is traced again. */
+export function TracedFrom(props: { readonly garment: Garment }) {
+  const { garment } = props;
+  const say = () => pageWords[garment.language()];
+  const [told, setTold] = createSignal('');
+  const from = () => garment.tracedFrom();
+  const taken = (): Taken => from()?.given.taken ?? {};
+  const sentence = () => say()[`tracedFrom ${from()!.given.kind}`];
+  const every = () => say().everyLayer;
+  const take = async (name: string, value: unknown, settled: boolean) => {
+    if (!settled) return;
+    setTold(say().working);
+    const outcome = await takeOtherwise(garment, { ...taken(), ...figureOf(name, value, every()) });
+    setTold(whyNot(outcome, garment.language()));
+  };
+  const blanks: Readonly<Record<string, () => { field: Field; value: unknown; from?: readonly string[] }>> = {
+    gap: () => ({ field: length(0.05, 2), value: inMm(taken().gap) ?? usualGap }),
+    layer: () => ({
+      field: words(),
+      value: taken().layer ?? every(),
+      from: [every(), ...(from()?.layers ?? [])],
+    }),
+    unit: () => ({
+      field: words('mm', 'cm', 'in'),
+      value: taken().unit ?? say().asItSays,
+      from: ['mm', 'cm', 'in'],
+    }),
+    columns: () => ({
+      field: { kind: 'count', giving: 'optional', least: 1, most: 50 },
+      value: taken().columns,
+    }),
+    overlap: () => ({ field: length(0, 60), value: inMm(taken().overlap) ?? '0 mm' }),
+  };
+  return (
+    <Show when={from()}>
+      <p class="sentence traced">
+        <For each={partsOf(sentence(), () => true)}>
+          {part => {
+            if ('words' in part) return part.words;
+            const blank = () => blanks[part.field]!();
+            return (
+              <Blank
+                label={part.field}
+                field={blank().field}
+                value={blank().value}
+                choices={blank().from ?? []}
+                unit="mm"
+                written="mm"
+                and={say().and}
+                onChange={(value, settled) => take(part.field, value, settled)}
+              />
+            );
+          }}
+        </For>
+      </p>
+      <p class="came" role="status">
+        {told()}
+      </p>
+    </Show>
+  );
+}
+
+const inMm = (mm: number | undefined): string | undefined => (mm === undefined ? undefined : `${mm} mm`);
+
+/** What a blank says, as the tracing takes it; every layer is said by naming none. */
+function figureOf(name: string, value: unknown, every: string): Taken {
+  if (name === 'gap' || name === 'overlap') return { [name]: millimetres(value, 'mm') };
+  if (name === 'columns') return { columns: Number(value) };
+  return value === every ? { [name]: undefined } : { [name]: String(value) };
+}
