@@ -24,13 +24,17 @@ export interface Draft {
   readonly seams: readonly KnownSeam[];
 }
 
-type XY = readonly [number, number];
+export type XY = readonly [number, number];
 type Through =
   | readonly XY[]
   | { readonly through: readonly XY[]; readonly starts?: 'square'; readonly ends?: 'square' };
 
 /** A piece by its edges once round; each list of places is a line through them. */
-function piece(name: string, edges: Readonly<Record<string, Through>>, { fold, cut = 1 }: Cut = {}): Piece {
+export function piece(
+  name: string,
+  edges: Readonly<Record<string, Through>>,
+  { fold, cut = 1 }: Cut = {},
+): Piece {
   const points: Record<string, MeasuredPoint> = {};
   const nameOf = ([x, y]: XY): string => {
     const key = `${x.toFixed(3)} ${y.toFixed(3)}`;
@@ -77,7 +81,7 @@ function armholeOf(half: Half): readonly XY[] {
   ];
 }
 
-function half(name: string, of: Half, cut: Cut = { fold: 'centre' }): Piece {
+export function half(name: string, of: Half, cut: Cut = { fold: 'centre' }): Piece {
   const [nx, ny] = of.neck,
     end = shoulderEnd(of);
   return piece(
@@ -104,11 +108,11 @@ function half(name: string, of: Half, cut: Cut = { fold: 'centre' }): Piece {
   );
 }
 
-const lengthOf = (of: Piece, ...edges: readonly string[]): number =>
+export const lengthOf = (of: Piece, ...edges: readonly string[]): number =>
   edges.reduce((sum, edge) => sum + pathLength(edgePath(of, edge)), 0);
 
 /** A sleeve whose cap is as long as asked for; its height is found. */
-function sleeve(
+export function sleeve(
   name: string,
   cap: number,
   { upper, wrist, long }: { upper: number; wrist: number; long: number },
@@ -151,7 +155,7 @@ function sleeve(
   return draw(low);
 }
 
-const band = (name: string, long: number, wide: number, cut: Cut = {}): Piece =>
+export const band = (name: string, long: number, wide: number, cut: Cut = {}): Piece =>
   piece(
     name,
     {
@@ -182,7 +186,7 @@ interface Skirt {
   readonly long: number;
   readonly bow?: number;
 }
-function skirtHalf(
+export function skirtHalf(
   name: string,
   { waist, rise, hem, long, bow = 0 }: Skirt,
   cut: Cut = { fold: 'centre' },
@@ -273,12 +277,12 @@ function leg(name: string, of: Leg): Piece {
 }
 
 /** A garment of these pieces. */
-function draft(title: string, pieces: readonly Piece[], seams: readonly KnownSeam[]): Draft {
+export function draft(title: string, pieces: readonly Piece[], seams: readonly KnownSeam[]): Draft {
   return { title, pattern: definePattern({ name: title, pieces }), seams };
 }
 
 const body = { slope: 0.36, hollow: 14 };
-const sewn = (a: string, b: string): KnownSeam => [a.split('+'), b.split('+')];
+export const sewn = (a: string, b: string): KnownSeam => [a.split('+'), b.split('+')];
 
 function top(
   title: string,
@@ -295,7 +299,7 @@ function top(
 }
 
 /** A body whose side is as long in front as behind. */
-const womans = (long: number, wide = 240): readonly [Half, Half] => [
+export const womans = (long: number, wide = 240): readonly [Half, Half] => [
   {
     ...body,
     neck: [68, 82],
@@ -314,7 +318,7 @@ const womans = (long: number, wide = 240): readonly [Half, Half] => [
     centreTo: long + 6,
   },
 ];
-const childs = (long: number): readonly [Half, Half] => [
+export const childs = (long: number): readonly [Half, Half] => [
   {
     ...body,
     neck: [52, 58],
@@ -335,7 +339,7 @@ const childs = (long: number): readonly [Half, Half] => [
     centreTo: long + 4,
   },
 ];
-const mans = (long: number): readonly [Half, Half] => [
+export const mans = (long: number): readonly [Half, Half] => [
   {
     ...body,
     neck: [78, 90],

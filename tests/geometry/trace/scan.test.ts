@@ -90,7 +90,7 @@ test('a cut piece in a scan of known dpi comes out within 0.1 mm', () => {
   expect(worst).toBeLessThan(0.15);
   expect(Math.abs(lengthOff)).toBeLessThan(0.3);
   expect(trace.residualMm).toBeUndefined();
-  expect(trace.findings.map(f => f.code)).toEqual(['scan-scale']);
+  expect(trace.findings.map(f => f.code)).toEqual(['scan-scale', 'pieces-counted']);
 });
 
 test('a line drawn in dashes is followed from click to click, past lines that cross it', () => {

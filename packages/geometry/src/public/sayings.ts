@@ -13,4 +13,4 @@ export type { Tellable } from '../telling.js';
 export type { GeometryTellings } from '../tellings.js';
 export type { DrawingTellings } from '../trace/drawing/tellings.js';
 export type { MeasuredTellings } from '../trace/measured/tellings.js';
-export type { PhotoTellings } from '../trace/photo/tellings.js';
+export type { PhotoTellings, PlaceInPicture } from '../trace/photo/tellings.js';

@@ -1,14 +1,16 @@
 import type { EdgeRole, EdgeRun } from '../../pattern/types.js';
 import type { BodySide } from './front-and-back.js';
 import { type Candidate, candidate, outside, usual } from './seam-candidates.js';
-import { capEased, exact, lapped, lapsUnder } from './seam-chances.js';
+import { capEased, cuffed, exact, lapped, lapsUnder } from './seam-chances.js';
 import { runsOf, type SewingLine } from './sewing-lines.js';
 
 // Seams of a line to several, all round an armhole, a neck, a waist or a lining.
 
 /** A sleeve's cap into all armholes of one side. */
 export function caps(lines: readonly SewingLine[], round: Round): readonly Candidate[] {
-  const armholes = lines.filter(line => line.role === 'armhole' && line.pieceRole !== 'sleeve');
+  const armholes = lines.filter(
+    line => line.role === 'armhole' && line.pieceRole !== 'sleeve' && line.pieceRole !== 'facing',
+  );
   if (armholes.length < 2) return [];
   // From the side up in front, down to the side behind: an armhole lies away from its centre.
   const b = round(armholes).flatMap(({ line, front }) => runsOf(line, (line.after === 'side') === front));
@@ -51,8 +53,10 @@ export function bands(lines: readonly SewingLine[], round: Round): readonly Cand
       isLong(line, lines) &&
       !isUpperTwin(line, lines),
   );
-  const necks = lines.filter(line => line.role === 'neck' && line.pieceRole !== 'collar');
-  const waists = lines.filter(line => line.role === 'waist');
+  const necks = lines.filter(
+    line => line.role === 'neck' && line.pieceRole !== 'collar' && line.pieceRole !== 'facing',
+  );
+  const waists = lines.filter(line => line.role === 'waist' && line.pieceRole !== 'facing');
   const wrists = lines.filter(line => line.role === 'hem' && line.pieceRole === 'sleeve');
   const groups: readonly (readonly [string, readonly SewingLine[]])[] = [
     ['neck', necks],
@@ -73,12 +77,18 @@ export function bands(lines: readonly SewingLine[], round: Round): readonly Cand
           : whole
             ? [...there, ...back]
             : there;
-        return candidate(name, [side], edge, lapped, {
-          // A collar's fold lies at the centre behind.
-          runs: { a: runsOf(side, side.before === 'centre'), b },
-          times: gores ? gores.piece.cutting.count : whole ? 2 : 1,
-          prior: 3,
-        });
+        return candidate(
+          name,
+          [side],
+          edge,
+          name === 'wrist' && side.pieceRole === 'band' ? cuffed : lapped,
+          {
+            // A collar's fold lies at the centre behind.
+            runs: { a: runsOf(side, side.before === 'centre'), b },
+            times: gores ? gores.piece.cutting.count : whole ? 2 : 1,
+            prior: 3,
+          },
+        );
       }),
   );
 }

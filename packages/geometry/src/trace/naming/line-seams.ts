@@ -20,6 +20,18 @@ const pairRules: readonly PairRule[] = [
     pieces: [...alike('bodice', 'yoke'), ['bodice', 'yoke']],
     easing: slightlyEased,
   },
+  { roles: ['shoulder', 'shoulder'], pieces: alike('facing'), easing: exact },
+  { roles: ['side', 'side'], pieces: alike('facing'), easing: exact },
+  { roles: ['neck', 'neck'], pieces: [['facing', 'bodice']], easing: exact },
+  { roles: ['armhole', 'armhole'], pieces: [['facing', 'bodice']], easing: exact },
+  {
+    roles: ['waist', 'waist'],
+    pieces: [
+      ['facing', 'skirt'],
+      ['facing', 'trouser'],
+    ],
+    easing: exact,
+  },
   { roles: ['side', 'side'], pieces: alike('bodice', 'skirt', 'yoke'), easing: exact },
   { roles: ['panel', 'panel'], pieces: alike('bodice', 'skirt'), easing: slightlyEased },
   { roles: ['armhole', 'armhole'], pieces: [['bodice', 'sleeve']], easing: exact },
@@ -29,6 +41,9 @@ const pairRules: readonly PairRule[] = [
   { roles: ['waist', 'yoke'], pieces: [['skirt', 'yoke']], easing: gathered },
   { roles: ['waist', 'hem'], pieces: [['skirt', 'bodice']], easing: gathered },
 ];
+
+/** No surer than this where lengths say nothing: a line and its own mirror image, a curve and what was traced from it. */
+const alikeAnyway = 0.9;
 
 /** Line to line, of two pieces. */
 export function pairs(lines: readonly SewingLine[]): readonly Candidate[] {
@@ -60,6 +75,8 @@ function pair({ roles, easing }: PairRule, a: SewingLine, b: SewingLine): Candid
     runs: { a: runsOf(a, false), b: runsOf(b, isTurned(a, b)) },
     // Below one another, centre lies on centre: on folds both, or in a seam both.
     prior: usual * (across ? (a.onFold === b.onFold ? 2 : 0.3) : 1),
+    // A facing may be sewn on in one go with the edges beside it.
+    ...(a.pieceRole === 'facing' ? { most: alikeAnyway } : {}),
   });
 }
 
@@ -99,6 +116,8 @@ export function own(lines: readonly SewingLine[]): readonly Candidate[] {
           runs: { a: runsOf(a, false), b: runsOf(b, true) },
           // Gores are cut alike; a whole front has a back.
           prior: a.role === 'side' ? (a.piece.cutting.count > 2 ? usual : 0.05) : usual,
+          // The two sides of one panel are as long as one another whether they are sewn or not.
+          ...(a.role === 'side' ? { most: a.piece.cutting.count > 2 ? alikeAnyway : alikeAnyway / 2 } : {}),
         }),
       ),
   );
@@ -118,6 +137,7 @@ export function own(lines: readonly SewingLine[]): readonly Candidate[] {
         odds,
         aMm: line.lengthMm,
         bMm: line.lengthMm,
+        most: alikeAnyway,
       };
     });
   return [...twins, ...halves];

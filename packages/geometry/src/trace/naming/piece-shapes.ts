@@ -285,6 +285,29 @@ export const pieceShapes: readonly PieceLike[] = [
     ],
   },
   {
+    // Half of a waistband, on a fold.
+    role: 'band',
+    onFold: true,
+    size: [400, 0.4],
+    edges: [
+      plain('upper', [-90, 4], straight, [0.44, 0.07]),
+      plain('end', [0, 5], straight, [0.06, 0.6]),
+      plain('lower', [90, 4], straight, [0.44, 0.07]),
+      centre(0.06),
+    ],
+  },
+  {
+    // A cuff.
+    role: 'band',
+    size: [240, 0.25],
+    edges: [
+      plain('upper', [-90, 4], straight, [0.36, 0.12]),
+      plain('end', [0, 4], straight, [0.14, 0.3]),
+      plain('lower', [90, 4], straight, [0.36, 0.12]),
+      plain('end', [180, 4], straight, [0.14, 0.3]),
+    ],
+  },
+  {
     role: 'collar',
     onFold: true,
     size: [200, 0.3],

@@ -1,4 +1,5 @@
 import type { EdgeRole, Pattern, PieceRole } from '../../pattern/types.js';
+import { withFacings } from './facings.js';
 import type { BodySide } from './front-and-back.js';
 import { layersOf } from './layers.js';
 import { type PieceProposal, proposePieces } from './propose-pieces.js';
@@ -40,7 +41,7 @@ const leastSure = 0.45;
  * at. Each with how sure it is, from 0 to 1.
  */
 export function proposeNames(pattern: Pattern): NamingProposal {
-  const proposals = proposePieces(pattern);
+  const proposals = withFacings(pattern, proposePieces(pattern));
   const { seams, sides } = proposeSeams(pattern, proposals);
   const layers = layersOf(pattern.pieces, proposals);
   const taken = new Set<string>();
@@ -73,8 +74,8 @@ interface Around {
 function pieceNameOf(role: PieceRole, front: boolean | undefined, { hasBodice, lining }: Around): string {
   const side = front === undefined ? undefined : front ? 'front' : 'back';
   const own =
-    role === 'yoke'
-      ? [side, 'yoke']
+    role === 'yoke' || role === 'facing'
+      ? [side, role]
       : role === 'bodice' || role === 'trouser'
         ? [side ?? role]
         : role === 'skirt'

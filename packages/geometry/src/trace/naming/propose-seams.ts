@@ -2,6 +2,7 @@ import type { Pattern, Seam } from '../../pattern/types.js';
 import { type BodySide, bodySides } from './front-and-back.js';
 import { bands, caps, collars, frontToBack, linings } from './group-seams.js';
 import { own, pairs } from './line-seams.js';
+import { panelsInRound } from './panels-in-round.js';
 import type { PieceProposal } from './propose-pieces.js';
 import { type Candidate, outside } from './seam-candidates.js';
 import { isSewable, type SewingLine, sewingLines } from './sewing-lines.js';
@@ -34,6 +35,7 @@ export function proposeSeams(pattern: Pattern, proposals: readonly PieceProposal
   const seams = chosenOf([
     ...sewn,
     ...own(lines),
+    ...panelsInRound(lines),
     ...caps(shell, round),
     ...bands(shell, round),
     ...collars(lines),
@@ -54,13 +56,14 @@ const aroundBody: readonly string[] = ['side', 'shoulder', 'outseam', 'inseam'];
 function chosenOf(candidates: readonly Candidate[]): readonly SeamProposal[] {
   const chosen: SeamProposal[] = [];
   let open = candidates;
+  let before = 1;
   for (let best = likeliest(open); best; best = likeliest(open)) {
     const { candidate, confidence } = best;
     const own = new Set([...candidate.a, ...candidate.b]);
     open = open.filter(({ a, b }) => ![...a, ...b].some(line => own.has(line)));
     // What is likeliest only once others are settled is no surer than they are.
-    const before = chosen.at(-1)?.confidence ?? 1;
-    chosen.push({ ...proposal(candidate), confidence: Math.min(confidence, before) });
+    before = Math.min(confidence, before);
+    chosen.push({ ...proposal(candidate), confidence: Math.min(before, candidate.most ?? 1) });
   }
   return chosen;
 }

@@ -11,6 +11,8 @@ export interface Candidate {
   readonly odds: number;
   readonly aMm: number;
   readonly bMm: number;
+  /** No surer than this, whatever the odds. */
+  readonly most?: number;
 }
 
 /** Odds that a line which is sewn in every garment is sewn to one that it may be sewn to. */
@@ -25,7 +27,11 @@ export interface How {
   readonly prior?: number;
   /** How often the second side is gone along. */
   readonly times?: number;
+  readonly most?: number;
 }
+
+/** How sure a seam may be that takes several edges of a piece for one line. */
+const partedSure = 0.9;
 
 /** A candidate weighed by its lengths against chance. */
 export function candidate(
@@ -33,12 +39,15 @@ export function candidate(
   a: readonly SewingLine[],
   b: readonly SewingLine[],
   easing: Easing,
-  { runs, prior = 1, times = 1 }: How,
+  { runs, prior = 1, times = 1, most }: How,
 ): Candidate {
   const sum = (lines: readonly SewingLine[]): number => lines.reduce((all, line) => all + line.lengthMm, 0);
   const aMm = sum(a),
     bMm = times * sum(b);
   const sure = Math.min(...[...a, ...b].map(line => line.confidence));
+  // Edges with a corner between them may be more than one seam.
+  const parted = [...a, ...b].some(line => line.edges.length > 1);
+  const limit = Math.min(most ?? 1, parted ? partedSure : 1);
   const odds = (prior * sure * easing(aMm - bMm, bMm)) / byChance(bMm);
-  return { name, a, b, runs, odds, aMm, bMm };
+  return { name, a, b, runs, odds, aMm, bMm, ...(limit < 1 ? { most: limit } : {}) };
 }

@@ -17,6 +17,8 @@ export const capEased: Easing = (d, length) => 0.3 * exact(d, length) + 0.7 * ev
 export const gathered: Easing = (d, length) => 0.7 * exact(d, length) + 0.3 * even(d, 0, length);
 /** A waistband, cuff or collar with what laps over, on cloth that may be eased or gathered into it a little. */
 export const lapped: Easing = (d, length) => 0.5 * exact(d, length) + 0.5 * even(d, -0.15 * length, 60);
+/** A sleeve is gathered or pleated into its cuff by up to a good third, or the cuff laps over. */
+export const cuffed: Easing = (d, length) => 0.5 * exact(d, length) + 0.5 * even(d, -0.4 * length, 60);
 
 /** A collar may end where the stand's overlap begins. */
 export const lapsUnder: Easing = (d, length) => 0.5 * exact(d, length) + 0.5 * even(d, -35, 0);

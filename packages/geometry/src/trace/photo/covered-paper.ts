@@ -1,8 +1,9 @@
 import { apply } from '../../affine.js';
 import { lerp, type Point } from '../../vector.js';
+import type { Colour } from './evened-floor.js';
 import { cellAt, type FloorMap } from './floor-map.js';
 import { covered, paper as isPaper, type PlacedSheet, rim, rimWidths, whiteOf } from './floor-of-sheets.js';
-import type { Colour, Unlikeness } from './ground.js';
+import type { Unlikeness } from './ground.js';
 import { cellsIn } from './polygon-cells.js';
 import { paperCorners, printedAt, targetCell } from './target-sheet.js';
 import { mapOf } from './unknowns.js';

@@ -46,7 +46,13 @@ export function drawnOutline(
     ? corners
     : corners.map(c => ({ ...c, index: points.length - 1 - c.index })).reverse();
   const sharp = sharpened(ring, turned);
-  return { edges: edgesOfOutline(ring, sharp), points: ring, area: Math.abs(areaOf(points)), onPaper: 0 };
+  return {
+    edges: edgesOfOutline(ring, sharp),
+    points: ring,
+    area: Math.abs(areaOf(points)),
+    isClear: true,
+    onPaper: 0,
+  };
 }
 
 function nearestInk(map: InkMap, click: Point): Point {

@@ -1,5 +1,17 @@
 import type { Point } from '../../vector.js';
 import { armThrough, offArm } from './arm.js';
+import {
+  halfWay,
+  isCalm,
+  type LevelsAcross,
+  likeliestStep,
+  meanOf,
+  mostNoise,
+  noiseOf,
+  sharesOf,
+  togetherAt,
+} from './edge-shares.js';
+import type { Colour } from './evened-floor.js';
 import { cellAt, colourAt, dotAt, type FloorMap, type Shot } from './floor-map.js';
 import { paper, rim } from './floor-of-sheets.js';
 import { evenly, inwardOf, softenedRing } from './ring.js';
@@ -20,32 +32,43 @@ export interface FloorSeen {
 /** mm between the points of an outline. */
 export const outlineStep = 0.5;
 /** mm to each side of the line so far that the edge is looked for, in turn; and more by so many dots. */
-const reaches = [2.2, 1.2] as const;
+const reaches = [2.2, 1.2] as const,
+  firstReachOfFaint = 4;
 const dotsMore = 2;
 /** mm along the outline, both ways, that the colours to either side are taken over. */
 const colourReach = 14;
-/** Of 255 in light, squared: less is no difference of colours. */
-const leastContrast = 16;
 
 /**
  * The edge of a patch to a small part of a dot: square to the line so far, where the picture itself is half way from
  * the colour outside to the colour inside, in light. Places where no edge is found are left out.
  *
- * @returns points clockwise, about `outlineStep` mm apart
+ * @param faint only its edge showed: the ring is less near to it
  */
-export function edgeOfPatch(floor: FloorSeen, ring: readonly Point[]): readonly Point[] {
+export function edgeOfPatch(floor: FloorSeen, ring: readonly Point[], faint = false): EdgeFound {
   let line = evenly(softenedRing(ring, 3), outlineStep);
-  for (const reach of reaches) {
-    const found = foundAcross(floor, line, reach);
-    if (found.length < 8) return [];
-    line = evenly(found, outlineStep);
+  let noise = 0;
+  for (const reach of faint ? [firstReachOfFaint, ...reaches] : reaches) {
+    // Where noise makes the line ragged, it is looked for from a calm one.
+    const along = togetherAt(noise);
+    const from = along > 0 ? evenly(softenedRing(line, 2 + along), outlineStep) : line;
+    const found = foundAcross(floor, from, reach, faint);
+    if (found.points.length < 8) return { points: [], noise: found.noise };
+    line = evenly(found.points, outlineStep);
+    ({ noise } = found);
   }
-  return line;
+  return { points: line, noise };
+}
+
+/** An edge as found. */
+export interface EdgeFound {
+  /** Clockwise, about `outlineStep` mm apart; none where there is no edge. */
+  readonly points: readonly Point[];
+  /** Of the step from the colour outside to the colour inside: what a dot strays from them. */
+  readonly noise: number;
 }
 
 /** Colours across the line at a point: from outside to inside, three channels a step, in light. */
-interface Across {
-  readonly levels: Float64Array;
+interface Across extends LevelsAcross {
   /** Something lies on paper here: what is outside changes from dot to dot. */
   readonly onPaper: boolean;
   /** What is outside is the soft rim of a sheet. */
@@ -55,9 +78,8 @@ interface Across {
   readonly outside: Colour;
   readonly inside: Colour;
 }
-type Colour = readonly [number, number, number];
 
-function foundAcross(floor: FloorSeen, line: readonly Point[], reach: number): readonly Point[] {
+function foundAcross(floor: FloorSeen, line: readonly Point[], reach: number, faint: boolean): EdgeFound {
   const inward = inwardOf(softenedRing(line, 2), 3);
   const tables = floor.shots.map(({ tone }) =>
     Float64Array.from({ length: 1021 }, (_, v) => 255 * (v / 1020) ** tone),
@@ -76,17 +98,22 @@ function foundAcross(floor: FloorSeen, line: readonly Point[], reach: number): r
       across.map(a => a?.inside),
       reachPoints,
     );
-  const found = line.map((p, i) => {
-    const a = across[i],
-      out = a?.onPaper ? a.outside : outside[i],
+  const shares = across.map((a, i) => {
+    const out = a?.onPaper ? a.outside : outside[i],
       within = inside[i];
-    if (!a || !out || !within || crossesRim(across, i)) return undefined;
-    const off = halfWay(a.levels, out, within, steps);
+    return a && out && within && !crossesRim(across, i) ? sharesOf(a, out, within, faint) : undefined;
+  });
+  const noise = noiseOf(shares);
+  if (!(noise < mostNoise)) return { points: [], noise };
+  const together = togetherAt(noise);
+  const found = line.map((p, i) => {
+    const own = together > 0 ? meanOf(shares, i, together) : shares[i];
+    const off = own && (isCalm(noise) ? halfWay(own, steps) : likeliestStep(own, steps));
     if (off === undefined) return undefined;
     const n = inward[i]!;
-    return { x: p.x + n.x * off * step, y: p.y + n.y * off * step, onPaper: a.onPaper };
+    return { x: p.x + n.x * off * step, y: p.y + n.y * off * step, onPaper: across[i]!.onPaper };
   });
-  return withoutStrays(found.filter(p => p !== undefined));
+  return { points: withoutStrays(found.filter(p => p !== undefined)), noise };
 }
 
 /** Points to both sides: where a piece leaves a sheet, the edge of the paper lies so near to its own. */
@@ -139,6 +166,10 @@ function acrossAt(
   const onPaper = codeAt(-Math.ceil(nearMm / step)) === paper;
   return {
     levels: levels.subarray(3 * beyond, levels.length - 3 * beyond),
+    sheet: Uint8Array.from({ length: 2 * steps + 1 }, (_, k) => {
+      const code = codeAt(k - steps);
+      return code === paper || code === rim ? 1 : 0;
+    }),
     onPaper,
     onRim: codeAt(-Math.ceil(nearMm / step)) === rim,
     besidePaper: codeAt(-all) !== 0 || codeAt(-steps) !== 0,
@@ -168,31 +199,6 @@ function colours(list: readonly (Colour | undefined)[], reach: number): readonly
   };
   const nodes = Array.from({ length: Math.ceil(n / every) }, (_, k) => middle(k * every));
   return list.map((_, i) => nodes[Math.floor(i / every)]);
-}
-
-/** Steps from the middle inwards to where the colours are half way; the crossing nearest to the middle. */
-function halfWay(levels: Float64Array, outside: Colour, inside: Colour, steps: number): number | undefined {
-  const d = inside.map((v, c) => v - outside[c]!) as unknown as Colour;
-  const size = d[0] * d[0] + d[1] * d[1] + d[2] * d[2];
-  if (size < leastContrast) return undefined;
-  const share = (k: number) => {
-    let sum = 0;
-    for (let c = 0; c < 3; c++) sum += (levels[3 * k + c]! - outside[c]!) * d[c]!;
-    return sum / size;
-  };
-  const count = levels.length / 3;
-  const soft = Array.from({ length: count }, (_, k) =>
-    k === 0 || k === count - 1 ? share(k) : (share(k - 1) + 2 * share(k) + share(k + 1)) / 4,
-  );
-  let best: number | undefined;
-  for (let k = 1; k < count; k++) {
-    const a = soft[k - 1]!,
-      b = soft[k]!;
-    if (a >= 0.5 || b < 0.5) continue;
-    const off = k - 1 + (0.5 - a) / (b - a) - steps;
-    if (best === undefined || Math.abs(off) < Math.abs(best)) best = off;
-  }
-  return best;
 }
 
 /** Points to each side that a point on paper is held against, and mm that it may lie off their line. */

@@ -1,4 +1,5 @@
 import type { Point } from '../../vector.js';
+import { type Colour, evenedFloor, logs, placeAt, softened } from './evened-floor.js';
 import { cellAt, type FloorMap } from './floor-map.js';
 import { type LightField, type LightSample, lightField } from './light-field.js';
 
@@ -9,6 +10,8 @@ export interface Unlikeness {
   readonly noise: number;
   /** The logarithms of a cell's channels over the ground's there. */
   readonly colour: (cell: number) => Colour;
+  /** The same of all cells, three figures each. */
+  readonly floor: Float32Array;
 }
 
 /** What is known of the floor before it is looked at. */
@@ -21,8 +24,6 @@ export interface FloorKnown {
   readonly codes: Uint8Array;
 }
 
-/** Of 255: added before the logarithm, so that noise of black cloth stays small. */
-const floorOfLog = 6;
 /** In logarithms: colours nearer than this are one colour in light evened by the sheets alone. */
 const oneColour = 0.14;
 /** Rounds of fitting the light to what is taken for ground: nearness to the ground's colour and degree of the field. */
@@ -36,8 +37,6 @@ const rounds = [
 const enoughWhite = 40;
 /** mm between the cells that light is fitted to. */
 const stride = 7;
-
-const logs = Float32Array.from({ length: 256 }, (_, v) => Math.log(v + floorOfLog));
 
 /**
  * Evens out the light, first by the white of the sheets, then by the ground itself, and tells how unlike the ground
@@ -72,16 +71,21 @@ export function unlikeGround(map: FloorMap, known: FloorKnown): Unlikeness | und
   }
   const alike = spread.map(s => apart(evened(s, field), colour)).filter(d => d < rounds.at(-1)!.near * 2);
   const noise = alike.sort((a, b) => a - b)[alike.length >> 1]!;
-  return { values: distances(map, soft, field), noise, colour: cell => evened(sample(cell), field) };
+  const floor = evenedFloor(map, soft, field);
+  const values = new Float32Array(map.from.length);
+  for (let cell = 0, k = 0; cell < values.length; cell++, k += 3)
+    values[cell] = Math.sqrt(floor[k]! ** 2 + floor[k + 1]! ** 2 + floor[k + 2]! ** 2);
+  return {
+    values,
+    noise,
+    colour: cell => [floor[3 * cell]!, floor[3 * cell + 1]!, floor[3 * cell + 2]!],
+    floor,
+  };
 }
 
-/** Logarithms of red, green and blue. */
-export type Colour = readonly [number, number, number];
-
-const placeOf = ({ width, height }: FloorMap, cell: number): { readonly x: number; readonly y: number } => {
-  const size = Math.max(width, height) / 2;
-  const row = Math.floor(cell / width);
-  return { x: (cell - row * width - width / 2) / size, y: (row - height / 2) / size };
+const placeOf = (map: FloorMap, cell: number): { readonly x: number; readonly y: number } => {
+  const row = Math.floor(cell / map.width);
+  return placeAt(map, cell - row * map.width, row);
 };
 
 const evened = ({ x, y, log }: LightSample, field: LightField): Colour => [
@@ -123,68 +127,3 @@ function spreadSamples(
     }
   return out;
 }
-
-/** Each cell with its eight neighbours, that noise counts for less. */
-function softened({ width, height, rgb }: FloorMap): Uint8Array {
-  const across = new Uint16Array(rgb.length),
-    out = new Uint8Array(rgb.length);
-  const row = 3 * width;
-  for (let k = 3; k < rgb.length - 3; k++) across[k] = rgb[k - 3]! + rgb[k]! + rgb[k + 3]!;
-  for (let k = row; k < rgb.length - row; k++)
-    out[k] = (across[k - row]! + across[k]! + across[k + row]! + 4) / 9;
-  for (let k = 0; k < row; k++) {
-    out[k] = rgb[k]!;
-    out[rgb.length - 1 - k] = rgb[rgb.length - 1 - k]!;
-  }
-  for (let j = 1; j < height - 1; j++)
-    for (let c = 0; c < 3; c++) {
-      out[j * row + c] = rgb[j * row + c]!;
-      out[j * row + row - 3 + c] = rgb[j * row + row - 3 + c]!;
-    }
-  return out;
-}
-
-/** Cells between the nodes that the field is worked out at; between them it is taken as straight. */
-const nodes = 16;
-
-function distances(map: FloorMap, soft: Uint8Array, field: LightField): Float32Array {
-  const { width, height } = map;
-  const across = Math.ceil(width / nodes) + 1,
-    down = Math.ceil(height / nodes) + 1;
-  const grid = [0, 1, 2].map(channel =>
-    Float32Array.from({ length: across * down }, (_, k) => {
-      const j = Math.floor(k / across);
-      const { x, y } = placeAt(map, (k - j * across) * nodes, j * nodes);
-      return field.at(x, y, channel);
-    }),
-  );
-  const values = new Float32Array(width * height);
-  for (let j = 0, cell = 0; j < height; j++) {
-    const v = j / nodes,
-      top = Math.floor(v),
-      b = v - top;
-    for (let i = 0; i < width; i++, cell++) {
-      if (map.from[cell] === 0) continue;
-      const u = i / nodes,
-        left = Math.floor(u),
-        a = u - left,
-        k = top * across + left;
-      let square = 0;
-      for (let c = 0; c < 3; c++) {
-        const g = grid[c]!;
-        const light =
-          (g[k]! * (1 - a) + g[k + 1]! * a) * (1 - b) +
-          (g[k + across]! * (1 - a) + g[k + across + 1]! * a) * b;
-        const d = logs[soft[3 * cell + c]!]! - light;
-        square += d * d;
-      }
-      values[cell] = Math.sqrt(square);
-    }
-  }
-  return values;
-}
-
-const placeAt = (map: FloorMap, i: number, j: number): { readonly x: number; readonly y: number } => {
-  const size = Math.max(map.width, map.height) / 2;
-  return { x: (i - map.width / 2) / size, y: (j - map.height / 2) / size };
-};

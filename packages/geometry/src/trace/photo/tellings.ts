@@ -8,8 +8,9 @@ export interface PhotoTellings {
   'picture-too-small': { readonly picture: number; readonly width: number; readonly height: number };
   'pictures-share-no-sheets': { readonly picture: number };
   'ground-not-seen': NoFacts;
-  'no-piece-found': NoFacts;
-  'no-piece-on-scan': NoFacts;
+  /** `faint`: places where an edge was seen that is hardly to be told from the ground. */
+  'no-piece-found': { readonly faint: number };
+  'no-piece-on-scan': { readonly faint: number };
   'too-few-clicks': { readonly clicks: number };
   'click-outside': { readonly click: number };
   'no-line-between': { readonly from: number; readonly to: number };
@@ -24,7 +25,19 @@ export interface PhotoTellings {
   'picture-coarse': { readonly picture: number; readonly dotMm: number };
   'piece-cut-off': { readonly at: 'top' | 'right' | 'bottom' | 'left' };
   'piece-beyond-sheets': { readonly piece: string; readonly beyondMm: number };
+  /** Pieces found, of which their maker alone knows how many there were. */
+  'pieces-counted': { readonly pieces: number };
+  'piece-faint': { readonly piece: string };
+  /** Something hardly to be told from the ground, by where it lies in the first picture. */
+  'edge-faint': PlaceInPicture;
+  'floor-too-bright': { readonly sharePercent: number };
   'piece-touches-sheet': { readonly piece: string };
+}
+
+/** Where something lies in a picture, in thirds of it. */
+export interface PlaceInPicture {
+  readonly down: 'top' | 'middle' | 'bottom';
+  readonly across: 'left' | 'middle' | 'right';
 }
 
 export const refusal: RefusalOf<PhotoTellings> = anyRefusal;

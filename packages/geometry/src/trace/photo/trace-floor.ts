@@ -1,9 +1,13 @@
 import type { Path } from '../../path/path.js';
 import { distance, type Point } from '../../vector.js';
+import { clearlyUnlike } from './clearly-unlike.js';
 import { cornersOfOutline } from './corners.js';
 import { markCovered } from './covered-paper.js';
 import { edgeOfPatch, type FloorSeen } from './edge-of-patch.js';
-import { cellAt, dotAt } from './floor-map.js';
+import { isCalm } from './edge-shares.js';
+import { faintPatches } from './faint-patches.js';
+import { floorBlocks } from './floor-blocks.js';
+import { cellAt, dotAt, type FloorMap } from './floor-map.js';
 import { type PlacedSheet, paper, rim } from './floor-of-sheets.js';
 import type { Unlikeness } from './ground.js';
 import { edgesOfOutline } from './outline-edges.js';
@@ -15,6 +19,8 @@ export interface TracedOutline {
   readonly edges: readonly Path[];
   /** The traced points that the edges were fitted to. */
   readonly points: readonly Point[];
+  /** Whether its edge is clear against the ground all round; else it is less true. */
+  readonly isClear: boolean;
   readonly area: number;
   /** mm² of it that lie on sheets. */
   readonly onPaper: number;
@@ -24,6 +30,8 @@ export interface TracedOutline {
 export interface FloorTraced {
   readonly outlines: readonly TracedOutline[];
   readonly cutOff: readonly Patch[];
+  /** Where edges were seen that close round nothing. */
+  readonly loose: readonly Point[];
 }
 
 /** mm². Smaller patches are crumbs, pins, thread. */
@@ -42,30 +50,42 @@ export function traceFloor(
   sheets: readonly PlacedSheet[],
   unlike: Unlikeness,
 ): FloorTraced {
-  const limit = Math.max(leastDifference, overNoise * unlike.noise);
-  const marked = new Uint8Array(unlike.values.length);
-  for (let k = 0; k < marked.length; k++)
-    if (unlike.values[k]! > limit && floor.codes[k] === 0 && floor.map.from[k] !== 0) marked[k] = 1;
-  markCovered(floor.map, sheets, unlike, floor.codes, marked);
-  const patches = patchesOf(floor.map, marked, floor.codes, leastArea).filter(
+  const { map, codes, shots } = floor;
+  const marked = clearlyUnlike(floor, unlike, Math.max(leastDifference, overNoise * unlike.noise));
+  const { cells, loose } = faintPatches(map, floorBlocks(map, unlike.floor, codes, marked));
+  const faint = new Set(cells);
+  for (const cell of cells) marked[cell] = 1;
+  markCovered(map, sheets, unlike, codes, marked);
+  const patches = patchesOf(map, marked, codes, leastArea).filter(
     patch => isBroad(patch) && !isRim(floor, patch),
   );
-  const soft = softMm + softDots * Math.min(...floor.shots.map(dotAt));
-  const outlines = patches
-    .filter(p => !p.cutOff)
-    .flatMap(patch => {
-      const points = edgeOfPatch(floor, patch.ring);
-      if (points.length === 0) return [];
-      return [
-        {
-          edges: edgesOfOutline(points, cornersOfOutline(points, soft)),
-          points,
-          area: patch.area,
-          onPaper: patch.onPaper,
-        },
-      ];
-    });
-  return { outlines, cutOff: patches.filter(p => p.cutOff) };
+  const soft = softMm + softDots * Math.min(...shots.map(dotAt));
+  const found = patches
+    .filter(patch => !patch.cutOff)
+    .map(patch => ({ patch, ...edgeOfPatch(floor, patch.ring, isFaint(map, faint, patch)) }));
+  return {
+    outlines: found.flatMap(({ patch: { area, onPaper }, points, noise }) =>
+      points.length === 0
+        ? []
+        : [
+            {
+              edges: edgesOfOutline(points, cornersOfOutline(points, soft)),
+              points,
+              isClear: isCalm(noise),
+              area,
+              onPaper,
+            },
+          ],
+    ),
+    cutOff: patches.filter(p => p.cutOff),
+    loose: [...loose, ...found.flatMap(({ patch, points }) => (points.length === 0 ? [patch.ring[0]!] : []))],
+  };
+}
+
+/** Whether a patch is one that was found by its edge alone: its ring begins at the upper left corner of a cell of it. */
+function isFaint(map: FloorMap, faint: ReadonlySet<number>, { ring: [first] }: Patch): boolean {
+  const half = map.cell / 2;
+  return faint.has(cellAt(map, { x: first!.x + half, y: first!.y + half }));
 }
 
 /** mm. Patches narrower than this in the mean are threads, seams of a floor, rims of shadows. */

@@ -12,6 +12,7 @@ import { inkMap } from './ink-map.js';
 import type { Patch } from './patches.js';
 import { greyOf, type Picture } from './picture.js';
 import { inTone } from './read-target.js';
+import { faintFindings } from './seen-faintly.js';
 import { type PrintedStretch, sameSheet, seenSheets } from './seen-sheets.js';
 import { type SeenPicture, type Solution, solved } from './solve.js';
 import { paperCorners } from './target-sheet.js';
@@ -84,8 +85,9 @@ export function tracePhotos(pictures: readonly Picture[], options: PhotoOptions 
     shots,
     sheets.flatMap(({ sheet, at }) => paperCorners(sheet.paper, mapOf(at))),
   );
-  const { pieces, cutOff } = piecesOn({ map, shots, sheets, known: floorOfSheets(map, sheets) }, at, onStage);
-  if (pieces.length === 0) throw refusal('no-piece-found', {});
+  const floor = { map, shots, sheets, known: floorOfSheets(map, sheets) };
+  const { pieces, cutOff, loose } = piecesOn(floor, at, onStage);
+  if (pieces.length === 0) throw refusal('no-piece-found', { faint: loose.length });
   const { residualMm, worstMm } = truthOf(solution, shots);
   return {
     pieces,
@@ -97,6 +99,7 @@ export function tracePhotos(pictures: readonly Picture[], options: PhotoOptions 
     findings: [
       ...truthFindings(solution, shots, pieces),
       ...cutOff.map(patch => cutOffFinding(patch, shots)),
+      ...(at ? [] : faintFindings(pieces, loose, floor)),
     ],
   };
 }
@@ -113,7 +116,11 @@ export function piecesOn(
   { map, shots, sheets, known }: Measured,
   at: PhotoOptions['at'],
   onStage: (stage: TraceStage) => void,
-): { readonly pieces: readonly TracedPiece[]; readonly cutOff: readonly Patch[] } {
+): {
+  readonly pieces: readonly TracedPiece[];
+  readonly cutOff: readonly Patch[];
+  readonly loose: readonly Point[];
+} {
   if (at) {
     onStage('outlines');
     const ink = inkMap(map);
@@ -124,13 +131,13 @@ export function piecesOn(
         clicks.map((click, i) => onFloor(shots[0]!, map, click, i + 1)),
       ),
     );
-    return { pieces: namedPieces(outlines), cutOff: [] };
+    return { pieces: namedPieces(outlines), cutOff: [], loose: [] };
   }
   const unlike = unlikeGround(map, known);
   if (!unlike) throw refusal('ground-not-seen', {});
   onStage('outlines');
-  const { outlines, cutOff } = traceFloor({ map, shots, codes: known.codes }, sheets, unlike);
-  return { pieces: namedPieces(outlines), cutOff };
+  const { outlines, cutOff, loose } = traceFloor({ map, shots, codes: known.codes }, sheets, unlike);
+  return { pieces: namedPieces(outlines), cutOff, loose };
 }
 
 function onFloor({ view }: TonedShot, map: FloorMap, click: Point, number: number): Point {

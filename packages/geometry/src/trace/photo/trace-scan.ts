@@ -1,6 +1,7 @@
 import { flatView, groundAtRim } from './flat-shot.js';
 import { floorMap } from './floor-map.js';
 import type { Picture } from './picture.js';
+import { faintFindings } from './seen-faintly.js';
 import { finding, refusal } from './tellings.js';
 import { type PhotoOptions, type PhotoTrace, piecesOn } from './trace-photo.js';
 
@@ -35,8 +36,8 @@ export function traceScan(picture: Picture, options: ScanOptions): PhotoTrace {
   );
   const map = floorMap(shots, corners);
   const known = groundAtRim(map, picture, dotsToMm);
-  const { pieces, cutOff } = piecesOn({ map, shots, sheets: [], known }, at, onStage);
-  if (pieces.length === 0) throw refusal('no-piece-on-scan', {});
+  const { pieces, cutOff, loose } = piecesOn({ map, shots, sheets: [], known }, at, onStage);
+  if (pieces.length === 0) throw refusal('no-piece-on-scan', { faint: loose.length });
   return {
     pieces,
     dotMm: 1 / dotsToMm,
@@ -45,6 +46,7 @@ export function traceScan(picture: Picture, options: ScanOptions): PhotoTrace {
     findings: [
       finding('note', 'scan-scale', {}, { dotsToMm }),
       ...(cutOff.length > 0 ? [finding('warning', 'scan-cuts-off', {}, { pieces: cutOff.length })] : []),
+      ...(at ? [] : faintFindings(pieces, loose, { map, shots, known })),
     ],
   };
 }

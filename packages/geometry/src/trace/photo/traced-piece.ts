@@ -14,6 +14,8 @@ export interface TracedPiece {
   readonly points: readonly Point[];
   /** mm² of it that lie on sheets, where its edge is harder to see. */
   readonly onPaper: number;
+  /** Whether its edge is clear against the ground all round; else it is less true. */
+  readonly isClear: boolean;
 }
 
 /** mm: pieces whose tops differ by less stand in one row. */
@@ -28,11 +30,12 @@ export function namedPieces(outlines: readonly TracedOutline[]): readonly Traced
   return outlines
     .map(outline => ({ outline, at: corner(outline.points) }))
     .sort((a, b) => Math.round(a.at.y / row) - Math.round(b.at.y / row) || a.at.x - b.at.x)
-    .map(({ outline: { edges, points, onPaper } }, i) => ({
+    .map(({ outline: { edges, points, onPaper, isClear } }, i) => ({
       name: `piece-${i + 1}`,
       edges: fromUpperLeft(edges),
       points,
       onPaper,
+      isClear,
     }));
 }
 

@@ -1,4 +1,4 @@
-import type { PhotoTellings } from '@paperhinge/geometry/sayings';
+import type { PhotoTellings, PlaceInPicture } from '@paperhinge/geometry/sayings';
 import type { Tellings } from '../catalogue.js';
 
 export const photo: Tellings<PhotoTellings> = {
@@ -29,14 +29,19 @@ export const photo: Tellings<PhotoTellings> = {
     remedy:
       'Lay the pieces on a plain ground of another colour, with some of it to be seen round every sheet.',
   }),
-  'no-piece-found': () => ({
-    message: 'The sheets were found, but no piece beside them.',
-    remedy: 'Lay the pieces on a plain ground of another colour, clear of the sheets.',
+  'no-piece-found': ({ faint }) => ({
+    message:
+      faint === 0
+        ? 'The sheets were found, but no piece beside them.'
+        : 'The sheets were found; what lies beside them can hardly be told from the ground, and no piece was traced.',
+    remedy: 'Lay a sheet of another colour under the pieces, clear of the sheets, and photograph again.',
   }),
-  'no-piece-on-scan': () => ({
-    message: 'No piece was found in the scan.',
-    remedy:
-      'Lay the pieces on a plain ground of another colour; for lines drawn on paper, give their corners.',
+  'no-piece-on-scan': ({ faint }) => ({
+    message:
+      faint === 0
+        ? 'No piece was found in the scan.'
+        : 'What lies there can hardly be told from the ground; no piece was traced in the scan.',
+    remedy: 'Lay a sheet of another colour behind the pieces; for lines drawn on paper, give their corners.',
   }),
   'too-few-clicks': ({ clicks }) => ({
     message: `${clicks === 1 ? '1 corner goes' : `${clicks} corners go`} round no piece.`,
@@ -94,11 +99,35 @@ export const photo: Tellings<PhotoTellings> = {
     message: `${say.written(piece)} reaches ${say.length(beyondMm)} beyond the sheets, where the picture is measured less truly.`,
     remedy: 'Lay a sheet beyond that end of the piece.',
   }),
+  'pieces-counted': ({ pieces }) => ({
+    message: `${pieces === 1 ? '1 piece was' : `${pieces} pieces were`} found.`,
+    remedy:
+      'If more lie there, lay a sheet of another colour under those that are missing and photograph again.',
+  }),
+  'piece-faint': ({ piece }, say) => ({
+    message: `${say.written(piece)} can hardly be told from the ground; its outline may be off by more than half a millimetre, its corners by more.`,
+    remedy: 'Lay a sheet of another colour under it, much lighter or darker, and photograph again.',
+  }),
+  'edge-faint': place => ({
+    message: `Something ${spot(place)} of the picture can hardly be told from the ground. It was left out.`,
+    remedy: 'If it is a piece, lay a sheet of another colour under it and photograph again.',
+  }),
+  'floor-too-bright': ({ sharePercent }, say) => ({
+    message: `${say.number(sharePercent, 0)} % of the picture is so bright that nothing can be told from anything there.`,
+    remedy: 'Photograph again without flash and out of the sun, with the camera set darker.',
+  }),
   'piece-touches-sheet': ({ piece }, say) => ({
     message: `${say.written(piece)} lies on a sheet; its outline there is less sure.`,
     remedy: 'Lay the sheets clear of the pieces.',
   }),
 };
+
+const spot = ({ down, across }: PlaceInPicture): string =>
+  down === 'middle'
+    ? across === 'middle'
+      ? 'in the middle'
+      : `at the ${across}`
+    : `at the ${down} ${across === 'middle' ? '' : across}`.trim();
 
 /** Small lengths of a picture are millimetres in any unit: no ruler shows them. */
 const fine = (mm: number, number: (value: number, decimals: number) => string): string =>

@@ -1,4 +1,4 @@
-import type { PhotoTellings } from '@paperhinge/geometry/sayings';
+import type { PhotoTellings, PlaceInPicture } from '@paperhinge/geometry/sayings';
 import type { Tellings } from '../catalogue.js';
 
 export const photo: Tellings<PhotoTellings> = {
@@ -30,14 +30,21 @@ export const photo: Tellings<PhotoTellings> = {
     remedy:
       'Legen Sie die Teile auf einen einfarbigen Grund anderer Farbe, der um jedes Messblatt zu sehen ist.',
   }),
-  'no-piece-found': () => ({
-    message: 'Die Messblätter wurden gefunden, aber kein Schnittteil daneben.',
-    remedy: 'Legen Sie die Teile auf einen einfarbigen Grund anderer Farbe, frei von den Messblättern.',
-  }),
-  'no-piece-on-scan': () => ({
-    message: 'Auf dem Scan wurde kein Schnittteil gefunden.',
+  'no-piece-found': ({ faint }) => ({
+    message:
+      faint === 0
+        ? 'Die Messblätter wurden gefunden, aber kein Schnittteil daneben.'
+        : 'Die Messblätter wurden gefunden; was daneben liegt, hebt sich kaum vom Grund ab, und kein Teil wurde abgenommen.',
     remedy:
-      'Legen Sie die Teile auf einen einfarbigen Grund anderer Farbe; für gezeichnete Linien geben Sie die Ecken an.',
+      'Legen Sie ein Blatt anderer Farbe unter die Teile, frei von den Messblättern, und fotografieren Sie noch einmal.',
+  }),
+  'no-piece-on-scan': ({ faint }) => ({
+    message:
+      faint === 0
+        ? 'Auf dem Scan wurde kein Schnittteil gefunden.'
+        : 'Was auf dem Scan liegt, hebt sich kaum vom Grund ab; kein Teil wurde abgenommen.',
+    remedy:
+      'Legen Sie ein Blatt anderer Farbe hinter die Teile; für gezeichnete Linien geben Sie die Ecken an.',
   }),
   'too-few-clicks': ({ clicks }) => ({
     message: `${clicks === 1 ? '1 Ecke umschließt' : `${clicks} Ecken umschließen`} kein Teil.`,
@@ -95,12 +102,38 @@ export const photo: Tellings<PhotoTellings> = {
     message: `${say.written(piece)} reicht ${say.length(beyondMm)} über die Messblätter hinaus, wo das Bild ungenauer gemessen ist.`,
     remedy: 'Legen Sie ein Messblatt jenseits dieses Endes.',
   }),
+  'pieces-counted': ({ pieces }) => ({
+    message: `${pieces === 1 ? '1 Teil wurde' : `${pieces} Teile wurden`} gefunden.`,
+    remedy:
+      'Liegen mehr da, legen Sie unter die fehlenden ein Blatt anderer Farbe und fotografieren Sie noch einmal.',
+  }),
+  'piece-faint': ({ piece }, say) => ({
+    message: `${say.written(piece)} hebt sich kaum vom Grund ab; der Umriss kann mehr als einen halben Millimeter danebenliegen, seine Ecken weiter.`,
+    remedy:
+      'Legen Sie ein Blatt anderer Farbe darunter, viel heller oder dunkler, und fotografieren Sie noch einmal.',
+  }),
+  'edge-faint': place => ({
+    message: `${spot(place)} hebt sich etwas kaum vom Grund ab. Es wurde weggelassen.`,
+    remedy:
+      'Ist es ein Schnittteil, legen Sie ein Blatt anderer Farbe darunter und fotografieren Sie noch einmal.',
+  }),
+  'floor-too-bright': ({ sharePercent }, say) => ({
+    message: `${say.number(sharePercent, 0)} % des Bildes sind so hell, dass sich dort nichts mehr unterscheiden lässt.`,
+    remedy:
+      'Fotografieren Sie noch einmal ohne Blitz und nicht in der Sonne, mit dunkler eingestellter Kamera.',
+  }),
   'piece-touches-sheet': ({ piece }, say) => ({
     message: `${say.written(piece)} liegt auf einem Messblatt; der Umriss ist dort weniger sicher.`,
     remedy: 'Legen Sie die Messblätter frei von den Teilen.',
   }),
 };
 
+const rows = { top: 'Oben', middle: '', bottom: 'Unten' } as const;
+const columns = { left: 'links', middle: '', right: 'rechts' } as const;
+const spot = ({ down, across }: PlaceInPicture): string => {
+  const words = `${rows[down]} ${columns[across]} im Bild`.trim();
+  return words === 'im Bild' ? 'In der Bildmitte' : `${words[0]!.toUpperCase()}${words.slice(1)}`;
+};
 const sides = { top: 'oberen', right: 'rechten', bottom: 'unteren', left: 'linken' } as const;
 const fine = (mm: number, number: (value: number, decimals: number) => string): string =>
   `${number(mm, 2)} mm`;
