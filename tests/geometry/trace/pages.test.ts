@@ -103,6 +103,16 @@ describe('pages of a pattern in tiles', () => {
     expect(areas[0]).toBeCloseTo(area, 4);
   });
 
+  test.each([0, 10, 12])('that nobody tells of are laid so that lines run on, overlap %i mm', overlap => {
+    const { areas, findings } = found(pages({ clipped: true, overlap }));
+    expect(areas).toHaveLength(1);
+    expect(Math.abs(areas[0]! / area - 1)).toBeLessThan(1e-6);
+    expect(findings.at(-1)).toMatchObject({
+      code: 'pages-laid-by-themselves',
+      figures: { overlapMm: overlap },
+    });
+  });
+
   test('are moved so that lines run on across the joins, and say how truly', () => {
     const off = (i: number): Point =>
       i === 0 ? { x: 0, y: 0 } : { x: 1.2 * Math.sin(7 * i), y: 1.2 * Math.cos(5 * i) };
@@ -115,7 +125,9 @@ describe('pages of a pattern in tiles', () => {
   });
 
   test('that nothing tells how they lie are refused, with what to say', () => {
-    const refused = refusalOf(() => joinedPages(pages({ clipped: true })));
+    // Of eight pages two far from one another: no line runs on.
+    const eight = pages({ clipped: true });
+    const refused = refusalOf(() => joinedPages([eight[0]!, eight[6]!]));
     expect(refused.code).toBe('pages-not-joined');
     expect(refused.remedy).toContain('--columns');
     const scan: DrawnPage = {

@@ -25,6 +25,15 @@ export interface DrawingTellings {
     readonly residualMm: number;
     readonly worstMm: number;
   };
+  'pages-laid-by-themselves': {
+    readonly pages: number;
+    readonly by: 'marks' | 'lines';
+    readonly columns: number;
+    readonly overlapMm: number;
+    readonly joins: number;
+    readonly residualMm: number;
+    readonly worstMm: number;
+  };
   'pages-of-one-sheet': { readonly pages: number; readonly others: number };
   'no-test-square': NoFacts;
   'test-square-true': { readonly saidMm: number };

@@ -15,8 +15,9 @@ export interface Laid {
   /** mm: root mean square of how far lines that run on across a join miss one another, once the pages are moved to fit. */
   readonly residualMm: number;
   readonly worstMm: number;
-  /** Ends at joins that run on. */
+  /** Places where a line runs on across a join, and ends of lines at pages' edges, two of which make a place. */
   readonly joins: number;
+  readonly ends: number;
 }
 
 /** mm: an end this near to its window's edge was cut off there. */
@@ -34,26 +35,57 @@ export function laidInGrid(pages: readonly DrawnPage[], { columns, overlap }: Gr
   const windows = pages.map(windowOf);
   const wide = Math.max(...windows.map(w => w.max.x - w.min.x)) - overlap,
     high = Math.max(...windows.map(w => w.max.y - w.min.y)) - overlap;
+  return laidAt(
+    pages,
+    pages.map((_, i) => ({ column: i % columns, row: Math.floor(i / columns) })),
+    { wide, high, overlap },
+  );
+}
+
+/** A place in rows and columns. */
+export interface GridPlace {
+  readonly column: number;
+  readonly row: number;
+}
+
+/** How far pages beside one another lie apart, and over one another, mm. */
+export interface GridSteps {
+  readonly wide: number;
+  readonly high: number;
+  readonly overlap: number;
+}
+
+/** Pages at their places in rows and columns, moved together until lines run on across the joins. */
+export function laidAt(
+  pages: readonly DrawnPage[],
+  places: readonly GridPlace[],
+  { wide, high, overlap }: GridSteps,
+): Laid {
+  const windows = pages.map(windowOf);
   const shifts = windows.map(
-    (window, i): Point => ({
-      x: (i % columns) * wide - window.min.x,
-      y: Math.floor(i / columns) * high - window.min.y,
+    ({ min }, i): Point => ({
+      x: places[i]!.column * wide - min.x,
+      y: places[i]!.row * high - min.y,
     }),
   );
-  const half = overlap / 2;
   const own = pages.map((page, i): DrawnPage => {
-    if (half === 0) return page;
+    const { column, row } = places[i]!;
+    const isThere = (c: number, r: number): boolean =>
+      places.some(other => other.column === c && other.row === r);
     // What two pages both show is taken from each up to the middle of it.
-    const { min, max } = windows[i]!;
-    const at = { column: i % columns, row: Math.floor(i / columns) };
+    const { min, max } = windows[i]!,
+      half = overlap / 2;
     const window = {
-      min: { x: min.x + (at.column > 0 ? half : 0), y: min.y + (at.row > 0 ? half : 0) },
+      min: {
+        x: min.x + (isThere(column - 1, row) ? half : 0),
+        y: min.y + (isThere(column, row - 1) ? half : 0),
+      },
       max: {
-        x: max.x - (at.column < columns - 1 ? half : 0),
-        y: max.y - ((at.row + 1) * columns < pages.length ? half : 0),
+        x: max.x - (isThere(column + 1, row) ? half : 0),
+        y: max.y - (isThere(column, row + 1) ? half : 0),
       },
     };
-    return { ...page, window, drawing: cutTo(page.drawing, window) };
+    return page.cuts === true || half > 0 ? { ...page, window, drawing: cutTo(page.drawing, window) } : page;
   });
   const ends = own.map((page, i) => endsAtEdge(page, page.window ?? windows[i]!));
   const pairs = runningOn(ends, shifts);
@@ -75,6 +107,7 @@ export function laidInGrid(pages: readonly DrawnPage[], { columns, overlap }: Gr
       misses.length === 0 ? 0 : Math.sqrt(misses.reduce((sum, miss) => sum + miss * miss, 0) / misses.length),
     worstMm: Math.max(0, ...misses),
     joins: misses.length,
+    ends: ends.flat().length,
   };
 }
 

@@ -2,7 +2,9 @@ import type { Finding } from '../../telling.js';
 import { leastSeen } from '../../tolerance.js';
 import type { ForeignDrawing } from '../drawing/drawing.js';
 import { finding, refusal } from '../drawing/tellings.js';
+import { withoutFurniture } from './furniture.js';
 import { laidInGrid } from './grid.js';
+import { laidByThemselves } from './laid-by-themselves.js';
 import type { DrawnPage, GridWishes } from './page.js';
 import { oneSheet } from './same-sheet.js';
 import { testSquareOf } from './test-square.js';
@@ -17,8 +19,8 @@ export interface JoinedPages {
 
 /**
  * The pages of a pattern printed in tiles as one drawing: by the lines that stand on several of them, where each page
- * is a window onto the whole sheet; else laid in the grid that is told, and moved so that lines run on across the
- * joins. One page is its own drawing. The test square is found and measured.
+ * is a window onto the whole sheet; else laid in the grid that is told, or by their own frames, letters and lines that
+ * run on, and moved so that lines run on across the joins. One page is its own drawing. The test square is found and measured.
  *
  * @throws PatternError `pages-without-lines` for scans and pages of words; `pages-not-joined` where nothing tells how
  *   they lie
@@ -39,8 +41,9 @@ export function joinedPages(pages: readonly DrawnPage[], grid?: GridWishes): Joi
     );
     return { drawing, residualMm, worstMm, findings: [...square, told] };
   }
-  const sheet = oneSheet(drawn);
-  if (!sheet) throw refusal('pages-not-joined', { pages: drawn.length });
+  const sheet = oneSheet(withoutFurniture(drawn));
+  // Blank pages keep their places, unless the others lie as if they had none.
+  if (!sheet) return bySelves(pages, drawn, square);
   const { drawing, pages: used, worstMm } = sheet;
   return {
     drawing,
@@ -50,6 +53,24 @@ export function joinedPages(pages: readonly DrawnPage[], grid?: GridWishes): Joi
       ...square,
       finding('note', 'pages-of-one-sheet', {}, { pages: used, others: pages.length - used }),
     ],
+  };
+}
+
+/** Pages laid by their frames and letters, or by the lines that run on. @throws PatternError `pages-not-joined` */
+function bySelves(
+  pages: readonly DrawnPage[],
+  drawn: readonly DrawnPage[],
+  square: readonly Finding[],
+): JoinedPages {
+  const laid = laidByThemselves(pages) ?? laidByThemselves(drawn);
+  if (!laid) throw refusal('pages-not-joined', { pages: drawn.length });
+  const { drawing, residualMm, worstMm, joins, by, columns, overlapMm } = laid;
+  const how = { pages: pages.length, by, columns, overlapMm, joins, residualMm, worstMm };
+  return {
+    drawing,
+    residualMm,
+    worstMm,
+    findings: [...square, finding(worstMm > 1 ? 'warning' : 'note', 'pages-laid-by-themselves', {}, how)],
   };
 }
 

@@ -8,6 +8,8 @@ export interface DrawnPage {
   readonly height: number;
   /** The part of it that shows the pattern, where what is drawn is cut off at it. */
   readonly window?: Box;
+  /** The window is a frame that is drawn: what reaches beyond it is cut off at it. */
+  readonly cuts?: true;
 }
 
 /** How pages are laid where nothing on them tells. Lengths in mm. */

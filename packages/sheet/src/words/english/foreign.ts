@@ -65,6 +65,10 @@ export const foreign: Tellings<DrawingTellings> = {
     message: `${pages} pages laid in rows; ${count(joins, 'line runs', 'lines run')} on across joins, to within ${say.number(residualMm, 2)} mm (at worst ${say.number(worstMm, 2)} mm).`,
     remedy: 'If that is too much, look at the columns and the overlap again.',
   }),
+  'pages-laid-by-themselves': ({ pages, by, columns, overlapMm, joins, residualMm, worstMm }, say) => ({
+    message: `${pages} pages laid ${by === 'marks' ? 'by the letters at their edges' : 'so that their lines run on'}, ${columns} in a row${overlapMm > 0 ? `, ${say.number(overlapMm, 1)} mm over one another` : ''}; ${count(joins, 'line runs', 'lines run')} on across joins, to within ${say.number(residualMm, 2)} mm (at worst ${say.number(worstMm, 2)} mm).`,
+    remedy: 'If that is not how they lie, say it: --columns 4 --overlap 10 mm.',
+  }),
   'pages-of-one-sheet': ({ pages, others }) => ({
     message: `${pages} pages are windows onto one sheet, and were joined by the lines that they share${others > 0 ? `; ${count(others, 'other page was', 'other pages were')} left out` : ''}.`,
     remedy: 'Nothing to do, unless a piece is missing.',

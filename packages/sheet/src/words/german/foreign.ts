@@ -70,6 +70,10 @@ export const foreign: Tellings<DrawingTellings> = {
     message: `${pages} Seiten in Reihen gelegt; ${count(joins, 'Linie läuft', 'Linien laufen')} über Stöße weiter, auf ${say.number(residualMm, 2)} mm genau (schlimmstenfalls ${say.number(worstMm, 2)} mm).`,
     remedy: 'Ist das zu viel, prüfen Sie Spalten und Überlappung.',
   }),
+  'pages-laid-by-themselves': ({ pages, by, columns, overlapMm, joins, residualMm, worstMm }, say) => ({
+    message: `${pages} Seiten ${by === 'marks' ? 'nach den Buchstaben an ihren Rändern' : 'so gelegt, dass ihre Linien weiterlaufen'}${by === 'marks' ? ' gelegt' : ''}, ${columns} in der Reihe${overlapMm > 0 ? `, ${say.number(overlapMm, 1)} mm übereinander` : ''}; ${count(joins, 'Linie läuft', 'Linien laufen')} über Stöße weiter, auf ${say.number(residualMm, 2)} mm genau (schlimmstenfalls ${say.number(worstMm, 2)} mm).`,
+    remedy: 'Liegen sie anders, sagen Sie es: --columns 4 --overlap 10 mm.',
+  }),
   'pages-of-one-sheet': ({ pages, others }) => ({
     message: `${pages} Seiten sind Fenster auf ein Blatt und wurden nach ihren gemeinsamen Linien verbunden${others > 0 ? `; ${count(others, 'andere Seite blieb', 'andere Seiten blieben')} weg` : ''}.`,
     remedy: 'Nichts zu tun, wenn kein Teil fehlt.',

@@ -1,0 +1,96 @@
+import type { Box } from '../../curve/bounds.js';
+import { boundsOfPath } from '../../path/bounds.js';
+import { framed } from './frames.js';
+import { withoutFurniture } from './furniture.js';
+import { type GridPlace, type Laid, laidAt } from './grid.js';
+import { placesByMarks } from './marks.js';
+import type { DrawnPage } from './page.js';
+
+/** Pages laid by what is on them. */
+export interface LaidByThemselves extends Laid {
+  readonly by: 'marks' | 'lines';
+  readonly columns: number;
+  readonly overlapMm: number;
+}
+
+/** mm: overlaps that are common: none, and strips to glue in mm and in inches. */
+const overlaps = [0, 5, 6.35, 8, 10, 12, 12.7, 15, 19.05, 20, 25.4] as const;
+/** More pages are not tried in every number of columns. */
+const mostPages = 60;
+/** Of the lines that end at pages' edges: so many run on, where pages lie as they should; and mm that they miss. */
+const mostEnds = 0.55,
+  mostMiss = 1;
+/** Fewer joins may be chance, as may another way to lay them that is nearly as good. */
+const fewestJoins = 2,
+  clearly = 0.88;
+
+/**
+ * Pages laid by their own frames, where they have any: by the letters at their edges, else in the number of columns, by
+ * row or by column, and with the overlap, with which most lines run on from page to page. `undefined` where none does,
+ * or several do as well.
+ */
+export function laidByThemselves(pages: readonly DrawnPage[]): LaidByThemselves | undefined {
+  const own = withoutFurniture(framed(pages));
+  const places = placesByMarks(own);
+  if (places) {
+    const laid = bestOf(own, [places]);
+    return laid && { ...laid, by: 'marks' };
+  }
+  if (own.length > mostPages) return undefined;
+  const laid = bestOf(own, ways(own.length));
+  return laid && { ...laid, by: 'lines' };
+}
+
+/** Every way to lay so many pages in full columns and rows, the last row or column as it comes. */
+function ways(count: number): readonly (readonly GridPlace[])[] {
+  const numbers = Array.from({ length: count }, (_, i) => i);
+  return numbers.flatMap(i => {
+    const columns = i + 1;
+    const byRow = numbers.map(k => ({ column: k % columns, row: Math.floor(k / columns) }));
+    // In columns from the top down; one row or one column is the same both ways.
+    const byColumn = byRow.map(({ column, row }) => ({ column: row, row: column }));
+    return columns === 1 || columns === count ? [byRow] : [byRow, byColumn];
+  });
+}
+
+function bestOf(
+  pages: readonly DrawnPage[],
+  all: readonly (readonly GridPlace[])[],
+): Omit<LaidByThemselves, 'by'> | undefined {
+  const boxes = pages.map(page => page.window ?? boxOf(page));
+  const [wide, high] = [
+    Math.max(...boxes.map(({ min, max }) => max.x - min.x)),
+    Math.max(...boxes.map(({ min, max }) => max.y - min.y)),
+  ];
+  const tried = all.flatMap(places =>
+    overlaps.map(overlapMm => {
+      const steps = { wide: wide - overlapMm, high: high - overlapMm, overlap: overlapMm };
+      const laid = laidAt(pages, places, steps);
+      const columns = 1 + Math.max(...places.map(p => p.column));
+      return { ...laid, columns, overlapMm, places };
+    }),
+  );
+  // Joins alone would favour small overlaps, which cut more lines: the share that run on and how truly tell.
+  const score = ({ joins, ends, residualMm }: Laid): number =>
+    ends === 0 ? 0 : ((2 * joins) / ends) * Math.exp(-residualMm);
+  const [best, ...others] = [...tried].sort((a, b) => score(b) - score(a));
+  const second = others.find(({ places }) => places !== best!.places);
+  const isClear =
+    best !== undefined &&
+    best.joins >= fewestJoins &&
+    2 * best.joins >= mostEnds * best.ends &&
+    best.residualMm <= mostMiss &&
+    (!second || score(second) < clearly * score(best));
+  // Letters say where pages lie even if no line crosses a join.
+  return best && (isClear || all.length === 1) ? best : undefined;
+}
+
+function boxOf({ drawing, width, height }: DrawnPage): Box {
+  const boxes = drawing.lines.map(({ path }) => boundsOfPath(path));
+  return boxes.length === 0
+    ? { min: { x: 0, y: 0 }, max: { x: width, y: height } }
+    : {
+        min: { x: Math.min(...boxes.map(b => b.min.x)), y: Math.min(...boxes.map(b => b.min.y)) },
+        max: { x: Math.max(...boxes.map(b => b.max.x)), y: Math.max(...boxes.map(b => b.max.y)) },
+      };
+}

@@ -1,0 +1,16 @@
+// What the tests use of pdfkit, which brings no types of its own.
+declare module 'pdfkit' {
+  export default class PDFDocument {
+    constructor(options: { readonly autoFirstPage: boolean });
+    on(event: 'data', listener: (part: Uint8Array) => void): this;
+    on(event: 'end', listener: (value?: unknown) => void): this;
+    addPage(options: { readonly size: readonly [number, number]; readonly margin: number }): this;
+    lineWidth(points: number): this;
+    moveTo(x: number, y: number): this;
+    lineTo(x: number, y: number): this;
+    stroke(): this;
+    fontSize(points: number): this;
+    text(text: string, x: number, y: number, options: { readonly lineBreak: boolean }): this;
+    end(): void;
+  }
+}
