@@ -1,4 +1,4 @@
-import { closeDart, divide, joinPieces, moveDart } from '@paperhinge/alter';
+import { closeDart, divide, draftCasing, joinPieces, moveDart } from '@paperhinge/alter';
 import {
   at,
   edgeNames,
@@ -8,6 +8,7 @@ import {
   type Piece,
   pathOf,
   pieceNamed,
+  polyline,
   validatePattern,
   walkSeams,
 } from '@paperhinge/geometry';
@@ -15,7 +16,7 @@ import { dartsOf, foldEdgeOf } from '@paperhinge/geometry/pattern';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
-import { toldDid, toldFinding } from '../../support/told.js';
+import { refusalOf, toldDid, toldFinding } from '../../support/told.js';
 import {
   anyBodice,
   areaOf,
@@ -240,4 +241,36 @@ describe('what is refused', () => {
 test('an edge keeps its path to the last digit on the part that has all of it', () => {
   const [kept] = parts(cut(patternOf(block())));
   expect(edgePath(kept, 'hem')).toEqual(edgePath(block(), 'hem'));
+});
+
+// Found by random sequences: a drawn line with a loop left a piece that crossed itself; without the loop it is cut.
+test('along a line that crosses itself nothing is cut', () => {
+  const through = (...places: readonly (readonly [number, number])[]) => ({
+    kind: 'style' as const,
+    name: 'loop',
+    path: polyline(...places.map(([x, y]) => at(x, y))),
+  });
+  const drawn = (line: ReturnType<typeof through>) =>
+    patternOf({ ...block(), lines: [...block().lines, line] });
+  const wish = { piece: 'block', name: 'yoke', line: 'loop' };
+  const looped = through([0, 100], [120, 100], [120, 60], [60, 60], [60, 130], [300, 90]);
+  expect(refusalOf(() => divide(drawn(looped), wish))).toMatchObject({
+    code: 'cut-crosses-itself',
+    remedy: 'Draw a line without a loop, or make what is cut off narrower.',
+  });
+  validatePattern(divide(drawn(through([0, 100], [120, 100], [300, 90])), wish).pattern);
+});
+
+// Found by random sequences: joined beside a dart, what was 0.05 mm off its mouth had nothing to bridge it.
+test('an edge that follows a dart begins where that ends, though it was joined some way off', () => {
+  const cased = draftCasing(patternOf(block()), {
+    name: 'casing',
+    along: [{ piece: 'block', edge: 'side-lower' }],
+    elastic: 5,
+    length: 5,
+    room: 5,
+    fabric: 'main',
+    allowance: 5,
+  }).pattern;
+  validatePattern(joinPieces(cased, { seam: cased.seams.at(-1)!.name, within: 5 }).pattern);
 });

@@ -1,6 +1,7 @@
 import { type Edge, type Finding, type Pattern, type Piece, pathLength } from '@paperhinge/geometry';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { angleBetween, subtract } from '@paperhinge/geometry/plane';
+import { selfCrossings } from '@paperhinge/geometry/regions';
 import type { Became } from '../became/became.js';
 import { laidAside } from '../derive/free-place.js';
 import type { Cut } from '../hinge/cut.js';
@@ -8,7 +9,7 @@ import type { CutPiece } from '../hinge/cut-piece.js';
 import { grainDirection } from '../hinge/grain-direction.js';
 import { cutApart } from '../hinge/sections.js';
 import { inTwo } from './in-two.js';
-import { finding } from './tellings.js';
+import { finding, refusal } from './tellings.js';
 import { usualAllowance } from './usual-allowance.js';
 
 /** What the part that is cut off is called, what the seam is, and mm of allowance on both its edges. */
@@ -31,7 +32,7 @@ export interface Divided {
  * Cuts a piece in two with a new seam between the parts. Nothing moves but that the part cut off is laid aside.
  * The names are free: `requireFreeForDivision`.
  * @param keeping tells which section keeps the piece's name
- * @throws PatternError those of `cutApart`
+ * @throws PatternError `cut-crosses-itself`; those of `cutApart`
  */
 export function dividedAlong(
   pattern: Pattern,
@@ -41,6 +42,9 @@ export function dividedAlong(
   keeping: (cutPiece: CutPiece) => number,
 ): Divided {
   const cutPiece = cutApart(piece, [cut]);
+  const where = { piece: piece.name };
+  if (selfCrossings(cutPiece.courses[0]!).length > 0)
+    throw refusal('cut-crosses-itself', { piece: where }, where);
   const fresh = newEdge(piece, cutPiece, seam, allowance);
   const { kept, off, became } = inTwo(cutPiece, keeping(cutPiece), name, fresh);
   const pieces = pattern.pieces.flatMap(p => (p === piece ? [kept] : [p]));

@@ -17,6 +17,7 @@ export interface DividingTellings {
   'division-end-unclear': { readonly piece: Thing };
 
   'band-too-wide': { readonly edge: Thing; readonly widthMm: number };
+  'cut-crosses-itself': { readonly piece: Thing };
   'cut-as-pair': { readonly piece: Thing; readonly count: number };
   'seam-not-of-two-edges': { readonly seam: Thing };
   'seam-of-one-piece': { readonly seam: Thing };

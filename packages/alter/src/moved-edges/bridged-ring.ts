@@ -5,14 +5,18 @@ import { pathsOfPart } from '@paperhinge/geometry/pattern';
 import { distance } from '@paperhinge/geometry/plane';
 import type { Item } from './composed.js';
 
-/** A ring whose gaps are closed: where an edge ends off what follows, it runs on straight to it. */
+/**
+ * A ring whose gaps are closed: where an edge ends off what follows, it runs on straight to it; after a dart or pleat the
+ * edge that follows begins where that ends.
+ */
 export function bridgedRing(items: readonly Item[]): readonly Item[] {
   return items.flatMap((item, i): readonly Item[] => {
     const next = items[(i + 1) % items.length]!;
     const from = pathEnd(pathsOf(item).at(-1)!),
       to = pathStart(pathsOf(next)[0]!);
-    if (item.type !== 'run' || distance(from, to) <= tolerances.joiningGap) return [item];
-    return [item, { type: 'run', edge: item.edge, path: pathOf(line(from, to)) }];
+    const beside = item.type === 'run' ? item : next;
+    if (beside.type !== 'run' || distance(from, to) <= tolerances.joiningGap) return [item];
+    return [item, { type: 'run', edge: beside.edge, path: pathOf(line(from, to)) }];
   });
 }
 

@@ -25,6 +25,10 @@ export const dividing: Tellings<DividingTellings> = {
     message: `A line ${say.length(widthMm)} inside ${say.thing(edge)} does not reach from one side of its piece to the other.`,
     remedy: 'Make the band narrower.',
   }),
+  'cut-crosses-itself': ({ piece }, say) => ({
+    message: `The line along which ${say.thing(piece)} would be cut crosses itself.`,
+    remedy: 'Draw a line without a loop, or make what is cut off narrower.',
+  }),
   'cut-as-pair': ({ piece, count }, say) => ({
     message: capital(`${say.thing(piece)} is no longer on the fold: it is cut ${count} times, as a pair.`),
     remedy: 'Nothing to do.',

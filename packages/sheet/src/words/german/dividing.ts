@@ -24,6 +24,10 @@ export const dividing: Tellings<DividingTellings> = {
     message: `${say.thing(edge)}: Eine Linie ${say.length(widthMm)} weiter innen reicht nicht von einer Seite des Teils zur anderen.`,
     remedy: 'Machen Sie den Streifen schmaler.',
   }),
+  'cut-crosses-itself': ({ piece }, say) => ({
+    message: `Die Linie, an der ${say.thing(piece)} geschnitten würde, kreuzt sich selbst.`,
+    remedy: 'Zeichnen Sie eine Linie ohne Schlinge, oder schneiden Sie weniger Breite ab.',
+  }),
   'cut-as-pair': ({ piece, count }, say) => ({
     message: `${say.thing(piece)} liegt nicht mehr im Bruch und wird ${count}-mal zugeschnitten, paarweise.`,
     remedy: 'Nichts zu tun.',
