@@ -1,4 +1,4 @@
-import { draftFacing, draftStay, recutNeckline, unfold } from '@paperhinge/alter';
+import { draftFacing, draftStay, draftStrip, recutNeckline, unfold } from '@paperhinge/alter';
 import {
   at,
   cuttingLine,
@@ -289,5 +289,14 @@ describe('what cannot be drafted is refused', () => {
   ] as const)('%s %j', (code, change) => {
     const { code: told, remedy } = refusalOf(() => draftFacing(patternOf(box()), { ...facing, ...change }));
     expect([told, remedy !== '']).toEqual([code, true]);
+  });
+
+  // Found by random sequences: the end of a strip 0.05 mm wide is too short for any line beside it.
+  test('a stay along an edge that is next to nothing', () => {
+    const along = [ref('front.neck')];
+    const thread = draftStrip(patternOf(box()), { name: 'thread', along, width: 0.05, join: 5 }).pattern;
+    expect(
+      refusalOf(() => draftStay(thread, { name: 'stay', along: [ref('thread.join-end')], width: 5 })).code,
+    ).toBe('facing-too-wide');
   });
 });

@@ -199,6 +199,12 @@ test.each([
 });
 
 describe('drawn straight', () => {
+  // Found by random sequences: from a hair beyond its start, the hair was left out and the outline was open there.
+  test('from so near to its start that the start is meant', () => {
+    const done = trueEdges(bowed(), { edges: [hem], within: 20, straight: true, from: { mm: 0.0001 } });
+    validatePattern(done.pattern);
+  });
+
   const bowed = () =>
     patternOf(panel(pathOf([at(200, 400), at(140, 404), at(60, 404), at(0, 400)] as const)));
 

@@ -47,10 +47,10 @@ export interface EndStretch {
 /** @throws PatternError `edges-not-in-one-run`, `dart-in-facing`, `facing-too-wide`, `unknown-edge` */
 export function facingShape(piece: Piece, edges: readonly string[], width: number): FacingShape {
   const { outer, rest } = partedRing(piece, edges);
-  const parallel = joinedInOne(
-    parallelPieces(withoutSpecks(joined(...outer.map(e => e.path))), width),
-    width,
-  );
+  const drawn = withoutSpecks(joined(...outer.map(e => e.path)));
+  if (drawn.segments.length === 0)
+    throw refusal('facing-too-wide', { piece: piece.name, widthMm: width }, { piece: piece.name });
+  const parallel = joinedInOne(parallelPieces(drawn, width), width);
   const inside = pathWithoutLoops(parallel);
   const others = joined(...rest.flatMap(pathsOfPart));
   const whole = pathLength(others);

@@ -36,7 +36,17 @@ export function straightParts(
     const length = pathLength(part.path);
     const [a, b] = places.map(place => place - start) as [number, number];
     if (a >= -tolerances.joiningGap && b <= length + tolerances.joiningGap)
-      return [{ part, path: straightBetween(part.path, Math.max(a, 0), Math.min(b, length)) }];
+      // So near to an end that end is meant: what is left beside it would be too short to stay.
+      return [
+        {
+          part,
+          path: straightBetween(
+            part.path,
+            a <= tolerances.joiningGap ? 0 : a,
+            b >= length - tolerances.joiningGap ? length : b,
+          ),
+        },
+      ];
     start += length;
   }
   throw refusal('straight-over-dart', { edge: thing });
