@@ -29,13 +29,14 @@ export interface CutKimono {
 }
 
 /**
- * Cuts a kimono sleeve (grown on) from a set-in one. On paper: the sleeve is cut in two from the top of its cap down the
- * grain; its front half is laid on the front with the top of the cap at the shoulder's end, sloping by so much more than
- * the shoulder, its back half likewise on the back; the underarm seam is drawn anew, straight from the hem to a place
- * down the side. The back's slope is the one at which both underarm seams are equally long. For a gusset both are
+ * Cuts a kimono sleeve (grown on) from a set-in one. On paper: the sleeve is cut in two from the top of its cap down
+ * the grain; its front half is laid on the front with the top of the cap at the shoulder's end, sloping by so much more
+ * than the shoulder, its back half likewise on the back; the underarm seam is drawn anew, straight from the hem to a
+ * place down the side. The back's slope is the one at which both underarm seams are equally long. For a gusset both are
  * slashed from the underarm in, and a piece of four sides is drafted that is sewn into the slashes. Rigid: both bodies,
- * and the hem; redrawn: the underarm; lost: armhole and cap, with the ease between them. Source: common practice, no
- * source.
+ * and the hem; redrawn: the underarm; lost: armhole and cap, with the ease between them. Source: Armstrong,
+ * Patternmaking for Fashion Design (1987), kimono and raglan; Aldrich, Metric Pattern Cutting (1976), kimono sleeves
+ * [memory].
  *
  * @throws PatternError `seam-without-cap`, `armhole-of-several`, `shoulder-not-sewn`, `shoulders-unlike`,
  *   `sleeve-cut-unlike`, `sleeve-without-middle`, `kimono-off-side`, `kimono-underarms-unlike`, `kimono-crosses`,

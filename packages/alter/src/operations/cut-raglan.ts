@@ -30,16 +30,17 @@ export interface CutRaglan {
 }
 
 /**
- * Cuts a raglan sleeve from a set-in one. On paper: a line is drawn on front and back from the neck down to the armhole;
- * both upper parts are cut off there and laid on the sleeve, each with the foot of its line at the place of the cap that
- * walks to it without ease, and turned about it until the shoulder tips meet. Between the two shoulders a dart is left
- * open, or the sleeve is cut in two along it and on down the grain. Rigid: bodies, upper parts, and the sleeve below the
- * lines; redrawn: nothing. Lost: the upper cap and armhole, with the ease between them. Both raglan seams are of equal
- * lengths, since each was one line. Source: common practice, no source.
+ * Cuts a raglan sleeve from a set-in one. On paper: a line is drawn on front and back from the neck down to the
+ * armhole; both upper parts are cut off there and laid on the sleeve, each with the foot of its line at the place of
+ * the cap that walks to it without ease, and turned about it until the shoulder tips meet. Between the two shoulders a
+ * dart is left open, or the sleeve is cut in two along it and on down the grain. Rigid: bodies, upper parts, and the
+ * sleeve below the lines; redrawn: nothing. Lost: the upper cap and armhole, with the ease between them. Both raglan
+ * seams are of equal lengths, since each was one line. Source: Armstrong, Patternmaking for Fashion Design (1987),
+ * kimono and raglan; Aldrich, Metric Pattern Cutting (1976), raglan sleeves [memory].
  *
  * @throws PatternError `seam-without-cap`, `armhole-of-several`, `shoulder-not-sewn`, `shoulders-unlike`,
- *   `sleeve-cut-unlike`, `raglan-off-edge`, `raglan-off-piece`, `raglan-through-dart`, `cap-too-flat`, `unknown-seam`; those of the slash and
- *   of `perform`
+ *   `sleeve-cut-unlike`, `raglan-off-edge`, `raglan-off-piece`, `raglan-through-dart`, `cap-too-flat`, `unknown-seam`;
+ *   those of the slash and of `perform`
  */
 export const cutRaglan = (pattern: Pattern, parameters: CutRaglan): Alteration =>
   perform(cutRaglanVerb, pattern, parameters);

@@ -32,17 +32,18 @@ export interface DivideSleeve {
 }
 
 /**
- * Makes a two-piece sleeve of a sleeve in one piece. On paper: the fore-arm and the hind-arm seam are drawn from the cap
- * down to the hem, so far from the underarm seam in front and at the back; both strips beyond them are cut off, laid edge
- * to edge along the underarm seam, and are the under sleeve. If asked, both sleeves are then slashed across at the elbow
- * from the hind-arm seam, hinged at the fore-arm seam, and opened by one angle, so that the sleeve hangs forward; what the
- * upper one is longer by at the hind-arm seam is eased in there. Rigid: the upper sleeve and both strips, or their halves
- * above and below the elbow. Unbent, both new seams are of equal lengths, since each was one line. They are notched at the
- * elbow: one in front, two at the back. Source: common practice, no source.
+ * Makes a two-piece sleeve of a sleeve in one piece. On paper: the fore-arm and the hind-arm seam are drawn from the
+ * cap down to the hem, so far from the underarm seam in front and at the back; both strips beyond them are cut off,
+ * laid edge to edge along the underarm seam, and are the under sleeve. If asked, both sleeves are then slashed across
+ * at the elbow from the hind-arm seam, hinged at the fore-arm seam, and opened by one angle, so that the sleeve hangs
+ * forward; what the upper one is longer by at the hind-arm seam is eased in there. Rigid: the upper sleeve and both
+ * strips, or their halves above and below the elbow. Unbent, both new seams are of equal lengths, since each was one
+ * line. They are notched at the elbow: one in front, two at the back. Source: Aldrich, Metric Pattern Cutting (1976),
+ * the two-piece sleeve [memory].
  *
- * @throws PatternError `no-cap`, `cap-not-sewn`, `underarm-not-sewn`, `strips-too-wide`, `bend-too-far`, `piece-name-taken`,
- *   `seam-name-taken`; what `divide`, `join pieces` (a bent underarm does not lie flat) and `spread` refuse; those of
- *   `perform`
+ * @throws PatternError `no-cap`, `cap-not-sewn`, `underarm-not-sewn`, `strips-too-wide`, `bend-too-far`,
+ *   `piece-name-taken`, `seam-name-taken`; what `divide`, `join pieces` (a bent underarm does not lie flat) and
+ *   `spread` refuse; those of `perform`
  */
 export const divideSleeve = (pattern: Pattern, parameters: DivideSleeve): Alteration =>
   perform(divideSleeveVerb, pattern, parameters);

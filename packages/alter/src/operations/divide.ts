@@ -35,7 +35,7 @@ export interface Divide {
  * legs become part of the new edges and its intake goes into the seam: so a princess line is cut, from a dart through
  * the bust point to another. Nothing moves but that the new piece is laid aside; edges that are cut in two keep their
  * name on both. What was cut on the fold and is so no longer is cut as a pair; a part without a grain line gets one of
- * the same way. Source: common practice, no source.
+ * the same way. Source: Armstrong, Patternmaking for Fashion Design (1987), style lines and yokes [memory].
  *
  * @throws PatternError `unknown-piece`, `piece-name-taken`, `seam-name-taken`, `edge-name-taken`,
  *   `division-end-unclear`; those of the slash (`slash-leaves-piece`, `slash-crosses-dart`, `slash-too-short`), of a

@@ -32,12 +32,12 @@ export interface JoinDarts {
 }
 
 /**
- * Combines two darts in one: the legs of both are drawn to the pivot, the first is closed about it and the other
- * opens by the same angle, so that the sum of their angles about the pivot is kept. What lies between the two turns
- * as one, or what lies outside them, whichever holds neither fold nor centre nor grain. The dart that stays keeps its
- * name; its legs are redrawn straight from its mouth to its point, set back along its new axis. Legs that come out unequal are
- * trued: the shorter is drawn on, and the edge beside it to its new end. Source: common
- * practice, no source.
+ * Combines two darts in one: the legs of both are drawn to the pivot, the first is closed about it and the other opens
+ * by the same angle, so that the sum of their angles about the pivot is kept. What lies between the two turns as one,
+ * or what lies outside them, whichever holds neither fold nor centre nor grain. The dart that stays keeps its name; its
+ * legs are redrawn straight from its mouth to its point, set back along its new axis. Legs that come out unequal are
+ * trued: the shorter is drawn on, and the edge beside it to its new end. Source: Armstrong, Patternmaking for Fashion
+ * Design (1987), dart manipulation [memory].
  *
  * @throws PatternError `unknown-piece`, `unknown-dart`, `unknown-mark`, `dart-into-itself`, `pivot-out-of-reach`,
  *   `point-back-too-long`, `outline-tangled`; those of `perform`

@@ -40,18 +40,19 @@ export interface MoveDart {
 }
 
 /**
- * Moves a dart to another place, turning about a pivot (a point mark, else the dart's apex). The legs are first
- * redrawn straight from the mouth to the pivot; the dart is closed about it and opened by the same angle where a
- * slash from the new place meets the pivot, so the sum of angles about the pivot is kept. The new legs run straight
- * from the new mouth to the stitched point, set back from the pivot along the new axis. The edge that opens stays
- * one edge in two parts, and the dart keeps its name.
+ * Moves a dart to another place, turning about a pivot (a point mark, else the dart's apex). The legs are first redrawn
+ * straight from the mouth to the pivot; the dart is closed about it and opened by the same angle where a slash from the
+ * new place meets the pivot, so the sum of angles about the pivot is kept. The new legs run straight from the new mouth
+ * to the stitched point, set back from the pivot along the new axis. The edge that opens stays one edge in two parts,
+ * and the dart keeps its name.
  *
- * A share of less than all splits it: the old dart keeps the rest of its angle about the pivot, its point set back
- * from it as far as it was; the new one is called `name`. Source: common practice, no source.
+ * A share of less than all splits it: the old dart keeps the rest of its angle about the pivot, its point set back from
+ * it as far as it was; the new one is called `name`. Source: Armstrong, Patternmaking for Fashion Design (1987), dart
+ * manipulation [memory].
  *
  * @throws PatternError `unknown-piece`, `unknown-dart`, `unknown-edge`, `unknown-mark`, `pivot-out-of-reach`,
- *   `point-back-too-long`, `dart-name-taken`, and those of the slash (`slash-leaves-piece`, `slash-crosses-dart`, `outline-tangled`);
- *   those of `perform`
+ *   `point-back-too-long`, `dart-name-taken`, and those of the slash (`slash-leaves-piece`, `slash-crosses-dart`,
+ *   `outline-tangled`); those of `perform`
  */
 export const moveDart = (pattern: Pattern, parameters: MoveDart): Alteration =>
   perform(moveDartVerb, pattern, parameters);

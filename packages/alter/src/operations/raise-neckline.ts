@@ -38,9 +38,10 @@ export interface RaiseNeckline {
 }
 
 /**
- * Raises a neckline into a funnel that stands up, cut in one with the piece: the centre runs on straight by `by` mm, the
- * neck's end goes up by as much along the centre's way, the shoulder's last 25 mm bend fair up to it, and the neck is
- * drawn fair between the two, level at both ends. Do it to front and back alike. Source: common practice, no source.
+ * Raises a neckline into a funnel that stands up, cut in one with the piece: the centre runs on straight by `by` mm,
+ * the neck's end goes up by as much along the centre's way, the shoulder's last 25 mm bend fair up to it, and the neck
+ * is drawn fair between the two, level at both ends. Do it to front and back alike. Source: Armstrong, Patternmaking
+ * for Fashion Design (1987), built-up necklines [memory].
  *
  * @throws PatternError `unknown-piece`, `no-neck`, `neck-interrupted`, `neck-not-between`, `redrawn-crosses`; those of
  *   `perform`

@@ -37,10 +37,11 @@ export interface ShapeSleeve {
 }
 
 /**
- * Gives a sleeve fullness by slashes from cap to hem. A puff hinges at the hem: its cap opens, is raised if asked, and is
- * gathered into the armhole between the slashes. A bell hinges at the cap and opens at the hem; a flutter sleeve is a
- * bell that is cut short first, a little below the underarm. A bishop opens at the hem likewise, is lengthened to fall over its cuff, and is gathered into it.
- * Rigid: the strips between the slashes, each with its grain. Source: common practice, no source.
+ * Gives a sleeve fullness by slashes from cap to hem. A puff hinges at the hem: its cap opens, is raised if asked, and
+ * is gathered into the armhole between the slashes. A bell hinges at the cap and opens at the hem; a flutter sleeve is
+ * a bell that is cut short first, a little below the underarm. A bishop opens at the hem likewise, is lengthened to
+ * fall over its cuff, and is gathered into it. Rigid: the strips between the slashes, each with its grain. Source:
+ * Armstrong, Patternmaking for Fashion Design (1987), sleeves [memory].
  *
  * @throws PatternError `no-cap`; `adjust-needs-edge`; what `spread`, `changeCap` and `lengthen` refuse; those of
  *   `perform`

@@ -57,7 +57,8 @@ export interface Slash {
  * distances from it, would come to nothing; equal ones move in parallel. With `pivot` it runs from edge to mark to edge
  * and turns about the mark: the far side, at r from it, overlaps by 2 r sin(θ/2). Each strip between two slashes stays
  * rigid and keeps its grain; the strip with the fold, else the centre, else the grain stays, the others follow one
- * another outwards. What opens is bridged straight. Source: common practice, no source.
+ * another outwards. What opens is bridged straight. Source: Armstrong, Patternmaking for Fashion Design (1987), added
+ * fullness [memory].
  *
  * @throws PatternError `unknown-piece`, `unknown-edge`, `unknown-mark`, `slash-pivot-and-end`, `spread-too-wide`,
  *   `slash-leaves-piece`, `slash-crosses-dart`, `slashes-cross`, `slashes-too-near`, `slash-too-short`,

@@ -19,21 +19,20 @@ import { refusal, saying } from './tellings.js';
 export type { Spread, SpreadEnd } from './spread-wish.js';
 
 /**
- * Slash and spread, or overlap where the amount is negative. Each of n slashes takes 1/n of the total: hinged, it
- * turns by 2 asin(by / 2nR), R being the slash's length, so that the chord on the edge that opens is by/n;
- * unhinged, each strip moves by by/n square to the straight line of its slash. The strip with the fold, else the
- * centre, else the grain stays; the others follow one another outwards from it.
- * With `other end` the end at the hinge opens as well: the strips turn about the point beyond it at which the two
- * openings would come to nothing. With `ratio` the edge that opens becomes so many times as long. What opens may be
- * taken up: `gathers` or `ease` become ease of the edge's seams; pleats and tucks stand in the edge at each slash, laid
- * away from what stays. Source: common practice, no source.
- * With `matching` each piece that is sewn beside this one, and has edges that answer to both ends (sewn to them, or of
- * the same role), is spread likewise, mirrored across the seam between them.
+ * Slash and spread, or overlap where the amount is negative. Each of n slashes takes 1/n of the total: hinged, it turns
+ * by 2 asin(by / 2nR), R being the slash's length, so that the chord on the edge that opens is by/n; unhinged, each
+ * strip moves by by/n square to the straight line of its slash. The strip with the fold, else the centre, else the
+ * grain stays; the others follow one another outwards from it. With `other end` the end at the hinge opens as well: the
+ * strips turn about the point beyond it at which the two openings would come to nothing. With `ratio` the edge that
+ * opens becomes so many times as long. What opens may be taken up: `gathers` or `ease` become ease of the edge's seams;
+ * pleats and tucks stand in the edge at each slash, laid away from what stays. Source: Armstrong, Patternmaking for
+ * Fashion Design (1987), added fullness [memory]. With `matching` each piece that is sewn beside this one, and has
+ * edges that answer to both ends (sewn to them, or of the same role), is spread likewise, mirrored across the seam
+ * between them.
  *
  * @throws PatternError `unknown-piece`, `unknown-edge`, `spread-too-wide`, `spread-needs-length`, `range-needed`,
- *   `fold-needs-opening`, `pleat-name-taken`,
- *   `slash-leaves-piece`, `slash-crosses-dart`, `slashes-cross`, `slash-too-short`, `overlap-too-wide`,
- *   `outline-tangled`, and those of `perform` and `resolvePosition`
+ *   `fold-needs-opening`, `pleat-name-taken`, `slash-leaves-piece`, `slash-crosses-dart`, `slashes-cross`,
+ *   `slash-too-short`, `overlap-too-wide`, `outline-tangled`, and those of `perform` and `resolvePosition`
  */
 export const spread = (pattern: Pattern, parameters: Spread): Alteration =>
   perform(spreadVerb, pattern, parameters);

@@ -20,8 +20,9 @@ export interface Adjust {
 /**
  * Adjusts a pattern to a figure, each as a composition of hinges, wedges and seams moved, with the pieces found by what
  * they are. What each does on paper stands with its parts: a full bust swings the side about the armhole; a square
- * shoulder slides shoulder and armhole up; a full arm swings a sleeve's four parts; a sway back folds a wedge out at the
- * waist. Source: common practice, no source (trade-notes §9). What else is sewn to a changed edge is told, not changed.
+ * shoulder slides shoulder and armhole up; a full arm swings a sleeve's four parts; a sway back folds a wedge out at
+ * the waist. Source: Liechty, Pottberg and Rasband, Fitting and Pattern Alteration (1986), the slash method [memory]
+ * (trade-notes §9). What else is sewn to a changed edge is told, not changed.
  *
  * @throws PatternError `adjust-needs-piece`, `adjust-needs-edge`, `adjust-needs-level`, `adjust-needs-seam`,
  *   `adjust-needs-dart`, `bust-point-unknown`, `adjust-too-much`; what its steps refuse; those of `perform`

@@ -41,8 +41,8 @@ export const newBustDart = 'bust';
  * hinge of paper there; from the side to the bust point; and across from the centre below it. The upper side swings
  * about the hinge until the bust point has moved `by` mm across the grain; the lower side stays parallel to the centre,
  * so that the hem has moved as far; the lower centre comes down with it. The dart in the side opens by the turn, or a
- * dart opens where there was none. Negative: the same with overlap. Rigid: every part; redrawn: nothing but what bridges
- * the cuts. Source: common practice, no source.
+ * dart opens where there was none. Negative: the same with overlap. Rigid: every part; redrawn: nothing but what
+ * bridges the cuts. Source: Palmer and Alto, Fit for Real People (1998), the full bust [memory].
  *
  * @param piece its side dart, if it has one, drawn to the bust point
  * @param by mm on the half as drawn
