@@ -20,6 +20,12 @@ describe('whether a segment plainly runs on from another', () => {
     // Back over the line and on: its ends lie ahead, its belly does not.
     expect(runsOn(level, from(at(160, 60), at(-60, 60), at(120, -40)))).toBe(false);
   });
+  test('out and back to where they began it does not, however they cross on the way', () => {
+    const back = from(at(-40, 60), at(140, -60), at(0, 0));
+    expect(runsOn(level, back)).toBe(false);
+    expect(runsOn(back, level)).toBe(false);
+    expect(runsOn(level, from(at(60, 40), at(30, 40), at(0, 0)))).toBe(false);
+  });
   test('a leg that leads back by a hair less than square to the mean of the chords is too much', () => {
     expect(runsOn(level, from(at(100.1, 30), at(100, 60), at(100, 90)))).toBe(true);
     expect(runsOn(level, from(at(60, -60), at(140, 20), at(200, 0)))).toBe(false);

@@ -101,6 +101,20 @@ describe('region booleans', () => {
     expect(found).toBeGreaterThan(100);
   });
 
+  test('two curves from one place to another and back are cut where they cross', () => {
+    // The second crosses the chord of the first at its middle: two loops of one size, each way round.
+    const eight: Path = {
+      segments: [
+        [at(0, 0), at(90, 0)],
+        [at(90, 0), at(60, 40), at(30, -40), at(0, 0)],
+      ],
+    };
+    const [one, two] = union([eight], []);
+    expect(union([eight], [])).toHaveLength(2);
+    expect(signedArea(one!)).toBeCloseTo(signedArea(two!), 9);
+    expect(signedArea(one!)).toBeGreaterThan(100);
+  });
+
   test('a loop 0.1 mm long and a thousandth of a millimetre wide is met', () => {
     const looped = polyline(
       at(0, 0),

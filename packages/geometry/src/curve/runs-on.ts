@@ -3,8 +3,9 @@ import { coincidenceTolerance } from '../tolerance.js';
 import { endOf, type Segment, startOf } from './segment.js';
 
 /**
- * Whether a segment starts just where another ends, and it is plain to see that they meet nowhere else: along the mean of the two chords, every leg of both control polygons leads forwards. A point of one and a point of
- * the other then lie apart by at least `forwards` of the way between them by the joint. False says nothing.
+ * Whether a segment starts just where another ends, and it is plain to see that they meet nowhere else: along the mean
+ * of the two chords, every leg of both control polygons leads forwards. A point of one and a point of the other then lie
+ * apart by at least `forwards` of the way between them by the joint. False says nothing.
  */
 export function runsOn(before: Segment, after: Segment): boolean {
   const from = startOf(before),
@@ -18,7 +19,8 @@ export function runsOn(before: Segment, after: Segment): boolean {
   if (!(a > leastChord && b > leastChord)) return false;
   const x = (joint.x - from.x) / a + (to.x - joint.x) / b,
     y = (joint.y - from.y) / a + (to.y - joint.y) / b;
-  return leadsAlong(before, x, y) && leadsAlong(after, x, y);
+  // A curve and its way back have no direction in common, in which every leg could lead.
+  return (x !== 0 || y !== 0) && leadsAlong(before, x, y) && leadsAlong(after, x, y);
 }
 
 function leadsAlong(segment: Segment, x: number, y: number): boolean {
