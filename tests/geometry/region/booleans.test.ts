@@ -6,6 +6,7 @@ import { difference, intersection, selfCrossings, signedArea, union } from '@pap
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { areaByClipper, chordsOf, type Operation, perimeter, windingRound } from './judge.js';
+import needles from './needles.json' with { type: 'json' };
 import { anyCase, type Case, disc, rectangle } from './shapes.js';
 
 const operations = { union, intersection, difference };
@@ -99,6 +100,19 @@ describe('region booleans', () => {
       }
     }
     expect(found).toBeGreaterThan(100);
+  });
+
+  // Found among hostile cases: needles that rounding left open, and a curve that turns back beside itself.
+  test.each(needles.map((needle, i) => [i, needle] as const))('needle %d is answered', (i, sets) => {
+    const [a, b] = sets.map(paths =>
+      paths.map(
+        (path): Path => ({
+          segments: path.map(segment => segment.map(([x, y]) => at(x!, y!)) as unknown as Segment),
+        }),
+      ),
+    );
+    for (const operation of ['union', 'intersection', 'difference'] as const)
+      expect(faultIn({ kind: 'needle', a: a!, b: b! }, operation, i + 1), operation).toBeUndefined();
   });
 
   test('two curves from one place to another and back are cut where they cross', () => {

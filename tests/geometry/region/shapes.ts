@@ -1,4 +1,4 @@
-import { at, type Path, type Point, polyline } from '@paperhinge/geometry';
+import { at, type Path, type Point, polyline, type Segment } from '@paperhinge/geometry';
 import { arcBetween, type Cubic } from '@paperhinge/geometry/curves';
 import { offsetOutline } from '@paperhinge/geometry/cutting-line';
 import { reversedPath, transformedPath } from '@paperhinge/geometry/paths';
@@ -94,6 +94,50 @@ const shared = fc
     return [[path], [{ segments }]];
   });
 
+const hair = fc.tuple(number(0, 9), number(0, 2 * Math.PI)).map(([e, angle]) => {
+  const by = 10 ** -e;
+  return at(by * Math.cos(angle), by * Math.sin(angle));
+});
+const shifted = (p: Point, by: Point): Point => at(p.x + by.x, p.y + by.y);
+
+/** The same curves twice, the handles of some moved by a hair: a needle along each. */
+const needles = fc
+  .tuple(fc.oneof(petal, wild), fc.array(fc.option(hair), { minLength: 8, maxLength: 8 }))
+  .map(([path, hairs]): readonly [readonly Path[], readonly Path[]] => {
+    const segments = path.segments.map((segment, i): Segment => {
+      const by = hairs[i % hairs.length];
+      if (!by || segment.length === 2) return segment;
+      const [p, q, r, s] = segment as Cubic;
+      return [p, shifted(q, by), shifted(r, at(by.y, -by.x)), s];
+    });
+    return [[path], [{ segments }]];
+  });
+
+/** A needle, straight or bent, and a shape with a corner beside its point or its belly. */
+const needle = fc
+  .tuple(
+    point,
+    point,
+    hair,
+    number(0.2, 0.8),
+    hair,
+    point,
+    fc.boolean(),
+    fc.oneof(petal, fc.constant(undefined)),
+  )
+  .map(([a, b, by, t, off, c, isBent, other]): readonly [readonly Path[], readonly Path[]] => {
+    const belly = shifted(lerp(a, b, t), by);
+    const thin: Path = isBent
+      ? {
+          segments: [
+            [a, lerp(a, b, 1 / 3), lerp(a, b, 2 / 3), b],
+            [b, shifted(lerp(b, a, 1 / 3), by), shifted(lerp(b, a, 2 / 3), by), a],
+          ],
+        }
+      : polyline(a, b, belly, a);
+    return [[thin], [other ?? polyline(a, shifted(isBent ? b : belly, off), c, a)]];
+  });
+
 /** A shape and the same shape, moved by next to nothing, or by nothing. */
 const nearlyTheSame = fc
   .tuple(fc.oneof(petal, wild, gridPolygon), whole(0, 10), fc.boolean())
@@ -156,4 +200,6 @@ export const anyCase: fc.Arbitrary<Case> = fc.oneof(
   nested.map(of('nested')),
   parallel.map(of('parallel')),
   spurred.map(of('spurs')),
+  needles.map(of('needles along curves')),
+  needle.map(of('a needle')),
 );

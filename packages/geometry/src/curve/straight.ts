@@ -5,11 +5,14 @@ import { cross, distance, norm, type Point, subtract, unit } from '../vector.js'
 import { powerForm } from './power-form.js';
 import { type Cubic, isLine, type Segment } from './segment.js';
 
-/** Whether all control points lie on one line, to within a contact and a slight angle; a single point does. */
-export function isStraight(curve: Cubic): boolean {
+/**
+ * Whether all control points lie on one line, to within a contact and a slight angle; a single point does.
+ * @param within mm that they may lie off it instead
+ */
+export function isStraight(curve: Cubic, within?: number): boolean {
   const far = subtract(farthestFromStart(curve), curve[0]),
     axis = unit(far);
-  const slack = min(contactTolerance, norm(far) * straightAngle);
+  const slack = within ?? min(contactTolerance, norm(far) * straightAngle);
   return curve.every(c => abs(cross(axis, subtract(c, curve[0]))) <= slack);
 }
 

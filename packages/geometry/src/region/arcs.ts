@@ -4,7 +4,7 @@ import { nearestOnSegment } from '../curve/nearest.js';
 import { runsOn } from '../curve/runs-on.js';
 import { between, endOf, isLine, pointAt, type Segment, startOf } from '../curve/segment.js';
 import { selfCrossing } from '../curve/self-crossing.js';
-import { straightStops } from '../curve/straight.js';
+import { isStraight, turningPoints } from '../curve/straight.js';
 import { forEachNearPairWithin } from '../path/near-segments.js';
 import type { Path } from '../path/path.js';
 import { coincidenceTolerance } from '../tolerance.js';
@@ -43,7 +43,7 @@ export interface Arc {
  * stretches arrive as leave.
  */
 export function arcsOf(rings: readonly Ring[], within: number, sets: number): readonly Arc[] {
-  const pieces = rings.flatMap((ring, i) => piecesOf(ring, i));
+  const pieces = rings.flatMap((ring, i) => piecesOf(ring, i, within));
   const crossed = cutsOf(pieces);
   const first = stopsOf(pieces, crossed, within);
   const { places } = clustered(pointsOf(pieces, first), within);
@@ -91,15 +91,23 @@ interface Piece extends Origin {
   readonly set: number;
 }
 
-/** The segments of a ring that have a length, with a straight one where it leaves a gap; what doubles back, in parts. */
-function piecesOf({ path, set }: Ring, ring: number): readonly Piece[] {
+/**
+ * The segments of a ring that have a length, with a straight one where it leaves a gap; what doubles back along a line,
+ * or along one to within `within`, in parts.
+ */
+function piecesOf({ path, set }: Ring, ring: number, within: number): readonly Piece[] {
   const { segments } = path;
   const pieces = segments.flatMap((segment, index): readonly Piece[] => {
-    const stops = isLine(segment) ? undefined : straightStops(segment);
-    if (!stops) return [{ curve: segment, set, ring, index, from: 0, to: 1 }];
+    if (isLine(segment) || !isStraight(segment, within))
+      return [{ curve: segment, set, ring, index, from: 0, to: 1 }];
+    const stops = [0, ...turningPoints(segment), 1],
+      straight = isStraight(segment);
     return stops.slice(1).map((to, i) => {
       const from = stops[i]!;
-      return { curve: [pointAt(segment, from), pointAt(segment, to)], set, ring, index, from, to };
+      const curve: Segment = straight
+        ? [pointAt(segment, from), pointAt(segment, to)]
+        : between(segment, from, to);
+      return { curve, set, ring, index, from, to };
     });
   });
   const last = endOf(segments.at(-1)!),

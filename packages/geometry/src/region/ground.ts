@@ -1,9 +1,10 @@
 import { pathLength } from '../path/length.js';
 import type { Path } from '../path/path.js';
 import { coincidenceTolerance } from '../tolerance.js';
-import { arcsOf, type Origin, type Ring } from './arcs.js';
+import { type Arc, arcsOf, type Origin, type Ring } from './arcs.js';
 import { signedArea } from './area.js';
 import { loopsOf, type Step, stepOf, stretchesOfLoop } from './loops.js';
+import { mended, type Use } from './mended.js';
 import { sidesOf } from './sides.js';
 
 /** A closed, simple boundary: its ground lies on the right of its steps. */
@@ -30,22 +31,32 @@ export function groundOf(
   isCovered: (windings: readonly number[]) => boolean,
 ): Ground {
   let openAfter: Origin | undefined;
+  const open: { readonly arcs: readonly Arc[]; readonly uses: readonly Use[]; readonly within: number }[] =
+    [];
   for (const within of drawnTogether) {
     const arcs = arcsOf(rings, within, sets);
     const sides = sidesOf(arcs);
-    const steps = arcs.flatMap((arc, i) => {
-      const right = isCovered(sides[i]!.right);
-      return right === isCovered(sides[i]!.left) ? [] : [stepOf(arc, right)];
-    });
-    const linked = loopsOf(steps);
+    const uses = sides.map(({ right, left }) => (Number(isCovered(right)) - Number(isCovered(left))) as Use);
+    const linked = loopsOf(stepsOf(arcs, uses));
     if ('loops' in linked) return { boundaries: boundariesOf(linked.loops, rings, within) };
     openAfter ??= linked.openAfter.origin;
+    open.push({ arcs, uses, within });
+  }
+  for (const { arcs, uses, within } of open) {
+    const linked = loopsOf(stepsOf(arcs, mended(arcs, uses, thinnest) ?? uses));
+    if ('loops' in linked) return { boundaries: boundariesOf(linked.loops, rings, within) };
   }
   return { openAfter: openAfter! };
 }
 
+const stepsOf = (arcs: readonly Arc[], uses: readonly Use[]): readonly Step[] =>
+  arcs.flatMap((arc, i) => (uses[i] === 0 ? [] : [stepOf(arc, uses[i] === 1)]));
+
 /** mm. Where rounding leaves a boundary open, what lies about the opening is drawn together a little more. */
 const drawnTogether: readonly number[] = [1, 100, 1e4].map(times => times * coincidenceTolerance);
+
+/** mm. What is thinner may be covered or not where else the boundary would stay open. */
+const thinnest = Math.max(...drawnTogether);
 
 function boundariesOf(loops: readonly (readonly Step[])[], rings: readonly Ring[], within: number) {
   return loops
