@@ -1,6 +1,5 @@
 import { max, min } from '../arithmetic.js';
 import { intersectSegments } from '../curve/intersect.js';
-import { runsOn } from '../curve/runs-on.js';
 import { isLine, type Segment } from '../curve/segment.js';
 import { selfCrossing } from '../curve/self-crossing.js';
 import { eachOnce, joint, lengthTo, startLengths } from '../path/intersect.js';
@@ -59,10 +58,8 @@ export function forEachSelfMeeting(path: Path, visit: (meeting: PathSelfCrossing
   }
   const points = segments.map(isPoint);
   forEachNearPairWithin(path, (i, k) => {
-    const first = segments[i]!,
-      second = segments[k]!;
-    if (points[i] || points[k] || runsOn(first, second) || runsOn(second, first)) return false;
-    return intersectSegments(first, second).some(({ ta, tb, point, overlap }) =>
+    if (points[i] || points[k]) return false;
+    return intersectSegments(segments[i]!, segments[k]!).some(({ ta, tb, point, overlap }) =>
       tell(lengthTo(path, starts, i, ta), lengthTo(path, starts, k, tb), point, overlap === true),
     );
   });
