@@ -252,7 +252,9 @@ const askedElsewhere = new Set<unknown>([
 ]);
 /** `close dart` is `closeDart`; `true` is a word of the language. */
 function doorOf(name: string): string {
-  return name === 'true' ? 'trueEdges' : name.replace(/ (\w)/g, (_, letter: string) => letter.toUpperCase());
+  return name === 'true'
+    ? 'trueEdges'
+    : name.replace(/[ -](\w)/g, (_, letter: string) => letter.toUpperCase());
 }
 
 type Door = (...given: readonly unknown[]) => unknown;
