@@ -2,6 +2,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { browserPath, type Opened, openTable } from './open-table.js';
 import { files } from './stories/files.js';
+import { inFirefox } from './stories/firefox.js';
 import { forEveryone } from './stories/for-everyone.js';
 import { handles } from './stories/handles.js';
 import { headings } from './stories/headings.js';
@@ -29,6 +30,7 @@ describe.skipIf(browserPath === undefined)(
     photographs(() => opened);
     forEveryone(() => opened);
     offline(() => opened);
+    inFirefox(() => opened);
 
     test('nothing was asked of any network, and nothing failed', () => {
       const { asked, address, failures } = opened;

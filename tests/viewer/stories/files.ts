@@ -214,6 +214,25 @@ export const files = (opened: () => Opened) =>
       await page.context().close();
     });
 
+    test('a page that is killed in the middle of the work loses nothing that stood for a moment', async () => {
+      const page = await opened().another(opened().file);
+      const share = (of: Page) => of.locator('.step').nth(1).locator('.blank .value').last();
+      await share(page).press('PageUp');
+      await share(page).press('ArrowUp');
+      await expect.poll(() => share(page).textContent()).toBe('11 %');
+      await page.waitForTimeout(700);
+      const killed = page.waitForEvent('crash');
+      const cdp = await page.context().newCDPSession(page);
+      void cdp.send('Page.crash').catch(() => undefined);
+      await killed;
+      const next = await page.context().newPage();
+      await next.goto(opened().file);
+      await expect.poll(() => share(next).textContent(), { timeout: 20_000 }).toBe('11 %');
+      await next.getByRole('button', { name: 'Undo' }).click();
+      await expect.poll(() => share(next).textContent()).toBe('10 %');
+      await next.context().close();
+    });
+
     test('two windows on one garment lose nothing; a window that may keep nothing says so', async () => {
       const one = await opened().another(opened().file);
       const share = (page: Page) => page.locator('.step').nth(1).locator('.blank .value').last();
