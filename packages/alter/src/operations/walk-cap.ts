@@ -12,6 +12,7 @@ import type { Alteration } from '../alteration.js';
 import { distinctEdges, holdsEdge } from '../edge-refs.js';
 import { isBack } from '../fit/front-and-back.js';
 import { seamNamed, sideLength } from '../moved-edges/seam-place.js';
+import { isShoulder } from '../order-of-work/seam-jobs.js';
 import { refusal, saying } from '../sleeves/tellings.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
@@ -64,8 +65,8 @@ function walked(pattern: Pattern, { seam: name, front = 0.4 }: WalkCap): Alterat
       { piece: { piece: cap[0]!.piece }, seam: { seam: name }, capMm, armholeMm },
       where,
     );
-  const backFirst = isBack(pattern, pieceNamed(pattern, armhole[0]!.piece));
-  const first = armhole.filter(run => isBack(pattern, pieceNamed(pattern, run.piece)) === backFirst);
+  const first = armhole.slice(0, shoulderIn(pattern, armhole));
+  const backFirst = first.some(run => isBack(pattern, pieceNamed(pattern, run.piece)));
   const firstMm = sideLength(pattern, first);
   const secondMm = armholeMm - firstMm;
   const easeFirst = easeMm * (backFirst ? 1 - front : front);
@@ -106,4 +107,19 @@ function walked(pattern: Pattern, { seam: name, front = 0.4 }: WalkCap): Alterat
     became: { edges: [], things: [] },
     notchedAnew: edges,
   };
+}
+
+/** Before which run of an armhole the shoulder lies: where a shoulder seam joins two of its pieces, else front and back. */
+function shoulderIn(pattern: Pattern, armhole: readonly EdgeRun[]): number {
+  const joins = (one: EdgeRun, other: EdgeRun): boolean =>
+    pattern.seams.some(
+      seam =>
+        isShoulder(pattern, seam) &&
+        [one, other].every(run => [...seam.a, ...seam.b].some(own => own.piece === run.piece)),
+    );
+  const joined = armhole.findIndex((run, i) => i > 0 && joins(armhole[i - 1]!, run));
+  if (joined > 0) return joined;
+  const isOfBack = (run: EdgeRun): boolean => isBack(pattern, pieceNamed(pattern, run.piece));
+  const turned = armhole.findIndex(run => isOfBack(run) !== isOfBack(armhole[0]!));
+  return turned > 0 ? turned : armhole.length;
 }

@@ -60,14 +60,9 @@ export function laidOut(pattern: Pattern, side: readonly EdgeRun[]): SeamSide {
     for (const { edge, at, style, name } of piece.notches)
       if (edge === run.edge && holds(at)) {
         const alongMm = fromMm + travelled(at) + bridged(at);
-        // A notch at a fold lies at the end of both halves, and is one.
-        const isAtFold = notches.some(
-          n =>
-            n.run.piece === run.piece &&
-            n.run.edge === run.edge &&
-            Math.abs(n.alongMm - alongMm) <= joiningGap,
-        );
-        if (!isAtFold) notches.push({ alongMm, style, ...(name === undefined ? {} : { name }), run });
+        // A notch where two runs meet, at a fold or at a seam that crosses, is marked on both and is one.
+        const isMarked = notches.some(n => n.style === style && Math.abs(n.alongMm - alongMm) <= joiningGap);
+        if (!isMarked) notches.push({ alongMm, style, ...(name === undefined ? {} : { name }), run });
       }
     const inner = within.reduce((sum, g) => sum + g.gapMm, 0);
     along = fromMm + lengthMm + inner;

@@ -21,6 +21,7 @@ import { foldBracket } from './fold-bracket.js';
 import { type Frame, frameOf } from './frame.js';
 import { garmentFacts } from './garment-facts.js';
 import { type Ink, letteringBox, type TypeMeasure } from './ink.js';
+import { withLinesWithin } from './lines-within.js';
 import { type NotchDrawing, notchInks } from './notches.js';
 import { lineInks, markInks } from './piece-lines.js';
 import type { PieceSetting } from './piece-setting.js';
@@ -68,11 +69,13 @@ export const titleGap = 2;
 
 /** @throws PatternError whatever the cutting line refuses */
 export function pieceShape(
-  piece: Piece,
+  drawn: Piece,
   pattern: Pattern,
   measure: TypeMeasure,
   options: PieceStyle = {},
 ): PieceShape {
+  const cut = cuttingLine(drawn, pattern);
+  const piece = withLinesWithin(drawn, cut.path);
   const frame = frameOf(piece);
   const setting = {
     piece,
@@ -82,7 +85,6 @@ export function pieceShape(
     reader: readerOf(options.unit ?? pattern.unit, options.language),
   };
   const facts = garmentFacts(setting);
-  const cut = cuttingLine(piece, pattern);
   const cutPolygon = flattened(cut.path);
   const netPolygon = flattened(netLine(piece));
   const notches = piece.notches.map(n => notchInks(piece, n, cutPolygon, options.notches ?? 'inwards'));
