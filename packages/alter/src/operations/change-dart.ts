@@ -122,12 +122,13 @@ function closedIntoHem(pattern: Pattern, piece: Piece, { name: dart }: Dart): Re
 
 /** A double-pointed dart that is not sewn: its line goes. */
 function leftUnsewn(pattern: Pattern, piece: Piece, dart: PieceLine): Redrawn {
-  const was = { piece: piece.name, line: dart.name };
+  const where = { piece: piece.name };
   return {
     pattern: withPiece(pattern, { ...piece, lines: piece.lines.filter(one => one !== dart) }),
-    became: { edges: [], things: [{ was }] },
+    // Nothing was cut away: where it lay there is cloth of the piece.
+    became: { edges: [], things: [{ was: { ...where, line: dart.name }, now: where }] },
     did: saying('left-dart-unsewn', {
-      dart: { piece: piece.name, dart: dart.name },
+      dart: { ...where, dart: dart.name },
       intakeMm: widthOf(dart.path),
     }),
     findings: [],
