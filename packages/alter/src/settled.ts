@@ -55,8 +55,10 @@ function lostThings(
   );
   return stay.flatMap(piece => [
     ...piece.notches
-      .filter(notch => !holdsEdge(notchedAnew, { piece: piece.name, edge: notch.edge }))
-      .filter(notch => isLost(step, piece, notch))
+      .filter(
+        notch =>
+          !holdsEdge(notchedAnew, { piece: piece.name, edge: notch.edge }) && isLost(step, piece, notch),
+      )
       .map(({ name: notch, edge, at: atMm }) => {
         const where = { piece: piece.name, edge };
         return finding('warning', 'notch-cut-away', where, { notch, edge: where, atMm });
@@ -106,8 +108,8 @@ export function withoutLost(pattern: Pattern): {
     hasEdge(pattern, run) && (run.part === undefined || run.part.from < run.part.to);
   const findings: Finding[] = [];
   const seams = pattern.seams.flatMap((seam): readonly Seam[] => {
-    if (seam.a.every(there) && seam.b.every(there)) return [seam];
     const lost = [...seam.a, ...seam.b].filter(run => !there(run));
+    if (lost.length === 0) return [seam];
     const edges = distinctEdges(lost).map(({ piece, edge }) => ({ piece, edge }));
     const left = { ...seam, a: seam.a.filter(there), b: seam.b.filter(there) };
     const gone = left.a.length === 0 || left.b.length === 0;

@@ -10,20 +10,21 @@ export type CheckedForm = Pick<AnyVerbForm, 'verb' | 'fields' | 'oneOf' | 'lacks
 type Given = Readonly<Record<string, unknown>>;
 
 /** The fields a verb was given, checked, with the usual values of those left out. @throws PatternError, see `perform` */
-export function checkFields(verb: CheckedForm, given: unknown): Given {
-  if (typeof given !== 'object' || given === null || Array.isArray(given))
-    throw refusal('fields-expected', { verb: verb.verb, fields: Object.keys(verb.fields) });
-  const fields = given as Given;
-  const filled = takenFields(verb.verb, verb.fields, fields);
-  for (const names of verb.oneOf ?? []) {
-    const there = names.filter(name => fields[name] !== undefined);
-    if (there.length > 1) throw refusal('fields-exclude', { verb: verb.verb, fields: there });
-    if (there.length === 0) throw refusal('field-missing', { verb: verb.verb, fields: names });
+export function checkFields({ verb, fields, oneOf, lacks }: CheckedForm, given: unknown): Given {
+  if (!isGroup(given)) throw refusal('fields-expected', { verb, fields: Object.keys(fields) });
+  const filled = takenFields(verb, fields, given);
+  for (const names of oneOf ?? []) {
+    const there = names.filter(name => given[name] !== undefined);
+    if (there.length > 1) throw refusal('fields-exclude', { verb, fields: there });
+    if (there.length === 0) throw refusal('field-missing', { verb, fields: names });
   }
-  const lacking = verb.lacks?.(filled as never);
-  if (lacking !== undefined) throw refusal('field-missing', { verb: verb.verb, fields: [lacking] });
+  const lacking = lacks?.(filled as never);
+  if (lacking !== undefined) throw refusal('field-missing', { verb, fields: [lacking] });
   return filled;
 }
+
+const isGroup = (value: unknown): value is Given =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** Values by their fields, each as its field takes it. @throws PatternError `field-unknown`, `field-missing` */
 export function takenFields(verb: string, fields: Fields, given: Given): Given {
@@ -41,8 +42,8 @@ export function takenFields(verb: string, fields: Fields, given: Given): Given {
 
 /** A group takes its fields, with their own usual values. */
 export const groupCheck: Check = (value, at) => {
-  if (typeof value !== 'object' || value === null || Array.isArray(value)) throw notUsable(at);
-  return takenFields(at.verb, at.field.fields!, value as Given);
+  if (!isGroup(value)) throw notUsable(at);
+  return takenFields(at.verb, at.field.fields!, value);
 };
 
 /** Each of several, as few and as many as they may be. */

@@ -19,7 +19,7 @@ function taken(holds: boolean, value: unknown, at: FieldAt): unknown {
 
 /** A finite number within the bounds of its field. */
 export const figure: Check = (value, at) => {
-  if (typeof value !== 'number' || !Number.isFinite(value)) throw notUsable(at);
+  if (!isFigure(value)) throw notUsable(at);
   const { verb, name, field } = at;
   const { least = -unbounded, most = unbounded, over = false, kind } = field;
   if ((over ? value > least : value >= least) && value <= most) return value;
@@ -78,6 +78,8 @@ export const ease: Check = (value, at) => {
 const longestName = 100;
 const unprintable = /[\p{C}\p{Zl}\p{Zp}]/u;
 
+const isFigure = (value: unknown): value is number => Number.isFinite(value);
+
 const isName = (value: unknown): value is string => typeof value === 'string' && value.trim() !== '';
 
 const isListOf = (value: unknown, each: (one: unknown) => boolean): boolean =>
@@ -94,7 +96,7 @@ function isObject(value: unknown, ...keys: readonly string[]): value is Readonly
 }
 
 const isEitherFigure = (a: unknown, b: unknown): boolean =>
-  Number.isFinite(a ?? b) && (a === undefined) !== (b === undefined);
+  isFigure(a ?? b) && (a === undefined) !== (b === undefined);
 
 /** A share or a length, neither absurd; `resolvePosition` asks whether it lies on the edge. */
 const isPlace = (value: unknown): boolean =>

@@ -46,9 +46,7 @@ export function startLengths(path: Path): readonly number[] {
 
 /** Length in mm to parameter t of segment `index`, given {@link startLengths}. */
 export function lengthTo(path: Path, starts: readonly number[], index: number, t: number): number {
-  if (t <= 0) return starts[index]!;
-  if (t >= 1) return starts[index + 1]!;
-  return starts[index]! + lengthBetween(path.segments[index]!, 0, t);
+  return t >= 1 ? starts[index + 1]! : starts[index]! + lengthBetween(path.segments[index]!, 0, t);
 }
 
 function once(found: readonly PathMeeting[], a: Path, b: Path, lengthA: number, lengthB: number) {
