@@ -229,3 +229,40 @@ describe('a combined facing', () => {
     expect(draftCombinedFacing(shiftPattern(), { ...combined, ...right }).derived).toHaveLength(2);
   });
 });
+
+describe('facings in the order of work', () => {
+  const ordered = (pattern: Pattern, drafted: ReturnType<typeof draftFacing>) => {
+    const { order, findings } = orderOfWork(pattern, drafted.derived!, []);
+    expect(findings).toEqual([]);
+    return order.map(o => o.job);
+  };
+  const follow = (jobs: readonly string[], ...names: readonly string[]) => {
+    const places = names.map(name => jobs.indexOf(name));
+    expect(places, jobs.join(', ')).not.toContain(-1);
+    expect(places, jobs.join(', ')).toEqual([...places].sort((a, b) => a - b));
+  };
+
+  test('are joined to one another before they are sewn on', () => {
+    const along = [ref('front.neck'), ref('back.neck')];
+    const drafted = draftFacing(shiftPattern(), { name: 'neck facing', along, width: 60 });
+    const joint = 'seam neck facing front and neck facing back at shoulder';
+    follow(
+      ordered(drafted.pattern, drafted),
+      joint,
+      'facing neck facing front',
+      'understitch neck facing front',
+    );
+  });
+
+  test('of neck and armhole in one are closed at the sides once they are turned', () => {
+    const drafted = draftCombinedFacing(patternNamed('darted-dress'), { ...combined, side: 30 });
+    const jobs = ordered(drafted.pattern, drafted);
+    follow(
+      jobs,
+      'seam facing front and facing back at shoulder',
+      'facing facing front',
+      'seam facing front and facing back at side',
+    );
+    follow(jobs, 'facing facing back', 'seam facing front and facing back at side');
+  });
+});

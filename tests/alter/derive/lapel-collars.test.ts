@@ -4,6 +4,7 @@ import {
   draftNotchedCollar,
   draftShawlCollar,
   orderOfWork,
+  overTheHead,
   refresh,
 } from '@paperhinge/alter';
 import {
@@ -442,4 +443,21 @@ describe('a front facing', () => {
     );
     expect(draftFrontFacing(cut, { ...faced, width: 120 }).derived).toHaveLength(1);
   });
+});
+
+// The front edge that opens no longer touches the neck: a lapel, or the collar's centre back, lies between.
+test.each([
+  ['a lapel', (pattern: Pattern) => cutLapel(pattern, lapel).pattern],
+  ['a shawl collar', (pattern: Pattern) => draftShawlCollar(pattern, shawl).pattern],
+])('a front with %s still opens to let the head through', (_, done) => {
+  const along = { ...ref('front.front-edge'), reversed: true };
+  const buttoned: Pattern = {
+    ...jacket(),
+    fastenings: [{ name: 'front', kind: 'buttons', along, count: 3 }],
+  };
+  const pattern = done(buttoned);
+  const findings = overTheHead({ pattern, derived: [], wearer: { 'head girth': 570 } });
+  expect(findings.map(f => f.code)).toContain('head-passes');
+  const slit = findings.find(f => f.code === 'head-passes')!.figures!.slitMm;
+  expect(slit).toBeCloseTo(lengthOf(pattern, 'front.front-edge'), 6);
 });

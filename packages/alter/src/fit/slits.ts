@@ -4,6 +4,7 @@ import {
   edgeNames,
   edgePath,
   type Pattern,
+  type Piece,
   type PieceRole,
   pathLength,
   pieceNamed,
@@ -35,11 +36,27 @@ export function slitsAt(pattern: Pattern, ring: readonly EdgeRef[]): readonly Sl
 
 function withNeighbours(pattern: Pattern, { piece: name, edge }: EdgeRef): readonly EdgeRef[] {
   const piece = pieceNamed(pattern, name);
-  const { start, end } = neighboursOf(piece, edge);
-  const own = [edge, start, end]
-    .filter(e => edgeNames(piece).includes(e))
-    .map(e => ({ piece: name, edge: e }));
+  const beside = (['start', 'end'] as const).flatMap(end => beyond(pattern, piece, edge, end));
+  const own = [edge, ...beside].map(e => ({ piece: name, edge: e }));
   return [...own, ...own.flatMap(ref => fastenedBeyond(pattern, ref))];
+}
+
+/**
+ * The edge beside another, and on past what lies between the neck and the front edge that opens: a lapel, or the centre
+ * back of a collar in one with the front.
+ */
+function beyond(pattern: Pattern, piece: Piece, edge: string, end: 'start' | 'end'): readonly string[] {
+  const isPassed = (name: string): boolean =>
+    roleOf(edgeNamed(piece, name)) === 'opening' ||
+    pattern.seams.some(({ a, b }) =>
+      [...a, ...b].every(run => sameEdge(run, { piece: piece.name, edge: name })),
+    );
+  const found: string[] = [];
+  for (let next = neighboursOf(piece, edge)[end]; ; next = neighboursOf(piece, next)[end]) {
+    if (!edgeNames(piece).includes(next) || found.includes(next)) return found;
+    found.push(next);
+    if (!isPassed(next)) return found;
+  }
 }
 
 const bandRoles: ReadonlySet<PieceRole | undefined> = new Set<PieceRole>([

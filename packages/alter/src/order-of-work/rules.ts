@@ -13,6 +13,7 @@ import { neighboursAtEnds } from '@paperhinge/geometry/measure';
 import { edgeParts, neighboursOf } from '@paperhinge/geometry/pattern';
 import { holdsEdge } from '../edge-refs.js';
 import { collarBetween, collarWhole } from './collar-rules.js';
+import { facingsJoined } from './facing-rules.js';
 import { asThing, asThings, type Constraint, type Job } from './jobs.js';
 import { takenBetween } from './layers.js';
 import type { Lining } from './lining.js';
@@ -103,6 +104,7 @@ function rulesOf(
     betweenLayers(pattern),
     collarBetween(pattern),
     collarWhole(pattern),
+    facingsJoined(pattern),
     crossingSeamFirst(pattern, free),
     pocketMouthFinished(pattern),
     topstitchedLast,

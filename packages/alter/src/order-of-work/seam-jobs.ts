@@ -10,10 +10,16 @@ import { saying } from './sentences.js';
 /** A seam whose one side is longer than the other by more than this share is gathered, not eased (common practice, no source). */
 const gatheredShare = 0.1;
 
-/** Seams between the pieces of the garment; those of pieces made for an edge belong to that piece's own job. */
+/**
+ * Seams between the pieces of the garment; those of pieces made for an edge belong to that piece's own job, but for those
+ * that join facings to one another.
+ */
 export const seamJobs = (pattern: Pattern, made: readonly MadePiece[]): readonly Job[] =>
   pattern.seams
-    .filter(({ a, b }) => ![...a, ...b].some(r => made.some(d => d.name === r.piece)))
+    .filter(({ a, b }) => {
+      const theirs = [...a, ...b].map(r => made.find(d => d.name === r.piece));
+      return theirs.every(d => d?.kind === 'facing') || theirs.every(d => d === undefined);
+    })
     .sort((p, q) => Number(isShoulder(pattern, q)) - Number(isShoulder(pattern, p)))
     .flatMap(seam => [...gatherJob(pattern, seam), seamJob(pattern, seam), ...understitchJob(pattern, seam)]);
 

@@ -4,6 +4,7 @@ import {
   edgeNamed,
   type Pattern,
   pieceNamed,
+  pieceRoleOf,
   roleOf,
   type Seam,
 } from '@paperhinge/geometry';
@@ -43,8 +44,12 @@ const closingRoles: ReadonlySet<EdgeRole | undefined> = new Set<EdgeRole>([
   'shoulder',
 ]);
 
+/** A facing's seam ends where the garment's does, and is sewn by itself. */
 const isClosing = (pattern: Pattern, { a, b }: Seam): boolean =>
-  [...a, ...b].every(r => closingRoles.has(roleOf(edgeNamed(pieceNamed(pattern, r.piece), r.edge))));
+  [...a, ...b].every(({ piece: name, edge }) => {
+    const piece = pieceNamed(pattern, name);
+    return pieceRoleOf(piece) !== 'facing' && closingRoles.has(roleOf(edgeNamed(piece, edge)));
+  });
 
 interface Ends {
   readonly first: EdgeRef;

@@ -138,6 +138,8 @@ export interface OrderSentences {
   'because-between': NoFacts;
   'because-between-layers': NoFacts;
   'because-collar-whole': NoFacts;
+  'because-facings-joined': NoFacts;
+  'because-facing-turned': NoFacts;
   'because-covers-collar': NoFacts;
   'because-sewn-before-turned': NoFacts;
   'because-lining-turns-through': NoFacts;

@@ -201,6 +201,9 @@ export const order: Sentences<OrderSentences> = {
   'because-gap-last': () => 'bis dahin ist dort der Zugang',
   'because-layers-first': () => 'es wird genäht und gewendet, bevor es angenäht wird',
   'because-covers-collar': () => 'es deckt die Kragennaht ab',
+  'because-facings-joined': () => 'Belege werden aneinandergenäht, bevor sie angenäht werden',
+  'because-facing-turned': () =>
+    'der Beleg wird angenäht und gewendet, bevor seine Seiten geschlossen werden',
   'because-collar-whole': () => 'ein Kragen wird zusammengenäht und gewendet, bevor er angenäht wird',
   'because-between-layers': () => 'es liegt zwischen den beiden Lagen',
   'because-between': () => 'der Kragen liegt zwischen Oberstoff und Besatz',

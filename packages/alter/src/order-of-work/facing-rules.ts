@@ -1,0 +1,31 @@
+import { type EdgeRef, edgeNamed, type Pattern, pieceNamed, pieceRoleOf, roleOf } from '@paperhinge/geometry';
+import { edgeParts } from '@paperhinge/geometry/pattern';
+import type { Job } from './jobs.js';
+import { type Rule, sharesPiece } from './rule.js';
+import { saying } from './sentences.js';
+
+/**
+ * Facings are joined to one another before they are sewn on; but one that faces neck and armhole at once could not be
+ * turned any more with its sides closed.
+ */
+export const facingsJoined =
+  (pattern: Pattern): Rule =>
+  (job, other) => {
+    const isFacing = ({ piece }: EdgeRef) => pieceRoleOf(pieceNamed(pattern, piece)) === 'facing';
+    const isJoint = (one: Job) => one.kind === 'seam' && one.edges.length > 0 && one.edges.every(isFacing);
+    const closesSides = (one: Job) =>
+      one.edges.every(
+        ({ piece, edge }) =>
+          roleOf(edgeNamed(pieceNamed(pattern, piece), edge)) === 'side' && isCombined(pattern, piece),
+      );
+    if (job.kind === 'facing' && isJoint(other) && sharesPiece(job, other) && !closesSides(other))
+      return saying('because-facings-joined', {});
+    return other.kind === 'facing' && isJoint(job) && sharesPiece(job, other) && closesSides(job)
+      ? saying('because-facing-turned', {})
+      : undefined;
+  };
+
+const isCombined = (pattern: Pattern, piece: string): boolean => {
+  const roles = edgeParts(pieceNamed(pattern, piece)).map(roleOf);
+  return roles.includes('neck') && roles.includes('armhole');
+};
