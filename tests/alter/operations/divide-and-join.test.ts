@@ -1,4 +1,4 @@
-import { closeDart, divide, draftCasing, joinPieces, moveDart } from '@paperhinge/alter';
+import { closeDart, divide, draftCasing, joinPieces, matchEdge, moveDart } from '@paperhinge/alter';
 import {
   at,
   edgeNames,
@@ -6,15 +6,19 @@ import {
   line,
   type Pattern,
   type Piece,
+  pathLength,
   pathOf,
   pieceNamed,
   polyline,
   validatePattern,
   walkSeams,
 } from '@paperhinge/geometry';
+import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { dartsOf, foldEdgeOf } from '@paperhinge/geometry/pattern';
+import { distance } from '@paperhinge/geometry/plane';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { pieceOf, patternOf as polygons, seam as sewn, side } from '../../support/polygon-piece.js';
 import { shiftPattern } from '../../support/shift.js';
 import { refusalOf, toldDid, toldFinding } from '../../support/told.js';
 import {
@@ -273,4 +277,110 @@ test('an edge that follows a dart begins where that ends, though it was joined s
     allowance: 5,
   }).pattern;
   validatePattern(joinPieces(cased, { seam: cased.seams.at(-1)!.name, within: 5 }).pattern);
+});
+
+describe('joined up to a place', () => {
+  // Hand-worked: two rectangles 300 mm high, the second one's edge bent back by atan(30/100) for its last 100 mm.
+  const panels = (bend: number): Pattern =>
+    polygons(
+      [
+        pieceOf('left', [
+          side('top', [
+            [0, 0],
+            [100, 0],
+          ]),
+          side('edge', [
+            [100, 0],
+            [100, 300],
+          ]),
+          side('hem', [
+            [100, 300],
+            [0, 300],
+          ]),
+          side('back', [
+            [0, 300],
+            [0, 0],
+          ]),
+        ]),
+        pieceOf('right', [
+          side('top', [
+            [400, 0],
+            [500, 0],
+          ]),
+          side('back', [
+            [500, 0],
+            [500, 300],
+          ]),
+          side('hem', [
+            [500, 300],
+            [400 + bend, 200 + Math.sqrt(1e4 - bend * bend)],
+          ]),
+          side('edge', [
+            [400 + bend, 200 + Math.sqrt(1e4 - bend * bend)],
+            [400, 200],
+            [400, 0],
+          ]),
+        ]),
+      ],
+      [sewn('panel', ['left.edge'], ['-right.edge'])],
+    );
+  const wish = { seam: 'panel', upTo: { mm: 200 }, dart: 'below' } as const;
+
+  test('what opens beyond is a dart of both lines, from where they part', () => {
+    const { pattern } = joinPieces(panels(30), wish);
+    validatePattern(pattern);
+    const [piece] = pattern.pieces;
+    const [dart] = dartsOf(piece!);
+    expect(dart!.name).toBe('below');
+    expect(dart!.apex.x).toBeCloseTo(100, 9);
+    expect(dart!.apex.y).toBeCloseTo(200, 9);
+    expect(dart!.legs.map(leg => pathLength(leg))).toEqual([expect.closeTo(100, 6), expect.closeTo(100, 6)]);
+    // The mouth: the chord of an angle whose sine is 0.3 about the point, at 100 mm.
+    const mouth = distance(pathStart(dart!.legs[0]), pathEnd(dart!.legs[1]));
+    expect(mouth).toBeCloseTo(200 * Math.sin(Math.asin(0.3) / 2), 6);
+    expect(lengthOf(piece!, 'top')).toBeCloseTo(200, 9);
+    expect(pattern.seams).toEqual([]);
+  });
+
+  test('a panel joined as far as the bust point has its dart back, and closes flat again', () => {
+    const { pattern } = joinPieces(panels(30), wish);
+    const closed = closeDart(pattern, { piece: 'left', dart: 'below', into: 'top' }).pattern;
+    validatePattern(closed);
+  });
+
+  test('what would lie on itself, or has legs of other lengths, is refused and mended', () => {
+    expect(refusalOf(() => joinPieces(panels(-30), wish)).code).toBe('joined-overlapping');
+    const unlike = panels(30);
+    const right = unlike.pieces[1]!;
+    const longer = {
+      ...unlike,
+      pieces: [
+        unlike.pieces[0]!,
+        pieceOf('right', [
+          ...right.outline.parts.slice(0, 2),
+          side('hem', [
+            [500, 300],
+            [430, 300],
+          ]),
+          side('edge', [
+            [430, 300],
+            [400, 200],
+            [400, 0],
+          ]),
+        ]),
+      ],
+    };
+    const { code, remedy } = refusalOf(() => joinPieces(longer, { ...wish, upTo: { mm: 195 } }));
+    expect([code, remedy]).toEqual([
+      'rest-legs-unlike',
+      'Make both sides of the seam equally long first, with "match edge".',
+    ]);
+    const edge = { piece: 'right', edge: 'edge' };
+    const matched = matchEdge(longer, { edge, at: 'start' }).pattern;
+    validatePattern(joinPieces(matched, wish).pattern);
+    expect(refusalOf(() => joinPieces(panels(30), { ...wish, dart: 'top' })).code).toBe('edge-name-taken');
+    expect(refusalOf(() => joinPieces(panels(30), { seam: 'panel', upTo: { mm: 200 } })).code).toBe(
+      'field-missing',
+    );
+  });
 });

@@ -1,4 +1,4 @@
-import { type Edge, type Piece, roleOf } from '@paperhinge/geometry';
+import { type Dart, type Edge, type Piece, roleOf } from '@paperhinge/geometry';
 import { type Affine, determinant } from '@paperhinge/geometry/plane';
 import { bridgedRing } from '../moved-edges/bridged-ring.js';
 import { type Item, itemsOf, type Run } from '../moved-edges/composed.js';
@@ -32,6 +32,7 @@ export function joinedRing(
   first: { readonly piece: Piece; readonly edge: string },
   second: { readonly piece: Piece; readonly edge: string },
   motion: Affine,
+  rest?: RestDart,
 ): JoinedRing {
   const own = around(itemsOf(first.piece), first.edge);
   const other = laidRing(second.piece, second.edge, motion);
@@ -49,7 +50,16 @@ export function joinedRing(
     taken.add(names.get(name)!);
   }
   const named = other.map(item => withName(item, names.get(nameOf(item))!));
-  return { items: bridgedRing([...own, ...named]), renamed: names };
+  const items = rest?.atStart
+    ? [...own, rest.dart, ...named]
+    : [...own, ...named, ...(rest ? [rest.dart] : [])];
+  return { items: bridgedRing(items), renamed: names };
+}
+
+/** What of a seam is not joined, as a dart; `atStart`: where the first piece's edge has its start, clockwise. */
+export interface RestDart {
+  readonly dart: Dart;
+  readonly atStart: boolean;
 }
 
 const nameOf = (item: Item): string => (item.type === 'run' ? item.edge.name : item.name);

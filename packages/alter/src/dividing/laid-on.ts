@@ -5,6 +5,7 @@ import {
   pathStart,
   pointAlong,
   reversedPath,
+  subpath,
   transformedPath,
 } from '@paperhinge/geometry/paths';
 import { type Affine, carrying, compose, distance, lerp, mirror, subtract } from '@paperhinge/geometry/plane';
@@ -18,11 +19,15 @@ export interface LaidOn {
   readonly apartMm: number;
 }
 
-/** Lays the second piece of a seam on the first: end on end, or where they are not equally long, middle on middle. */
-export function laidOn({ a, b }: TwoEdges): LaidOn {
+/**
+ * Lays the second piece of a seam on the first: end on end, or where they are not equally long, middle on middle.
+ * @param share how much of the seam, from its beginning, is laid together; the rest may lie apart
+ */
+export function laidOn({ a, b }: TwoEdges, share = 1): LaidOn {
   const sewn = ({ piece, run }: TwoEdges['a']): Path => {
     const path = edgePath(piece, run.edge);
-    return run.reversed ? reversedPath(path) : path;
+    const own = run.reversed ? reversedPath(path) : path;
+    return share === 1 ? own : subpath(own, 0, share * pathLength(own));
   };
   const first = sewn(a),
     second = sewn(b);

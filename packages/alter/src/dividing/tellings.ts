@@ -23,6 +23,7 @@ export interface DividingTellings {
   'seam-of-one-piece': { readonly seam: Thing };
   'join-through-dart': { readonly seam: Thing; readonly edge: Thing };
   'join-not-flat': { readonly seam: Thing; readonly apartMm: number; readonly withinMm: number };
+  'rest-legs-unlike': { readonly seam: Thing; readonly firstMm: number; readonly secondMm: number };
   'joined-apart': { readonly seam: Thing; readonly apartMm: number };
   'joined-overlapping': { readonly seam: Thing };
   'joined-cut-unlike': { readonly first: Thing; readonly second: Thing };

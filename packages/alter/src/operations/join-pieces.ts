@@ -1,6 +1,7 @@
 import { edgePath, type Finding, type Pattern, type Piece, pathLength } from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
-import { foldEdgeOf } from '@paperhinge/geometry/pattern';
+import { type EdgePosition, foldEdgeOf } from '@paperhinge/geometry/pattern';
+import type { Affine } from '@paperhinge/geometry/plane';
 import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
 import type { ThingBecame } from '../became/became.js';
@@ -9,12 +10,14 @@ import { carriedNotches } from '../became/parts.js';
 import { carriedThings } from '../dividing/carried-things.js';
 import { joinedRing } from '../dividing/joined-ring.js';
 import { laidOn } from '../dividing/laid-on.js';
+import { requireFreeEdgeName } from '../dividing/names-free.js';
+import { restDart } from '../dividing/rest-dart.js';
 import { finding, refusal, saying } from '../dividing/tellings.js';
 import { type TwoEdges, twoEdgesOf } from '../dividing/two-edges.js';
 import { offStraight } from '../hinge/off-straight.js';
 import { finding as hingeFinding } from '../hinge/tellings.js';
 import { composed } from '../moved-edges/composed.js';
-import { seamNamed } from '../moved-edges/seam-place.js';
+import { seamNamed, shareOfSeam } from '../moved-edges/seam-place.js';
 import { requireSimple } from '../moved-edges/tidy.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
@@ -24,6 +27,10 @@ export interface JoinPieces {
   readonly seam: string;
   /** mm the two seam lines may lie apart when the pieces lie edge to edge; default 2. */
   readonly within?: number;
+  /** How far along the seam, from its beginning, they are joined; absent = all of it. */
+  readonly upTo?: EdgePosition;
+  /** What the dart is called that is kept beyond. */
+  readonly dart?: string;
 }
 
 /**
@@ -31,20 +38,28 @@ export interface JoinPieces {
  * their outlines ask for it) and both outlines become one. The piece with the fold keeps place, grain and name, else the
  * first of the seam; nothing else of either changes its shape. Lines that run on across the seam's ends become one
  * edge. Seam lines that do not lie within `within` mm of one another are refused: what does not lie flat needs a dart,
- * gathers, or the seam. Source: common practice, no source.
+ * gathers, or the seam. Joined `upTo` a place only, what opens beyond it is kept as a dart of both lines: so a panel seam
+ * is joined as far as the bust point. Source: common practice, no source.
  *
  * @throws PatternError `unknown-seam`, `seam-not-of-two-edges`, `seam-of-one-piece`, `join-through-dart`,
- *   `join-not-flat`, `joined-overlapping`; those of `perform`
+ *   `join-not-flat`, `joined-overlapping`, `rest-legs-unlike`, `edge-name-taken`; those of a place on a seam; those of `perform`
  */
 export const joinPieces = (pattern: Pattern, parameters: JoinPieces): Alteration =>
   perform(joinPiecesVerb, pattern, parameters);
 
 export const joinPiecesForm = formOf<JoinPieces>()({
   verb: 'join pieces',
-  does: 'Lays two pieces edge to edge along their seam and makes one piece of them; the seam is gone.',
-  fields: { seam: field.seam(), within: field.usually(field.length({ most: 50 }), 2) },
+  does: 'Lays two pieces edge to edge along their seam, or up to a place on it, and makes one piece of them; what opens beyond is kept as a dart.',
+  fields: {
+    seam: field.seam(),
+    within: field.usually(field.length({ most: 50 }), 2),
+    upTo: field.optional(field.place('seam')),
+    dart: field.optional(field.newName()),
+  },
+  lacks: ({ upTo, dart }) => (upTo !== undefined && dart === undefined ? 'dart' : undefined),
   leaves: () => ({ seams: 'unknown' }),
-  sentence: 'Join the two pieces of the {seam} seam[, where they lie within {within}]',
+  sentence:
+    'Join the two pieces of the {seam} seam[, where they lie within {within}][, up to {up to}][, and keep what opens beyond as the {dart} dart]',
   startsAt: { seam: ['seam'], edge: ['seam'] },
   example: { pattern: 'waistcoat', step: { seam: 'shoulder' } },
 });
@@ -56,7 +71,8 @@ function joinedPieces(pattern: Pattern, parameters: JoinPieces & { readonly with
   const where = { piece: a.piece.name, edge: a.run.edge };
   const named = { seam: seam.name };
   return locating(where, () => {
-    const { motion, apartMm } = laidOn({ seam, ...two });
+    const share = parameters.upTo === undefined ? 1 : shareOfSeam(pattern, seam, parameters.upTo);
+    const { motion, apartMm } = laidOn({ seam, ...two }, share);
     const withinMm = parameters.within;
     if (apartMm > withinMm + tolerances.coincidenceTolerance)
       throw refusal('join-not-flat', { seam: named, apartMm, withinMm }, where);
@@ -64,6 +80,7 @@ function joinedPieces(pattern: Pattern, parameters: JoinPieces & { readonly with
       { piece: a.piece, edge: a.run.edge },
       { piece: b.piece, edge: b.run.edge },
       motion,
+      share < 1 ? keptDart({ seam, ...two }, share, motion, parameters.dart) : undefined,
     );
     const { parts, spans } = composed(a.piece, ring.items);
     const carried = carriedThings(a.piece, b.piece, motion);
@@ -101,6 +118,11 @@ function joinedPieces(pattern: Pattern, parameters: JoinPieces & { readonly with
       findings: findingsOf(drawn, { seam, ...two }, apartMm, ring.renamed),
     };
   });
+}
+
+function keptDart(two: TwoEdges, share: number, motion: Affine, name = two.seam.name) {
+  for (const { piece } of [two.a, two.b]) requireFreeEdgeName(piece, name);
+  return restDart(two, share, motion, name);
 }
 
 const refOf = (piece: Piece, edge: string) => ({ piece: piece.name, edge });

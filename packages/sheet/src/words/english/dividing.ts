@@ -55,6 +55,10 @@ export const dividing: Tellings<DividingTellings> = {
     ),
     remedy: 'Keep the seam, or allow more with "within" if the difference may be eased.',
   }),
+  'rest-legs-unlike': ({ seam, firstMm, secondMm }, say) => ({
+    message: `Beyond that place the two lines of ${say.thing(seam)} are ${say.slight(firstMm)} and ${say.slight(secondMm)} long: they cannot be the legs of one dart.`,
+    remedy: 'Make both sides of the seam equally long first, with "match edge".',
+  }),
   'joined-apart': ({ seam, apartMm }, say) => ({
     message: capital(
       `the two lines of ${say.thing(seam)} lay up to ${say.slight(apartMm)} apart; that much was lost or gained along it.`,

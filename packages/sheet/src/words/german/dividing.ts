@@ -53,6 +53,10 @@ export const dividing: Tellings<DividingTellings> = {
     remedy:
       'Behalten Sie die Naht, oder erlauben Sie mit „within“ mehr, wenn der Unterschied eingehalten werden darf.',
   }),
+  'rest-legs-unlike': ({ seam, firstMm, secondMm }, say) => ({
+    message: `Jenseits dieser Stelle sind die zwei Linien von ${say.thing(seam)} ${say.slight(firstMm)} und ${say.slight(secondMm)} lang: so werden sie nicht die Schenkel eines Abnähers.`,
+    remedy: 'Machen Sie erst beide Seiten der Naht gleich lang, mit „match edge“.',
+  }),
   'joined-apart': ({ seam, apartMm }, say) => ({
     message: `${say.thing(seam)}: Ihre Linien lagen bis zu ${say.slight(apartMm)} auseinander; so viel ging dort verloren oder kam hinzu.`,
     remedy: 'Streichen Sie die Kanten aus, die über die Stelle laufen.',

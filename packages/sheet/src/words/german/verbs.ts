@@ -70,8 +70,9 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
       'Blende „{name}“ {width} breit entlang {edge} abschneiden[, doppelt: {doubled}][, die Naht {seam}][, mit {allowance} Zugabe]',
   },
   'join pieces': {
-    does: 'Legt zwei Teile an ihrer Naht Kante an Kante und macht ein Teil daraus; die Naht entfällt.',
-    sentence: 'Die beiden Teile der Naht {seam} verbinden[, auf {within} genau]',
+    does: 'Legt zwei Teile an ihrer Naht oder an ihr bis zu einer Stelle Kante an Kante und macht ein Teil daraus; was sich dahinter öffnet, bleibt als Abnäher.',
+    sentence:
+      'Die beiden Teile der Naht {seam} verbinden[, auf {within} genau][, bis {up to}][; was sich dahinter öffnet, bleibt als Abnäher {dart}]',
   },
   'move seam': {
     does: 'Verlegt eine Naht in eines ihrer beiden Teile: Dort wird ein Streifen an ihr abgeschnitten und an das andere Teil gesetzt. Das Kleidungsstück behält seine Form.',
