@@ -89,13 +89,20 @@ export interface RaglanNames {
   readonly raglan: readonly string[];
   readonly cap: readonly string[];
   readonly dart: string;
+  /** The neck over the shoulder is one edge, on either side of the dart. */
+  readonly neck: string;
 }
 
 /** Names that are free on the sleeve. */
 export function raglanNames({ sleeve, cap, bodies, shoulder }: SetIn): RaglanNames {
   const taken = new Set(sleeve.outline.parts.map(part => part.name));
   const of = (what: string) => bodies.map(({ piece }) => freeName(`${what} ${piece.name}`, taken));
-  return { raglan: of(raglanEdge), cap: of(cap.edge), dart: freeName(shoulder.name, taken) };
+  return {
+    raglan: of(raglanEdge),
+    cap: of(cap.edge),
+    dart: freeName(shoulder.name, taken),
+    neck: freeName(bodies[0].neck, taken),
+  };
 }
 
 /** The sleeve with both upper parts in the place of its upper cap. */
@@ -110,7 +117,9 @@ function joinedSleeve(
   const whole = items[index] as Run;
   const called = (run: Run, name: string): Run => ({ ...run, edge: { ...run.edge, name } });
   const order = cap.reversed ? ([1, 0] as const) : ([0, 1] as const);
-  const rings = order.map(i => upperRing(uppers[i], motions[i]!, names.raglan[i]!));
+  const rings = order.map(i =>
+    upperRing(uppers[i], motions[i]!, { raglan: names.raglan[i]!, neck: names.neck }),
+  );
   const [first, second] = rings as [UpperRing, UpperRing];
   const dart: Dart = {
     type: 'dart',
@@ -155,13 +164,18 @@ interface UpperRing {
   readonly shoulder: Run;
 }
 
-function upperRing({ off, body }: CutBody, motion: LaidUppers['motions'][number], name: string): UpperRing {
+function upperRing(
+  { off, body }: CutBody,
+  motion: LaidUppers['motions'][number],
+  called: { readonly raglan: string; readonly neck: string },
+): UpperRing {
   const ring = laidRing(off, body.run.edge, motion) as readonly Run[];
   const named = (edge: string): Run => ring.find(item => item.edge.name === edge)!;
   const raglan = named(raglanEdge);
+  const neck = named(body.neck);
   return {
-    raglan: { ...raglan, edge: { ...raglan.edge, name, role: 'cap' } },
-    neck: named(body.neck),
+    raglan: { ...raglan, edge: { ...raglan.edge, name: called.raglan, role: 'cap' } },
+    neck: { ...neck, edge: { ...neck.edge, name: called.neck } },
     shoulder: named(body.shoulder),
   };
 }
