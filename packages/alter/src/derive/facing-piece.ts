@@ -96,9 +96,10 @@ export function facingOn({ name, shape, source, along, fabric, join }: FacingWis
         corner,
       })),
       ...joins.flatMap(({ edges, stretches, corner }) => {
-        const of = stretches[0]!.of?.edge;
-        if (edges.length > 1 || !of || of.kind === 'fold') return [];
-        return [{ edge: edges[0]!.name, source: { piece: source.name, edge: of.name }, corner }];
+        const lying = stretches.flatMap(({ of }, i) => (of ? [{ name: edges[i]!.name, of: of.edge }] : []));
+        const [{ name: edge, of } = { name: '', of: undefined }, ...more] = lying;
+        if (more.length > 0 || !of || of.kind === 'fold') return [];
+        return [{ edge, source: { piece: source.name, edge: of.name }, corner }];
       }),
     ],
     closed: [],
@@ -177,17 +178,22 @@ function openedAt(map: Affine, after: boolean, shape: FacingShape, outer: Path):
   const image = (path: Path): Path => reversedPath(transformedPath(path, map));
   const through = (first: Path, second: Path): Path => joined(first, startingIn(second, pathEnd(first)));
   const end = pathOfEnds(after ? shape.beforeOuter : shape.afterOuter);
+  // Where it is cut across at the fold, the cut is a part of the inner line.
+  const cut = (after ? shape.afterOuter : shape.beforeOuter).filter(e => !e.of);
+  const inner = after
+    ? joined(...cut.map(e => e.path), shape.inner)
+    : joined(shape.inner, ...cut.map(e => e.path));
   return after
     ? [
         raw('outer', through(outer, image(outer))),
         raw('end-after', image(end)),
-        raw('inner', through(image(shape.inner), shape.inner)),
+        raw('inner', through(image(inner), inner)),
         raw('end-before', end),
       ]
     : [
         raw('outer', through(image(outer), outer)),
         raw('end-after', end),
-        raw('inner', through(shape.inner, image(shape.inner))),
+        raw('inner', through(inner, image(inner))),
         raw('end-before', image(end)),
       ];
 }

@@ -24,12 +24,13 @@ import { outlinePath, pathsOfPart } from '@paperhinge/geometry/pattern';
 import { containsPoint, selfCrossings } from '@paperhinge/geometry/regions';
 import { joinedInOne, parallelPieces } from '../moved-edges/inward-parallel.js';
 import { endingIn, reachOf, runOn, startingIn } from '../moved-edges/meet.js';
+import { longestEnd, squareCut } from './facing-cut.js';
 import { refusal } from './tellings.js';
 
 /** What a facing or stay is cut from its source as, clockwise: outer edges, one end, the inner line, the other end. */
 export interface FacingShape {
   readonly outer: readonly Edge[];
-  /** Stretches of the source's other edges from the outer line's end to the inner line, or a straight cut. */
+  /** Stretches of the source's other edges from the outer line's end to the inner line, or to a straight cut across. */
   readonly afterOuter: readonly EndStretch[];
   /** From its meeting with `afterOuter` back to that with `beforeOuter`. */
   readonly inner: Path;
@@ -59,18 +60,27 @@ export function facingShape(piece: Piece, edges: readonly string[], width: numbe
   const back = firstMeeting(reversedPath(inside), others, reach, m => whole - m.alongB);
   const endCut = ahead && ahead.alongB <= farthest(rest[0], width) ? ahead : undefined;
   const startCut = back && whole - back.alongB <= farthest(rest.at(-1), width) ? back : undefined;
-  const toEnd = cutOrRunOn(inside, endCut);
+  const endSquare = endCut ? undefined : squareCut(inside, rest[0], 'end', width);
+  const startSquare = startCut ? undefined : squareCut(inside, rest.at(-1), 'start', width);
+  const toEnd = cutOrRunOn(inside, endCut ?? endSquare);
   const grown = pathLength(toEnd) - pathLength(inside);
+  const start = startCut ?? startSquare;
   const inner = reversedPath(
-    cutOrRunOn(reversedPath(toEnd), startCut && { ...startCut, alongA: startCut.alongA + grown }),
+    cutOrRunOn(reversedPath(toEnd), start && { ...start, alongA: start.alongA + grown }),
   );
   const corner = { end: pathEnd(outer.at(-1)!.path), start: pathStart(outer[0]!.path) };
   const afterOuter = endCut
     ? stretches(piece, rest, 0, endCut.alongB)
-    : [{ path: pathOf(line(corner.end, pathEnd(inner))) }];
+    : [
+        ...(endSquare ? stretches(piece, rest, 0, endSquare.along) : []),
+        { path: pathOf(line(endSquare?.onEdge ?? corner.end, pathEnd(inner))) },
+      ];
   const beforeOuter = startCut
     ? stretches(piece, rest, startCut.alongB, whole)
-    : [{ path: pathOf(line(pathStart(inner), corner.start)) }];
+    : [
+        { path: pathOf(line(pathStart(inner), startSquare?.onEdge ?? corner.start)) },
+        ...(startSquare ? stretches(piece, rest, whole - startSquare.along, whole) : []),
+      ];
   const shape = {
     outer,
     afterOuter: snappedEnd(afterOuter, pathEnd(inner)),
@@ -108,9 +118,6 @@ function firstMeeting(
  */
 const farthest = (next: OutlinePart | undefined, width: number): number =>
   next?.type === 'edge' && next.kind === 'fold' ? pathLength(next.path) : longestEnd * width;
-
-/** Times the width. Where the inner line meets another edge only farther from the corner than this, it is cut square. */
-const longestEnd = 2.5;
 
 /**
  * The edges to be faced in one run, and the rest of the ring from their end round to their start.
