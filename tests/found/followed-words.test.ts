@@ -379,9 +379,11 @@ const followed = [
   'lining-cannot-be-turned',
 ];
 /** Good news, of which nothing is to be done; and a refusal, which is no finding of a check. */
+/** Followed in the test of contour darts. */
+const inItsOwnTest = ['contour-dart-cut'];
 const nothingToDo = ['head-passes', 'part-passes', 'measurement-not-usable'];
 
 test('every remedy of a check is followed in some test', () => {
   const told = [...Object.keys(measure), ...Object.keys(fit), ...Object.keys(orderTellings)];
-  expect(told.filter(code => ![...followed, ...nothingToDo].includes(code))).toEqual([]);
+  expect(told.filter(code => ![...followed, ...inItsOwnTest, ...nothingToDo].includes(code))).toEqual([]);
 });

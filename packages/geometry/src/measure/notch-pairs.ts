@@ -1,3 +1,4 @@
+import { joiningGap } from '../tolerance.js';
 import type { LaidNotch, SeamSide } from './side.js';
 
 /** Two notches that meet when the seam is sewn. */
@@ -19,8 +20,8 @@ export interface PairedNotches {
  * Dynamic programming over both lists (the alignment of Needleman and Wunsch, 1970).
  */
 export function pairNotches(a: SeamSide, b: SeamSide): PairedNotches {
-  const p = a.notches,
-    q = b.notches;
+  const p = onceEach(a),
+    q = onceEach(b);
   const apart = (i: number, j: number) => Math.abs(p[i]!.alongMm / a.reachMm - q[j]!.alongMm / b.reachMm);
   // best[i][j]: pairs and summed distance among the notches from i on side a and from j on side b.
   const best: { pairs: number; apart: number; take: boolean }[][] = [];
@@ -64,3 +65,9 @@ interface Score {
 }
 const better = (one: Score, other: Score): boolean =>
   one.pairs > other.pairs || (one.pairs === other.pairs && one.apart <= other.apart);
+
+/** A notch where two runs meet, at a fold or at a seam that crosses, is marked on both and is one. */
+const onceEach = ({ notches }: SeamSide): readonly LaidNotch[] =>
+  notches.filter(
+    (n, i) => !notches.slice(0, i).some(m => m.style === n.style && n.alongMm - m.alongMm <= joiningGap),
+  );

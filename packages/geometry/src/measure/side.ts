@@ -1,7 +1,7 @@
 import { runLength } from '../joining/runs-taken.js';
 import { pieceNamed } from '../pattern/outline.js';
 import type { EdgeRef, EdgeRun, NotchStyle, Pattern } from '../pattern/types.js';
-import { coincidenceTolerance, joiningGap } from '../tolerance.js';
+import { coincidenceTolerance } from '../tolerance.js';
 import { gapBetween, gapsWithin } from './gap-between.js';
 
 /**
@@ -58,12 +58,13 @@ export function laidOut(pattern: Pattern, side: readonly EdgeRun[]): SeamSide {
     const bridged = (at: number): number =>
       within.reduce((sum, g) => (travelled(g.alongMm) < travelled(at) ? sum + g.gapMm : sum), 0);
     for (const { edge, at, style, name } of piece.notches)
-      if (edge === run.edge && holds(at)) {
-        const alongMm = fromMm + travelled(at) + bridged(at);
-        // A notch where two runs meet, at a fold or at a seam that crosses, is marked on both and is one.
-        const isMarked = notches.some(n => n.style === style && Math.abs(n.alongMm - alongMm) <= joiningGap);
-        if (!isMarked) notches.push({ alongMm, style, ...(name === undefined ? {} : { name }), run });
-      }
+      if (edge === run.edge && holds(at))
+        notches.push({
+          alongMm: fromMm + travelled(at) + bridged(at),
+          style,
+          ...(name === undefined ? {} : { name }),
+          run,
+        });
     const inner = within.reduce((sum, g) => sum + g.gapMm, 0);
     along = fromMm + lengthMm + inner;
     gapMm += gap + inner;
