@@ -47,6 +47,14 @@ describe('writing outputs', () => {
     expect(readFileSync(join(out, 'one.txt'), 'utf8')).toBe('new');
   });
 
+  test('a folder whose name is longer than the disk takes is refused, and not for what is left to clear', async () => {
+    const out = join(folder(), 'n'.repeat(256));
+    await expect(writeOutputs(out, [{ name: 'one.txt', content: 'one' }])).rejects.toMatchObject({
+      code: 'output-not-written',
+      message: expect.stringContaining('ENAMETOOLONG'),
+    });
+  });
+
   test.skipIf(!existsSync('/proc/self'))(
     'a file system that takes no folders is refused, and soon',
     async () => {

@@ -82,7 +82,8 @@ export async function writeOutputs(folder: string, outputs: readonly Output[]): 
     if (code === undefined) throw error;
     throw commandRefusal('output-not-written', { system: code }, { file: folder });
   } finally {
-    await clear();
+    // Where nothing can be written nothing can be cleared either: why has been told, and the next run clears.
+    await clear().catch(() => undefined);
     process.off('SIGINT', interrupted).off('SIGTERM', interrupted);
   }
 }
