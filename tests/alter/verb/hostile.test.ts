@@ -73,6 +73,7 @@ const sound: Readonly<Partial<Record<Field['kind'], unknown>>> = {
   length: 5,
   lengths: 5,
   share: 0.5,
+  angle: 0.2,
   'new-name': 'new',
   place: { share: 0.5 },
   range: [{ share: 0.25 }, { share: 0.75 }],
