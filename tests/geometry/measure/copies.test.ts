@@ -355,6 +355,50 @@ test('parts of one edge that follow each other are one line, what lies between t
   expect(walkSeam(pattern(open), open)).toMatchObject({ aMm: 260, differenceMm: -40 });
 });
 
+test('hems joined by a seam are one, whichever of the pieces it names first', () => {
+  const panel = (name: string, width: number) =>
+    pieceOf(name, [
+      side('top', [
+        [0, 0],
+        [width, 0],
+      ]),
+      side('right', [
+        [width, 0],
+        [width, 600],
+      ]),
+      side(
+        'hem',
+        [
+          [width, 600],
+          [0, 600],
+        ],
+        { kind: 'hem' },
+      ),
+      side('left', [
+        [0, 600],
+        [0, 0],
+      ]),
+    ]);
+  const panels = [panel('one', 200), panel('two', 300), panel('three', 400)];
+  const swept = (...seams: readonly Seam[]) =>
+    hemSweep(patternOf(panels, seams)).map(({ edges, sweepMm }) => [edges.map(e => e.piece).join(), sweepMm]);
+  expect(swept()).toEqual([
+    ['one', 200],
+    ['two', 300],
+    ['three', 400],
+  ]);
+  for (const joined of [
+    seam('panels', ['one.right'], ['-two.left']),
+    seam('panels', ['-two.left'], ['one.right']),
+  ])
+    expect(swept(joined)).toEqual([
+      ['one,two', 500],
+      ['three', 400],
+    ]);
+  const across = seam('rest', ['three.right'], ['-one.left']);
+  expect(swept(seam('panels', ['two.right'], ['-three.left']), across)).toEqual([['one,two,three', 900]]);
+});
+
 test('a hem that is cut several times sweeps as often', () => {
   const gore = pieceOf(
     'gore',

@@ -886,6 +886,21 @@ describe('a half that buttons', () => {
     expect(buttoned([], { overlap: 20, underlap: 20 })).toBeCloseTo(2 * 260 - 40, 9);
     expect(buttoned([])).toBeCloseTo(2 * 260, 9);
   });
+  test('a fastening of another edge, or of another piece, laps nothing here', () => {
+    const along = (piece: string, edge: string) => ({ piece, edge, reversed: false });
+    const lap = { kind: 'buttons' as const, overlap: 50, underlap: 50 };
+    const own = { kind: 'buttons' as const, overlap: 20, underlap: 20 };
+    const pocket = rectangle('pocket', 100, 120);
+    const girth = levelGirths({
+      ...patternOf([half([]), pocket]),
+      fastenings: [
+        { name: 'buttons', along: along('front', 'edge'), ...own },
+        { name: 'shoulder', along: along('front', 'top'), ...lap },
+        { name: 'flap', along: along('pocket', 'top'), ...lap },
+      ],
+    }).bust;
+    expect(girth).toBeCloseTo(2 * 260 - 40, 9);
+  });
 });
 
 test('a level drawn to the corner under the arm runs to it, though the armhole dips below', () => {

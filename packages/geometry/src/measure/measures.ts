@@ -88,9 +88,9 @@ export const measurePattern = (pattern: Pattern): PatternMeasures => ({
       ...(tolerance === undefined ? {} : { toleranceMm: tolerance }),
     };
   }),
-  ...(pattern.fastenings === undefined || pattern.fastenings.length === 0
-    ? {}
-    : { fastenings: record(pattern.fastenings, fastening => measureFastening(pattern, fastening)) }),
+  ...(pattern.fastenings?.length
+    ? { fastenings: record(pattern.fastenings, fastening => measureFastening(pattern, fastening)) }
+    : {}),
 });
 
 const measureFastening = (
