@@ -3,7 +3,7 @@ import { at, line, pathOf, pieceNamed, validatePattern, walkSeams } from '@paper
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
-import { refusalOf, toldDid } from '../../support/told.js';
+import { refusalOf, toldDid, toldFinding } from '../../support/told.js';
 import { anyBodice, areaOf, edge, lengthOf, patternOf, pieceOf, refusal } from '../hinge/pieces.js';
 
 /** Half a flared panel on the fold: its side leans out by 60 on 600, its hem is straight and square to the fold. */
@@ -46,6 +46,14 @@ describe('a band cut off along a hem', () => {
     const once = cut({ doubled: false }).pattern;
     expect(pieceNamed(once, 'band').cutting).toMatchObject({ count: 1 });
     expect(edgeOf(once)).toMatchObject({ kind: 'hem' });
+  });
+  test('off the fold, is cut as a pair, twice', () => {
+    const before = shiftPattern();
+    const done = cutOffBand(before, { edge: { piece: 'front', edge: 'armhole' }, width: 40, name: 'band' });
+    expect(pieceNamed(done.pattern, 'band').cutting).toMatchObject({ count: 4, mirrored: true, layers: 2 });
+    expect(done.findings.map(f => toldFinding(f).message)).toContain(
+      'The band is no longer on the fold: it is cut 4 times, as a pair.',
+    );
   });
   test('joined on again gives back the piece', () => {
     const { pattern } = cut({ doubled: false });

@@ -79,7 +79,10 @@ export const cutOffBandVerb = /* @__PURE__ */ verbFrom(cutOffBandForm, (pattern,
         lengthMm: done.lengthMm,
         count: band.cutting.count,
       }),
-      findings: done.findings,
+      findings: done.findings.map(told => ({
+        ...told,
+        figures: { ...told.figures, count: band.cutting.count },
+      })),
     };
   });
 });
