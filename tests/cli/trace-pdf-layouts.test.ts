@@ -1,14 +1,18 @@
 // Patterns printed in tiles as others lay them out: frames that meet or overlap, letters in half diamonds at the joins,
 // columns before rows, or nothing at all. Written by pdf-lib and pdfkit, every page with its part of the lines alone.
-import { writeFileSync } from 'node:fs';
+import { spawn } from 'node:child_process';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import type { Point } from '@paperhinge/geometry';
 import { PDFDocument as PdfLib, StandardFonts } from 'pdf-lib';
 import PdfKit from 'pdfkit';
 import { expect, test } from 'vitest';
+import { run } from '../../packages/cli/src/run.js';
 import { command } from './command.js';
 import { folder } from './folders.js';
 
+const builtCommand = fileURLToPath(new URL('../../packages/cli/dist/main.js', import.meta.url));
 const pointsToMm = 72 / 25.4;
 const [paperWide, paperHigh] = [210, 297];
 /** mm: of a page, the part that shows the pattern. */
@@ -206,6 +210,31 @@ test.each(
   for (const [i, area] of [...areas].sort((a, b) => b - a).entries())
     expect(Math.abs(area / wanted[i]! - 1)).toBeLessThan(2e-4);
   expect(told!.findings.find(f => f.code === 'pages-laid-by-themselves')?.message).toContain(words);
+});
+
+test('a person at a terminal sees how far it has come, and whoever stops it finds nothing half-written', async () => {
+  const dir = folder();
+  const file = join(dir, 'tiles.pdf');
+  writeFileSync(file, await byPdfLib(tiles({ overlap: 0, frames: true, letters: false })));
+  let seen = '';
+  const io = {
+    stdout: () => {},
+    stderr: (text: string) => {
+      seen += text;
+    },
+    watched: true,
+  };
+  expect(await run(['trace', file, '-o', join(dir, 'p.svg')], io)).toBe(0);
+  expect(seen).toMatch(/Reading the pages … \d+ %/);
+  expect(seen).toMatch(/Laying the pages beside one another … \d+ %/);
+  const child = spawn(process.execPath, [builtCommand, 'trace', file, '-o', join(dir, 'q.svg')]);
+  await new Promise(resolve => setTimeout(resolve, 150));
+  child.kill('SIGINT');
+  await new Promise(resolve => child.once('exit', resolve));
+  // Whole, if it was too late to stop it; else not there.
+  const left = readdirSync(dir).sort();
+  expect(left.filter(name => name !== 'q.svg')).toEqual(['p.svg', 'tiles.pdf']);
+  if (left.includes('q.svg')) expect(readFileSync(join(dir, 'q.svg'), 'utf8')).toContain('</svg>');
 });
 
 test('pages of which nothing tells how they lie are refused, with what to say', async () => {

@@ -27,8 +27,15 @@ async function pdfReader(): Promise<Reader> {
   }
 }
 
-/** The strokes and words of every page of a PDF. @throws PatternError `pdf-locked`, `pdf-damaged`, `pdf-too-long` */
-export async function readPdf(bytes: Uint8Array): Promise<readonly DrawnPage[]> {
+/**
+ * The strokes and words of every page of a PDF.
+ * @param done told how many of its pages are read, from 0 to 1
+ * @throws PatternError `pdf-locked`, `pdf-damaged`, `pdf-too-long`
+ */
+export async function readPdf(
+  bytes: Uint8Array,
+  done: (share: number) => void = () => {},
+): Promise<readonly DrawnPage[]> {
   const reader = await pdfReader();
   const document = await opened(reader, bytes);
   try {
@@ -37,6 +44,7 @@ export async function readPdf(bytes: Uint8Array): Promise<readonly DrawnPage[]> 
     const nameOf = (id: string): string | undefined => layers.getGroup(id)?.name ?? undefined;
     const pages: DrawnPage[] = [];
     for (let n = 1; n <= document.numPages; n++) {
+      done((n - 1) / document.numPages);
       const page = await document.getPage(n);
       pages.push(await drawnPage(reader, page, nameOf));
       page.cleanup();

@@ -62,7 +62,8 @@ async function tracedFiles(files: readonly string[], options: TraceArguments, io
   try {
     say(words.sentence(commandSaying('reading-pictures', {})));
     const pictures = await Promise.all(files.map(loadPicture));
-    const stage = (at: TraceStage) => say(words.sentence(commandSaying(stages[at], {})));
+    const stage = (at: TraceStage, share: number) =>
+      say(words.sentence(commandSaying(stages[at], {})), share);
     const trace = await inFile(files[0]!, () => traced(pictures, wishes, stage));
     say(words.sentence(commandSaying('writing', {})));
     const name = basename(output);
@@ -95,9 +96,9 @@ async function tracedFiles(files: readonly string[], options: TraceArguments, io
 function traced(
   pictures: readonly Picture[],
   { dotsToMm, printed, at }: TraceWishes,
-  onStage: (stage: TraceStage) => void,
+  onProgress: (stage: TraceStage, share: number) => void,
 ): PhotoTrace {
-  const how = { ...(at ? { at } : {}), onStage };
+  const how = { ...(at ? { at } : {}), onProgress };
   return dotsToMm === undefined
     ? tracePhotos(pictures, { ...(printed ? { printed } : {}), ...how })
     : traceScan(pictures[0]!, { dotsToMm, ...how });

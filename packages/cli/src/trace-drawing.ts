@@ -14,6 +14,7 @@ import {
 import { commandRefusal, commandSaying } from '@paperhinge/sheet/words';
 import type { Io } from './io.js';
 import { inFile } from './load.js';
+import { progress } from './progress.js';
 import { utf8 } from './read-input.js';
 import { wordsFor } from './speech.js';
 import { answer, refusePictureOptions } from './trace-answer.js';
@@ -39,7 +40,11 @@ export async function traceDrawing(given: DrawingGiven, options: TraceArguments,
   await checkOutputs(dirname(output), [basename(output)], [given.file]);
   const words = await wordsFor({ ...(language ? { language } : {}) });
   const name = basename(output);
-  const trace = await inFile(given.file, () => taken(given, basename(name, extname(name)), options));
+  const { say, end } = progress(io);
+  const told: Told = (code, share) => say(words.sentence(commandSaying(code, {})), share);
+  const trace = await inFile(given.file, () =>
+    taken(given, basename(name, extname(name)), options, told),
+  ).finally(end);
   await writeOutputs(dirname(output), [{ name, content: writeTrace(trace, line) }]);
   const { patterns } = trace;
   // Who says that the one line is cut along has answered what would be asked of it.
@@ -50,10 +55,18 @@ export async function traceDrawing(given: DrawingGiven, options: TraceArguments,
   return answer({ output, json, findings, made, record }, words, io);
 }
 
-async function taken(given: DrawingGiven, name: string, options: TraceArguments): Promise<SizesTrace> {
+/** Told what is being done of a file, and how much of it is done. */
+type Told = (code: 'reading-pages' | 'laying-pages', share: number) => void;
+
+async function taken(
+  given: DrawingGiven,
+  name: string,
+  options: TraceArguments,
+  told: Told,
+): Promise<SizesTrace> {
   const gap = options.gap === undefined ? usualGap : parseLength(options.gap, 'mm');
   if (!(gap >= 0.05 && gap <= widestGap)) throw commandRefusal('gap-out-of-range', { mostMm: widestGap });
-  const { drawing, findings } = await readDrawing(given, options);
+  const { drawing, findings } = await readDrawing(given, options, told);
   const { layer, sizes } = options;
   if (sizes !== undefined) {
     const trace = sizesOfDrawing(name, drawing, { gap, sizes: sizesIn(sizes) });
@@ -66,12 +79,13 @@ async function taken(given: DrawingGiven, name: string, options: TraceArguments)
   return { ...trace, patterns: [pattern], findings: [...findings, ...trace.findings] };
 }
 
-async function readDrawing({ kind, bytes, file }: DrawingGiven, options: TraceArguments) {
+async function readDrawing({ kind, bytes, file }: DrawingGiven, options: TraceArguments, told: Told) {
   if (kind === 'svg') return drawingOfSvg(bytes, { file });
   if (kind === 'dxf') return readDxf(utf8(bytes, 'pattern', file), unitOf(options.unit));
   const grid = gridOf(options);
   const { readPdf } = await import('./read-pdf.js');
-  return joinedPages(await readPdf(bytes), grid);
+  const pages = await readPdf(bytes, share => told('reading-pages', share));
+  return joinedPages(pages, grid, { onProgress: (_, share) => told('laying-pages', share) });
 }
 
 /** "S=red, M=green", or "red, green" where sizes are called as their layers are. */

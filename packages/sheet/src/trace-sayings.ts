@@ -28,6 +28,8 @@ export interface TraceTellings {
 /** What is said while pictures are traced and when they are. */
 export interface TraceSentences {
   'reading-pictures': NoFacts;
+  'reading-pages': NoFacts;
+  'laying-pages': NoFacts;
   'looking-for-sheets': NoFacts;
   'measuring-floor': NoFacts;
   'flattening-picture': NoFacts;

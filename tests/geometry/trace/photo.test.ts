@@ -99,6 +99,31 @@ describe.skipIf(!has('pdftoppm'))('a photograph of a floor (needs pdftoppm)', { 
     const stages: string[] = [];
     tracePhotos([picture], { onStage: stage => void stages.push(stage) });
     expect(stages).toEqual(['targets', 'camera', 'floor', 'outlines']);
+    const told: (readonly [string, number])[] = [];
+    tracePhotos([picture], { onProgress: (stage, share) => void told.push([stage, share]) });
+    expect([...new Set(told.map(([stage]) => stage))]).toEqual(stages);
+    for (const stage of stages) {
+      const shares = told.filter(([own]) => own === stage).map(([, share]) => share);
+      expect([...shares].sort((a, b) => a - b)).toEqual(shares);
+    }
+    expect(told.at(-1)).toEqual(['outlines', 1]);
+    // A token of one's own that is turned while the outlines are traced.
+    let asked = false;
+    const outcome = () =>
+      tracePhotos([picture], {
+        onProgress: stage => {
+          asked ||= stage === 'outlines';
+        },
+        signal: {
+          get aborted() {
+            return asked;
+          },
+        },
+      });
+    expect(outcome).toThrow(expect.objectContaining({ code: 'work-stopped' }));
+    expect(() => tracePhotos([picture], { signal: AbortSignal.abort() })).toThrow(
+      expect.objectContaining({ code: 'work-stopped' }),
+    );
     const stopped = new Error('stopped');
     expect(() =>
       tracePhotos([picture], {

@@ -54,3 +54,4 @@ export type { ScanOptions } from '../trace/photo/trace-scan.js';
 export { traceScan } from '../trace/photo/trace-scan.js';
 export type { TracedPiece } from '../trace/photo/traced-piece.js';
 export { patternOfTrace } from '../trace/photo/traced-piece.js';
+export type { StopSignal, Watch } from '../trace/watch.js';

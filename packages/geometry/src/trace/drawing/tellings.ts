@@ -39,6 +39,7 @@ export interface DrawingTellings {
   'test-square-true': { readonly saidMm: number };
   'test-square-off': { readonly acrossMm: number; readonly downMm: number; readonly saidMm: number };
   'not-dxf': { readonly binary: boolean };
+  'work-stopped': NoFacts;
   'unit-not-told': { readonly longestMm: number };
 }
 

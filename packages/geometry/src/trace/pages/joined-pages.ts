@@ -2,6 +2,7 @@ import type { Finding } from '../../telling.js';
 import { leastSeen } from '../../tolerance.js';
 import type { ForeignDrawing } from '../drawing/drawing.js';
 import { finding, refusal } from '../drawing/tellings.js';
+import type { Watch } from '../watch.js';
 import { withoutFurniture } from './furniture.js';
 import { laidInGrid } from './grid.js';
 import { laidByThemselves } from './laid-by-themselves.js';
@@ -20,12 +21,17 @@ export interface JoinedPages {
 /**
  * The pages of a pattern printed in tiles as one drawing: by the lines that stand on several of them, where each page
  * is a window onto the whole sheet; else laid in the grid that is told, or by their own frames, letters and lines that
- * run on, and moved so that lines run on across the joins. One page is its own drawing. The test square is found and measured.
+ * run on, and moved so that lines run on across the joins. One page is its own drawing. The test square is found and
+ * measured.
  *
  * @throws PatternError `pages-without-lines` for scans and pages of words; `pages-not-joined` where nothing tells how
- *   they lie
+ *   they lie; `work-stopped`
  */
-export function joinedPages(pages: readonly DrawnPage[], grid?: GridWishes): JoinedPages {
+export function joinedPages(
+  pages: readonly DrawnPage[],
+  grid?: GridWishes,
+  watch: Watch<'pages'> = {},
+): JoinedPages {
   const drawn = pages.filter(page => page.drawing.lines.length > 0);
   if (drawn.length === 0) throw refusal('pages-without-lines', { pages: pages.length });
   const square = squareFindings(pages);
@@ -43,7 +49,7 @@ export function joinedPages(pages: readonly DrawnPage[], grid?: GridWishes): Joi
   }
   const sheet = oneSheet(withoutFurniture(drawn));
   // Blank pages keep their places, unless the others lie as if they had none.
-  if (!sheet) return bySelves(pages, drawn, square);
+  if (!sheet) return bySelves(pages, drawn, square, watch);
   const { drawing, pages: used, worstMm } = sheet;
   return {
     drawing,
@@ -61,8 +67,9 @@ function bySelves(
   pages: readonly DrawnPage[],
   drawn: readonly DrawnPage[],
   square: readonly Finding[],
+  watch: Watch<'pages'>,
 ): JoinedPages {
-  const laid = laidByThemselves(pages) ?? laidByThemselves(drawn);
+  const laid = laidByThemselves(pages, watch) ?? laidByThemselves(drawn, watch);
   if (!laid) throw refusal('pages-not-joined', { pages: drawn.length });
   const { drawing, residualMm, worstMm, joins, by, columns, overlapMm } = laid;
   const how = { pages: pages.length, by, columns, overlapMm, joins, residualMm, worstMm };

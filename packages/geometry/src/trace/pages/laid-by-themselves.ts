@@ -1,5 +1,6 @@
 import type { Box } from '../../curve/bounds.js';
 import { boundsOfPath } from '../../path/bounds.js';
+import { tell, type Watch } from '../watch.js';
 import { framed } from './frames.js';
 import { withoutFurniture } from './furniture.js';
 import { type GridPlace, type Laid, laidAt } from './grid.js';
@@ -29,15 +30,18 @@ const fewestJoins = 2,
  * row or by column, and with the overlap, with which most lines run on from page to page. `undefined` where none does,
  * or several do as well.
  */
-export function laidByThemselves(pages: readonly DrawnPage[]): LaidByThemselves | undefined {
+export function laidByThemselves(
+  pages: readonly DrawnPage[],
+  watch: Watch<'pages'>,
+): LaidByThemselves | undefined {
   const own = withoutFurniture(framed(pages));
   const places = placesByMarks(own);
   if (places) {
-    const laid = bestOf(own, [places]);
+    const laid = bestOf(own, [places], watch);
     return laid && { ...laid, by: 'marks' };
   }
   if (own.length > mostPages) return undefined;
-  const laid = bestOf(own, ways(own.length));
+  const laid = bestOf(own, ways(own.length), watch);
   return laid && { ...laid, by: 'lines' };
 }
 
@@ -56,20 +60,22 @@ function ways(count: number): readonly (readonly GridPlace[])[] {
 function bestOf(
   pages: readonly DrawnPage[],
   all: readonly (readonly GridPlace[])[],
+  watch: Watch<'pages'>,
 ): Omit<LaidByThemselves, 'by'> | undefined {
   const boxes = pages.map(page => page.window ?? boxOf(page));
   const [wide, high] = [
     Math.max(...boxes.map(({ min, max }) => max.x - min.x)),
     Math.max(...boxes.map(({ min, max }) => max.y - min.y)),
   ];
-  const tried = all.flatMap(places =>
-    overlaps.map(overlapMm => {
+  const tried = all.flatMap((places, i) => {
+    tell(watch, 'pages', i / all.length);
+    return overlaps.map(overlapMm => {
       const steps = { wide: wide - overlapMm, high: high - overlapMm, overlap: overlapMm };
       const laid = laidAt(pages, places, steps);
       const columns = 1 + Math.max(...places.map(p => p.column));
       return { ...laid, columns, overlapMm, places };
-    }),
-  );
+    });
+  });
   // Joins alone would favour small overlaps, which cut more lines: the share that run on and how truly tell.
   const score = ({ joins, ends, residualMm }: Laid): number =>
     ends === 0 ? 0 : ((2 * joins) / ends) * Math.exp(-residualMm);

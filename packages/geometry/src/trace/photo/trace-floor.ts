@@ -44,11 +44,15 @@ const overNoise = 7,
 const softMm = 0.9,
   softDots = 2;
 
-/** The pieces that lie on the floor: whatever is neither ground nor paper. */
+/**
+ * The pieces that lie on the floor: whatever is neither ground nor paper.
+ * @param done told how much is done, from 0 to 1; may throw to stop
+ */
 export function traceFloor(
   floor: FloorSeen,
   sheets: readonly PlacedSheet[],
   unlike: Unlikeness,
+  done: (share: number) => void,
 ): FloorTraced {
   const { map, codes, shots } = floor;
   const marked = clearlyUnlike(floor, unlike, Math.max(leastDifference, overNoise * unlike.noise));
@@ -60,9 +64,12 @@ export function traceFloor(
     patch => isBroad(patch) && !isRim(floor, patch),
   );
   const soft = softMm + softDots * Math.min(...shots.map(dotAt));
-  const found = patches
-    .filter(patch => !patch.cutOff)
-    .map(patch => ({ patch, ...edgeOfPatch(floor, patch.ring, isFaint(map, faint, patch)) }));
+  const whole = patches.filter(patch => !patch.cutOff);
+  const found = whole.map((patch, i) => {
+    done(i / whole.length);
+    return { patch, ...edgeOfPatch(floor, patch.ring, isFaint(map, faint, patch)) };
+  });
+  done(1);
   return {
     outlines: found.flatMap(({ patch: { area, onPaper }, points, noise }) =>
       points.length === 0

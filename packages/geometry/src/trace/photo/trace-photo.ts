@@ -1,5 +1,6 @@
 import type { Finding } from '../../telling.js';
 import type { Point } from '../../vector.js';
+import { tell, type Watch } from '../watch.js';
 import { isBlurred } from './blur.js';
 import { viewOf } from './camera.js';
 import { drawnOutline } from './drawn-outline.js';
@@ -25,7 +26,7 @@ import { turnedAsSeen } from './turned-floor.js';
 import { mapOf } from './unknowns.js';
 
 /** What a tracing goes by. */
-export interface PhotoOptions {
+export interface PhotoOptions extends Watch<TraceStage> {
   /** Printed mm for a mm of the sheets: what their checked squares measured, over 50 mm. */
   readonly printed?: PrintedStretch;
   /**
@@ -62,15 +63,20 @@ const leastSheets = 3;
  * lens short of a fish eye, several pictures joined by the sheets that they share.
  *
  * @throws PatternError `picture-too-small`, `picture-blurred`, `no-target-found`, `too-few-targets`,
- *   `pictures-share-no-sheets`, `ground-not-seen`, `no-piece-found`
+ *   `pictures-share-no-sheets`, `ground-not-seen`, `no-piece-found`, `work-stopped`
  */
 export function tracePhotos(pictures: readonly Picture[], options: PhotoOptions = {}): PhotoTrace {
-  const { printed = { across: 1, down: 1 }, at, onStage = () => {} } = options;
+  const { printed = { across: 1, down: 1 }, onStage = () => {} } = options;
   onStage('targets');
-  const looked = pictures.map((picture, i) => sheetsIn(picture, i + 1, printed));
+  const looked = pictures.map((picture, i) => {
+    tell(options, 'targets', i / pictures.length);
+    return sheetsIn(picture, i + 1, printed);
+  });
   onStage('camera');
+  tell(options, 'camera', 0);
   const solution = solvedTogether(looked);
   onStage('floor');
+  tell(options, 'floor', 0);
   const shots = solution.order.map((i, k) => ({
     picture: pictures[i]!,
     view: viewOf(solution.cameras[k]!),
@@ -86,7 +92,7 @@ export function tracePhotos(pictures: readonly Picture[], options: PhotoOptions 
     sheets.flatMap(({ sheet, at }) => paperCorners(sheet.paper, mapOf(at))),
   );
   const floor = { map, shots, sheets, known: floorOfSheets(map, sheets) };
-  const { pieces, cutOff, loose } = piecesOn(floor, at, onStage);
+  const { pieces, cutOff, loose } = piecesOn(floor, options);
   if (pieces.length === 0) throw refusal('no-piece-found', { faint: loose.length });
   const { residualMm, worstMm } = truthOf(solution, shots);
   return {
@@ -99,7 +105,7 @@ export function tracePhotos(pictures: readonly Picture[], options: PhotoOptions 
     findings: [
       ...truthFindings(solution, shots, pieces),
       ...cutOff.map(patch => cutOffFinding(patch, shots)),
-      ...(at ? [] : faintFindings(pieces, loose, floor)),
+      ...(options.at ? [] : faintFindings(pieces, loose, floor)),
     ],
   };
 }
@@ -114,29 +120,33 @@ interface Measured {
 /** The pieces of a measured floor: drawn ones where corners were clicked, else those that lie on the ground. */
 export function piecesOn(
   { map, shots, sheets, known }: Measured,
-  at: PhotoOptions['at'],
-  onStage: (stage: TraceStage) => void,
+  options: PhotoOptions,
 ): {
   readonly pieces: readonly TracedPiece[];
   readonly cutOff: readonly Patch[];
   readonly loose: readonly Point[];
 } {
+  const { at, onStage = () => {} } = options;
   if (at) {
     onStage('outlines');
     const ink = inkMap(map);
-    const outlines = at.map(clicks =>
-      drawnOutline(
+    const outlines = at.map((clicks, k) => {
+      tell(options, 'outlines', k / at.length);
+      return drawnOutline(
         { map, shots },
         ink,
         clicks.map((click, i) => onFloor(shots[0]!, map, click, i + 1)),
-      ),
-    );
+      );
+    });
     return { pieces: namedPieces(outlines), cutOff: [], loose: [] };
   }
   const unlike = unlikeGround(map, known);
+  tell(options, 'floor', 1);
   if (!unlike) throw refusal('ground-not-seen', {});
   onStage('outlines');
-  const { outlines, cutOff, loose } = traceFloor({ map, shots, codes: known.codes }, sheets, unlike);
+  const { outlines, cutOff, loose } = traceFloor({ map, shots, codes: known.codes }, sheets, unlike, share =>
+    tell(options, 'outlines', share),
+  );
   return { pieces: namedPieces(outlines), cutOff, loose };
 }
 

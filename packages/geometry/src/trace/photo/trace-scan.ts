@@ -1,3 +1,4 @@
+import { tell } from '../watch.js';
 import { flatView, groundAtRim } from './flat-shot.js';
 import { floorMap } from './floor-map.js';
 import type { Picture } from './picture.js';
@@ -6,7 +7,7 @@ import { finding, refusal } from './tellings.js';
 import { type PhotoOptions, type PhotoTrace, piecesOn } from './trace-photo.js';
 
 /** What a scan is traced by. */
-export interface ScanOptions extends Pick<PhotoOptions, 'at' | 'onStage'> {
+export interface ScanOptions extends Pick<PhotoOptions, 'at' | 'onStage' | 'onProgress' | 'signal'> {
   /** The scan's scale: dots to a mm, from its dpi (dpi / 25.4) or from two of its points whose distance is known. */
   readonly dotsToMm: number;
 }
@@ -30,13 +31,14 @@ export function traceScan(picture: Picture, options: ScanOptions): PhotoTrace {
   if (!(width > 0 && height > 0 && width * height * 4 <= picture.rgba.length))
     throw refusal('picture-too-small', { picture: 1, width, height });
   onStage('floor');
+  tell(options, 'floor', 0);
   const shots = [{ picture, view: flatView(dotsToMm), tone: 1 }];
   const corners = [0, 1].flatMap(i =>
     [0, 1].map(j => ({ x: (i * width) / dotsToMm, y: (j * height) / dotsToMm })),
   );
   const map = floorMap(shots, corners);
   const known = groundAtRim(map, picture, dotsToMm);
-  const { pieces, cutOff, loose } = piecesOn({ map, shots, sheets: [], known }, at, onStage);
+  const { pieces, cutOff, loose } = piecesOn({ map, shots, sheets: [], known }, options);
   if (pieces.length === 0) throw refusal('no-piece-on-scan', { faint: loose.length });
   return {
     pieces,

@@ -89,6 +89,10 @@ export const foreign: Tellings<DrawingTellings> = {
     message: binary ? 'This is a DXF file in binary.' : 'This is no DXF file.',
     remedy: binary ? 'Save it as DXF in ASCII, R12 or later.' : 'Give a DXF file in ASCII.',
   }),
+  'work-stopped': () => ({
+    message: 'The work was stopped; nothing was written.',
+    remedy: 'Begin again whenever you like.',
+  }),
   'unit-not-told': ({ longestMm }, say) => ({
     message: `The file does not say what its units are; read as millimetres it reaches ${say.length(longestMm)}.`,
     remedy: 'If that is not so, say the unit: --unit in, or --unit cm.',

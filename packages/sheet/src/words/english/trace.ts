@@ -97,6 +97,8 @@ export const traceSentences: Sentences<TraceSentences> = {
   'looking-for-sheets': () => 'Looking for the sheets',
   'measuring-floor': () => 'Measuring the floor',
   'flattening-picture': () => 'Flattening the picture',
+  'reading-pages': () => 'Reading the pages',
+  'laying-pages': () => 'Laying the pages beside one another',
   'tracing-pieces': () => 'Tracing the pieces',
   'pieces-traced': ({ pieces, sheets, residualMm }, say) =>
     residualMm === undefined

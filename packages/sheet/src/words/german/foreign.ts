@@ -97,6 +97,10 @@ export const foreign: Tellings<DrawingTellings> = {
       ? 'Speichern Sie sie als DXF in ASCII, R12 oder neuer.'
       : 'Geben Sie eine DXF-Datei in ASCII an.',
   }),
+  'work-stopped': () => ({
+    message: 'Die Arbeit wurde abgebrochen; nichts wurde geschrieben.',
+    remedy: 'Beginnen Sie wieder, wann Sie wollen.',
+  }),
   'unit-not-told': ({ longestMm }, say) => ({
     message: `Die Datei sagt nicht, was ihre Einheiten sind; als Millimeter gelesen reicht sie bis ${say.length(longestMm)}.`,
     remedy: 'Stimmt das nicht, nennen Sie die Einheit: --unit in oder --unit cm.',

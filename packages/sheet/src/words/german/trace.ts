@@ -99,6 +99,8 @@ export const traceSentences: Sentences<TraceSentences> = {
   'looking-for-sheets': () => 'Die Messblätter werden gesucht',
   'measuring-floor': () => 'Der Boden wird vermessen',
   'flattening-picture': () => 'Das Bild wird entzerrt',
+  'reading-pages': () => 'Die Seiten werden gelesen',
+  'laying-pages': () => 'Die Seiten werden aneinandergelegt',
   'tracing-pieces': () => 'Die Teile werden nachgezeichnet',
   'pieces-traced': ({ pieces, sheets, residualMm }, say) =>
     residualMm === undefined
