@@ -134,6 +134,7 @@ function addTrace({ program, texts, io, exit }: Adding): void {
       ...before,
       corners,
     ])
+    .option(`--pen <${given.name}>`, say.pen)
     .option(`--line <${given.line}>`, say.line, 'stitching')
     .option(`--gap <${given.length}>`, say.gap)
     .option(`--layer <${given.name}>`, say.layer)

@@ -30,7 +30,7 @@ export function answer({ output, json, findings, made, record }: Answered, words
 }
 
 /** What is for pictures alone says nothing of a drawing or a sheet. @throws PatternError `options-of-pictures` */
-export function refusePictureOptions({ measured, dpi, known, at, picture }: TraceArguments): void {
-  if ([measured, dpi, known, at, picture].some(option => option !== undefined))
+export function refusePictureOptions({ measured, dpi, known, at, pen, picture }: TraceArguments): void {
+  if ([measured, dpi, known, at, pen, picture].some(option => option !== undefined))
     throw commandRefusal('options-of-pictures', {});
 }

@@ -95,10 +95,10 @@ async function tracedFiles(files: readonly string[], options: TraceArguments, io
 
 function traced(
   pictures: readonly Picture[],
-  { dotsToMm, printed, at }: TraceWishes,
+  { dotsToMm, printed, at, pen }: TraceWishes,
   onProgress: (stage: TraceStage, share: number) => void,
 ): PhotoTrace {
-  const how = { ...(at ? { at } : {}), onProgress };
+  const how = { ...(at ? { at } : {}), ...(pen ? { pen } : {}), onProgress };
   return dotsToMm === undefined
     ? tracePhotos(pictures, { ...(printed ? { printed } : {}), ...how })
     : traceScan(pictures[0]!, { dotsToMm, ...how });

@@ -1,5 +1,5 @@
 import { type Point, parseLength } from '@paperhinge/geometry';
-import { checkedSquare, type PrintedStretch } from '@paperhinge/geometry/trace';
+import { checkedSquare, type Pen, type PrintedStretch, penColours } from '@paperhinge/geometry/trace';
 import { commandRefusal, type Language } from '@paperhinge/sheet/words';
 
 /** The options of `paperhinge trace`, as commander gives them. */
@@ -10,6 +10,8 @@ export interface TraceArguments {
   readonly known?: string;
   readonly between?: string;
   readonly at?: readonly string[];
+  /** Of lines drawn on paper: the pen that is followed. */
+  readonly pen?: string;
   readonly line: string;
   /** Of a drawing: how far ends of strokes may lie apart, which layer, and the unit of a DXF file. */
   readonly gap?: string;
@@ -32,6 +34,7 @@ export interface TraceWishes {
   /** Of a scan: its scale. */
   readonly dotsToMm?: number;
   readonly at?: readonly (readonly Point[])[];
+  readonly pen?: Pen;
 }
 
 /** The arguments understood. @throws PatternError */
@@ -49,7 +52,22 @@ export function traceWishes(given: TraceArguments, pictures: number): TraceWishe
     ...(measured === undefined ? {} : { printed: printedStretch(measured) }),
     ...(dotsToMm === undefined ? {} : { dotsToMm }),
     ...(at === undefined ? {} : { at: at.map(placesIn) }),
+    ...(given.pen === undefined ? {} : { pen: penIn(given.pen, at !== undefined) }),
   };
+}
+
+/** "red", "dashed", "blue dashed": a colour, and whether the line is dashed. */
+function penIn(text: string, hasCorners: boolean): Pen {
+  const words = text
+    .toLowerCase()
+    .split(/[\s,]+/)
+    .filter(word => word !== '');
+  const colour = penColours.find(name => words.includes(name));
+  const [dashed, drawn] = ['dashed', 'solid'].map(word => words.includes(word));
+  const known = words.every(word => word === colour || word === 'dashed' || word === 'solid');
+  if (!hasCorners || !known || words.length === 0 || (dashed && drawn))
+    throw commandRefusal('pen-not-understood', { colours: penColours });
+  return { ...(colour ? { colour } : {}), ...(dashed || drawn ? { dashed: dashed === true } : {}) };
 }
 
 /** Dots to the inch that scanners have. */

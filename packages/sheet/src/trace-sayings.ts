@@ -19,6 +19,7 @@ export interface TraceTellings {
   'options-of-pictures': NoFacts;
   'gap-out-of-range': { readonly mostMm: number };
   'unit-unknown': NoFacts;
+  'pen-not-understood': { readonly colours: readonly string[] };
   'pdf-locked': NoFacts;
   'pdf-damaged': NoFacts;
   'pdf-too-long': { readonly most: number };

@@ -1,4 +1,5 @@
 import { PatternError, type Point, pathLength } from '@paperhinge/geometry';
+import { pointAlong } from '@paperhinge/geometry/paths';
 import { type Picture, traceScan } from '@paperhinge/geometry/trace';
 import { expect, test } from 'vitest';
 import { shapes } from '../../support/photo-floors.js';
@@ -117,6 +118,60 @@ test('a line drawn in dashes is followed from click to click, past lines that cr
   expect(worst).toBeLessThan(0.8);
   expect(piece!.edges.map(pathLength).reduce((a, b) => Math.min(a, b))).toBeCloseTo(150, 0);
 });
+
+/** A scan of three channels, each drawn by itself. */
+function inColour(channels: readonly ReturnType<typeof paper>[]): Picture {
+  const [red, green, blue] = channels.map(scanned);
+  const rgba = Uint8Array.from(red!.rgba, (v, k) => [v, green!.rgba[k]!, blue!.rgba[k]!, 255][k % 4]!);
+  return { ...red!, rgba };
+}
+
+test.each([
+  ['colour', { colour: 'red' }, { colour: 'blue' }],
+  ['dashes', { dashed: false }, { dashed: true }],
+] as const)('lines of two sizes beside one another are told apart by %s', (by, first, second) => {
+  // The next size, larger by 6 %.
+  const larger = shapes.pocket.map(segment =>
+    segment.map(([x, y]) => [75 + (x - 75) * 1.06, 85 + (y - 85) * 1.06]),
+  ) as unknown as Outline;
+  const other = laid(larger, [28, 40], 0.06);
+  const sheets = [paper(), paper(), paper()];
+  for (const [k, outline] of [pocket, other].entries()) {
+    const ring = flattened(outline);
+    // Red ink takes green and blue from the paper, blue ink red and green.
+    for (const sheet of by === 'dashes' ? sheets : sheets.slice(1 - k, 3 - k))
+      penLine(sheet, [...ring, ring[0]!], by === 'dashes' && k === 1 ? [4, 3] : undefined);
+  }
+  const picture = inColour(sheets);
+  for (const [pen, outline] of [
+    [first, pocket],
+    [second, other],
+  ] as const) {
+    const clicks = [0, 1, 3].map((i): Point => {
+      const [x, y] = outline[i]![0]!;
+      return { x: (x + 1) * dotsToMm, y: (y - 0.8) * dotsToMm };
+    });
+    const { pieces } = traceScan(picture, { dotsToMm, at: [clicks], pen });
+    const points = pieces[0]!.edges.flatMap(edge => {
+      const length = pathLength(edge);
+      return Array.from({ length: 60 }, (_, i) => pointAlong(edge, (length * i) / 60));
+    });
+    // Not laid on first: it must lie where its own size is drawn.
+    const offs = points.map(p => offRing(p, flattened(outline))).sort((a, b) => a - b);
+    expect(offs[Math.floor(offs.length * 0.9)]).toBeLessThan(0.35);
+  }
+});
+
+/** mm from a point to the nearest side of a polygon. */
+const offRing = ({ x, y }: Point, ring: readonly (readonly number[])[]): number =>
+  Math.min(
+    ...ring.map(([ax, ay], i) => {
+      const [bx, by] = ring[(i + 1) % ring.length]! as [number, number];
+      const [dx, dy] = [bx - ax!, by - ay!];
+      const t = Math.max(0, Math.min(1, ((x - ax!) * dx + (y - ay!) * dy) / (dx * dx + dy * dy || 1)));
+      return Math.hypot(x - ax! - t * dx, y - ay! - t * dy);
+    }),
+  );
 
 test('scans that cannot be traced are refused with the reason', () => {
   const codeOf = (work: () => unknown): string | undefined => {

@@ -93,6 +93,7 @@ export const english = {
     known: 'the picture is flat, and so long between two of its places',
     between: 'those two places in dots, such as two marks of a ruler: "412,880 2950,905"',
     at: 'a piece drawn on paper: its corners in order, in dots of the first picture; once for each piece',
+    pen: 'of drawn pieces: follow only lines of this pen, one size of several: red, dashed, "blue dashed" ...',
     line: 'what the pieces were cut along: stitching or cutting (default: stitching)',
     gap: 'of a drawing: how far ends of lines may lie apart and still meet (default: 0.2 mm)',
     layer: 'of a drawing: only this layer or colour, such as one size of several',

@@ -95,6 +95,7 @@ export const german: UsageTexts = {
     known: 'das Bild ist flach, und zwischen zweien seiner Stellen so lang',
     between: 'diese beiden Stellen in Bildpunkten, etwa zwei Striche eines Lineals: „412,880 2950,905“',
     at: 'ein auf Papier gezeichnetes Teil: seine Ecken der Reihe nach, in Punkten des ersten Bilds; einmal für jedes Teil',
+    pen: 'bei gezeichneten Teilen: nur Linien dieses Stifts, eine Größe von mehreren: red, dashed, „blue dashed“ ...',
     line: 'woran entlang die Teile geschnitten sind: stitching (Nahtlinie) oder cutting (Schnittlinie)',
     gap: 'einer Zeichnung: wie weit Enden von Linien auseinanderliegen und doch zusammentreffen dürfen (Vorgabe: 0,2 mm)',
     layer: 'einer Zeichnung: nur diese Ebene oder Farbe, etwa eine Größe von mehreren',

@@ -18,6 +18,12 @@ const softCorner = 2.5;
 /** mm: a click this near to a line means the line. */
 const clickReach = 4;
 
+/** Ink as lines are followed on it, and as corners are looked for on it: a line that bends there looks like a dash. */
+export interface DrawnInk {
+  readonly lines: InkMap;
+  readonly corners: InkMap;
+}
+
 /**
  * A piece drawn on paper, from the corners that its maker clicked, in order and in floor mm: between each and the next
  * the drawn line is followed, the last to the first. Corners lie where the lines meet, not where she clicked.
@@ -26,16 +32,16 @@ const clickReach = 4;
  */
 export function drawnOutline(
   floor: { readonly map: FloorMap; readonly shots: readonly Shot[] },
-  ink: InkMap,
+  { lines, corners: inked }: DrawnInk,
   clicks: readonly Point[],
 ): TracedOutline {
   if (clicks.length < 3) throw refusal('too-few-clicks', { clicks: clicks.length });
-  const snapped = clicks.map(click => nearestInk(ink, click));
+  const snapped = clicks.map(click => nearestInk(inked, click));
   const points: Point[] = [];
   const corners: OutlineCorner[] = [];
   snapped.forEach((from, i) => {
     const to = snapped[(i + 1) % snapped.length]!;
-    const way = drawnPath(ink, from, to);
+    const way = drawnPath(lines, from, to);
     if (!way) throw refusal('no-line-between', { from: i + 1, to: ((i + 1) % snapped.length) + 1 });
     corners.push({ index: points.length, at: from, soft: softCorner });
     points.push(from, ...midline(floor, openly(softened(way))));

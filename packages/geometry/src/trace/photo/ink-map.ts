@@ -1,4 +1,5 @@
 import type { FloorMap } from './floor-map.js';
+import { type Pen, type PenColour, penColourOf } from './pen.js';
 
 /** Where lines are drawn on a floor: even cells, each with how much line there is, 0 to 1. */
 export interface InkMap extends Pick<FloorMap, 'origin' | 'cell' | 'width' | 'height'> {
@@ -11,36 +12,73 @@ const coarse = 0.5;
 const paperReach = 5;
 /** mm to each side of a cell along which a line is looked for: dashes run together. */
 const lineReach = 4.5;
-const directions = 12;
+/** Directions looked along; more where dashes are told from drawn lines, which a line aslant would be lost on. */
+const directions = 12,
+  directionsForDashes = 36;
 
 /**
  * How much of a line each cell lies on: how much darker than the paper about it, in the mean along the direction in
  * which that is most. So a dashed line is as much of one as a drawn one, and a dot is none. Darkness is that of the
  * channel in which it is most: a red line is dark in green and blue.
+ * @param pen what other pens have drawn is no line
  */
-export function inkMap(map: FloorMap): InkMap {
-  const { dark, ...grid } = darkness(map);
+export function inkMap(map: FloorMap, pen: Pen = {}): InkMap {
+  const { dark, ...grid } = darkness(map, pen.colour);
   const { width, height, cell } = grid;
   const steps = Math.max(2, Math.round(lineReach / cell));
-  const ink = new Float32Array(width * height);
-  for (let d = 0; d < directions; d++) {
-    const angle = (Math.PI * d) / directions;
+  const ink = new Float32Array(width * height),
+    shares = new Float32Array(width * height);
+  const count = pen.dashed === undefined ? directions : directionsForDashes;
+  for (let d = 0; d < count; d++) {
+    const angle = (Math.PI * d) / count;
     const offsets: { readonly x: number; readonly y: number }[] = [];
     for (let k = -steps; k <= steps; k++)
       offsets.push({ x: Math.round(k * Math.cos(angle)), y: Math.round(k * Math.sin(angle)) });
     const shifts = offsets.map(({ x, y }) => y * width + x);
     for (let j = steps; j < height - steps; j++)
       for (let i = steps, k = j * width + steps; i < width - steps; i++, k++) {
-        let sum = 0;
-        for (let s = 0; s < shifts.length; s++) sum += dark[k + shifts[s]!]!;
+        let sum = 0,
+          most = 0;
+        for (let s = 0; s < shifts.length; s++) {
+          const d = dark[k + shifts[s]!]!;
+          sum += d;
+          if (d > most) most = d;
+        }
         const mean = sum / shifts.length;
-        if (mean > ink[k]!) ink[k] = mean;
+        if (mean > ink[k]!) {
+          ink[k] = mean;
+          shares[k] = mean / most;
+        }
       }
   }
-  return { ...grid, ink };
+  return { ...grid, ink: pen.dashed === undefined ? ink : ofKind(ink, shares, width, pen.dashed) };
 }
 
-function darkness({ origin, cell, width: w, height: h, rgb, from }: FloorMap) {
+/** Of a stretch of line, so much is ink: a drawn line is more of it, a dashed one less; what the wrong kind counts for. */
+const drawnShare = 0.87,
+  wrongKind = 0.08;
+
+/** Darker than this in the mean, a line is a line; and cells beside a drawn line that seem to be dashes aslant. */
+const leastLine = 0.2,
+  halo = 2;
+
+/**
+ * Ink of dashed lines, or of drawn ones, with the other kind made faint.
+ * @param shares how much of the line that each cell lies on is ink
+ */
+function ofKind(ink: Float32Array, shares: Float32Array, width: number, dashed: boolean): Float32Array {
+  const isDrawn = shares.map((share, k) => (share >= drawnShare && ink[k]! > leastLine ? 1 : 0));
+  if (!dashed) return ink.map((v, k) => (shares[k]! >= drawnShare ? v : v * wrongKind));
+  const near = (k: number): boolean => {
+    for (let v = -halo; v <= halo; v++)
+      for (let u = -halo; u <= halo; u++) if (isDrawn[k + v * width + u] === 1) return true;
+    return false;
+  };
+  return ink.map((v, k) => (v > 0 && near(k) ? v * wrongKind : v));
+}
+
+function darkness(map: FloorMap, colour: PenColour | undefined) {
+  const { origin, cell, width: w, height: h, rgb, from } = map;
   const times = Math.max(1, Math.round(coarse / cell));
   const width = Math.floor(w / times),
     height = Math.floor(h / times);
@@ -57,7 +95,36 @@ function darkness({ origin, cell, width: w, height: h, rgb, from }: FloorMap) {
     }
   const mean = boxMean(least, width, height, Math.round(paperReach / (cell * times)));
   const dark = least.map((v, k) => Math.max(0, Math.min(1, 1 - v / Math.max(mean[k]!, 1))));
-  return { origin, cell: cell * times, width, height, dark };
+  const grid = { origin, cell: cell * times, width, height };
+  if (colour !== undefined) keepColour(map, { ...grid, dark }, times, colour);
+  return { ...grid, dark };
+}
+
+/** Less darkness is paper: its colour tells nothing. */
+const leastDark = 0.08;
+
+/** Takes away the ink of all pens but one. */
+function keepColour(
+  { width: w, rgb }: FloorMap,
+  { width, height, cell, dark }: Omit<InkMap, 'ink'> & { readonly dark: Float32Array },
+  times: number,
+  colour: PenColour,
+): void {
+  const channels = [0, 1, 2].map(c =>
+    Float32Array.from({ length: width * height }, (_, k) => {
+      const j = Math.floor(k / width) * times,
+        i = (k % width) * times;
+      let darkest = 255;
+      for (let b = 0; b < times; b++)
+        for (let a = 0; a < times; a++) darkest = Math.min(darkest, rgb[3 * ((j + b) * w + i + a) + c]!);
+      return darkest;
+    }),
+  );
+  const paper = channels.map(values => boxMean(values, width, height, Math.round(paperReach / cell)));
+  const taken = (k: number, c: number): number =>
+    Math.max(0, Math.log((paper[c]![k]! + 1) / (channels[c]![k]! + 1)));
+  for (let k = 0; k < dark.length; k++)
+    if (dark[k]! > leastDark && penColourOf([taken(k, 0), taken(k, 1), taken(k, 2)]) !== colour) dark[k] = 0;
 }
 
 function boxMean(values: Float32Array, width: number, height: number, reach: number): Float32Array {

@@ -11,6 +11,7 @@ import { floorOfSheets, type PlacedSheet } from './floor-of-sheets.js';
 import { type FloorKnown, unlikeGround } from './ground.js';
 import { inkMap } from './ink-map.js';
 import type { Patch } from './patches.js';
+import type { Pen } from './pen.js';
 import { greyOf, type Picture } from './picture.js';
 import { inTone } from './read-target.js';
 import { faintFindings } from './seen-faintly.js';
@@ -34,6 +35,8 @@ export interface PhotoOptions extends Watch<TraceStage> {
    * followed. Without, whatever lies on the ground is traced along its edge.
    */
   readonly at?: readonly (readonly Point[])[];
+  /** How the lines between the corners are drawn, where those of several sizes run beside one another. */
+  readonly pen?: Pen;
   /** Told before each stage of the work; may throw to stop it. */
   readonly onStage?: (stage: TraceStage) => void;
 }
@@ -129,7 +132,9 @@ export function piecesOn(
   const { at, onStage = () => {} } = options;
   if (at) {
     onStage('outlines');
-    const ink = inkMap(map);
+    const { dashed, ...pen } = options.pen ?? {};
+    const corners = inkMap(map, pen);
+    const ink = { corners, lines: dashed === undefined ? corners : inkMap(map, { ...pen, dashed }) };
     const outlines = at.map((clicks, k) => {
       tell(options, 'outlines', k / at.length);
       return drawnOutline(

@@ -7,7 +7,7 @@ import { finding, refusal } from './tellings.js';
 import { type PhotoOptions, type PhotoTrace, piecesOn } from './trace-photo.js';
 
 /** What a scan is traced by. */
-export interface ScanOptions extends Pick<PhotoOptions, 'at' | 'onStage' | 'onProgress' | 'signal'> {
+export interface ScanOptions extends Pick<PhotoOptions, 'at' | 'pen' | 'onStage' | 'onProgress' | 'signal'> {
   /** The scan's scale: dots to a mm, from its dpi (dpi / 25.4) or from two of its points whose distance is known. */
   readonly dotsToMm: number;
 }

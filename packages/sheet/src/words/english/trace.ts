@@ -72,6 +72,11 @@ export const traceTellings: Tellings<TraceTellings> = {
     message: `This PDF has more than ${most} pages.`,
     remedy: 'Give the pages of the pattern alone.',
   }),
+  'pen-not-understood': ({ colours }, say) => ({
+    message:
+      '--pen tells how the lines between the corners (--at) are drawn: a colour, dashed or solid, or both.',
+    remedy: `Write one of ${say.list(colours)}, dashed or solid: --at "412,880 2950,905 2900,1800" --pen "red dashed".`,
+  }),
   'columns-out-of-range': () => ({
     message: 'So many pages do not stand in a row.',
     remedy: 'Give a whole number from 1, such as --columns 4.',

@@ -74,6 +74,11 @@ export const traceTellings: Tellings<TraceTellings> = {
     message: `Diese PDF-Datei hat mehr als ${most} Seiten.`,
     remedy: 'Geben Sie nur die Seiten des Schnitts an.',
   }),
+  'pen-not-understood': ({ colours }, say) => ({
+    message:
+      '--pen sagt, wie die Linien zwischen den Ecken (--at) gezeichnet sind: eine Farbe, gestrichelt (dashed) oder durchgezogen (solid), oder beides.',
+    remedy: `Schreiben Sie ${say.list(colours)}, dashed oder solid: --at "412,880 2950,905 2900,1800" --pen "red dashed".`,
+  }),
   'columns-out-of-range': () => ({
     message: 'So viele Seiten stehen nicht in einer Reihe.',
     remedy: 'Geben Sie eine ganze Zahl ab 1 an, etwa --columns 4.',
