@@ -56,7 +56,7 @@ function longerBy(pattern: Pattern, { piece, faced }: FacingOn): number {
       pathLength(edgePath(pieceNamed(pattern, source.piece), source.edge)),
     0,
   );
-  return Math.abs(mm) <= tolerances.coincidenceTolerance ? 0 : mm;
+  return Math.abs(mm) <= tolerances.leastSeen ? 0 : mm;
 }
 
 /** The facing's edges lie on those of the garment one by one. */
