@@ -237,8 +237,8 @@ const areaOf = (piece: Piece): number => signedArea(outlinePath(piece.outline));
 
 /** Laid on where a line shows, or fused: no seam holds them. */
 const heldByNoSeam = ['draft patch pocket', 'draft stay', 'draft interfacing'];
-/** Cut out of the garment itself: they change with it, as what was cut off it. */
-const cutOut = ['draft seam pocket', 'draft slant pocket'];
+/** Cut out of the garment itself: it changes with what it was cut off. */
+const cutOut = ['draft slant pocket'];
 /** Sewn end to end or all round: their corners and the seams that cross them are their notches. */
 const endToEnd = [
   ...heldByNoSeam,

@@ -1,4 +1,4 @@
-import { draftPatchPocket, draftSeamPocket } from '@paperhinge/alter';
+import { draftPatchPocket, draftSeamPocket, lengthen, refresh } from '@paperhinge/alter';
 import {
   edgePath,
   type Pattern,
@@ -102,4 +102,26 @@ describe('an in-seam pocket', () => {
       remedy: expect.stringContaining('higher up'),
     });
   });
+});
+
+test('a pocket in a seam that has grown longer is drafted again, its old mouth closed and a new one left', () => {
+  const before = shiftPattern();
+  const drafted = draftSeamPocket(before, { name: 'pocket', seam: 'side', from: 260 }).pattern;
+  const longer = lengthen(drafted, { pieces: ['front', 'back'], at: 'waist', by: 20 }).pattern;
+  const again = refresh(longer).pattern;
+  const fresh = draftSeamPocket(
+    lengthen(before, { pieces: ['front', 'back'], at: 'waist', by: 20 }).pattern,
+    {
+      name: 'pocket',
+      seam: 'side',
+      from: 260,
+    },
+  ).pattern;
+  const seam = (pattern: Pattern, name: string) =>
+    walkSeam(pattern, pattern.seams.find(s => s.name === name)!);
+  for (const name of ['side', 'pocket front', 'pocket back', 'pocket bag']) {
+    expect(seam(again, name).matches).toBe(true);
+    expect(seam(again, name).aMm).toBeCloseTo(seam(fresh, name).aMm, 6);
+  }
+  expect(again.seams.length).toBe(fresh.seams.length);
 });

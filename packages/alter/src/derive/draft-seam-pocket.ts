@@ -18,6 +18,7 @@ import type { Alteration, Derived } from '../alteration.js';
 import { seamNamed, sideLength, stretchOf } from '../moved-edges/seam-place.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
+import { withMouthClosed } from './closed-mouth.js';
 import { grainLine, seamEdge } from './collar-shapes.js';
 import { freePlace } from './free-place.js';
 import { titled } from './long-piece.js';
@@ -45,7 +46,8 @@ export interface DraftSeamPocket {
  * Drafts an in-seam pocket: the seam stays open between two places, and two bags, one for each side, are sewn to the
  * mouth and to one another. On paper the maker lays a hand on the side seam and draws round it; here a drop that runs
  * from the mouth's top round to below it. The usual mouth of 165 mm takes a hand of 190 mm girth with ease; common
- * practice, no source. The pieces keep their outlines; the seam is told anew as its parts above and below the mouth.
+ * practice, no source. The pieces keep their outlines; the seam is told anew as its parts above and below the mouth, and of
+ * a pocket drafted again the old mouth is closed first.
  *
  * @throws PatternError `unknown-seam`; `mouth-beyond-seam`; those of `perform`
  */
@@ -78,7 +80,9 @@ export const draftSeamPocketVerb = /* @__PURE__ */ verbFrom(draftSeamPocketForm,
 
 type Whole = DraftSeamPocket & Required<Pick<DraftSeamPocket, 'mouth' | 'depth' | 'below' | 'allowance'>>;
 
-function drawnPocket(given: Pattern, wish: Whole): Alteration {
+function drawnPocket(before: Pattern, wish: Whole): Alteration {
+  const names = [`${wish.name} front`, `${wish.name} back`] as const;
+  const given = withMouthClosed(before, wish.seam, names);
   const seam = seamNamed(given, wish.seam);
   const place = { from: wish.from, to: wish.from + wish.mouth };
   const lengthMm = Math.min(sideLength(given, seam.a), sideLength(given, seam.b));
@@ -96,7 +100,6 @@ function drawnPocket(given: Pattern, wish: Whole): Alteration {
   };
   const parted: Pattern = { ...given, seams: given.seams.map(one => (one === seam ? open : one)) };
   let pattern = sides.reduce((now, { within }) => withMouthNotches(now, within, wish.name), parted);
-  const names = [`${wish.name} front`, `${wish.name} back`] as const;
   const derived: Derived[] = [];
   for (const [i, { within }] of sides.entries()) {
     const bag = bagOf(pattern, wish, names[i]!, pieceNamed(pattern, within[0]!.piece));

@@ -14,6 +14,7 @@ import { draftLiningVerb } from '../derive/draft-lining.js';
 import { draftNotchedCollarVerb } from '../derive/draft-notched-collar.js';
 import { draftPatchPocketVerb } from '../derive/draft-patch-pocket.js';
 import { draftPlacketVerb } from '../derive/draft-placket.js';
+import { draftSeamPocketVerb } from '../derive/draft-seam-pocket.js';
 import { draftStayVerb } from '../derive/draft-stay.js';
 import { draftBindingVerb, draftStripVerb } from '../derive/draft-strip.js';
 import { draftCuffVerb, draftWaistbandVerb } from '../derive/draft-waistband.js';
@@ -59,6 +60,7 @@ const drafts = (): readonly AnyVerb[] => [
   draftCasingVerb,
   draftPlacketVerb,
   draftPatchPocketVerb,
+  draftSeamPocketVerb,
   draftFlyVerb,
   draftCollarVerb,
   draftNotchedCollarVerb,
@@ -87,7 +89,7 @@ function refreshed(pattern: Pattern, { pieces }: Refresh): Alteration {
   let now: Pick<Alteration, 'pattern' | 'became'> = { pattern };
   for (const recipe of recipes) {
     const verb = drafts().find(one => one.verb === recipe.verb);
-    // A pocket's mouth lies in its seam, whose change it follows.
+    // What was cut out of the garment itself, as the side of a slant pocket, changes with it.
     if (!verb) continue;
     const done = perform(verb, now.pattern, { ...recipe.parameters, ...alongNow(now.pattern, recipe, verb) });
     findings.push(...done.findings.filter(({ code }) => code !== 'piece-replaced'));
