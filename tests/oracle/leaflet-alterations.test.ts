@@ -342,6 +342,30 @@ const lines: readonly Line[] = [
     changes: { 'sleeve.cap': 0, 'sleeve.hem': 0 },
   },
   {
+    alteration: 'one hip larger and higher, by its name: the side of one half alone',
+    pattern: 'darted-dress',
+    steps: ['adjust: { for: high left hip, by: 15 mm }'],
+    changes: { 'skirt front.side': 15, 'skirt back.side': 0 },
+  },
+  {
+    alteration: 'over-erect or sway back, by its name',
+    pattern: 'woven-shift',
+    steps: ['adjust: { for: sway back, by: 15 mm }'],
+    changes: { 'back.side': 0 },
+  },
+  {
+    alteration: 'no elbow fullness, by its name',
+    pattern: 'woven-shift',
+    steps: ['bend sleeve: { piece: sleeve, by: 12 mm, into: ease }'],
+    changes: { 'sleeve.underarm-back': 12, 'sleeve.underarm-front': 0 },
+  },
+  {
+    alteration: 'large elbow, by its name',
+    pattern: 'woven-shift',
+    steps: ['bend sleeve: { piece: sleeve, by: 20 mm }'],
+    changes: { 'sleeve.underarm-front': 0, 'sleeve.underarm-back': 0 },
+  },
+  {
     alteration: 'slacks: full thigh, by its name',
     pattern: 'trousers',
     steps: ['adjust: { for: full thigh, by: 30 mm }'],

@@ -1,8 +1,11 @@
-import { type Pattern, pieceNamed } from '@paperhinge/geometry';
+import { type Pattern, PatternError, pieceNamed } from '@paperhinge/geometry';
+import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { dartsOf, edgesOfRole } from '@paperhinge/geometry/pattern';
 import type { Alteration } from '../../alteration.js';
 import { alterSoThat } from '../../goal/alter-so-that.js';
-import { changeCapVerb } from '../../operations/change-cap.js';
+import { findAmount } from '../../goal/find-amount.js';
+import { seamNamed, sideLength } from '../../moved-edges/seam-place.js';
+import { changeCap, changeCapVerb } from '../../operations/change-cap.js';
 import { changeDart } from '../../operations/change-dart.js';
 import { recutArmhole } from '../../operations/recut-armhole.js';
 import { setSeam } from '../../operations/set-seam.js';
@@ -103,10 +106,48 @@ function capParts(pattern: Pattern, easeMm: number): readonly Part[] {
     );
     if (!sleeveSide) return [];
     const ease = sleeveSide === seam.a ? easeMm : -easeMm;
-    const by = { soThat: { of: 'seam-ease', seam: seam.name }, is: ease };
     return [
-      now => alterSoThat(changeCapVerb as AnyVerb, now, { piece: sleeveSide[0]!.piece, by, keep: 'width' }),
+      now => capEased(now, seam.name, sleeveSide[0]!.piece, ease),
       now => setSeam(now, { seam: seam.name, ease: { mm: ease } }),
     ];
   });
 }
+
+/**
+ * The cap raised or lowered until its seam has so much ease. Each try measures the seam's two sides alone; where none
+ * comes to it, the search of a goal says so.
+ */
+function capEased(pattern: Pattern, name: string, piece: string, ease: number): Alteration {
+  const seam = seamNamed(pattern, name);
+  const easeIn = (now: Pattern): number => sideLength(now, seam.a) - sideLength(now, seam.b);
+  const raised = (by: number): Alteration => changeCap(pattern, { piece, by, keep: 'width' });
+  const outcome = (by: number): number | undefined => {
+    try {
+      return easeIn(raised(by).pattern);
+    } catch (error) {
+      if (error instanceof PatternError) return undefined;
+      throw error;
+    }
+  };
+  const now = easeIn(pattern);
+  const gained = (outcome(tryMm) ?? now) - now;
+  // From where a straight line through two heights has it.
+  const near = gained === 0 ? 0 : ((ease - now) / gained) * tryMm;
+  const within = tolerances.goalTolerance;
+  const found = findAmount(outcome, {
+    least: -mostMm,
+    most: mostMm,
+    stride: tryMm,
+    from: ease,
+    to: ease,
+    within,
+    near,
+  });
+  if (found?.reached) return raised(found.amount);
+  const by = { soThat: { of: 'seam-ease', seam: name }, is: ease };
+  return alterSoThat(changeCapVerb as AnyVerb, pattern, { piece, by, keep: 'width' });
+}
+
+/** mm. A height to measure by, and the most that a cap is raised or lowered. */
+const tryMm = 5;
+const mostMm = 500;
