@@ -295,3 +295,52 @@ describe('corners that were drawn stay meant', () => {
     expect(whole.leftToTrue).toBeUndefined();
   });
 });
+
+describe('where two edges meet', () => {
+  // A dart so slanted that, closed into the neck, the two parts of the side meet in a corner of over 20 degrees.
+  const { pattern } =
+    readPattern(`<svg xmlns="http://www.w3.org/2000/svg" width="600mm" height="500mm" viewBox="0 0 600 500" data-paperhinge="2">
+    <metadata>{ "seams": { "side": { "a": ["front.side-upper from armhole", "front.side-lower from slant"], "b": "back.side from armhole" } } }</metadata>
+    <g data-piece="front" data-cut="2" data-allowance="10mm">
+      <path data-edge="neck" d="M0,170 C14,110 34,60 52,0"/><path data-edge="shoulder" d="M52,0 L128,26"/>
+      <path data-edge="armhole" d="M128,26 C116,80 130,140 182,152"/><path data-edge="side-upper" d="M182,152 L181,200"/>
+      <path data-dart="slant" d="M181,200 L96,240 L185.9,214"/><path data-edge="side-lower" d="M185.9,214 L180,330"/>
+      <path data-edge="hem" data-kind="hem" d="M180,330 L0,340"/><path data-edge="front-edge" d="M0,340 L0,170"/>
+    </g>
+    <g data-piece="back" data-allowance="10mm" transform="translate(300,0)">
+      <path data-edge="neck" d="M0,18 C24,18 42,14 52,0"/><path data-edge="shoulder" d="M52,0 L128,26"/>
+      <path data-edge="armhole" d="M128,26 C120,80 134,140 182,152"/><path data-edge="side" d="M182,152 L180,311"/>
+      <path data-edge="hem" data-kind="hem" d="M180,311 L0,316"/><path data-edge="centre" data-kind="fold" d="M0,316 L0,18"/>
+    </g></svg>`);
+  const closed = after(pattern, 'close dart', { piece: 'front', dart: 'slant', into: 'hem' });
+  const edges = ['side-upper', 'side-lower'].map(edge => ({ piece: 'front', edge }));
+  const kinks = (of: Pattern): readonly string[] =>
+    checkPattern(of).flatMap(f =>
+      f.code === 'edge-kinked' && f.where.edge === 'side-upper' ? [String(f.figures?.angleDeg)] : [],
+    );
+
+  test('a corner that a closed dart left between them is told and trued, from the written drawing, too', () => {
+    expect(closed.leftToTrue).toContainEqual({
+      piece: 'front',
+      edge: 'side-upper',
+      at: expect.closeTo(Math.hypot(1, 48), 6),
+    });
+    expect(
+      kinks(closed)
+        .map(Number)
+        .some(angle => angle > 20),
+    ).toBe(true);
+    const read = readPattern(writePattern(closed)).pattern;
+    expect(kinks(read)).toHaveLength(kinks(closed).length);
+    const once = trueEdges(read, { edges });
+    const needMm = Math.max(0, ...once.findings.map(f => f.figures?.needMm ?? 0));
+    const trued = needMm > 0 ? trueEdges(read, { edges, within: needMm * 1.05 + 1.6 }) : once;
+    expect(kinks(trued.pattern)).toEqual([]);
+  });
+
+  test('the corners of the piece are corners still', () => {
+    const drawn = ['neck', 'shoulder', 'armhole', 'hem', 'front-edge'];
+    const left = closed.leftToTrue!.filter(({ at }) => at < 1e-6).map(({ edge }) => edge);
+    expect(left.filter(edge => drawn.includes(edge))).toEqual([]);
+  });
+});

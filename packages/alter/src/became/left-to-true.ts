@@ -26,8 +26,9 @@ export function withLeftToTrue(before: Pattern, alteration: Said): Said {
       (here.length > 0 &&
         !here.some(cut => cut.redrawn) &&
         !isIn(corners, corner) &&
-        // An edge that was cut off, or drawn on, meets the next at a corner of its own.
-        (corner[0].edge === corner[1].edge || corner.every(side => isIn(ends, [side]))))
+        // An edge that was cut off, or drawn on, meets the next at a corner of its own; one that a closed dart's step was
+        // added to meets it where the dart was.
+        (corner[0].edge === corner[1].edge || corner.every(side => isIn(ends, [side], stepAtDart))))
     );
   };
   const left = pattern.pieces.flatMap(sharpCorners).filter(isLeft);
@@ -41,8 +42,13 @@ const endsOfEdges = (piece: Piece): readonly PlaceOnEdge[] =>
     [0, pathLength(edgePath(piece, edge))].map(at => ({ piece: piece.name, edge, at })),
   );
 
+/** mm. Legs that differ by as much leave a step so long. */
+const stepAtDart = tolerances.dartLegTolerance + tolerances.visibleLength;
+
 /** Whether any of the places is one of those of a corner. */
-const isIn = (places: readonly PlaceOnEdge[], corner: readonly PlaceOnEdge[]): boolean =>
-  places.some(place =>
-    corner.some(side => sameEdge(side, place) && Math.abs(side.at - place.at) <= tolerances.visibleLength),
-  );
+const isIn = (
+  places: readonly PlaceOnEdge[],
+  corner: readonly PlaceOnEdge[],
+  within = tolerances.visibleLength,
+): boolean =>
+  places.some(place => corner.some(side => sameEdge(side, place) && Math.abs(side.at - place.at) <= within));

@@ -133,7 +133,8 @@ function edgeBefore(cutPiece: CutPiece, index: number): Edge {
     const stretch = stretches[(index - back + stretches.length) % stretches.length]!;
     if (stretch.type === 'edge') return stretch.edge;
   }
-  throw new Error('An outline of darts alone cannot be read.');
+  // An outline of darts alone cannot be read.
+  throw new Error('no edge');
 }
 
 function itemFor(piece: Piece, { edge, from, to, mouth }: Connector): Item {

@@ -53,8 +53,12 @@ export function edgeTruing(
       // However sharp the two turns of a step that nobody sees.
       if (isSeen || Math.min(Math.abs(turn), Math.abs(back)) > cornerTurn) inStep.add(i).add(i + 1);
     });
+    // A rest at the edge's end that nobody sees has no direction: where the edge runs on its corner is seen.
+    const isWithin = (at: number): boolean =>
+      Math.min(at - along, (ends.at(-1) ?? along) - at) > seamTolerance;
     turns.forEach((turn, i) => {
-      const isKink = Math.abs(turn) > kinkTurn && (Math.abs(turn) <= cornerTurn || left[i]);
+      const isKink =
+        Math.abs(turn) > kinkTurn && (Math.abs(turn) <= cornerTurn || (left[i] && isWithin(ends[i]!)));
       if (isKink && !inStep.has(i)) kinks.push({ alongMm: ends[i]!, turn });
     });
     along = ends.at(-1) ?? along;
