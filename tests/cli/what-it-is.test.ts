@@ -145,3 +145,21 @@ test('a sheet that asks for German is answered in German, in the summary, the re
   );
   expect((await command('check', join(home, 'shift.svg'), '--language', 'de')).stdout).toContain('passt');
 });
+
+describe('a step written as one speaks it', () => {
+  const told = async (step: string) => {
+    const home = folder();
+    copyFileSync(demo('patterns/woven-shift.svg'), join(home, 'shift.svg'));
+    writeFileSync(join(home, 's.yaml'), `pattern: shift.svg\nsteps:\n${step}\n`);
+    return command('alter', join(home, 's.yaml'), '-o', join(home, 'out'));
+  };
+  test.each(['- shorten: pieces: front, at: hem, by: 20', '- shorten { pieces: front, at: hem, by: 20 }'])(
+    '%s is told the braces, and what is told is read',
+    async step => {
+      const { stderr } = await told(step);
+      const written = /- shorten: \{[^}]*\}/.exec(stderr)![0];
+      expect((await told(written)).code).toBeLessThan(2);
+      expect(stderr).not.toMatch(/key|YAML|JSON/);
+    },
+  );
+});

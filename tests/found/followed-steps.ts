@@ -132,20 +132,20 @@ export function followAll(cases: Readonly<Record<string, FollowedCase>>): void {
   );
 }
 
-/**
- * Codes that the test of their own verb refuses and mends beside one another ("what is refused, each with its remedy"):
- * a verb added tomorrow brings its own.
- */
-const ofTheirVerbs: ReadonlySet<string> = new Set(
-  ['operations', 'derive'].flatMap(part => {
-    const place = new URL(`../alter/${part}/`, import.meta.url);
-    return readdirSync(place)
-      .filter(name => name.endsWith('.test.ts'))
-      .map(name => readFileSync(new URL(name, place), 'utf8'))
-      .filter(text => /remed|mend/.test(text))
-      .flatMap(text => [...text.matchAll(/'([a-z]+(?:-[a-z0-9]+)+)'/g)].map(([, code]) => code!));
-  }),
-);
+/** Codes that tests of remedies quote in these folders: a reader or a verb added tomorrow brings its own. */
+export const toldIn = (...parts: readonly string[]): ReadonlySet<string> =>
+  new Set(
+    parts.flatMap(part => {
+      const place = new URL(`../${part}/`, import.meta.url);
+      return readdirSync(place)
+        .filter(name => name.endsWith('.test.ts'))
+        .map(name => readFileSync(new URL(name, place), 'utf8'))
+        .filter(text => /remed|mend/.test(text))
+        .flatMap(text => [...text.matchAll(/'([a-z]+(?:-[a-z0-9]+)+)'/g)].map(([, code]) => code!));
+    }),
+  );
+/** What their own test refuses and mends beside one another ("what is refused, each with its remedy"). */
+const ofTheirVerbs = toldIn('alter/operations', 'alter/derive');
 
 /** Every code of some tables of words is followed here, in the test of its own verb, or left out by name. */
 export function completeOver(

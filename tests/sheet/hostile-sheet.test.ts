@@ -16,7 +16,7 @@ describe('a file that is no sheet', () => {
     ],
     [
       '"hunter2',
-      '1:9 A bracket, quote, comma or colon is missing here. | Check the brackets, quotes and indentation at this place.',
+      '1:9 A bracket, quote, comma or colon is missing here. | Check the commas, brackets, quotes and indentation at this place.',
     ],
     [
       'a: "hunter2\\q"',
@@ -24,7 +24,7 @@ describe('a file that is no sheet', () => {
     ],
     [
       'a: b: hunter2',
-      '1:4 A second "key: value" stands on one line. | Put each on its own line, or the value in quotes.',
+      '1:4 A second colon stands on one line. | Put the fields of a step in braces, after its verb and a colon: - shorten: { pieces: front, at: hem, by: 20 }; or each on its own line, or a text with a colon in quotes.',
     ],
     ['a:\n\t- hunter2', '2:1 A tab stands where spaces must. | Indent with spaces.'],
     [

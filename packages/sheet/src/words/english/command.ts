@@ -44,7 +44,7 @@ export const command: Tellings<CommandTellings> = {
     remedy: {
       sheet: 'Give the drawing it names after "pattern:", or use alter for the sheet.',
       drawing: 'Give a pattern drawing (SVG).',
-      pdf: 'Open it in a vector editor, save it as SVG, and give that.',
+      pdf: 'Make a pattern of it first: paperhinge trace FILE.pdf -o PATTERN.svg.',
       picture: 'Trace it (paperhinge trace for a photograph), and give the SVG.',
       record: 'Give altered.svg from the same folder.',
       archive: 'Unpack it, and give the SVG in it.',

@@ -189,7 +189,7 @@ const shapes: Pick<Tellings<SheetTellings>, Shapes | Fields | Pages> = {
   }),
   'square-not-understood': (of, say) => ({
     message: `${spokenOf(of, say)} is not what a square measured both ways.`,
-    remedy: 'Write two lengths, across and down, such as [49.5, 50.2].',
+    remedy: 'Write two lengths, across and down: [49.5, 50.2] in a sheet, 49.5,50.2 after --measured.',
   }),
 };
 

@@ -3,11 +3,11 @@ import type { SheetTellings, SyntaxFault } from '../../tellings.js';
 import type { Tellings, Told } from '../catalogue.js';
 import { instead } from './instead.js';
 
-const check = 'Check the brackets, quotes and indentation at this place.';
+const check = 'Check the commas, brackets, quotes and indentation at this place.';
 const keepTo = 'Keep to the fields of an alteration sheet.';
 
 const syntax: Readonly<Record<SyntaxFault, Told>> = {
-  any: { message: 'This is neither YAML nor JSON from here on.', remedy: check },
+  any: { message: 'The sheet is not understood from here on.', remedy: check },
   tab: { message: 'A tab stands where spaces must.', remedy: 'Indent with spaces.' },
   'several-documents': {
     message: 'The file holds more than one document.',
@@ -20,13 +20,17 @@ const syntax: Readonly<Record<SyntaxFault, Told>> = {
     remedy: 'Use single quotes, or double the backslash.',
   },
   'two-on-a-line': {
-    message: 'A second "key: value" stands on one line.',
-    remedy: 'Put each on its own line, or the value in quotes.',
+    message: 'A second colon stands on one line.',
+    remedy:
+      'Put the fields of a step in braces, after its verb and a colon: - shorten: { pieces: front, at: hem, by: 20 }; or each on its own line, or a text with a colon in quotes.',
   },
-  key: { message: 'A key is not a plain word.', remedy: 'Use words as keys.' },
+  key: {
+    message: 'What stands before a colon is not a plain word.',
+    remedy: 'Write a field of the sheet before the colon.',
+  },
   'too-deep': { message: 'Values are nested too deep.', remedy: keepTo },
   'long-key': {
-    message: 'A key is over 1024 characters long.',
+    message: 'What stands before a colon is over 1024 letters long.',
     remedy: 'Use the field names of an alteration sheet.',
   },
 };

@@ -62,7 +62,7 @@ export const command: Tellings<CommandTellings> = {
       sheet:
         'Geben Sie die Zeichnung an, die darin nach „pattern:“ steht, oder nehmen Sie alter für das Blatt.',
       drawing: 'Geben Sie eine Schnittzeichnung (SVG) an.',
-      pdf: 'Öffnen Sie sie in einem Vektorprogramm, speichern Sie sie als SVG und geben Sie dieses an.',
+      pdf: 'Machen Sie erst einen Schnitt daraus: paperhinge trace DATEI.pdf -o SCHNITT.svg.',
       picture: 'Zeichnen Sie es nach (ein Foto mit paperhinge trace), und geben Sie das SVG an.',
       record: 'Geben Sie altered.svg aus demselben Ordner an.',
       archive: 'Entpacken Sie sie, und geben Sie das SVG darin an.',

@@ -201,7 +201,8 @@ const shapes: Pick<Tellings<SheetTellings>, Shapes | Fields | Pages> = {
   }),
   'square-not-understood': (of, say) => ({
     message: `${spokenOf(of, say)} ist nicht, was ein Quadrat in beiden Richtungen misst.`,
-    remedy: 'Schreiben Sie zwei Längen, quer und längs, etwa [49.5, 50.2].',
+    remedy:
+      'Schreiben Sie zwei Längen, quer und längs: [49.5, 50.2] in einem Blatt, 49.5,50.2 nach --measured.',
   }),
 };
 

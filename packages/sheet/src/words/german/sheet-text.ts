@@ -3,11 +3,11 @@ import type { SheetTellings, SyntaxFault } from '../../tellings.js';
 import type { Tellings, Told } from '../catalogue.js';
 import { instead } from './instead.js';
 
-const check = 'Prüfen Sie an dieser Stelle Klammern, Anführungszeichen und Einrückung.';
+const check = 'Prüfen Sie an dieser Stelle Kommas, Klammern, Anführungszeichen und Einrückung.';
 const keepTo = 'Bleiben Sie bei den Feldern eines Änderungsblatts.';
 
 const syntax: Readonly<Record<SyntaxFault, Told>> = {
-  any: { message: 'Ab hier ist das weder YAML noch JSON.', remedy: check },
+  any: { message: 'Ab hier ist das Blatt nicht zu verstehen.', remedy: check },
   tab: {
     message: 'Ein Tabulator steht, wo Leerzeichen stehen müssen.',
     remedy: 'Rücken Sie mit Leerzeichen ein.',
@@ -26,8 +26,9 @@ const syntax: Readonly<Record<SyntaxFault, Told>> = {
     remedy: 'Nehmen Sie einfache Anführungszeichen, oder schreiben Sie den Rückstrich zweimal.',
   },
   'two-on-a-line': {
-    message: 'Ein zweites „Feld: Wert“ steht in derselben Zeile.',
-    remedy: 'Setzen Sie jedes in eine eigene Zeile, oder den Wert in Anführungszeichen.',
+    message: 'Ein zweiter Doppelpunkt steht in derselben Zeile.',
+    remedy:
+      'Setzen Sie die Felder eines Schritts in geschweifte Klammern, nach seinem Verb und einem Doppelpunkt: - shorten: { pieces: front, at: hem, by: 20 }; oder jedes in eine eigene Zeile, oder einen Text mit Doppelpunkt in Anführungszeichen.',
   },
   key: { message: 'Ein Feldname ist kein einfaches Wort.', remedy: 'Nehmen Sie Wörter als Feldnamen.' },
   'too-deep': { message: 'Die Werte sind zu tief verschachtelt.', remedy: keepTo },
