@@ -190,3 +190,13 @@ describe('a record turned back into a sheet', () => {
     expect(Math.abs(hem(second) - hem(first))).toBeLessThan(1e-6);
   });
 });
+
+test('a figure of the wearer that is not given is asked for under wearer, alone and in a sum', () => {
+  const level = (stands: string, wearer = '') =>
+    refusals(
+      `${wearer}${withSteps(`level hem: { pieces: front, from: waist, stands: ${stands}, height: 400 }`)}`,
+    );
+  for (const stands of ['waist height', 'Waist-height', 'waist height + 40'])
+    expect(level(stands)[0]).toMatch(/Add the wearer's "[Ww]aist.height" under wearer\.$/);
+  expect(() => level('waist height', 'wearer: { waist height: 1040 }\n')).toThrow('Nothing was refused.');
+});

@@ -44,3 +44,13 @@ export const measurementNames = [
   'hip height',
   'knee height',
 ] as const;
+
+/** Whether a text is the name of a measurement, hyphens and spaces alike. */
+export const isMeasurement = (text: string): boolean => {
+  const plain = (name: string): string =>
+    name
+      .trim()
+      .toLowerCase()
+      .replace(/[-\s]+/g, ' ');
+  return measurementNames.some(name => plain(name) === plain(text));
+};

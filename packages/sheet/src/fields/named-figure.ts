@@ -2,6 +2,7 @@ import { nearestName } from '@paperhinge/geometry/sayings';
 import type { Tree } from '../document.js';
 import { sumRefusal } from '../values/let.js';
 import { inKind, isSum, type ValueKind, type Values, valueOfSum } from '../values/value.js';
+import { isMeasurement } from '../wearer-names.js';
 import { type At, tell } from './kind.js';
 import { written } from './written.js';
 
@@ -20,9 +21,10 @@ export function namedFigure(
   const { values = nothingKept, unit, where, faults } = at.reading;
   if (typeof text !== 'string') return 'none';
   if (!isSum(text, values, unit)) {
-    const name = nearestName(text, [...values.keys()]);
-    // A name written a little wrong, not a figure.
-    return name === undefined ? 'none' : tell(at, 'value-unknown', { name: text, names: [...values.keys()] });
+    const names = [...values.keys()];
+    // A name written a little wrong, or the wearer's that is not given: no figure.
+    const isName = nearestName(text, names) !== undefined || isMeasurement(text);
+    return isName ? tell(at, 'value-unknown', { name: text, names }) : 'none';
   }
   const value = valueOfSum(text, name => values.get(name), unit);
   if ('fault' in value) {

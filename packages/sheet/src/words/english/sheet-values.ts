@@ -1,4 +1,5 @@
 import type { SheetTellings } from '../../tellings.js';
+import { isMeasurement } from '../../wearer-names.js';
 import type { Tellings } from '../catalogue.js';
 import { spokenOf } from './field-name.js';
 import { instead } from './instead.js';
@@ -36,7 +37,9 @@ export const sheetValues: Pick<Tellings<SheetTellings>, Values | Goals> = {
   }),
   'value-unknown': ({ name, names, ...of }, say) => ({
     message: `${spokenOf(of, say)} speaks of ${say.written(name)}, and no figure is kept under that name.`,
-    remedy: instead(name, names, 'figures', say),
+    remedy: isMeasurement(name)
+      ? `Add the wearer's ${say.written(name)} under wearer.`
+      : instead(name, names, 'figures', say),
   }),
   'value-needs-itself': ({ name }, say) => ({
     message: `${say.written(name)} cannot be worked out, as it needs itself.`,

@@ -1,4 +1,5 @@
 import type { SheetTellings } from '../../tellings.js';
+import { isMeasurement } from '../../wearer-names.js';
 import type { Tellings } from '../catalogue.js';
 import { spokenOf } from './field-name.js';
 import { instead } from './instead.js';
@@ -36,7 +37,9 @@ export const sheetValues: Pick<Tellings<SheetTellings>, Values | Goals> = {
   }),
   'value-unknown': ({ name, names, ...of }, say) => ({
     message: `${spokenOf(of, say)} nennt ${say.written(name)}; unter diesem Namen steht kein Maß.`,
-    remedy: instead(name, names, 'Maße', say),
+    remedy: isMeasurement(name)
+      ? `Ergänzen Sie ${say.written(name)} unter wearer.`
+      : instead(name, names, 'Maße', say),
   }),
   'value-needs-itself': ({ name }, say) => ({
     message: `${say.written(name)} lässt sich nicht ausrechnen, da es sich selbst braucht.`,
