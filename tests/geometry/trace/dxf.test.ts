@@ -219,6 +219,19 @@ describe('what a DXF file draws', () => {
     expect(refusalOf(() => piecesOfDrawing('x', readDxf(file([])).drawing, { gap: 0.2 })).code).toBe(
       'no-outline-in-drawing',
     );
+    // Nothing but writing: ends that lie apart are not what is wrong.
+    const words = readDxf(
+      file([
+        [0, 'TEXT'],
+        [8, '15'],
+        [10, 3],
+        [20, 4],
+        [1, 'Front'],
+      ]),
+    ).drawing;
+    expect(refusalOf(() => piecesOfDrawing('x', words, { gap: 0.2 })).remedy).toContain(
+      'outlines of the pieces',
+    );
   });
 });
 

@@ -10,7 +10,10 @@ export const foreign: Tellings<DrawingTellings> = {
       lines === 0
         ? 'There are no lines in this drawing.'
         : `None of the ${count(lines, 'line', 'lines')} of this drawing goes round a piece.`,
-    remedy: 'If ends of lines lie apart, say how far they may: --gap 1 mm, up to 2 mm.',
+    remedy:
+      lines === 0
+        ? 'Save it again with the outlines of the pieces as lines, not with its writing alone.'
+        : 'If ends of lines lie apart, say how far they may: --gap 1 mm, up to 2 mm.',
   }),
   'line-not-shut': ({ lengthMm, gapMm }, say) => ({
     message: `A line ${say.length(lengthMm)} long nearly comes home: its ends lie ${say.length(gapMm)} apart.`,

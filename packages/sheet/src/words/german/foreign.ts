@@ -10,7 +10,10 @@ export const foreign: Tellings<DrawingTellings> = {
       lines === 0
         ? 'In dieser Zeichnung sind keine Linien.'
         : `Keine der ${count(lines, 'Linie', 'Linien')} dieser Zeichnung führt um ein Teil herum.`,
-    remedy: 'Liegen Linienenden auseinander, sagen Sie, wie weit sie es dürfen: --gap 1 mm, bis 2 mm.',
+    remedy:
+      lines === 0
+        ? 'Speichern Sie sie noch einmal mit den Umrissen der Teile als Linien, nicht nur mit der Schrift.'
+        : 'Liegen Linienenden auseinander, sagen Sie, wie weit sie es dürfen: --gap 1 mm, bis 2 mm.',
   }),
   'line-not-shut': ({ lengthMm, gapMm }, say) => ({
     message: `Eine Linie von ${say.length(lengthMm)} schließt sich beinahe: Ihre Enden liegen ${say.length(gapMm)} auseinander.`,
