@@ -1,5 +1,6 @@
 import type { Piece } from '@paperhinge/geometry';
 import { segmentLength, tangentAt } from '@paperhinge/geometry/curves';
+import { oncePer } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { type PlaceOnEdge, pathsOfPart } from '@paperhinge/geometry/pattern';
 import { angleBetween } from '@paperhinge/geometry/plane';
@@ -10,9 +11,9 @@ export type SharpCorner = readonly [PlaceOnEdge, PlaceOnEdge];
 
 /**
  * The corners over `cornerTurn` within a piece's edges and where two meet: those that are sharp enough to be meant.
- * What comes square to a fold runs straight on in the garment.
+ * What comes square to a fold runs straight on in the garment. Kept for each piece: a step changes few of many.
  */
-export function sharpCorners(piece: Piece): readonly SharpCorner[] {
+export const sharpCorners = /* @__PURE__ */ oncePer((piece: Piece): readonly SharpCorner[] => {
   const offsets = partOffsets(piece);
   const runs = piece.outline.parts.flatMap(part => {
     let to = offsets.get(part as never) ?? 0;
@@ -33,4 +34,4 @@ export function sharpCorners(piece: Piece): readonly SharpCorner[] {
     const on = (edge: string, at: number): PlaceOnEdge => ({ piece: piece.name, edge, at });
     return [[on(run.part.name, run.to), on(next.part.name, next.from)]];
   });
-}
+});
