@@ -115,7 +115,8 @@ function joinedSleeve(
   const items = itemsOf(sleeve);
   const index = items.findIndex(item => item.type === 'run' && item.edge.name === cap.edge);
   const whole = items[index] as Run;
-  const called = (run: Run, name: string): Run => ({ ...run, edge: { ...run.edge, name } });
+  // What is left of a cap is part of a raglan line: no cap is set in any more.
+  const called = (run: Run, name: string): Run => ({ ...run, edge: { ...run.edge, name, role: 'armhole' } });
   const order = cap.reversed ? ([1, 0] as const) : ([0, 1] as const);
   const rings = order.map(i =>
     upperRing(uppers[i], motions[i]!, { raglan: names.raglan[i]!, neck: names.neck }),
@@ -174,7 +175,7 @@ function upperRing(
   const raglan = named(raglanEdge);
   const neck = named(body.neck);
   return {
-    raglan: { ...raglan, edge: { ...raglan.edge, name: called.raglan, role: 'cap' } },
+    raglan: { ...raglan, edge: { ...raglan.edge, name: called.raglan, role: 'armhole' } },
     neck: { ...neck, edge: { ...neck.edge, name: called.neck } },
     shoulder: named(body.shoulder),
   };
