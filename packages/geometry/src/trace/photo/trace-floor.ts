@@ -4,7 +4,7 @@ import { clearlyUnlike } from './clearly-unlike.js';
 import { cornersOfOutline } from './corners.js';
 import { markCovered } from './covered-paper.js';
 import { edgeOfPatch, type FloorSeen } from './edge-of-patch.js';
-import { isCalm } from './edge-shares.js';
+import { isClear } from './edge-shares.js';
 import { faintPatches } from './faint-patches.js';
 import { floorBlocks } from './floor-blocks.js';
 import { cellAt, dotAt, type FloorMap } from './floor-map.js';
@@ -78,7 +78,7 @@ export function traceFloor(
             {
               edges: edgesOfOutline(points, cornersOfOutline(points, soft)),
               points,
-              isClear: isCalm(noise),
+              isClear: isClear(noise),
               area,
               onPaper,
             },
