@@ -12,7 +12,7 @@ import {
   roleOf,
 } from '@paperhinge/geometry';
 import { foldEdgeOf, isLimb, neighboursOf } from '@paperhinge/geometry/pattern';
-import { holdsEdge, isSewn, sameEdge } from '../edge-refs.js';
+import { holdsEdge, sameEdge } from '../edge-refs.js';
 
 /** A slit that lets a ring of the garment open: a placket, a zip, a buttoned or free front edge. Length in mm. */
 export interface Slit extends EdgeRef {
@@ -59,12 +59,8 @@ function beyond(pattern: Pattern, piece: Piece, edge: string, end: 'start' | 'en
   }
 }
 
-const bandRoles: ReadonlySet<PieceRole | undefined> = new Set<PieceRole>([
-  'band',
-  'strip',
-  'placket',
-  'facing',
-]);
+const bands = ['band', 'strip', 'placket', 'facing'] as const;
+const bandRoles: ReadonlySet<PieceRole | undefined> = new Set<PieceRole>(bands);
 
 /** The edges that close over one another on bands sewn along an edge: the buttons of a shirt lie on its band. */
 function fastenedBeyond(pattern: Pattern, ref: EdgeRef): readonly EdgeRef[] {
@@ -102,12 +98,28 @@ function slitLength(pattern: Pattern, ref: EdgeRef, held: boolean): number {
 /** Fastenings that close an opening; an elastic or a cord draws an edge in. */
 const closing: ReadonlySet<string> = new Set(['zip', 'buttons', 'hooks', 'snaps']);
 
-/** A centre edge of a half that is neither folded nor sewn. */
+/** A centre edge of a half, or one that opens by its role, that is neither folded nor sewn shut. */
 function isFree(pattern: Pattern, ref: EdgeRef): boolean {
   const piece = pieceNamed(pattern, ref.piece);
   const edge = edgeNamed(piece, ref.edge);
-  return roleOf(edge) === 'centre' && foldEdgeOf(piece) === undefined && !isSewn(pattern, ref);
+  const opens = roleOf(edge) === 'centre' || roleOf(edge) === 'opening';
+  return opens && foldEdgeOf(piece) === undefined && !isShut(pattern, ref);
 }
+
+/** Whether something of the garment is sewn to an edge: what faces, lines or edges it leaves it open. */
+const isShut = (pattern: Pattern, ref: EdgeRef): boolean =>
+  pattern.seams.some(({ a, b }) =>
+    [
+      [a, b],
+      [b, a],
+    ].some(
+      ([own, other]) =>
+        holdsEdge(own!, ref) &&
+        other!.some(({ piece }) => !edging.has(pieceRoleOf(pieceNamed(pattern, piece)))),
+    ),
+  );
+
+const edging: ReadonlySet<PieceRole | undefined> = new Set<PieceRole>([...bands, 'binding', 'lining']);
 
 function isSameSlit(pattern: Pattern, one: Slit, other: Slit): boolean {
   if (sameEdge(one, other)) return true;

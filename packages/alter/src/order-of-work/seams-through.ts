@@ -11,6 +11,7 @@ import {
 import { oncePer } from '@paperhinge/geometry/internal';
 import { neighboursAtEnds } from '@paperhinge/geometry/measure';
 import { holdsEdge } from '../edge-refs.js';
+import { isLining } from './pieces.js';
 
 /** Two seams that run on into one another across two others, as the sides of a yoke and of the skirt below it do. */
 export interface SeamsThrough {
@@ -28,6 +29,7 @@ export const seamsThrough = oncePer((pattern: Pattern): readonly SeamsThrough[] 
     .map(seam => ({ seam, ends: neighboursAtEnds(pattern, seam) }));
   return ends.flatMap((one, i) =>
     ends.slice(i + 1).flatMap(other => {
+      if (areLayers(pattern, one.seam, other.seam)) return [];
       const across = one.ends
         .flatMap(p => other.ends.flatMap(q => [crossed(pattern, p, q), crossed(pattern, p, turned(q))]))
         .find(found => found !== undefined);
@@ -44,12 +46,18 @@ const closingRoles: ReadonlySet<EdgeRole | undefined> = new Set<EdgeRole>([
   'shoulder',
 ]);
 
-/** A facing's seam ends where the garment's does, and is sewn by itself. */
 const isClosing = (pattern: Pattern, { a, b }: Seam): boolean =>
-  [...a, ...b].every(({ piece: name, edge }) => {
+  [...a, ...b].every(r => closingRoles.has(roleOf(edgeNamed(pieceNamed(pattern, r.piece), r.edge))));
+
+/** A facing's seam ends where the garment's does, but is sewn by itself; into a lining's it runs on. */
+function areLayers(pattern: Pattern, one: Seam, other: Seam): boolean {
+  const isWithin = ({ piece: name }: EdgeRef) => {
     const piece = pieceNamed(pattern, name);
-    return pieceRoleOf(piece) !== 'facing' && closingRoles.has(roleOf(edgeNamed(piece, edge)));
-  });
+    return pieceRoleOf(piece) === 'facing' || isLining(pattern, piece);
+  };
+  const [first, second] = [one, other].map(({ a, b }) => [...a, ...b].every(isWithin));
+  return first !== second;
+}
 
 interface Ends {
   readonly first: EdgeRef;
