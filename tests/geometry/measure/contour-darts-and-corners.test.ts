@@ -2,7 +2,7 @@ import { at, checkPattern, measurePattern, type Pattern, polyline } from '@paper
 import { describe, expect, test } from 'vitest';
 import { beyondEase } from '../../../packages/geometry/src/measure/crossing-check.js';
 import { isLeftToTrue } from '../../../packages/geometry/src/measure/left-to-true.js';
-import { type Corner, patternOf, rectangle } from '../../support/polygon-piece.js';
+import { type Corner, patternOf, pieceOf, rectangle, side } from '../../support/polygon-piece.js';
 
 describe('a double-pointed dart', () => {
   const told = (...corners: readonly Corner[]) => {
@@ -44,6 +44,44 @@ test('a corner is left to be trued where the pattern lists it, within what can b
   for (const other of [place('back', 'hem', 40), place('front', 'side', 40), place('front', 'hem', 40.2)])
     expect(isLeftToTrue(left, other)).toBe(false);
   expect(isLeftToTrue({}, place('front', 'hem', 40))).toBe(false);
+});
+
+test('a long slant between two corners is a step where an alteration left both, a kink where it left one', () => {
+  // The top steps down by 15 mm over a slant of 30: longer than what is taken for a step when it is drawn so.
+  const slant = Math.hypot(26, 15);
+  const front = pieceOf('front', [
+    side('top', [
+      [0, 0],
+      [80, 0],
+      [106, 15],
+      [200, 15],
+    ]),
+    side('right', [
+      [200, 15],
+      [200, 300],
+    ]),
+    side('hem', [
+      [200, 300],
+      [0, 300],
+    ]),
+    side('left', [
+      [0, 300],
+      [0, 0],
+    ]),
+  ]);
+  const told = (...left: readonly number[]) => {
+    const leftToTrue = left.map(mm => ({ piece: 'front', edge: 'top', at: mm }));
+    return checkPattern({ ...patternOf([front]), leftToTrue })
+      .filter(f => f.code.startsWith('edge-'))
+      .map(f => [f.code, f.figures!.alongMm, f.figures!.stepMm ?? f.figures!.angleDeg]);
+  };
+  const turnDeg = (Math.atan2(15, 26) * 180) / Math.PI;
+  expect(told()).toEqual([]);
+  expect(told(80)).toEqual([['edge-kinked', 80, expect.closeTo(turnDeg, 9)]]);
+  expect(told(80 + slant)).toEqual([
+    ['edge-kinked', expect.closeTo(80 + slant, 9), expect.closeTo(turnDeg, 9)],
+  ]);
+  expect(told(80, 80 + slant)).toEqual([['edge-stepped', 80, expect.closeTo(15, 9)]]);
 });
 
 test('ease lies beyond none, or beyond all that is wanted, by more than can be sewn', () => {
