@@ -22,27 +22,39 @@ export interface Arm {
 }
 
 /** The run that ends at a corner. */
-export const armBefore = (run: Run): Arm => ({
-  ...sideAt(run, run.end, leftOf(run.endTangent)),
-  away: scale(run.endTangent, -1),
-  parallel: strandsReversed(run.parallel),
-  base: endOf(run.parallel.at(-1)!.segment),
-  isCut: run.isEndCut,
-});
+export const armBefore = (run: Run): Arm =>
+  armOf(run, {
+    corner: run.end,
+    away: scale(run.endTangent, -1),
+    outward: leftOf(run.endTangent),
+    parallel: strandsReversed(run.parallel),
+    base: endOf(run.parallel.at(-1)!.segment),
+    isCut: run.isEndCut,
+  });
 
 /** The run that starts at a corner. */
-export const armAfter = (run: Run): Arm => ({
-  ...sideAt(run, run.start, leftOf(run.startTangent)),
-  away: run.startTangent,
-  parallel: run.parallel,
-  base: startOf(run.parallel[0]!.segment),
-  isCut: run.isStartCut,
-});
+export const armAfter = (run: Run): Arm =>
+  armOf(run, {
+    corner: run.start,
+    away: run.startTangent,
+    outward: leftOf(run.startTangent),
+    parallel: run.parallel,
+    base: startOf(run.parallel[0]!.segment),
+    isCut: run.isStartCut,
+  });
 
-const sideAt = ({ of, allowance }: Run, corner: Point, outward: Point) => ({
+// Field by field: laid together from parts they would take three times as long, and every corner has two.
+const armOf = (
+  { of, allowance }: Run,
+  { corner, away, outward, parallel, base, isCut }: Omit<Arm, 'of' | 'allowance' | 'square'>,
+): Arm => ({
   of,
   allowance,
   corner,
+  away,
   outward,
+  parallel,
   square: add(corner, scale(outward, allowance)),
+  base,
+  isCut,
 });

@@ -3,6 +3,7 @@ import type { Origin } from '../region/arcs.js';
 import { signedArea } from '../region/area.js';
 import { groundOf } from '../region/ground.js';
 import type { Step } from '../region/loops.js';
+import { isPlainlySimple } from '../region/plainly-simple.js';
 import { selfCrossings } from '../region/self-crossings.js';
 import { parameterTolerance } from '../tolerance.js';
 import type { Point } from '../vector.js';
@@ -41,8 +42,10 @@ export type Boundaries = readonly Boundary[] | { readonly openAt: string };
 export function boundariesOf(chain: readonly Strand[], lowest: 0 | -1, besides: Besides = {}): Boundaries {
   const { halves = [], covers = [] } = besides;
   // A simple chain winds round its inside once, in its own sense: the ground on its left is free or it is not.
-  if (halves.length === 0 && covers.length === 0 && selfCrossings(pathOfStrands(chain)).length === 0) {
-    const around = signedArea(pathOfStrands(chain)) > 0 ? 0 : -1;
+  const path = pathOfStrands(chain);
+  const isAlone = halves.length === 0 && covers.length === 0;
+  if (isAlone && (isPlainlySimple(path) || selfCrossings(path).length === 0)) {
+    const around = signedArea(path) > 0 ? 0 : -1;
     return around === lowest ? [{ strands: chain, shortcuts: [] }] : [];
   }
   const sources: readonly Source[] = [

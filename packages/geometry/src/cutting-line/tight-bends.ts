@@ -60,18 +60,16 @@ interface Beside {
 }
 
 function isTightBetweenNarrower(node: Node, { before, into, after, out }: Beside): boolean {
-  if (
-    !isRun(node) ||
-    !isRun(before) ||
-    !isRun(after) ||
-    !node.parallel.some(strand => isBackwards(node, strand))
-  )
-    return false;
+  if (!isRun(node) || !isRun(before) || !isRun(after)) return false;
   const outer = [isOuter(before, node) && into, isOuter(node, after) && out].filter(joint => joint !== false);
   // What covers nothing loses nothing at an outer corner; of an end that is shaped, winding numbers alone know the ground.
   const isNarrower = ({ allowance }: Run): boolean =>
     allowance < node.allowance && (allowance > 0 || outer.length === 0);
-  return (isNarrower(before) || isNarrower(after)) && outer.every(isPlain);
+  return (
+    (isNarrower(before) || isNarrower(after)) &&
+    outer.every(isPlain) &&
+    node.parallel.some(strand => isBackwards(node, strand))
+  );
 }
 
 /** Whether a corner opens, so that a tip stands there. */
