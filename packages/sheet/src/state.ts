@@ -1,5 +1,6 @@
 import type { Derived, MakingNote } from '@paperhinge/alter';
 import { type Finding, type Pattern, walkSeams } from '@paperhinge/geometry';
+import { oncePer } from '@paperhinge/geometry/internal';
 import { type MadeFor, madeForNow, outgrown } from './made-for.js';
 
 /** What stands after some steps. Nothing in it is ever changed: a step makes another. */
@@ -15,11 +16,14 @@ export interface State {
   readonly standing: readonly Finding[];
 }
 
-/** The state before the first step. @throws PatternError what walking its seams refuses */
-export function stateOf(pattern: Pattern): State {
+/**
+ * The state before the first step; of one pattern always the same, so that steps done from it are known.
+ * @throws PatternError what walking its seams refuses
+ */
+export const stateOf: (pattern: Pattern) => State = /* @__PURE__ */ oncePer((pattern: Pattern): State => {
   const made = madeForNow(pattern);
   return { pattern, derived: [], making: [], made, standing: standingIn(pattern, made) };
-}
+});
 
 /** What will not sew as it stands. */
 export const standingIn = (pattern: Pattern, made: readonly MadeFor[]): readonly Finding[] => [

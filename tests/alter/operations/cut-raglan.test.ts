@@ -7,7 +7,6 @@ import {
   joinPieces,
   matchEdge,
   openDart,
-  orderOfWork,
   recutEdge,
   unfold,
 } from '@paperhinge/alter';
@@ -192,21 +191,6 @@ describe('a raglan from the shift', () => {
     ]);
     expect(notches('front')[0]!.at).toBeCloseTo(lengthOf(pattern, 'front', 'raglan') / 2, 9);
   });
-
-  // A raglan goes in flat, before the side and underarm are closed, and before the neck that it reaches.
-  test.each(['dart', 'seam'] as const)(
-    'is sewn in before side and neck, with a %s over the shoulder',
-    shoulder => {
-      const { pattern } = cutRaglan(shiftPattern(), { ...wish, shoulder });
-      const jobs = orderOfWork(pattern, [], []).order.map(({ job }) => job);
-      const at = (seam: string): number => jobs.indexOf(`seam ${seam}`);
-      for (const raglan of ['raglan front', 'raglan back'])
-        for (const later of ['side', 'neck']) {
-          expect(at(raglan)).toBeGreaterThanOrEqual(0);
-          expect(at(raglan), `${raglan} before ${later}`).toBeLessThan(at(later));
-        }
-    },
-  );
 
   test('with a seam over the shoulder is in two halves, sewn from the neck to the hem', () => {
     const done = cutRaglan(shiftPattern(), { ...wish, shoulder: 'seam' });

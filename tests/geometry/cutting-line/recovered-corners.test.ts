@@ -133,26 +133,6 @@ test('raw edges and folds were drawn without an allowance', () => {
   }
 });
 
-test('ends of one line drawn less than 0.05 mm apart meet half way between', () => {
-  const drawn = [
-    straightEdge('first', at(0, 0), at(100, 0)),
-    straightEdge('second', at(100.04, 0), at(200, 0)),
-    straightEdge('right', at(200, 0), at(200, 80)),
-    straightEdge('foot', at(200, 80), at(0, 80)),
-    straightEdge('left', at(0, 80), at(0, 0)),
-  ];
-  const { parts, findings } = tenIn(drawn);
-  expect(findings).toEqual([]);
-  expect(pathEnds(named(parts, 'first'))).toEqual([
-    [10, 10],
-    [100.02, 10],
-  ]);
-  expect(pathEnds(named(parts, 'second'))).toEqual([
-    [100.02, 10],
-    [190, 10],
-  ]);
-});
-
 test('a point drawn twice makes no difference', () => {
   const plain = polygon(rectangle(120, 80)).outline.parts as readonly Edge[];
   const doubled = plain.map((part, i) => {

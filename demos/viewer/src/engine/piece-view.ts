@@ -31,6 +31,16 @@ const notchReach = 4;
 /** mm: three decimals are finer than any screen. */
 const data = (path: Path): string => toPathData(path).replace(/(\.\d{2})\d+/g, '$1');
 
+/** A piece's view as it was shown last, and all beside the piece that it was made from. */
+interface Shown {
+  readonly cut: Path;
+  readonly before: Piece | undefined;
+  readonly said: string;
+  readonly view: PieceView;
+}
+const shown = new WeakMap<Piece, Shown>();
+
+/** What is shown of a piece; of one that no step has touched since, nor what is said of it, what was shown before. */
 export function pieceView(
   piece: Piece,
   pattern: Pattern,
@@ -39,6 +49,32 @@ export function pieceView(
   girths: ReadonlyMap<string, number>,
 ): PieceView {
   const cut = cuttingLine(piece, pattern).path;
+  const said = JSON.stringify([
+    words.language,
+    words.unit,
+    piece.lines.map(line => girths.get(line.name)),
+    pattern.seams.filter(({ a, b }) => [...a, ...b].some(run => run.piece === piece.name)),
+  ]);
+  const last = shown.get(piece);
+  if (last?.cut === cut && last.before === before && last.said === said) return last.view;
+  const view = viewOf(piece, pattern, { before, words, girths, cut });
+  shown.set(piece, { cut, before, said, view });
+  return view;
+}
+
+function viewOf(
+  piece: Piece,
+  pattern: Pattern,
+  {
+    before,
+    words,
+    girths,
+    cut,
+  }: Pick<Shown, 'before' | 'cut'> & {
+    readonly words: Words;
+    readonly girths: ReadonlyMap<string, number>;
+  },
+): PieceView {
   const stitching = outlinePath(piece.outline);
   const was = before && outlinePath(before.outline);
   const { min, max } = boundsOfPath(cut);

@@ -18,7 +18,8 @@ export function followed(step: Step): Pattern {
   return {
     ...after,
     pieces,
-    seams,
+    // The same list where none has changed: what is known of seams and of their pieces is known on.
+    seams: seams.every((seam, i) => seam === after.seams[i]) ? after.seams : seams,
     ...(fastenings ? { fastenings } : {}),
     ...(leftToTrue && leftToTrue === after.leftToTrue
       ? { leftToTrue: leftToTrue.flatMap(place => followPlace(step.became, place)) }

@@ -1,4 +1,5 @@
 import { edgeNames, edgePath, type Pattern, type Piece, pathLength } from '@paperhinge/geometry';
+import { oncePer } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import type { PlaceOnEdge } from '@paperhinge/geometry/pattern';
 import type { Said } from '../alteration.js';
@@ -37,10 +38,11 @@ export function withLeftToTrue(before: Pattern, alteration: Said): Said {
   return leftToTrue ? { ...alteration, pattern: rest } : alteration;
 }
 
-const endsOfEdges = (piece: Piece): readonly PlaceOnEdge[] =>
+const endsOfEdges: (piece: Piece) => readonly PlaceOnEdge[] = /* @__PURE__ */ oncePer((piece: Piece) =>
   edgeNames(piece).flatMap(edge =>
     [0, pathLength(edgePath(piece, edge))].map(at => ({ piece: piece.name, edge, at })),
-  );
+  ),
+);
 
 /** mm. Legs that differ by as much leave a step so long. */
 const stepAtDart = tolerances.dartLegTolerance + tolerances.visibleLength;

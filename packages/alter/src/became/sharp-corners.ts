@@ -11,27 +11,29 @@ export type SharpCorner = readonly [PlaceOnEdge, PlaceOnEdge];
 
 /**
  * The corners over `cornerTurn` within a piece's edges and where two meet: those that are sharp enough to be meant.
- * What comes square to a fold runs straight on in the garment. Kept for each piece: a step changes few of many.
+ * What comes square to a fold runs straight on in the garment.
  */
-export const sharpCorners = /* @__PURE__ */ oncePer((piece: Piece): readonly SharpCorner[] => {
-  const offsets = partOffsets(piece);
-  const runs = piece.outline.parts.flatMap(part => {
-    let to = offsets.get(part as never) ?? 0;
-    return pathsOfPart(part)
-      .flatMap(path => path.segments)
-      .filter(segment => segmentLength(segment) > tolerances.joiningGap)
-      .map(segment => {
-        const from = to;
-        to += segmentLength(segment);
-        return { part, segment, from, to, isFold: part.type === 'edge' && part.kind === 'fold' };
-      });
-  });
-  return runs.flatMap((run, i): readonly SharpCorner[] => {
-    const next = runs[(i + 1) % runs.length]!;
-    if (run.part.type !== 'edge' || next.part.type !== 'edge') return [];
-    const turn = angleBetween(tangentAt(run.segment, 1), tangentAt(next.segment, 0));
-    if (Math.abs(turn - (run.isFold === next.isFold ? 0 : Math.PI / 2)) <= tolerances.cornerTurn) return [];
-    const on = (edge: string, at: number): PlaceOnEdge => ({ piece: piece.name, edge, at });
-    return [[on(run.part.name, run.to), on(next.part.name, next.from)]];
-  });
-});
+export const sharpCorners: (piece: Piece) => readonly SharpCorner[] = /* @__PURE__ */ oncePer(
+  (piece: Piece) => {
+    const offsets = partOffsets(piece);
+    const runs = piece.outline.parts.flatMap(part => {
+      let to = offsets.get(part as never) ?? 0;
+      return pathsOfPart(part)
+        .flatMap(path => path.segments)
+        .filter(segment => segmentLength(segment) > tolerances.joiningGap)
+        .map(segment => {
+          const from = to;
+          to += segmentLength(segment);
+          return { part, segment, from, to, isFold: part.type === 'edge' && part.kind === 'fold' };
+        });
+    });
+    return runs.flatMap((run, i): readonly SharpCorner[] => {
+      const next = runs[(i + 1) % runs.length]!;
+      if (run.part.type !== 'edge' || next.part.type !== 'edge') return [];
+      const turn = angleBetween(tangentAt(run.segment, 1), tangentAt(next.segment, 0));
+      if (Math.abs(turn - (run.isFold === next.isFold ? 0 : Math.PI / 2)) <= tolerances.cornerTurn) return [];
+      const on = (edge: string, at: number): PlaceOnEdge => ({ piece: piece.name, edge, at });
+      return [[on(run.part.name, run.to), on(next.part.name, next.from)]];
+    });
+  },
+);

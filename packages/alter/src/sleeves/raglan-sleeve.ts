@@ -115,8 +115,7 @@ function joinedSleeve(
   const items = itemsOf(sleeve);
   const index = items.findIndex(item => item.type === 'run' && item.edge.name === cap.edge);
   const whole = items[index] as Run;
-  // What is left of a cap is part of a raglan line: no cap is set in any more.
-  const called = (run: Run, name: string): Run => ({ ...run, edge: { ...run.edge, name, role: 'armhole' } });
+  const called = (run: Run, name: string): Run => ({ ...run, edge: { ...run.edge, name } });
   const order = cap.reversed ? ([1, 0] as const) : ([0, 1] as const);
   const rings = order.map(i =>
     upperRing(uppers[i], motions[i]!, { raglan: names.raglan[i]!, neck: names.neck }),
@@ -175,7 +174,7 @@ function upperRing(
   const raglan = named(raglanEdge);
   const neck = named(body.neck);
   return {
-    raglan: { ...raglan, edge: { ...raglan.edge, name: called.raglan, role: 'armhole' } },
+    raglan: { ...raglan, edge: { ...raglan.edge, name: called.raglan, role: 'cap' } },
     neck: { ...neck, edge: { ...neck.edge, name: called.neck } },
     shoulder: named(body.shoulder),
   };

@@ -1,3 +1,4 @@
+import { decidedBy } from '../joining/runs-taken.js';
 import { oncePerAll } from '../once-per.js';
 import { type Path, pathOf } from '../path/path.js';
 import type { Pattern, Piece } from '../pattern/types.js';
@@ -14,6 +15,7 @@ import { chainsBetweenMouths, overMouths } from './mouths.js';
 import { isRun } from './node.js';
 import { nodesOf, plannedJoints } from './ring.js';
 import type { Run } from './run.js';
+import { seamsOf } from './runs-on.js';
 import { requirePiece } from './sound.js';
 import { pathOfStrands, type Strand, type Stretch, stretchesOf } from './strand.js';
 import { withBareBends } from './tight-bends.js';
@@ -45,9 +47,16 @@ export interface CuttingLine {
 export const cuttingLine = (piece: Piece, pattern?: Pattern): CuttingLine =>
   pattern ? cutInPattern(piece, pattern) : cut(piece);
 
-/** Checking, measuring and drawing a pattern all ask for it. Of the pattern only pieces and seams matter. */
+/**
+ * Checking, measuring and drawing a pattern all ask for it. Of the pattern only the seams matter, and the pieces that
+ * the piece is sewn to: what a step did to others leaves it as it is.
+ */
 const cutInPattern = /* @__PURE__ */ oncePerAll(
-  (piece: Piece, { pieces, seams }: Pattern) => [pieces, seams, piece],
+  (piece: Piece, pattern: Pattern) => [
+    pattern.seams,
+    piece,
+    ...seamsOf(pattern, piece).flatMap(seam => decidedBy(pattern, seam)),
+  ],
   (piece, pattern): CuttingLine => cut(piece, pattern),
 );
 

@@ -1,3 +1,4 @@
+import { oncePer } from '../once-per.js';
 import type { Pattern } from '../pattern/types.js';
 import { bodyPieces } from './body-pieces.js';
 import { levelAcross, levelNames, levelToCorners } from './level-across.js';
@@ -21,23 +22,25 @@ export interface LevelGirth {
  * from it: then the line is taken to the corner. What overlaps where the garment buttons counts once. Linings, facings and other pieces made for an edge do not count.
  * Levels in pattern order.
  */
-export function girthsAtLevels(pattern: Pattern): readonly LevelGirth[] {
-  const pieces = bodyPieces(pattern);
-  const levels = new Set(pieces.flatMap(levelNames));
-  return [...levels].map(level => {
-    const having = pieces.filter(piece => levelNames(piece).includes(level));
-    const across = having.map(piece => ({ piece, ...levelAcross(piece, level) }));
-    const straight = allRound(pattern, across);
-    const cornered = allRound(
-      pattern,
-      having.map(piece => ({ piece, ...levelToCorners(piece, level) })),
-    );
-    const isRing = ({ limb, closed }: Round) => limb && closed;
-    const { mm, limb } = !isRing(straight) && isRing(cornered) ? cornered : straight;
-    const lapped = across.reduce((sum, run) => sum + overlapAt(pattern, run.piece, run), 0);
-    return { level, girthMm: mm - (limb ? 0 : lapped), limb, pieces: having.map(p => p.name) };
-  });
-}
+export const girthsAtLevels: (pattern: Pattern) => readonly LevelGirth[] = /* @__PURE__ */ oncePer(
+  (pattern: Pattern) => {
+    const pieces = bodyPieces(pattern);
+    const levels = new Set(pieces.flatMap(levelNames));
+    return [...levels].map(level => {
+      const having = pieces.filter(piece => levelNames(piece).includes(level));
+      const across = having.map(piece => ({ piece, ...levelAcross(piece, level) }));
+      const straight = allRound(pattern, across);
+      const cornered = allRound(
+        pattern,
+        having.map(piece => ({ piece, ...levelToCorners(piece, level) })),
+      );
+      const isRing = ({ limb, closed }: Round) => limb && closed;
+      const { mm, limb } = !isRing(straight) && isRing(cornered) ? cornered : straight;
+      const lapped = across.reduce((sum, run) => sum + overlapAt(pattern, run.piece, run), 0);
+      return { level, girthMm: mm - (limb ? 0 : lapped), limb, pieces: having.map(p => p.name) };
+    });
+  },
+);
 
 /** The girths of `girthsAtLevels` in mm, by the names of the levels. */
 export const levelGirths = (pattern: Pattern): Readonly<Record<string, number>> =>
