@@ -149,6 +149,11 @@ describe('a lapel', () => {
       { ...lapel, break: { mm: 0, from: 'neck' } },
       { ...lapel, break: { mm: 150, from: 'neck' } },
     ],
+    [
+      'break-at-hem',
+      { ...lapel, break: { mm: 0, from: 'hem' } },
+      { ...lapel, break: { mm: 150, from: 'neck' } },
+    ],
     ['break-at-shoulder-level', { ...lapel, stand: 4 }, { ...lapel, stand: 28 }],
     ['notch-beyond-gorge', { ...lapel, notch: 150 }, { ...lapel, notch: 60 }],
     ['lapel-crosses', { ...lapel, break: { mm: 60, from: 'neck' }, down: 400 }, { ...lapel, down: 120 }],

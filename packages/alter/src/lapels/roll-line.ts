@@ -61,7 +61,7 @@ const covered = 5;
  * The roll line of a front: the shoulder is run on beyond the neck by the stand less 5 mm, and a straight line drawn
  * from there to the break point.
  *
- * @throws PatternError `edge-in-two-parts`, `front-edge-not-at-neck`, `lapel-on-fold`, `break-at-neck`,
+ * @throws PatternError `edge-in-two-parts`, `front-edge-not-at-neck`, `lapel-on-fold`, `break-at-neck`, `break-at-hem`,
  *   `break-at-shoulder-level`; `unknown-piece`, `unknown-edge`; those of `resolvePosition`
  */
 export function rollLine(pattern: Pattern, wish: RollWish): RollLine {
@@ -87,8 +87,9 @@ export function rollLine(pattern: Pattern, wish: RollWish): RollLine {
   if (whole.edge.kind === 'fold') throw refusal('lapel-on-fold', { edge }, edge);
   const forwards = at === place(-1);
   const length = pathLength(whole.path);
-  if ((forwards ? length - along : along) <= tolerances.joiningGap)
-    throw refusal('break-at-neck', { edge }, edge);
+  const [below, above] = forwards ? [along, length - along] : [length - along, along];
+  if (above <= tolerances.joiningGap) throw refusal('break-at-neck', { edge }, edge);
+  if (below <= tolerances.joiningGap) throw refusal('break-at-hem', { edge }, edge);
   const front = forwards ? partOfRun(whole, 0, along) : partOfRun(whole, along, length);
   const upFront = tangentAlong(whole.path, along);
   const shoulder = items[forwards ? place(1) : place(-1)]!;

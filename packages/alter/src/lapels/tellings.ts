@@ -7,6 +7,7 @@ export interface LapelTellings {
   'front-edge-not-at-neck': { readonly edge: Thing; readonly neck: Thing; readonly beside: readonly Thing[] };
   'lapel-on-fold': { readonly edge: Thing };
   'break-at-neck': { readonly edge: Thing };
+  'break-at-hem': { readonly edge: Thing };
   'break-at-shoulder-level': { readonly edge: Thing };
   'neck-not-whole': { readonly neck: Thing; readonly along: readonly Thing[] };
   'notch-beyond-gorge': { readonly notchMm: number; readonly gorgeMm: number };

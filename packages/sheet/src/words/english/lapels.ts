@@ -16,6 +16,10 @@ export const lapels: Tellings<LapelTellings> = {
     message: `The break point lies at the neck's end of ${say.thing(edge)}, where no lapel can roll.`,
     remedy: 'Let it lie farther down the front edge: at the height of the topmost button.',
   }),
+  'break-at-hem': ({ edge }, say) => ({
+    message: `The break point lies at the lower end of ${say.thing(edge)}, so that nothing of it would be left below the lapel.`,
+    remedy: 'Let it lie farther up the front edge: at the height of the topmost button.',
+  }),
   'break-at-shoulder-level': ({ edge }, say) => ({
     message: `From that place on ${say.thing(edge)} the roll line would run through the neck's end at the shoulder.`,
     remedy: 'Let the break point lie farther down the front edge, or the collar stand higher.',

@@ -16,6 +16,10 @@ export const lapels: Tellings<LapelTellings> = {
     message: `Der Umbruch läge am Halsende: ${say.thing(edge)}. Dort kann kein Revers umbrechen.`,
     remedy: 'Legen Sie ihn tiefer an die Vorderkante: auf die Höhe des obersten Knopfes.',
   }),
+  'break-at-hem': ({ edge }, say) => ({
+    message: `Der Umbruch läge am unteren Ende: ${say.thing(edge)}. Unter dem Revers bliebe nichts von der Kante.`,
+    remedy: 'Legen Sie ihn höher an die Vorderkante: auf die Höhe des obersten Knopfes.',
+  }),
   'break-at-shoulder-level': ({ edge }, say) => ({
     message: `Von dieser Stelle liefe die Umbruchlinie durch das Halsende an der Schulter: ${say.thing(edge)}.`,
     remedy: 'Legen Sie den Umbruch tiefer an die Vorderkante, oder lassen Sie den Kragen höher stehen.',
