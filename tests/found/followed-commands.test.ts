@@ -165,6 +165,11 @@ const traced: Readonly<Record<string, Case>> = {
     '--dpi 300',
     'trace ~/scan.png --dpi 100 -o ~/t.svg',
   ],
+  'pen-not-understood': [
+    'trace ~/scan.png --dpi 100 --at "60,60 220,60 220,180 60,180" --pen fuzzy -o ~/t.svg',
+    '--pen "red dashed"',
+    'trace ~/scan.png --dpi 100 --at "60,60 220,60 220,180 60,180" --pen "black solid" -o ~/t.svg',
+  ],
   'no-piece-on-scan': [
     'trace ~/empty.png --dpi 100 -o ~/t.svg',
     'another colour',
@@ -344,8 +349,11 @@ const followed = [
   'font-not-usable',
   'not-a-record',
 ];
-/** Who may read a file, where answers and outputs go, how full a disk is: tried in `cli/landing` and `cli/read-input`. */
-const ofTheMachine = ['file-not-readable', 'answer-not-written'];
+/**
+ * Who may read a file, where answers and outputs go, how full a disk is, a key that stops the work: tried in `cli/landing`,
+ * `cli/read-input` and `trace/photo`.
+ */
+const ofTheMachine = ['file-not-readable', 'answer-not-written', 'work-stopped'];
 /** Another photograph is taken, or the sheets are laid otherwise: tried on pictures of floors in `trace/photo`. */
 const takenAnew = Object.keys(photo).filter(code => !followed.includes(code));
 /** Files of a size or kind that is not made here: tried in `trace-pdf`, `pages`, `trace` and `lay-cloths`. */
