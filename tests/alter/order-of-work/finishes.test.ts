@@ -58,11 +58,6 @@ describe('edges that nothing is sewn to', () => {
     const jobs = jobsOf(shiftWith({ 'front.neck': { finish } }));
     expect(jobs.map(j => j.text)).toContain(said);
   });
-
-  test('an edge that is sewn, whatever its finish, is the seam’s', () => {
-    const jobs = jobsOf(shiftWith({ shoulder: { finish: 'bound' } }));
-    expect(jobs.some(j => j.job.startsWith('finish'))).toBe(false);
-  });
 });
 
 describe('topstitching', () => {

@@ -20,7 +20,7 @@ export function finishJobs(pattern: Pattern, made: readonly MadePiece[]): readon
     ({ ref, edge }) =>
       edge.finish !== undefined && edge.kind === 'seam' && !isSewn(pattern, ref) && !holdsEdge(covered, ref),
   );
-  const alike = new Map<string, FreeEdge[]>();
+  const alike = new Map<string, FinishedEdge[]>();
   for (const one of free) {
     const key = JSON.stringify([one.edge.finish, roleOf(one.edge) ?? edgeLabel(one.ref), one.edge.topstitch]);
     alike.set(key, [...(alike.get(key) ?? []), one]);
@@ -28,12 +28,13 @@ export function finishJobs(pattern: Pattern, made: readonly MadePiece[]): readon
   return [...alike.values()].map(finishJob);
 }
 
-interface FreeEdge {
+/** An edge of a piece, by its name and as it is drawn. */
+export interface FinishedEdge {
   readonly ref: EdgeRef;
   readonly edge: Edge;
 }
 
-function finishJob(group: readonly FreeEdge[]): Job {
+function finishJob(group: readonly FinishedEdge[]): Job {
   const { finish, allowance, topstitch } = group[0]!.edge;
   const refs = group.map(one => one.ref);
   const edges = asThings(refs);
@@ -72,7 +73,8 @@ export const topstitchedIn = (pattern: Pattern, edges: readonly EdgeRef[]) =>
     return topstitchMm === undefined ? [] : [{ edge: asThings([ref])[0]!, topstitchMm }];
   });
 
-const edgesOf = (pattern: Pattern): readonly FreeEdge[] =>
+/** The edges of the garment's own pieces, each once; a lining's are sewn apart. */
+export const edgesOf = (pattern: Pattern): readonly FinishedEdge[] =>
   pattern.pieces
     .filter(piece => !isLining(pattern, piece))
     .flatMap(piece =>

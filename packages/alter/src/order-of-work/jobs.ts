@@ -8,6 +8,7 @@ export const jobKinds = [
   'dart',
   'pleat',
   'inset',
+  'raw-edge',
   'pocket',
   'layers',
   'opening',

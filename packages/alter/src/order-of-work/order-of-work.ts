@@ -8,6 +8,7 @@ import { lateJobs } from './late-jobs.js';
 import { liningOf, turnOutJobs } from './lining.js';
 import { madeJobs } from './made-jobs.js';
 import { madePieces, withoutInterfacing } from './pieces.js';
+import { rawEdgeJobs } from './raw-edge-jobs.js';
 import { constrained } from './rules.js';
 import { seamJobs } from './seam-jobs.js';
 import { saying } from './sentences.js';
@@ -38,6 +39,7 @@ export function orderOfWork(
   const lining = liningOf(pattern);
   const called: readonly Job[] = [
     ...flatJobs(pattern, made),
+    ...rawEdgeJobs(pattern, made),
     ...seamJobs(pattern, made),
     ...made.flatMap(piece => madeJobs(pattern, piece)),
     ...(lining ? turnOutJobs(pattern, lining) : []),

@@ -18,6 +18,7 @@ import { asThing, asThings, type Constraint, type Job } from './jobs.js';
 import { takenBetween } from './layers.js';
 import type { Lining } from './lining.js';
 import { isSewnOn } from './pieces.js';
+import { rawEdgeFirst } from './raw-edge-jobs.js';
 import { piecesOf, type Rule, sewsAn, shared, sharesPiece } from './rule.js';
 import { isShoulder } from './seam-jobs.js';
 import { type SeamsThrough, seamsThrough } from './seams-through.js';
@@ -94,6 +95,7 @@ function rulesOf(
   return [
     stayFirst,
     fuseFirst,
+    rawEdgeFirst,
     foldBeforeCrossing,
     openingFlat(pattern),
     finishedBeforeEdgeRound(pattern),
@@ -252,7 +254,11 @@ const gatherFirst: Rule = (job, other) =>
 const layersFirst =
   (pattern: Pattern): Rule =>
   (job, other) => {
-    if (other.kind !== 'layers' || sewsAn(job, 'layers', 'fuse', 'stay') || !sharesPiece(job, other))
+    if (
+      other.kind !== 'layers' ||
+      sewsAn(job, 'layers', 'fuse', 'stay', 'raw-edge') ||
+      !sharesPiece(job, other)
+    )
       return undefined;
     return takenBetween(pattern, other).some(seam => seam.name === job.seam)
       ? undefined

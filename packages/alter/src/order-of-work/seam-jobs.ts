@@ -78,7 +78,8 @@ function worked(pattern: Pattern, seam: Seam) {
 /** mm by which side a is to be longer, as the seam is counted. */
 const wantedOf = (pattern: Pattern, seam: Seam): number => walkSeam(pattern, seam).easeWantedMm;
 
-function isGathered(pattern: Pattern, seam: Seam): boolean {
+/** Whether one side of a seam is gathered into the other. */
+export function isGathered(pattern: Pattern, seam: Seam): boolean {
   if (seam.takenUp !== undefined) return seam.takenUp === 'gathered';
   const { aMm, bMm, easeWantedMm } = walkSeam(pattern, seam);
   return Math.abs(easeWantedMm) > gatheredShare * Math.min(aMm, bMm);

@@ -91,6 +91,12 @@ export interface OrderSentences {
   'job-hem': Turned & { readonly edges: readonly Thing[]; readonly finish?: string };
   /** An edge that nothing is sewn to. */
   'job-finish': Turned & { readonly edges: readonly Thing[]; readonly finish: string };
+  /** The raw edges of a seam; `lengthMm` of all of them in the garment. */
+  'job-raw-edge': {
+    readonly edges: readonly Thing[];
+    readonly finish: string;
+    readonly lengthMm: number;
+  };
   'job-topstitch': { readonly edges: readonly Thing[]; readonly topstitchMm: number };
   'job-elastic': { readonly fastening: Thing; readonly edge: Thing; readonly relaxedMm?: number };
   'job-cord': { readonly fastening: Thing; readonly edge: Thing };
@@ -112,6 +118,8 @@ export interface OrderSentences {
   'because-fused': { readonly piece: Thing };
   'because-dart-crosses': { readonly edge: Thing };
   'because-folded': { readonly edge: Thing };
+  'because-raw-edge-flat': NoFacts;
+  'because-raw-edge-whole': NoFacts;
   'because-gathered': NoFacts;
   'because-flat': NoFacts;
   'because-edge-round': { readonly edges: readonly Thing[] };

@@ -1,7 +1,7 @@
-import type { Pattern, Piece } from '@paperhinge/geometry';
 import { add, scale } from '@paperhinge/geometry/plane';
 import { type BlockGrid, placeForBlock } from './block-place.js';
 import { readable } from './frame.js';
+import { greatestStretchOf } from './greatest-stretch.js';
 import type { Ink } from './ink.js';
 import { setCentred } from './lettering.js';
 import { enlargementOf, type PieceSetting } from './piece-setting.js';
@@ -18,8 +18,9 @@ const wordSize = 2.8;
  */
 export function stretchArrow(setting: PieceSetting, grid: BlockGrid): readonly Ink[] {
   const { piece, pattern, frame, measure, reader } = setting;
-  if (!stretches(piece, pattern)) return [];
-  const along = piece.greatestStretch === 'along' ? frame.down : frame.right;
+  const way = greatestStretchOf(piece, pattern);
+  if (way === undefined) return [];
+  const along = way === 'along' ? frame.down : frame.right;
   const size = wordSize * enlargementOf(setting);
   const words = reader.words.piece.greatestStretch;
   for (const plain of lengths) {
@@ -39,9 +40,4 @@ export function stretchArrow(setting: PieceSetting, grid: BlockGrid): readonly I
     ];
   }
   return [];
-}
-
-function stretches({ greatestStretch, cutting }: Piece, { fabrics }: Pattern): boolean {
-  const cloth = fabrics.find(f => f.name === cutting.fabric);
-  return greatestStretch !== undefined || (cloth?.stretch?.across ?? 0) > 0;
 }

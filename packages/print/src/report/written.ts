@@ -1,5 +1,6 @@
-import type { Piece, ToldFinding } from '@paperhinge/geometry';
+import type { Pattern, Piece, ToldFinding } from '@paperhinge/geometry';
 import { foldEdgeOf } from '@paperhinge/geometry/pattern';
+import { greatestStretchOf } from '../drawing/greatest-stretch.js';
 import type { SectionName } from '../words/page-words.js';
 import { type Reader, readerOf } from '../words/reader.js';
 import { clothNotes } from './cloth-notes.js';
@@ -111,7 +112,9 @@ function cuttingList({ pattern }: ReportSource, reader: Reader, pagesOf: PagesOf
     const where = pagesOf ? pagesOf(piece.name) : allowances(piece, reader);
     return [piece.cutting, ...(piece.alsoCut ?? [])].map((cutting, i) => [
       i === 0 ? piece.title || piece.name : '',
-      cutWords(piece, cutting, reader),
+      [cutWords(piece, cutting, reader), i === 0 ? stretchWords(piece, pattern, reader) : '']
+        .filter(Boolean)
+        .join(', '),
       [cutting.fabric, cutting.note].filter(Boolean).join(', '),
       i === 0 ? where : '',
     ]);
@@ -122,6 +125,12 @@ function cuttingList({ pattern }: ReportSource, reader: Reader, pagesOf: PagesOf
 function cutWords(piece: Piece, cutting: Piece['cutting'], { words }: Reader): string {
   const said = words.piece.count(cutting, foldEdgeOf(piece) !== undefined);
   return [said, cutting.rightSideUp ? words.piece.rightSideUp : ''].filter(Boolean).join(', ');
+}
+
+/** The way the cloth must stretch most, where the pages show it by an arrow. */
+function stretchWords(piece: Piece, pattern: Pattern, { words }: Reader): string {
+  const way = greatestStretchOf(piece, pattern);
+  return way === undefined ? '' : words.piece.stretchesMost[way];
 }
 
 /** "5/8 in; hem 1 in": each allowance of a piece once. */

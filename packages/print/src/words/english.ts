@@ -53,6 +53,7 @@ export const english: PageWords = {
     pleat: { knife: 'knife pleat', box: 'box pleat', inverted: 'inverted pleat', tuck: 'tuck' },
     stitchedDown: length => `stitch ${length} down`,
     greatestStretch: 'greatest stretch',
+    stretchesMost: { across: 'greatest stretch across the grain', along: 'greatest stretch along the grain' },
     fastening: {
       zip: sorted('zip'),
       buttons: sorted('buttons'),

@@ -69,6 +69,7 @@ export const german: PageWords = {
     pleat: { knife: 'Falte', box: 'Quetschfalte', inverted: 'Kellerfalte', tuck: 'Biese' },
     stitchedDown: length => `${length} tief zusteppen`,
     greatestStretch: 'größte Dehnung',
+    stretchesMost: { across: 'größte Dehnung quer zum Fadenlauf', along: 'größte Dehnung im Fadenlauf' },
     fastening: {
       zip: sorted('Reißverschluss'),
       buttons: sorted('Knöpfe'),

@@ -62,6 +62,8 @@ export interface PieceWords {
   readonly pleat: Readonly<Record<PleatKind, string>>;
   readonly stitchedDown: (length: string) => string;
   readonly greatestStretch: string;
+  /** The same with its way on the cloth, as a cutting list says it. */
+  readonly stretchesMost: Readonly<Record<'across' | 'along', string>>;
   readonly fastening: Readonly<Record<FasteningKind, (sort: string) => string>>;
   readonly opening: (length: string) => string;
   readonly line: Readonly<Record<LineKind, string>>;

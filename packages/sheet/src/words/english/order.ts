@@ -131,6 +131,12 @@ export const order: Sentences<OrderSentences> = {
     const sewn = topstitchMm === undefined && doing.startsWith('Turn') ? ' and sew' : '';
     return `${doing} ${edgeWords(edges, say)}${depth}${sewn}${topstitchedAt(topstitchMm, say)}.`;
   },
+  'job-raw-edge': ({ edges, finish, lengthMm }, say) => {
+    const doing = finishing[finish] ?? 'Finish';
+    const raw = edges.length > 1 ? 'raw edges' : 'raw edge';
+    const sewn = doing.startsWith('Turn') ? ', and sew' : '';
+    return `${doing} the ${raw} of ${edgeWords(edges, say)}, ${say.length(lengthMm)} in all${sewn}.`;
+  },
   'job-topstitch': ({ edges, topstitchMm }, say) =>
     `Topstitch ${edgeWords(edges, say)} at ${say.allowance(topstitchMm)}.`,
   'job-elastic': ({ fastening, edge, relaxedMm }, say) =>
@@ -160,6 +166,8 @@ export const order: Sentences<OrderSentences> = {
   'because-dart-crosses': ({ edge }, say) =>
     `it opens into ${say.thing(edge)}, and must lie closed and pressed before that edge is sewn`,
   'because-folded': ({ edge }, say) => `${say.thing(edge)} has its length only once it is folded`,
+  'because-raw-edge-flat': () => 'its raw edge is finished while the piece still lies flat',
+  'because-raw-edge-whole': () => 'its raw edge lies as it will stay only once that seam is sewn',
   'because-gathered': () => 'the edge fits only once it is gathered',
   'because-flat': () => 'an opening is made while its pieces lie flat',
   'because-edge-round': ({ edges }, say) => `${edgeWords(edges, say)} is finished before the edge round it`,
@@ -209,6 +217,7 @@ const early: Readonly<Record<string, string>> = {
   pocket: 'pockets are easiest while the piece lies flat',
   layers: 'it is made ready to be sewn on',
   opening: 'an opening is easiest while the piece lies flat',
+  'raw-edge': 'a raw edge is easiest to finish while the piece lies flat',
   inset: 'an inset is finished before the edge round it',
   turn: 'a part that is turned is sewn while the band is still open at its ends',
   band: 'no seam crosses its edge',

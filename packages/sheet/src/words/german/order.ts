@@ -29,6 +29,7 @@ const what: Readonly<Record<string, string>> = {
   gap: 'Lücke',
   understitching: 'Untersteppen',
   hanging: 'Aushängen',
+  'raw edge': 'der Schnittkante',
   topstitching: 'dem Absteppen',
   turning: 'dem Wenden',
   buttonholes: 'den Knopflöchern',
@@ -137,6 +138,8 @@ export const order: Sentences<OrderSentences> = {
     const depth = depthMm === undefined || !doing.includes('einschlagen') ? '' : ` ${say.allowance(depthMm)}`;
     return `${edgeWords(edges, say)}${depth} ${doing}${topstitchedAt(topstitchMm, say)}.`;
   },
+  'job-raw-edge': ({ edges, finish, lengthMm }, say) =>
+    `Schnittkante ${finishing[finish] ?? 'versäubern'}: ${edgeWords(edges, say)}, zusammen ${say.length(lengthMm)}.`,
   'job-topstitch': ({ edges, topstitchMm }, say) =>
     `${edgeWords(edges, say)} ${say.allowance(topstitchMm)} breit absteppen.`,
   'job-elastic': ({ fastening, edge, relaxedMm }, say) =>
@@ -168,6 +171,9 @@ export const order: Sentences<OrderSentences> = {
   'because-dart-crosses': ({ edge }, say) =>
     `er mündet in ${say.thing(edge)} und muss geschlossen und gebügelt sein, bevor diese Kante genäht wird`,
   'because-folded': ({ edge }, say) => `${say.thing(edge)} hat erst gefaltet ihre Länge`,
+  'because-raw-edge-flat': () => 'die Schnittkante wird versäubert, solange das Teil noch flach liegt',
+  'because-raw-edge-whole': () =>
+    'die Schnittkante liegt erst, wenn diese Naht genäht ist, so, wie sie bleibt',
   'because-gathered': () => 'die Kante passt erst, wenn sie eingekräuselt ist',
   'because-flat': () => 'ein Verschluss oder Schlitz wird gearbeitet, solange die Teile flach liegen',
   'because-edge-round': ({ edges }, say) =>
@@ -222,6 +228,7 @@ const early: Readonly<Record<string, string>> = {
   pocket: 'Taschen gelingen am leichtesten, solange das Teil flach liegt',
   layers: 'es wird zum Annähen vorbereitet',
   opening: 'ein Schlitz gelingt am leichtesten, solange das Teil flach liegt',
+  'raw-edge': 'eine Schnittkante lässt sich am leichtesten versäubern, solange das Teil flach liegt',
   inset: 'ein Einsatz wird vor der Kante ringsum fertig',
   turn: 'gewendet wird, solange das Band an den Enden offen ist',
   band: 'keine Naht kreuzt die Kante',
