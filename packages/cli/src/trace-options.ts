@@ -1,5 +1,5 @@
 import { type Point, parseLength } from '@paperhinge/geometry';
-import { checkedSquare, type Pen, type PrintedStretch, penColours } from '@paperhinge/geometry/trace';
+import { checkedSquare, type PenSeen, type PrintedStretch, penColours } from '@paperhinge/geometry/trace';
 import { commandRefusal, type Language } from '@paperhinge/sheet/words';
 
 /** The options of `paperhinge trace`, as commander gives them. */
@@ -34,7 +34,7 @@ export interface TraceWishes {
   /** Of a scan: its scale. */
   readonly dotsToMm?: number;
   readonly at?: readonly (readonly Point[])[];
-  readonly pen?: Pen;
+  readonly pen?: PenSeen;
 }
 
 /** The arguments understood. @throws PatternError */
@@ -57,7 +57,7 @@ export function traceWishes(given: TraceArguments, pictures: number): TraceWishe
 }
 
 /** "red", "dashed", "blue dashed": a colour, and whether the line is dashed. */
-function penIn(text: string, hasCorners: boolean): Pen {
+function penIn(text: string, hasCorners: boolean): PenSeen {
   const words = text
     .toLowerCase()
     .split(/[\s,]+/)

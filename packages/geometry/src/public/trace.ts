@@ -35,7 +35,7 @@ export { joinedPages } from '../trace/pages/joined-pages.js';
 export type { DrawnPage, GridWishes } from '../trace/pages/page.js';
 export type { FloorMap } from '../trace/photo/floor-map.js';
 export type { PlacedSheet } from '../trace/photo/floor-of-sheets.js';
-export type { Pen, PenColour } from '../trace/photo/pen.js';
+export type { PenColour, PenSeen } from '../trace/photo/pen.js';
 export { penColours } from '../trace/photo/pen.js';
 export type { Picture } from '../trace/photo/picture.js';
 export type { PrintedStretch } from '../trace/photo/seen-sheets.js';

@@ -1,5 +1,5 @@
 import type { FloorMap } from './floor-map.js';
-import { type Pen, type PenColour, penColourOf } from './pen.js';
+import { type PenColour, type PenSeen, penColourOf } from './pen.js';
 
 /** Where lines are drawn on a floor: even cells, each with how much line there is, 0 to 1. */
 export interface InkMap extends Pick<FloorMap, 'origin' | 'cell' | 'width' | 'height'> {
@@ -22,7 +22,7 @@ const directions = 12,
  * channel in which it is most: a red line is dark in green and blue.
  * @param pen what other pens have drawn is no line
  */
-export function inkMap(map: FloorMap, pen: Pen = {}): InkMap {
+export function inkMap(map: FloorMap, pen: PenSeen = {}): InkMap {
   const { dark, ...grid } = darkness(map, pen.colour);
   const { width, height, cell } = grid;
   const steps = Math.max(2, Math.round(lineReach / cell));

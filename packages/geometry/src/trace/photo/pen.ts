@@ -1,9 +1,10 @@
 /** Colours of pens that lines are told apart by. */
 export const penColours = ['black', 'red', 'orange', 'green', 'blue', 'violet'] as const;
+/** A colour that drawn lines are told apart by. */
 export type PenColour = (typeof penColours)[number];
 
 /** How the lines to be followed are drawn, where several sizes lie beside one another; what is left out may be any. */
-export interface Pen {
+export interface PenSeen {
   readonly colour?: PenColour;
   readonly dashed?: boolean;
 }

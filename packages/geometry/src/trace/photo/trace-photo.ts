@@ -11,7 +11,7 @@ import { floorOfSheets, type PlacedSheet } from './floor-of-sheets.js';
 import { type FloorKnown, unlikeGround } from './ground.js';
 import { inkMap } from './ink-map.js';
 import type { Patch } from './patches.js';
-import type { Pen } from './pen.js';
+import type { PenSeen } from './pen.js';
 import { greyOf, type Picture } from './picture.js';
 import { inTone } from './read-target.js';
 import { faintFindings } from './seen-faintly.js';
@@ -36,7 +36,7 @@ export interface PhotoOptions extends Watch<TraceStage> {
    */
   readonly at?: readonly (readonly Point[])[];
   /** How the lines between the corners are drawn, where those of several sizes run beside one another. */
-  readonly pen?: Pen;
+  readonly pen?: PenSeen;
   /** Told before each stage of the work; may throw to stop it. */
   readonly onStage?: (stage: TraceStage) => void;
 }
