@@ -24,6 +24,18 @@ describe('what a sheet may say', () => {
     }
   });
 
+  test('a heading with all under it struck out says no more than if it were not there', () => {
+    const bare = read(withSteps('shorten: { pieces: front, at: hem, by: 20 }'));
+    for (const heading of ['wearer', 'fabrics', 'let', 'pieces', 'seams', 'fastenings', 'opening', 'print']) {
+      const struck = read(
+        `${heading}:\n  # struck out\n${withSteps('shorten: { pieces: front, at: hem, by: 20 }')}`,
+      );
+      const { places: _, stepPlaces: __, ...said } = struck;
+      const { places: ___, stepPlaces: ____, ...without } = bare;
+      expect({ ...said, given: {} }).toEqual({ ...without, given: {} });
+    }
+  });
+
   test('JSON is read like YAML', () => {
     const yaml = read(withSteps('unfold: { piece: front }'));
     const json = read('{\n\t"pattern": "shift.svg",\n\t"steps": [ { "unfold": { "piece": "front" } } ]\n}');

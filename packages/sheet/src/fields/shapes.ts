@@ -41,11 +41,16 @@ export const mapping = <M extends Members>(members: M): Kind<Read<M>> => ({
 });
 
 function readMember(key: string, member: Member, entry: Entry | undefined, at: At): unknown {
-  if (entry === undefined && member.giving !== 'needed') return member.usual;
-  if (entry === undefined || (isEmpty(entry.value) && !member.kind.mayBeEmpty))
-    return tell(at, 'missing-field', { fields: [key] });
+  const isBare = entry !== undefined && isEmpty(entry.value) && !member.kind.mayBeEmpty;
+  if (member.giving !== 'needed' && (entry === undefined || (isBare && isHeading(member))))
+    return member.usual;
+  if (entry === undefined || isBare) return tell(at, 'missing-field', { fields: [key] });
   return member.kind.read(entry.value, under(key, entry, at));
 }
+
+/** Under it stand things by their names, usually none: with all of them struck out it says no more than if it were not there. */
+const isHeading = ({ kind, usual }: Member): boolean =>
+  kind.schema.type === 'object' && typeof usual === 'object';
 
 /** A value of a mapping; mappings and lists are best told at their key. */
 const under = (key: string, { place, value }: Entry, at: At): At => ({
