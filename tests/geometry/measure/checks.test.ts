@@ -259,6 +259,43 @@ describe('small differences', () => {
       mostMm: 0,
     });
   });
+  test('an edge with several kinks is named once', () => {
+    // Two bends of 2 degrees, one after the other.
+    const piece = pieceOf('front', [
+      side('top', [
+        [0, 0],
+        [300, 0],
+      ]),
+      side('side', [
+        [300, 0],
+        [300, 400 - drop(100, 2) - drop(100, 4)],
+      ]),
+      side(
+        'hem',
+        [
+          [300, 400 - drop(100, 2) - drop(100, 4)],
+          [200, 400 - drop(100, 2)],
+          [100, 400],
+          [0, 400],
+        ],
+        { kind: 'hem' },
+      ),
+      side(
+        'centre',
+        [
+          [0, 400],
+          [0, 0],
+        ],
+        { kind: 'fold' },
+      ),
+    ]);
+    const [note] = of(patternOf([piece]), 'small-differences');
+    expect(note!.figures!.kinks).toBe(2);
+    expect(toldFinding(note!)).toMatchObject({
+      message: expect.stringContaining('2 kinks of 2° at most (the hem of the front)'),
+      remedy: 'To smooth the kinks: true: { edges: [front.hem] }.',
+    });
+  });
   test('what the ease explains is no difference', () => {
     const pattern = patternOf(
       [rectangle('front', 100, 210), rectangle('back', 100, 200)],
@@ -369,6 +406,23 @@ describe('a piece that is turned back', () => {
     const { seams, ...pattern } = faced(20, 0, 'lining');
     const turned = { ...seams[0]!, a: seams[0]!.b, b: seams[0]!.a };
     expect(of({ ...pattern, seams: [turned] }, 'turned-back-end-off')[0]!.where.piece).toBe('facing');
+  });
+  test('is compared while its own end is free, whatever is sewn to the end that it lies on', () => {
+    const pattern = faced(20, 0);
+    const length = Math.hypot(20, 50);
+    const sewn = (end: string, mm: number) => ({
+      ...pattern,
+      pieces: [...pattern.pieces, rectangle('other', 40, mm)],
+      seams: [...pattern.seams, seam('ends', [end], ['other.right'])],
+    });
+    for (const seams of [pattern.seams, pattern.seams.map(s => ({ ...s, a: s.b, b: s.a }))]) {
+      const turned = (end: string, mm: number) => {
+        const all = sewn(end, mm);
+        return of({ ...all, seams: [...seams, all.seams.at(-1)!] }, 'turned-back-end-off');
+      };
+      expect(turned('front.end', length)).toHaveLength(1);
+      expect(turned('facing.end', 50)).toEqual([]);
+    }
   });
   test.each([
     [4, 0],

@@ -886,6 +886,51 @@ describe('a half that buttons', () => {
     expect(buttoned([], { overlap: 20, underlap: 20 })).toBeCloseTo(2 * 260 - 40, 9);
     expect(buttoned([])).toBeCloseTo(2 * 260, 9);
   });
+  test('a band that buttons at the fold it is laid double along counts once, half of it lapped', () => {
+    // Two bands of 30 mm, each of two layers: one layer of each is worn, and half of that lies on the other's.
+    const band = (lines: readonly PieceLine[]) =>
+      pieceOf(
+        'band',
+        [
+          side('top', [
+            [0, 0],
+            [30, 0],
+          ]),
+          side(
+            'edge',
+            [
+              [30, 0],
+              [30, 300],
+            ],
+            { kind: 'fold' },
+          ),
+          side('hem', [
+            [30, 300],
+            [0, 300],
+          ]),
+          side('sewn', [
+            [0, 300],
+            [0, 0],
+          ]),
+        ],
+        { lines: [level('bust', [-5, 100], [35, 100]), ...lines], cutting: { count: 2, mirrored: true } },
+      );
+    const worn = (lines: readonly PieceLine[]) =>
+      levelGirths({
+        ...patternOf([band(lines)]),
+        fastenings: [
+          { name: 'buttons', kind: 'buttons', along: { piece: 'band', edge: 'edge', reversed: false } },
+        ],
+      }).bust;
+    expect(worn([])).toBeCloseTo(2 * 30 - 2 * 15, 9);
+    // Its centre drawn 10 mm from the fold, that is what laps.
+    const at10: PieceLine = {
+      kind: 'fold',
+      name: 'centre front',
+      path: { segments: [[at(20, 0), at(20, 300)]] },
+    };
+    expect(worn([at10])).toBeCloseTo(2 * 30 - 2 * 10, 9);
+  });
   test('a fastening of another edge, or of another piece, laps nothing here', () => {
     const along = (piece: string, edge: string) => ({ piece, edge, reversed: false });
     const lap = { kind: 'buttons' as const, overlap: 50, underlap: 50 };

@@ -87,6 +87,29 @@ test('a short bridge that turns one way and back is a step', () => {
   expect(found(piece)[0]).toMatchObject({ code: 'edge-stepped', figures: { stepMm: 6 } });
 });
 
+test('a step that nobody sees is none, however sharp: neither are its two turns, though an alteration left them', () => {
+  // Half a millimetre: turns of 45 degrees are corners meant, unless they are left; those of 10 degrees are kinks.
+  const jog = (run: number) =>
+    hemmed([
+      [300, 400],
+      [150, 400],
+      [150 - run, 400.5],
+      [0, 400.5],
+    ]);
+  const leftToTrue = [150, 150 + Math.hypot(0.5, 0.5)].map(mm => ({ piece: 'front', edge: 'hem', at: mm }));
+  expect(edgeTruing(jog(0.5), 'hem', { leftToTrue })).toEqual({ kinks: [], steps: [] });
+  expect(edgeTruing(jog(0.5), 'hem', { leftToTrue: leftToTrue.slice(0, 1) })).toEqual({
+    kinks: [],
+    steps: [],
+  });
+  const { kinks, steps } = edgeTruing(jog(0.5 / Math.tan(Math.PI / 18)), 'hem');
+  expect(steps).toEqual([]);
+  expect(kinks.map(k => [k.alongMm, Math.abs(k.turn)])).toEqual([
+    [150, expect.closeTo(Math.PI / 18, 9)],
+    [expect.closeTo(150 + 0.5 / Math.sin(Math.PI / 18), 9), expect.closeTo(Math.PI / 18, 9)],
+  ]);
+});
+
 test('segments no longer than the gap left on reading are passed over', () => {
   const piece = hemmed([
     [300, 400],
