@@ -201,7 +201,13 @@ const byName = (name: string): AnyVerb => verbs.find(v => v.verb === name)!;
 const call = (name: string, given: unknown): Doing =>
   work(() => perform(byName(name), shift, given as never));
 const shorter = { pieces: ['front'], at: 'hem', by: 20 };
+const damaged = { ...shift, seams: undefined } as unknown as typeof shift;
 const doors: Readonly<Record<string, FollowedCase>> = {
+  'pattern-not-usable': [
+    work(() => perform(byName('shorten'), damaged, shorter)),
+    'again from its file',
+    call('shorten', shorter),
+  ],
   'fields-expected': [call('shorten', 'front'), '"pieces", "at"', call('shorten', shorter)],
   'field-missing': [call('shorten', { pieces: ['front'], at: 'hem' }), 'Add "by"', call('shorten', shorter)],
   'field-unknown': [call('shorten', { ...shorter, bye: 1 }), '"by"', call('shorten', shorter)],

@@ -10,6 +10,7 @@ import {
   type Seam,
   type Thing,
 } from '@paperhinge/geometry';
+import { abs } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import type { Said } from './alteration.js';
 import { thingsOn } from './became/by-names.js';
@@ -17,7 +18,7 @@ import { followed } from './became/followed.js';
 import type { Step } from './became/run.js';
 import { finding } from './became/tellings.js';
 import { followPlace, followThing } from './became/things.js';
-import { distinctEdges, hasEdge, holdsEdge } from './edge-refs.js';
+import { distinctEdges, edgeOf, hasEdge, holdsEdge, sameEdge } from './edge-refs.js';
 
 /**
  * An alteration with everything that every operation owes: seams, fastenings and notches that follow what became of
@@ -66,7 +67,10 @@ function lostThings(
     ...edgeNames(piece)
       .map(edge => ({ piece: piece.name, edge }))
       .filter(
-        edge => !followThing<Thing>(became, edge).some(now => now.edge === undefined || isThere(after, now)),
+        edge =>
+          !followThing<Thing>(became, edge).some(
+            now => now.edge === undefined || hasEdge(after, now as EdgeRef),
+          ),
       )
       .map(edge => finding('warning', 'edge-cut-away', edge, { edge })),
     ...thingsOn(piece).flatMap(thing => {
@@ -78,24 +82,15 @@ function lostThings(
   ]);
 }
 
-/** A thing without a piece or an edge is none that any pattern has. */
-const isThere = (pattern: Pattern, thing: Thing): boolean => hasEdge(pattern, thing as EdgeRef);
-
 /** A named notch that now stands elsewhere was set anew, as those of a band's quarters are. */
 function isLost({ after, became }: Step, piece: Piece, notch: Notch): boolean {
   const all = after.pieces.flatMap(p => p.notches.map(n => ({ ...n, piece: p.name })));
   if (notch.name !== undefined && all.some(n => n.name === notch.name)) return false;
+  const was = { piece: piece.name, edge: notch.edge, at: notch.at };
   // An edge that is no edge any more, as one that a piece was joined at, needs no notches.
-  const edges = followThing<Thing>(became, { piece: piece.name, edge: notch.edge });
-  if (edges.some(now => now.edge === undefined)) return false;
-  const places = followPlace(became, { piece: piece.name, edge: notch.edge, at: notch.at });
-  return !places.some(place =>
-    all.some(
-      n =>
-        n.piece === place.piece &&
-        n.edge === place.edge &&
-        Math.abs(n.at - place.at) <= tolerances.joiningGap,
-    ),
+  if (followThing<Thing>(became, edgeOf(was)).some(now => now.edge === undefined)) return false;
+  return !followPlace(became, was).some(place =>
+    all.some(n => sameEdge(n, place) && abs(n.at - place.at) <= tolerances.joiningGap),
   );
 }
 
@@ -110,7 +105,7 @@ export function withoutLost(pattern: Pattern): {
   const seams = pattern.seams.flatMap((seam): readonly Seam[] => {
     const lost = [...seam.a, ...seam.b].filter(run => !there(run));
     if (lost.length === 0) return [seam];
-    const edges = distinctEdges(lost).map(({ piece, edge }) => ({ piece, edge }));
+    const edges = distinctEdges(lost).map(edgeOf);
     const left = { ...seam, a: seam.a.filter(there), b: seam.b.filter(there) };
     const gone = left.a.length === 0 || left.b.length === 0;
     const facts = { seam: { seam: seam.name }, edges };
@@ -119,9 +114,8 @@ export function withoutLost(pattern: Pattern): {
   });
   const fastenings = pattern.fastenings?.filter((one: Fastening) => {
     if (there(one.along)) return true;
-    const { piece, edge } = one.along;
-    const facts = { fastening: { fastening: one.name }, edge: { piece, edge } };
-    findings.push(finding('warning', 'fastening-gone', { piece, edge }, facts));
+    const edge = edgeOf(one.along);
+    findings.push(finding('warning', 'fastening-gone', edge, { fastening: { fastening: one.name }, edge }));
     return false;
   });
   if (findings.length === 0) return { pattern, findings };

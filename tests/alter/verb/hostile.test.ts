@@ -1,6 +1,6 @@
-import { type AnyVerb, perform, verbs } from '@paperhinge/alter';
+import { type AnyVerb, closeDart, perform, shorten, verbs } from '@paperhinge/alter';
 import type { Field } from '@paperhinge/alter/verb';
-import { PatternError } from '@paperhinge/geometry';
+import { type Pattern, PatternError } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
 import { refusalOf } from '../../support/told.js';
@@ -93,6 +93,84 @@ const soundParameters = (verb: AnyVerb): Record<string, unknown> =>
 
 const shut = ['field-not-usable', 'field-out-of-range', 'choice-unknown', 'field-missing', 'field-unknown'];
 
+/** What plain JavaScript may hand over as a pattern, and where its fault is. */
+const noPatterns: readonly (readonly [string, unknown])[] = [
+  ['pattern', undefined],
+  ['pattern', null],
+  ['pattern', 7],
+  ['pattern', 'front'],
+  ['pattern', [shiftPattern()]],
+  ['pattern.pieces', {}],
+  ...[undefined, null, {}, 'front'].map(pieces => ['pattern.pieces', { ...shiftPattern(), pieces }] as const),
+  ...[undefined, null, {}, 'side'].map(seams => ['pattern.seams', { ...shiftPattern(), seams }] as const),
+  ['pattern.pieces.0', { ...shiftPattern(), pieces: [null] }],
+  ['pattern.pieces.0', { ...shiftPattern(), pieces: new Array(1) }],
+  ['pattern.pieces.0.name', { ...shiftPattern(), pieces: [{}] }],
+  ['pattern.seams.0', { ...shiftPattern(), seams: [null] }],
+  ['pattern.seams.0.name', { ...shiftPattern(), seams: [{}] }],
+  ['pattern.seams.0.b', { ...shiftPattern(), seams: [{ name: 'side', a: [] }] }],
+];
+
+/** Every place within a value, as the names that lead to it. */
+const placesIn = (value: unknown): readonly (readonly string[])[] =>
+  typeof value !== 'object' || value === null
+    ? [[]]
+    : [[], ...Object.entries(value).flatMap(([name, inner]) => placesIn(inner).map(p => [name, ...p]))];
+const valueAt = (value: unknown, place: readonly string[]): unknown =>
+  place.reduce((inner, name) => (inner as Record<string, unknown>)[name], value);
+function withValueAt(value: unknown, [name, ...inner]: readonly string[], now: unknown): unknown {
+  if (name === undefined) return now;
+  const changed = withValueAt((value as Record<string, unknown>)[name], inner, now);
+  return Array.isArray(value) ? value.with(Number(name), changed) : { ...(value as object), [name]: changed };
+}
+
+const sleeve = shiftPattern().pieces.findIndex(({ name }) => name === 'sleeve');
+/** A coordinate, an allowance and a notch's place of a piece that few verbs are asked to touch. */
+const untouched = placesIn(shiftPattern().pieces[sleeve]).filter(
+  (place, i, all) =>
+    ['x', 'allowance', 'at'].includes(place.at(-1)!) &&
+    typeof valueAt(shiftPattern().pieces[sleeve], place) === 'number' &&
+    all.findIndex(other => other.at(-1) === place.at(-1)) === i,
+);
+
+describe('no pattern', () => {
+  const pattern = shiftPattern();
+  const shorter = { pieces: ['front'], at: 'hem', by: 20 };
+  const wholeDart = { piece: 'front', dart: 'bust', into: 'hem' };
+
+  test.each([
+    ['shorten', (given: Pattern) => shorten(given, shorter)],
+    ['close dart', (given: Pattern) => closeDart(given, wholeDart)],
+  ])('is refused by the functions that carry no more than they need: %s', (_, work) => {
+    for (const [at, given] of noPatterns)
+      expect(refusalOf(() => work(given as Pattern))).toMatchObject({
+        code: 'pattern-not-usable',
+        facts: { at },
+      });
+    expect(() => work(pattern)).not.toThrow();
+  });
+
+  test('is one with a number anywhere that is not finite', () => {
+    const numbers = placesIn(pattern).filter(place => typeof valueAt(pattern, place) === 'number');
+    expect(numbers.length).toBeGreaterThan(200);
+    for (const place of numbers)
+      for (const value of [Number.NaN, Number.POSITIVE_INFINITY])
+        expect(
+          refusalOf(() => shorten(withValueAt(pattern, place, value) as Pattern, shorter)),
+        ).toMatchObject({ code: 'pattern-not-usable', facts: { at: ['pattern', ...place].join('.') } });
+  });
+
+  test('whatever stands in the place of any of its things, no untyped error comes of it', () => {
+    for (const place of placesIn(pattern))
+      for (const value of [undefined, null, {}, [], [null], 7, 'x'])
+        try {
+          shorten(withValueAt(pattern, place, value) as Pattern, shorter);
+        } catch (error) {
+          expect([place.join('.'), value, error]).toEqual([place.join('.'), value, expect.any(PatternError)]);
+        }
+  });
+});
+
 describe.each(verbs.map(verb => [verb.verb, verb] as const))('%s', (_, verb) => {
   const pattern = shiftPattern();
   const cases = Object.entries(verb.fields).flatMap(([name, field]) =>
@@ -108,6 +186,22 @@ describe.each(verbs.map(verb => [verb.verb, verb] as const))('%s', (_, verb) => 
       expect([name, shut.includes(told.code)]).toEqual([name, true]);
       expect(told.message).not.toMatch(/undefined|NaN|\[object/);
       expect(told.remedy).not.toBe('');
+    }
+  });
+
+  test('refuses what is no pattern, and a number in it that is none, also where it does nothing', () => {
+    expect(untouched).toHaveLength(3);
+    const broken = untouched.flatMap(place =>
+      [Number.NaN, Number.NEGATIVE_INFINITY].map(value => {
+        const where = ['pieces', `${sleeve}`, ...place];
+        return [['pattern', ...where].join('.'), withValueAt(pattern, where, value)] as const;
+      }),
+    );
+    for (const [at, given] of [...noPatterns, ...broken]) {
+      const told = refusalOf(() => perform(verb, given as Pattern, soundParameters(verb)));
+      expect(told).toMatchObject({ code: 'pattern-not-usable', facts: { at } });
+      expect(told.message).toContain(at);
+      expect(told.remedy).toContain('from its file');
     }
   });
 

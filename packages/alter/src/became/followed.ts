@@ -30,15 +30,15 @@ export function followed(step: Step): Pattern {
 function followedSeam(step: Step, seam: Seam): Seam {
   const side = (which: 'a' | 'b') => {
     const runs = seam[which].flatMap(run => kept(followedRun(step, run), run));
-    return sameRuns(runs, seam[which]) ? seam[which] : joinedRuns(step.after, runs);
+    return sameInOrder(runs, seam[which], sameRun) ? seam[which] : joinedRuns(step.after, runs);
   };
   const a = side('a'),
     b = side('b');
   return a === seam.a && b === seam.b ? seam : { ...seam, a, b };
 }
 
-const sameRuns = (a: readonly EdgeRun[], b: readonly EdgeRun[]): boolean =>
-  a.length === b.length && a.every((run, i) => sameRun(run, b[i]!));
+const sameInOrder = <T>(a: readonly T[], b: readonly T[], same: (one: T, other: T) => boolean): boolean =>
+  a.length === b.length && a.every((one, i) => same(one, b[i]!));
 
 const sameRun = (a: EdgeRun, b: EdgeRun): boolean =>
   sameEdge(a, b) && a.reversed === b.reversed && a.part?.from === b.part?.from && a.part?.to === b.part?.to;
@@ -57,6 +57,5 @@ function withMadeFor({ before, became }: Step, piece: Piece): Piece {
   const places = madeFor.map((ref): readonly EdgeRef[] => kept(followThing(became, ref), ref));
   // In the order they stood in; mirrored copies follow at the end.
   const now = [...places.map(own => own[0]!), ...places.flatMap(own => own.slice(1))];
-  const same = now.length === madeFor.length && now.every((ref, i) => sameEdge(ref, madeFor[i]!));
-  return same ? piece : { ...piece, madeFor: now };
+  return sameInOrder(now, madeFor, sameEdge) ? piece : { ...piece, madeFor: now };
 }

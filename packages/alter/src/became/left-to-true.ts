@@ -1,5 +1,5 @@
 import { edgeNames, edgePath, type Pattern, type Piece, pathLength } from '@paperhinge/geometry';
-import { oncePer } from '@paperhinge/geometry/internal';
+import { abs, oncePer } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import type { PlaceOnEdge } from '@paperhinge/geometry/pattern';
 import type { Said } from '../alteration.js';
@@ -53,4 +53,4 @@ const isIn = (
   corner: readonly PlaceOnEdge[],
   within = tolerances.visibleLength,
 ): boolean =>
-  places.some(place => corner.some(side => sameEdge(side, place) && Math.abs(side.at - place.at) <= within));
+  places.some(place => corner.some(side => sameEdge(side, place) && abs(side.at - place.at) <= within));

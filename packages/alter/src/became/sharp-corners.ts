@@ -1,6 +1,6 @@
 import type { Piece } from '@paperhinge/geometry';
 import { segmentLength, tangentAt } from '@paperhinge/geometry/curves';
-import { oncePer } from '@paperhinge/geometry/internal';
+import { abs, oncePer } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { type PlaceOnEdge, pathsOfPart } from '@paperhinge/geometry/pattern';
 import { angleBetween } from '@paperhinge/geometry/plane';
@@ -31,7 +31,7 @@ export const sharpCorners: (piece: Piece) => readonly SharpCorner[] = /* @__PURE
       const next = runs[(i + 1) % runs.length]!;
       if (run.part.type !== 'edge' || next.part.type !== 'edge') return [];
       const turn = angleBetween(tangentAt(run.segment, 1), tangentAt(next.segment, 0));
-      if (Math.abs(turn - (run.isFold === next.isFold ? 0 : Math.PI / 2)) <= tolerances.cornerTurn) return [];
+      if (abs(turn - (run.isFold === next.isFold ? 0 : Math.PI / 2)) <= tolerances.cornerTurn) return [];
       const on = (edge: string, at: number): PlaceOnEdge => ({ piece: piece.name, edge, at });
       return [[on(run.part.name, run.to), on(next.part.name, next.from)]];
     });

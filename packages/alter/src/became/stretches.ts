@@ -1,15 +1,13 @@
 import type { EdgeRef } from '@paperhinge/geometry';
+import { abs, max, min } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import type { PlaceOnEdge } from '@paperhinge/geometry/pattern';
-import { sameEdge } from '../edge-refs.js';
+import { eachOnce, sameEdge } from '../edge-refs.js';
 import type { Became, EdgeSpan, SpanBecame } from './became.js';
 
 /** What became of an edge's stretches, in the order they lay along it. */
 export const spansOf = ({ edges }: Became, edge: EdgeRef): readonly SpanBecame[] =>
-  inOrder(edges.filter(({ was }) => sameEdge(was, edge)));
-
-const inOrder = (spans: readonly SpanBecame[]): readonly SpanBecame[] =>
-  [...spans].sort((a, b) => a.was.from - b.was.from);
+  edges.filter(({ was }) => sameEdge(was, edge)).sort((a, b) => a.was.from - b.was.from);
 
 const near = tolerances.coincidenceTolerance;
 
@@ -18,18 +16,16 @@ export function placesNow(spans: readonly SpanBecame[], at: number): readonly Pl
   const kept = spans.filter(s => s.now && !s.redrawn && s.was.from - near <= at && at <= s.was.to + near);
   const within = kept.filter(({ was }) => was.from + near < at && at < was.to - near);
   const side = kept[0] && at <= kept[0].was.from + near ? 'from' : 'to';
-  const chosen = within.length > 0 ? within : kept.filter(({ was }) => Math.abs(was[side] - at) <= near);
+  const chosen = within.length > 0 ? within : kept.filter(({ was }) => abs(was[side] - at) <= near);
   const places = chosen.map(span => imageOf(span, at));
-  return places.filter(
-    (p, i) => places.findIndex(q => sameEdge(p, q) && Math.abs(p.at - q.at) <= near) === i,
-  );
+  return eachOnce(places, (p, q) => sameEdge(p, q) && abs(p.at - q.at) <= near);
 }
 
 /** Rigid stretches are carried by their distance, so that nothing is lost to the rounding of a division. */
 function imageOf({ was, now }: SpanBecame, at: number): PlaceOnEdge {
   const { piece, edge, from, to } = now!;
-  const along = Math.min(Math.max(at - was.from, 0), was.to - was.from);
-  const rate = Math.abs(Math.abs(to - from) - (was.to - was.from)) <= near ? Math.sign(to - from) : undefined;
+  const along = min(max(at - was.from, 0), was.to - was.from);
+  const rate = abs(abs(to - from) - (was.to - was.from)) <= near ? Math.sign(to - from) : undefined;
   return { piece, edge, at: from + along * (rate ?? (to - from) / (was.to - was.from)) };
 }
 
@@ -47,8 +43,8 @@ export function imagesBetween(
   high: number,
 ): readonly SpanBecame[] {
   return spans.flatMap((one): readonly SpanBecame[] => {
-    const from = Math.max(low, one.was.from),
-      to = Math.min(high, one.was.to);
+    const from = max(low, one.was.from),
+      to = min(high, one.was.to);
     if (!one.now || to - from <= near) return [];
     const whole = from === one.was.from && to === one.was.to;
     const now = whole ? one.now : { ...one.now, from: imageOf(one, from).at, to: imageOf(one, to).at };

@@ -1,25 +1,32 @@
-import type { EdgeRef, Thing } from '@paperhinge/geometry';
+import type { Thing } from '@paperhinge/geometry';
 import type { PlaceOnEdge } from '@paperhinge/geometry/pattern';
-import { distinctEdges, sameEdge } from '../edge-refs.js';
+import { distinctEdges, edgeOf, sameEdge } from '../edge-refs.js';
 import type { Became } from './became.js';
 import { placesNow, spansOf } from './stretches.js';
 
 /** Where a piece, a whole edge, or anything else that has a name is now. */
-export function followThing<T extends Thing>(became: Became, thing: T): readonly T[] {
-  const found =
-    thing.piece === undefined || thing.edge === undefined
-      ? named(became, thing)
-      : wholeEdge(became, { ...thing, piece: thing.piece, edge: thing.edge });
-  return found as readonly Thing[] as readonly T[];
+export const followThing = <T extends Thing>(became: Became, thing: T): readonly T[] =>
+  thingNow(became, thing) as readonly Thing[] as readonly T[];
+
+function thingNow(became: Became, thing: Thing): readonly Thing[] {
+  const listed = became.things.filter(({ was }) => sameThing(was, thing));
+  const now = stillThere(listed);
+  const { piece, edge } = thing;
+  if (now.length > 0) return now;
+  if (piece !== undefined && edge !== undefined) {
+    const spans = spansOf(became, { piece, edge });
+    return spans.length > 0
+      ? distinctEdges(stillThere(spans).map(edgeOf))
+      : onPieceNow(became, { ...thing, piece });
+  }
+  if (listed.length > 0) return now;
+  const isWhole = piece === undefined || thingKinds.every(kind => thing[kind] === undefined);
+  return isWhole ? [thing] : onPieceNow(became, { ...thing, piece });
 }
 
-function wholeEdge(became: Became, thing: Thing & EdgeRef): readonly Thing[] {
-  const asWhole = namedIn(became, thing);
-  if (asWhole.length > 0) return asWhole;
-  const spans = spansOf(became, thing);
-  if (spans.length === 0) return onPieceNow(became, thing);
-  return distinctEdges(spans.flatMap(({ now }) => (now ? [{ piece: now.piece, edge: now.edge }] : [])));
-}
+/** What was listed, as far as it is not gone. */
+export const stillThere = <Now>(listed: readonly { readonly now?: Now }[]): readonly Now[] =>
+  listed.flatMap(({ now }) => (now ? [now] : []));
 
 /** Where a place on an edge is now. */
 export function followPlace<P extends PlaceOnEdge>(became: Became, place: P): readonly P[] {
@@ -28,25 +35,15 @@ export function followPlace<P extends PlaceOnEdge>(became: Became, place: P): re
   return placesNow(listed, place.at).map(now => ({ ...place, ...now }));
 }
 
-/** What lies on an edge that nothing is said of goes with its piece. */
-export const onPieceNow = <T extends EdgeRef>({ things }: Became, thing: T): readonly T[] =>
-  pieceNow(things, thing.piece).map(piece => ({ ...thing, piece }));
+/** What lies on an edge or a piece that nothing is said of goes with its piece. */
+export const onPieceNow = <T extends Thing & { readonly piece: string }>(
+  became: Became,
+  thing: T,
+): readonly T[] =>
+  thingNow(became, { piece: thing.piece }).flatMap(({ piece }) =>
+    piece === undefined ? [] : [{ ...thing, piece }],
+  );
 
 const thingKinds = ['dart', 'pleat', 'line', 'mark', 'notch', 'seam', 'fastening', 'fabric'] as const;
 const sameThing = (a: Thing, b: Thing): boolean =>
   a.piece === b.piece && a.edge === b.edge && thingKinds.every(kind => a[kind] === b[kind]);
-
-const namedIn = ({ things }: Became, thing: Thing): readonly Thing[] =>
-  things.flatMap(({ was, now }) => (now && sameThing(was, thing) ? [now] : []));
-
-function named({ things }: Became, thing: Thing): readonly Thing[] {
-  const own = things.filter(({ was }) => sameThing(was, thing));
-  if (own.length > 0) return own.flatMap(({ now }) => (now ? [now] : []));
-  if (thing.piece === undefined || thingKinds.every(kind => thing[kind] === undefined)) return [thing];
-  return pieceNow(things, thing.piece).map(piece => ({ ...thing, piece }));
-}
-
-function pieceNow(things: Became['things'], piece: string): readonly string[] {
-  const own = things.filter(({ was }) => sameThing(was, { piece }));
-  return own.length === 0 ? [piece] : own.flatMap(({ now }) => (now?.piece === undefined ? [] : [now.piece]));
-}

@@ -8,6 +8,7 @@ import {
   pathLength,
   pathOf,
 } from '@paperhinge/geometry';
+import { abs } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { joined, pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { pathsOfPart } from '@paperhinge/geometry/pattern';
@@ -116,7 +117,7 @@ function rejoinedDart(
   if (closing.includes(dart.name) || distance(a, b) <= near) return { stepMm: distance(a, b) };
   const before = dartAngle(dart),
     after = angleBetween(subtract(a, apex), subtract(b, apex));
-  if (before * after < 0 && Math.abs(after) > tolerances.angleTolerance)
+  if (before * after < 0 && abs(after) > tolerances.angleTolerance)
     throw refusal('dart-overclosed', { dart: named }, where);
   if (first === dart.legs[0] && second === dart.legs[1]) return dart;
   return { ...dart, legs: [first, second], apex };

@@ -10,6 +10,7 @@ import { joined, nearestOnPath, transformedPath } from '@paperhinge/geometry/pat
 import { type Affine, apply } from '@paperhinge/geometry/plane';
 import { bridged, closedRing } from './bridged.js';
 import type { CutPiece } from './cut-piece.js';
+import { least } from './least.js';
 import { linePartsOf, sectionHolding } from './line-parts.js';
 
 import { finding } from './tellings.js';
@@ -45,9 +46,10 @@ export function carry(cutPiece: CutPiece, motions: readonly Affine[], holding: n
 }
 
 const nearestSection = (cutPiece: CutPiece, p: Point): number =>
-  cutPiece.sections
-    .map((s, i) => ({ i, away: nearestOnPath(s.border, p).distance }))
-    .reduce((a, b) => (b.away < a.away ? b : a)).i;
+  least(
+    cutPiece.sections.map((s, i) => ({ i, away: nearestOnPath(s.border, p).distance })),
+    ({ away }) => away,
+  )!.i;
 
 interface Run {
   readonly section: number;
@@ -117,11 +119,7 @@ function runsOf(cutPiece: CutPiece, motions: readonly Affine[], path: Path, hold
   return runs;
 }
 
-const longest = (runs: readonly Run[]): Run | undefined =>
-  runs.reduce<Run | undefined>(
-    (best, run) => (best === undefined || pathLength(run.path) > pathLength(best.path) ? run : best),
-    undefined,
-  );
+const longest = (runs: readonly Run[]): Run | undefined => least(runs, run => -pathLength(run.path));
 
 const entries = ['a', 'b', 'c', 'd', 'e', 'f'] as const;
 

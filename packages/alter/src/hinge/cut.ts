@@ -1,4 +1,5 @@
 import { type Path, type Piece, type Point, pathLength, pathOf, type Saying } from '@paperhinge/geometry';
+import { hypot, min } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pathEnd, pointAlong } from '@paperhinge/geometry/paths';
 import { partsOfEdge } from '@paperhinge/geometry/pattern';
@@ -38,7 +39,7 @@ export function pointOfEnd(piece: Piece, end: CutEnd): Point {
     const length = pathLength(path);
     // As on the ring: where a dart interrupts the edge, its first mouth end is meant, never the second.
     // Turned round, so that what is no number is refused as a place.
-    if (!(along > length + tolerances.coincidenceTolerance)) return pointAlong(path, Math.min(along, length));
+    if (!(along > length + tolerances.coincidenceTolerance)) return pointAlong(path, min(along, length));
     along -= length;
   }
   return pathEnd(parts.at(-1)!.path);
@@ -52,7 +53,7 @@ export function courseOf(piece: Piece, cut: Cut): Path {
   if (cut.course) return cut.course;
   const from = pointOfEnd(piece, cut.from),
     to = pointOfEnd(piece, cut.to);
-  if (Math.hypot(to.x - from.x, to.y - from.y) <= tolerances.coincidenceTolerance)
+  if (hypot(to.x - from.x, to.y - from.y) <= tolerances.coincidenceTolerance)
     throw refusal(
       'slash-too-short',
       {},

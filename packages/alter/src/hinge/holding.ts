@@ -1,4 +1,5 @@
 import { type Edge, type Path, type PieceLine, pathLength } from '@paperhinge/geometry';
+import { max } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { isCentreEdge, isCentreLine } from '@paperhinge/geometry/pattern';
 import { signedArea } from '@paperhinge/geometry/regions';
@@ -30,7 +31,7 @@ export function holdingSection(cutPiece: CutPiece): number {
   let candidates = sections.map((_, i) => i);
   for (const measure of measures) {
     const figures = sections.map(measure);
-    const most = Math.max(...candidates.map(i => figures[i]!));
+    const most = max(...candidates.map(i => figures[i]!));
     candidates = candidates.filter(i => figures[i]! >= most - tolerances.coincidenceTolerance);
   }
   return candidates[0]!;

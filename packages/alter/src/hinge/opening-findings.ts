@@ -1,4 +1,5 @@
 import { edgePath, type Finding } from '@paperhinge/geometry';
+import { abs, max } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { foldEdgeOf } from '@paperhinge/geometry/pattern';
 import { inDegrees } from './degrees.js';
@@ -32,7 +33,7 @@ export function openingFindings(piece: string, swung: Swung): readonly Finding[]
 function ofGroup(piece: string, group: readonly Opening[]): readonly Finding[] {
   const { edge: name, fate } = group[0]!;
   const where = { piece, edge: name };
-  const kink = group.reduce((most, o) => Math.max(most, Math.abs(o.turn)), 0);
+  const kink = group.reduce((most, o) => max(most, abs(o.turn)), 0);
   const edge = { edge: where, ...(group.length > 1 ? { count: group.length } : {}) };
   const opened = {
     ...edge,
@@ -41,7 +42,7 @@ function ofGroup(piece: string, group: readonly Opening[]): readonly Finding[] {
   };
   if (fate === 'bridged') return [finding('note', 'edge-bridged', where, opened)];
   if (fate === 'overlapped') {
-    const stepMm = Math.max(...group.map(o => o.bridgeMm));
+    const stepMm = max(...group.map(o => o.bridgeMm));
     return [finding('note', 'edge-overlapped', where, { ...opened, stepMm })];
   }
   if (fate === 'dart' || kink < tolerances.kinkTurn) return [];

@@ -1,7 +1,9 @@
 import { type Path, type Point, pathLength, pathOf } from '@paperhinge/geometry';
+import { hypot, max } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { intersectPaths, nearestOnPath, pathEnd, pathStart, pointAlong } from '@paperhinge/geometry/paths';
 import { add, distance, scale, subtract, unit } from '@paperhinge/geometry/plane';
+import { least } from './least.js';
 
 /** How much to cut off where two sides of a slash overlap: mm off the end of the one before, the start of the one after. */
 export interface Trim {
@@ -24,7 +26,7 @@ function alongOneAnother(before: Path, after: Path): Trim | undefined {
   const onBefore = nearestOnPath(before, pathStart(after));
   const onAfter = nearestOnPath(after, pathEnd(before));
   const near = tolerances.coincidenceTolerance;
-  if (Math.max(onBefore.distance, onAfter.distance) > near) return undefined;
+  if (max(onBefore.distance, onAfter.distance) > near) return undefined;
   const length = pathLength(before);
   const half = { before: (length - onBefore.along) / 2, after: onAfter.along / 2 };
   const apart = distance(pointAlong(before, length - half.before), pointAlong(after, half.after));
@@ -44,10 +46,7 @@ function onMiddleLine(before: Path, after: Path, inward: Point): Trim | undefine
     b = pathStart(after);
   const middle = scale(add(a, b), 0.5);
   // Long enough to meet whatever of the two edges lies across it.
-  const reach = scale(
-    unit(inward),
-    pathLength(before) + pathLength(after) + Math.hypot(b.x - a.x, b.y - a.y),
-  );
+  const reach = scale(unit(inward), pathLength(before) + pathLength(after) + hypot(b.x - a.x, b.y - a.y));
   const across = pathOf([subtract(middle, reach), add(middle, reach)]);
   const length = pathLength(before);
   const off = (path: Path) => intersectPaths(path, across).map(m => m.alongA);
@@ -60,9 +59,3 @@ function onMiddleLine(before: Path, after: Path, inward: Point): Trim | undefine
     ? undefined
     : { before: offBefore, after: offAfter };
 }
-
-const least = <T>(all: readonly T[], cost: (one: T) => number): T | undefined =>
-  all.reduce<T | undefined>(
-    (best, one) => (best === undefined || cost(one) < cost(best) ? one : best),
-    undefined,
-  );

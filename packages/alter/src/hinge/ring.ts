@@ -1,4 +1,5 @@
 import { type Dart, type Edge, type Path, type Piece, type Pleat, pathLength } from '@paperhinge/geometry';
+import { infinite } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { subpath } from '@paperhinge/geometry/paths';
 import { partsOfEdge } from '@paperhinge/geometry/pattern';
@@ -83,8 +84,7 @@ function splitEdge(part: Edge, offset: number, ends: readonly CutEnd[]): readonl
     if (local > near && to > done + near) upTo(to, subpath(part.path, done, to));
     result.push(end);
   }
-  if (done < length)
-    upTo(length, done === 0 ? part.path : subpath(part.path, done, Number.POSITIVE_INFINITY));
+  if (done < length) upTo(length, done === 0 ? part.path : subpath(part.path, done, infinite));
   return result;
 }
 

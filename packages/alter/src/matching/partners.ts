@@ -1,4 +1,5 @@
 import type { EdgeRef, Pattern, Piece } from '@paperhinge/geometry';
+import { abs } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { holdsEdge } from '../edge-refs.js';
 import { lengthOfEdge } from './edge-length.js';
@@ -25,5 +26,5 @@ const isMade = ({ madeFor }: Piece): boolean => madeFor !== undefined && madeFor
 
 function isOtherLength(before: Pattern, after: Pattern, ref: EdgeRef): boolean {
   const [then, now] = [lengthOfEdge(before, ref), lengthOfEdge(after, ref)];
-  return then !== undefined && now !== undefined && Math.abs(now - then) > tolerances.leastSeen;
+  return then !== undefined && now !== undefined && abs(now - then) > tolerances.leastSeen;
 }

@@ -7,6 +7,7 @@ import {
   pathLength,
   type Thing,
 } from '@paperhinge/geometry';
+import { abs } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pathEnd } from '@paperhinge/geometry/paths';
 import { pathsOfPart } from '@paperhinge/geometry/pattern';
@@ -114,7 +115,7 @@ export function pieceOfChains(piece: Piece, chains: readonly Chain[]): Reshaped 
 }
 
 function requireEqualLegs(piece: Piece, dart: string, first: Path, second: Path): void {
-  const difference = Math.abs(pathLength(first) - pathLength(second));
+  const difference = abs(pathLength(first) - pathLength(second));
   if (difference <= tolerances.dartLegTolerance) return;
   throw refusal(
     'dart-left-uneven',

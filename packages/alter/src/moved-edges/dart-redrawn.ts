@@ -1,4 +1,5 @@
 import { line, type OutlinePart, type Point, pathOf } from '@paperhinge/geometry';
+import { abs } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { add, distance, dot, lerp, scale, subtract, unit } from '@paperhinge/geometry/plane';
@@ -31,7 +32,7 @@ export function withDartsRedrawn(
 
 /** A point put back on the middle between a mouth’s ends, where legs to it could not be sewn to one another. */
 export function onMiddle(a: Point, b: Point, apex: Point): Point {
-  if (Math.abs(distance(a, apex) - distance(b, apex)) <= tolerances.dartLegTolerance) return apex;
+  if (abs(distance(a, apex) - distance(b, apex)) <= tolerances.dartLegTolerance) return apex;
   const along = unit(subtract(b, a));
   return add(apex, scale(along, dot(subtract(lerp(a, b, 0.5), apex), along)));
 }

@@ -7,6 +7,7 @@ import {
   type Point,
   pathLength,
 } from '@paperhinge/geometry';
+import { abs } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pointAlong } from '@paperhinge/geometry/paths';
 import { edgeParts, edgesOfRole, outlinePath } from '@paperhinge/geometry/pattern';
@@ -32,8 +33,8 @@ export function grainOrVertical(piece: Piece): {
  */
 export function alongGrainTowards(piece: Piece, grain: Point, from: Point, to: Point): Point {
   const way = subtract(to, from);
-  const angle = Math.abs(angleBetween(grain, way));
-  if (Math.abs(angle - Math.PI / 2) < tolerances.joinedCorner)
+  const angle = abs(angleBetween(grain, way));
+  if (abs(angle - Math.PI / 2) < tolerances.joinedCorner)
     throw refusal('grain-across', { piece: { piece: piece.name } }, { piece: piece.name });
   return dot(grain, way) > 0 ? grain : scale(grain, -1);
 }

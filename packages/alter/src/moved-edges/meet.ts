@@ -1,5 +1,6 @@
 import { line, type Path, type Point, pathLength, pathOf, type Segment } from '@paperhinge/geometry';
 import { isLine } from '@paperhinge/geometry/curves';
+import { abs } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import {
   boundsOfPath,
@@ -43,7 +44,7 @@ export function meet(
     .map(c => ({ point: c.point, arrivingBy: c.alongA - a, leavingBy: reach - c.alongB }))
     .filter(c => moved === 'both' || (moved === 'arriving' ? c.arrivingBy > -a / 2 : c.leavingBy > -b / 2));
   const far = (c: (typeof crossings)[number]): number =>
-    moved === 'both' ? Math.abs(c.arrivingBy) + Math.abs(c.leavingBy) : c[`${moved}By`];
+    moved === 'both' ? abs(c.arrivingBy) + abs(c.leavingBy) : c[`${moved}By`];
   const first = crossings.reduce<(typeof crossings)[number] | undefined>(
     (best, c) => (best === undefined || far(c) < far(best) ? c : best),
     undefined,
@@ -59,7 +60,7 @@ export function meet(
 
 /** The chain with its end moved to a point that lies `by` mm further on its run (negative: back along it). */
 export function withEndAt(path: Path, point: Point, by: number): Path {
-  if (Math.abs(by) <= tolerances.coincidenceTolerance) return endingIn(path, point);
+  if (abs(by) <= tolerances.coincidenceTolerance) return endingIn(path, point);
   if (by < 0) return endingIn(subpath(path, 0, pathLength(path) + by), point);
   const last = path.segments.at(-1)!;
   // A straight end simply grows; a curve is followed by a straight piece along its tangent.

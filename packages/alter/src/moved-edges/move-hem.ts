@@ -7,6 +7,7 @@ import {
   type Piece,
   pathLength,
 } from '@paperhinge/geometry';
+import { abs } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pointAlong, transformedPath } from '@paperhinge/geometry/paths';
 import { edgesOfRole, outlinePath, partsOfEdge } from '@paperhinge/geometry/pattern';
@@ -24,7 +25,7 @@ export function moveHem(piece: Piece, by: number): Reshaped {
   const parts = partsOfEdge(piece, hem);
   const up = alongGrainTowards(piece, grain, middleOfLongest(parts), middleOf(piece));
   const shift = translation(scale(up, by));
-  const reach = reachOf(outlinePath(piece.outline)) + Math.abs(by);
+  const reach = reachOf(outlinePath(piece.outline)) + abs(by);
   const moved = (chain: Chain): boolean => chain.part.type === 'edge' && chain.part.name === hem;
   let chains = chainsOf(piece).map(chain =>
     moved(chain) ? { ...chain, path: transformedPath(chain.path, shift) } : chain,

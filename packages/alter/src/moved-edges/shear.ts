@@ -1,5 +1,6 @@
 import { line, type Path, type Point, pathLength, pathOf, type Segment } from '@paperhinge/geometry';
 import { isLine, segmentLength } from '@paperhinge/geometry/curves';
+import { abs, infinite, max, min } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import {
   intersectPaths,
@@ -12,7 +13,16 @@ import {
   tangentAlong,
   transformedPath,
 } from '@paperhinge/geometry/paths';
-import { type Affine, add, angleBetween, dot, rightOf, scale, subtract } from '@paperhinge/geometry/plane';
+import {
+  type Affine,
+  add,
+  angleBetween,
+  dot,
+  rightOf,
+  scale,
+  subtract,
+  translation,
+} from '@paperhinge/geometry/plane';
 import type { Chain } from './chains.js';
 import { endingIn, lineThrough, reachOf, startingIn } from './meet.js';
 
@@ -35,7 +45,7 @@ export function shearedTogether(
   const path = startStays ? chain.path : reversedPath(chain.path);
   const c = startStays ? along : length - along;
   const here = pointAlong(path, c);
-  const moved = transformedPath(subpath(path, c, Number.POSITIVE_INFINITY), shiftBy(scale(up, by)));
+  const moved = transformedPath(subpath(path, c, infinite), translation(scale(up, by)));
   const staying = stayingPart(path, c, here, up, by);
   if (staying === undefined) return undefined;
   const level = (p: Point): number => -dot(p, up);
@@ -47,7 +57,7 @@ export function shearedTogether(
   const upper = transformedPath(staying.path, shear(square, up, rate, top));
   const lower = transformedPath(moved, shear(square, up, rate, bottom));
   const whole = straightened(joined(endingIn(upper, pathStart(lower)), lower));
-  const kept = Math.min(c, staying.kept),
+  const kept = min(c, staying.kept),
     lost = length - pathLength(whole);
   // Places keep their distance from the corner of their own part; in a chain travelled from below the parts swap.
   const [first, last] = startStays ? [kept, c] : [length - c, length - kept];
@@ -65,7 +75,7 @@ function stayingPart(path: Path, c: number, here: Point, up: Point, by: number) 
     const level = lineThrough(add(here, scale(up, by)), rightOf(up), reachOf(path) + by);
     const cuts = intersectPaths(before, level).map(m => m.alongA);
     if (cuts.length === 0) return undefined;
-    const kept = Math.max(...cuts);
+    const kept = max(...cuts);
     return { path: subpath(before, 0, kept), kept };
   }
   const tangent = tangentAlong(path, c);
@@ -76,8 +86,6 @@ function stayingPart(path: Path, c: number, here: Point, up: Point, by: number) 
   const far = add(here, scale(way, fall > 0 ? -by / fall : 0));
   return { path: by === 0 ? before : joined(before, pathOf(line(here, far))), kept: c };
 }
-
-const shiftBy = ({ x, y }: Point): Affine => ({ a: 1, b: 0, c: 0, d: 1, e: x, f: y });
 
 /** p + square × rate × (level of p − `from`), where the level of a point is its distance down the grain. */
 function shear(square: Point, up: Point, rate: number, from: number): Affine {
@@ -110,5 +118,4 @@ function straightened(path: Path): Path {
 }
 
 const runsOn = (first: readonly [Point, Point], second: readonly [Point, Point]): boolean =>
-  Math.abs(angleBetween(subtract(first[1], first[0]), subtract(second[1], second[0]))) <
-  tolerances.angleTolerance;
+  abs(angleBetween(subtract(first[1], first[0]), subtract(second[1], second[0]))) < tolerances.angleTolerance;

@@ -11,6 +11,7 @@ import {
   roleOf,
   type Segment,
 } from '@paperhinge/geometry';
+import { max, min } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import {
   intersectPaths,
@@ -101,8 +102,8 @@ function cutAlong(piece: Piece, drawn: PieceLine, chains: readonly Chain[]) {
   // What the drawn line crosses, and where it ends within the piece, the first place its straight run meets.
   const from = reach + tolerances.joiningGap,
     to = reach + pathLength(drawn.path) - tolerances.joiningGap;
-  const before = met.filter(m => m.onLine <= from).reduce((last, m) => Math.max(last, m.onLine), -1);
-  const after = met.filter(m => m.onLine >= to).reduce((next, m) => Math.min(next, m.onLine), 3 * reach);
+  const before = met.filter(m => m.onLine <= from).reduce((last, m) => max(last, m.onLine), -1);
+  const after = met.filter(m => m.onLine >= to).reduce((next, m) => min(next, m.onLine), 3 * reach);
   const drawnOn = met.filter(m => m.onLine > from && m.onLine < to);
   const inside = (along: number): boolean =>
     containsPoint(outlinePath(piece.outline), pointAlong(drawn.path, along));
@@ -128,7 +129,7 @@ function requireCleanCrossings(
   const chainOf = (crossing: Crossing) => chainThing(piece, chains[crossing.chain]!);
   const atCorner = crossings.find(c => {
     const rest = pathLength(chains[c.chain]!.path) - c.along;
-    return Math.min(c.along, rest) <= tolerances.joiningGap;
+    return min(c.along, rest) <= tolerances.joiningGap;
   });
   if (atCorner) throw refusal('line-through-corner', { line, edge: chainOf(atCorner) }, where);
   if (crossings.length < 2 || crossings.length % 2 === 1) throw refusal('line-off-piece', { line }, where);
@@ -151,7 +152,7 @@ function keptSide(chains: readonly Chain[], crossings: readonly Crossing[]) {
   const top = ofRole('neck', 'cap'),
     hem = ofRole('hem', 'wrist');
   const first = chains.findIndex((_, i) => isWhole(i));
-  const wanted = top >= 0 ? parity(top) : hem >= 0 ? 1 - parity(hem) : parity(Math.max(first, 0));
+  const wanted = top >= 0 ? parity(top) : hem >= 0 ? 1 - parity(hem) : parity(max(first, 0));
   const holds = (i: number): boolean => parity(i) === wanted;
   const whole = chains.filter((_, i) => holds(i) && isWhole(i));
   const longest = whole.reduce<Chain | undefined>(

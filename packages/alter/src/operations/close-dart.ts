@@ -1,4 +1,5 @@
 import { type Dart, edgePath, type Pattern, type Piece, pathLength, pieceNamed } from '@paperhinge/geometry';
+import { abs } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { type EdgePosition, resolvePosition, withPiece } from '@paperhinge/geometry/pattern';
@@ -71,7 +72,7 @@ function closed(pattern: Pattern, { share, ...parameters }: Filled<CloseDart, ty
     const holding = holdingSection(cutPiece);
     // To the left of the slash lies the outline that leads on to mouth end A, to the right the one from B.
     const whole = dartAngle(dart),
-      wholeDeg = inDegrees(Math.abs(whole)),
+      wholeDeg = inDegrees(abs(whole)),
       angle = share * whole;
     const turned = rotation(cutPiece.beside[0]!.left === holding ? -angle : angle, dart.apex);
     const motions = cutPiece.sections.map((_, i) => (i === holding ? identity : turned));
@@ -101,6 +102,6 @@ function slashPlace(piece: Piece, { apex }: Dart, { into, at }: Pick<CloseDart, 
 function checkLegs(piece: Piece, { name, legs, apex }: Dart): void {
   const a = distance(pathStart(legs[0]), apex),
     b = distance(pathEnd(legs[1]), apex);
-  if (Math.abs(a - b) <= tolerances.dartLegTolerance + tolerances.coincidenceTolerance) return;
+  if (abs(a - b) <= tolerances.dartLegTolerance + tolerances.coincidenceTolerance) return;
   throw refusal('dart-legs-unlike', { dart: { piece: piece.name, dart: name }, firstMm: a, secondMm: b });
 }

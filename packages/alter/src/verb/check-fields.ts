@@ -1,3 +1,4 @@
+import type { PatternError } from '@paperhinge/geometry';
 import { figure, notUsable } from './checks.js';
 import type { Check, Fields } from './field.js';
 import type { AnyVerbForm } from './form.js';
@@ -16,12 +17,15 @@ export function checkFields({ verb, fields, oneOf, lacks }: CheckedForm, given: 
   for (const names of oneOf ?? []) {
     const there = names.filter(name => given[name] !== undefined);
     if (there.length > 1) throw refusal('fields-exclude', { verb, fields: there });
-    if (there.length === 0) throw refusal('field-missing', { verb, fields: names });
+    if (there.length === 0) throw missing(verb, names);
   }
   const lacking = lacks?.(filled as never);
-  if (lacking !== undefined) throw refusal('field-missing', { verb, fields: [lacking] });
+  if (lacking !== undefined) throw missing(verb, [lacking]);
   return filled;
 }
+
+const missing = (verb: string, fields: readonly string[]): PatternError =>
+  refusal('field-missing', { verb, fields });
 
 const isGroup = (value: unknown): value is Given =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -34,7 +38,7 @@ export function takenFields(verb: string, fields: Fields, given: Given): Given {
   const entries = Object.entries(fields).flatMap(([name, field]): [string, unknown][] => {
     const value = given[name] === undefined ? field.usual : given[name];
     if (value !== undefined) return [[name, field.check ? field.check(value, { verb, name, field }) : value]];
-    if (field.giving === 'needed') throw refusal('field-missing', { verb, fields: [name] });
+    if (field.giving === 'needed') throw missing(verb, [name]);
     return [];
   });
   return Object.fromEntries(entries);

@@ -1,4 +1,5 @@
 import type { PatternError } from '@paperhinge/geometry';
+import { abs, infinite } from '@paperhinge/geometry/internal';
 import type { Check, FieldAt } from './field.js';
 
 import { refusal } from './tellings.js';
@@ -21,7 +22,7 @@ function taken(holds: boolean, value: unknown, at: FieldAt): unknown {
 export const figure: Check = (value, at) => {
   if (!isFigure(value)) throw notUsable(at);
   const { verb, name, field } = at;
-  const { least = -unbounded, most = unbounded, over = false, kind } = field;
+  const { least = -infinite, most = infinite, over = false, kind } = field;
   if ((over ? value > least : value >= least) && value <= most) return value;
   throw refusal('field-out-of-range', { verb, field: name, kind, value, least, most, over });
 };
@@ -65,13 +66,11 @@ export const place: Check = (value, at) => taken(isPlace(value), value, at);
 export const twoPlaces: Check = (value, at) => taken(areTwoPlaces(value), value, at);
 export const places: Check = (value, at) => taken(isPlace(value) || areTwoPlaces(value), value, at);
 
-const unbounded = Number.POSITIVE_INFINITY;
-
 /** Millimetres or per cent, one of them. */
 export const ease: Check = (value, at) => {
   const { mm, percent } = isObject(value, 'mm', 'percent') ? value : {};
   const most = mm === undefined ? mostEase : longestLength;
-  return taken(isEitherFigure(mm, percent) && Math.abs((mm ?? percent) as number) <= most, value, at);
+  return taken(isEitherFigure(mm, percent) && abs((mm ?? percent) as number) <= most, value, at);
 };
 
 /** Characters a name may have, so that it fits on a piece and in a sentence. */

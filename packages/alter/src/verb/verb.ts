@@ -6,6 +6,7 @@ import { settled } from '../settled.js';
 import { type CheckedForm, checkFields } from './check-fields.js';
 import type { FieldsOf, Filled } from './field.js';
 import type { AnyVerb, Verb, VerbForm } from './form.js';
+import { requirePattern } from './require-pattern.js';
 
 /**
  * Declares the form of a verb whose parameters are `P`, each with its field:
@@ -39,13 +40,14 @@ export const verbOf =
  * Does a verb to a pattern: what is left out takes its usual value, and what is no value of its field's kind is
  * refused before any work is done. Then whatever the step left without a place is taken out and told, see `settled`.
  * A step of a sheet and a call of the library both come this way.
- * @throws PatternError `field-missing`, `field-not-usable`, `field-out-of-range`, `fields-exclude`, `field-unknown`;
+ * @throws PatternError `pattern-not-usable`; `field-missing`, `field-not-usable`, `field-out-of-range`, `fields-exclude`, `field-unknown`;
  *   what the operation refuses
  */
 export function perform<P, F extends FieldsOf<P>>(verb: Verb<P, F>, pattern: Pattern, given: P): Alteration;
 /** A verb from a list, with fields not yet known to be its own. */
 export function perform(verb: AnyVerb, pattern: Pattern, given: object): Alteration;
 export function perform(verb: object, pattern: Pattern, given: unknown): Alteration {
+  requirePattern(pattern);
   const { alter, verb: name } = verb as AnyVerb;
   const parameters = checkFields(verb as AnyVerb, given);
   const done = withLeftToTrue(
@@ -87,4 +89,7 @@ export const performUnmarked = <P, F extends FieldsOf<P>>(
   },
   pattern: Pattern,
   given: P,
-): Said => settled(pattern, verb.alter(pattern, checkFields(verb, given) as Filled<P, F>));
+): Said => {
+  requirePattern(pattern);
+  return settled(pattern, verb.alter(pattern, checkFields(verb, given) as Filled<P, F>));
+};

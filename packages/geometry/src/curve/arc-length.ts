@@ -1,4 +1,4 @@
-import { hypot } from '../arithmetic.js';
+import { hypot, infinite } from '../arithmetic.js';
 import { type GaussRule, gaussRule } from '../quadrature.js';
 import { narrowestStretch, quadratureTolerance } from '../tolerance.js';
 import { distance } from '../vector.js';
@@ -187,7 +187,6 @@ function integrate(speed: Speed, from: number, to: number): number {
 
 /** Of 4, 8, ... 24 points. */
 const rules = /* @__PURE__ */ [4, 8, 12, 16, 20, 24].map(gaussRule);
-const infinite = Number.POSITIVE_INFINITY;
 const tolerance2 = quadratureTolerance ** 2;
 const trefethen2 = (32 / 15) ** 2;
 /** In panel widths. Where no zero is near the ellipse is bounded all the same: four nodes do. */

@@ -1,8 +1,8 @@
 import { abs, infinite } from '../arithmetic.js';
-import { lengthBetween, segmentLength } from '../curve/arc-length.js';
 import { intersectSegments } from '../curve/intersect.js';
 import { coincidenceTolerance } from '../tolerance.js';
 import { distance, type Point } from '../vector.js';
+import { lengthTo, startLengths } from './length.js';
 import { forEachNearPair } from './near-segments.js';
 import { type Path, pathEnd, pathStart } from './path.js';
 import { requirePath } from './sound.js';
@@ -35,18 +35,6 @@ export function intersectPaths(a: Path, b: Path): readonly PathMeeting[] {
     return false;
   });
   return once(found, a, b, startsA.at(-1)!, startsB.at(-1)!);
-}
-
-/** Lengths in mm from the start of a path to the start of each segment, and last its whole length. */
-export function startLengths(path: Path): readonly number[] {
-  const lengths = [0];
-  for (const segment of path.segments) lengths.push(lengths.at(-1)! + segmentLength(segment));
-  return lengths;
-}
-
-/** Length in mm to parameter t of segment `index`, given {@link startLengths}. */
-export function lengthTo(path: Path, starts: readonly number[], index: number, t: number): number {
-  return t >= 1 ? starts[index + 1]! : starts[index]! + lengthBetween(path.segments[index]!, 0, t);
 }
 
 function once(found: readonly PathMeeting[], a: Path, b: Path, lengthA: number, lengthB: number) {

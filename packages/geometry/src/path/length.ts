@@ -1,5 +1,5 @@
 import { infinite, max } from '../arithmetic.js';
-import { parameterAtLength, segmentLength } from '../curve/arc-length.js';
+import { lengthBetween, parameterAtLength, segmentLength } from '../curve/arc-length.js';
 import { between, pointAt, tangentAt } from '../curve/segment.js';
 import { requireNumber } from '../curve/sound.js';
 import { oncePer } from '../once-per.js';
@@ -19,6 +19,18 @@ export function pathLength(path: Path): number {
   return path.segments.length === 1
     ? segmentLength(path.segments[0]!)
     : segmentLengths(path).reduce((sum, length) => sum + length, 0);
+}
+
+/** Lengths in mm from the start of a path to the start of each segment, and last its whole length. */
+export function startLengths(path: Path): readonly number[] {
+  const lengths = [0];
+  for (const length of segmentLengths(path)) lengths.push(lengths.at(-1)! + length);
+  return lengths;
+}
+
+/** Length in mm to parameter t of segment `index`, given {@link startLengths}. */
+export function lengthTo(path: Path, starts: readonly number[], index: number, t: number): number {
+  return t >= 1 ? starts[index + 1]! : starts[index]! + lengthBetween(path.segments[index]!, 0, t);
 }
 
 /**

@@ -1,8 +1,8 @@
-import { lengthBetween, segmentLength } from '../curve/arc-length.js';
 import { boxOfPoints, distanceToBox } from '../curve/bounds.js';
 import { nearestOnSegment } from '../curve/nearest.js';
 import { requirePoint } from '../curve/sound.js';
 import type { Point } from '../vector.js';
+import { lengthTo, startLengths } from './length.js';
 import type { Path } from './path.js';
 import { requirePath } from './sound.js';
 
@@ -31,13 +31,5 @@ export function nearestOnPath(path: Path, p: Point): NearestOnPath {
       index = i;
     }
   }
-  return { ...found, index, along: alongOf(path, index, found.t) };
-}
-
-/** Length in mm from the start of a path to parameter t of one of its segments. */
-function alongOf(path: Path, index: number, t: number): number {
-  let along = 0;
-  for (let i = 0; i < index; i++) along += segmentLength(path.segments[i]!);
-  const segment = path.segments[index]!;
-  return t <= 0 ? along : along + lengthBetween(segment, 0, t);
+  return { ...found, index, along: lengthTo(path, startLengths(path), index, found.t) };
 }

@@ -7,7 +7,6 @@ import type { Dart, Edge, EdgeRun, Outline, OutlinePart, Pattern, Piece, Pleat }
 const sorted = /* @__PURE__ */ oncePer(({ parts }: Outline) => {
   const edges = parts.filter((part): part is Edge => part.type === 'edge');
   const darts = parts.filter((part): part is Dart => part.type === 'dart');
-  const pleats = parts.filter((part): part is Pleat => part.type === 'pleat');
   const places = new Map<string, readonly number[]>();
   for (const [i, { type, name }] of parts.entries())
     if (type === 'edge') places.set(name, [...(places.get(name) ?? []), i]);
@@ -17,7 +16,7 @@ const sorted = /* @__PURE__ */ oncePer(({ parts }: Outline) => {
       return [name, { parts: own, path: own.length === 1 ? own[0]!.path : joined(...own.map(e => e.path)) }];
     }),
   );
-  return { edges, darts, pleats, byName, names: [...byName.keys()] };
+  return { edges, darts, byName, names: [...byName.keys()] };
 });
 
 /** Every edge part in clockwise order; an edge interrupted by a dart is listed once for each part. */
@@ -30,7 +29,8 @@ export const edgeNames = (piece: Piece): readonly string[] => sorted(piece.outli
 export const dartsOf = (piece: Piece): readonly Dart[] => sorted(piece.outline).darts;
 
 /** The pleats that open into the outline, clockwise. */
-export const pleatsOf = (piece: Piece): readonly Pleat[] => sorted(piece.outline).pleats;
+export const pleatsOf = (piece: Piece): readonly Pleat[] =>
+  piece.outline.parts.filter(part => part.type === 'pleat');
 
 /** What a part of an outline is drawn of, in its direction: an edge's path, a dart's legs, a pleat's mouth. */
 export function pathsOfPart(part: OutlinePart): readonly Path[] {

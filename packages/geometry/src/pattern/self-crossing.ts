@@ -1,7 +1,6 @@
 import { parameterAtLength } from '../curve/arc-length.js';
 import { pointAt } from '../curve/segment.js';
-import { startLengths } from '../path/intersect.js';
-import { pathLength } from '../path/length.js';
+import { pathLength, startLengths } from '../path/length.js';
 import type { Path } from '../path/path.js';
 import { forEachSelfMeeting, type PathSelfCrossing } from '../region/self-crossings.js';
 import { joiningGap } from '../tolerance.js';

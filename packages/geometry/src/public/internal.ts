@@ -1,5 +1,6 @@
 // For the other packages of the project alone; it may change at any time.
 
+export { abs, hypot, infinite, max, min } from '../arithmetic.js';
 export { requireDistance, requirePoint } from '../curve/sound.js';
 export { requireParts } from '../cutting-line/sound.js';
 export { isCornerLeft } from '../measure/truing-check.js';

@@ -1,7 +1,6 @@
 import { isLine } from '../../curve/segment.js';
 import { fitCurve } from '../../path/fit.js';
-import { startLengths } from '../../path/intersect.js';
-import { pathLength, pointAlong, subpath } from '../../path/length.js';
+import { pathLength, pointAlong, startLengths, subpath } from '../../path/length.js';
 import {
   endTangent,
   joined,
