@@ -44,6 +44,10 @@ test('a corner is left to be trued where the pattern lists it, within what can b
   for (const other of [place('back', 'hem', 40), place('front', 'side', 40), place('front', 'hem', 40.2)])
     expect(isLeftToTrue(left, other)).toBe(false);
   expect(isLeftToTrue({}, place('front', 'hem', 40))).toBe(false);
+  // Up to what is seen, and with it: a tenth of a millimetre.
+  const atStart = { leftToTrue: [place('front', 'hem', 0)] };
+  expect(isLeftToTrue(atStart, place('front', 'hem', 0.1))).toBe(true);
+  expect(isLeftToTrue(atStart, place('front', 'hem', 0.101))).toBe(false);
 });
 
 test('a long slant between two corners is a step where an alteration left both, a kink where it left one', () => {

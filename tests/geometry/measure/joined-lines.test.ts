@@ -477,6 +477,35 @@ describe('lines across darts', () => {
     const listed = patternOf([twice, ...strips], bands('rest'));
     expect(joinedLinesAcrossFolds(listed, twice)).toEqual([]);
   });
+  test('the fair line over a closed dart is no longer than the shorter line beside it', () => {
+    const beside = (before: number, after: number) =>
+      pieceOf('skirt', [
+        side('top', [
+          [100 - before, 0],
+          [100, 0],
+        ]),
+        dart('waist', [100, 0], [110, 80], [120, 0]),
+        side('top', [
+          [120, 0],
+          [120 + after, 0],
+        ]),
+        side('rest', [
+          [120 + after, 0],
+          [120, 300],
+          [100 - before, 0],
+        ]),
+      ]);
+    const reach = (before: number, after: number) => {
+      const piece = beside(before, after);
+      const [line] = joinedLinesAcrossFolds(patternOf([piece]), piece);
+      // Each side of the mouth leans by atan(10 / 80): closed they dip by twice that.
+      expect(line!.takeMm).toBeCloseTo((-line!.blendMm * Math.sin(Math.atan(10 / 80))) / 2, 9);
+      return line!.blendMm;
+    };
+    expect(reach(12, 80)).toBeCloseTo(12, 9);
+    expect(reach(80, 12)).toBeCloseTo(12, 9);
+    expect(reach(80, 80)).toBe(30);
+  });
   test('a dart whose legs differ steps by as much', () => {
     const legs = (first: number, second: number) =>
       pieceOf('skirt', [

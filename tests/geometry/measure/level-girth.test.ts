@@ -984,3 +984,21 @@ test('a level drawn to the corner under the arm runs to it, though the armhole d
   );
   expect(levelGirths(patternOf([piece])).bust).toBeCloseTo(400, 9);
 });
+
+describe('a level that is drawn in several stretches, or in none', () => {
+  const folded = (path: Path) => {
+    const { outline, ...piece } = rectangle('front', 200, 300);
+    const parts = outline.parts.map(p => (p.name === 'left' ? { ...p, kind: 'fold' as const } : p));
+    return { ...piece, outline: { parts }, lines: [{ kind: 'level' as const, name: 'bust', path }] } as Piece;
+  };
+  test('goes on as the stretch at the centre does, though another is squarer to it', () => {
+    const slanted = folded(polyline(at(0, 100), at(100, 120), at(200, 120)));
+    expect(levelAcross(slanted, 'bust').lengthMm).toBeCloseTo(Math.hypot(200, 40), 9);
+    const square = folded(polyline(at(0, 100), at(100, 100), at(200, 120)));
+    expect(levelAcross(square, 'bust').lengthMm).toBeCloseTo(200, 9);
+  });
+  test('has no length where it is a dot', () => {
+    const dot = folded({ segments: [[at(50, 100), at(50, 100)]] });
+    expect(levelAcross(dot, 'bust')).toEqual({ lengthMm: 0, ends: [[], []], places: [] });
+  });
+});

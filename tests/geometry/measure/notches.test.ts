@@ -161,6 +161,8 @@ test('a lone notch belongs to the nearest of several crossing seams, its place e
     expect(found(against(300, at, [100, 100, 100], 0))).toMatchObject([
       { code: 'notch-misses-seam', figures: { crossingMm, offMm: at - crossingMm } },
     ]);
+  // Half way between two of them it belongs to neither, and no more is said of it.
+  expect(found(against(300, 150, [100, 100, 100], 0)).map(f => f.code)).toEqual(['notch-without-partner']);
   // Gathered to half its length: the crossing at 190 lies at 380 on this side.
   expect(found(against(800, 390, [190, 210], 400))).toEqual([]);
   expect(found(against(800, 190, [190, 210], 400)).map(f => f.code)).toEqual(['notch-without-partner']);

@@ -110,6 +110,47 @@ test('a step that nobody sees is none, however sharp: neither are its two turns,
   ]);
 });
 
+test('a V at either end of a fold is meant, unless an alteration left it', () => {
+  const piece = pieceOf('front', [
+    side('top', [
+      [0, 0],
+      [300, 150],
+    ]),
+    side('side', [
+      [300, 150],
+      [300, 400],
+    ]),
+    side(
+      'hem',
+      [
+        [300, 400],
+        [0, 550],
+      ],
+      { kind: 'hem' },
+    ),
+    side(
+      'centre',
+      [
+        [0, 550],
+        [0, 0],
+      ],
+      { kind: 'fold' },
+    ),
+  ]);
+  const told = (...left: readonly { readonly edge: string; readonly at: number }[]) =>
+    checkPattern({
+      ...patternOf([piece]),
+      leftToTrue: left.map(place => ({ piece: 'front', ...place })),
+    })
+      .filter(f => f.code === 'fold-corner-not-square')
+      .map(f => f.where.edge);
+  expect(told()).toEqual([]);
+  expect(told({ edge: 'top', at: 0 })).toEqual(['top']);
+  expect(told({ edge: 'centre', at: 550 })).toEqual(['top']);
+  expect(told({ edge: 'centre', at: 0 })).toEqual(['hem']);
+  expect(told({ edge: 'hem', at: edgeLength(piece, 'hem') })).toEqual(['hem']);
+});
+
 test('segments no longer than the gap left on reading are passed over', () => {
   const piece = hemmed([
     [300, 400],

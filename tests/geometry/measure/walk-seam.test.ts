@@ -359,3 +359,14 @@ test('an edge on both halves of the garment is listed twice, and counts twice', 
     findings: [],
   });
 });
+
+test('a walk tells how the longer side is taken up: eased, unless the seam says otherwise', () => {
+  const pattern = (takenUp?: 'gathered') =>
+    patternOf(
+      [rectangle('front', 100, 240), rectangle('back', 100, 200)],
+      [{ ...seam('side', ['front.right'], ['back.right'], { mm: 40 }), ...(takenUp ? { takenUp } : {}) }],
+    );
+  const walked = (drawn: Pattern) => walkSeam(drawn, drawn.seams[0]!);
+  expect(walked(pattern())).toMatchObject({ takenUp: 'eased', matches: true });
+  expect(walked(pattern('gathered'))).toMatchObject({ takenUp: 'gathered', matches: true });
+});
