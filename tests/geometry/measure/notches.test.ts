@@ -137,6 +137,23 @@ test('the top of a cap belongs to the shoulder seam that crosses the armhole', (
   expect(finding!.figures!.offMm).toBeCloseTo(4, 9);
 });
 
+test('the cap may be either side of the seam, within the same tolerance', () => {
+  const capped = (top: number) => {
+    const seamed = seam('s', ['front.right', 'back.right'], ['sleeve.right'], { mm: -12 });
+    const sleeve = rectangle('sleeve', 50, 412, { notches: [{ edge: 'right', at: top, style: 'single' }] });
+    return patternOf([sleeve, rectangle('front', 50, 190), rectangle('back', 50, 210)], [seamed]);
+  };
+  // The crossing lies at 190: the 12 mm of ease may lie before it or behind it, and 0.8 mm are sewn in.
+  for (const top of [189.3, 196, 202.7]) expect(found(capped(top))).toEqual([]);
+  for (const [top, offMm] of [
+    [206, 4],
+    [188, -2],
+  ] as const)
+    expect(found(capped(top))).toMatchObject([
+      { code: 'notch-misses-seam', figures: { crossingMm: 190, offMm: expect.closeTo(offMm, 9) } },
+    ]);
+});
+
 test('a lone notch belongs to the nearest of several crossing seams, its place eased like the rest', () => {
   const against = (own: number, at: number, widths: readonly number[], ease: number) =>
     patternOf(
