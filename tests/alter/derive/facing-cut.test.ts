@@ -11,6 +11,7 @@ import {
   type Piece,
   type Point,
   pathLength,
+  pathOf,
   pieceNamed,
   polyline,
 } from '@paperhinge/geometry';
@@ -105,4 +106,20 @@ test('an edge that runs on with the faced one is not followed', () => {
     width: 30,
   });
   expect(edgeNames(pieceNamed(done.pattern, 'facing'))).toEqual(['neck', 'end-after', 'inner', 'left']);
+});
+
+test('a stay ends square at a corner: the neck beside an inset is not followed', () => {
+  const piece = definePiece({
+    name: 'front',
+    outline: [
+      { name: 'neck', path: polyline(at(40, 257), at(85, 160)) },
+      { name: 'round', path: pathOf([at(85, 160), at(118, 140), at(130, 95), at(150, 48)]) },
+      { name: 'shoulder', path: polyline(at(150, 48), at(253, 92)) },
+      { name: 'side', path: polyline(at(253, 92), at(300, 500)) },
+      { name: 'hem', kind: 'hem', path: polyline(at(300, 500), at(40, 500)) },
+      { name: 'centre', kind: 'fold', path: polyline(at(40, 500), at(40, 257)) },
+    ],
+  });
+  const done = draftStay(definePattern({ name: 'p', pieces: [piece] }), { name: 'stay', along, width: 18 });
+  expect(pathLength(edgePath(pieceNamed(done.pattern, 'stay'), 'end-after'))).toBeCloseTo(18, 6);
 });
