@@ -1,6 +1,6 @@
 import { clothFindings, type LaidShape, layCloths } from '@paperhinge/print/cloth';
 import { commandSaying } from '@paperhinge/sheet/words';
-import type { LaidCloth } from './view.js';
+import type { LaidCloth } from './pictures.js';
 import type { Worked } from './work.js';
 
 /** Every cloth as it lies under its pieces, and what there is to buy of it. */

@@ -1,7 +1,8 @@
 import { edgeNames, edgePath, type Pattern } from '@paperhinge/geometry';
 import { nearestOnPath } from '@paperhinge/geometry/paths';
 import { distance } from '@paperhinge/geometry/plane';
-import type { AskMeasured, Measured } from './view.js';
+import type { Measured } from './pictures.js';
+import type { AskMeasured } from './questions.js';
 
 /** mm: a point so near to an edge lies on it. */
 const onEdge = 0.5;

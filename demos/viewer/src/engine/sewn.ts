@@ -1,6 +1,6 @@
 import type { OrderedJob } from '@paperhinge/alter';
+import type { Sewn } from './pictures.js';
 import { spokenOf } from './spoken-of.js';
-import type { Sewn } from './view.js';
 import { joinedBy } from './whole.js';
 import type { Worked } from './work.js';
 

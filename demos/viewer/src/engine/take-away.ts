@@ -1,7 +1,8 @@
 import { cautionsFor } from '@paperhinge/alter';
 import type { Printed } from '@paperhinge/print';
 import { pageOptions, type Run, runSheet } from '@paperhinge/sheet';
-import type { File, PagesPicture, TakeAway } from './view.js';
+import type { PagesPicture } from './pictures.js';
+import type { File, TakeAway } from './questions.js';
 import type { Worked } from './work.js';
 
 const text = new TextEncoder();

@@ -1,6 +1,6 @@
 import { readPattern } from '@paperhinge/geometry';
 import { namingSheet, type Words } from '@paperhinge/sheet';
-import type { DrawingGiven, Made } from './view.js';
+import type { DrawingGiven, Made } from './questions.js';
 
 /** mm: ends of strokes that lie no farther apart are one, as the command takes them unless told otherwise. */
 const usualGap = 0.2;

@@ -1,7 +1,7 @@
 import { readShapes } from '@paperhinge/geometry';
 import { patternOfSheet, readSheet, type Words } from '@paperhinge/sheet';
+import type { Tried, TryOut } from './questions.js';
 import { told } from './told.js';
-import type { Tried, TryOut } from './view.js';
 
 /** mm²: smaller closed shapes are marks and letters, not pieces. */
 const smallestPiece = 2000;

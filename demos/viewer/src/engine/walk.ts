@@ -3,7 +3,7 @@ import { type SeamSide, sidesOfSeam } from '@paperhinge/geometry/measure';
 import { pointAlong, tangentAlong } from '@paperhinge/geometry/paths';
 import { scale } from '@paperhinge/geometry/plane';
 import type { Words } from '@paperhinge/sheet';
-import type { Station, Walk } from './view.js';
+import type { Station, Walk } from './pictures.js';
 
 /** mm: a stitch. */
 const stitch = 2.5;

@@ -23,7 +23,7 @@ import {
 } from '@paperhinge/geometry/plane';
 import { signedArea } from '@paperhinge/geometry/regions';
 import { toPathData } from '@paperhinge/geometry/svg';
-import type { Joined, Whole } from './view.js';
+import type { Joined, Whole } from './pictures.js';
 import { stationAt } from './walk.js';
 
 /** Seams between front and back, or between the legs: laid flat, the garment is seen from one side of them. */

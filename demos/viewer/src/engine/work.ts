@@ -25,11 +25,12 @@ import {
   wordsOf,
 } from '@paperhinge/sheet';
 import { pieceView } from './piece-view.js';
+import type { Ask } from './questions.js';
 import { readableSheet } from './readable-sheet.js';
 import { girthRows, namesOf, seamRows } from './rows.js';
 import { spokenOf } from './spoken-of.js';
 import { verdictOf } from './verdict.js';
-import type { Ask, Fault, StepView, View } from './view.js';
+import type { Fault, StepView, View } from './view.js';
 
 /** What was last worked out, kept for what is taken away. */
 export interface Worked {

@@ -1,4 +1,4 @@
-import type { Answer, Question } from '../engine/view.js';
+import type { Answer, Question } from '../engine/questions.js';
 import { createLateWorker } from './late-worker.js';
 
 /** A question before it has its number. */

@@ -1,5 +1,6 @@
 import { createResource, createSignal } from 'solid-js';
-import type { LaidCloth, Measured, PagesPicture, Touched } from '../engine/view.js';
+import type { LaidCloth, Measured, PagesPicture } from '../engine/pictures.js';
+import type { Touched } from '../engine/view.js';
 import type { Engine } from './engine.js';
 
 /** A measurement on one piece, in its own mm. */

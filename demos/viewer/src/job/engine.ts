@@ -1,24 +1,17 @@
 import first from 'virtual:first-view';
 import { batch, createSignal } from 'solid-js';
+import type { LaidCloth, Measured, Sewn, Walk, Whole } from '../engine/pictures.js';
 import type {
   Answer,
   Ask,
   AskMade,
   AskMeasured,
-  Declared,
-  Fault,
-  Held,
-  LaidCloth,
   Made,
-  Measured,
-  Sewn,
   TakeAway,
   Tried,
   TryOut,
-  View,
-  Walk,
-  Whole,
-} from '../engine/view.js';
+} from '../engine/questions.js';
+import type { Declared, Fault, Held, View } from '../engine/view.js';
 import { createAsking } from './asking.js';
 import { keepOffline } from './offline-beside.js';
 

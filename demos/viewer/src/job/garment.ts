@@ -1,6 +1,6 @@
 import first from 'virtual:first-view';
 import { batch, createEffect, createSignal } from 'solid-js';
-import type { DrawingGiven } from '../engine/view.js';
+import type { DrawingGiven } from '../engine/questions.js';
 import { createAttention } from './attention.js';
 import { createEngine } from './engine.js';
 import { begun } from './history.js';

@@ -1,4 +1,4 @@
-import type { DrawingGiven, Taken } from '../engine/view.js';
+import type { DrawingGiven, Taken } from '../engine/questions.js';
 import { emptySheet, type Found, found, givesItsPieces, type NotLaid, stemOf } from './files.js';
 import { isOurs, sheetForShapes, withIds } from './foreign.js';
 import type { Garment } from './garment.js';

@@ -1,5 +1,5 @@
 import { For, Show } from 'solid-js';
-import type { PagesPicture } from '../engine/view.js';
+import type { PagesPicture } from '../engine/pictures.js';
 import type { Garment } from '../job/garment.js';
 import { pageWords } from '../words.js';
 import { PagesDrawn } from './PagesDrawn.jsx';

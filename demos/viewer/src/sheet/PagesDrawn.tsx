@@ -1,5 +1,6 @@
 import { For } from 'solid-js';
-import type { Box, PagesPicture } from '../engine/view.js';
+import type { PagesPicture } from '../engine/pictures.js';
+import type { Box } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
 
 /** mm of room round the sheet; and how far down from the middle of a page its label's foot stands. */

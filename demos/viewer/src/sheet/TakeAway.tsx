@@ -1,5 +1,5 @@
 import { createSignal, For } from 'solid-js';
-import type { TakeAway } from '../engine/view.js';
+import type { TakeAway } from '../engine/questions.js';
 import { bundleOf, stemOf } from '../job/files.js';
 import type { Garment } from '../job/garment.js';
 import { save } from '../job/saving.js';

@@ -1,6 +1,6 @@
 import type { Field } from '@paperhinge/alter/verb';
 import { createSignal, For, Show } from 'solid-js';
-import type { Taken } from '../engine/view.js';
+import type { Taken } from '../engine/questions.js';
 import type { Garment } from '../job/garment.js';
 import { takeOtherwise } from '../job/laying.js';
 import { whyNot } from '../job/why-not.js';

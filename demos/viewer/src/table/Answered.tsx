@@ -1,5 +1,6 @@
 import { For, Index, Show } from 'solid-js';
-import type { Box, LaidCloth, Sewn } from '../engine/view.js';
+import type { LaidCloth, Sewn } from '../engine/pictures.js';
+import type { Box } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
 import { tilesOf } from '../sheet/Pages.jsx';
 import { boxOfPages, PagesInk } from '../sheet/PagesDrawn.jsx';

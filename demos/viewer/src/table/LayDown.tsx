@@ -1,6 +1,7 @@
 import { compose, inverse } from '@paperhinge/geometry/plane';
 import { For, Match, Switch } from 'solid-js';
-import type { Part, Touched, Walk } from '../engine/view.js';
+import type { Walk } from '../engine/pictures.js';
+import type { Part, Touched } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
 import { pageWords } from '../words.js';
 import type { Layout } from './layout.js';

@@ -1,5 +1,5 @@
 import { Show } from 'solid-js';
-import type { Walk } from '../engine/view.js';
+import type { Walk } from '../engine/pictures.js';
 import { lengthText } from '../sheet/figures.js';
 import { pageWords } from '../words.js';
 import type { WalkingProps } from './Walking.jsx';

@@ -1,5 +1,6 @@
 import { Show } from 'solid-js';
-import type { Box, PieceView, Walk } from '../engine/view.js';
+import type { Walk } from '../engine/pictures.js';
+import type { Box, PieceView } from '../engine/view.js';
 import { Drawn } from './Drawn.jsx';
 
 /** Room round a piece for another that rolls along it. */

@@ -1,5 +1,5 @@
 import { Show } from 'solid-js';
-import type { Walk } from '../engine/view.js';
+import type { Walk } from '../engine/pictures.js';
 import type { Garment } from '../job/garment.js';
 import { pageWords } from '../words.js';
 import { createPlaying } from './playing.js';

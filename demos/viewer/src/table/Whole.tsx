@@ -1,5 +1,6 @@
 import { For } from 'solid-js';
-import type { Box, Joined, Whole } from '../engine/view.js';
+import type { Joined, Whole } from '../engine/pictures.js';
+import type { Box } from '../engine/view.js';
 
 /** The garment laid out whole, front beside back; before as a ghost over after. */
 export function WholeGarment(props: { readonly whole: Whole; readonly ghosts: boolean }) {

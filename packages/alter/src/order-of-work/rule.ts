@@ -1,4 +1,12 @@
-import type { Saying } from '@paperhinge/geometry';
+import {
+  type EdgeRef,
+  type EdgeRole,
+  edgeNamed,
+  type Pattern,
+  pieceNamed,
+  roleOf,
+  type Saying,
+} from '@paperhinge/geometry';
 import { holdsEdge } from '../edge-refs.js';
 import type { Job, JobKind } from './jobs.js';
 
@@ -13,3 +21,7 @@ export const shared = (job: Job, other: Job) => job.edges.find(e => holdsEdge(ot
 export const piecesOf = (job: Job): readonly string[] => [...job.pieces, ...job.edges.map(e => e.piece)];
 export const sharesPiece = (job: Job, other: Job): boolean =>
   piecesOf(job).some(p => piecesOf(other).includes(p));
+
+/** What an edge is for, given or guessed. */
+export const roleAt = (pattern: Pattern, { piece, edge }: EdgeRef): EdgeRole | undefined =>
+  roleOf(edgeNamed(pieceNamed(pattern, piece), edge));

@@ -1,12 +1,10 @@
 import {
   type EdgeRef,
-  type EdgeRole,
   edgeNamed,
   type Pattern,
   type PieceRole,
   pieceNamed,
   pieceRoleOf,
-  roleOf,
   type Seam,
 } from '@paperhinge/geometry';
 import { neighboursAtEnds } from '@paperhinge/geometry/measure';
@@ -17,9 +15,9 @@ import { facingsJoined } from './facing-rules.js';
 import { asThing, asThings, type Constraint, type Job } from './jobs.js';
 import { takenBetween } from './layers.js';
 import type { Lining } from './lining.js';
-import { isSewnOn } from './pieces.js';
+import { closesBag, hangsBag, pocketFlat, pocketMouthFinished, pocketMouthFirst } from './pocket-rules.js';
 import { rawEdgeFirst } from './raw-edge-jobs.js';
-import { piecesOf, type Rule, sewsAn, shared, sharesPiece } from './rule.js';
+import { piecesOf, type Rule, roleAt, sewsAn, shared, sharesPiece } from './rule.js';
 import { isShoulder } from './seam-jobs.js';
 import { type SeamsThrough, seamsThrough } from './seams-through.js';
 import { saying } from './sentences.js';
@@ -170,68 +168,6 @@ const finishedBeforeEdgeRound =
     const beside = other.edges.flatMap(e => [e, ...edgesBeside(pattern, e)]);
     return job.edges.some(e => holdsEdge(beside, e))
       ? saying('because-edge-round', { edges: asThings(other.edges) })
-      : undefined;
-  };
-
-/** Seams that close a piece round the body or a limb. */
-const closingRoles: ReadonlySet<EdgeRole | undefined> = new Set<EdgeRole>([
-  'side',
-  'outseam',
-  'inseam',
-  'underarm',
-]);
-
-/** Pockets and plackets, sewn on or sewn in, before the seams that close the piece. */
-const pocketFlat =
-  (pattern: Pattern): Rule =>
-  (job, other) => {
-    const isPocket = (name: string) =>
-      ['pocket', 'placket'].includes(pieceRoleOf(pieceNamed(pattern, name)) ?? '');
-    const isCloser = job.kind === 'seam' && job.edges.every(e => closingRoles.has(roleAt(pattern, e)));
-    if (!isCloser || job.edges.some(e => isPocket(e.piece))) return undefined;
-    const isSewnIn = other.kind === 'seam' && other.edges.some(e => isPocket(e.piece));
-    // Where a patch pocket goes may not be marked: then it goes anywhere but onto what is sewn on later.
-    const isAnywhere = other.kind === 'pocket' && other.pieces.length === 1;
-    const waits = isAnywhere
-      ? job.edges.some(e => !isSewnOn(pieceNamed(pattern, e.piece)))
-      : (other.kind === 'pocket' || isSewnIn) && sharesPiece(job, other);
-    return waits ? saying('because-pocket-flat', {}) : undefined;
-  };
-
-/** A pocket is sewn to the opening it hangs from, and turned, before it is closed behind it. */
-const pocketMouthFirst =
-  (pattern: Pattern): Rule =>
-  (job, other) => {
-    if (job.kind !== 'seam' || other.kind !== 'seam' || job === other) return undefined;
-    const pockets = other.edges.filter(isOfPocket(pattern));
-    const isMouth = (j: Job) =>
-      j.edges.some(e => roleAt(pattern, e) === 'opening') ||
-      (closesBag(pattern, job) && hangsBag(pattern, j));
-    const isIts = job.edges.some(e => pockets.some(p => p.piece === e.piece));
-    return isIts && isMouth(other) && !isMouth(job) ? saying('because-mouth-first', {}) : undefined;
-  };
-
-const isOfPocket =
-  (pattern: Pattern) =>
-  ({ piece }: EdgeRef): boolean =>
-    pieceRoleOf(pieceNamed(pattern, piece)) === 'pocket';
-/** Whether a seam sews a pocket's bag to itself, or to the piece it hangs from. */
-const closesBag = (pattern: Pattern, { edges }: Job): boolean =>
-  edges.length > 0 && edges.every(isOfPocket(pattern));
-const hangsBag = (pattern: Pattern, { edges }: Job): boolean =>
-  edges.some(isOfPocket(pattern)) && !edges.every(isOfPocket(pattern));
-
-const roleAt = (pattern: Pattern, { piece, edge }: EdgeRef): EdgeRole | undefined =>
-  roleOf(edgeNamed(pieceNamed(pattern, piece), edge));
-
-/** A pocket's mouth is finished before the pocket is sewn on. */
-const pocketMouthFinished =
-  (pattern: Pattern): Rule =>
-  (job, other) => {
-    if (other.kind !== 'finish' || !sewsAn(job, 'seam', 'pocket')) return undefined;
-    const pockets = other.edges.filter(e => pieceRoleOf(pieceNamed(pattern, e.piece)) === 'pocket');
-    return pockets.some(e => piecesOf(job).includes(e.piece))
-      ? saying('because-pocket-mouth', {})
       : undefined;
   };
 
