@@ -180,7 +180,6 @@ const soundCalls: Readonly<Record<string, readonly unknown[]>> = {
   dxfFindings: [pattern],
   patternDxf: [pattern],
   layCloths: [pattern],
-  clothText: [1350, 'mm', '.'],
   clothFindings: [cloth.layCloths(pattern)],
   arrange: [shapes, { width: 200, height: 280, overlap: 10 }],
   applyStep: [sheets.stateOf(pattern), sheet.steps[0], verb],

@@ -3,6 +3,8 @@
 export { abs, hypot, infinite, max, min } from '../arithmetic.js';
 export { requireDistance, requirePoint } from '../curve/sound.js';
 export { requireParts } from '../cutting-line/sound.js';
+export type { DecimalSign } from '../figure-text.js';
+export { allowanceText, clothText, lengthText, numberText } from '../figure-text.js';
 export { isCornerLeft } from '../measure/truing-check.js';
 export { oncePer, oncePerAll } from '../once-per.js';
 export { sizesBetween } from '../pattern/sizes/size-between.js';

@@ -1,6 +1,5 @@
 // What there is to buy of each cloth, and how the pieces lie on it.
 
-export { clothText } from '../words/figures.js';
 export type { ClothWay } from './cut-shapes.js';
 export type { ClothLay, ClothNeeded, LaidShape } from './lay-cloths.js';
 export { clothFindings, layCloths } from './lay-cloths.js';

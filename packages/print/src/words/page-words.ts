@@ -7,9 +7,8 @@ import type {
   PleatKind,
   TakenUp,
 } from '@paperhinge/geometry';
+import type { DecimalSign } from '@paperhinge/geometry/internal';
 import type { Layer } from '../layers.js';
-
-import type { DecimalSign } from './figures.js';
 
 /** All that stands on pages, projector sheets and the report, in one language. Lengths come in words already. */
 export interface PageWords {

@@ -1,6 +1,6 @@
 import type { LengthUnit } from '@paperhinge/geometry';
+import { allowanceText, clothText, lengthText, numberText } from '@paperhinge/geometry/internal';
 import { english } from './english.js';
-import { allowanceText, clothText, lengthText, numberText } from './figures.js';
 import { german } from './german.js';
 import type { PageWords } from './page-words.js';
 

@@ -1,7 +1,7 @@
 import type { LengthUnit, Saying, Thing } from '@paperhinge/geometry';
-import { clothText } from '@paperhinge/print/cloth';
+import { allowanceText, clothText, lengthText, numberText } from '@paperhinge/geometry/internal';
 import { plainName } from './names.js';
-import { allowanceText, changeText, lengthText, numberText, roundedUp, slightText } from './numbers.js';
+import { changeText, roundedUp, slightText } from './numbers.js';
 
 /** How a language builds what every sentence needs. */
 export interface Grammar {

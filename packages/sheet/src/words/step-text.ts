@@ -1,5 +1,5 @@
 import type { LengthUnit, Thing } from '@paperhinge/geometry';
-import { allowanceText } from './numbers.js';
+import { allowanceText } from '@paperhinge/geometry/internal';
 
 /**
  * A step as it is typed into a sheet: `true: { edges: [front.hem, back.hem] }`. Names that YAML would misread stand in

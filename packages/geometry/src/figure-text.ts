@@ -1,4 +1,6 @@
-import { type LengthUnit, millimetresPer } from '@paperhinge/geometry';
+// Figures as makers read them, for pages, report and sentences alike.
+
+import { type LengthUnit, millimetresPer } from './units.js';
 
 /** How a number is parted from its decimals. */
 export type DecimalSign = '.' | ',';
