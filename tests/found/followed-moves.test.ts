@@ -7,6 +7,7 @@ import { dart, level, patternOf, pieceOf, seam, side } from '../support/polygon-
 import { shiftPattern } from '../support/shift.js';
 import { withEdge } from './followed.js';
 import { completeOver, type FollowedCase, followAll, panel, steps, withPiece } from './followed-steps.js';
+import { neckEndingAtDart } from './neck-ending-at-dart.js';
 
 const shift = shiftPattern();
 const one = patternOf([panel()]);
@@ -266,9 +267,13 @@ const necklines: Readonly<Record<string, FollowedCase>> = {
     steps(unfolded(), recut('shape: V, depth: 160')),
   ],
   'dart-in-neck': [
-    steps(neckDarted(), recut('shape: V, depth: 60')),
+    steps(neckEndingAtDart('front', 60, 55), recut('shape: V, depth: 60')),
     'Close or move it first',
-    steps(neckDarted(), 'close dart: { piece: front, dart: end, into: hem }', recut('shape: V, depth: 60')),
+    steps(
+      neckEndingAtDart('front', 60, 55),
+      'close dart: { piece: front, dart: end, into: hem }',
+      recut('shape: V, depth: 60'),
+    ),
   ],
   'neckline-too-deep': [
     steps(shift, recut('shape: round, depth: 2000')),
@@ -334,50 +339,6 @@ function renamed(edge: string, name: string): Pattern {
   }));
   return { ...called, seams: [] };
 }
-/** A front whose neck ends at a dart. */
-function neckDarted(): Pattern {
-  return patternOf([
-    pieceOf('front', [
-      {
-        ...side('neck', [
-          [0, 60],
-          [40, 55],
-          [80, 0],
-        ]),
-        role: 'neck',
-      },
-      dart('end', [80, 0], [90, 80], [100, 0]),
-      {
-        ...side('shoulder', [
-          [100, 0],
-          [200, 20],
-        ]),
-        role: 'shoulder',
-      },
-      side('side', [
-        [200, 20],
-        [200, 400],
-      ]),
-      side(
-        'hem',
-        [
-          [200, 400],
-          [0, 400],
-        ],
-        { kind: 'hem' },
-      ),
-      side(
-        'centre',
-        [
-          [0, 400],
-          [0, 60],
-        ],
-        { kind: 'fold' },
-      ),
-    ]),
-  ]);
-}
-
 followAll(moves);
 followAll(necklines);
 // A note: the legs were drawn anew, and nothing is to be done.

@@ -6,6 +6,7 @@ import { dart, level, patternOf, pieceOf, rectangle, seam, side } from '../suppo
 import { shiftPattern } from '../support/shift.js';
 import { withEdge } from './followed.js';
 import { completeOver, type FollowedCase, followAll, panel, steps, withPiece } from './followed-steps.js';
+import { neckEndingAtDart } from './neck-ending-at-dart.js';
 
 const shift = shiftPattern();
 const one = patternOf([panel()]);
@@ -80,47 +81,7 @@ const endDart = patternOf([
     { lines: [{ ...level('grain', [40, 300], [40, 100]), kind: 'grain' }] },
   ),
 ]);
-/** A neck that ends at a dart beside the shoulder. */
-const neckDart = patternOf([
-  pieceOf('back', [
-    {
-      ...side('neck', [
-        [0, 20],
-        [40, 18],
-        [80, 0],
-      ]),
-      role: 'neck',
-    },
-    dart('end', [80, 0], [90, 80], [100, 0]),
-    {
-      ...side('shoulder', [
-        [100, 0],
-        [200, 20],
-      ]),
-      role: 'shoulder',
-    },
-    side('side', [
-      [200, 20],
-      [200, 400],
-    ]),
-    side(
-      'hem',
-      [
-        [200, 400],
-        [0, 400],
-      ],
-      { kind: 'hem' },
-    ),
-    side(
-      'centre',
-      [
-        [0, 400],
-        [0, 20],
-      ],
-      { kind: 'fold' },
-    ),
-  ]),
-]);
+const neckDart = neckEndingAtDart('back', 20, 18);
 const bentCentre = withEdge(shift, 'front', 'centre-front', edge => ({
   ...edge,
   kind: 'seam',
