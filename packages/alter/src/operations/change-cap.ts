@@ -1,4 +1,12 @@
-import { edgePath, type Pattern, type Piece, type Point, pathLength, pieceNamed } from '@paperhinge/geometry';
+import {
+  edgePath,
+  type Path,
+  type Pattern,
+  type Piece,
+  type Point,
+  pathLength,
+  pieceNamed,
+} from '@paperhinge/geometry';
 import { boundsOfPath, pathEnd, pathStart, transformedPath } from '@paperhinge/geometry/paths';
 import { edgesOfRole, withPiece } from '@paperhinge/geometry/pattern';
 import { type Affine, dot, scale, subtract, unit } from '@paperhinge/geometry/plane';
@@ -76,11 +84,27 @@ function across(piece: Piece, cap: string): number {
   return Math.abs(dot(subtract(pathEnd(path), pathStart(path)), { x: -grain.y, y: grain.x }));
 }
 
-/** The cap stretched along the grain from the line between the underarms, so that its top is `by` mm higher. */
+/** mm: how long a cap's seam is when it is raised by so much at constant width. @throws PatternError as `change cap` does */
+export const raisedCapLength = (piece: Piece, by: number): number =>
+  pathLength(stretchedPath(piece, capOf(piece), by));
+
+/** The cap drawn anew between its underarms, with the piece as it is then. */
 function stretched(pattern: Pattern, piece: Piece, cap: string, by: number): Omit<Alteration, 'did'> {
   const where = { piece: piece.name, edge: cap };
   const ring = edgeInRing(piece, cap);
-  const { path } = ring.run;
+  const fresh = { ...ring.run, path: stretchedPath(piece, cap, by) };
+  const reshaped = tidied(piece, recomposed(piece, withEdgeRedrawn(ring, [fresh], [])));
+  requireSimple(reshaped.piece, () => edgeRefusal('redrawn-crosses', { edge: where }, where));
+  return {
+    pattern: withPiece(pattern, reshaped.piece),
+    findings: reshaped.findings,
+    became: reshaped.became,
+  };
+}
+
+/** The cap stretched along the grain from the line between the underarms, so that its top is `by` mm higher. */
+function stretchedPath(piece: Piece, cap: string, by: number): Path {
+  const { path } = edgeInRing(piece, cap).run;
   const start = pathStart(path);
   const base = unit(subtract(pathEnd(path), start));
   // Square to the line between the underarms, on the cap's side of it.
@@ -92,23 +116,19 @@ function stretched(pattern: Pattern, piece: Piece, cap: string, by: number): Omi
   const level = dot(start, square);
   const height = Math.max(max.y - level, level - min.y);
   if (by <= -height)
-    throw refusal('cap-too-low', { piece: { piece: piece.name }, heightMm: height, byMm: by }, where);
+    throw refusal(
+      'cap-too-low',
+      { piece: { piece: piece.name }, heightMm: height, byMm: by },
+      { piece: piece.name, edge: cap },
+    );
   const share = by / height / dot(up, square);
   // P + up · share · (square · (P − start)): the underarms stay where they are.
-  const stretch: Affine = {
+  return transformedPath(path, {
     a: 1 + up.x * share * square.x,
     b: up.y * share * square.x,
     c: up.x * share * square.y,
     d: 1 + up.y * share * square.y,
     e: -up.x * share * level,
     f: -up.y * share * level,
-  };
-  const fresh = { ...ring.run, path: transformedPath(path, stretch) };
-  const reshaped = tidied(piece, recomposed(piece, withEdgeRedrawn(ring, [fresh], [])));
-  requireSimple(reshaped.piece, () => edgeRefusal('redrawn-crosses', { edge: where }, where));
-  return {
-    pattern: withPiece(pattern, reshaped.piece),
-    findings: reshaped.findings,
-    became: reshaped.became,
-  };
+  });
 }

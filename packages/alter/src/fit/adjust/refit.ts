@@ -5,7 +5,7 @@ import type { Alteration } from '../../alteration.js';
 import { alterSoThat } from '../../goal/alter-so-that.js';
 import { findAmount } from '../../goal/find-amount.js';
 import { seamNamed, sideLength } from '../../moved-edges/seam-place.js';
-import { changeCap, changeCapVerb } from '../../operations/change-cap.js';
+import { changeCap, changeCapVerb, raisedCapLength } from '../../operations/change-cap.js';
 import { changeDart } from '../../operations/change-dart.js';
 import { recutArmhole } from '../../operations/recut-armhole.js';
 import { setSeam } from '../../operations/set-seam.js';
@@ -114,36 +114,41 @@ function capParts(pattern: Pattern, easeMm: number): readonly Part[] {
 }
 
 /**
- * The cap raised or lowered until its seam has so much ease. Each try measures the seam's two sides alone; where none
- * comes to it, the search of a goal says so.
+ * The cap raised or lowered until its seam has so much ease. Each try draws the cap alone, as the rest of the seam stays
+ * as it is; where the height found that way does not come to it on the whole garment, the search of a goal says so.
  */
 function capEased(pattern: Pattern, name: string, piece: string, ease: number): Alteration {
   const seam = seamNamed(pattern, name);
   const easeIn = (now: Pattern): number => sideLength(now, seam.a) - sideLength(now, seam.b);
-  const raised = (by: number): Alteration => changeCap(pattern, { piece, by, keep: 'width' });
+  const sleeve = pieceNamed(pattern, piece);
+  const now = easeIn(pattern);
+  const capMm = raisedCapLength(sleeve, 0);
+  const onSideA = seam.a.some(run => run.piece === piece);
   const outcome = (by: number): number | undefined => {
     try {
-      return easeIn(raised(by).pattern);
+      const longer = raisedCapLength(sleeve, by) - capMm;
+      return now + (onSideA ? longer : -longer);
     } catch (error) {
       if (error instanceof PatternError) return undefined;
       throw error;
     }
   };
-  const now = easeIn(pattern);
   const gained = (outcome(tryMm) ?? now) - now;
   // From where a straight line through two heights has it.
   const near = gained === 0 ? 0 : ((ease - now) / gained) * tryMm;
-  const within = tolerances.goalTolerance;
   const found = findAmount(outcome, {
     least: -mostMm,
     most: mostMm,
     stride: tryMm,
     from: ease,
     to: ease,
-    within,
+    within: tolerances.goalTolerance,
     near,
   });
-  if (found?.reached) return raised(found.amount);
+  if (found?.reached) {
+    const raised = changeCap(pattern, { piece, by: found.amount, keep: 'width' });
+    if (Math.abs(easeIn(raised.pattern) - ease) <= 2 * tolerances.goalTolerance) return raised;
+  }
   const by = { soThat: { of: 'seam-ease', seam: name }, is: ease };
   return alterSoThat(changeCapVerb as AnyVerb, pattern, { piece, by, keep: 'width' });
 }
