@@ -6,10 +6,10 @@ const root = fileURLToPath(new URL('./packages/', import.meta.url));
 export default defineConfig({
   resolve: {
     // Tests read the sources: `@paperhinge/NAME` its index, `@paperhinge/NAME/FOLDER` that of the folder; geometry
-    // lists what is public in `src/public/`.
+    // and alter list what is public in `src/public/`.
     alias: [
       { find: /^@paperhinge\/(\w+)$/, replacement: `${root}$1/src/index.ts` },
-      { find: /^@paperhinge\/geometry\/([\w-]+)$/, replacement: `${root}geometry/src/public/$1.ts` },
+      { find: /^@paperhinge\/(geometry|alter)\/([\w-]+)$/, replacement: `${root}$1/src/public/$2.ts` },
       { find: /^@paperhinge\/(\w+)\/(\w+)$/, replacement: `${root}$1/src/$2/index.ts` },
     ],
   },

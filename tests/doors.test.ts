@@ -243,18 +243,12 @@ const unread = [
   ],
   ...['dartMouth', 'pleatMouth'],
 ];
-/** Curves, paths, regions and cutting lines are asked elsewhere, and so is every verb. */
+/** Curves, paths, regions and cutting lines are asked elsewhere, and so is every verb: two share a door with checks. */
 const askedElsewhere = new Set<unknown>([
   ...Object.values({ ...curves, ...paths, ...regions, ...cuttingLines }),
   ...[model.cuttingLine, model.line, model.pathLength, model.pathOf, model.polyline],
-  ...alter.verbs.map(v => Reflect.get(alter, doorOf(v.verb)) as unknown),
+  ...[fit.adjust, fit.refit],
 ]);
-/** `close dart` is `closeDart`; `true` is a word of the language. */
-function doorOf(name: string): string {
-  return name === 'true'
-    ? 'trueEdges'
-    : name.replace(/[ -](\w)/g, (_, letter: string) => letter.toUpperCase());
-}
 
 type Door = (...given: readonly unknown[]) => unknown;
 const publicDoors = Object.entries(doors).filter(

@@ -6,8 +6,8 @@ import { table } from './clock.js';
 
 const programs = [
   ['one length', 3, `export { pathLength } from '@paperhinge/geometry'`],
-  ['one operation: shorten', 50, `export { shorten } from '@paperhinge/alter'`],
-  ['one operation: close a dart', 50, `export { closeDart } from '@paperhinge/alter'`],
+  ['one operation: shorten', 50, `export { shorten } from '@paperhinge/alter/length'`],
+  ['one operation: close a dart', 50, `export { closeDart } from '@paperhinge/alter/darts'`],
   ['reading a sheet, the verbs given', 230, `export { sheetReader } from '@paperhinge/sheet'`],
   ['reading a sheet, with every verb and what it does', 230, `export { readSheet } from '@paperhinge/sheet'`],
 ];

@@ -1,5 +1,5 @@
 // The whole catalogue: each table of words is answered for by one of the tests of remedies, code by code.
-import { english } from '@paperhinge/sheet';
+import { english } from '@paperhinge/sheet/words';
 import { expect, test } from 'vitest';
 import { adjust } from '../../packages/sheet/src/words/english/adjust.js';
 import { became } from '../../packages/sheet/src/words/english/became.js';

@@ -3,7 +3,7 @@ import { copyFileSync, mkdirSync, truncateSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { PatternError, type Piece } from '@paperhinge/geometry';
 import { printPattern } from '@paperhinge/print';
-import { english, wordsOf } from '@paperhinge/sheet';
+import { english, wordsOf } from '@paperhinge/sheet/words';
 import { encode as encodePng } from 'fast-png';
 import { PDFDocument } from 'pdf-lib';
 import { expect, test } from 'vitest';

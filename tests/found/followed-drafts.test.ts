@@ -1,5 +1,5 @@
 // Pieces that are drafted, fullness, sleeves, seams to match: a step that is refused or told something, done as it is said.
-import { draftPatchPocket } from '@paperhinge/alter';
+import { draftPatchPocket } from '@paperhinge/alter/made';
 import { at, type Pattern } from '@paperhinge/geometry';
 import { derive } from '../../packages/sheet/src/words/english/derive.js';
 import { fullness } from '../../packages/sheet/src/words/english/fullness.js';

@@ -1,5 +1,5 @@
 // Edges moved, and necklines recut: a step that is refused, done as its remedy says.
-import * as alter from '@paperhinge/alter';
+import { unfold } from '@paperhinge/alter/seams';
 import type { Pattern } from '@paperhinge/geometry';
 import { movedEdges } from '../../packages/sheet/src/words/english/moved-edges.js';
 import { neckline } from '../../packages/sheet/src/words/english/neckline.js';
@@ -328,7 +328,7 @@ const necklines: Readonly<Record<string, FollowedCase>> = {
 
 /** The shift's front opened out. */
 function unfolded(): Pattern {
-  return alter.unfold(shift, { piece: 'front' }).pattern;
+  return unfold(shift, { piece: 'front' }).pattern;
 }
 /** The shift with an edge of its front called otherwise, unsewn. */
 function renamed(edge: string, name: string): Pattern {

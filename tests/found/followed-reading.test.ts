@@ -1,6 +1,6 @@
 // What is told of a drawing when it is read: mended as its remedy says, it is told no longer.
 import { PatternError, type PatternReadOptions, readPattern, readShapes } from '@paperhinge/geometry';
-import { english, wordsOf } from '@paperhinge/sheet';
+import { english, wordsOf } from '@paperhinge/sheet/words';
 import { expect, test } from 'vitest';
 import { drawings } from '../../packages/sheet/src/words/english/drawings.js';
 import { patternDrawings } from '../../packages/sheet/src/words/english/pattern-drawings.js';

@@ -1,6 +1,7 @@
 // What a sheet is refused for: written as its remedy says, it is refused for that no longer.
 import { PatternError } from '@paperhinge/geometry';
-import { english, readSheet, type Sheet, wordsOf } from '@paperhinge/sheet';
+import { readSheet, type Sheet } from '@paperhinge/sheet';
+import { english, wordsOf } from '@paperhinge/sheet/words';
 import { expect, test } from 'vitest';
 import { faultsIn } from '../../packages/sheet/src/faults.js';
 import { sheetFields } from '../../packages/sheet/src/words/english/sheet-fields.js';

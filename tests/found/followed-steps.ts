@@ -8,7 +8,8 @@ import {
   readPattern,
   type Where,
 } from '@paperhinge/geometry';
-import { english, patternOfSheet, readSheet, runSheet, wordsOf } from '@paperhinge/sheet';
+import { patternOfSheet, readSheet, runSheet } from '@paperhinge/sheet';
+import { english, wordsOf } from '@paperhinge/sheet/words';
 import { expect, test } from 'vitest';
 import { faultsIn } from '../../packages/sheet/src/faults.js';
 import { rectangle } from '../support/polygon-piece.js';

@@ -10,8 +10,7 @@ import {
   pathLength,
   pieceNamed,
 } from '@paperhinge/geometry';
-import { wordsOf } from '@paperhinge/sheet';
-import { catalogueOf } from '@paperhinge/sheet/words';
+import { catalogueOf, wordsOf } from '@paperhinge/sheet/words';
 
 export const tongues = [
   ['en', 'mm'],

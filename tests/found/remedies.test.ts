@@ -1,7 +1,7 @@
 // A remedy that is printed with a step to type mends what it was printed for: each is typed and run.
 import { at, checkPattern, type Finding, type Pattern, type Piece } from '@paperhinge/geometry';
-import { readSheet, runSheet, wordsOf } from '@paperhinge/sheet';
-import { catalogueOf } from '@paperhinge/sheet/words';
+import { readSheet, runSheet } from '@paperhinge/sheet';
+import { catalogueOf, wordsOf } from '@paperhinge/sheet/words';
 import { describe, expect, test } from 'vitest';
 import { type Corner, dart, patternOf, pieceOf, rectangle, seam, side } from '../support/polygon-piece.js';
 import { toldFinding } from '../support/told.js';

@@ -1,5 +1,9 @@
 // Figures of published drafts and hand-worked rules, from outside the project: check-values §7, each with its source.
-import { adjust, matchEdge, measured, moveDart, spread } from '@paperhinge/alter';
+import { measured } from '@paperhinge/alter';
+import { moveDart } from '@paperhinge/alter/darts';
+import { adjust } from '@paperhinge/alter/fit';
+import { spread } from '@paperhinge/alter/fullness';
+import { matchEdge } from '@paperhinge/alter/seams';
 import { edgePath, pathLength, pieceNamed } from '@paperhinge/geometry';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { dartsOf, outlinePath } from '@paperhinge/geometry/pattern';

@@ -4,8 +4,8 @@ import { bundle } from '../bench/bundles.js';
 // kB of 1000 bytes, minified: bars of the project.
 test.each([
   ['one length', 3, `export { pathLength } from '@paperhinge/geometry'`],
-  ['shorten', 50, `export { shorten } from '@paperhinge/alter'`],
-  ['close a dart', 50, `export { closeDart } from '@paperhinge/alter'`],
+  ['shorten', 50, `export { shorten } from '@paperhinge/alter/length'`],
+  ['close a dart', 50, `export { closeDart } from '@paperhinge/alter/darts'`],
   ['reading a sheet with every verb', 230, `export { readSheet } from '@paperhinge/sheet'`],
 ])('a bundle of %s is at most %d kB', async (_, most, program) => {
   const { bytes } = await bundle(program);

@@ -1,5 +1,5 @@
 import { PatternError } from '@paperhinge/geometry';
-import { english, wordsOf } from '@paperhinge/sheet';
+import { english, wordsOf } from '@paperhinge/sheet/words';
 import { faultsIn } from '../../packages/sheet/src/faults.js';
 import { readSheet } from '../../packages/sheet/src/read-sheet.js';
 import type { Sheet } from '../../packages/sheet/src/sheet.js';

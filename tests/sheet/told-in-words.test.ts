@@ -1,15 +1,8 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { verbs } from '@paperhinge/alter';
 import type { LengthUnit } from '@paperhinge/geometry';
-import {
-  catalogueOf,
-  type Language,
-  languages,
-  patternOfSheet,
-  readSheet,
-  runSheet,
-  wordsOf,
-} from '@paperhinge/sheet';
+import { patternOfSheet, readSheet, runSheet } from '@paperhinge/sheet';
+import { catalogueOf, type Language, languages, wordsOf } from '@paperhinge/sheet/words';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { withSteps } from './sheets.js';
 

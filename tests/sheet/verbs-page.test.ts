@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { type AnyVerb, verbs } from '@paperhinge/alter';
 import { readPattern } from '@paperhinge/geometry';
-import { english, wordsOf } from '@paperhinge/sheet';
+import { english, wordsOf } from '@paperhinge/sheet/words';
 import { describe, expect, test } from 'vitest';
 import { sheetJsonSchema } from '../../packages/sheet/src/json-schema.js';
 import { readSheet } from '../../packages/sheet/src/read-sheet.js';

@@ -6,7 +6,7 @@ import {
   type Saying,
   type ToldFinding,
 } from '@paperhinge/geometry';
-import { english, type Told, wordsOf } from '@paperhinge/sheet';
+import { english, type Told, wordsOf } from '@paperhinge/sheet/words';
 
 /** What a call that is refused tells a maker, in English. Fails where nothing is refused. */
 export function refusalOf(

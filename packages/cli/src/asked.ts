@@ -1,5 +1,6 @@
 import type { LengthUnit } from '@paperhinge/geometry';
-import type { Language, Sheet } from '@paperhinge/sheet';
+import type { Sheet } from '@paperhinge/sheet';
+import type { Language } from '@paperhinge/sheet/words';
 import { loadSheet } from './load.js';
 import { spokenIn } from './told.js';
 

@@ -1,11 +1,9 @@
-// The public surface. Every name is listed; nothing is exported by star.
+// The public surface: the alteration sheet and its run. Every name is listed; nothing is exported by star. What is said
+// to a maker, by language and unit, stands at /words.
 
-// sheet: the alteration sheet and its run
 export type { StepDone } from './apply-step.js';
 export { applyStep } from './apply-step.js';
 export type { Place } from './document.js';
-export type { Spoken } from './faults.js';
-export { faultsIn, SheetFaults } from './faults.js';
 export type { JsonSchema } from './fields/kind.js';
 export type { Parameters } from './fields/of-verb.js';
 export type { Job, JobPages, JobWishes } from './job.js';
@@ -36,11 +34,3 @@ export type { SheetSize } from './size-fields.js';
 export type { State } from './state.js';
 export { stateOf } from './state.js';
 export type { SheetTellings } from './tellings.js';
-// words: what is said to a maker, by language and unit
-export type { Catalogue, Sentences, Tellings, Told } from './words/catalogue.js';
-export { english } from './words/english/index.js';
-export type { Language, VerbWords } from './words/languages.js';
-export { catalogueOf, languages, verbWordsOf } from './words/languages.js';
-export type { Grammar, Say } from './words/say.js';
-export type { Entries, Words } from './words/words.js';
-export { wordsOf } from './words/words.js';

@@ -1,15 +1,10 @@
-import {
-  type Became,
-  closeDart,
-  follow,
-  followThrough,
-  moveDart,
-  shorten,
-  spread,
-  takeIn,
-  unfold,
-} from '@paperhinge/alter';
+import { type Became, follow, followThrough } from '@paperhinge/alter';
 import { inTurn } from '@paperhinge/alter/became';
+import { closeDart, moveDart } from '@paperhinge/alter/darts';
+import { takeIn } from '@paperhinge/alter/edges';
+import { spread } from '@paperhinge/alter/fullness';
+import { shorten } from '@paperhinge/alter/length';
+import { unfold } from '@paperhinge/alter/seams';
 import {
   edgeNames,
   edgePath,

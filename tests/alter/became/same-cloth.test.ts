@@ -1,13 +1,7 @@
-import {
-  type Alteration,
-  follow,
-  recutNeckline,
-  setAllowance,
-  shorten,
-  takeIn,
-  trueEdges,
-  unfold,
-} from '@paperhinge/alter';
+import { type Alteration, follow } from '@paperhinge/alter';
+import { recutNeckline, setAllowance, takeIn, trueEdges } from '@paperhinge/alter/edges';
+import { shorten } from '@paperhinge/alter/length';
+import { unfold } from '@paperhinge/alter/seams';
 import {
   edgeNames,
   edgePath,

@@ -1,4 +1,4 @@
-import { draftCollar } from '@paperhinge/alter';
+import { draftCollar } from '@paperhinge/alter/made';
 import {
   edgePath,
   type Pattern,

@@ -1,4 +1,6 @@
-import { draftBand, recutNeckline, setAllowance, unfold } from '@paperhinge/alter';
+import { recutNeckline, setAllowance } from '@paperhinge/alter/edges';
+import { draftBand } from '@paperhinge/alter/made';
+import { unfold } from '@paperhinge/alter/seams';
 import {
   at,
   cuttingLine,

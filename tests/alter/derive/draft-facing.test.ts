@@ -1,4 +1,6 @@
-import { draftFacing, draftStay, draftStrip, recutNeckline, unfold } from '@paperhinge/alter';
+import { recutNeckline } from '@paperhinge/alter/edges';
+import { draftFacing, draftStay, draftStrip } from '@paperhinge/alter/made';
+import { unfold } from '@paperhinge/alter/seams';
 import {
   at,
   cuttingLine,

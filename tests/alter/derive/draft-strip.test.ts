@@ -1,4 +1,4 @@
-import { draftBinding, draftStrip } from '@paperhinge/alter';
+import { draftBinding, draftStrip } from '@paperhinge/alter/made';
 import {
   at,
   cuttingLine,

@@ -1,5 +1,5 @@
 // Facings and stays of necks so steep that their inner line would come to the fold or the front edge only far below.
-import { draftFacing, draftStay } from '@paperhinge/alter';
+import { draftFacing, draftStay } from '@paperhinge/alter/made';
 import {
   at,
   checkPattern,

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { draftCombinedFacing, draftFacing, draftStay, orderOfWork, refresh } from '@paperhinge/alter';
+import { orderOfWork } from '@paperhinge/alter';
+import { draftCombinedFacing, draftFacing, draftStay, refresh } from '@paperhinge/alter/made';
 import {
   at,
   checkPattern,

@@ -1,5 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { addFlyExtension, draftFly, orderOfWork, recutEdge, refresh } from '@paperhinge/alter';
+import { orderOfWork } from '@paperhinge/alter';
+import { addFlyExtension, recutEdge } from '@paperhinge/alter/edges';
+import { draftFly, refresh } from '@paperhinge/alter/made';
 import {
   at,
   checkPattern,

@@ -1,4 +1,5 @@
-import { cautionsFor, draftCasing, draftPlacket, draftTie } from '@paperhinge/alter';
+import { cautionsFor } from '@paperhinge/alter';
+import { draftCasing, draftPlacket, draftTie } from '@paperhinge/alter/made';
 import {
   edgePath,
   type Pattern,

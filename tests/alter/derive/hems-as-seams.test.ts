@@ -1,4 +1,4 @@
-import { draftBand, draftBinding, draftFacing, draftStay, draftStrip } from '@paperhinge/alter';
+import { draftBand, draftBinding, draftFacing, draftStay, draftStrip } from '@paperhinge/alter/made';
 import { edgeNamed, type Pattern, pieceNamed } from '@paperhinge/geometry';
 import { withPiece } from '@paperhinge/geometry/pattern';
 import { describe, expect, test } from 'vitest';

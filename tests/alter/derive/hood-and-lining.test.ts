@@ -1,4 +1,4 @@
-import { draftHood, draftLining } from '@paperhinge/alter';
+import { draftHood, draftLining } from '@paperhinge/alter/made';
 import {
   edgePath,
   type Pattern,

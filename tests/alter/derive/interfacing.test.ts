@@ -1,5 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { draftFacing, draftInterfacing, orderOfWork, recutNeckline, refresh } from '@paperhinge/alter';
+import { orderOfWork } from '@paperhinge/alter';
+import { recutNeckline } from '@paperhinge/alter/edges';
+import { draftFacing, draftInterfacing, refresh } from '@paperhinge/alter/made';
 import {
   checkPattern,
   edgeNamed,

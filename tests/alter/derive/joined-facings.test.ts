@@ -1,4 +1,5 @@
-import { draftFacing, recutNeckline } from '@paperhinge/alter';
+import { recutNeckline } from '@paperhinge/alter/edges';
+import { draftFacing } from '@paperhinge/alter/made';
 import {
   at,
   definePattern,

@@ -1,12 +1,6 @@
-import {
-  cutLapel,
-  draftFrontFacing,
-  draftNotchedCollar,
-  draftShawlCollar,
-  orderOfWork,
-  overTheHead,
-  refresh,
-} from '@paperhinge/alter';
+import { orderOfWork, overTheHead } from '@paperhinge/alter';
+import { cutLapel, draftShawlCollar } from '@paperhinge/alter/edges';
+import { draftFrontFacing, draftNotchedCollar, refresh } from '@paperhinge/alter/made';
 import {
   at,
   checkPattern,

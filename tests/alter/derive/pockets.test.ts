@@ -1,4 +1,5 @@
-import { draftPatchPocket, draftSeamPocket, lengthen, refresh } from '@paperhinge/alter';
+import { lengthen } from '@paperhinge/alter/length';
+import { draftPatchPocket, draftSeamPocket, refresh } from '@paperhinge/alter/made';
 import {
   edgePath,
   type Pattern,

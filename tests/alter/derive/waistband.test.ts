@@ -1,4 +1,4 @@
-import { draftCuff, draftWaistband } from '@paperhinge/alter';
+import { draftCuff, draftWaistband } from '@paperhinge/alter/made';
 import {
   at,
   definePattern,

@@ -1,5 +1,6 @@
-import { closeDart, moveDart, spread } from '@paperhinge/alter';
-import type { Spread } from '@paperhinge/alter/operations';
+import { closeDart, moveDart } from '@paperhinge/alter/darts';
+import type { Spread } from '@paperhinge/alter/fullness';
+import { spread } from '@paperhinge/alter/fullness';
 import { type Pattern, PatternError } from '@paperhinge/geometry';
 import { outlinePath } from '@paperhinge/geometry/pattern';
 import { selfCrossings } from '@paperhinge/geometry/regions';

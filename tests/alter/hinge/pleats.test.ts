@@ -1,5 +1,7 @@
-import { follow, spread, unfold } from '@paperhinge/alter';
+import { follow } from '@paperhinge/alter';
+import { spread } from '@paperhinge/alter/fullness';
 import { cutApart } from '@paperhinge/alter/hinge';
+import { unfold } from '@paperhinge/alter/seams';
 import { at, edgePath, line, type Piece, type Pleat, pathLength, pathOf } from '@paperhinge/geometry';
 import { pathEnd, pathStart, pointAlong } from '@paperhinge/geometry/paths';
 import { pleatsOf } from '@paperhinge/geometry/pattern';

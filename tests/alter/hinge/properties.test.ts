@@ -1,5 +1,7 @@
-import { closeDart, moveDart, spread, unfold } from '@paperhinge/alter';
-import type { Spread } from '@paperhinge/alter/operations';
+import { closeDart, moveDart } from '@paperhinge/alter/darts';
+import type { Spread } from '@paperhinge/alter/fullness';
+import { spread } from '@paperhinge/alter/fullness';
+import { unfold } from '@paperhinge/alter/seams';
 import { edgePath, type Pattern, PatternError, type Piece } from '@paperhinge/geometry';
 import { pathEnd, pathStart, pointAlong, transformedPath } from '@paperhinge/geometry/paths';
 import { dartsOf, outlinePath } from '@paperhinge/geometry/pattern';

@@ -1,12 +1,8 @@
-import {
-  changedSeams,
-  draftBand,
-  lengthen,
-  recutNeckline,
-  refresh,
-  shorten,
-  spread,
-} from '@paperhinge/alter';
+import { changedSeams } from '@paperhinge/alter';
+import { recutNeckline } from '@paperhinge/alter/edges';
+import { spread } from '@paperhinge/alter/fullness';
+import { lengthen, shorten } from '@paperhinge/alter/length';
+import { draftBand, refresh } from '@paperhinge/alter/made';
 import {
   at,
   definePattern,

@@ -1,4 +1,4 @@
-import { addContourDart } from '@paperhinge/alter';
+import { addContourDart } from '@paperhinge/alter/darts';
 import { levelGirths, pieceNamed, validatePattern } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';

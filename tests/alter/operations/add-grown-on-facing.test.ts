@@ -1,5 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { addGrownOnFacing, draftBand, shapeHem, trueEdges } from '@paperhinge/alter';
+import { addGrownOnFacing, trueEdges } from '@paperhinge/alter/edges';
+import { shapeHem } from '@paperhinge/alter/length';
+import { draftBand } from '@paperhinge/alter/made';
 import {
   at,
   edgeNames,

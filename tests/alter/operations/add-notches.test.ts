@@ -1,4 +1,4 @@
-import { addNotches } from '@paperhinge/alter';
+import { addNotches } from '@paperhinge/alter/seams';
 import { edgePath, type Pattern, pathLength, pieceNamed, walkSeam } from '@paperhinge/geometry';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';

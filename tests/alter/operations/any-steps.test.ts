@@ -1,20 +1,9 @@
-import {
-  type Alteration,
-  closeDart,
-  draftBand,
-  draftBinding,
-  draftFacing,
-  draftStay,
-  draftStrip,
-  lengthen,
-  letOut,
-  recutNeckline,
-  setAllowance,
-  shorten,
-  takeIn,
-  trueEdges,
-  unfold,
-} from '@paperhinge/alter';
+import type { Alteration } from '@paperhinge/alter';
+import { closeDart } from '@paperhinge/alter/darts';
+import { letOut, recutNeckline, setAllowance, takeIn, trueEdges } from '@paperhinge/alter/edges';
+import { lengthen, shorten } from '@paperhinge/alter/length';
+import { draftBand, draftBinding, draftFacing, draftStay, draftStrip } from '@paperhinge/alter/made';
+import { unfold } from '@paperhinge/alter/seams';
 import { type Pattern, PatternError, validatePattern, walkSeams } from '@paperhinge/geometry';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';

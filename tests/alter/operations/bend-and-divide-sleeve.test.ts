@@ -1,4 +1,8 @@
-import { adjust, bendSleeve, divideSleeve, removePiece, setSeam, trueEdges } from '@paperhinge/alter';
+import { trueEdges } from '@paperhinge/alter/edges';
+import { adjust } from '@paperhinge/alter/fit';
+import { removePiece } from '@paperhinge/alter/made';
+import { setSeam } from '@paperhinge/alter/seams';
+import { bendSleeve, divideSleeve } from '@paperhinge/alter/sleeves';
 import {
   edgePath,
   type Pattern,

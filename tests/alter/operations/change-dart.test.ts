@@ -1,4 +1,4 @@
-import { changeDart } from '@paperhinge/alter';
+import { changeDart } from '@paperhinge/alter/darts';
 import { checkPattern, measurePattern, type Pattern, validatePattern, walkSeams } from '@paperhinge/geometry';
 import { dartsOf, pleatsOf } from '@paperhinge/geometry/pattern';
 import fc from 'fast-check';

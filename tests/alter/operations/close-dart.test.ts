@@ -1,4 +1,4 @@
-import { closeDart } from '@paperhinge/alter';
+import { closeDart } from '@paperhinge/alter/darts';
 import { at, edgeNames, edgePath, line, type Piece, pathOf, walkSeams } from '@paperhinge/geometry';
 import { pathEnd, pathStart, pointAlong } from '@paperhinge/geometry/paths';
 import { dartsOf } from '@paperhinge/geometry/pattern';

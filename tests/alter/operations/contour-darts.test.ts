@@ -1,12 +1,7 @@
-import {
-  addContourDart,
-  changeDart,
-  closeDart,
-  divide,
-  resizeDart,
-  shorten,
-  spread,
-} from '@paperhinge/alter';
+import { addContourDart, changeDart, closeDart, resizeDart } from '@paperhinge/alter/darts';
+import { spread } from '@paperhinge/alter/fullness';
+import { shorten } from '@paperhinge/alter/length';
+import { divide } from '@paperhinge/alter/seams';
 import {
   checkPattern,
   levelGirths,

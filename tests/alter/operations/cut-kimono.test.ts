@@ -1,4 +1,7 @@
-import { changeDart, cutKimono, cutRaglan, matchEdge, recutEdge, unfold } from '@paperhinge/alter';
+import { changeDart } from '@paperhinge/alter/darts';
+import { recutEdge } from '@paperhinge/alter/edges';
+import { matchEdge, unfold } from '@paperhinge/alter/seams';
+import { cutKimono, cutRaglan } from '@paperhinge/alter/sleeves';
 import {
   edgePath,
   type Pattern,

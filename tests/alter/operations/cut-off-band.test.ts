@@ -1,4 +1,5 @@
-import { cutOffBand, joinPieces } from '@paperhinge/alter';
+import { cutOffBand } from '@paperhinge/alter/length';
+import { joinPieces } from '@paperhinge/alter/seams';
 import { at, line, pathOf, pieceNamed, validatePattern, walkSeams } from '@paperhinge/geometry';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';

@@ -1,15 +1,8 @@
-import {
-  adjust,
-  changeCap,
-  closeDart,
-  cutRaglan,
-  divide,
-  joinPieces,
-  matchEdge,
-  openDart,
-  recutEdge,
-  unfold,
-} from '@paperhinge/alter';
+import { closeDart, openDart } from '@paperhinge/alter/darts';
+import { recutEdge } from '@paperhinge/alter/edges';
+import { adjust } from '@paperhinge/alter/fit';
+import { divide, joinPieces, matchEdge, unfold } from '@paperhinge/alter/seams';
+import { changeCap, cutRaglan } from '@paperhinge/alter/sleeves';
 import {
   edgeNames,
   edgePath,

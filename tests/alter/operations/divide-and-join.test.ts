@@ -1,4 +1,6 @@
-import { closeDart, divide, draftCasing, joinPieces, matchEdge, moveDart } from '@paperhinge/alter';
+import { closeDart, moveDart } from '@paperhinge/alter/darts';
+import { draftCasing } from '@paperhinge/alter/made';
+import { divide, joinPieces, matchEdge } from '@paperhinge/alter/seams';
 import {
   at,
   edgeNames,

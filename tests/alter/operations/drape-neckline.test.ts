@@ -1,4 +1,5 @@
-import { addGrownOnFacing, drapeNeckline, measured } from '@paperhinge/alter';
+import { measured } from '@paperhinge/alter';
+import { addGrownOnFacing, drapeNeckline } from '@paperhinge/alter/edges';
 import {
   at,
   edgePath,

@@ -1,12 +1,6 @@
-import {
-  addVent,
-  draftCircleSkirt,
-  draftFlounce,
-  draftGodet,
-  leaveSlit,
-  letOut,
-  refresh,
-} from '@paperhinge/alter';
+import { letOut } from '@paperhinge/alter/edges';
+import { addVent, draftCircleSkirt, draftFlounce, draftGodet, leaveSlit } from '@paperhinge/alter/fullness';
+import { refresh } from '@paperhinge/alter/made';
 import {
   checkPattern,
   edgeNamed,

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { levelHem } from '@paperhinge/alter';
+import { levelHem } from '@paperhinge/alter/length';
 import {
   at,
   edgePath,

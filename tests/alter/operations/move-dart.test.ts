@@ -1,4 +1,4 @@
-import { moveDart } from '@paperhinge/alter';
+import { moveDart } from '@paperhinge/alter/darts';
 import { at, type Dart, line, type Piece } from '@paperhinge/geometry';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { dartsOf, pathsOfPart } from '@paperhinge/geometry/pattern';

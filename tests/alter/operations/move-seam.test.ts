@@ -1,4 +1,4 @@
-import { foldToSeam, moveSeam, seamToFold } from '@paperhinge/alter';
+import { foldToSeam, moveSeam, seamToFold } from '@paperhinge/alter/seams';
 import { edgePath, pieceNamed, validatePattern, walkSeams } from '@paperhinge/geometry';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import fc from 'fast-check';

@@ -1,4 +1,4 @@
-import { recutNeckline } from '@paperhinge/alter';
+import { recutNeckline } from '@paperhinge/alter/edges';
 import { edgePath, pieceNamed, validatePattern } from '@paperhinge/geometry';
 import { pathEnd, pathStart, startTangent } from '@paperhinge/geometry/paths';
 import fc from 'fast-check';

@@ -1,4 +1,4 @@
-import { moveDartPoint, openDart, resizeDart } from '@paperhinge/alter';
+import { moveDartPoint, openDart, resizeDart } from '@paperhinge/alter/darts';
 import { at, line, type Piece, validatePattern } from '@paperhinge/geometry';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { dartsOf } from '@paperhinge/geometry/pattern';

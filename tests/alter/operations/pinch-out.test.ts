@@ -1,4 +1,4 @@
-import { closeDart, pinchOut } from '@paperhinge/alter';
+import { closeDart, pinchOut } from '@paperhinge/alter/darts';
 import { type Piece, validatePattern } from '@paperhinge/geometry';
 import { dartsOf } from '@paperhinge/geometry/pattern';
 import { distance } from '@paperhinge/geometry/plane';

@@ -1,4 +1,4 @@
-import { recutEdge } from '@paperhinge/alter';
+import { recutEdge } from '@paperhinge/alter/edges';
 import {
   at,
   edgePath,

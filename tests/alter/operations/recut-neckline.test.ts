@@ -1,4 +1,4 @@
-import { recutNeckline } from '@paperhinge/alter';
+import { recutNeckline } from '@paperhinge/alter/edges';
 import {
   at,
   definePattern,

@@ -1,4 +1,6 @@
-import { addButtonStand, cutKeyhole, matchEdge, recutArmhole, recutEdge, shapeHem } from '@paperhinge/alter';
+import { addButtonStand, cutKeyhole, recutArmhole, recutEdge } from '@paperhinge/alter/edges';
+import { shapeHem } from '@paperhinge/alter/length';
+import { matchEdge } from '@paperhinge/alter/seams';
 import {
   at,
   edgeNamed,

@@ -1,4 +1,6 @@
-import { draftBand, draftCollar, draftFacing, recutNeckline, refresh, unfold } from '@paperhinge/alter';
+import { recutNeckline } from '@paperhinge/alter/edges';
+import { draftBand, draftCollar, draftFacing, refresh } from '@paperhinge/alter/made';
+import { unfold } from '@paperhinge/alter/seams';
 import { edgePath, type Pattern, pathLength, pieceNamed, walkSeam } from '@paperhinge/geometry';
 import { readSheet, runSheet } from '@paperhinge/sheet';
 import fc from 'fast-check';

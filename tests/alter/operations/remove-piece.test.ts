@@ -1,4 +1,4 @@
-import { removePiece } from '@paperhinge/alter';
+import { removePiece } from '@paperhinge/alter/made';
 import { type Pattern, pieceNamed } from '@paperhinge/geometry';
 import { expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';

@@ -1,14 +1,7 @@
-import {
-  type Alteration,
-  draftBand,
-  draftFacing,
-  draftStay,
-  lengthen,
-  recutNeckline,
-  shorten,
-  takeIn,
-  trueEdges,
-} from '@paperhinge/alter';
+import type { Alteration } from '@paperhinge/alter';
+import { recutNeckline, takeIn, trueEdges } from '@paperhinge/alter/edges';
+import { lengthen, shorten } from '@paperhinge/alter/length';
+import { draftBand, draftFacing, draftStay } from '@paperhinge/alter/made';
 import {
   edgeNames,
   edgePath,

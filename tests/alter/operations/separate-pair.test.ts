@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { letOut, separatePair, unfold } from '@paperhinge/alter';
+import { letOut } from '@paperhinge/alter/edges';
+import { separatePair, unfold } from '@paperhinge/alter/seams';
 import {
   type Pattern,
   pieceNamed,

@@ -1,4 +1,4 @@
-import { setAllowance } from '@paperhinge/alter';
+import { setAllowance } from '@paperhinge/alter/edges';
 import { measurePattern, type Pattern } from '@paperhinge/geometry';
 import { edgeParts } from '@paperhinge/geometry/pattern';
 import { describe, expect, test } from 'vitest';

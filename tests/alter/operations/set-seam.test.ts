@@ -1,4 +1,4 @@
-import { setSeam } from '@paperhinge/alter';
+import { setSeam } from '@paperhinge/alter/seams';
 import { walkSeam } from '@paperhinge/geometry';
 import { expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';

@@ -1,4 +1,5 @@
-import { draftStrip, shorten } from '@paperhinge/alter';
+import { shorten } from '@paperhinge/alter/length';
+import { draftStrip } from '@paperhinge/alter/made';
 import {
   edgePath,
   type Pattern,

@@ -1,4 +1,4 @@
-import { closeDart, joinDarts, moveDart, shareDart } from '@paperhinge/alter';
+import { closeDart, joinDarts, moveDart, shareDart } from '@paperhinge/alter/darts';
 import { edgePath, type Piece, validatePattern } from '@paperhinge/geometry';
 import { pathEnd } from '@paperhinge/geometry/paths';
 import { dartsOf } from '@paperhinge/geometry/pattern';

@@ -1,4 +1,4 @@
-import { lengthen, shorten } from '@paperhinge/alter';
+import { lengthen, shorten } from '@paperhinge/alter/length';
 import {
   at,
   definePattern,

@@ -1,5 +1,5 @@
-import { slash, spread } from '@paperhinge/alter';
-import type { OneSlash } from '@paperhinge/alter/operations';
+import type { OneSlash } from '@paperhinge/alter/fullness';
+import { slash, spread } from '@paperhinge/alter/fullness';
 import { at, edgePath, line, type Piece, validatePattern } from '@paperhinge/geometry';
 import { pathEnd } from '@paperhinge/geometry/paths';
 import fc from 'fast-check';

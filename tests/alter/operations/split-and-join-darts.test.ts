@@ -1,4 +1,4 @@
-import { joinDarts, moveDart } from '@paperhinge/alter';
+import { joinDarts, moveDart } from '@paperhinge/alter/darts';
 import { at, line, type Piece, validatePattern } from '@paperhinge/geometry';
 import { dartsOf } from '@paperhinge/geometry/pattern';
 import { distance } from '@paperhinge/geometry/plane';

@@ -1,4 +1,4 @@
-import { spread } from '@paperhinge/alter';
+import { spread } from '@paperhinge/alter/fullness';
 import { type Pattern, pathLength, pieceNamed, validatePattern, walkSeams } from '@paperhinge/geometry';
 import { pleatsOf } from '@paperhinge/geometry/pattern';
 import fc from 'fast-check';

@@ -1,5 +1,5 @@
-import { spread } from '@paperhinge/alter';
-import type { Spread } from '@paperhinge/alter/operations';
+import type { Spread } from '@paperhinge/alter/fullness';
+import { spread } from '@paperhinge/alter/fullness';
 import { at, edgePath, line, type Piece, pathOf } from '@paperhinge/geometry';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { describe, expect, test } from 'vitest';

@@ -1,4 +1,4 @@
-import { letOut, takeIn } from '@paperhinge/alter';
+import { letOut, takeIn } from '@paperhinge/alter/edges';
 import {
   at,
   definePattern,

@@ -1,4 +1,4 @@
-import { trueDart } from '@paperhinge/alter';
+import { trueDart } from '@paperhinge/alter/darts';
 import { at, type Piece, pathOf, validatePattern } from '@paperhinge/geometry';
 import { dartsOf } from '@paperhinge/geometry/pattern';
 import { expect, test } from 'vitest';

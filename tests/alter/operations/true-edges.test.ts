@@ -1,4 +1,7 @@
-import { closeDart, shorten, spread, trueEdges } from '@paperhinge/alter';
+import { closeDart } from '@paperhinge/alter/darts';
+import { trueEdges } from '@paperhinge/alter/edges';
+import { spread } from '@paperhinge/alter/fullness';
+import { shorten } from '@paperhinge/alter/length';
 import {
   at,
   checkPattern,

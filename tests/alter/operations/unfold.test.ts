@@ -1,4 +1,6 @@
-import { closeDart, draftCircleSkirt, unfold } from '@paperhinge/alter';
+import { closeDart } from '@paperhinge/alter/darts';
+import { draftCircleSkirt } from '@paperhinge/alter/fullness';
+import { unfold } from '@paperhinge/alter/seams';
 import {
   at,
   type EdgeRun,

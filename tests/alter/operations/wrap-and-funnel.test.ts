@@ -1,4 +1,4 @@
-import { raiseNeckline, wrapOver } from '@paperhinge/alter';
+import { raiseNeckline, wrapOver } from '@paperhinge/alter/edges';
 import { at, edgeNamed, edgePath, pieceNamed, validatePattern, walkSeams } from '@paperhinge/geometry';
 import { endTangent, pathEnd, pathStart, startTangent } from '@paperhinge/geometry/paths';
 import { distance } from '@paperhinge/geometry/plane';

@@ -1,6 +1,6 @@
 import { orderOfWork } from '@paperhinge/alter';
 import type { Edge, Fastening, Pattern } from '@paperhinge/geometry';
-import { catalogueOf, english, wordsOf } from '@paperhinge/sheet';
+import { catalogueOf, english, wordsOf } from '@paperhinge/sheet/words';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
 

@@ -1,6 +1,7 @@
 // Garments the order was not built on, drawn by figures in demos/drafts; orders are common practice, no source.
 import { readFileSync } from 'node:fs';
-import { orderOfWork, unfold } from '@paperhinge/alter';
+import { orderOfWork } from '@paperhinge/alter';
+import { unfold } from '@paperhinge/alter/seams';
 import { checkPattern, type Pattern, readPattern } from '@paperhinge/geometry';
 import { expect, test } from 'vitest';
 import { sentence } from '../../support/told.js';

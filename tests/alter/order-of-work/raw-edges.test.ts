@@ -1,6 +1,6 @@
 import { orderOfWork } from '@paperhinge/alter';
 import type { Pattern } from '@paperhinge/geometry';
-import { catalogueOf, english, wordsOf } from '@paperhinge/sheet';
+import { catalogueOf, english, wordsOf } from '@paperhinge/sheet/words';
 import { describe, expect, test } from 'vitest';
 import { finishedTrial } from '../../support/finished-trial.js';
 

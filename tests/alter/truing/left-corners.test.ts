@@ -1,4 +1,6 @@
-import { type AnyVerb, perform, trueEdges, unfold, verbs } from '@paperhinge/alter';
+import { type AnyVerb, perform, verbs } from '@paperhinge/alter';
+import { trueEdges } from '@paperhinge/alter/edges';
+import { unfold } from '@paperhinge/alter/seams';
 import {
   at,
   checkPattern,

@@ -1,5 +1,6 @@
-import { spread, trueEdges } from '@paperhinge/alter';
-import type { Spread } from '@paperhinge/alter/operations';
+import { trueEdges } from '@paperhinge/alter/edges';
+import type { Spread } from '@paperhinge/alter/fullness';
+import { spread } from '@paperhinge/alter/fullness';
 import {
   at,
   definePattern,

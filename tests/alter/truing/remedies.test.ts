@@ -1,5 +1,8 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { closeDart, shorten, spread, takeIn, trueEdges } from '@paperhinge/alter';
+import { closeDart } from '@paperhinge/alter/darts';
+import { takeIn, trueEdges } from '@paperhinge/alter/edges';
+import { spread } from '@paperhinge/alter/fullness';
+import { shorten } from '@paperhinge/alter/length';
 import {
   checkPattern,
   type EdgeRef,

@@ -1,4 +1,6 @@
-import { type AnyVerb, closeDart, perform, shorten, verbs } from '@paperhinge/alter';
+import { type AnyVerb, perform, verbs } from '@paperhinge/alter';
+import { closeDart } from '@paperhinge/alter/darts';
+import { shorten } from '@paperhinge/alter/length';
 import type { Field } from '@paperhinge/alter/verb';
 import { type Pattern, PatternError } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';

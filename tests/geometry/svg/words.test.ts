@@ -1,7 +1,6 @@
 import { PatternError } from '@paperhinge/geometry';
 import type { PatternTellings, SvgTellings } from '@paperhinge/geometry/sayings';
-import { english, wordsOf } from '@paperhinge/sheet';
-import { catalogueOf } from '@paperhinge/sheet/words';
+import { catalogueOf, english, wordsOf } from '@paperhinge/sheet/words';
 import { expect, test } from 'vitest';
 
 const german = await catalogueOf('de');

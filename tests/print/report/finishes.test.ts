@@ -1,6 +1,6 @@
 import { orderOfWork } from '@paperhinge/alter';
 import { measurePattern } from '@paperhinge/geometry';
-import { english, wordsOf } from '@paperhinge/sheet';
+import { english, wordsOf } from '@paperhinge/sheet/words';
 import { expect, test } from 'vitest';
 import { writtenReport } from '../../../packages/print/src/report/written.js';
 import { finishedTrial } from '../../support/finished-trial.js';

@@ -1,4 +1,5 @@
-import { catalogueOf, sheetOfRecord, wordsOf } from '@paperhinge/sheet';
+import { sheetOfRecord } from '@paperhinge/sheet';
+import { catalogueOf, wordsOf } from '@paperhinge/sheet/words';
 import { clothsOf } from './cloths.js';
 import { heldOf } from './handles.js';
 import { measured } from './measured.js';

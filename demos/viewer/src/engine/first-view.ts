@@ -1,5 +1,5 @@
 import { type AnyVerb, verbs } from '@paperhinge/alter';
-import { english } from '@paperhinge/sheet';
+import { english } from '@paperhinge/sheet/words';
 import { firstVisit, undoneStep } from '../job/lessons.js';
 import type { Declared, FirstView } from './view.js';
 import { work } from './work.js';

@@ -22,7 +22,7 @@ import { dartsOf, outlinePath, pleatsOf } from '@paperhinge/geometry/pattern';
 import { add, angleBetween, leftOf, scale } from '@paperhinge/geometry/plane';
 import { containsPoint, signedArea } from '@paperhinge/geometry/regions';
 import { toPathData } from '@paperhinge/geometry/svg';
-import type { Words } from '@paperhinge/sheet';
+import type { Words } from '@paperhinge/sheet/words';
 import type { Box, Part, PieceView } from './view.js';
 import { engineWords } from './words.js';
 

@@ -1,5 +1,6 @@
 import { PatternError } from '@paperhinge/geometry';
-import { faultsIn, readSheet, type Sheet } from '@paperhinge/sheet';
+import { readSheet, type Sheet } from '@paperhinge/sheet';
+import { faultsIn } from '@paperhinge/sheet/words';
 import { isSeq, parseDocument } from 'yaml';
 
 /** A step that stands for one that cannot be read yet; it is not done. */

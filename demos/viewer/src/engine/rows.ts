@@ -1,7 +1,8 @@
 import { girthsBesideBody } from '@paperhinge/alter';
 import { edgeNames, levelGirths, type Pattern, type ToldFinding } from '@paperhinge/geometry';
 import { dartsOf } from '@paperhinge/geometry/pattern';
-import type { Sheet, Words } from '@paperhinge/sheet';
+import type { Sheet } from '@paperhinge/sheet';
+import type { Words } from '@paperhinge/sheet/words';
 import type { Seams } from './verdict.js';
 import type { Names, Row } from './view.js';
 

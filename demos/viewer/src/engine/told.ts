@@ -1,5 +1,5 @@
 import { PatternError } from '@paperhinge/geometry';
-import { faultsIn, type Words } from '@paperhinge/sheet';
+import { faultsIn, type Words } from '@paperhinge/sheet/words';
 import type { Fault } from './view.js';
 import { engineWords } from './words.js';
 

@@ -1,5 +1,6 @@
 import { readPattern } from '@paperhinge/geometry';
-import { namingSheet, type Words } from '@paperhinge/sheet';
+import { namingSheet } from '@paperhinge/sheet';
+import type { Words } from '@paperhinge/sheet/words';
 import type { DrawingGiven, Made } from './questions.js';
 
 /** mm: ends of strokes that lie no farther apart are one, as the command takes them unless told otherwise. */

@@ -1,5 +1,6 @@
 import { readShapes } from '@paperhinge/geometry';
-import { patternOfSheet, readSheet, type Words } from '@paperhinge/sheet';
+import { patternOfSheet, readSheet } from '@paperhinge/sheet';
+import type { Words } from '@paperhinge/sheet/words';
 import type { Tried, TryOut } from './questions.js';
 import { told } from './told.js';
 

@@ -1,6 +1,6 @@
 import type { measurePattern, ToldFinding } from '@paperhinge/geometry';
 import type { HemSweep } from '@paperhinge/geometry/measure';
-import type { Words } from '@paperhinge/sheet';
+import type { Words } from '@paperhinge/sheet/words';
 import type { Verdict } from './view.js';
 import { engineWords } from './words.js';
 

@@ -2,7 +2,7 @@ import { edgePath, type Pattern, type Point, pieceNamed, walkSeam } from '@paper
 import { type SeamSide, sidesOfSeam } from '@paperhinge/geometry/measure';
 import { pointAlong, tangentAlong } from '@paperhinge/geometry/paths';
 import { scale } from '@paperhinge/geometry/plane';
-import type { Words } from '@paperhinge/sheet';
+import type { Words } from '@paperhinge/sheet/words';
 import type { Station, Walk } from './pictures.js';
 
 /** mm: a stitch. */

@@ -9,9 +9,7 @@ import {
 import { girthsAtLevels, hemSweep } from '@paperhinge/geometry/measure';
 import {
   applyStep,
-  type Catalogue,
   concludeRun,
-  faultsIn,
   laidOver,
   patternOfSheet,
   type Run,
@@ -21,9 +19,8 @@ import {
   type Step,
   type StepDone,
   stateOf,
-  type Words,
-  wordsOf,
 } from '@paperhinge/sheet';
+import { type Catalogue, faultsIn, type Words, wordsOf } from '@paperhinge/sheet/words';
 import { pieceView } from './piece-view.js';
 import type { Ask } from './questions.js';
 import { readableSheet } from './readable-sheet.js';

@@ -1,4 +1,4 @@
-import { type VerbWords, verbWordsOf } from '@paperhinge/sheet';
+import { type VerbWords, verbWordsOf } from '@paperhinge/sheet/words';
 import { createEffect, createSignal } from 'solid-js';
 import type { Language } from '../words.js';
 import { remembered } from './remembered.js';

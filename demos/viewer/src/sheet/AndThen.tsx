@@ -1,4 +1,4 @@
-import type { VerbWords } from '@paperhinge/sheet';
+import type { VerbWords } from '@paperhinge/sheet/words';
 import { createSignal, For, Show } from 'solid-js';
 import type { Declared } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';

@@ -1,5 +1,5 @@
 import { type Field, inSheet } from '@paperhinge/alter/verb';
-import type { VerbWords } from '@paperhinge/sheet';
+import type { VerbWords } from '@paperhinge/sheet/words';
 import type { Declared } from '../engine/view.js';
 
 /** A sentence of a verb, part by part: words, and fields by their names in the library. */

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { closeDart, perform } from '@paperhinge/alter';
+import { perform } from '@paperhinge/alter';
+import { closeDart } from '@paperhinge/alter/darts';
 import {
   edgePath,
   levelGirths,

@@ -1,6 +1,6 @@
 // Every adjustment with a named amount on three garments that it was not built on, held against what trade-notes §9 says
 // of it: where the garment changes, by how much, and what stays as long as it was.
-import { adjust } from '@paperhinge/alter';
+import { adjust } from '@paperhinge/alter/fit';
 import {
   edgePath,
   levelGirths,

@@ -1,6 +1,6 @@
 // The fields that verbs are declared with, ours and a maker's own. Every name is listed; nothing is exported by star.
 
-export type { Field, FieldKind, Fields, FieldsOf, Filled, Giving } from './field.js';
+export type { Field, FieldKind, Fields, FieldsOf, Filled, Giving } from '../verb/field.js';
 export {
   angle,
   choice,
@@ -32,4 +32,4 @@ export {
   size,
   usually,
   yesOrNo,
-} from './fields.js';
+} from '../verb/fields.js';

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { verbs } from '@paperhinge/alter';
 import { describe, expect, test } from 'vitest';
 
 const packages = ['geometry', 'alter', 'print', 'sheet'] as const;
@@ -11,7 +12,7 @@ interface Door {
 }
 
 function doorsOf(short: string): readonly Door[] {
-  const folder = new URL(`../../packages/${short}/`, import.meta.url);
+  const folder = new URL(`../packages/${short}/`, import.meta.url);
   const { exports } = JSON.parse(readFileSync(new URL('package.json', folder), 'utf8')) as {
     readonly exports: Readonly<Record<string, { readonly default: string } | string>>;
   };
@@ -40,8 +41,13 @@ const named = (item: string): string =>
     .split(' as ')
     .at(-1)!;
 
-describe('the surface of geometry', () => {
-  const doors = doorsOf('geometry');
+describe.each([
+  { short: 'geometry', most: 90 },
+  { short: 'alter', most: 60 },
+  { short: 'print', most: 25 },
+  { short: 'sheet', most: 60 },
+] as const)('the surface of $short', ({ short, most }) => {
+  const doors = doorsOf(short);
 
   test('has doors that lead somewhere, each name listed', async () => {
     for (const { file, names } of doors) {
@@ -51,8 +57,8 @@ describe('the surface of geometry', () => {
     }
   });
 
-  test('has at most 90 names at its root', () => {
-    expect(doors.find(({ door }) => door === 'geometry')!.names.length).toBeLessThanOrEqual(90);
+  test(`has at most ${most} names at its root`, () => {
+    expect(doors.find(({ door }) => door === short)!.names.length).toBeLessThanOrEqual(most);
   });
 
   test('has every name at one door', () => {
@@ -60,6 +66,37 @@ describe('the surface of geometry', () => {
     expect(all.filter(([name], i) => all.findIndex(([n]) => n === name) !== i)).toEqual([]);
   });
 });
+
+test('every verb is a function at the door of its family, beside what it is given', async () => {
+  const families = ['darts', 'fullness', 'length', 'edges', 'seams', 'sleeves', 'made', 'fit'];
+  const listed = doorsOf('alter').filter(({ door }) => families.some(family => door === `alter/${family}`));
+  expect(listed).toHaveLength(families.length);
+  const functions = Object.assign(
+    {},
+    ...(await Promise.all(listed.map(({ file }) => import(file.pathname)))),
+  );
+  const missing = verbs
+    .map(({ verb }) => functionOf(verb))
+    .filter(name => typeof functions[name] !== 'function');
+  expect(missing).toEqual([]);
+  const types = new Set(listed.flatMap(({ names }) => names.map(([name]) => name)));
+  const given = verbs.map(({ verb }) => GIVEN_ALIKE[verb] ?? capital(functionOf(verb)));
+  expect(given.filter(name => !types.has(name))).toEqual([]);
+});
+
+/** Verbs that take what another takes. */
+const GIVEN_ALIKE: Readonly<Record<string, string>> = {
+  lengthen: 'Shorten',
+  'let out': 'TakeIn',
+  'draft cuff': 'DraftWaistband',
+  'draft binding': 'DraftStrip',
+};
+
+/** The function of a verb: `close dart` is `closeDart`; `true` cannot be a function's name. */
+const functionOf = (verb: string): string =>
+  verb === 'true' ? 'trueEdges' : verb.replace(/[ -](\w)/g, (_, letter: string) => letter.toUpperCase());
+
+const capital = (name: string): string => name[0]!.toUpperCase() + name.slice(1);
 
 test('no name is public in two packages with two meanings', () => {
   const all = packages.flatMap(short =>

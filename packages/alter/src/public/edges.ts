@@ -1,0 +1,32 @@
+// Edges redrawn: necklines, armholes, sides and fronts, and the allowance along them. Every name is listed; nothing is exported by star.
+
+export type { AddButtonStand } from '../operations/add-button-stand.js';
+export { addButtonStand } from '../operations/add-button-stand.js';
+export type { AddFlyExtension } from '../operations/add-fly-extension.js';
+export { addFlyExtension } from '../operations/add-fly-extension.js';
+export type { AddGrownOnFacing } from '../operations/add-grown-on-facing.js';
+export { addGrownOnFacing } from '../operations/add-grown-on-facing.js';
+export type { CutKeyhole } from '../operations/cut-keyhole.js';
+export { cutKeyhole } from '../operations/cut-keyhole.js';
+export type { CutLapel } from '../operations/cut-lapel.js';
+export { cutLapel } from '../operations/cut-lapel.js';
+export type { DraftShawlCollar } from '../operations/draft-shawl-collar.js';
+export { draftShawlCollar } from '../operations/draft-shawl-collar.js';
+export type { DrapeNeckline } from '../operations/drape-neckline.js';
+export { drapeNeckline } from '../operations/drape-neckline.js';
+export type { RaiseNeckline } from '../operations/raise-neckline.js';
+export { raiseNeckline } from '../operations/raise-neckline.js';
+export type { RecutArmhole } from '../operations/recut-armhole.js';
+export { recutArmhole } from '../operations/recut-armhole.js';
+export type { RecutEdge } from '../operations/recut-edge.js';
+export { recutEdge } from '../operations/recut-edge.js';
+export type { RecutNeckline } from '../operations/recut-neckline.js';
+export { recutNeckline } from '../operations/recut-neckline.js';
+export type { SetAllowance } from '../operations/set-allowance.js';
+export { setAllowance } from '../operations/set-allowance.js';
+export type { TakeIn } from '../operations/take-in.js';
+export { letOut, takeIn } from '../operations/take-in.js';
+export type { TrueEdges } from '../operations/true-edges.js';
+export { trueEdges } from '../operations/true-edges.js';
+export type { WrapOver } from '../operations/wrap-over.js';
+export { wrapOver } from '../operations/wrap-over.js';
