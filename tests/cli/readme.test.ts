@@ -11,14 +11,23 @@ const readme = readFileSync(new URL('README.md', root), 'utf8');
 const blocks = (language: string): readonly string[] =>
   [...readme.matchAll(new RegExp(`\`\`\`${language}\n([\\s\\S]*?)\`\`\``, 'g'))].map(m => m[1]!);
 
+/** Where a door of a package leads once it is built. */
+function builtDoor(name: string, door: string): string {
+  const folder = new URL(`packages/${name}/`, root);
+  const { exports } = JSON.parse(readFileSync(new URL('package.json', folder), 'utf8')) as {
+    readonly exports: Readonly<Record<string, { readonly default: string }>>;
+  };
+  return new URL(exports[door]!.default, folder).href;
+}
+
 test('the library example of the README runs as it stands and sews', () => {
   const [example] = blocks('ts');
   const folder = mkdtempSync(join(tmpdir(), 'readme-'));
   try {
     const file = join(folder, 'example.mjs');
     const built = example!.replace(
-      /'@paperhinge\/(\w+)'/g,
-      (_, name) => `'${new URL(`packages/${name}/dist/index.js`, root).href}'`,
+      /'@paperhinge\/(\w+)(\/\w+)?'/g,
+      (_, name: string, door = '') => `'${builtDoor(name, `.${door}`)}'`,
     );
     writeFileSync(file, built);
     const said = execFileSync('node', [file], { cwd: fileURLToPath(root), encoding: 'utf8' });
