@@ -1,4 +1,4 @@
-import { type Board, liesFree } from './board.js';
+import { type Board, firstFree, liesFree } from './board.js';
 import type { Candidate } from './candidates.js';
 import { ownerOf, type PageField, stepX, stepY } from './field.js';
 import { cell, type ShapeCells } from './shape-cells.js';
@@ -21,15 +21,26 @@ const placesLookedAt = 60;
  * leaves a sliver of the shape alone on a page while there is one that does not. None where the sheet is full.
  */
 export function bestSpot(sheet: Sheet, candidates: readonly Candidate[], plan: SheetPlan): Spot | undefined {
-  const spots = candidates.flatMap(c =>
-    c.cells.area > sheet.free ? [] : plan.shortest ? highestSpots(sheet, c) : pageSpots(sheet, c, plan.field),
-  );
+  const spots: Spot[] = [];
+  for (const c of candidates)
+    if (c.cells.area <= sheet.free)
+      for (const spot of plan.shortest ? highestSpots(sheet, c) : pageSpots(sheet, c, plan.field))
+        spots.push(spot);
+  const cheapest = cheapestOf(spots);
+  if (!cheapest || leavesNoSliver(cheapest, plan.field)) return cheapest;
   spots.sort((a, b) => a.cost - b.cost);
   return (
-    spots.slice(0, placesLookedAt).find(s => leavesNoSliver(s, plan.field)) ??
+    spots.slice(1, placesLookedAt).find(s => leavesNoSliver(s, plan.field)) ??
     spots.slice(placesLookedAt).find((s, i) => i % 4 === 0 && leavesNoSliver(s, plan.field)) ??
-    spots[0]
+    cheapest
   );
+}
+
+/** The first of the cheapest: most often it will do, and thousands need not be sorted. */
+function cheapestOf(spots: readonly Spot[]): Spot | undefined {
+  let best = spots[0];
+  for (const spot of spots) if (spot.cost < best!.cost) best = spot;
+  return best;
 }
 
 const leavesNoSliver = ({ candidate, column, row }: Spot, field: PageField): boolean =>
@@ -41,18 +52,18 @@ const leavesNoSliver = ({ candidate, column, row }: Spot, field: PageField): boo
 /** A new page outweighs any number of joins crossed; a new sheet counts less than a join. */
 export const costs = { page: 1000, join: 20, sheet: 10 } as const;
 
-function pageSpots(sheet: Sheet, candidate: Candidate, field: PageField): readonly Spot[] {
+function* pageSpots(sheet: Sheet, candidate: Candidate, field: PageField): Generator<Spot> {
   const { cells } = candidate;
-  return columnsToTry(sheet.board, cells, field).flatMap(column =>
-    rowsToTry(sheet, cells, column, field).map(row => {
+  for (const column of columnsToTry(sheet.board, cells, field))
+    for (const row of rowsToTry(sheet, cells, column, field)) {
       const pages = touchedPages(cells, column, row, sheet);
-      const fresh = pages.filter(p => !sheet.used[p]).length;
+      let fresh = 0;
+      for (const page of pages) if (!sheet.used[page]) fresh++;
       // Where it lies counts least.
       const nearness = (row + column / 3) / 50;
       const cost = fresh * costs.page + pages.length * costs.join + nearness + candidate.cost;
-      return { candidate, column, row, cost };
-    }),
-  );
+      yield { candidate, column, row, cost };
+    }
 }
 
 /** In every column the highest free place; what counts is how far down the shape reaches there. */
@@ -62,7 +73,7 @@ function highestSpots(sheet: Sheet, candidate: Candidate): readonly Spot[] {
   const spots: Spot[] = [];
   const last = candidate.atLeft ? 0 : board.columns - cells.columns;
   for (let column = 0; column <= last; column++) {
-    const row = firstFree(board, cells, column, startRow(sheet));
+    const row = firstFree(board, cells, column, startRow(sheet), board.rows);
     if (row === undefined) continue;
     spots.push({ candidate, column, row, cost: row + cells.rows.length + column / 1000 });
   }
@@ -72,12 +83,6 @@ function highestSpots(sheet: Sheet, candidate: Candidate): readonly Spot[] {
 /** Rows further up than this above the lowest are not searched any more, so that no sheet takes longer the longer it is. */
 const searchedRows = 500;
 const startRow = ({ lowest }: Sheet): number => Math.max(lowest - searchedRows, 0);
-
-function firstFree(board: Board, cells: ShapeCells, column: number, from: number): number | undefined {
-  const last = board.rows - cells.rows.length;
-  for (let row = from; row <= last; row++) if (liesFree(board, cells, column, row)) return row;
-  return undefined;
-}
 
 /** Columns worth trying: every sixth cell, and those that align a side with the edge of a page, or stand well clear of it. */
 function columnsToTry(board: Board, cells: ShapeCells, field: PageField): readonly number[] {
@@ -106,7 +111,7 @@ function rowsToTry(sheet: Sheet, cells: ShapeCells, column: number, field: PageF
   const last = board.rows - cells.rows.length;
   let from = startRow(sheet);
   while (from <= last && rows.length < enoughRows) {
-    const row = firstFree(board, cells, column, from);
+    const row = firstFree(board, cells, column, from, last);
     if (row === undefined) break;
     rows.push(row);
     if (row + clear <= last && liesFree(board, cells, column, row + clear)) rows.push(row + clear);

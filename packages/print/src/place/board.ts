@@ -17,18 +17,54 @@ export const emptyBoard = (columns: number, rows: number): Board => ({
 });
 
 /** Whether a shape lies free with its first cell at (column, row). */
-export function liesFree(board: Board, shape: ShapeCells, column: number, row: number): boolean {
-  if (column < 0 || row < 0 || column + shape.columns > board.columns || row + shape.rows.length > board.rows)
-    return false;
-  const { sums } = board,
-    { probes } = shape;
-  const width = board.columns + 1,
-    first = row * width + column;
-  for (let i = 0; i < probes.length; i += 3) {
-    const line = first + probes[i]! * width;
-    if (sums[line + probes[i + 2]!] !== sums[line + probes[i + 1]!]) return false;
+export const liesFree = (board: Board, shape: ShapeCells, column: number, row: number): boolean =>
+  firstFree(board, shape, column, row, row) === row;
+
+/**
+ * The first row from `from` to `to` at which a shape lies free in a column. Rows that cannot be free are passed over: a
+ * taken cell keeps a shape off for as many rows as it reaches above the cell that met it.
+ */
+export function firstFree(
+  board: Board,
+  shape: ShapeCells,
+  column: number,
+  from: number,
+  to: number,
+): number | undefined {
+  if (column < 0 || from < 0 || column + shape.columns > board.columns) return undefined;
+  const last = Math.min(to, board.rows - shape.rows.length);
+  for (let row = from; row <= last; ) {
+    const blocked = rowsBlocked(board, shape, column, row);
+    if (blocked === 0) return row;
+    row += blocked;
   }
-  return true;
+  return undefined;
+}
+
+/** Rows by which a shape must go down at least from where it does not lie free; 0 where it does. */
+function rowsBlocked(
+  { columns, sums, taken }: Board,
+  shape: ShapeCells,
+  column: number,
+  row: number,
+): number {
+  const { probes, tops } = shape;
+  const first = row * (columns + 1) + column;
+  for (let i = 0; i < probes.length; i += 3) {
+    const r = probes[i]!,
+      from = probes[i + 1]!,
+      to = probes[i + 2]!;
+    const line = first + r * (columns + 1);
+    if (sums[line + to] === sums[line + from]) continue;
+    const cells = (row + r) * columns + column;
+    let most = 1;
+    for (let c = from; c < to; c++) {
+      const top = tops[c]!;
+      if (top >= 0 && r - top >= most && taken[cells + c]) most = r - top + 1;
+    }
+    return most;
+  }
+  return 0;
 }
 
 /** Takes the cells of a shape and `gap` cells round them. Changes the board. */

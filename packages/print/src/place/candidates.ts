@@ -1,4 +1,5 @@
 import type { Point } from '@paperhinge/geometry';
+import { oncePer } from '@paperhinge/geometry/internal';
 import { boxOf, type Polygon } from '../plane/polygon.js';
 import type { Shape } from './arrangement.js';
 import { type ShapeCells, shapeCells } from './shape-cells.js';
@@ -20,11 +21,27 @@ export interface Candidate {
 
 /** The ways in which a shape may lie, the least turned first; one that looks the same when turned is not given twice. */
 export function candidatesOf(shape: Shape, turning: Turning | 'sides'): readonly Candidate[] {
-  const turns = turnsFor(shape.polygons, shape.atLeft ? 'none' : turning);
-  const all = turns.map(turn => candidate(shape, turn));
-  const looks = all.map(c => `${c.cells.columns}:${c.cells.rows}`);
-  return all.filter((_, i) => looks.indexOf(looks[i]!) === i);
+  const { lists, turned } = knownOf(shape);
+  const allowed = shape.atLeft ? 'none' : turning;
+  const known = lists.get(allowed);
+  if (known) return known;
+  const all = turnsFor(shape.polygons, allowed).map(turn => {
+    const key = `${turn.x} ${turn.y}`;
+    const before = turned.get(key) ?? candidate(shape, turn);
+    turned.set(key, before);
+    return before;
+  });
+  const looks = all.map(c => `${c.cells.columns}:${c.cells.probes}`);
+  const list = all.filter((_, i) => looks.indexOf(looks[i]!) === i);
+  lists.set(allowed, list);
+  return list;
 }
+
+/** A shape is laid out on fields upright and on their sides, turned less and more: its cells are worked out once. */
+const knownOf = oncePer((_shape: Shape) => ({
+  lists: new Map<Turning | 'sides', readonly Candidate[]>(),
+  turned: new Map<string, Candidate>(),
+}));
 
 /** mm: keeps the cutting line's own width on the page. */
 const inset = 0.5;

@@ -92,8 +92,10 @@ export function touchedPages(
   cells: ShapeCells,
   column: number,
   row: number,
-  { columnOf, columnEnd, rowOf, pageColumns }: Sheet,
+  sheet: Sheet,
 ): readonly number[] {
+  if (cells.runs) return pagesOfRuns(cells.runs, column, row, sheet);
+  const { columnOf, columnEnd, rowOf, pageColumns } = sheet;
   const most = columnOf[column + cells.columns - 1]! - columnOf[column]! + 1;
   const pages: number[] = [];
   let band = -1,
@@ -119,6 +121,28 @@ export function touchedPages(
         start = columnEnd[owner]!;
       }
     }
+  }
+  return pages;
+}
+
+/** The same where each row is one run that meets the next: in a row of pages they are all from the first to the last. */
+function pagesOfRuns(
+  runs: Int32Array,
+  column: number,
+  row: number,
+  { columnOf, rowOf, pageColumns }: Sheet,
+): readonly number[] {
+  const pages: number[] = [];
+  for (let i = 0, r = row; i < runs.length; ) {
+    const band = rowOf[r]!;
+    let from = runs[i]!,
+      to = runs[i + 1]!;
+    for (; i < runs.length && rowOf[r] === band; i += 2, r++) {
+      if (runs[i]! < from) from = runs[i]!;
+      if (runs[i + 1]! > to) to = runs[i + 1]!;
+    }
+    for (let page = columnOf[column + from]!; page <= columnOf[column + to - 1]!; page++)
+      pages.push(band * pageColumns + page);
   }
   return pages;
 }
