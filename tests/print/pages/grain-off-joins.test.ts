@@ -1,6 +1,6 @@
 import { at, line, type Pattern, type Piece, pathOf } from '@paperhinge/geometry';
 import { printPattern } from '@paperhinge/print';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { patternOf, rectangle } from '../simple-pieces.js';
 import { gluedStrips, grainsOnJoins } from './grains-on-joins.js';
 
@@ -47,4 +47,26 @@ test('one that lies clear stays where it was drawn', async () => {
   const result = await printed(patternOf(withGrainAt(60, 120, 250)));
   const [[x]] = shafts(result.sheetSvg()) as [[number]];
   expect(x - result.pages.pieces[0]!.matrix[4]).toBeCloseTo(60, 3);
+});
+
+describe('a piece too narrow to move its grain line off a join lies elsewhere', () => {
+  const strap = (width: number): Piece => ({
+    ...rectangle('strap', width, 250),
+    lines: [{ kind: 'grain', name: 'grain', path: pathOf(line(at(width / 2, 50), at(width / 2, 200))) }],
+  });
+  // Beside a panel of this width there is room on its page, but where the next page is glued on.
+  const garment = (width: number) =>
+    patternOf(rectangle('panel', 188 - 7 - width, 270), rectangle('other panel', 185, 275), strap(width));
+
+  test.each(['fewest-pages', 'reading-order', 'own-pages'] as const)('laid as %s', async arrangement => {
+    for (const width of [9, 13, 16, 19]) {
+      const result = await printPattern(garment(width), {
+        paper: 'a4',
+        turning: 'none',
+        orientation: 'portrait',
+        arrangement,
+      });
+      expect(grainsOnJoins(result, 3), `strap of ${width} mm`).toBe(0);
+    }
+  });
 });

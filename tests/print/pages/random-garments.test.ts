@@ -8,6 +8,8 @@ import { randomGarment } from './random-garments.js';
 const garments = Number(process.env.PAPERHINGE_GARMENTS ?? 5);
 const first = Number(process.env.PAPERHINGE_FIRST ?? 0);
 const names = Object.keys(papers);
+/** A strap of it, 19 mm wide, once lay where two pages are glued: no room to move its grain line. */
+const found = process.env.PAPERHINGE_GARMENTS ? [] : [651];
 /** mm on either side of a strip that takes glue in which no grain line runs along it. */
 const grainOff = 3;
 
@@ -17,7 +19,7 @@ const laid = (seed: number): Partial<PrintOptions> => {
 };
 
 describe('garments of 1 to 40 random pieces, equal and unequal', () => {
-  const seeds = Array.from({ length: garments }, (_, i) => first + i);
+  const seeds = [...Array.from({ length: garments }, (_, i) => first + i), ...found];
   test.each(seeds)(
     'garment %i has its pages, every piece once, no grain line along a join',
     async seed => {

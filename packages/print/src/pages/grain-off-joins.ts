@@ -1,13 +1,13 @@
-import { type PieceLine, type Point, pathLength, pathOf, line as straightLine } from '@paperhinge/geometry';
-import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
-import { type Affine, add, apply, distance, leftOf, lerp, scale } from '@paperhinge/geometry/plane';
+import { type Point, pathOf, line as straightLine } from '@paperhinge/geometry';
+import { type Affine, apply, distance, leftOf } from '@paperhinge/geometry/plane';
 import { movedDrawing } from '../drawing/ink.js';
 import { inkChords, type PieceShape, type PieceStyle, pieceShape } from '../drawing/piece-shape.js';
-import { isFree } from '../drawing/room.js';
 import { directionOf } from '../drawing/shapes.js';
+import { clearOfStrip, leans } from '../place/shafts.js';
 import { type Chord, chords, type Polygon } from '../plane/polygon.js';
 import { meetsRectangle, type Rectangle } from '../plane/rectangle.js';
 import type { PageFormat } from './format.js';
+import { hasRoom, shaftOf, shifted } from './grain-shaft.js';
 import type { SheetPiece } from './layout.js';
 import type { Page } from './plan.js';
 
@@ -17,12 +17,6 @@ interface Strip {
   readonly upright: boolean;
 }
 
-/** mm kept between a grain line and a strip along which it runs: the shaft's arrowheads are 1.8 mm to either side. */
-const clear = 5;
-/** mm kept between a grain line that was moved and the stitching line, or a line that it would run along. */
-const beside = 4;
-/** Sine of 15 degrees: a line that leans more runs across a strip, not along it. */
-const leans = 0.26;
 /** mm: a grain line that is cut back keeps at least this. */
 const shortest = 25;
 /** How much of its length a grain line keeps, tried in turn, and where in it: its middle, its start, its end. */
@@ -89,19 +83,12 @@ function moved(
   return shape;
 }
 
-/** A straight grain line by its ends; one that is drawn bent is left to its maker. */
-function shaftOf({ path }: PieceLine): Chord | undefined {
-  const [from, to] = [pathStart(path), pathEnd(path)];
-  const length = distance(from, to);
-  return length > 0 && pathLength(path) < length * 1.001 ? [from, to] : undefined;
-}
-
 function runsAlong([from, to]: Chord, strips: readonly Strip[]): boolean {
   const { x, y } = directionOf(from, to);
   return strips.some(({ upright, box: [x0, y0, x1, y1] }) =>
     upright
-      ? Math.abs(x) < leans && meetsRectangle(from, to, [x0 - clear, y0, x1 + clear, y1])
-      : Math.abs(y) < leans && meetsRectangle(from, to, [x0, y0 - clear, x1, y1 + clear]),
+      ? Math.abs(x) < leans && meetsRectangle(from, to, [x0 - clearOfStrip, y0, x1 + clearOfStrip, y1])
+      : Math.abs(y) < leans && meetsRectangle(from, to, [x0, y0 - clearOfStrip, x1, y1 + clearOfStrip]),
   );
 }
 
@@ -153,21 +140,7 @@ function* places(grain: Chord, room: GrainRoom, strips: readonly Strip[]): Gener
             const place = { by, from, to: from + share };
             const shaft = shifted(grain, by, place.from, place.to);
             if (runsAlong(shaft, strips)) continue;
-            if (isFree({ inside: room.inside, ink }, slenderBox(shaft), beside - halfBox)) yield place;
+            if (hasRoom(shaft, { inside: room.inside, ink })) yield place;
           }
   }
-}
-
-const shifted = ([start, end]: Chord, by: number, from: number, to: number): Chord => {
-  const aside = scale(leftOf(directionOf(start, end)), by);
-  return [add(lerp(start, end, from), aside), add(lerp(start, end, to), aside)];
-};
-
-/** mm: half the width of the box that stands for a line. */
-const halfBox = 0.1;
-
-function slenderBox([from, to]: Chord): readonly Point[] {
-  const side = scale(leftOf(directionOf(from, to)), halfBox);
-  const back = scale(side, -1);
-  return [add(from, side), add(to, side), add(to, back), add(from, back)];
 }

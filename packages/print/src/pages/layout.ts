@@ -1,15 +1,23 @@
 import type { Point } from '@paperhinge/geometry';
 import { type Affine, apply, compose } from '@paperhinge/geometry/plane';
-import type { PiecePlace } from '../drawing/draw-piece.js';
 import { uprighting } from '../drawing/frame.js';
+import type { PieceShape } from '../drawing/piece-shape.js';
 import { arrange } from '../place/arrange.js';
 import { type Arrangement, followedBy, isBetter, placed, type Shape } from '../place/arrangement.js';
 import { type Cell, type PageField, stepY, windowsFor } from '../place/field.js';
 import { inReadingOrder, onOwnPages } from '../place/in-order.js';
+import { carriedShaft } from '../place/shafts.js';
 import type { Turning } from '../place/turning.js';
 import { boxOf, boxPolygon, type Polygon } from '../plane/polygon.js';
 import { refusal } from '../tellings.js';
-import { type FormatOptions, type Orientation, type PageFormat, pageFormat } from './format.js';
+import {
+  defaultOverlap,
+  type FormatOptions,
+  type Orientation,
+  type PageFormat,
+  pageFormat,
+} from './format.js';
+import { heldGrains } from './grain-shaft.js';
 import { isLarge, type Paper } from './papers.js';
 
 /** A piece on the large sheet. */
@@ -76,13 +84,13 @@ const largestGlued = { width: 1250, height: 1650 } as const;
  * @throws PatternError `nothing-to-print`, `too-many-pages`; what `pageFormat` refuses
  */
 export function layoutFor(
-  drawings: readonly PiecePlace[],
+  drawings: readonly PieceShape[],
   paper: Paper,
   options: LayoutOptions,
 ): SheetLayout {
   if (drawings.length === 0) throw refusal('nothing-to-print', {});
-  const { orientation = 'auto', blocks = [] } = options;
-  const pieces = drawings.map(uprightShape);
+  const { orientation = 'auto', blocks = [], overlap = defaultOverlap } = options;
+  const pieces = drawings.map(drawing => uprightShape(drawing, overlap));
   const shapes = [
     ...blocks.map(([width, height]): Shape => ({ polygons: [boxPolygon(0, 0, width, height)] })),
     ...pieces,
@@ -145,7 +153,7 @@ function arranged(
 
 /** Each cloth's pieces laid by themselves, in the order in which cloths come; the result is in the order of the pieces. */
 function clothByCloth(
-  drawings: readonly PiecePlace[],
+  drawings: readonly PieceShape[],
   shapes: readonly Shape[],
   field: PageField,
   options: LayoutOptions,
@@ -207,7 +215,7 @@ function tilesIn(arrangement: Arrangement, field: PageField): (i: number) => rea
   };
 }
 
-function pieceAt(drawing: PiecePlace, { x: c, y: s }: Point, by: Point): Omit<SheetPiece, 'tiles'> {
+function pieceAt(drawing: PieceShape, { x: c, y: s }: Point, by: Point): Omit<SheetPiece, 'tiles'> {
   const matrix = compose(uprighting(drawing.frame), { a: c, b: s, c: -s, d: c, e: by.x, f: by.y });
   const polygons = drawing.silhouette.map(polygon => polygon.map(p => apply(matrix, p)));
   return { piece: drawing.piece, copy: 1, matrix, polygons };
@@ -235,7 +243,11 @@ function cutOff(format: PageFormat, shapes: readonly Shape[], arrangement: Arran
   return { format: { ...format, size, field: { ...format.field, height } }, arrangement };
 }
 
-function uprightShape(drawing: PiecePlace): Shape {
+function uprightShape(drawing: PieceShape, overlap: number): Shape {
   const turn = uprighting(drawing.frame);
-  return { polygons: drawing.silhouette.map(polygon => polygon.map(p => apply(turn, p))) };
+  const upright = (p: Point) => apply(turn, p);
+  return {
+    polygons: drawing.silhouette.map(polygon => polygon.map(upright)),
+    shafts: heldGrains(drawing, overlap).map(shaft => carriedShaft(shaft, upright)),
+  };
 }

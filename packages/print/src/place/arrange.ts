@@ -146,7 +146,7 @@ function fewestPages(task: Omit<Task, 'order'>, plans: readonly SheetPlan[], man
   for (const plan of plans)
     for (const [n, order] of orders.entries()) {
       if (n > 0 && left-- <= 0) break;
-      if (best?.count === 1 && best.slivers.every(s => s.length === 0)) return best;
+      if (best?.count === 1 && best.held === 0 && best.slivers.every(s => s.length === 0)) return best;
       const start = layOut({ ...task, order }, plan);
       const found = many ? start : laidAgain({ ...task, order }, plan, start, rounds);
       if (!best || isBetter(found, best)) best = found;

@@ -1,6 +1,7 @@
 import type { Point } from '@paperhinge/geometry';
 import { boxOf, type Polygon } from '../plane/polygon.js';
 import { type Cell, type PageField, pagesOf } from './field.js';
+import { carriedShaft, runsAlongJoin, type Shaft } from './shafts.js';
 import { sliversOf } from './slivers.js';
 import { type Turn, turnedPoint } from './turning.js';
 
@@ -9,6 +10,8 @@ export interface Shape {
   readonly polygons: readonly Polygon[];
   /** Against the sheet's left side, not turned, where length is saved: a half piece on the cloth's fold. */
   readonly atLeft?: true;
+  /** Lines that must not run along a join, where there is little room to move them. */
+  readonly shafts?: readonly Shaft[];
 }
 
 /** Where a shape lies: on which sheet, its points turned, then moved by `by` from that sheet's corner. */
@@ -27,6 +30,8 @@ export interface Arrangement {
   readonly pages: readonly (readonly Cell[])[];
   /** The pages on which a shape leaves less than 8 mm of itself beyond a join; none unless there is no way round it. */
   readonly slivers: readonly (readonly Cell[])[];
+  /** Shafts held on a join; none unless there is no way round it. */
+  readonly held: number;
   /** Pages in all, each counted once. */
   readonly count: number;
   /** Sheets in all. */
@@ -64,6 +69,7 @@ export function judged(
     placings,
     pages,
     slivers: each.map(e => e.slivers),
+    held: heldOnJoins(shapes, placings, pages, field),
     count: new Set(pages.flatMap((p, i) => p.map(c => `${placings[i]!.sheet} ${c.row} ${c.column}`))).size,
     sheets: lowest.size,
     crossings: pages.reduce((sum, p) => sum + p.length - 1, 0),
@@ -71,11 +77,34 @@ export function judged(
   };
 }
 
-/** No sliver first, then fewer pages, fewer sheets, fewer joins; among like ones the shorter. */
+function heldOnJoins(
+  shapes: readonly Shape[],
+  placings: readonly Placing[],
+  pages: readonly (readonly Cell[])[],
+  field: PageField,
+): number {
+  const joined = new Map<number, { columns: number; rows: number }>();
+  for (const [i, { sheet }] of placings.entries()) {
+    const { columns, rows } = joined.get(sheet) ?? { columns: 1, rows: 1 };
+    joined.set(sheet, {
+      columns: Math.max(columns, ...pages[i]!.map(c => c.column + 1)),
+      rows: Math.max(rows, ...pages[i]!.map(c => c.row + 1)),
+    });
+  }
+  const held = placings.map(
+    (placing, i) =>
+      placedShafts(shapes[i]!.shafts ?? [], placing).filter(shaft =>
+        runsAlongJoin(field, joined.get(placing.sheet)!, shaft),
+      ).length,
+  );
+  return held.reduce((sum, count) => sum + count, 0);
+}
+
+/** No sliver and no shaft on a join first, then fewer pages, fewer sheets, fewer joins; among like ones the shorter. */
 export const isBetter = (a: Arrangement, b: Arrangement): boolean => {
-  const slivers = (x: Arrangement) => x.slivers.reduce((sum, s) => sum + s.length, 0);
+  const spoilt = (x: Arrangement) => x.slivers.reduce((sum, s) => sum + s.length, x.held);
   const rank = [
-    slivers(a) - slivers(b),
+    spoilt(a) - spoilt(b),
     a.count - b.count,
     a.sheets - b.sheets,
     a.crossings - b.crossings,
@@ -84,11 +113,16 @@ export const isBetter = (a: Arrangement, b: Arrangement): boolean => {
   return rank !== undefined && rank < 0;
 };
 
-export const placed = (polygon: Polygon, { turn, by }: Placing): Polygon =>
-  polygon.map(p => {
-    const q = turnedPoint(p, turn);
-    return { x: by.x + q.x, y: by.y + q.y };
-  });
+export const placed = (polygon: Polygon, placing: Placing): Polygon =>
+  polygon.map(p => placedPoint(p, placing));
+
+export const placedShafts = (shafts: readonly Shaft[], placing: Placing): readonly Shaft[] =>
+  shafts.map(shaft => carriedShaft(shaft, p => placedPoint(p, placing)));
+
+function placedPoint(p: Point, { turn, by }: Placing): Point {
+  const q = turnedPoint(p, turn);
+  return { x: by.x + q.x, y: by.y + q.y };
+}
 
 /** Arrangements one after the other: the sheets of the second follow those of the first. */
 export function followedBy(first: Arrangement, second: Arrangement): Arrangement {
@@ -97,6 +131,7 @@ export function followedBy(first: Arrangement, second: Arrangement): Arrangement
     placings: [...first.placings, ...shifted],
     pages: [...first.pages, ...second.pages],
     slivers: [...first.slivers, ...second.slivers],
+    held: first.held + second.held,
     count: first.count + second.count,
     sheets: first.sheets + second.sheets,
     crossings: first.crossings + second.crossings,

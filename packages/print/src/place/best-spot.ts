@@ -1,6 +1,8 @@
+import type { Point } from '@paperhinge/geometry';
 import { type Board, firstFree, liesFree } from './board.js';
 import type { Candidate } from './candidates.js';
 import { ownerOf, type PageField, stepX, stepY } from './field.js';
+import { carriedShaft, runsAlongJoin } from './shafts.js';
 import { cell, type ShapeCells } from './shape-cells.js';
 import { type Sheet, type SheetPlan, touchedPages } from './sheet.js';
 import { sliver, sliversOf } from './slivers.js';
@@ -13,12 +15,13 @@ export interface Spot {
   readonly cost: number;
 }
 
-/** How many of the cheapest places are looked at for one without a sliver. */
+/** How many of the cheapest places are looked at for one without a sliver, and with no shaft along a join. */
 const placesLookedAt = 60;
 
 /**
  * The place that needs fewest new pages, then crosses fewest joins, then lies nearest the top left; but no place that
- * leaves a sliver of the shape alone on a page while there is one that does not. None where the sheet is full.
+ * leaves a sliver of the shape alone on a page, or its shaft on a join, while there is one that does not. None where
+ * the sheet is full.
  */
 export function bestSpot(sheet: Sheet, candidates: readonly Candidate[], plan: SheetPlan): Spot | undefined {
   const spots: Spot[] = [];
@@ -27,11 +30,13 @@ export function bestSpot(sheet: Sheet, candidates: readonly Candidate[], plan: S
       for (const spot of plan.shortest ? highestSpots(sheet, c) : pageSpots(sheet, c, plan.field))
         spots.push(spot);
   const cheapest = cheapestOf(spots);
-  if (!cheapest || leavesNoSliver(cheapest, plan.field)) return cheapest;
+  const isGood = (s: Spot) => leavesNoSliver(s, plan.field) && keepsOffJoins(s, sheet, plan.field);
+  if (!cheapest || isGood(cheapest)) return cheapest;
   spots.sort((a, b) => a.cost - b.cost);
   return (
-    spots.slice(1, placesLookedAt).find(s => leavesNoSliver(s, plan.field)) ??
-    spots.slice(placesLookedAt).find((s, i) => i % 4 === 0 && leavesNoSliver(s, plan.field)) ??
+    spots.slice(1, placesLookedAt).find(isGood) ??
+    spots.slice(placesLookedAt).find((s, i) => i % 4 === 0 && isGood(s)) ??
+    spots.slice(0, placesLookedAt).find(s => leavesNoSliver(s, plan.field)) ??
     cheapest
   );
 }
@@ -48,6 +53,12 @@ const leavesNoSliver = ({ candidate, column, row }: Spot, field: PageField): boo
     field,
     candidate.polygon.map(p => ({ x: p.x + column * cell, y: p.y + row * cell })),
   ).length === 0;
+
+function keepsOffJoins({ candidate, column, row }: Spot, sheet: Sheet, field: PageField): boolean {
+  const joined = { columns: sheet.pageColumns, rows: sheet.rowOf.at(-1)! + 1 };
+  const carry = (p: Point): Point => ({ x: p.x + column * cell, y: p.y + row * cell });
+  return !candidate.shafts.some(s => runsAlongJoin(field, joined, carriedShaft(s, carry)));
+}
 
 /** A new page outweighs any number of joins crossed; a new sheet counts less than a join. */
 export const costs = { page: 1000, join: 20, sheet: 10 } as const;

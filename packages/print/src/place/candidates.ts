@@ -2,6 +2,7 @@ import type { Point } from '@paperhinge/geometry';
 import { oncePer } from '@paperhinge/geometry/internal';
 import { boxOf, type Polygon } from '../plane/polygon.js';
 import type { Shape } from './arrangement.js';
+import { carriedShaft, type Shaft } from './shafts.js';
 import { type ShapeCells, shapeCells } from './shape-cells.js';
 import { type Turn, type Turning, turnedPoint, turnsFor } from './turning.js';
 
@@ -13,6 +14,8 @@ export interface Candidate {
   readonly cells: ShapeCells;
   /** Its main polygon turned, with its box starting at (0, 0) of the cells. */
   readonly polygon: Polygon;
+  /** Its shafts likewise. */
+  readonly shafts: readonly Shaft[];
   /** What moves the shape's own coordinates so that its box starts at (0, 0), after the turn. */
   readonly home: Point;
   /** It may lie in the first column alone. */
@@ -46,12 +49,21 @@ const knownOf = oncePer((_shape: Shape) => ({
 /** mm: keeps the cutting line's own width on the page. */
 const inset = 0.5;
 
-function candidate({ polygons, atLeft }: Shape, turn: Turn): Candidate {
+function candidate({ polygons, atLeft, shafts = [] }: Shape, turn: Turn): Candidate {
   const turned = polygons.map(polygon => polygon.map(p => turnedPoint(p, turn)));
   const { x0, y0 } = boxOf(turned);
   const home = { x: atLeft ? -x0 : inset - x0, y: inset - y0 };
-  const moved = turned.map(polygon => polygon.map(p => ({ x: p.x + home.x, y: p.y + home.y })));
+  const homed = (p: Point): Point => ({ x: p.x + home.x, y: p.y + home.y });
+  const moved = turned.map(polygon => polygon.map(homed));
   const leaning = turn.x !== 0 && turn.y !== 0;
   const cost = turn.x === 1 ? 0 : leaning ? 15 : turn.x === -1 ? 5 : 8;
-  return { turn, cost, cells: shapeCells(moved), polygon: moved[0]!, home, atLeft: atLeft === true };
+  return {
+    turn,
+    cost,
+    cells: shapeCells(moved),
+    polygon: moved[0]!,
+    shafts: shafts.map(s => carriedShaft(s, p => homed(turnedPoint(p, turn)))),
+    home,
+    atLeft: atLeft === true,
+  };
 }

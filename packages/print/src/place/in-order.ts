@@ -1,8 +1,9 @@
 import type { Point } from '@paperhinge/geometry';
 import { boxOf } from '../plane/polygon.js';
 import type { ArrangeOptions } from './arrange.js';
-import { type Arrangement, judged, type Placing, placed, type Shape } from './arrangement.js';
+import { type Arrangement, judged, type Placing, placed, placedShafts, type Shape } from './arrangement.js';
 import { type PageField, stepX, stepY, windowsFor } from './field.js';
+import { runsAlongJoin } from './shafts.js';
 import { sliversOf } from './slivers.js';
 
 /** mm: keeps the cutting line's own width on the page, and paper between neighbours so that scissors pass. */
@@ -63,9 +64,15 @@ const shift = 2;
 const furthest = 40;
 const steps = Array.from({ length: furthest / shift + 1 }, (_, i) => i * shift);
 
-/** The placing moved right and down as little as it takes to leave no sliver; first within the room there is for it. */
+/** How many pages are joined shows once all shapes lie. */
+const anyPages = { columns: Number.POSITIVE_INFINITY, rows: Number.POSITIVE_INFINITY } as const;
+
+/** The placing moved right and down as little as it takes to leave no sliver and no shaft on a join; first within the room there is for it. */
 function clearOfSlivers(shape: Shape, field: PageField, start: Placing, room: Point): Placing {
-  const isClear = (p: Placing) => sliversOf(field, placed(shape.polygons[0]!, p)).length === 0;
+  const { shafts = [] } = shape;
+  const isClear = (p: Placing) =>
+    sliversOf(field, placed(shape.polygons[0]!, p)).length === 0 &&
+    !placedShafts(shafts, p).some(s => runsAlongJoin(field, anyPages, s));
   if (isClear(start)) return start;
   const beyond = (v: Point) => Math.max(v.x - room.x, 0) + Math.max(v.y - room.y, 0);
   const moves = steps
