@@ -9,7 +9,7 @@ import type { FullnessSentences, FullnessTellings } from './fullness/tellings.js
 import type { GoalSentences, GoalTellings } from './goal/tellings.js';
 import type { HingeSentences, HingeTellings } from './hinge/tellings.js';
 import type { LapelSentences, LapelTellings } from './lapels/tellings.js';
-import type { MatchingTellings } from './matching/tellings.js';
+import type { MatchingSentences, MatchingTellings } from './matching/tellings.js';
 import type { MovedEdgesTellings } from './moved-edges/tellings.js';
 import type { NecklineTellings } from './neckline/tellings.js';
 import type { OperationSentences, OperationTellings } from './operations/tellings.js';
@@ -54,6 +54,7 @@ export interface AlterSentences
     HingeSentences,
     DeriveSentences,
     LapelSentences,
+    MatchingSentences,
     UnfoldSentences,
     HingeSentences,
     FitSentences,

@@ -10,6 +10,8 @@ import { refusal } from './tellings.js';
 /** The names a step may use. */
 export interface Names {
   readonly pieces: ReadonlyMap<string, PieceNames>;
+  /** Steps before may have made other pieces that only a run can tell. */
+  readonly morePieces?: true;
   /** Undefined where a step before may have made seams that only a run can tell. */
   readonly seams: readonly string[] | undefined;
   readonly fabrics: readonly string[];
@@ -59,6 +61,7 @@ export function namesAfter(verb: AnyVerbForm, { parameters }: Step, names: Names
     pieces: made = [],
     changed = [],
     removed = [],
+    morePieces = false,
     seams = [],
   } = verb.leaves?.(parameters as never) ?? {};
   const pieces = new Map(names.pieces);
@@ -70,6 +73,7 @@ export function namesAfter(verb: AnyVerbForm, { parameters }: Step, names: Names
   return {
     ...names,
     pieces,
+    ...(morePieces ? { morePieces } : {}),
     seams: seamsAfter(names.seams, doable ? seams : []),
   };
 }
@@ -122,7 +126,7 @@ function unknown(
 
 /** The names there are of a reference's kind; undefined where it cannot be told. */
 function knownTo({ kind, piece, name }: Reference, names: Names): readonly string[] | undefined {
-  if (kind === 'piece') return [...names.pieces.keys()];
+  if (kind === 'piece') return names.morePieces ? undefined : [...names.pieces.keys()];
   if (kind === 'seam') return names.seams;
   if (kind === 'fabric') return names.fabrics;
   const own = names.pieces.get(piece ?? name);

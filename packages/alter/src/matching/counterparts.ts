@@ -1,5 +1,4 @@
 import {
-  type EdgeRef,
   edgeNamed,
   edgeNames,
   edgePath,
@@ -11,8 +10,8 @@ import {
   roleOf,
   type Seam,
 } from '@paperhinge/geometry';
-import { type EdgePosition, neighboursOf, resolvePosition } from '@paperhinge/geometry/pattern';
-import { holdsEdge } from '../edge-refs.js';
+import { type EdgePosition, neighboursOf } from '@paperhinge/geometry/pattern';
+import { acrossSeams, placeGiven } from './across-seam.js';
 
 /** A piece that lies beside another across a seam, with the edges of both in it. */
 export interface Beside {
@@ -40,43 +39,60 @@ export function besides(pattern: Pattern, piece: string): readonly Beside[] {
 const isAlike = (one: Piece, other: Piece): boolean =>
   (one.madeFor ?? []).length === 0 && pieceRoleOf(one) === pieceRoleOf(other);
 
-/**
- * The edge of the piece beside that answers to an edge: the one sewn to it, else the one of the same role, else of the
- * same name; undefined where there is none, or several could be meant.
- */
-export function counterpartOf(pattern: Pattern, edge: EdgeRef, beside: Beside): string | undefined {
-  const other = pieceNamed(pattern, beside.piece);
-  const sewn = pattern.seams.flatMap(({ a, b }) => [
-    ...(holdsEdge(a, edge) ? b : []),
-    ...(holdsEdge(b, edge) ? a : []),
-  ]);
-  const [first, ...others] = [...new Set(sewn.filter(run => run.piece === other.name).map(run => run.edge))];
-  if (first !== undefined) return others.length === 0 ? first : undefined;
-  const role = roleIn(pieceNamed(pattern, edge.piece), edge.edge);
-  const alike = edgeNames(other).filter(name => roleIn(other, name) === role && role !== undefined);
-  if (alike.length === 1) return alike[0];
-  return edgeNames(other).find(name => name === edge.edge);
+/** An edge as a step names it, and a place on it where the step says one. */
+export interface EdgeGiven {
+  readonly edge: string;
+  readonly at?: EdgePosition;
 }
 
-const roleIn = (piece: Piece, edge: string): string | undefined => {
-  const found = edgeNamed(piece, edge);
-  return roleOf(found) ?? (found.kind === 'hem' ? 'hem' : undefined);
+/**
+ * What answers to an edge of a piece, and to a place on it, on a piece beside: what it is sewn to, at as large a share
+ * of the seam; else the one edge of the same role, or the one of the same name, at as large a share of it from the same
+ * neighbour. Undefined where nothing does, or several could be meant.
+ */
+export function counterpartOf(
+  pattern: Pattern,
+  piece: string,
+  { edge, at }: EdgeGiven,
+  beside: Beside,
+): EdgeGiven | undefined {
+  const place = placeGiven(pattern, { piece, edge }, at);
+  const sewn = acrossSeams(pattern, place).find(there => there.piece === beside.piece);
+  if (sewn) return at ? { edge: sewn.edge, at: { mm: sewn.at } } : { edge: sewn.edge };
+  const own = pieceNamed(pattern, piece),
+    other = pieceNamed(pattern, beside.piece);
+  const alike = likeIn(own, edge, other);
+  if (alike === undefined) return undefined;
+  if (!at) return { edge: alike };
+  const share = place.at / pathLength(edgePath(own, edge));
+  return { edge: alike, at: { share: runsAlike(own, edge, other, alike, beside) ? share : 1 - share } };
+}
+
+function likeIn(own: Piece, edge: string, other: Piece): string | undefined {
+  const role = roleIn(own, edge);
+  const alike = edgeNames(other).filter(name => roleIn(other, name) === role && role !== undefined);
+  return alike.length === 1 ? alike[0] : edgeNames(other).find(name => name === edge);
+}
+
+const roleIn = (piece: Piece, name: string): string | undefined => {
+  if (!edgeNames(piece).includes(name)) return undefined;
+  const edge = edgeNamed(piece, name);
+  return roleOf(edge) ?? (edge.kind === 'hem' ? 'hem' : undefined);
 };
 
-/**
- * A place on an edge as it lies on the edge that answers to it: as large a share of it from the end at the seam
- * between the two pieces; where neither end is at that seam, from the end that lies the other way round.
- */
-export function placeBeside(
-  pattern: Pattern,
-  at: EdgeRef & { readonly place: EdgePosition },
-  beside: Beside,
-  theirs: string,
-): EdgePosition {
-  const piece = pieceNamed(pattern, at.piece);
-  const share = resolvePosition(piece, at.edge, at.place) / pathLength(edgePath(piece, at.edge));
-  const ends = neighboursOf(piece, at.edge);
-  const fromSeam = beside.own.includes(ends.end) ? 1 - share : share;
-  const there = neighboursOf(pieceNamed(pattern, beside.piece), theirs);
-  return { share: beside.theirs.includes(there.start) ? fromSeam : 1 - fromSeam };
+/** Whether two edges run the same way from what lies at their ends: the seam between, or edges of the same role. */
+function runsAlike(own: Piece, edge: string, other: Piece, theirs: string, beside: Beside): boolean {
+  const ours = neighboursOf(own, edge),
+    there = neighboursOf(other, theirs);
+  const ends = ['start', 'end'] as const;
+  const fits = (end: 'start' | 'end', otherEnd: 'start' | 'end'): number => {
+    const [here, beyond] = [ours[end], there[otherEnd]];
+    if (beside.own.includes(here) && beside.theirs.includes(beyond)) return 2;
+    const role = roleIn(own, here);
+    return role !== undefined && role === roleIn(other, beyond) ? 1 : 0;
+  };
+  const sum = (turned: boolean): number =>
+    ends.reduce((total, end) => total + fits(end, turned === (end === 'start') ? 'end' : 'start'), 0);
+  // Pieces that lie beside each other are drawn as mirror images: where nothing tells, the edge runs the other way.
+  return sum(false) > sum(true);
 }

@@ -1,5 +1,5 @@
-import type { Thing } from '@paperhinge/geometry';
-import { anyFinding, type FindingOf } from '@paperhinge/geometry/sayings';
+import type { Saying, Thing } from '@paperhinge/geometry';
+import { anyFinding, anySaying, type FindingOf, type SayingOf } from '@paperhinge/geometry/sayings';
 
 /** What is told of the other side of a seam. */
 export interface MatchingTellings {
@@ -16,6 +16,13 @@ export interface MatchingTellings {
     readonly refreshes?: boolean;
   };
   'nothing-to-match': { readonly piece: Thing };
+  'seam-goes-on-nowhere': { readonly seam: Thing };
+}
+
+/** What a step did to several pieces or seams, each in its own sentence. */
+export interface MatchingSentences {
+  'did-each': { readonly steps: readonly Saying[] };
 }
 
 export const finding: FindingOf<MatchingTellings> = anyFinding;
+export const saying: SayingOf<MatchingSentences> = anySaying;

@@ -10,10 +10,12 @@ import {
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { type EdgePosition, withPiece } from '@paperhinge/geometry/pattern';
 import type { Alteration } from '../alteration.js';
+import { sameEdge } from '../edge-refs.js';
+import { acrossSeams } from '../matching/across-seam.js';
 import { seamNamed, shareOfSeam, sideLength } from '../moved-edges/seam-place.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
-import { placesOnSide } from './places-on-side.js';
+import { type Placed, placesOnSide } from './places-on-side.js';
 import { finding, saying } from './tellings.js';
 
 /** Mark a seam with notches that meet when it is sewn. */
@@ -23,11 +25,15 @@ export interface AddNotches {
   readonly count?: number;
   readonly at?: EdgePosition;
   readonly style?: NotchStyle;
+  /** Also what else is sewn to the edges marked, as a facing or a lining is. */
+  readonly matching?: boolean;
 }
 
 /**
  * Walks both sides of a seam and marks each with notches at the same shares of its length, so that what one side is
- * longer by is spread evenly between them. Where a notch of that style stands already, none is added.
+ * longer by is spread evenly between them. With `matching` they are carried on to whatever else is sewn to the marked
+ * edges in other seams, a facing or a lining. Where a notch of that style stands already, none is added. Source: common
+ * practice, no source.
  * @throws PatternError `unknown-seam`, `position-off-seam`, `seam-end-ambiguous`, `seam-end-unknown`; those of
  *   `perform`
  */
@@ -42,20 +48,23 @@ export const addNotchesForm = formOf<AddNotches>()({
     count: field.optional(field.count(20)),
     at: field.optional(field.place('seam')),
     style: field.usually(field.choice('single', 'double', 'triple'), 'single'),
+    matching: field.optional(field.yesOrNo()),
   },
   oneOf: [['count', 'at']],
-  sentence: 'Mark the {seam} seam with [{count} notches][a notch at {at}]',
+  sentence:
+    'Mark the {seam} seam with [{count} notches][a notch at {at}][, what else is sewn there too: {matching}]',
   startsAt: { seam: ['seam'], edge: ['seam'] },
   example: { pattern: 'woven-shift', step: { seam: 'side', count: 2 } },
 });
 export const addNotchesVerb = /* @__PURE__ */ verbFrom(
   addNotchesForm,
-  (pattern, { seam: name, count = 1, at, style }) => {
+  (pattern, { seam: name, count = 1, at, style, matching }) => {
     const seam = seamNamed(pattern, name);
     const shares = at
       ? [shareOfSeam(pattern, seam, at)]
       : Array.from({ length: count }, (_, i) => (i + 1) / (count + 1));
-    const wanted = [seam.a, seam.b].flatMap(side => placesOnSide(pattern, side, shares, style));
+    const own = [seam.a, seam.b].flatMap(side => placesOnSide(pattern, side, shares, style));
+    const wanted = matching ? [...own, ...carriedOn(pattern, seam, own)] : own;
     let altered = pattern;
     const there: Notch[] = [];
     for (const { piece: owner, ...notch } of wanted) {
@@ -75,6 +84,14 @@ export const addNotchesVerb = /* @__PURE__ */ verbFrom(
     };
   },
 );
+
+/** The same notches on what else is sewn to their edges, in other seams. */
+const carriedOn = (pattern: Pattern, but: Seam, own: readonly Placed[]): readonly Placed[] =>
+  own.flatMap(({ style, ...place }) =>
+    acrossSeams(pattern, place)
+      .filter(({ seam, ...there }) => seam !== but && !own.some(one => sameEdge(one, there)))
+      .map(({ seam: _, ...there }) => ({ ...there, style })),
+  );
 
 const stands = (piece: Piece, { edge, at, style }: Notch): boolean =>
   piece.notches.some(

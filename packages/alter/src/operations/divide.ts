@@ -2,11 +2,13 @@ import { type Pattern, pieceNamed } from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
+import { divisionBeside } from '../dividing/beside.js';
 import { type DivisionEnd, divisionCut } from '../dividing/course.js';
 import { dividedAlong } from '../dividing/divided-along.js';
 import { requireFreeForDivision } from '../dividing/names-free.js';
 import { saying } from '../dividing/tellings.js';
 import { holdingSection } from '../hinge/holding.js';
+import { doneBeside } from '../matching/done-to-each.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
 
@@ -27,6 +29,8 @@ export interface Divide {
   readonly seam?: string;
   /** mm on both new edges; absent = as most seams of the piece have. */
   readonly allowance?: number;
+  /** Where the cut ends at a seam, the piece beyond it is cut in two from there on. */
+  readonly matching?: boolean;
 }
 
 /**
@@ -35,7 +39,9 @@ export interface Divide {
  * legs become part of the new edges and its intake goes into the seam: so a princess line is cut, from a dart through
  * the bust point to another. Nothing moves but that the new piece is laid aside; edges that are cut in two keep their
  * name on both. What was cut on the fold and is so no longer is cut as a pair; a part without a grain line gets one of
- * the same way. Source: Armstrong, Patternmaking for Fashion Design (1987), style lines and yokes [memory].
+ * the same way. With `matching` the course goes on over the seams that it ends at: the piece beyond is cut from the
+ * same place of the seam to the edge or dart that answers to the other end, or along its own line of the same name; a
+ * `front yoke` has a `back yoke` then. Source: Armstrong, Patternmaking for Fashion Design (1987), style lines and yokes [memory].
  *
  * @throws PatternError `unknown-piece`, `piece-name-taken`, `seam-name-taken`, `edge-name-taken`,
  *   `division-end-unclear`; those of the slash (`slash-leaves-piece`, `slash-crosses-dart`, `slash-too-short`), of a
@@ -63,12 +69,18 @@ export const divideForm = formOf<Divide>()({
     through: field.optional(field.mark()),
     seam: field.optional(field.newName()),
     allowance: field.optional(field.length({ most: tolerances.largestAllowance })),
+    matching: field.optional(field.yesOrNo()),
   },
   oneOf: [['line', 'from']],
   lacks: ({ line, to }) => (line === undefined && to === undefined ? 'to' : undefined),
-  leaves: ({ piece, name, seam }) => ({ pieces: [name], changed: [piece], seams: [seam ?? name] }),
+  leaves: ({ piece, name, seam, matching }) => ({
+    pieces: [name],
+    changed: [piece],
+    seams: matching ? 'unknown' : [seam ?? name],
+    morePieces: matching === true,
+  }),
   sentence:
-    'Divide the {piece}[ along the {line} line][ from the {from.edge}][ at {from.at}][ from the {from.dart} dart][ through the {through}][ to the {to.edge}][ at {to.at}][ to the {to.dart} dart]; the part cut off is the {name}[, the seam {seam}][, with {allowance} of allowance]',
+    'Divide the {piece}[ along the {line} line][ from the {from.edge}][ at {from.at}][ from the {from.dart} dart][ through the {through}][ to the {to.edge}][ at {to.at}][ to the {to.dart} dart]; the part cut off is the {name}[, the seam {seam}][, with {allowance} of allowance][, on over the seam too: {matching}]',
   startsAt: { piece: ['piece'], line: ['piece', 'line'], dart: ['piece'], edge: ['piece'] },
   example: {
     pattern: 'darted-dress',
@@ -80,7 +92,11 @@ export const divideForm = formOf<Divide>()({
     },
   },
 });
-export const divideVerb = /* @__PURE__ */ verbFrom(divideForm, divided);
+export const divideVerb = /* @__PURE__ */ verbFrom(divideForm, (pattern, { matching, ...wish }) =>
+  matching
+    ? doneBeside(pattern, wish.piece, wish, beside => divisionBeside(pattern, wish, beside), divided)
+    : divided(pattern, wish),
+);
 
 function divided(pattern: Pattern, parameters: Divide): Alteration {
   const piece = pieceNamed(pattern, parameters.piece);

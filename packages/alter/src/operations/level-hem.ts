@@ -1,8 +1,9 @@
-import { type Pattern, pieceNamed } from '@paperhinge/geometry';
-import { withPiece } from '@paperhinge/geometry/pattern';
+import { type Pattern, type Piece, pieceNamed } from '@paperhinge/geometry';
+import { edgeParts, withPiece } from '@paperhinge/geometry/pattern';
 import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
 import { nothingBecame, together } from '../became/became.js';
+import { andPartners } from '../matching/and-partners.js';
 import { downToHem } from '../moved-edges/down-to-hem.js';
 import { moveHem } from '../moved-edges/move-hem.js';
 import { refusal } from '../moved-edges/tellings.js';
@@ -19,13 +20,15 @@ export interface LevelHem {
   readonly stands: number;
   /** mm of the hem above the floor. */
   readonly height: number;
+  /** The same to the pieces that the changed edges are sewn to. */
+  readonly matching?: boolean;
 }
 
 /**
  * Hems pieces at a height above the floor: on each the tape is laid from the level whose height is known down the
  * side, else the centre, else the grain line, and the hem is moved along the grain to where it reads the difference.
  * The hem moves as a whole, so its shape stays; what lies between keeps its lines. A piece that is sewn to one named
- * before it changes as that one does, so that their seams still match. The sides are cut or run on straight. The
+ * before it changes as that one does, so that their seams still match; with `matching` also where it is not named. The sides are cut or run on straight. The
  * fall over hips and stomach is not reckoned with: after hanging, the hem is measured off the floor once more. Heights:
  * ISO 8559-1 `waist height`, `hip height`, `knee height` [memory]. Source: common practice, no source.
  *
@@ -43,27 +46,38 @@ export const levelHemForm = formOf<LevelHem>()({
     from: field.drawnLine('pieces', ['waist']),
     stands: field.size(),
     height: field.length(),
+    matching: field.optional(field.yesOrNo()),
   },
-  sentence: 'Hem the {pieces} {height} above the floor, their {from} standing {stands} above it',
+  sentence:
+    'Hem the {pieces} {height} above the floor, their {from} standing {stands} above it[, what is sewn to them too: {matching}]',
   startsAt: { piece: ['pieces'], edge: ['pieces'], line: ['pieces', 'from'] },
   example: {
     pattern: 'darted-dress',
     step: { pieces: ['skirt front', 'skirt back'], from: 'waist', stands: '104 cm', height: '32 cm' },
   },
 });
-export const levelHemVerb = /* @__PURE__ */ verbFrom(levelHemForm, (pattern, parameters) => {
-  const { from, stands, height } = parameters;
+export const levelHemVerb = /* @__PURE__ */ verbFrom(levelHemForm, (pattern, { matching, ...wish }) => {
+  const hasHem = (piece: Piece): boolean =>
+    matching === true && edgeParts(piece).some(({ kind }) => kind === 'hem');
+  return andPartners(pattern, [...new Set(wish.pieces)], hasHem, names => levelled(pattern, names, wish))
+    .done;
+});
+
+function levelled(
+  pattern: Pattern,
+  names: readonly string[],
+  { from, stands, height }: Omit<LevelHem, 'pieces' | 'matching'>,
+): Alteration {
   const wantedMm = stands - height;
-  const names = [...new Set(parameters.pieces)];
   const longer = new Map<string, number>();
   const done = names.map(name => {
     const piece = pieceNamed(pattern, name);
     const where = { piece: name };
     return locating(where, () => {
-      const wasMm = downToHem(piece, from);
+      const sewnTo = [...longer.keys()].find(other => areSewn(pattern, name, other));
+      const wasMm = sewnTo === undefined ? downToHem(piece, from) : 0;
       if (wantedMm <= 0)
         throw refusal('hem-above-level', { piece: where, from, standsMm: stands, heightMm: height });
-      const sewnTo = [...longer.keys()].find(other => areSewn(pattern, name, other));
       const longerMm = sewnTo === undefined ? wantedMm - wasMm : longer.get(sewnTo)!;
       longer.set(name, longerMm);
       return { ...moveHem(piece, -longerMm), longerMm };
@@ -81,7 +95,7 @@ export const levelHemVerb = /* @__PURE__ */ verbFrom(levelHemForm, (pattern, par
     }),
     findings: done.flatMap(({ findings }) => findings),
   };
-});
+}
 
 /** Whether a seam has one piece on either side. */
 const areSewn = (pattern: Pattern, one: string, other: string): boolean =>

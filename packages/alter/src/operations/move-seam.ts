@@ -12,7 +12,7 @@ import { reversedPath, subpath } from '@paperhinge/geometry/paths';
 import { neighboursOf, partsOfEdge, withPiece } from '@paperhinge/geometry/pattern';
 import { type Affine, determinant } from '@paperhinge/geometry/plane';
 import { locating } from '@paperhinge/geometry/sayings';
-import type { Alteration } from '../alteration.js';
+import type { Alteration, Redrawn } from '../alteration.js';
 import { type Became, together } from '../became/became.js';
 import { carriedNotches } from '../became/parts.js';
 import { laidOn } from '../dividing/laid-on.js';
@@ -26,7 +26,8 @@ import { movedPath } from '../moved-edges/moved-part.js';
 import { seamNamed } from '../moved-edges/seam-place.js';
 import { requireSimple } from '../moved-edges/tidy.js';
 import * as field from '../verb/fields.js';
-import { formOf, performSaid, verbFrom } from '../verb/verb.js';
+import { formOf, perform, verbFrom } from '../verb/verb.js';
+import { movedWithNext } from './move-seam-matching.js';
 
 /** Move a seam into one of its two pieces: what that one loses the other gains. */
 export interface MoveSeam {
@@ -35,30 +36,42 @@ export interface MoveSeam {
   readonly into: string;
   /** mm square to the seam: along all of it, or at its beginning and at its end. */
   readonly by: number | readonly [number, number];
+  /** The seams that go on from it too, such as a skirt's side from a bodice's. */
+  readonly matching?: boolean;
 }
 
 /**
  * Moves a seam: a strip as wide as asked is cut off one piece along the seam and laid against the other, edge to edge,
  * with what the cut takes of the neighbouring edges (neck and armhole, of a shoulder). So a shoulder goes forward, a side
  * seam back. The garment keeps its shape: both new seam lines are one line. Where the seam lines were not alike the strip
- * is laid end on end, and the finding says how far apart they lie. Source: common practice, no source.
+ * is laid end on end, and the finding says how far apart they lie. With `matching` the seams of two pieces that go on from
+ * its ends move into the same side by as much. Source: common practice, no source.
  *
  * @throws PatternError `unknown-seam`, `seam-not-of-two-edges`, `seam-of-one-piece`, `join-through-dart`,
  *   `take-in-too-much`, `seam-strip-too-wide`; those of `perform`
  */
 export const moveSeam = (pattern: Pattern, parameters: MoveSeam): Alteration =>
-  performSaid(moveSeamVerb, pattern, parameters);
+  perform(moveSeamVerb, pattern, parameters);
 
 export const moveSeamForm = formOf<MoveSeam>()({
   verb: 'move seam',
   does: 'Moves a seam into one of its two pieces: a strip along it is cut off there and joined to the other piece. The garment keeps its shape.',
-  fields: { seam: field.seam(), into: field.piece(), by: field.lengths() },
+  fields: {
+    seam: field.seam(),
+    into: field.piece(),
+    by: field.lengths(),
+    matching: field.optional(field.yesOrNo()),
+  },
   leaves: ({ seam }) => ({ seams: [seam] }),
-  sentence: 'Move the {seam} seam into the {into} by {by}',
+  sentence: 'Move the {seam} seam into the {into} by {by}[, the seams that go on from it too: {matching}]',
   startsAt: { seam: ['seam'], edge: ['into'] },
   example: { pattern: 'woven-shift', step: { seam: 'shoulder', into: 'front', by: '15 mm' } },
 });
-export const moveSeamVerb = /* @__PURE__ */ verbFrom(moveSeamForm, (pattern, { seam: name, into, by }) => {
+export const moveSeamVerb = /* @__PURE__ */ verbFrom(moveSeamForm, (pattern, { matching, ...wish }) =>
+  matching ? movedWithNext(pattern, wish, moveSeam) : movedAlone(pattern, wish),
+);
+
+function movedAlone(pattern: Pattern, { seam: name, into, by }: MoveSeam): Redrawn {
   const seam = seamNamed(pattern, name);
   const { a, b } = twoEdgesOf(pattern, seam);
   pieceNamed(pattern, into);
@@ -91,7 +104,7 @@ export const moveSeamVerb = /* @__PURE__ */ verbFrom(moveSeamForm, (pattern, { s
       ],
     };
   });
-});
+}
 
 type Side = TwoEdges['a'];
 

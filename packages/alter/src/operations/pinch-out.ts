@@ -1,5 +1,5 @@
 import { type Pattern, pieceNamed } from '@paperhinge/geometry';
-import { type EdgePosition, resolvePosition, withPiece } from '@paperhinge/geometry/pattern';
+import { dartsOf, type EdgePosition, resolvePosition, withPiece } from '@paperhinge/geometry/pattern';
 import { distance, identity, rotation } from '@paperhinge/geometry/plane';
 import { locating } from '@paperhinge/geometry/sayings';
 import type { Alteration } from '../alteration.js';
@@ -8,6 +8,7 @@ import { intakeOf } from '../darts/mouth.js';
 import { pivotOf } from '../darts/pivot.js';
 import { withRestSetBack } from '../darts/rest-set-back.js';
 import { refusal, saying } from '../darts/tellings.js';
+import { alterSoThat } from '../goal/alter-so-that.js';
 import { dartAngle } from '../hinge/assemble.js';
 import { pointOfEnd } from '../hinge/cut.js';
 import { cutToDart } from '../hinge/cut-to-dart.js';
@@ -17,7 +18,12 @@ import { holdingSection } from '../hinge/holding.js';
 import { openingFindings } from '../hinge/opening-findings.js';
 import { withLegsTo } from '../hinge/redrawn-legs.js';
 import { swing } from '../hinge/swing.js';
+import { type Across, acrossSeams, placeGiven } from '../matching/across-seam.js';
+import { nothingToMatch } from '../matching/done-to-each.js';
+import { stepsInTurn } from '../matching/in-turn.js';
+import { capEased, capSeams, differenceIn } from '../sleeves/cap-eased.js';
 import * as field from '../verb/fields.js';
+import type { AnyVerb } from '../verb/form.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
 
 /** Take what gapes at an edge into a dart. */
@@ -33,6 +39,8 @@ export interface PinchOut {
   readonly into: string;
   /** Name of a point mark that all turns about; absent = the dart's point. */
   readonly pivot?: string;
+  /** As much out of what the edge is sewn to there. */
+  readonly matching?: boolean;
 }
 
 /**
@@ -40,7 +48,9 @@ export interface PinchOut {
  * folded away there, and the dart opens by the wedge's angle 2 asin(by / 2R), R being the distance from the edge to the
  * point. Both sides of the fold stay rigid, so the legs keep their lengths and the sum of angles about the point is
  * kept. Cut across the fold, the edge loses up to `by`; it bends there until it is trued. Turning about a mark, the legs
- * are drawn to it first, and the point is set back afterwards as far as it was. Source: common practice, no source.
+ * are drawn to it first, and the point is set back afterwards as far as it was. With `matching` the edge that
+ * it is sewn to there loses as much, into that piece's dart of the same name or its only one; a sleeve's cap is lowered
+ * until its seam has the ease it had. Source: common practice, no source.
  *
  * @throws PatternError `unknown-piece`, `unknown-edge`, `unknown-dart`, `unknown-mark`, `pinch-too-wide`,
  *   `pivot-out-of-reach`, `slash-leaves-piece`, `slash-crosses-dart`, `slash-too-short`, `overlap-too-wide`,
@@ -59,17 +69,22 @@ export const pinchOutForm = formOf<PinchOut>()({
     by: field.size(),
     into: field.dart(),
     pivot: field.optional(field.mark()),
+    matching: field.optional(field.yesOrNo()),
   },
   leaves: ({ piece }) => ({ changed: [piece] }),
   sentence:
-    'Pinch {by} out of the {edge} of the {piece}[ at {at}] into its {into} dart[, turning about the {pivot}]',
+    'Pinch {by} out of the {edge} of the {piece}[ at {at}] into its {into} dart[, turning about the {pivot}][, out of what it is sewn to as well: {matching}]',
   startsAt: { edge: ['piece', 'edge'], dart: ['piece', 'into'] },
   example: {
     pattern: 'darted-dress',
     step: { piece: 'front', edge: 'neck', at: '1/2', by: '12 mm', into: 'bust', pivot: 'bust point' },
   },
 });
-export const pinchOutVerb = /* @__PURE__ */ verbFrom(pinchOutForm, (pattern, parameters) => {
+export const pinchOutVerb = /* @__PURE__ */ verbFrom(pinchOutForm, (pattern, { matching, ...wish }) =>
+  matching ? withPartners(pattern, wish) : pinched(pattern, wish),
+);
+
+function pinched(pattern: Pattern, parameters: PinchOut): Alteration {
   const piece = pieceNamed(pattern, parameters.piece);
   const { edge, at = { share: 0.5 }, by, into } = parameters;
   const where = { piece: piece.name, edge };
@@ -104,4 +119,30 @@ export const pinchOutVerb = /* @__PURE__ */ verbFrom(pinchOutForm, (pattern, par
       findings: [...openingFindings(piece.name, swung), ...done.findings],
     };
   });
-});
+}
+
+function withPartners(pattern: Pattern, wish: PinchOut): Alteration {
+  const place = placeGiven(pattern, wish, wish.at);
+  const partners = acrossSeams(pattern, place).flatMap(there => partnerStep(pattern, wish, there) ?? []);
+  const done = stepsInTurn(pattern, [now => pinchOut(now, wish), ...partners]);
+  return partners.length > 0 ? done : { ...done, findings: [...done.findings, nothingToMatch(wish.piece)] };
+}
+
+/** What is done to the other side of a seam; nothing where it was made for the edge, or has no dart to take it. */
+function partnerStep(
+  pattern: Pattern,
+  { into, pivot }: PinchOut,
+  { piece: name, edge, at, seam }: Across,
+): ((now: Pattern) => Alteration) | undefined {
+  const piece = pieceNamed(pattern, name);
+  const cap = capSeams(pattern).find(one => one.seam === seam && one.sleeve === name);
+  if (cap) return now => capEased(now, seam.name, name, differenceIn(pattern, seam));
+  const darts = dartsOf(piece);
+  const dart = darts.find(one => one.name === into) ?? (darts.length === 1 ? darts[0] : undefined);
+  if (!dart || (piece.madeFor ?? []).length > 0) return undefined;
+  const hasPivot = piece.marks.some(mark => mark.name === pivot);
+  // Cut at other angles, the two edges would not lose the same by the same fold: it is as wide as brings them together.
+  const by = { soThat: { of: 'seam-ease', seam: seam.name }, is: differenceIn(pattern, seam) };
+  const likewise = { piece: name, edge, at: { mm: at }, by, into: dart.name };
+  return now => alterSoThat(pinchOutVerb as AnyVerb, now, { ...likewise, ...(hasPivot ? { pivot } : {}) });
+}

@@ -1,5 +1,5 @@
 import type { EdgeRun, Notch, NotchStyle, Pattern } from '@paperhinge/geometry';
-import { sideLength, stretchOf } from '../moved-edges/seam-place.js';
+import { placeOnSide } from '../matching/across-seam.js';
 
 /** A notch with the piece it stands on. */
 export interface Placed extends Notch {
@@ -7,21 +7,9 @@ export interface Placed extends Notch {
 }
 
 /** Where shares of the length of a seam's side lie on its edges. */
-export function placesOnSide(
+export const placesOnSide = (
   pattern: Pattern,
   side: readonly EdgeRun[],
   shares: readonly number[],
   style: NotchStyle,
-): readonly Placed[] {
-  const whole = sideLength(pattern, side);
-  return shares.flatMap(share => {
-    let left = share * whole;
-    for (const [i, run] of side.entries()) {
-      const [from, to] = stretchOf(pattern, run);
-      if (left <= to - from || i === side.length - 1)
-        return [{ piece: run.piece, edge: run.edge, at: run.reversed ? to - left : from + left, style }];
-      left -= to - from;
-    }
-    return [];
-  });
-}
+): readonly Placed[] => shares.map(share => ({ ...placeOnSide(pattern, side, share), style }));

@@ -1,8 +1,11 @@
 import { edgeNamed, type Pattern, type Piece, pathLength, pieceNamed, roleOf } from '@paperhinge/geometry';
-import { withPiece } from '@paperhinge/geometry/pattern';
+import { edgesOfRole, withPiece } from '@paperhinge/geometry/pattern';
 import { locating } from '@paperhinge/geometry/sayings';
-import type { Alteration } from '../alteration.js';
+import type { Alteration, Said } from '../alteration.js';
 import { nothingBecame, together } from '../became/became.js';
+import { andPartners } from '../matching/and-partners.js';
+import { nothingToMatch } from '../matching/done-to-each.js';
+import { stepsInTurn } from '../matching/in-turn.js';
 import type { Reshaped } from '../moved-edges/chains.js';
 import { recomposed } from '../moved-edges/composed.js';
 import { grainOrVertical } from '../moved-edges/grain.js';
@@ -11,6 +14,7 @@ import { armholeOf } from '../redrawn-edges/armhole.js';
 import { cornerMoved, edgeInRing, withEdgeRedrawn } from '../redrawn-edges/corner-moved.js';
 import { withEndsMoved } from '../redrawn-edges/ends-moved.js';
 import { refusal, saying } from '../redrawn-edges/tellings.js';
+import { capEased, capSeams, differenceIn } from '../sleeves/cap-eased.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
 
@@ -21,15 +25,19 @@ export interface RecutArmhole {
   readonly lower?: number;
   /** mm along the shoulder towards the neck; negative: the shoulder becomes longer. */
   readonly in?: number;
+  /** The sleeve's cap to fit, and the pieces beside whose side or shoulder seam this changed. */
+  readonly matching?: boolean;
 }
 
 /**
  * Moves an armhole's two ends, along the side seam and along the shoulder, and draws the armhole between them as it
  * was, stretched or narrowed along the grain and across it, so that it meets shoulder and side at the angles it met them
  * at. Notches keep their share of it. For a sleeveless armhole raise it and cut it in: `lower: -10 mm, in: 10 mm`. The
- * sleeve is not changed: what it no longer fits is told. Source: common practice, no source.
+ * sleeve is not changed: what it no longer fits is told. With `matching` the pieces that side and shoulder are sewn to are
+ * recut likewise, and the cap is raised or lowered at the width it has until its seam has the ease it had: no wider sleeve
+ * comes of it. Source: common practice, no source.
  *
- * @throws PatternError `unknown-piece`, `no-armhole`, `edge-in-two-parts`, `corner-beside-dart`, `corner-beyond-edge`,
+ * @throws PatternError `goal-not-reached` where no cap fits; `unknown-piece`, `no-armhole`, `edge-in-two-parts`, `corner-beside-dart`, `corner-beyond-edge`,
  *   `redrawn-crosses`; those of `perform`
  */
 export const recutArmhole = (pattern: Pattern, parameters: RecutArmhole): Alteration =>
@@ -42,10 +50,12 @@ export const recutArmholeForm = formOf<RecutArmhole>()({
     pieces: field.pieces(),
     lower: field.optional(field.signedLength()),
     in: field.optional(field.signedLength()),
+    matching: field.optional(field.yesOrNo()),
   },
   lacks: ({ lower, in: cutIn }) => (lower === undefined && cutIn === undefined ? 'lower' : undefined),
   leaves: ({ pieces }) => ({ changed: pieces }),
-  sentence: 'Recut the armhole of the {pieces}[, {lower} lower][, {in} in at the shoulder]',
+  sentence:
+    'Recut the armhole of the {pieces}[, {lower} lower][, {in} in at the shoulder][, sleeve and pieces beside to fit: {matching}]',
   startsAt: { piece: ['pieces'], edge: ['pieces'] },
   example: {
     pattern: 'woven-shift',
@@ -54,32 +64,57 @@ export const recutArmholeForm = formOf<RecutArmhole>()({
 });
 export const recutArmholeVerb = /* @__PURE__ */ verbFrom(
   recutArmholeForm,
-  (pattern, { pieces, lower = 0, in: cutIn = 0 }) => {
-    const names = [...new Set(pieces)];
-    const changes: number[] = [];
-    let altered = pattern;
-    let became = nothingBecame;
-    for (const name of names) {
-      const piece = pieceNamed(altered, name);
-      const armhole = armholeOf(piece);
-      const { reshaped, changeMm } = recut(piece, armhole, lower, cutIn);
-      changes.push(changeMm);
-      altered = withPiece(altered, reshaped.piece);
-      became = together(became, reshaped.became);
-    }
-    return {
-      pattern: altered,
-      became,
-      did: saying('recut-armhole', {
-        pieces: names.map(piece => ({ piece })),
-        lowerMm: lower,
-        inMm: cutIn,
-        changesMm: changes,
-      }),
-      findings: [],
-    };
+  (pattern, { pieces, matching, ...amounts }) => {
+    const given = [...new Set(pieces)];
+    return matching ? withSleeves(pattern, given, amounts) : allRecut(pattern, given, amounts);
   },
 );
+
+type Amounts = Pick<RecutArmhole, 'lower' | 'in'>;
+
+function allRecut(pattern: Pattern, names: readonly string[], { lower = 0, in: cutIn = 0 }: Amounts): Said {
+  const changes: number[] = [];
+  let altered = pattern;
+  let became = nothingBecame;
+  for (const name of names) {
+    const piece = pieceNamed(altered, name);
+    const armhole = armholeOf(piece);
+    const { reshaped, changeMm } = recut(piece, armhole, lower, cutIn);
+    changes.push(changeMm);
+    altered = withPiece(altered, reshaped.piece);
+    became = together(became, reshaped.became);
+  }
+  return {
+    pattern: altered,
+    became,
+    did: saying('recut-armhole', {
+      pieces: names.map(piece => ({ piece })),
+      lowerMm: lower,
+      inMm: cutIn,
+      changesMm: changes,
+    }),
+    findings: [],
+  };
+}
+
+/** The armholes of the pieces named and of those beside, and every cap set into them with the ease it had. */
+function withSleeves(pattern: Pattern, pieces: readonly string[], amounts: Amounts): Alteration {
+  const hasArmhole = (piece: Piece): boolean => edgesOfRole(piece, 'armhole').length === 1;
+  const { names, done } = andPartners(pattern, pieces, hasArmhole, all => allRecut(pattern, all, amounts));
+  const caps = capSeams(pattern).filter(({ seam: { a, b } }) =>
+    [...a, ...b].some(({ piece }) => names.includes(piece)),
+  );
+  if (names.length === pieces.length && caps.length === 0)
+    return { ...done, findings: [...done.findings, nothingToMatch(pieces[0]!)] };
+  return stepsInTurn(pattern, [
+    now => recutArmhole(now, { pieces: names, ...amounts }),
+    ...caps.map(
+      ({ seam, sleeve }) =>
+        (now: Pattern) =>
+          capEased(now, seam.name, sleeve, differenceIn(pattern, seam)),
+    ),
+  ]);
+}
 
 function recut(
   piece: Piece,

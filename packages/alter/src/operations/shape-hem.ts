@@ -1,17 +1,21 @@
 import {
+  type Edge,
   line,
   type Path,
   type Pattern,
+  type Piece,
   type Point,
   pathLength,
   pathOf,
   pieceNamed,
 } from '@paperhinge/geometry';
 import { fairCurve, pathEnd, pathStart, tangentAlong } from '@paperhinge/geometry/paths';
-import { isCentreEdge, withPiece } from '@paperhinge/geometry/pattern';
+import { edgeParts, isCentreEdge, neighboursOf, withPiece } from '@paperhinge/geometry/pattern';
 import { leftOf, rightOf } from '@paperhinge/geometry/plane';
 import { locating } from '@paperhinge/geometry/sayings';
-import type { Alteration } from '../alteration.js';
+import type { Alteration, Redrawn } from '../alteration.js';
+import { andPartners } from '../matching/and-partners.js';
+import { doneToEach, nothingToMatch } from '../matching/done-to-each.js';
 import { recomposed } from '../moved-edges/composed.js';
 import { hemOf } from '../moved-edges/move-hem.js';
 import { requireSimple, tidied } from '../moved-edges/tidy.js';
@@ -23,6 +27,7 @@ import {
   withEdgeRedrawn,
 } from '../redrawn-edges/corner-moved.js';
 import { finding, refusal, saying } from '../redrawn-edges/tellings.js';
+import type { Filled } from '../verb/field.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
 
@@ -37,13 +42,16 @@ export interface ShapeHem {
   readonly centre?: number;
   /** A curve square to centre and side, or a straight line; default curved. */
   readonly line?: 'curved' | 'straight';
+  /** The same to the pieces beside it. */
+  readonly matching?: boolean;
 }
 
 /**
  * Draws a hem anew between a place on the side edge and one on the centre: a curve that is square to both, or a straight
  * line. With the side up it is a shirt tail, with front and back given unlike amounts a high-low hem. Side and centre
- * are cut, or run on straight where the hem goes down. A deep turned-up allowance on a curve is told. Source: common
- * practice, no source.
+ * are cut, or run on straight where the hem goes down. A deep turned-up allowance on a curve is told. With `matching` the
+ * pieces that the changed edges are sewn to, and so on round the garment, get the same hem where theirs runs from side to
+ * centre. Source: common practice, no source.
  *
  * @throws PatternError `unknown-piece`, `no-hem`, `several-hems`, `hem-not-at-centre`, `edge-in-two-parts`,
  *   `corner-beside-dart`, `corner-beyond-edge`, `redrawn-crosses`; those of `perform`
@@ -60,14 +68,28 @@ export const shapeHemForm = formOf<ShapeHem>()({
     side: field.usually(field.signedLength(), 0),
     centre: field.usually(field.signedLength(), 0),
     line: field.usually(field.choice('curved', 'straight'), 'curved'),
+    matching: field.optional(field.yesOrNo()),
   },
   leaves: ({ piece }) => ({ changed: [piece] }),
   sentence:
-    'Shape the[ {edge}] hem of the {piece}[, {side} up at the side][, {centre} up at the centre][, {line}]',
+    'Shape the[ {edge}] hem of the {piece}[, {side} up at the side][, {centre} up at the centre][, {line}][, the pieces beside it too: {matching}]',
   startsAt: { piece: ['piece'], edge: ['piece', 'edge'] },
   example: { pattern: 'woven-shift', step: { piece: 'back', side: '70 mm' } },
 });
-export const shapeHemVerb = /* @__PURE__ */ verbFrom(shapeHemForm, (pattern, parameters) => {
+export const shapeHemVerb = /* @__PURE__ */ verbFrom(shapeHemForm, (pattern, { matching, ...wish }) => {
+  if (!matching) return shaped(pattern, wish);
+  const { edge, ...likewise } = wish;
+  const each = (names: readonly string[]) =>
+    names.map(name => (name === wish.piece ? wish : { ...likewise, piece: name }));
+  const { names, done } = andPartners(pattern, [wish.piece], hasHemAtCentre, names =>
+    doneToEach(pattern, each(names), shaped),
+  );
+  return names.length > 1 ? done : { ...done, findings: [...done.findings, nothingToMatch(wish.piece)] };
+});
+
+type Wish = Omit<Filled<ShapeHem, (typeof shapeHemForm)['fields']>, 'matching'>;
+
+function shaped(pattern: Pattern, parameters: Wish): Redrawn {
   const piece = pieceNamed(pattern, parameters.piece);
   const name = parameters.edge ?? hemOf(piece);
   const edge = { piece: piece.name, edge: name };
@@ -99,21 +121,32 @@ export const shapeHemVerb = /* @__PURE__ */ verbFrom(shapeHemForm, (pattern, par
       ],
     };
   });
-});
+}
 
 /** mm. A curved hem that is turned up by more has to be eased or faced (trade-notes §1). */
 const deepestTurned = 15;
 
 /** @throws PatternError `hem-not-at-centre`: neither end of the hem lies at the fold or a centre edge */
 function centreIsAtStart({ piece, items, index, run }: EdgeInRing): boolean {
-  const isCentre = (step: 1 | -1): boolean => {
+  const at = (step: 1 | -1): boolean => {
     const beside = items[(index + step + items.length) % items.length]!;
-    return beside.type === 'run' && (beside.edge.kind === 'fold' || isCentreEdge(beside.edge));
+    return beside.type === 'run' && isCentre(beside.edge);
   };
-  const [before, after] = [isCentre(-1), isCentre(1)];
+  const [before, after] = [at(-1), at(1)];
   const edge = { piece: piece.name, edge: run.edge.name };
   if (before === after) throw refusal('hem-not-at-centre', { edge }, edge);
   return before;
+}
+
+const isCentre = (edge: Edge): boolean => edge.kind === 'fold' || isCentreEdge(edge);
+
+/** Whether a piece has one hem, and that with a centre at one of its ends. */
+function hasHemAtCentre(piece: Piece): boolean {
+  const [hem, ...others] = edgeParts(piece).filter(({ kind }) => kind === 'hem');
+  if (!hem || others.length > 0) return false;
+  const { start, end } = neighboursOf(piece, hem.name);
+  const at = (name: string): boolean => edgeParts(piece).some(edge => edge.name === name && isCentre(edge));
+  return at(start) !== at(end);
 }
 
 /** A curve square to the edges on either side of it. */

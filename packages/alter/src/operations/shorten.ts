@@ -2,7 +2,7 @@ import { type Finding, type Pattern, type Piece, pieceNamed } from '@paperhinge/
 import { edgeParts, withPiece } from '@paperhinge/geometry/pattern';
 import type { Alteration, Redrawn } from '../alteration.js';
 import { nothingBecame, together } from '../became/became.js';
-import { partnersOf } from '../matching/partners.js';
+import { andPartners } from '../matching/and-partners.js';
 import { moveHem } from '../moved-edges/move-hem.js';
 import { shortenAtLine } from '../moved-edges/shorten-at-line.js';
 
@@ -77,13 +77,12 @@ function lengthened(pattern: Pattern, parameters: Shorten): Redrawn {
 
 /** @param by mm taken off; negative: added */
 function changeLength(pattern: Pattern, { pieces, at, matching }: Shorten, by: number): Redrawn {
-  let names: readonly string[] = [...new Set(pieces)];
-  let done = changedAll(pattern, names, at, by);
-  for (let more = names; matching && more.length > 0; ) {
-    more = partnersOf(pattern, done.pattern, names).filter(name => canChange(pieceNamed(pattern, name), at));
-    names = [...names, ...more];
-    if (more.length > 0) done = changedAll(pattern, names, at, by);
-  }
+  const { names, done } = andPartners(
+    pattern,
+    [...new Set(pieces)],
+    piece => matching === true && canChange(piece, at),
+    all => changedAll(pattern, all, at, by),
+  );
   const did = saying('shortened', { pieces: names.map(piece => ({ piece })), at, byMm: by });
   return { ...done, did };
 }

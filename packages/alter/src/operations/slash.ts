@@ -22,6 +22,8 @@ import { motionsAcross } from '../hinge/motions-across.js';
 import { openingFindings } from '../hinge/opening-findings.js';
 import { cutApart } from '../hinge/sections.js';
 import { type Swung, swing } from '../hinge/swing.js';
+import { type Beside, counterpartOf } from '../matching/counterparts.js';
+import { doneBeside } from '../matching/done-to-each.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { radiusOf, turnOf } from './slash-turn.js';
@@ -49,6 +51,8 @@ export interface OneSlash {
 export interface Slash {
   readonly piece: string;
   readonly slashes: readonly OneSlash[];
+  /** The same to the pieces beside it, where they have edges that answer to these. */
+  readonly matching?: boolean;
 }
 
 /**
@@ -57,7 +61,9 @@ export interface Slash {
  * distances from it, would come to nothing; equal ones move in parallel. With `pivot` it runs from edge to mark to edge
  * and turns about the mark: the far side, at r from it, overlaps by 2 r sin(θ/2). Each strip between two slashes stays
  * rigid and keeps its grain; the strip with the fold, else the centre, else the grain stays, the others follow one
- * another outwards. What opens is bridged straight. Source: Armstrong, Patternmaking for Fashion Design (1987), added
+ * another outwards. What opens is bridged straight. With `matching` each piece that is sewn beside this one, and has
+ * edges that answer to all of these (and marks of the same names), is slashed likewise, mirrored across the seam between
+ * them. Source: Armstrong, Patternmaking for Fashion Design (1987), added
  * fullness [memory].
  *
  * @throws PatternError `unknown-piece`, `unknown-edge`, `unknown-mark`, `slash-pivot-and-end`, `spread-too-wide`,
@@ -87,9 +93,11 @@ export const slashForm = formOf<Slash>()({
       },
       mostSlashes,
     ),
+    matching: field.optional(field.yesOrNo()),
   },
   leaves: ({ piece }) => ({ changed: [piece] }),
-  sentence: 'Slash the {piece} and open each slash by its own amount: {slashes}',
+  sentence:
+    'Slash the {piece} and open each slash by its own amount: {slashes}[, the pieces beside it too: {matching}]',
   startsAt: { piece: ['piece'] },
   example: {
     pattern: 'woven-shift',
@@ -103,7 +111,13 @@ export const slashForm = formOf<Slash>()({
     },
   },
 });
-export const slashVerb = /* @__PURE__ */ verbFrom(slashForm, (pattern, parameters) => {
+export const slashVerb = /* @__PURE__ */ verbFrom(slashForm, (pattern, { matching, ...wish }) =>
+  matching
+    ? doneBeside(pattern, wish.piece, wish, beside => wishBeside(pattern, wish, beside), slashed)
+    : slashed(pattern, wish),
+);
+
+function slashed(pattern: Pattern, parameters: Slash): Alteration {
   const piece = pieceNamed(pattern, parameters.piece);
   return locating({ piece: piece.name }, () => {
     const made = parameters.slashes.map(one => slashIn(piece, one));
@@ -121,7 +135,19 @@ export const slashVerb = /* @__PURE__ */ verbFrom(slashForm, (pattern, parameter
       findings: openingFindings(piece.name, swung),
     };
   });
-});
+}
+
+/** The slashes as they lie on a piece beside; nothing where an edge or a mark of one has no counterpart there. */
+function wishBeside(pattern: Pattern, wish: Slash, beside: Beside): Slash | undefined {
+  const { marks } = pieceNamed(pattern, beside.piece);
+  const slashes = wish.slashes.flatMap((one): readonly OneSlash[] => {
+    const from = counterpartOf(pattern, wish.piece, one.from, beside),
+      to = counterpartOf(pattern, wish.piece, one.to, beside);
+    const hasPivot = one.pivot === undefined || marks.some(({ name }) => name === one.pivot);
+    return from && to && hasPivot ? [{ ...one, from, to }] : [];
+  });
+  return slashes.length === wish.slashes.length ? { piece: beside.piece, slashes } : undefined;
+}
 
 interface Made {
   readonly wish: OneSlash;

@@ -1,14 +1,15 @@
-import { type Finding, type Pattern, pieceNamed, type Seam, walkSeam } from '@paperhinge/geometry';
+import { type Finding, type Pattern, pieceNamed, walkSeam } from '@paperhinge/geometry';
 import { type EdgePosition, withPiece } from '@paperhinge/geometry/pattern';
 import type { Alteration } from '../alteration.js';
 import { nothingBecame, together } from '../became/became.js';
 import { moveEdgesInwards } from '../moved-edges/move-edges-inwards.js';
-import { seamNamed, shareOfSeam } from '../moved-edges/seam-place.js';
+import { seamNamed } from '../moved-edges/seam-place.js';
 import { closesLimb, sidesOf } from '../moved-edges/seam-sides.js';
-import type { Taper } from '../moved-edges/taper.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
-import { refusal, saying } from './tellings.js';
+import { edgesSharing, withSeamsGoingOn } from './take-in-matching.js';
+import { mostTaken, taperOf } from './take-in-taper.js';
+import { saying } from './tellings.js';
 
 /** Take in or let out a seam: mm in the garment, shared equally by the seam's edges in all their copies. */
 export interface TakeIn {
@@ -21,6 +22,8 @@ export interface TakeIn {
   readonly to?: EdgePosition;
   /** Instead: nothing at both places and outside them, all of it half way. */
   readonly between?: readonly [EdgePosition, EdgePosition];
+  /** As much of each edge of the seams that go on from it, such as a sleeve's underarm from a side. */
+  readonly matching?: boolean;
 }
 
 /**
@@ -32,7 +35,10 @@ export interface TakeIn {
  * grows evenly less to nothing at `to`; `by: [a, b]` is a at `from` and b at `to`; `from` may lie on either side of
  * `to`. With `between` it is nothing at both places, full half way, and runs smoothly to nothing at either. Places
  * are measured on side a and apply at the same share of side b. Neighbouring edges and dart legs run on straight or
- * are cut where the moved edge crosses them.
+ * are cut where the moved edge crosses them. With `matching` the seams that go on from its ends across what crosses it
+ * there (a sleeve's underarm seam from a side seam, a skirt's side from a bodice's) are taken in by as much an edge:
+ * all along, or to nothing at their far end where this one comes to nothing at its own. Source: common practice, no
+ * source.
  *
  * @throws PatternError `unknown-seam`; `position-off-seam`, `seam-end-ambiguous`, `seam-end-unknown`,
  *   `taper-without-length`, `taper-with-between`; `take-in-too-much`; those of `perform`
@@ -50,6 +56,7 @@ const fields = {
   from: field.optional(field.place('seam')),
   to: field.optional(field.place('seam')),
   between: field.optional(field.range('seam')),
+  matching: field.optional(field.yesOrNo()),
 };
 const startsAt = { seam: ['seam'], edge: ['seam'] };
 
@@ -57,33 +64,35 @@ export const takeInForm = formOf<TakeIn>()({
   verb: 'take in',
   does: 'Takes a seam in by an amount in the whole garment, shared by all the edges that are sewn in it; from one place to another it tapers to nothing.',
   fields,
-  sentence: 'Take the {seam} seam in by {by}[, full up to {from}][, to nothing at {to}][, between {between}]',
+  sentence:
+    'Take the {seam} seam in by {by}[, full up to {from}][, to nothing at {to}][, between {between}][, the seams that go on from it too: {matching}]',
   startsAt,
   example: { pattern: 'woven-shift', step: { seam: 'side', by: 40 } },
 });
-export const takeInVerb = /* @__PURE__ */ verbFrom(takeInForm, (pattern, parameters) =>
-  moveSeam(pattern, parameters, 1),
+export const takeInVerb = /* @__PURE__ */ verbFrom(takeInForm, (pattern, { matching, ...wish }) =>
+  matching ? withSeamsGoingOn(pattern, wish, takeIn) : moveSeam(pattern, wish, 1),
 );
 
 export const letOutForm = formOf<TakeIn>()({
   verb: 'let out',
   does: 'Lets a seam out by an amount in the whole garment, shared by all the edges that are sewn in it; from one place to another it tapers to nothing.',
   fields,
-  sentence: 'Let the {seam} seam out by {by}[, full up to {from}][, to nothing at {to}][, between {between}]',
+  sentence:
+    'Let the {seam} seam out by {by}[, full up to {from}][, to nothing at {to}][, between {between}][, the seams that go on from it too: {matching}]',
   startsAt,
   example: { pattern: 'woven-shift', step: { seam: 'side', by: 20, from: 'end', to: '1/2' } },
 });
-export const letOutVerb = /* @__PURE__ */ verbFrom(letOutForm, (pattern, parameters) =>
-  moveSeam(pattern, parameters, -1),
+export const letOutVerb = /* @__PURE__ */ verbFrom(letOutForm, (pattern, { matching, ...wish }) =>
+  matching ? withSeamsGoingOn(pattern, wish, letOut) : moveSeam(pattern, wish, -1),
 );
 
 /** @param inwards 1 to take in, −1 to let out */
 function moveSeam(pattern: Pattern, parameters: TakeIn, inwards: 1 | -1): Alteration {
   const seam = seamNamed(pattern, parameters.seam);
   const amounts = typeof parameters.by === 'number' ? [parameters.by] : parameters.by;
-  const byMm = Math.max(...amounts);
+  const byMm = mostTaken(parameters);
   const sides = sidesOf(pattern, seam);
-  const edges = sides.reduce((sum, side) => sum + side.times, 0);
+  const edges = edgesSharing(pattern, seam);
   const taper = taperOf(pattern, seam, parameters);
   const findings: Finding[] = [];
   let altered = pattern;
@@ -106,28 +115,6 @@ function moveSeam(pattern: Pattern, parameters: TakeIn, inwards: 1 | -1): Altera
     findings,
     became,
   };
-}
-
-function taperOf(pattern: Pattern, seam: Seam, { by, from, to, between }: TakeIn): Taper {
-  if (between) {
-    if (from ?? to ?? (typeof by === 'number' ? undefined : by))
-      throw refusal('taper-with-between', { seam: { seam: seam.name } });
-    const places = between.map(place => shareOfSeam(pattern, seam, place)).sort((p, q) => p - q);
-    requireApart(seam, places[0]!, places[1]!);
-    return { kind: 'between', from: places[0]!, to: places[1]! };
-  }
-  if (typeof by === 'number' && !from && !to) return { kind: 'whole' };
-  const [atFrom, atTo] = typeof by === 'number' ? [by, 0] : by;
-  const most = Math.max(atFrom, atTo);
-  if (most === 0) return { kind: 'whole' };
-  const start = from ? shareOfSeam(pattern, seam, from) : 0,
-    end = to ? shareOfSeam(pattern, seam, to) : 1;
-  requireApart(seam, start, end);
-  return { kind: 'ends', from: start, to: end, atFrom: atFrom / most, atTo: atTo / most };
-}
-
-function requireApart(seam: Seam, from: number, to: number): void {
-  if (from === to) throw refusal('taper-without-length', { seam: { seam: seam.name } });
 }
 
 function whatItDid(

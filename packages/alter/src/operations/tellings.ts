@@ -78,8 +78,6 @@ export interface OperationSentences {
     readonly toMm: readonly number[];
     readonly turnsDeg: readonly number[];
   };
-  /** Each step is a `spread`. */
-  'spread-each': { readonly steps: readonly Saying[] };
   'took-in': MovedSeam;
   'let-out': MovedSeam;
   /** A place on a seam, as the maker gave it. */

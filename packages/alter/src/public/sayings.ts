@@ -11,7 +11,7 @@ export type { FullnessSentences, FullnessTellings } from '../fullness/tellings.j
 export type { GoalSentences, GoalTellings } from '../goal/tellings.js';
 export type { HingeSentences, HingeTellings } from '../hinge/tellings.js';
 export type { LapelSentences, LapelTellings } from '../lapels/tellings.js';
-export type { MatchingTellings } from '../matching/tellings.js';
+export type { MatchingSentences, MatchingTellings } from '../matching/tellings.js';
 export type { MovedEdgesTellings } from '../moved-edges/tellings.js';
 export type { NecklineTellings } from '../neckline/tellings.js';
 export type { OperationSentences, OperationTellings } from '../operations/tellings.js';

@@ -19,6 +19,8 @@ export type Start =
 export interface Leaves {
   /** Pieces that are there afterwards, with names of edges that only a run can tell. */
   readonly pieces?: readonly string[];
+  /** There may be more pieces that only a run can tell, as where a step is done to those beside, too. */
+  readonly morePieces?: boolean;
   /** Pieces there before that may have other names on them afterwards. */
   readonly changed?: readonly string[];
   readonly removed?: readonly string[];

@@ -1,17 +1,12 @@
-import { type Pattern, PatternError, pieceNamed } from '@paperhinge/geometry';
-import * as tolerances from '@paperhinge/geometry/internal-tolerances';
+import { type Pattern, pieceNamed } from '@paperhinge/geometry';
 import { dartsOf, edgesOfRole } from '@paperhinge/geometry/pattern';
 import type { Alteration } from '../../alteration.js';
-import { alterSoThat } from '../../goal/alter-so-that.js';
-import { findAmount } from '../../goal/find-amount.js';
-import { seamNamed, sideLength } from '../../moved-edges/seam-place.js';
-import { changeCap, changeCapVerb, raisedCapLength } from '../../operations/change-cap.js';
 import { changeDart } from '../../operations/change-dart.js';
 import { recutArmhole } from '../../operations/recut-armhole.js';
 import { setSeam } from '../../operations/set-seam.js';
 import { letOut, takeIn } from '../../operations/take-in.js';
+import { capEased, capSeams } from '../../sleeves/cap-eased.js';
 import * as field from '../../verb/fields.js';
-import type { AnyVerb } from '../../verb/form.js';
 import { formOf, perform, verbFrom } from '../../verb/verb.js';
 import { inSteps, type Part } from './in-steps.js';
 import { piecesFor, seamFor } from './landmarks.js';
@@ -99,60 +94,11 @@ function dartsToEase(pattern: Pattern, name: string): readonly Part[] {
 }
 
 /** The cap of each sleeve as high as its ease asks, and the seam told so. */
-function capParts(pattern: Pattern, easeMm: number): readonly Part[] {
-  return pattern.seams.flatMap((seam): readonly Part[] => {
-    const sleeveSide = [seam.a, seam.b].find(runs =>
-      runs.every(run => edgesOfRole(pieceNamed(pattern, run.piece), 'cap').includes(run.edge)),
-    );
-    if (!sleeveSide) return [];
-    const ease = sleeveSide === seam.a ? easeMm : -easeMm;
+const capParts = (pattern: Pattern, easeMm: number): readonly Part[] =>
+  capSeams(pattern).flatMap(({ seam: { name }, sleeve, onSideA }): readonly Part[] => {
+    const ease = onSideA ? easeMm : -easeMm;
     return [
-      now => capEased(now, seam.name, sleeveSide[0]!.piece, ease),
-      now => setSeam(now, { seam: seam.name, ease: { mm: ease } }),
+      now => capEased(now, name, sleeve, ease),
+      now => setSeam(now, { seam: name, ease: { mm: ease } }),
     ];
   });
-}
-
-/**
- * The cap raised or lowered until its seam has so much ease. Each try draws the cap alone, as the rest of the seam stays
- * as it is; where the height found that way does not come to it on the whole garment, the search of a goal says so.
- */
-function capEased(pattern: Pattern, name: string, piece: string, ease: number): Alteration {
-  const seam = seamNamed(pattern, name);
-  const easeIn = (now: Pattern): number => sideLength(now, seam.a) - sideLength(now, seam.b);
-  const sleeve = pieceNamed(pattern, piece);
-  const now = easeIn(pattern);
-  const capMm = raisedCapLength(sleeve, 0);
-  const onSideA = seam.a.some(run => run.piece === piece);
-  const outcome = (by: number): number | undefined => {
-    try {
-      const longer = raisedCapLength(sleeve, by) - capMm;
-      return now + (onSideA ? longer : -longer);
-    } catch (error) {
-      if (error instanceof PatternError) return undefined;
-      throw error;
-    }
-  };
-  const gained = (outcome(tryMm) ?? now) - now;
-  // From where a straight line through two heights has it.
-  const near = gained === 0 ? 0 : ((ease - now) / gained) * tryMm;
-  const found = findAmount(outcome, {
-    least: -mostMm,
-    most: mostMm,
-    stride: tryMm,
-    from: ease,
-    to: ease,
-    within: tolerances.goalTolerance,
-    near,
-  });
-  if (found?.reached) {
-    const raised = changeCap(pattern, { piece, by: found.amount, keep: 'width' });
-    if (Math.abs(easeIn(raised.pattern) - ease) <= 2 * tolerances.goalTolerance) return raised;
-  }
-  const by = { soThat: { of: 'seam-ease', seam: name }, is: ease };
-  return alterSoThat(changeCapVerb as AnyVerb, pattern, { piece, by, keep: 'width' });
-}
-
-/** mm. A height to measure by, and the most that a cap is raised or lowered. */
-const tryMm = 5;
-const mostMm = 500;

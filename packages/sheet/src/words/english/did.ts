@@ -25,7 +25,6 @@ export const did: Sentences<OperationSentences & Pick<AlterSentences, 'said'>> =
     capital(
       `${say.things(pieces)} ${pieces.length > 1 ? 'were' : 'was'} ${byMm < 0 ? 'lengthened' : 'shortened'} by ${say.length(Math.abs(byMm))} at ${at === 'hem' ? 'the hem' : say.thing({ line: at })}.`,
     ),
-  'spread-each': ({ steps }, say) => steps.map(say.saying).join(' '),
   spread: (
     { piece, from, to, hinge, overlapped, slashes, byMm, angleDeg = 0, fromMm, toMm, ...more },
     say,

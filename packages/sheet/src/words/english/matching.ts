@@ -1,6 +1,6 @@
-import type { MatchingTellings } from '@paperhinge/alter/sayings';
+import type { MatchingSentences, MatchingTellings } from '@paperhinge/alter/sayings';
 import { capital } from '../capital.js';
-import type { Tellings } from '../catalogue.js';
+import type { Sentences, Tellings } from '../catalogue.js';
 import { stepText } from '../step-text.js';
 
 export const matching: Tellings<MatchingTellings> = {
@@ -22,4 +22,15 @@ export const matching: Tellings<MatchingTellings> = {
     ),
     remedy: 'Give the other pieces steps of their own, if they are to change too.',
   }),
+  'seam-goes-on-nowhere': ({ seam }, say) => ({
+    message: capital(
+      `no seam goes on from an end of ${say.thing(seam)} that this step moved; that seam alone was changed.`,
+    ),
+    remedy: 'Give other seams steps of their own, if they are to change too.',
+  }),
+};
+
+/** What a step did to several pieces or seams. */
+export const matchingDone: Sentences<MatchingSentences> = {
+  'did-each': ({ steps }, say) => steps.map(say.saying).join(' '),
 };

@@ -18,7 +18,6 @@ export const did: Sentences<OperationSentences & Pick<AlterSentences, 'said'>> =
     `${backMm > 0 ? `, die Spitze ${say.length(backMm)} zurückgesetzt` : ''}.`,
   shortened: ({ pieces, at, byMm }, say) =>
     `${say.things(pieces)} ${at === 'hem' ? 'am Saum' : `an ${say.thing({ line: at })}`} um ${say.length(Math.abs(byMm))} ${byMm < 0 ? 'verlängert' : 'gekürzt'}.`,
-  'spread-each': ({ steps }, say) => steps.map(say.saying).join(' '),
   spread: (
     { piece, from, to, hinge, overlapped, slashes, byMm, angleDeg = 0, fromMm, toMm, ...more },
     say,

@@ -16,7 +16,7 @@ import { goal, measures } from './goal.js';
 import { grammar } from './grammar.js';
 import { hinge, slashes } from './hinge.js';
 import { lapels, lapelsDone } from './lapels.js';
-import { matching } from './matching.js';
+import { matching, matchingDone } from './matching.js';
 import { measure } from './measure.js';
 import { measured } from './measured.js';
 import { movedEdges } from './moved-edges.js';
@@ -86,5 +86,6 @@ export const german: Catalogue = {
     ...measures,
     ...order,
     ...commandSentences,
+    ...matchingDone,
   },
 };

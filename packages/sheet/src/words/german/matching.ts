@@ -1,5 +1,5 @@
-import type { MatchingTellings } from '@paperhinge/alter/sayings';
-import type { Tellings } from '../catalogue.js';
+import type { MatchingSentences, MatchingTellings } from '@paperhinge/alter/sayings';
+import type { Sentences, Tellings } from '../catalogue.js';
 import { stepText } from '../step-text.js';
 
 export const matching: Tellings<MatchingTellings> = {
@@ -17,4 +17,13 @@ export const matching: Tellings<MatchingTellings> = {
     message: `Kein Teil neben ${say.thing(piece)} hat Kanten, die diesen entsprechen; nur dieses wurde geändert.`,
     remedy: 'Geben Sie den anderen Teilen eigene Schritte, wenn sie sich mit ändern sollen.',
   }),
+  'seam-goes-on-nowhere': ({ seam }, say) => ({
+    message: `Keine Naht setzt ${say.thing(seam)} an einem Ende fort, das dieser Schritt versetzt hat; nur sie wurde geändert.`,
+    remedy: 'Geben Sie anderen Nähten eigene Schritte, wenn sie sich mit ändern sollen.',
+  }),
+};
+
+/** Was ein Schritt an mehreren Teilen oder Nähten tat. */
+export const matchingDone: Sentences<MatchingSentences> = {
+  'did-each': ({ steps }, say) => steps.map(say.saying).join(' '),
 };

@@ -20,7 +20,8 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
   },
   'pinch out': {
     does: 'Faltet weg, was an Hals oder Armloch absteht, bis auf nichts an der Spitze eines Abnähers, der sich um so viel öffnet.',
-    sentence: 'An {edge} von {piece}[ bei {at}] {by} wegfalten, in den Abnäher {into}[, gedreht um {pivot}]',
+    sentence:
+      'An {edge} von {piece}[ bei {at}] {by} wegfalten, in den Abnäher {into}[, gedreht um {pivot}][, auch was daran genäht ist: {matching}]',
   },
   'move dart': {
     does: 'Schließt einen Abnäher und öffnet ihn um denselben Winkel an anderer Stelle; gedreht wird um seine Spitze oder um einen Punkt.',
@@ -62,12 +63,12 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
   divide: {
     does: 'Schneidet ein Teil entlang einer gezeichneten Linie oder gerade von einer Kante oder einem Abnäher zum anderen auseinander und gibt dort eine Naht: eine Passe, eine Teilungsnaht, eine Wiener Naht.',
     sentence:
-      '{piece} teilen[ entlang {line}][ von {from.edge}][ bei {from.at}][ vom Abnäher {from.dart}][ durch {through}][ bis {to.edge}][ bei {to.at}][ bis zum Abnäher {to.dart}]; das abgetrennte Teil heißt {name}[, die Naht {seam}][, mit {allowance} Zugabe]',
+      '{piece} teilen[ entlang {line}][ von {from.edge}][ bei {from.at}][ vom Abnäher {from.dart}][ durch {through}][ bis {to.edge}][ bei {to.at}][ bis zum Abnäher {to.dart}]; das abgetrennte Teil heißt {name}[, die Naht {seam}][, mit {allowance} Zugabe][, über die Naht hinaus: {matching}]',
   },
   'cut off band': {
     does: 'Schneidet entlang einer Kante einen überall gleich breiten Streifen ab, geformt wie sie, und näht ihn als Blende wieder an; wo er sein eigener Beleg ist, wird er doppelt zugeschnitten.',
     sentence:
-      'Blende „{name}“ {width} breit entlang {edge} abschneiden[, doppelt: {doubled}][, die Naht {seam}][, mit {allowance} Zugabe]',
+      'Blende „{name}“ {width} breit entlang {edge} abschneiden[, doppelt: {doubled}][, die Naht {seam}][, mit {allowance} Zugabe][, auch die Teile daneben: {matching}]',
   },
   'join pieces': {
     does: 'Legt zwei Teile an ihrer Naht oder an ihr bis zu einer Stelle Kante an Kante und macht ein Teil daraus; was sich dahinter öffnet, bleibt als Abnäher.',
@@ -76,7 +77,7 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
   },
   'move seam': {
     does: 'Verlegt eine Naht in eines ihrer beiden Teile: Dort wird ein Streifen an ihr abgeschnitten und an das andere Teil gesetzt. Das Kleidungsstück behält seine Form.',
-    sentence: 'Naht {seam} um {by} nach {into} verlegen',
+    sentence: 'Naht {seam} um {by} nach {into} verlegen[, auch die Nähte, die sie fortsetzen: {matching}]',
   },
   'fold to seam': {
     does: 'Macht aus dem Bruch eines Teils eine Naht: Das Teil wird als Paar zugeschnitten und dort zusammengenäht.',
@@ -88,7 +89,8 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
   },
   slash: {
     does: 'Schneidet den Schnitt an mehreren Stellen zugleich auf und öffnet jede um ihr eigenes Maß oder schiebt sie übereinander, gelenkig am anderen Ende, an einem Punkt im Teil, oder an beiden Enden offen.',
-    sentence: '{piece} aufschneiden und jeden Schnitt um sein eigenes Maß öffnen: {slashes}',
+    sentence:
+      '{piece} aufschneiden und jeden Schnitt um sein eigenes Maß öffnen: {slashes}[, auch die Teile daneben: {matching}]',
   },
   'draft circle skirt': {
     does: 'Zeichnet einen Rock als ganzen, dreiviertel, halben oder viertel Teller nach Taille und Länge, in Bahnen im Bruch.',
@@ -114,7 +116,8 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
   },
   'recut armhole': {
     does: 'Macht ein Armloch an der Seitennaht tiefer oder höher und rückt es an der Schulter nach innen oder außen; dazwischen behält es seine Form.',
-    sentence: 'Armloch von {pieces} neu schneiden[, {lower} tiefer][, an der Schulter {in} weiter innen]',
+    sentence:
+      'Armloch von {pieces} neu schneiden[, {lower} tiefer][, an der Schulter {in} weiter innen][, Ärmel und Teile daneben passend: {matching}]',
   },
   'recut edge': {
     does: 'Zeichnet eine Kante neu: weiter innen oder außen, gleichmäßig oder an einem Ende mehr; entlang einer gezeichneten Linie; glatt durch Punkte; zwischen ihren Enden auf eine Länge; oder wie eine andere Kante.',
@@ -124,11 +127,12 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
   'shape hem': {
     does: 'Gibt einem Saum eine neue Form: an der Seite und in der Mitte höher oder tiefer, gebogen und zu beiden rechtwinklig, oder gerade.',
     sentence:
-      'Saum[ {edge}] von {piece} formen[, an der Seite {side} höher][, in der Mitte {centre} höher][, {line}]',
+      'Saum[ {edge}] von {piece} formen[, an der Seite {side} höher][, in der Mitte {centre} höher][, {line}][, auch die Teile daneben: {matching}]',
   },
   'level hem': {
     does: 'Macht Teile so lang, dass ihr Saum in einer Höhe über dem Boden liegt, gemessen von einer Linie hinunter, deren Höhe bekannt ist, etwa der Taille.',
-    sentence: 'Saum von {pieces} auf {height} über dem Boden legen; {from} steht {stands} hoch',
+    sentence:
+      'Saum von {pieces} auf {height} über dem Boden legen; {from} steht {stands} hoch[, auch was daran genäht ist: {matching}]',
   },
   'match edge': {
     does: 'Misst eine Naht ab und macht eine ihrer Kanten an einem Ende so lang, wie die andere es braucht oder wie verlangt; die Kante daneben wird zur neuen Ecke gezeichnet.',
@@ -166,11 +170,13 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
   },
   'take in': {
     does: 'Macht eine Naht im ganzen Kleidungsstück um ein Maß enger, geteilt auf alle ihre Kanten; von einer Stelle zur anderen läuft es auf nichts aus.',
-    sentence: 'Naht {seam} um {by} enger[, voll bis {from}][, nichts ab {to}][, zwischen {between}]',
+    sentence:
+      'Naht {seam} um {by} enger[, voll bis {from}][, nichts ab {to}][, zwischen {between}][, auch die Nähte, die sie fortsetzen: {matching}]',
   },
   'let out': {
     does: 'Macht eine Naht im ganzen Kleidungsstück um ein Maß weiter, geteilt auf alle ihre Kanten; von einer Stelle zur anderen läuft es auf nichts aus.',
-    sentence: 'Naht {seam} um {by} weiter[, voll bis {from}][, nichts ab {to}][, zwischen {between}]',
+    sentence:
+      'Naht {seam} um {by} weiter[, voll bis {from}][, nichts ab {to}][, zwischen {between}][, auch die Nähte, die sie fortsetzen: {matching}]',
   },
   'recut neckline': {
     does: 'Schneidet einen neuen Ausschnitt: ein V im alten, einen V-förmigen, runden, eckigen, U-Boot-, tief runden oder Herzausschnitt nach Tiefe und halber Weite, oder einen entlang einer gezeichneten Linie.',
@@ -184,7 +190,7 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
   },
   'set allowance': {
     does: 'Gibt Kanten eine andere Naht- oder Saumzugabe. Die Nahtlinie bleibt, die Schnittlinie wandert.',
-    sentence: 'Zugabe von {edges} auf {to} setzen',
+    sentence: 'Zugabe von {edges} auf {to} setzen[, auch was daran genäht ist: {matching}]',
   },
   'set seam': {
     does: 'Sagt, wie eine Naht genäht wird: wie viel eine Seite eingehalten, gekräuselt, gedehnt oder in Falten gelegt wird, und wie genau beide passen müssen.',
@@ -192,7 +198,8 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
   },
   'add notches': {
     does: 'Misst beide Seiten einer Naht ab und gibt beiden Passzeichen, die sich beim Nähen treffen.',
-    sentence: 'Naht {seam} mit [{count} Passzeichen][einem Passzeichen bei {at}] versehen',
+    sentence:
+      'Naht {seam} mit [{count} Passzeichen][einem Passzeichen bei {at}] versehen[, auch was sonst daran genäht ist: {matching}]',
   },
   unfold: {
     does: 'Klappt ein halbes Teil um seinen Bruch zu einem ganzen auf, das einfach zugeschnitten wird; jede gespiegelte Kante bekommt einen eigenen Namen.',
