@@ -30,7 +30,7 @@ test.each(['shirt', 'trousers', 'smock', 'waistcoat', 'darted-dress'])(
     numbered(name, drawing!);
     const { code, stdout } = await command('name', drawing!, '-o', sheet!, '--picture', picture!);
     expect(code).toBe(0);
-    expect(stdout).toMatch(/^\d of \d pieces named, \d seams proposed in .*names\.yaml\n$/);
+    expect(stdout).toMatch(/^\d of \d pieces named, \d+ seams proposed in .*names\.yaml\n$/);
     expect(readFileSync(picture!, 'utf8')).toContain('hem');
     const checked = await command('check', drawing!, '--sheet', sheet!, '--json');
     const { seams, findings } = JSON.parse(checked.stdout);

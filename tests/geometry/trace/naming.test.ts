@@ -1,16 +1,10 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import {
-  type EdgeRun,
-  edgeNames,
-  edgePath,
-  type Pattern,
-  pathLength,
-  readPattern,
-} from '@paperhinge/geometry';
+import { type EdgeRun, edgeNames, type Pattern, readPattern } from '@paperhinge/geometry';
 import { renamed } from '@paperhinge/geometry/pattern';
-import { proposeNames, type SeamProposal } from '@paperhinge/geometry/trace';
+import { proposeNames } from '@paperhinge/geometry/trace';
 import { describe, expect, test } from 'vitest';
 import { furtherDrafts } from '../../support/further-drafts.js';
+import { type SeamTally, sideOf, sumOf, tally } from '../../support/seams-judged.js';
 import { type Draft, strewn, twentyDrafts } from '../../support/twenty-drafts.js';
 
 /** A pattern as a tracing leaves it: without names, roles or seams, its pieces counted. */
@@ -37,50 +31,8 @@ function bare(pattern: Pattern): Pattern {
   return { ...plain, pieces };
 }
 
-/** A side of a seam by its edges; of the two long sides of a straight band either may be sewn. */
-const sideOf = (pattern: Pattern, runs: readonly Pick<EdgeRun, 'piece' | 'edge'>[]): string =>
-  [...new Set(runs.map(run => `${run.piece}.${twinOf(pattern, run)}`))].sort().join(' + ');
-
-function twinOf(pattern: Pattern, { piece, edge }: Pick<EdgeRun, 'piece' | 'edge'>): string {
-  const own = pattern.pieces.find(p => p.name === piece)!;
-  const names = edgeNames(own);
-  const length = (name: string): number => pathLength(edgePath(own, name));
-  const isRectangle =
-    names.length === 4 && [0, 1].every(i => Math.abs(length(names[i]!) - length(names[i + 2]!)) < 0.1);
-  const opposite = names[(names.indexOf(edge) + 2) % 4];
-  return isRectangle && [edge, opposite].sort()[0] === opposite ? opposite! : edge;
-}
-
-interface Tally {
-  readonly seams: number;
-  readonly right: number;
-  readonly sureAndWrong: readonly string[];
-  readonly missed: readonly string[];
-}
-
-function tally(
-  pattern: Pattern,
-  known: readonly (readonly [string, string])[],
-  proposed: readonly SeamProposal[],
-): Tally {
-  const truth = new Set(known.map(sides => [...sides].sort().join(' = ')));
-  const keys = proposed.map(({ seam, confidence }) => ({
-    key: [sideOf(pattern, seam.a), sideOf(pattern, seam.b)].sort().join(' = '),
-    confidence,
-  }));
-  const found = new Set(keys.map(({ key }) => key));
-  return {
-    seams: truth.size,
-    right: [...truth].filter(key => found.has(key)).length,
-    sureAndWrong: keys
-      .filter(({ key, confidence }) => confidence > 0.9 && !truth.has(key))
-      .map(({ key }) => key),
-    missed: [...truth].filter(key => !found.has(key)),
-  };
-}
-
-function ofDraft({ pattern, seams }: Draft): Tally {
-  const side = (edges: readonly string[]): string =>
+function ofDraft({ pattern, seams }: Draft): SeamTally {
+  const side = (edges: readonly string[]): readonly string[] =>
     sideOf(
       pattern,
       edges.map(ref => ({ piece: ref.split('.')[0]!, edge: ref.split('.')[1]! })),
@@ -93,14 +45,14 @@ function ofDraft({ pattern, seams }: Draft): Tally {
 }
 
 /** The seams of a demo, told of its pieces and edges by number. */
-function ofDemo(file: string): Tally {
+function ofDemo(file: string): SeamTally {
   const { pattern } = readPattern(readFileSync(file), { file });
   const plain = bare(pattern);
   const number = ({ piece, edge }: EdgeRun) => {
     const i = pattern.pieces.findIndex(p => p.name === piece);
     return { piece: `piece-${i + 1}`, edge: `edge-${edgeNames(pattern.pieces[i]!).indexOf(edge) + 1}` };
   };
-  const side = (runs: readonly EdgeRun[]): string => sideOf(plain, runs.map(number));
+  const side = (runs: readonly EdgeRun[]): readonly string[] => sideOf(plain, runs.map(number));
   return tally(
     plain,
     pattern.seams.map(({ a, b }) => [side(a), side(b)]),
@@ -108,18 +60,12 @@ function ofDemo(file: string): Tally {
   );
 }
 
-const sum = (tallies: readonly Tally[]) => ({
-  seams: tallies.reduce((all, one) => all + one.seams, 0),
-  right: tallies.reduce((all, one) => all + one.right, 0),
-  sureAndWrong: tallies.flatMap(one => one.sureAndWrong),
-});
-
 const demos = new URL('../../../demos/patterns/', import.meta.url).pathname;
 
 describe('seams proposed of drawings without names', () => {
   test('nine of ten of the demos’ seams are right at first, and none that is sure is wrong', () => {
     expect(existsSync(demos)).toBe(true);
-    const { seams, right, sureAndWrong } = sum(
+    const { seams, right, sureAndWrong } = sumOf(
       readdirSync(demos)
         .filter(name => name.endsWith('.svg'))
         .map(name => ofDemo(`${demos}${name}`)),
@@ -133,7 +79,7 @@ describe('seams proposed of drawings without names', () => {
     ['as drawn', (draft: Draft) => draft],
     ['strewn about, every other one turned over', strewn],
   ])('nine of ten of twenty-one drafts’ seams too, %s', (_, laid) => {
-    const { seams, right, sureAndWrong } = sum(twentyDrafts().map(laid).map(ofDraft));
+    const { seams, right, sureAndWrong } = sumOf(twentyDrafts().map(laid).map(ofDraft));
     expect(sureAndWrong).toEqual([]);
     expect(right / seams).toBeGreaterThanOrEqual(0.9);
     expect(seams).toBeGreaterThanOrEqual(70);
@@ -143,10 +89,10 @@ describe('seams proposed of drawings without names', () => {
 describe('seams of garments that the proposals were not built on', () => {
   // At first sight 15 of these 26 were right; facings, panels drawn one by one and cuffs were not known then.
   test('nine of ten are right, and none that is sure is wrong', () => {
-    const { seams, right, sureAndWrong } = sum(furtherDrafts().map(ofDraft));
+    const { seams, right, sureAndWrong } = sumOf(furtherDrafts().map(ofDraft));
     expect(sureAndWrong).toEqual([]);
     expect(right / seams).toBeGreaterThanOrEqual(0.9);
-    expect(sum(furtherDrafts().map(strewn).map(ofDraft)).sureAndWrong).toEqual([]);
+    expect(sumOf(furtherDrafts().map(strewn).map(ofDraft)).sureAndWrong).toEqual([]);
   });
 
   test('a facing is known by the curve that it shares, and its edges by what lies beside that', () => {

@@ -1,5 +1,5 @@
 import type { EdgeRole } from '../../pattern/types.js';
-import type { EdgeLike, PieceLike } from './piece-shapes.js';
+import type { EdgeLike, PieceLike } from './piece-like.js';
 import type { PieceShape, RunShape } from './run-shape.js';
 
 /** How a piece is like a kind of piece: which of its edges is which, and how far off it is. */

@@ -35,6 +35,7 @@ function frontOf(a: Described, b: Described): FrontFound {
   ): FrontFound | undefined => {
     const [first, second] = [of(a), of(b)];
     if (!(Math.max(first, second) > clearly * Math.min(first, second))) return undefined;
+    if (sign !== 'fewer-darts' && Math.min(first, second) === 0) return undefined;
     const isFirst = front === 'more' ? first > second : first < second;
     return { front: (isFirst ? a : b).piece.name, sign };
   };
@@ -60,24 +61,40 @@ const length = ({ piece, proposal }: Described, role: string): number =>
 const intake = ({ piece }: Described): number =>
   dartsOf(piece).reduce((sum, { legs }) => sum + distance(pathStart(legs[0]), pathEnd(legs[1])), 0);
 
-/** The side of the body of each of the pieces that are sewn to one another beside it: `joins` by their names. */
+/** Two pieces by their names that are sewn to one another: from the front to the back, or on one side of the body. */
+export interface BodyJoin {
+  readonly pieces: readonly [string, string];
+  readonly sameSide: boolean;
+}
+
+/** The side of the body of each of the pieces that are sewn to one another round it. */
 export function bodySides(
   pattern: Pattern,
   proposals: readonly PieceProposal[],
-  joins: readonly (readonly [string, string])[],
+  joins: readonly BodyJoin[],
 ): ReadonlyMap<string, BodySide> {
   const sides = new Map<string, BodySide>();
   const described = (name: string): Described => ({
     piece: pieceNamed(pattern, name),
     proposal: proposals.find(p => p.piece === name)!,
   });
-  for (const pair of joins) {
-    if (pair[0] === pair[1] || pair.some(name => sides.has(name))) continue;
-    const [a, b] = pattern.pieces
-      .filter(({ name }) => pair.includes(name))
-      .map(({ name }) => described(name));
-    const { front, sign } = frontOf(a!, b!);
-    for (const { piece } of [a!, b!]) sides.set(piece.name, { front: piece.name === front, sign });
-  }
+  // What is told by a neck or a crotch comes before what is told by the order of the drawing.
+  for (const byOrder of [false, false, true, true])
+    for (const { pieces: pair, sameSide } of joins) {
+      const known = pair.find(name => sides.has(name));
+      const other = pair.find(name => !sides.has(name));
+      if (pair[0] === pair[1] || other === undefined || (sameSide && known === undefined)) continue;
+      if (known !== undefined) {
+        const { front, sign } = sides.get(known)!;
+        sides.set(other, { front: sameSide ? front : !front, sign });
+        continue;
+      }
+      const [a, b] = pattern.pieces
+        .filter(({ name }) => pair.includes(name))
+        .map(({ name }) => described(name));
+      const { front, sign } = frontOf(a!, b!);
+      if (sign === 'drawn-first' && !byOrder) continue;
+      for (const { piece } of [a!, b!]) sides.set(piece.name, { front: piece.name === front, sign });
+    }
   return sides;
 }

@@ -1,8 +1,8 @@
-import type { EdgeRole, EdgeRun } from '../../pattern/types.js';
+import type { EdgeRun } from '../../pattern/types.js';
 import type { BodySide } from './front-and-back.js';
-import { type Candidate, candidate, outside, usual } from './seam-candidates.js';
-import { capEased, cuffed, exact, lapped, lapsUnder } from './seam-chances.js';
-import { runsOf, type SewingLine } from './sewing-lines.js';
+import { type Candidate, candidate, usual } from './seam-candidates.js';
+import { capEased, cuffed, lapped, lapsUnder } from './seam-chances.js';
+import { isUpperTwin, runsOf, type SewingLine } from './sewing-lines.js';
 
 // Seams of a line to several, all round an armhole, a neck, a waist or a lining.
 
@@ -44,6 +44,10 @@ export function frontToBack(
 const fromCentre = (line: SewingLine, outwards: boolean): readonly EdgeRun[] =>
   runsOf(line, (line.before === 'centre' || line.before === 'crotch') !== outwards);
 
+/** A pair of bands is for wrists or legs, not for the one line round the body. */
+const isPairOnOne = ({ piece, pieceRole }: SewingLine, edge: readonly SewingLine[]): boolean =>
+  pieceRole === 'band' && piece.cutting.count > 1 && edge.some(({ onFold }) => onFold);
+
 /** Bands, collars and cuffs onto the necks, waists or wrists that they finish. */
 export function bands(lines: readonly SewingLine[], round: Round): readonly Candidate[] {
   const longSides = lines.filter(
@@ -51,7 +55,7 @@ export function bands(lines: readonly SewingLine[], round: Round): readonly Cand
       (line.pieceRole === 'band' || line.pieceRole === 'collar') &&
       line.straightness > 0.8 &&
       isLong(line, lines) &&
-      !isUpperTwin(line, lines),
+      !isUpperTwin(line),
   );
   const necks = lines.filter(
     line => line.role === 'neck' && line.pieceRole !== 'collar' && line.pieceRole !== 'facing',
@@ -86,22 +90,13 @@ export function bands(lines: readonly SewingLine[], round: Round): readonly Cand
             // A collar's fold lies at the centre behind.
             runs: { a: runsOf(side, side.before === 'centre'), b },
             times: gores ? gores.piece.cutting.count : whole ? 2 : 1,
-            prior: 3,
+            // A collar's neck edge is the one it is sewn by.
+            prior: (side.pieceRole === 'collar' && side.role !== 'neck') || isPairOnOne(side, edge) ? 0.5 : 3,
           },
         );
       }),
   );
 }
-
-/** Of the two sides of a straight band either may be sewn: the one drawn lower is taken. */
-const isUpperTwin = (line: SewingLine, lines: readonly SewingLine[]): boolean =>
-  lines.some(
-    other =>
-      other !== line &&
-      other.piece === line.piece &&
-      Math.abs(other.lengthMm - line.lengthMm) <= 0.5 &&
-      other.middle.y > line.middle.y,
-  );
 
 /** A collar onto its stand, which laps over beyond it. */
 export function collars(lines: readonly SewingLine[]): readonly Candidate[] {
@@ -118,35 +113,6 @@ export function collars(lines: readonly SewingLine[]): readonly Candidate[] {
         ),
     );
 }
-
-/** The outer edges of a lining, and those of what it lies under: its hem may also hang free. */
-export function linings(lines: readonly SewingLine[], round: Round): readonly Candidate[] {
-  const inside = lines.filter(line => line.layer === 1);
-  if (inside.length === 0) return [];
-  const covered = new Set(
-    lines.filter(line => outside(line) && hasLining(line, inside)).map(line => line.piece),
-  );
-  // A lining is as long as what it lies under, sewn to it or not: lengths tell nothing here.
-  const group = (name: string, odds: number, ...roles: readonly EdgeRole[]): readonly Candidate[] => {
-    const of = (line: SewingLine): boolean => line.role !== undefined && roles.includes(line.role);
-    const [a, b] = [inside, lines.filter(line => covered.has(line.piece))].map(side => side.filter(of));
-    const along = (side: readonly SewingLine[]): readonly EdgeRun[] =>
-      round([...side].sort((x, y) => roles.indexOf(x.role!) - roles.indexOf(y.role!))).flatMap(
-        ({ line, front }) =>
-          line.role === 'centre' ? runsOf(line, line.after !== 'neck') : fromCentre(line, front),
-      );
-    const runs = { a: along(a!), b: along(b!) };
-    return a!.length === 0 ? [] : [{ ...candidate(name, a!, b!, exact, { runs }), odds }];
-  };
-  return [
-    ...group('lining edge', 5, 'centre', 'neck'),
-    ...group('lining armhole', 3, 'armhole'),
-    ...group('lining hem', 1.2, 'hem'),
-  ];
-}
-
-const hasLining = (line: SewingLine, inside: readonly SewingLine[]): boolean =>
-  inside.some(other => other.role === line.role && Math.abs(other.lengthMm - line.lengthMm) <= 0.5);
 
 const isLong = (line: SewingLine, lines: readonly SewingLine[]): boolean =>
   lines.every(other => other.piece !== line.piece || other.lengthMm <= 1.3 * line.lengthMm);

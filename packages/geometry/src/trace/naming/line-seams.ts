@@ -1,5 +1,7 @@
 import { edgeNamed } from '../../pattern/outline.js';
 import type { EdgeRole, PieceRole } from '../../pattern/types.js';
+import { agreement } from './agreement.js';
+import type { BodySide } from './front-and-back.js';
 import { type Candidate, candidate, usual } from './seam-candidates.js';
 import { type Easing, exact, gathered, slightlyEased } from './seam-chances.js';
 import { runsOf, type SewingLine } from './sewing-lines.js';
@@ -22,28 +24,30 @@ const pairRules: readonly PairRule[] = [
   },
   { roles: ['shoulder', 'shoulder'], pieces: alike('facing'), easing: exact },
   { roles: ['side', 'side'], pieces: alike('facing'), easing: exact },
-  { roles: ['neck', 'neck'], pieces: [['facing', 'bodice']], easing: exact },
-  { roles: ['armhole', 'armhole'], pieces: [['facing', 'bodice']], easing: exact },
-  {
-    roles: ['waist', 'waist'],
-    pieces: [
-      ['facing', 'skirt'],
-      ['facing', 'trouser'],
-    ],
-    easing: exact,
-  },
   { roles: ['side', 'side'], pieces: alike('bodice', 'skirt', 'yoke'), easing: exact },
   { roles: ['panel', 'panel'], pieces: alike('bodice', 'skirt'), easing: slightlyEased },
   { roles: ['armhole', 'armhole'], pieces: [['bodice', 'sleeve']], easing: exact },
   { roles: ['outseam', 'outseam'], pieces: alike('trouser'), easing: exact },
-  { roles: ['inseam', 'inseam'], pieces: alike('trouser'), easing: exact },
+  { roles: ['inseam', 'inseam'], pieces: alike('trouser', 'bodice'), easing: exact },
   { roles: ['yoke', 'yoke'], pieces: [['bodice', 'yoke']], easing: gathered },
   { roles: ['waist', 'yoke'], pieces: [['skirt', 'yoke']], easing: gathered },
-  { roles: ['waist', 'hem'], pieces: [['skirt', 'bodice']], easing: gathered },
+  {
+    roles: ['waist', 'hem'],
+    pieces: [
+      ['skirt', 'bodice'],
+      ['trouser', 'bodice'],
+    ],
+    easing: gathered,
+  },
 ];
 
 /** No surer than this where lengths say nothing: a line and its own mirror image, a curve and what was traced from it. */
 const alikeAnyway = 0.9;
+
+/** Of a line: what differs by more is gathered, pleated or much eased. */
+const plainShare = 0.05;
+/** Lines whose corners, bows or notches speak against a seam are never surely one. */
+const unlike = 0.5;
 
 /** Line to line, of two pieces. */
 export function pairs(lines: readonly SewingLine[]): readonly Candidate[] {
@@ -71,12 +75,16 @@ const fits = ({ roles, pieces }: PairRule, a: SewingLine, b: SewingLine): boolea
 
 function pair({ roles, easing }: PairRule, a: SewingLine, b: SewingLine): Candidate {
   const across = roles[0] !== roles[1] || roles[0] === 'yoke';
+  const turned = isTurned(a, b);
+  // What is gathered runs otherwise than what it is sewn to.
+  const isPlain = Math.abs(a.lengthMm - b.lengthMm) < plainShare * b.lengthMm;
+  const agrees = isPlain ? agreement(a, b, turned) : 1;
   return candidate(roles[0], [a], [b], easing, {
-    runs: { a: runsOf(a, false), b: runsOf(b, isTurned(a, b)) },
+    runs: { a: runsOf(a, false), b: runsOf(b, turned) },
+    agrees,
     // Below one another, centre lies on centre: on folds both, or in a seam both.
     prior: usual * (across ? (a.onFold === b.onFold ? 2 : 0.3) : 1),
-    // A facing may be sewn on in one go with the edges beside it.
-    ...(a.pieceRole === 'facing' ? { most: alikeAnyway } : {}),
+    ...(agrees < unlike ? { most: alikeAnyway } : {}),
   });
 }
 
@@ -106,7 +114,10 @@ const corners: readonly EdgeRole[] = [
 ];
 
 /** A piece with itself: the underarms of a sleeve, the sides of gores; the crotch and an open centre of a pair. */
-export function own(lines: readonly SewingLine[]): readonly Candidate[] {
+export function own(
+  lines: readonly SewingLine[],
+  sides: ReadonlyMap<string, BodySide>,
+): readonly Candidate[] {
   const twins = lines.flatMap((a, i) =>
     lines
       .slice(i + 1)
@@ -123,12 +134,13 @@ export function own(lines: readonly SewingLine[]): readonly Candidate[] {
   );
   const halves = lines
     .filter(({ piece, role }) => role === 'crotch' || (piece.cutting.mirrored && role === 'centre'))
-    .filter(({ layer, pieceRole, role }) => role === 'crotch' || (layer === 0 && pieceRole !== 'collar'))
+    .filter(({ pieceRole, role }) => role === 'crotch' || (pieceRole !== 'collar' && pieceRole !== 'facing'))
     .filter(({ piece, edges }) => edges.every(name => edgeNamed(piece, name).kind === 'seam'))
     .map(line => {
       const runs = runsOf(line, false);
-      // A crotch is always sewn to its other side; a centre may be an opening.
-      const odds = line.role === 'crotch' ? 30 * line.confidence : 1.5 * line.confidence;
+      // A crotch is always sewn to its other side; a centre is mostly a seam behind, and an opening in front.
+      const ofCentre = { true: 0.35, false: 3, undefined: 1.5 }[`${sides.get(line.piece.name)?.front}`]!;
+      const odds = line.confidence * (line.role === 'crotch' ? 30 : ofCentre);
       return {
         name: line.role!,
         a: [line],

@@ -35,6 +35,10 @@ export function panelsInRound(lines: readonly SewingLine[]): readonly Candidate[
     const [, up] = alike[(i + 1) % alike.length]!.pair;
     const runs = { a: runsOf(down, false), b: runsOf(up, true) };
     // Against all others that are just as long, the one drawn next is taken.
-    return candidate('side', [down], [up], exact, { runs, prior: 4 * usual * alike.length, most: anyOrder });
+    return candidate('side', [down], [up], exact, {
+      runs,
+      prior: 40 * usual * alike.length,
+      most: anyOrder,
+    });
   });
 }

@@ -1,7 +1,7 @@
 import type { EdgeRole, Pattern, PieceRole } from '../../pattern/types.js';
 import { withFacings } from './facings.js';
 import type { BodySide } from './front-and-back.js';
-import { layersOf } from './layers.js';
+import { overlaysOf } from './overlays.js';
 import { type PieceProposal, proposePieces } from './propose-pieces.js';
 import { proposeSeams, type SeamProposal } from './propose-seams.js';
 
@@ -42,15 +42,15 @@ const leastSure = 0.45;
  */
 export function proposeNames(pattern: Pattern): NamingProposal {
   const proposals = withFacings(pattern, proposePieces(pattern));
-  const { seams, sides } = proposeSeams(pattern, proposals);
-  const layers = layersOf(pattern.pieces, proposals);
+  const overlays = overlaysOf(pattern.pieces);
+  const { seams, sides } = proposeSeams(pattern, proposals, overlays);
   const taken = new Set<string>();
   const hasBodice = proposals.some(p => p.role === 'bodice' && p.confidence >= leastSure);
   const pieces = proposals.map((proposal): NameProposal => {
     const { piece, role, confidence } = proposal;
     const known = role !== undefined && confidence >= leastSure;
     const side = sides.get(piece);
-    const lining = (layers.get(piece) ?? 0) > 0;
+    const lining = overlays.some(({ over, isWhole }) => isWhole && over.name === piece);
     const name = known ? pieceNameOf(role, side?.front, { hasBodice, lining }) : piece;
     return {
       piece,

@@ -1,10 +1,18 @@
 import type { Pattern, Seam } from '../../pattern/types.js';
+import { anyPairs } from './any-pairs.js';
 import { type BodySide, bodySides } from './front-and-back.js';
-import { bands, caps, collars, frontToBack, linings } from './group-seams.js';
+import { bands, caps, collars, frontToBack } from './group-seams.js';
+import { joinedLines } from './joined-lines.js';
+import { joinedSeams } from './joined-seams.js';
 import { own, pairs } from './line-seams.js';
+import { crotchesOfLegs } from './mirrored-seams.js';
+import { facedLines, laidOnto, overlaySeams } from './overlay-seams.js';
+import type { Overlay } from './overlays.js';
+import { withSupport } from './pair-support.js';
 import { panelsInRound } from './panels-in-round.js';
 import type { PieceProposal } from './propose-pieces.js';
-import { type Candidate, outside } from './seam-candidates.js';
+import { type Candidate, edgesTaken, outside } from './seam-candidates.js';
+import { besideOf, type Chosen, chosenOf, joinsBeside, seamOf } from './seam-choice.js';
 import { isSewable, type SewingLine, sewingLines } from './sewing-lines.js';
 
 /** Why a seam is proposed: what its sides are, and how their lengths compare. */
@@ -17,32 +25,94 @@ export interface SeamProposal {
 }
 
 /**
- * Seams that the lines of a pattern suggest: all pairs and groups of lines whose parts in a garment may be sewn to one
- * another, weighed by their lengths against chance and against one another, the likeliest first and each line once.
+ * Seams that the lines of a pattern suggest: all pairs and groups of lines, weighed by their lengths against chance, by
+ * what their parts in a garment are and by their corners, and against one another; the likeliest first and each line
+ * once. What is sewn makes longer lines, which are then sewn in turn, as a maker goes about it.
  */
-export function proposeSeams(pattern: Pattern, proposals: readonly PieceProposal[]): SeamsProposed {
-  const lines = sewingLines(pattern, proposals).filter(isSewable);
-  const sewn = pairs(lines);
+export function proposeSeams(
+  pattern: Pattern,
+  proposals: readonly PieceProposal[],
+  overlays: readonly Overlay[],
+): SeamsProposed {
+  const all = sewingLines(pattern, proposals, overlays);
+  const lines = all.filter(isSewable);
+  const faced = facedLines(lines, overlays);
+  const flat = withSupport([...pairs(lines), ...anyPairs(lines, laidOnto(overlays))]);
   // Front and back are told apart first: what runs over both begins in front.
-  const joins = chosenOf(sewn).filter(({ seam }) => aroundBody.includes(seam.name));
-  const sides = bodySides(
-    pattern,
-    proposals,
-    joins.map(({ seam }) => [seam.a[0]!.piece, seam.b[0]!.piece]),
-  );
+  const joins = chosenOf(all, flat, firm).map(({ seam }) => ({
+    pieces: [seam.a[0]!.piece, seam.b[0]!.piece] as const,
+    sameSide: seam.name === 'panel',
+    isRound: aroundBody.includes(seam.name),
+  }));
+  const sides = bodySides(pattern, proposals, [
+    ...joins.filter(({ isRound }) => isRound),
+    ...joins.filter(({ sameSide }) => sameSide),
+    ...overlays.map(({ over, under }) => ({ pieces: [over.name, under.name] as const, sameSide: true })),
+  ]);
   const shell = lines.filter(outside);
   const round = (of: readonly SewingLine[]) => frontToBack(of, sides);
-  const seams = chosenOf([
-    ...sewn,
-    ...own(lines),
+  const open = [
+    ...flat.map(one => onOneSide(one, sides)),
+    ...own(lines, sides).filter(({ a, name }) => name !== 'centre' || !faced.has(a[0]!)),
     ...panelsInRound(lines),
     ...caps(shell, round),
     ...bands(shell, round),
     ...collars(lines),
-    ...linings(lines, round),
-  ]);
-  return { seams, sides };
+  ];
+  const sewn = sewnInTurn(all, open);
+  const under = overlaySeams(
+    lines,
+    overlays,
+    sewn.map(one => one.candidate),
+  ).map(candidate => ({
+    candidate,
+    confidence: Math.min(candidate.odds / (1 + candidate.odds), candidate.most ?? 1),
+    seam: seamOf(candidate),
+  }));
+  return { seams: [...sewn, ...under].map(proposalOf), sides };
 }
+
+/** What hangs from a piece, or lies beside it, mostly belongs to the same side of the body. */
+function onOneSide(one: Candidate, sides: ReadonlyMap<string, BodySide>): Candidate {
+  const [a, b] = [one.a[0]!, one.b[0]!];
+  const [front, other] = [a, b].map(({ piece }) => sides.get(piece.name)?.front);
+  if (!['waist', 'yoke', 'panel'].includes(a.role!) || front === undefined || other === undefined) return one;
+  return { ...one, odds: one.odds * (front === other ? sameSide : 1 / sameSide) };
+}
+const sameSide = 3;
+
+/** Rounds of sewing: each of what is firm, then with the lines that it made; at last what is likelier than not. */
+function sewnInTurn(all: readonly SewingLine[], candidates: readonly Candidate[]): readonly Chosen[] {
+  let sewn: readonly Chosen[] = [];
+  for (let turn = 0, limit = firm; turn < mostTurns; turn++) {
+    const taken = new Set(sewn.flatMap(({ candidate }) => edgesTaken(candidate)));
+    const isOpen = (line: SewingLine): boolean =>
+      isSewable(line) && !edgesTaken({ a: [line], b: [] }).some(edge => taken.has(edge));
+    const joined = joinedLines(
+      all,
+      sewn.map(({ candidate }) => candidate),
+      isOpen,
+    );
+    const across = sewn.map(({ candidate }) => besideOf(all, candidate));
+    const made = [
+      ...joinedSeams(joined),
+      ...crotchesOfLegs(
+        all,
+        sewn.map(({ candidate }) => candidate),
+      ),
+    ];
+    const open = [...candidates, ...made].filter(
+      one => [...one.a, ...one.b].every(isOpen) && !across.some(beside => joinsBeside(one, beside)),
+    );
+    const more = chosenOf(all, open, limit);
+    sewn = [...sewn, ...more];
+    if (more.length > 0) continue;
+    if (limit === least) break;
+    limit = least;
+  }
+  return sewn;
+}
+const mostTurns = 8;
 
 /** What is proposed of the sewing. */
 export interface SeamsProposed {
@@ -53,38 +123,13 @@ export interface SeamsProposed {
 
 const aroundBody: readonly string[] = ['side', 'shoulder', 'outseam', 'inseam'];
 
-function chosenOf(candidates: readonly Candidate[]): readonly SeamProposal[] {
-  const chosen: SeamProposal[] = [];
-  let open = candidates;
-  let before = 1;
-  for (let best = likeliest(open); best; best = likeliest(open)) {
-    const { candidate, confidence } = best;
-    const own = new Set([...candidate.a, ...candidate.b]);
-    open = open.filter(({ a, b }) => ![...a, ...b].some(line => own.has(line)));
-    // What is likeliest only once others are settled is no surer than they are.
-    before = Math.min(confidence, before);
-    chosen.push({ ...proposal(candidate), confidence: Math.min(before, candidate.most ?? 1) });
-  }
-  return chosen;
-}
+const proposalOf = ({ candidate: { aMm, bMm }, confidence, seam }: Chosen): SeamProposal => ({
+  seam,
+  confidence,
+  aMm,
+  bMm,
+});
 
-/** The candidate with the best odds among all that its lines are in, nothing among them. */
-function likeliest(candidates: readonly Candidate[]) {
-  const all = new Map<SewingLine, number>();
-  for (const { a, b, odds } of candidates)
-    for (const line of new Set([...a, ...b])) all.set(line, (all.get(line) ?? 1) + odds);
-  const sure = ({ a, b, odds }: Candidate): number =>
-    Math.min(...[...a, ...b].map(line => odds / all.get(line)!));
-  const [best] = candidates
-    .map(candidate => ({ candidate, confidence: sure(candidate) }))
-    .sort((x, y) => y.confidence - x.confidence);
-  return best && best.confidence >= least ? best : undefined;
-}
-
-function proposal({ name, runs, aMm, bMm }: Candidate): Omit<SeamProposal, 'confidence'> {
-  const difference = aMm - bMm;
-  return { seam: { name, ...runs, ease: { mm: Math.abs(difference) < 1 ? 0 : difference } }, aMm, bMm };
-}
-
-/** Below this a proposal says nothing. */
-const least = 0.3;
+/** Below this a proposal says nothing; what others are built on is likelier than not. */
+const least = 0.3,
+  firm = 0.55;

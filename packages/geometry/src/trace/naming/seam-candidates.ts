@@ -15,6 +15,10 @@ export interface Candidate {
   readonly most?: number;
 }
 
+/** What a candidate takes up, so that nothing else is sewn to it. */
+export const edgesTaken = ({ a, b }: Pick<Candidate, 'a' | 'b'>): readonly string[] =>
+  [...a, ...b].flatMap(({ piece, edges }) => edges.map(edge => `${piece.name}/${edge}`));
+
 /** Odds that a line which is sewn in every garment is sewn to one that it may be sewn to. */
 export const usual = 6;
 
@@ -25,13 +29,22 @@ export const outside = ({ layer }: SewingLine): boolean => layer === 0;
 export interface How {
   readonly runs: Candidate['runs'];
   readonly prior?: number;
+  /** How sure it is that the lines are what they are taken for; absent = as sure as their pieces are. */
+  readonly sure?: number;
+  /** How much likelier what is seen at its ends, bows and notches makes it. */
+  readonly agrees?: number;
   /** How often the second side is gone along. */
   readonly times?: number;
   readonly most?: number;
 }
 
+/** A piece surer than this is what it seems; how sure a seam of others may be, however well their lengths agree. */
+const surelyKnown = 0.8,
+  unsureSure = 0.85;
 /** How sure a seam may be that takes several edges of a piece for one line. */
 const partedSure = 0.9;
+
+const surenessOf = (lines: readonly SewingLine[]): number => Math.min(...lines.map(line => line.confidence));
 
 /** A candidate weighed by its lengths against chance. */
 export function candidate(
@@ -39,15 +52,18 @@ export function candidate(
   a: readonly SewingLine[],
   b: readonly SewingLine[],
   easing: Easing,
-  { runs, prior = 1, times = 1, most }: How,
+  { runs, prior = 1, agrees = 1, times = 1, most, sure = surenessOf([...a, ...b]) }: How,
 ): Candidate {
   const sum = (lines: readonly SewingLine[]): number => lines.reduce((all, line) => all + line.lengthMm, 0);
   const aMm = sum(a),
     bMm = times * sum(b);
-  const sure = Math.min(...[...a, ...b].map(line => line.confidence));
   // Edges with a corner between them may be more than one seam.
   const parted = [...a, ...b].some(line => line.edges.length > 1);
-  const limit = Math.min(most ?? 1, parted ? partedSure : 1);
-  const odds = (prior * sure * easing(aMm - bMm, bMm)) / byChance(bMm);
+  const limit = Math.min(
+    most ?? 1,
+    parted ? partedSure : 1,
+    surenessOf([...a, ...b]) < surelyKnown ? unsureSure : 1,
+  );
+  const odds = (prior * sure * agrees * easing(aMm - bMm, bMm)) / byChance(bMm);
   return { name, a, b, runs, odds, aMm, bMm, ...(limit < 1 ? { most: limit } : {}) };
 }

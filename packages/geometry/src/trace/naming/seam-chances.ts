@@ -15,8 +15,8 @@ export const slightlyEased: Easing = (d, length) => 0.85 * exact(d, length) + 0.
 export const capEased: Easing = (d, length) => 0.3 * exact(d, length) + 0.7 * even(d, -3, 45);
 /** Plain, or gathered to up to twice its length. */
 export const gathered: Easing = (d, length) => 0.7 * exact(d, length) + 0.3 * even(d, 0, length);
-/** A waistband, cuff or collar with what laps over, on cloth that may be eased or gathered into it a little. */
-export const lapped: Easing = (d, length) => 0.5 * exact(d, length) + 0.5 * even(d, -0.15 * length, 60);
+/** A waistband, cuff or collar with what laps over, or stretched by up to a third onto cloth; common practice, no source. */
+export const lapped: Easing = (d, length) => 0.5 * exact(d, length) + 0.5 * even(d, -0.25 * length, 60);
 /** A sleeve is gathered or pleated into its cuff by up to a good third, or the cuff laps over. */
 export const cuffed: Easing = (d, length) => 0.5 * exact(d, length) + 0.5 * even(d, -0.4 * length, 60);
 

@@ -1,9 +1,11 @@
-import { pathLength } from '../../path/length.js';
-import { pathEnd, pathStart } from '../../path/path.js';
-import { edgeNamed, edgePath, foldEdgeOf, pieceNamed } from '../../pattern/outline.js';
+import { pathLength, pointAlong } from '../../path/length.js';
+import { type Path, pathEnd, pathStart } from '../../path/path.js';
+import { edgeNamed, edgeNames, edgePath, foldEdgeOf, pieceNamed } from '../../pattern/outline.js';
 import type { EdgeRole, EdgeRun, Pattern, Piece, PieceRole } from '../../pattern/types.js';
-import { distance, lerp, type Point } from '../../vector.js';
-import { layersOf } from './layers.js';
+import { cornerTurn } from '../../tolerance.js';
+import { distance, dot, leftOf, lerp, type Point, subtract, unit } from '../../vector.js';
+import { cornerBetween, notchesAlong } from './edge-ends.js';
+import type { Overlay } from './overlays.js';
 import type { PieceProposal } from './propose-pieces.js';
 
 /** An edge, or what was taken for one, as it may be sewn: the edges in it go clockwise. */
@@ -16,24 +18,61 @@ export interface SewingLine {
   /** Of the straight way from its beginning to its end, in its length. */
   readonly straightness: number;
   readonly middle: Point;
+  /** How far from its chord it lies at a quarter, half and three quarters of its way, as a share of the chord. */
+  readonly course: readonly number[];
+  /** rad within the piece at its two ends, clockwise; undefined where it ends at a dart. */
+  readonly corners: readonly [number | undefined, number | undefined];
+  /** mm from its beginning. */
+  readonly notches: readonly number[];
   /** Roles of the edges that it meets, clockwise. */
   readonly before: EdgeRole | undefined;
   readonly after: EdgeRole | undefined;
   /** How sure it is that the piece is what it seems. */
   readonly confidence: number;
-  /** Of the garment: 0 outside, 1 its lining. */
+  /** Of the garment: 0 outside, 1 what lies under it, a lining or a facing. */
   readonly layer: number;
   readonly hasCentre: boolean;
   /** The piece is the half of one whose centre lies on a fold. */
   readonly onFold: boolean;
 }
 
-/** All lines of a pattern by the proposals for its pieces. */
-export function sewingLines(pattern: Pattern, proposals: readonly PieceProposal[]): readonly SewingLine[] {
-  const layers = layersOf(pattern.pieces, proposals);
-  return proposals.flatMap(proposal =>
-    linesOf(pieceNamed(pattern, proposal.piece), proposal, layers.get(proposal.piece)!),
+/** All lines of a pattern by the proposals for its pieces, in the order of their outlines. */
+export function sewingLines(
+  pattern: Pattern,
+  proposals: readonly PieceProposal[],
+  overlays: readonly Overlay[],
+): readonly SewingLine[] {
+  return proposals.flatMap(proposal => {
+    const piece = pieceNamed(pattern, proposal.piece);
+    return linesOf(piece, proposal, overlays.some(({ over }) => over === piece) ? 1 : 0);
+  });
+}
+
+/** The edges of a piece, those taken together that seem to be one edge with a corner or a dart in it. */
+function grouped(piece: Piece, edges: PieceProposal['edges']): readonly (readonly string[])[] {
+  const names = [...edges.keys()];
+  const runsOn = (name: string, next: string): boolean => {
+    const role = edges.get(name);
+    const corner = cornerBetween(piece, name, next);
+    return (
+      role !== undefined &&
+      role === edges.get(next) &&
+      (corner === undefined || Math.abs(corner - Math.PI) <= cornerTurn)
+    );
+  };
+  const before = (i: number): string => names[(i + names.length - 1) % names.length]!;
+  const begins = Math.max(
+    0,
+    names.findIndex((name, i) => !runsOn(before(i), name)),
   );
+  const ring = names.map((_, i) => names[(begins + i) % names.length]!);
+  const groups: string[][] = [];
+  for (const name of ring) {
+    const last = groups.at(-1)?.at(-1);
+    if (last !== undefined && runsOn(last, name)) groups.at(-1)!.push(name);
+    else groups.push([name]);
+  }
+  return groups;
 }
 
 function linesOf(
@@ -41,40 +80,57 @@ function linesOf(
   { role: pieceRole, edges, confidence }: PieceProposal,
   layer: number,
 ): readonly SewingLine[] {
-  const names = [...edges.keys()];
-  const begins = names.findIndex(
-    (name, i) => edges.get(name) !== edges.get(names[(i + names.length - 1) % names.length]!),
-  );
-  const ring = names.map((_, i) => names[(Math.max(0, begins) + i) % names.length]!);
-  const groups: string[][] = [];
-  for (const name of ring) {
-    const last = groups.at(-1)?.at(-1);
-    const role = edges.get(name);
-    if (last !== undefined && role !== undefined && edges.get(last) === role) groups.at(-1)!.push(name);
-    else groups.push([name]);
-  }
+  const groups = grouped(piece, edges);
   const onFold = foldEdgeOf(piece) !== undefined;
   return groups.map((group, i): SewingLine => {
-    const neighbour = (step: number): EdgeRole | undefined =>
-      edges.get(groups[(i + step + groups.length) % groups.length]![0]!);
+    const beside = (step: number) => groups[(i + step + groups.length) % groups.length]!;
     const paths = group.map(name => edgePath(piece, name));
-    const lengthMm = paths.reduce((sum, path) => sum + pathLength(path), 0);
+    const lengths = paths.map(pathLength);
+    const lengthMm = lengths.reduce((sum, mm) => sum + mm, 0);
+    const [from, to] = [pathStart(paths[0]!), pathEnd(paths.at(-1)!)];
+    const middle = lerp(from, to, 1 / 2);
     return {
       piece,
       pieceRole,
       role: edges.get(group[0]!),
       edges: group,
       lengthMm,
-      middle: lerp(pathStart(paths[0]!), pathEnd(paths.at(-1)!), 1 / 2),
-      straightness: distance(pathStart(paths[0]!), pathEnd(paths.at(-1)!)) / lengthMm,
-      before: neighbour(-1),
-      after: neighbour(1),
+      middle,
+      straightness: distance(from, to) / lengthMm,
+      course: courseOf(paths, lengthMm),
+      corners: [
+        cornerBetween(piece, beside(-1).at(-1)!, group[0]!),
+        cornerBetween(piece, group.at(-1)!, beside(1)[0]!),
+      ],
+      notches: notchesAlong(piece, group),
+      before: edges.get(beside(-1)[0]!),
+      after: edges.get(beside(1)[0]!),
       confidence,
       layer,
       hasCentre: [...edges.values()].includes('centre'),
       onFold,
     };
   });
+}
+
+/** Unsigned: what bulges on one piece is hollow on the other, or bulges as well. */
+function courseOf(paths: readonly Path[], lengthMm: number): readonly number[] {
+  const [from, to] = [pathStart(paths[0]!), pathEnd(paths.at(-1)!)];
+  const chord = distance(from, to);
+  if (chord === 0) return [0, 0, 0];
+  const across = leftOf(unit(subtract(to, from)));
+  return [0.25, 0.5, 0.75].map(
+    share => Math.abs(dot(subtract(pointOn(paths, share * lengthMm), from), across)) / chord,
+  );
+}
+
+/** The place at a length along paths that follow one another. */
+function pointOn(paths: readonly Path[], along: number): Point {
+  const [first, ...more] = paths;
+  const own = pathLength(first!);
+  return along <= own || more.length === 0
+    ? pointAlong(first!, Math.min(along, own))
+    : pointOn(more, along - own);
 }
 
 /** Whether an edge of the line is laid on a fold or left raw: it is sewn to nothing. */
@@ -86,3 +142,15 @@ export function runsOf({ piece, edges }: SewingLine, reversed: boolean): readonl
   const runs = edges.map((edge): EdgeRun => ({ piece: piece.name, edge, reversed }));
   return reversed ? runs.reverse() : runs;
 }
+
+/** Of the two sides of a straight band either may be sewn: the one drawn lower is taken. */
+export function isUpperTwin({ piece, pieceRole, edges, lengthMm, middle }: SewingLine): boolean {
+  if (pieceRole !== 'band' && pieceRole !== 'collar') return false;
+  return edgeNames(piece).some(name => {
+    const path = edgePath(piece, name);
+    const twin = lerp(pathStart(path), pathEnd(path), 1 / 2);
+    return !edges.includes(name) && Math.abs(pathLength(path) - lengthMm) <= alikeTwins && twin.y > middle.y;
+  });
+}
+/** mm */
+const alikeTwins = 0.5;
