@@ -86,10 +86,10 @@ export const sameParameter = 1e-4;
 export const cutSlack = 1e-12;
 /** Parameter. Newton's steps square the error: after one below this the place is right to the last digit. */
 export const settledStep = 1e-9;
-/** Parameter. A foot this near is near enough for a bound that takes up what is left. */
-export const footStep = 1e-6;
 /** Share of a stretch. So near to an end where a curve may rest, speed and direction are not asked for. */
 export const restHair = 1e-6;
+/** Share of a tolerance. Two pieces whose lengths together are less are near one another whatever they do. */
+export const restShare = 1 / 4;
 /** rad. A curve within this of straight is straight: it moves a parallel at 25 mm by a thousandth of the fit tolerance. */
 export const straightAngle = 1e-7;
 /** Relative. Two zeros of a speed nearer than this are one: the curve halts and goes on. */

@@ -119,7 +119,7 @@ describe('bounds of a pair of cubics', () => {
         const legs = (curve: Cubic) =>
           [1, 2, 3].map(i => at(curve[i]!.x - curve[i - 1]!.x, curve[i]!.y - curve[i - 1]!.y));
         const products = legs(f).flatMap(u => legs(c).map(v => sense * dot(u, v)));
-        near(leastAlong(legsOf(controls(f)), legsOf(controls(c)), sense), Math.min(...products));
+        near(leastAlong(sense, legsOf(controls(f)), legsOf(controls(c))), Math.min(...products));
       }),
     );
   });

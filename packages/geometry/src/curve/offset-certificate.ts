@@ -1,3 +1,4 @@
+import { restShare } from '../tolerance.js';
 import { footWithin } from './foot-within.js';
 import {
   bendBounds,
@@ -34,14 +35,13 @@ export function isParallel(
   const distance = Math.abs(beside.distance);
   const low = distance - tolerance,
     high = distance + tolerance;
-  // Within the tolerance of the curve itself nothing is too near.
-  const least = low > 0 ? low * low : Number.NEGATIVE_INFINITY;
   const check: Check = {
     f: fit,
     c: curve,
-    low: least,
+    // Within the tolerance of the curve itself nothing is too near.
+    low: low * Math.abs(low),
     high: high * high,
-    reach: tolerance,
+    rest: tolerance * restShare,
     sense: beside.sense,
     left: mostPairs,
   };
@@ -74,7 +74,7 @@ interface Check {
   readonly c: PowerForm;
   readonly low: number;
   readonly high: number;
-  readonly reach: number;
+  readonly rest: number;
   readonly sense: number;
   left: number;
 }
@@ -93,8 +93,8 @@ function pairHolds(check: Check, { u0, u1, t0, t1 }: Pair): boolean {
     legsC = legsOf(c);
   const sizeC = longest(legsC);
   // Pieces smaller than the tolerance are near whatever they do: where a curve rests no bound is ever sharp.
-  if ((sizeC + longest(legsF)) * 4 < check.reach) return true;
-  if (isNear(check, d, legsC, sizeC) && leastAlong(legsF, legsC, check.sense) >= 0) return true;
+  if (sizeC + longest(legsF) < check.rest) return true;
+  if (isNear(check, d, legsC, sizeC) && leastAlong(check.sense, legsF, legsC) >= 0) return true;
   const u = (u0 + u1) / 2,
     t = footWithin(check.c, { x: xAt(check.f, u), y: yAt(check.f, u) }, t0, t1);
   return pairHolds(check, { u0, u1: u, t0, t1: t }) && pairHolds(check, { u0: u, u1, t0: t, t1 });
@@ -110,7 +110,7 @@ function isNear({ low, high, sense }: Check, d: Controls, legs: Legs, size: numb
   const { least, most } = squareBounds(d),
     bend = bendBounds(d, legs, size);
   const steep = sense > 0 ? bend.least : -bend.most;
-  if (!(steep > 0)) return false;
-  const slip = slantBound(d, legs) ** 2 / steep;
-  return sense > 0 ? least - slip >= low && most <= high : least >= low && most + slip <= high;
+  // Where it is not steep the slip is without end.
+  const slip = slantBound(d, legs) ** 2 / Math.max(0, steep);
+  return least - slip >= low && most + slip <= high;
 }

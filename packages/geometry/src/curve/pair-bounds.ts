@@ -122,7 +122,7 @@ export function bendBounds(d: Controls, { ax, ay, mx, my, bx, by }: Legs, size: 
 }
 
 /** The least Bernstein coefficient, by columns, of F′ · C′ / 9 for any two points of the pieces, times `sense`. */
-export function leastAlong(f: Legs, { ax, ay, mx, my, bx, by }: Legs, sense: number): number {
+export function leastAlong(sense: number, f: Legs, { ax, ay, mx, my, bx, by }: Legs): number {
   const along = (x: number, y: number): number =>
     Math.min(sense * (x * ax + y * ay), sense * (x * mx + y * my), sense * (x * bx + y * by));
   return Math.min(along(f.ax, f.ay), along(f.mx, f.my), along(f.bx, f.by));

@@ -18,7 +18,6 @@ export {
   firstDamping,
   fitTolerance,
   foldTolerance,
-  footStep,
   frameHold,
   goalTolerance,
   handleDamping,
