@@ -426,8 +426,8 @@ const named: Readonly<Record<string, FollowedCase>> = {
 followAll(read_);
 followAll(byPoints);
 followAll(named);
-// The guess of a role is followed in `followed-words`.
-completeOver([pattern], read_, ['role-guessed']);
+// The guess of a role is followed in `followed-words`, a pattern that is none in `followed-wishes`.
+completeOver([pattern], read_, ['role-guessed', 'pattern-not-usable']);
 // How well measures agree is told whatever they are; the other needs a dart at the very end of an edge.
 completeOver([measured], byPoints, ['nothing-to-meet', 'point-measured-over']);
 const elsewhere = [sheetText, sheetFields, sheetValues, command, pattern].flatMap(table =>

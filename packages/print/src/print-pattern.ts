@@ -1,5 +1,6 @@
 import type { Finding, Pattern } from '@paperhinge/geometry';
 import type { Box } from '@paperhinge/geometry/curves';
+import { requireWhole } from '@paperhinge/geometry/internal';
 import { translation } from '@paperhinge/geometry/plane';
 import { type Covered, withCovers } from './cover/with-covers.js';
 import { drawingSvg } from './drawing/as-svg.js';
@@ -63,6 +64,8 @@ export interface Printed {
  */
 export async function printPattern(pattern: Pattern, options: PrintOptions): Promise<Printed> {
   requireWords(options);
+  requireWhole(pattern);
+  if (options.before !== undefined) requireWhole(options.before);
   const paper = paperOf(options.paper);
   const source = sourceOf(pattern, options);
   const typefaces = await typefacesOf(options.fonts, () => textsOf(source));

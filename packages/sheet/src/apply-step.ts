@@ -3,6 +3,7 @@ import { type Finding, type Saying, validatePattern } from '@paperhinge/geometry
 import { oncePerAll } from '@paperhinge/geometry/internal';
 import { caused } from './caused.js';
 import { madeForAfter } from './made-for.js';
+import { requireState, requireSteps } from './require-sheet.js';
 import type { Step } from './sheet.js';
 import { type State, standingIn } from './state.js';
 
@@ -26,9 +27,15 @@ export interface StepDone {
  * @param verb the step's own
  * @throws PatternError whatever the verb refuses
  */
-export const applyStep: (state: State, step: Step, verb: AnyVerb) => StepDone = /* @__PURE__ */ oncePerAll(
-  (state, step, verb) => [state, step, verb],
-  (state: State, step: Step, verb: AnyVerb): StepDone => {
+export function applyStep(state: State, step: Step, verb: AnyVerb): StepDone {
+  requireState(state);
+  requireSteps([step]);
+  return appliedOnce(state, step, verb);
+}
+
+const appliedOnce = /* @__PURE__ */ oncePerAll(
+  (state: State, step: Step, verb: AnyVerb) => [state, step, verb],
+  (state, step, verb): StepDone => {
     if (step.off) return { step, findings: [], state };
     const done = alterSoThat(verb, state.pattern, step.parameters);
     // A step may ask for what no paper can be (a spread that crosses itself): better told here than on reading back.

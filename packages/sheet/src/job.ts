@@ -1,11 +1,13 @@
 import { type AnyVerb, cautionsFor } from '@paperhinge/alter';
 import { type Finding, type Pattern, PatternError, type ToldFinding } from '@paperhinge/geometry';
+import { requireWhole } from '@paperhinge/geometry/internal';
 import { locating } from '@paperhinge/geometry/sayings';
 import { type PagesJson, type PrintOptions, printPattern, reportHtml } from '@paperhinge/print';
 import { clothFindings, layCloths } from '@paperhinge/print/cloth';
 import { type ClothJson, clothJson } from './cloth-json.js';
 import { pageOptions, paperWord } from './page-options.js';
 import type { RecordJson } from './record.js';
+import { requireSheet } from './require-sheet.js';
 import { type Run, runSheet } from './run-sheet.js';
 import type { Sheet } from './sheet.js';
 import { catalogueOf } from './words/languages.js';
@@ -57,6 +59,8 @@ export interface Job {
  * @throws SheetFaults, PatternError whatever keeps it from being done, as `runSheet` and `printPattern` throw
  */
 export async function doJob(sheet: Sheet, pattern: Pattern, wishes: JobWishes = {}): Promise<Job> {
+  requireWhole(pattern);
+  requireSheet(sheet);
   const unit = sheet.places.unit ? sheet.unit : pattern.unit;
   const words = wordsOf(await catalogueOf(sheet.language), unit);
   const { readFindings = [], verbs, fonts, onPaper } = wishes;

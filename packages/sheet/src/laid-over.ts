@@ -1,9 +1,11 @@
 import { edgeNames, edgePath, type Fabric, type Pattern, pathLength, pieceNamed } from '@paperhinge/geometry';
+import { requireWhole } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { fabricRoles, withPiece } from '@paperhinge/geometry/pattern';
 import { factsFor, withFacts } from './facts-over.js';
 import { refuse } from './faults.js';
 import { refusal as patternRefusal } from './pattern-refusal.js';
+import { requireSheet } from './require-sheet.js';
 import { type LaidOver, sewingFor, withSewing } from './seams-over.js';
 import type { Sheet, SheetFabric, SheetOpening } from './sheet.js';
 import { refusal } from './tellings.js';
@@ -16,6 +18,8 @@ import { refusal } from './tellings.js';
  *   what `toldSeams` refuses
  */
 export function laidOver(pattern: Pattern, sheet: Sheet): LaidOver {
+  requireWhole(pattern);
+  requireSheet(sheet);
   const { tolerance } = sheet;
   const plain: Pattern = {
     ...pattern,

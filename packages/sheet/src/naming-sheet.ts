@@ -6,6 +6,7 @@ import {
   pieceNamed,
   type Saying,
 } from '@paperhinge/geometry';
+import { requireWhole } from '@paperhinge/geometry/internal';
 import { neighboursOf, renamed } from '@paperhinge/geometry/pattern';
 import type { NameProposal, NamingProposal, SeamProposal } from '@paperhinge/geometry/trace';
 import { commandSaying } from './command-sayings.js';
@@ -30,6 +31,7 @@ export function namingSheet(
   { pieces, seams }: NamingProposal,
   wishes: NamingWishes,
 ): string {
+  requireWhole(pattern);
   const names = Object.fromEntries(
     pieces.map(({ piece, name, edges }) => [piece, { name, edges: edges.map(edge => edge.name) }]),
   );

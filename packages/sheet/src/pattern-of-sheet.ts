@@ -11,6 +11,7 @@ import { renamed, withRoles } from '@paperhinge/geometry/pattern';
 import { locating } from '@paperhinge/geometry/sayings';
 import { type MeasuredPiece, type MeasuredReading, measuredPiece } from '@paperhinge/geometry/trace';
 import { placeOf } from './facts-over.js';
+import { requireSheet } from './require-sheet.js';
 import type { Sheet } from './sheet.js';
 
 /**
@@ -26,6 +27,7 @@ export function patternOfSheet(
   source: Uint8Array | string | undefined,
   file: string,
 ): PatternReading {
+  requireSheet(sheet);
   const drawn = source === undefined ? noDrawing(sheet) : calledBy(sheet, drawnPattern(sheet, source, file));
   if (sheet.measured.length === 0) return drawn;
   const measured = sheet.measured.map(piece => measuredIn(sheet, piece));

@@ -17,6 +17,7 @@ import {
   readPattern,
   writePattern,
 } from '@paperhinge/geometry';
+import { requireWhole } from '@paperhinge/geometry/internal';
 import { locating } from '@paperhinge/geometry/sayings';
 import type { StepDone } from './apply-step.js';
 import { told } from './caused.js';
@@ -26,6 +27,7 @@ import { outgrown } from './made-for.js';
 import { isMended } from './mended.js';
 import { derivedJson, fileName, type RecordJson, type StepRecord } from './record.js';
 import { writtenFields } from './replay/written-fields.js';
+import { requireSheet } from './require-sheet.js';
 import { runSteps, type StepSource, unknownBeforehand, whereOf } from './run-steps.js';
 import type { Sheet } from './sheet.js';
 import { type State, stateOf } from './state.js';
@@ -67,6 +69,8 @@ export interface RunOptions {
  * @throws PatternError what a step refuses, with its number and its line in the sheet
  */
 export function runSheet(sheet: Sheet, pattern: Pattern, options: RunOptions = {}): Run {
+  requireWhole(pattern);
+  requireSheet(sheet);
   const { pattern: before, findings: onLaying } = laidOver(pattern, sheet);
   const source: StepSource = {
     file: sheet.file,

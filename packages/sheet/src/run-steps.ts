@@ -5,6 +5,7 @@ import { locating } from '@paperhinge/geometry/sayings';
 import { applyStep, type StepDone } from './apply-step.js';
 import { refuse } from './faults.js';
 import { namesAfter, namesIn, unknownNames } from './names.js';
+import { requireState, requireSteps } from './require-sheet.js';
 import type { Step, StepPlaces } from './sheet.js';
 import type { State } from './state.js';
 import { refusal } from './tellings.js';
@@ -26,6 +27,8 @@ export interface StepSource {
  * @throws PatternError what a step refuses, with its number and place
  */
 export function runSteps(start: State, steps: readonly Step[], source: StepSource = {}): readonly StepDone[] {
+  requireState(start);
+  requireSteps(steps);
   const { verbs = allVerbs } = source;
   const done: StepDone[] = [];
   let state = start;

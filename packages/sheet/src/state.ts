@@ -1,6 +1,6 @@
 import type { Derived, MakingNote } from '@paperhinge/alter';
 import { type Finding, type Pattern, walkSeams } from '@paperhinge/geometry';
-import { oncePer } from '@paperhinge/geometry/internal';
+import { oncePer, requireWhole } from '@paperhinge/geometry/internal';
 import { type MadeFor, madeForNow, outgrown } from './made-for.js';
 
 /** What stands after some steps. Nothing in it is ever changed: a step makes another. */
@@ -21,6 +21,7 @@ export interface State {
  * @throws PatternError what walking its seams refuses
  */
 export const stateOf: (pattern: Pattern) => State = /* @__PURE__ */ oncePer((pattern: Pattern): State => {
+  requireWhole(pattern);
   const made = madeForNow(pattern);
   return { pattern, derived: [], making: [], made, standing: standingIn(pattern, made) };
 });

@@ -4,6 +4,7 @@ import { shorten } from '@paperhinge/alter/length';
 import type { Field } from '@paperhinge/alter/verb';
 import { type Pattern, PatternError } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
+import { placesWithin, valueAt, withValueAt } from '../../support/places-within.js';
 import { shiftPattern } from '../../support/shift.js';
 import { refusalOf } from '../../support/told.js';
 
@@ -113,22 +114,9 @@ const noPatterns: readonly (readonly [string, unknown])[] = [
   ['pattern.seams.0.b', { ...shiftPattern(), seams: [{ name: 'side', a: [] }] }],
 ];
 
-/** Every place within a value, as the names that lead to it. */
-const placesIn = (value: unknown): readonly (readonly string[])[] =>
-  typeof value !== 'object' || value === null
-    ? [[]]
-    : [[], ...Object.entries(value).flatMap(([name, inner]) => placesIn(inner).map(p => [name, ...p]))];
-const valueAt = (value: unknown, place: readonly string[]): unknown =>
-  place.reduce((inner, name) => (inner as Record<string, unknown>)[name], value);
-function withValueAt(value: unknown, [name, ...inner]: readonly string[], now: unknown): unknown {
-  if (name === undefined) return now;
-  const changed = withValueAt((value as Record<string, unknown>)[name], inner, now);
-  return Array.isArray(value) ? value.with(Number(name), changed) : { ...(value as object), [name]: changed };
-}
-
 const sleeve = shiftPattern().pieces.findIndex(({ name }) => name === 'sleeve');
 /** A coordinate, an allowance and a notch's place of a piece that few verbs are asked to touch. */
-const untouched = placesIn(shiftPattern().pieces[sleeve]).filter(
+const untouched = placesWithin(shiftPattern().pieces[sleeve]).filter(
   (place, i, all) =>
     ['x', 'allowance', 'at'].includes(place.at(-1)!) &&
     typeof valueAt(shiftPattern().pieces[sleeve], place) === 'number' &&
@@ -153,7 +141,7 @@ describe('no pattern', () => {
   });
 
   test('is one with a number anywhere that is not finite', () => {
-    const numbers = placesIn(pattern).filter(place => typeof valueAt(pattern, place) === 'number');
+    const numbers = placesWithin(pattern).filter(place => typeof valueAt(pattern, place) === 'number');
     expect(numbers.length).toBeGreaterThan(200);
     for (const place of numbers)
       for (const value of [Number.NaN, Number.POSITIVE_INFINITY])
@@ -163,7 +151,7 @@ describe('no pattern', () => {
   });
 
   test('whatever stands in the place of any of its things, no untyped error comes of it', () => {
-    for (const place of placesIn(pattern))
+    for (const place of placesWithin(pattern))
       for (const value of [undefined, null, {}, [], [null], 7, 'x'])
         try {
           shorten(withValueAt(pattern, place, value) as Pattern, shorter);

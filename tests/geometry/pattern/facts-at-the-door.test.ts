@@ -95,7 +95,7 @@ describe('a pattern is refused with', () => {
     [
       'a part of no number',
       { seams: [{ ...seam, a: [{ ...run, part: { from: Number.NaN, to: 40 } }] }] },
-      'position-off-edge',
+      'pattern-not-usable',
     ],
     ['a fastening that is none', { fastenings: [{ ...zip, kind: 'glue' }] }, 'word-not-understood'],
     ['a fastening of no length', { fastenings: [{ ...zip, length: 0 }] }, 'length-not-positive'],

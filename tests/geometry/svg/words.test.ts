@@ -101,6 +101,7 @@ const samples: Samples = {
   'position-off-edge': [{}, { edge, alongMm: 120, edgeMm: 100 }],
   'ambiguous-end': [{ edge, from: 'hem' }],
   'not-a-neighbour': [{ edge, from: 'neck', neighbours: ['hem', long] }],
+  'pattern-not-usable': [{ at: 'pattern.pieces.0.name' }],
   'unknown-piece': [
     { name: 'frnt', names: ['front'] },
     { name: 'x', names: [], seam: 'side' },

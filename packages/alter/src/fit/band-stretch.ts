@@ -1,5 +1,5 @@
 import type { Finding, Pattern } from '@paperhinge/geometry';
-import { requireDistance } from '@paperhinge/geometry/internal';
+import { requireDistance, requireWhole } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { lengthInGarment } from '@paperhinge/geometry/measure';
 import type { Derived } from '../alteration.js';
@@ -36,15 +36,18 @@ export function stretchOfBand({ edgeMm, lengthMm, joinMm, gapMm }: BandLengths):
  * What is found of the bands of a pattern: the drafted ones each against its own cloth and its edges as they are now,
  * all against how far their cloth springs back.
  */
-export const bandStretch = (pattern: Pattern, derived: readonly Derived[]): readonly Finding[] => [
-  ...stillThere(pattern, derived)
-    .filter(d => d.kind === 'band')
-    .flatMap(({ name, lengthMm, fabric, along, count = 1, figures: { joinMm = 0, gapMm = 0 } }) => {
-      const edgeMm = along.reduce((sum, ref) => sum + lengthInGarment(pattern, ref), 0) / count;
-      return bandStretchFindings({ name, edgeMm, lengthMm, joinMm, gapMm }, stretchOf(pattern, fabric));
-    }),
-  ...bandRecovery(pattern),
-];
+export function bandStretch(pattern: Pattern, derived: readonly Derived[]): readonly Finding[] {
+  requireWhole(pattern);
+  return [
+    ...stillThere(pattern, derived)
+      .filter(d => d.kind === 'band')
+      .flatMap(({ name, lengthMm, fabric, along, count = 1, figures: { joinMm = 0, gapMm = 0 } }) => {
+        const edgeMm = along.reduce((sum, ref) => sum + lengthInGarment(pattern, ref), 0) / count;
+        return bandStretchFindings({ name, edgeMm, lengthMm, joinMm, gapMm }, stretchOf(pattern, fabric));
+      }),
+    ...bandRecovery(pattern),
+  ];
+}
 
 /** A fault where a band must stretch by more than its cloth gives, a warning above 80 % of that. Stretch in per cent. */
 export function bandStretchFindings(band: BandLengths, clothPercent: number): readonly Finding[] {

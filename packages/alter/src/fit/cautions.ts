@@ -1,4 +1,5 @@
 import { type Pattern, type Piece, pieceRoleOf, roleOf, type Saying } from '@paperhinge/geometry';
+import { requireWhole } from '@paperhinge/geometry/internal';
 import type { Derived } from '../alteration.js';
 import { isBack } from './front-and-back.js';
 import { neckOpening } from './over-the-head.js';
@@ -32,6 +33,7 @@ export function cautionsFor(input: {
   readonly use?: GarmentUse;
 }): readonly Caution[] {
   const { pattern, wearer = {}, derived = [], use = {} } = input;
+  requireWhole(pattern);
   const head = measurementOf(wearer, 'head girth');
   const child =
     use.child ?? ((head !== undefined && head < smallestAdultHeadGirth) || isNamedFor(pattern, 'child'));

@@ -9,6 +9,7 @@ import {
   roleOf,
   type Severity,
 } from '@paperhinge/geometry';
+import { requireWhole } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { bodyPieces, facingEdges, levelAcross, levelNames } from '@paperhinge/geometry/measure';
 import { isKnit, leastStretch } from './cloth.js';
@@ -43,6 +44,7 @@ const usableStretch = 0.5;
  * is a note.
  */
 export function easeFindings(pattern: Pattern, wearer: Wearer): readonly Finding[] {
+  requireWhole(pattern);
   const girths = levelGirths(pattern);
   const found = Object.entries(girths).flatMap(([level, garmentMm]) => {
     const bodyMm = bodyGirth(wearer, level);

@@ -8,6 +8,7 @@ import {
   roleOf,
   type Thing,
 } from '@paperhinge/geometry';
+import { requireWhole } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import type { Derived } from '../alteration.js';
 import { sameEdge } from '../edge-refs.js';
@@ -34,6 +35,7 @@ interface Passage {
  * it is, with an inset beside them; undefined where there are none.
  */
 export function neckOpening(pattern: Pattern, derived: readonly Derived[]): NeckOpening | undefined {
+  requireWhole(pattern);
   const necks = neckEdges(pattern);
   const drafted = draftedFor(pattern, derived, necks);
   const found = drafted.length > 0 ? drafted.flatMap(d => d.along) : necks;
@@ -53,10 +55,10 @@ export function neckOpening(pattern: Pattern, derived: readonly Derived[]): Neck
  * not. Without a head girth the adult's of `unknownHeadGirth` serves, and what is missing is a warning; of the other
  * parts it is said that they were not checked.
  */
-export const overTheHead = (input: Passage): readonly Finding[] => [
-  ...throughNeck(input),
-  ...otherPassages(input),
-];
+export function overTheHead(input: Passage): readonly Finding[] {
+  requireWhole(input.pattern);
+  return [...throughNeck(input), ...otherPassages(input)];
+}
 
 function throughNeck({ pattern, wearer, derived }: Passage): readonly Finding[] {
   const opening = neckOpening(pattern, derived);

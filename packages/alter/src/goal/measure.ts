@@ -9,6 +9,7 @@ import {
   type Saying,
   walkSeam,
 } from '@paperhinge/geometry';
+import { requireWhole } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { hemSweep, lengthInGarment } from '@paperhinge/geometry/measure';
 import { boundsOfPath, transformedPath } from '@paperhinge/geometry/paths';
@@ -47,6 +48,7 @@ export type Measure =
  *   `goal-hem-unknown`
  */
 export function measured(pattern: Pattern, measure: Measure): number {
+  requireWhole(pattern);
   switch (measure.of) {
     case 'girth':
       return girthAt(pattern, measure.level);

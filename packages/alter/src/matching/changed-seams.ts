@@ -1,4 +1,5 @@
 import { type EdgeRef, type Finding, type Pattern, type Seam, walkSeam } from '@paperhinge/geometry';
+import { requireWhole } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { distinctEdges } from '../edge-refs.js';
 import { lengthOfEdge } from './edge-length.js';
@@ -10,15 +11,18 @@ import { finding } from './tellings.js';
  *
  * @param step its verb, and whether it would carry the change to the other side if it were asked to
  */
-export const changedSeams = (
+export function changedSeams(
   before: Pattern,
   after: Pattern,
   step: { readonly verb: string; readonly canMatch: boolean },
-): readonly Finding[] =>
-  after.seams.flatMap(seam => {
+): readonly Finding[] {
+  requireWhole(before);
+  requireWhole(after);
+  return after.seams.flatMap(seam => {
     const was = before.seams.find(s => s.name === seam.name);
     return was ? (changedSeam({ pattern: before, seam: was }, { pattern: after, seam }, step) ?? []) : [];
   });
+}
 
 interface Sewn {
   readonly pattern: Pattern;

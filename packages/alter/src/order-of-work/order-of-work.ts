@@ -1,4 +1,5 @@
 import type { Finding, Pattern, Saying } from '@paperhinge/geometry';
+import { requireWhole } from '@paperhinge/geometry/internal';
 import type { Derived, MakingNote } from '../alteration.js';
 import { inWords } from '../in-words.js';
 import { finishJobs, topstitchJobs } from './finish-jobs.js';
@@ -28,12 +29,14 @@ export interface OrderedJob {
  * alterations left, sorted so that each comes after what it waits for (a partial order; of jobs that are free, the
  * one a sewing room lists first). Jobs that wait for each other in a circle, and a lining that could not be turned,
  * are faults that name them.
+ * @throws PatternError `pattern-not-usable` and others of what is no pattern
  */
 export function orderOfWork(
   given: Pattern,
   derived: readonly Derived[],
   making: readonly MakingNote[],
 ): { readonly order: readonly OrderedJob[]; readonly findings: readonly Finding[] } {
+  requireWhole(given);
   const made = madePieces(given, derived);
   const pattern = withoutInterfacing(given);
   const lining = liningOf(pattern);

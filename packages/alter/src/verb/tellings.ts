@@ -6,8 +6,6 @@ interface OfVerb {
 
 /** What is told of the fields that a verb was given. */
 export interface VerbTellings {
-  /** `at`: the names of what holds the fault, from the outside in, with dots between them. */
-  'pattern-not-usable': { readonly at: string };
   'fields-expected': OfVerb & { readonly fields: readonly string[] };
   /** More than one: any of them would do. */
   'field-missing': OfVerb & { readonly fields: readonly string[] };

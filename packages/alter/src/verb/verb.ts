@@ -1,4 +1,5 @@
 import type { Pattern, Piece } from '@paperhinge/geometry';
+import { requirePattern } from '@paperhinge/geometry/internal';
 import type { Alteration, Redrawn, Said } from '../alteration.js';
 import { withLeftToTrue } from '../became/left-to-true.js';
 import { saidByNames } from '../became/said-by-names.js';
@@ -6,7 +7,6 @@ import { settled } from '../settled.js';
 import { type CheckedForm, checkFields } from './check-fields.js';
 import type { FieldsOf, Filled } from './field.js';
 import type { AnyVerb, Verb, VerbForm } from './form.js';
-import { requirePattern } from './require-pattern.js';
 
 /**
  * Declares the form of a verb whose parameters are `P`, each with its field:

@@ -1,6 +1,7 @@
 import { decidedBy } from '../joining/runs-taken.js';
 import { oncePerAll } from '../once-per.js';
 import { type Path, pathOf } from '../path/path.js';
+import { requireWhole, requireWholePiece } from '../pattern/require-whole.js';
 import type { Pattern, Piece } from '../pattern/types.js';
 import { signedArea } from '../region/area.js';
 import type { Finding } from '../telling.js';
@@ -16,7 +17,6 @@ import { isRun } from './node.js';
 import { nodesOf, plannedJoints } from './ring.js';
 import type { Run } from './run.js';
 import { seamsOf } from './runs-on.js';
-import { requirePiece } from './sound.js';
 import { pathOfStrands, type Strand, type Stretch, stretchesOf } from './strand.js';
 import { withBareBends } from './tight-bends.js';
 
@@ -43,9 +43,14 @@ export interface CuttingLine {
  *
  * @param pattern whose seams say which neighbours run on across a seam, for corners that are pressed open by default;
  *   without it those corners are mitred
+ * @throws PatternError what `requireWhole` throws
  */
-export const cuttingLine = (piece: Piece, pattern?: Pattern): CuttingLine =>
-  pattern ? cutInPattern(piece, pattern) : cut(piece);
+export function cuttingLine(piece: Piece, pattern?: Pattern): CuttingLine {
+  requireWholePiece(piece);
+  if (pattern === undefined) return cut(piece);
+  requireWhole(pattern);
+  return cutInPattern(piece, pattern);
+}
 
 /**
  * Checking, measuring and drawing a pattern all ask for it. Of the pattern only the seams matter, and the pieces that
@@ -61,7 +66,6 @@ const cutInPattern = /* @__PURE__ */ oncePerAll(
 );
 
 function cut(piece: Piece, pattern?: Pattern): CuttingLine {
-  requirePiece(piece);
   const findings: Finding[] = [];
   const ring = nodesOf(piece, findings);
   const runs = ring.filter(isRun);

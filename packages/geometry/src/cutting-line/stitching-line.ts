@@ -1,12 +1,12 @@
 import { locating } from '../errors.js';
 import { withEnds } from '../path/mended.js';
 import { type Path, pathEnd, pathStart } from '../path/path.js';
+import { requireAllowance, requireParts } from '../pattern/sound.js';
 import type { Dart, Edge, OutlinePart, Pleat } from '../pattern/types.js';
 import type { Finding } from '../telling.js';
 import { edgeAllowance } from './edge-allowance.js';
 import { flanksOf } from './flank.js';
 import { crossingOf, guessedBy, runOn } from './run-on.js';
-import { requireAllowance, requireParts } from './sound.js';
 import { pathOfStrands, strandsBetween } from './strand.js';
 import { type Node, withoutTails } from './tails.js';
 import { finding, refusal } from './tellings.js';

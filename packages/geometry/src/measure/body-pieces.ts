@@ -1,3 +1,4 @@
+import { requireWhole } from '../pattern/require-whole.js';
 import type { FabricRole, Pattern, Piece, PieceRole } from '../pattern/types.js';
 
 /**
@@ -5,6 +6,7 @@ import type { FabricRole, Pattern, Piece, PieceRole } from '../pattern/types.js'
  * edge (bands, facings, stays), and neither facing nor lining, pocket nor placket by their role.
  */
 export function bodyPieces(pattern: Pattern): readonly Piece[] {
+  requireWhole(pattern);
   const within = new Set(pattern.fabrics.filter(f => secondLayers.has(f.role)).map(f => f.name));
   return pattern.pieces.filter(
     ({ madeFor, role, cutting }) => !madeFor && !within.has(cutting.fabric) && !besideTheBody.has(role),

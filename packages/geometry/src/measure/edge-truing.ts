@@ -1,6 +1,7 @@
 import { segmentLength } from '../curve/arc-length.js';
 import { isLine, type Segment, tangentAt } from '../curve/segment.js';
 import { partsOfEdge } from '../pattern/outline.js';
+import { requireWholePiece } from '../pattern/require-whole.js';
 import type { Pattern, Piece } from '../pattern/types.js';
 import { cornerTurn, joiningGap, kinkTurn, seamTolerance, stepReach } from '../tolerance.js';
 import { angleBetween } from '../vector.js';
@@ -31,6 +32,7 @@ export function edgeTruing(
   edge: string,
   pattern: Pick<Pattern, 'leftToTrue'> = {},
 ): EdgeTruing {
+  requireWholePiece(piece);
   const kinks: Kink[] = [],
     steps: { alongMm: number; stepMm: number }[] = [];
   let along = 0;

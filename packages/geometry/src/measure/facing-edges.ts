@@ -1,5 +1,6 @@
 import { runLength, runsTaken } from '../joining/runs-taken.js';
 import { oncePer } from '../once-per.js';
+import { requireWhole } from '../pattern/require-whole.js';
 import type { EdgeRef, EdgeRun, Pattern } from '../pattern/types.js';
 import { seamTolerance } from '../tolerance.js';
 
@@ -15,8 +16,9 @@ export interface FacingEdges {
  * mirror image faces itself.
  * @throws PatternError `unknown-piece`, `unknown-edge`, `empty-seam`
  */
-export const facingEdges = /* @__PURE__ */ oncePer((pattern: Pattern): readonly FacingEdges[] =>
-  pattern.seams.flatMap(seam => {
+export const facingEdges = /* @__PURE__ */ oncePer((pattern: Pattern): readonly FacingEdges[] => {
+  requireWhole(pattern);
+  return pattern.seams.flatMap(seam => {
     const { a, b } = runsTaken(pattern, seam);
     const [left, right] = [inShares(pattern, a), inShares(pattern, b)];
     return left.flatMap(one =>
@@ -27,8 +29,8 @@ export const facingEdges = /* @__PURE__ */ oncePer((pattern: Pattern): readonly 
         })
         .map(other => ({ a: one.edge, b: other.edge })),
     );
-  }),
-);
+  });
+});
 
 /** The runs of a side one after another, in shares of its length. */
 function inShares(pattern: Pattern, side: readonly EdgeRun[]) {

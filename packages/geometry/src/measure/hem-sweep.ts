@@ -2,6 +2,7 @@ import { neighboursAtEnds } from '../joining/meetings.js';
 import { pathLength } from '../path/length.js';
 import { copiesInGarment } from '../pattern/copies.js';
 import { edgeNamed, edgeNames, edgePath, neighboursOf, pieceNamed } from '../pattern/outline.js';
+import { requireWhole } from '../pattern/require-whole.js';
 import { roleOf } from '../pattern/roles/roles.js';
 import type { Edge, EdgeRef, Pattern } from '../pattern/types.js';
 import { bodyPieces } from './body-pieces.js';
@@ -14,8 +15,9 @@ export interface HemSweep {
   readonly sweepMm: number;
 }
 
-/** The hems of a garment in pattern order; a hem edge joined to no other is a hem of its own. */
+/** The hems of a garment in pattern order; a hem edge joined to no other is a hem of its own. @throws what `requireWhole` throws */
 export function hemSweep(pattern: Pattern): readonly HemSweep[] {
+  requireWhole(pattern);
   const hems: readonly EdgeRef[] = bodyPieces(pattern).flatMap(piece =>
     edgeNames(piece)
       .filter(edge => isHem(edgeNamed(piece, edge)))
@@ -56,6 +58,7 @@ function alongHem(pattern: Pattern, ref: EdgeRef) {
 
 /** Stitching length of an edge over the whole garment, in mm. @throws PatternError `unknown-piece`, `unknown-edge` */
 export function lengthInGarment(pattern: Pattern, ref: EdgeRef): number {
+  requireWhole(pattern);
   const piece = pieceNamed(pattern, ref.piece);
   return copiesInGarment(piece) * pathLength(edgePath(piece, ref.edge));
 }

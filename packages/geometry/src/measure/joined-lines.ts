@@ -5,6 +5,7 @@ import { liesUnder } from '../joining/turns-back.js';
 import { pathLength } from '../path/length.js';
 import { endTangent, startTangent } from '../path/path.js';
 import { dartsOf, edgePath, pieceNamed, pleatsOf } from '../pattern/outline.js';
+import { requireWhole, requireWholePiece, requireWholeSeam } from '../pattern/require-whole.js';
 import type { Dart, EdgeRef, Pattern, Piece, Pleat, Seam } from '../pattern/types.js';
 import type { Thing } from '../telling.js';
 
@@ -33,6 +34,8 @@ export interface JoinedLine {
  * the seam's end beyond the ease wanted.
  */
 export function joinedLinesOf(pattern: Pattern, seam: Seam, remainderMm: number): readonly JoinedLine[] {
+  requireWhole(pattern);
+  requireWholeSeam(seam);
   requireDistance(remainderMm, 'length');
   return runningOn(pattern, seam).map(meeting =>
     joinedLine(
@@ -67,8 +70,10 @@ const edgeLengths = (pattern: Pattern, { first, second }: Meeting): readonly num
   [first, second].map(({ piece, edge }) => pathLength(edgePath(pieceNamed(pattern, piece), edge)));
 
 /** The lines that must run on across the mouths of a piece's darts and pleats, each folded shut. */
-export const joinedLinesAcrossFolds = (pattern: Pattern, piece: Piece): readonly JoinedLine[] =>
-  [...dartsOf(piece), ...pleatsOf(piece)].flatMap(fold => {
+export function joinedLinesAcrossFolds(pattern: Pattern, piece: Piece): readonly JoinedLine[] {
+  requireWhole(pattern);
+  requireWholePiece(piece);
+  return [...dartsOf(piece), ...pleatsOf(piece)].flatMap(fold => {
     const before = besides(piece.outline, fold, 'start'),
       after = besides(piece.outline, fold, 'end');
     if (before.type !== 'edge' || after.type !== 'edge') return [];
@@ -92,6 +97,7 @@ export const joinedLinesAcrossFolds = (pattern: Pattern, piece: Piece): readonly
     const reach = [pathLength(before.path), pathLength(after.path)];
     return [joinedLine({ closed: thingOf(piece, fold), first, second }, corner, stepMm, reach)];
   });
+}
 
 const thingOf = (piece: Piece, fold: Dart | Pleat): Thing =>
   fold.type === 'dart' ? { piece: piece.name, dart: fold.name } : { piece: piece.name, pleat: fold.name };
@@ -101,6 +107,8 @@ const thingOf = (piece: Piece, fold: Dart | Pleat): Thing =>
  * are both unsewn hems. A closed dart leaves such a pair where it lay.
  */
 export function weldedLines(pattern: Pattern, piece: Piece): readonly JoinedLine[] {
+  requireWhole(pattern);
+  requireWholePiece(piece);
   return piece.outline.parts.flatMap(before => {
     const after = besides(piece.outline, before, 'end');
     if (before.type !== 'edge' || after.type !== 'edge' || before.name === after.name) return [];

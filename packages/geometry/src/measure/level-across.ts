@@ -5,6 +5,7 @@ import { boundsOfPath } from '../path/bounds.js';
 import { nearestOnPath } from '../path/nearest.js';
 import { pathEnd, pathOf, pathStart } from '../path/path.js';
 import { outlinePath, pathsOfPart } from '../pattern/outline.js';
+import { requireWholePiece } from '../pattern/require-whole.js';
 import type { Piece, PieceLine } from '../pattern/types.js';
 import { containsPoint } from '../region/contains.js';
 import { coincidenceTolerance, cornerReach, joiningGap } from '../tolerance.js';
@@ -13,9 +14,10 @@ import { intakesAcross } from './intakes.js';
 import { clothBeyond, nearestStretch, stopsAlong } from './stops.js';
 
 /** The names of a piece's level lines, each once. */
-export const levelNames = (piece: Piece): readonly string[] => [
-  ...new Set(piece.lines.filter(l => l.kind === 'level').map(l => l.name)),
-];
+export function levelNames(piece: Piece): readonly string[] {
+  requireWholePiece(piece);
+  return [...new Set(piece.lines.filter(l => l.kind === 'level').map(l => l.name))];
+}
 
 /** A level as it runs across one piece: the length of cloth in mm, where it ends, and the edges that meet each end. */
 export interface LevelAcross {

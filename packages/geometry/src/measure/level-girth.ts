@@ -1,4 +1,5 @@
 import { oncePer } from '../once-per.js';
+import { requireWhole } from '../pattern/require-whole.js';
 import type { Pattern } from '../pattern/types.js';
 import { bodyPieces } from './body-pieces.js';
 import { levelAcross, levelNames, levelToCorners } from './level-across.js';
@@ -21,9 +22,11 @@ export interface LevelGirth {
  * from the corner at the top of a limb's seam still runs round the limb where an alteration moved the corner away
  * from it: then the line is taken to the corner. What overlaps where the garment buttons counts once. Linings, facings and other pieces made for an edge do not count.
  * Levels in pattern order.
+ * @throws PatternError what `requireWhole` throws
  */
 export const girthsAtLevels: (pattern: Pattern) => readonly LevelGirth[] = /* @__PURE__ */ oncePer(
   (pattern: Pattern) => {
+    requireWhole(pattern);
     const pieces = bodyPieces(pattern);
     const levels = new Set(pieces.flatMap(levelNames));
     return [...levels].map(level => {
@@ -42,6 +45,6 @@ export const girthsAtLevels: (pattern: Pattern) => readonly LevelGirth[] = /* @_
   },
 );
 
-/** The girths of `girthsAtLevels` in mm, by the names of the levels. */
+/** The girths of `girthsAtLevels` in mm, by the names of the levels. @throws the same */
 export const levelGirths = (pattern: Pattern): Readonly<Record<string, number>> =>
   Object.fromEntries(girthsAtLevels(pattern).map(({ level, girthMm }) => [level, girthMm]));

@@ -4,6 +4,7 @@ import { runLength } from '../joining/runs-taken.js';
 import { pathLength } from '../path/length.js';
 import { pathEnd, pathStart } from '../path/path.js';
 import { dartsOf, edgeNamed, edgeNames, edgePath, outlinePath, pleatsOf } from '../pattern/outline.js';
+import { requireWhole } from '../pattern/require-whole.js';
 import type { Dart, Fastening, FasteningKind, Pattern, Piece, Pleat, TakenUp } from '../pattern/types.js';
 import { signedArea } from '../region/area.js';
 import { angleBetween, subtract } from '../vector.js';
@@ -68,30 +69,33 @@ export interface SeamMeasures {
 /**
  * Measures a pattern: lengths in mm (arc length, within `lengthTolerance`), areas in mm², angles in degrees. Keys stand in pattern
  * order; any name is safe as a key.
- * @throws PatternError `unknown-piece`, `unknown-edge`, `empty-seam`; what the cutting line throws
+ * @throws PatternError `unknown-piece`, `unknown-edge`, `empty-seam`; what `requireWhole` and the cutting line throw
  */
-export const measurePattern = (pattern: Pattern): PatternMeasures => ({
-  pattern: pattern.name,
-  pieces: record(pattern.pieces, piece =>
-    locating({ piece: piece.name }, () => measurePiece(piece, pattern)),
-  ),
-  seams: record(pattern.seams, seam => {
-    const { aMm, bMm, differenceMm, easeWantedMm, matches } = measureSeam(pattern, seam);
-    const { takenUp, tolerance = pattern.tolerance } = seam;
-    return {
-      aMm,
-      bMm,
-      differenceMm,
-      easeWantedMm,
-      matches,
-      ...(takenUp === undefined ? {} : { takenUp }),
-      ...(tolerance === undefined ? {} : { toleranceMm: tolerance }),
-    };
-  }),
-  ...(pattern.fastenings?.length
-    ? { fastenings: record(pattern.fastenings, fastening => measureFastening(pattern, fastening)) }
-    : {}),
-});
+export function measurePattern(pattern: Pattern): PatternMeasures {
+  requireWhole(pattern);
+  return {
+    pattern: pattern.name,
+    pieces: record(pattern.pieces, piece =>
+      locating({ piece: piece.name }, () => measurePiece(piece, pattern)),
+    ),
+    seams: record(pattern.seams, seam => {
+      const { aMm, bMm, differenceMm, easeWantedMm, matches } = measureSeam(pattern, seam);
+      const { takenUp, tolerance = pattern.tolerance } = seam;
+      return {
+        aMm,
+        bMm,
+        differenceMm,
+        easeWantedMm,
+        matches,
+        ...(takenUp === undefined ? {} : { takenUp }),
+        ...(tolerance === undefined ? {} : { toleranceMm: tolerance }),
+      };
+    }),
+    ...(pattern.fastenings?.length
+      ? { fastenings: record(pattern.fastenings, fastening => measureFastening(pattern, fastening)) }
+      : {}),
+  };
+}
 
 const measureFastening = (
   pattern: Pattern,

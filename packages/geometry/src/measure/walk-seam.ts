@@ -9,6 +9,7 @@ import {
 import { liesUnder } from '../joining/turns-back.js';
 import { oncePerAll } from '../once-per.js';
 import { pieceNamed } from '../pattern/outline.js';
+import { requireWhole, requireWholeSeam } from '../pattern/require-whole.js';
 import type { Pattern, Seam, TakenUp } from '../pattern/types.js';
 import type { Finding } from '../telling.js';
 
@@ -44,11 +45,17 @@ export interface SeamWalk {
 /**
  * Walks a seam: both sides measured and compared with the ease wanted, their notches paired and compared, and the
  * lines that must run on at its two ends held together (trade-notes §4 and §5).
- * @throws PatternError `unknown-piece`, `unknown-edge`, `empty-seam`
+ * @throws PatternError `unknown-piece`, `unknown-edge`, `empty-seam`; what `requireWhole` throws
  */
-export const walkSeam: (pattern: Pattern, seam: Seam) => SeamWalk = /* @__PURE__ */ oncePerAll(
+export function walkSeam(pattern: Pattern, seam: Seam): SeamWalk {
+  requireWhole(pattern);
+  requireWholeSeam(seam);
+  return walkedOnce(pattern, seam);
+}
+
+const walkedOnce = /* @__PURE__ */ oncePerAll(
   // Only the seam's own pieces and the list of seams decide what is found, and a tolerance that holds for all seams.
-  (pattern, seam) => [pattern.seams, ...decidedBy(pattern, seam)],
+  (pattern: Pattern, seam: Seam) => [pattern.seams, ...decidedBy(pattern, seam)],
   walked,
 );
 
@@ -77,14 +84,18 @@ function walked(pattern: Pattern, seam: Seam): SeamWalk {
 }
 
 /** Every seam of a pattern, walked in its order. @throws as `walkSeam` */
-export const walkSeams = (pattern: Pattern): readonly SeamWalk[] =>
-  pattern.seams.map(seam => walkSeam(pattern, seam));
+export function walkSeams(pattern: Pattern): readonly SeamWalk[] {
+  requireWhole(pattern);
+  return pattern.seams.map(seam => walkSeam(pattern, seam));
+}
 
 /** Both sides of a seam laid out, its runs as often as they are taken. @throws as `walkSeam` */
 export function sidesOfSeam(
   pattern: Pattern,
   seam: Seam,
 ): { readonly counted: RunsCounted; readonly a: SeamSide; readonly b: SeamSide } {
+  requireWhole(pattern);
+  requireWholeSeam(seam);
   const { counted, a, b } = runsTaken(pattern, seam);
   return { counted, a: laidOut(pattern, a), b: laidOut(pattern, b) };
 }

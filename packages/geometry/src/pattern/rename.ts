@@ -1,4 +1,5 @@
 import { edgeNames } from './outline.js';
+import { requireWhole } from './require-whole.js';
 import { refusal } from './tellings.js';
 import type { EdgeRun, OutlinePart, Pattern, Piece } from './types.js';
 
@@ -17,6 +18,7 @@ export interface NewNames {
  * @throws PatternError `unknown-piece`, `edge-names-do-not-fit`, `duplicate-edge`
  */
 export function renamed(pattern: Pattern, names: Readonly<Record<string, NewNames>>): Pattern {
+  requireWhole(pattern);
   const now = new Map(pattern.pieces.map(piece => [piece.name, newNamesOf(piece, names[piece.name] ?? {})]));
   const missing = Object.keys(names).find(name => !now.has(name));
   if (missing !== undefined)

@@ -41,6 +41,8 @@ export interface PatternTellings extends LengthTellings {
   'position-off-edge': { readonly edge?: Thing; readonly alongMm?: number; readonly edgeMm?: number };
   'ambiguous-end': { readonly edge: Thing; readonly from: string };
   'not-a-neighbour': { readonly edge: Thing; readonly from: string; readonly neighbours: readonly string[] };
+  /** `at`: the names of what holds the fault, from the outside in, with dots between them. */
+  'pattern-not-usable': { readonly at: string };
   'unknown-piece': Unknown & { readonly seam?: string };
   'unknown-edge': Unknown & { readonly piece: string; readonly seam?: string; readonly notch?: boolean };
   'name-missing': { readonly what: NamedThing };

@@ -18,10 +18,10 @@ import {
   pathsOfPart,
   pleatsOf,
 } from './outline.js';
+import { requireWhole, requireWholePiece } from './require-whole.js';
 import { refuseSelfCrossing } from './self-crossing.js';
 import { refusal } from './tellings.js';
 import type { Dart, Edge, EdgeRun, Pattern, Piece, Seam } from './types.js';
-import { refuseBadFacts, refuseBadPatternFacts } from './validate-facts.js';
 
 /**
  * Refuses a pattern that cannot be a pattern. What is only doubtful (seams that do not match, allowances not given)
@@ -38,11 +38,11 @@ export function validatePattern(pattern: Pattern): void {
 
 /** Names and seams: all that {@link validatePattern} asks of pieces that are each known to be sound. */
 export function validateTogether(pattern: Pattern): void {
+  requireWhole(pattern);
   const named = (things: readonly { readonly name: string }[]): readonly string[] => things.map(t => t.name);
   refuseDuplicates('piece', named(pattern.pieces));
   refuseDuplicates('seam', named(pattern.seams));
   refuseDuplicates('fabric', named(pattern.fabrics));
-  refuseBadPatternFacts(pattern);
   for (const seam of pattern.seams) validateSeam(seam, pattern);
   for (const { name, along } of pattern.fastenings ?? []) validateRun(along, name, pattern);
 }
@@ -54,10 +54,9 @@ export function validateTogether(pattern: Pattern): void {
  *   `coordinate-out-of-range`
  */
 export const validatePiece: (piece: Piece) => void = /* @__PURE__ */ oncePer((piece: Piece): void => {
+  requireWholePiece(piece);
   locating({ piece: piece.name }, () => {
     const { parts } = piece.outline;
-    if (parts.length === 0) throw withoutEdges();
-    refuseBadFacts(piece);
     for (const part of parts) {
       locating({ edge: part.name }, () => pathsOfPart(part).forEach(refuseBadPath));
     }
@@ -79,8 +78,6 @@ function refuseDuplicates(what: 'piece' | 'seam' | 'fabric', names: readonly str
     seen.add(name);
   }
 }
-
-const withoutEdges = (): PatternError => refusal('piece-without-outline', {});
 
 function refuseBadPath(path: Path): void {
   const inRange = ({ x, y }: Point): boolean =>

@@ -11,6 +11,7 @@ import {
   partsOfEdge,
   pleatsOf,
 } from '../pattern/outline.js';
+import { requireWhole } from '../pattern/require-whole.js';
 import type { Dart, Pattern, Piece, PieceLine, Pleat } from '../pattern/types.js';
 import { alsoCutText } from './also-cut-text.js';
 import { leftToTrueText } from './left-to-true.js';
@@ -31,7 +32,7 @@ const pointRadius = 3;
  * same pattern within 1e-6 mm. Each piece's derived cutting line is drawn in its group and marked `data-derived`, as
  * is its title; the reader passes over both.
  *
- * @throws PatternError those of `cuttingLine`; `name-not-writable` for names with control characters
+ * @throws PatternError those of `requireWhole` and `cuttingLine`; `name-not-writable` for names with control characters
  */
 export const writePattern = (pattern: Pattern): string => written([pattern], pattern);
 
@@ -41,11 +42,14 @@ export const writePattern = (pattern: Pattern): string => written([pattern], pat
  * @throws PatternError as `writePattern`
  */
 export function writeSizes(patterns: readonly Pattern[]): string {
-  const { size: _, ...first } = patterns[0]!;
+  const [one] = patterns;
+  requireWhole(one!);
+  const { size: _, ...first } = one!;
   return written(patterns, first);
 }
 
 function written(patterns: readonly Pattern[], root: Pattern): string {
+  for (const pattern of patterns) requireWhole(pattern);
   const drawn = patterns.flatMap(pattern =>
     pattern.pieces.map(piece => ({
       pattern,

@@ -1,4 +1,5 @@
 import type { Fabric, Finding, LengthUnit, Pattern } from '@paperhinge/geometry';
+import { requireWhole } from '@paperhinge/geometry/internal';
 import { arrange } from '../place/arrange.js';
 import { placed } from '../place/arrangement.js';
 import { boxOf, type Polygon } from '../plane/polygon.js';
@@ -53,6 +54,7 @@ const longest = 1e5;
  * @throws PatternError what a piece's cutting line refuses
  */
 export function layCloths(pattern: Pattern): readonly ClothNeeded[] {
+  requireWhole(pattern);
   return pattern.fabrics.flatMap(fabric => {
     const { name, width } = fabric;
     if (width === undefined) return [];

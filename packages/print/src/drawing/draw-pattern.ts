@@ -1,4 +1,5 @@
 import type { Pattern } from '@paperhinge/geometry';
+import { requireWhole } from '@paperhinge/geometry/internal';
 import { locating } from '@paperhinge/geometry/sayings';
 import { drawPiece, type PieceDrawing } from './draw-piece.js';
 import type { TypeMeasure } from './ink.js';
@@ -24,14 +25,17 @@ export interface PatternStyle extends PieceStyle {
  * Every piece of a pattern as it is drawn, in pattern order.
  * @throws PatternError whatever a piece's cutting line refuses, naming the piece
  */
-export const drawPattern = (
+export function drawPattern(
   pattern: Pattern,
   measure: TypeMeasure,
   { before, ...style }: PatternStyle = {},
-): readonly PieceDrawing[] =>
-  pattern.pieces.map(piece => {
+): readonly PieceDrawing[] {
+  requireWhole(pattern);
+  if (before !== undefined) requireWhole(before);
+  return pattern.pieces.map(piece => {
     const then = before?.pieces.find(p => p.name === piece.name);
     return locating({ piece: piece.name }, () =>
       drawPiece(piece, pattern, measure, then ? { ...style, before: then } : style),
     );
   });
+}

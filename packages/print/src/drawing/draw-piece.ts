@@ -1,4 +1,5 @@
 import { edgeNames as edgesOf, type Path, type Pattern, type Piece } from '@paperhinge/geometry';
+import { requireWhole, requireWholePiece } from '@paperhinge/geometry/internal';
 import type { Chord, Polygon } from '../plane/polygon.js';
 import { type BlockGrid, blockGrid } from './block-place.js';
 import { edgeNames } from './edge-names.js';
@@ -41,12 +42,17 @@ export interface DrawOptions extends PieceStyle {
  * their weight, each in a place that is still free.
  * @throws PatternError whatever the cutting line refuses, naming the piece
  */
-export const drawPiece = (
+export function drawPiece(
   piece: Piece,
   pattern: Pattern,
   measure: TypeMeasure,
   options: DrawOptions = {},
-): PieceDrawing => worded(pieceShape(piece, pattern, measure, options), options);
+): PieceDrawing {
+  requireWholePiece(piece);
+  requireWhole(pattern);
+  if (options.before !== undefined) requireWholePiece(options.before);
+  return worded(pieceShape(piece, pattern, measure, options), options);
+}
 
 /**
  * A piece's lines with its words. Where it lies on the sheet is known, words keep clear of the joins if they can stand

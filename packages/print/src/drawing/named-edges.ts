@@ -7,6 +7,7 @@ import {
   type Point,
   pathLength,
 } from '@paperhinge/geometry';
+import { requireWhole } from '@paperhinge/geometry/internal';
 import { boundsOfPath, pointAlong, reversedPath, tangentAlong } from '@paperhinge/geometry/paths';
 import { dartsOf, outlinePath, pleatsOf } from '@paperhinge/geometry/pattern';
 import { add, rightOf, scale } from '@paperhinge/geometry/plane';
@@ -31,6 +32,7 @@ const arrowInset = 7,
  * the end from which `1/3` or `60 mm` are counted. One SVG drawing, with its style unless it stands within a page.
  */
 export function namedEdgesSvg(pattern: Pattern, { standsAlone = true } = {}): string {
+  requireWhole(pattern);
   let x = 0,
     y = 0,
     deepest = 0,

@@ -1,5 +1,6 @@
 import type { Finding, Pattern, Point } from '@paperhinge/geometry';
 import type { Box } from '@paperhinge/geometry/curves';
+import { requireWhole } from '@paperhinge/geometry/internal';
 import { locating } from '@paperhinge/geometry/sayings';
 import { grainFindings } from '../pages/findings.js';
 import { refusal } from '../tellings.js';
@@ -19,6 +20,7 @@ import { blockNames, dxfText, sizeText } from './text.js';
  * @throws PatternError `nothing-to-print`; what a piece's cutting line refuses, naming the piece
  */
 export function patternDxf(pattern: Pattern): string {
+  requireWhole(pattern);
   if (pattern.pieces.length === 0) throw refusal('nothing-to-print', {});
   const names = blockNames(pattern.pieces.map(p => p.name));
   const blocks = pattern.pieces.map(piece =>
@@ -42,16 +44,18 @@ export function patternDxf(pattern: Pattern): string {
 }
 
 /** What the file lacks as a cutter needs it: a piece without a grain line lies as it happens to. */
-export const dxfFindings = (pattern: Pattern): readonly Finding[] => grainFindings(pattern);
+export function dxfFindings(pattern: Pattern): readonly Finding[] {
+  requireWhole(pattern);
+  return grainFindings(pattern);
+}
 
 /** Which block holds which piece. */
-export const dxfBlocks = (
-  pattern: Pattern,
-): readonly { readonly piece: string; readonly block: string }[] => {
+export function dxfBlocks(pattern: Pattern): readonly { readonly piece: string; readonly block: string }[] {
+  requireWhole(pattern);
   const pieces = pattern.pieces.map(p => p.name);
   const blocks = blockNames(pieces);
   return pieces.map((piece, i) => ({ piece, block: blocks[i]! }));
-};
+}
 
 const section = (name: string, groups: readonly Group[]): readonly Group[] => [
   [0, 'SECTION'],

@@ -1,4 +1,5 @@
 import { edgePath, type Pattern, type Point } from '@paperhinge/geometry';
+import { requireWhole } from '@paperhinge/geometry/internal';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { foldEdgeOf } from '@paperhinge/geometry/pattern';
 import { apply, compose, translation } from '@paperhinge/geometry/plane';
@@ -62,6 +63,7 @@ const longest = 1e5;
  */
 export async function projectorSheet(given: Pattern, options: ProjectorOptions): Promise<ProjectorSheet> {
   requireWords(options, ['ground']);
+  requireWhole(given);
   const { pattern, onto } = shownAs(given, options);
   const { ground, language } = options;
   const reader = readerOf(pattern.unit, language);

@@ -1,3 +1,4 @@
+import { requireWhole } from '@paperhinge/geometry/internal';
 import { escaped } from '../drawing/escape.js';
 import { namedEdgesStyle, namedEdgesSvg } from '../drawing/named-edges.js';
 import type { ReportWords } from '../words/page-words.js';
@@ -14,6 +15,8 @@ import { readerFor, writtenReport } from './written.js';
  * @throws PatternError what a piece's cutting line refuses
  */
 export function reportHtml(source: ReportSource): string {
+  requireWhole(source.pattern);
+  if (source.before !== undefined) requireWhole(source.before);
   const written = writtenReport(source);
   const reader = readerFor(source);
   const { words } = reader;

@@ -1,6 +1,7 @@
 import { pathLength } from '../../path/length.js';
 import { dot, type Point } from '../../vector.js';
 import { edgePath, pieceNamed } from '../outline.js';
+import { requireWhole } from '../require-whole.js';
 import { refusal } from '../tellings.js';
 import type { EdgeRun, Pattern, Piece, Seam } from '../types.js';
 import { validatePattern } from '../validate.js';
@@ -29,6 +30,8 @@ export interface LevelShare {
  *   `share-out-of-range`; `unknown-level`; those of `validatePattern` for sizes so unlike that nothing lies between
  */
 export function blendSizes(a: Pattern, b: Pattern, share: number | readonly LevelShare[]): Pattern {
+  requireWhole(a);
+  requireWhole(b);
   const wanted = Array.isArray(share) ? (share as readonly LevelShare[]) : [];
   refuseBadShares(Array.isArray(share) ? wanted.map(s => s.share) : [share as number]);
   refuseUnknownLevels(a, wanted);

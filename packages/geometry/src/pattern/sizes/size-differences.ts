@@ -1,5 +1,6 @@
 import type { Finding } from '../../telling.js';
 import { edgeNamed, edgeNames } from '../outline.js';
+import { requireWhole } from '../require-whole.js';
 import { finding, type SizePart } from '../tellings.js';
 import type { Pattern, Piece, Seam } from '../types.js';
 
@@ -9,6 +10,8 @@ import type { Pattern, Piece, Seam } from '../types.js';
  * graded into the other. Each piece is told of once.
  */
 export function sizeDifferences(a: Pattern, b: Pattern): readonly Finding[] {
+  requireWhole(a);
+  requireWhole(b);
   const sizes = [a.size ?? a.name, b.size ?? b.name] as const;
   const unlike = (part: SizePart, piece?: string): Finding =>
     finding('fault', 'sizes-differ', piece === undefined ? {} : { piece }, {

@@ -43,6 +43,10 @@ export const pattern: Tellings<PatternTellings> = {
     message: `The ${say.name(from)} does not touch ${say.thing(edge)}.`,
     remedy: `Write ${neighbours.map(name => `"from ${shownName(name)}"`).join(' or ')}.`,
   }),
+  'pattern-not-usable': ({ at }) => ({
+    message: `The pattern is damaged: "${at}" is missing, or is not what belongs there.`,
+    remedy: 'Open the pattern again from its file.',
+  }),
   'unknown-piece': ({ name, names, seam }, say) => ({
     message:
       seam === undefined

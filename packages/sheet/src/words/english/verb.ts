@@ -35,10 +35,6 @@ export const fieldKinds: Readonly<Record<string, string>> = {
 };
 
 export const verb: Tellings<VerbTellings> = {
-  'pattern-not-usable': ({ at }) => ({
-    message: `The pattern is damaged: "${at}" is missing, or is not what belongs there.`,
-    remedy: 'Open the pattern again from its file.',
-  }),
   'fields-expected': ({ verb, fields }) => ({
     message: `"${verb}" has no fields.`,
     remedy: `Give it ${list(fields.map(f => `"${inSheet(f)}"`))}, as far as they are needed.`,

@@ -69,6 +69,10 @@ export const pattern: Tellings<PatternTellings> = {
     message: `${say.thing(edge)}: ${say.written(from)} berührt kein Ende.`,
     remedy: `Schreiben Sie ${neighbours.map(name => `„from ${shownName(name)}“`).join(' oder ')}.`,
   }),
+  'pattern-not-usable': ({ at }) => ({
+    message: `Der Schnitt ist beschädigt: „${at}“ fehlt oder ist nicht, was dorthin gehört.`,
+    remedy: 'Öffnen Sie den Schnitt noch einmal aus seiner Datei.',
+  }),
   'unknown-piece': ({ name, names, seam }, say) => ({
     message:
       seam === undefined

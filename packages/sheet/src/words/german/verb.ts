@@ -35,10 +35,6 @@ const kinds: Readonly<Record<string, string>> = {
 const quoted = (field: string): string => `„${inSheet(field)}“`;
 
 export const verb: Tellings<VerbTellings> = {
-  'pattern-not-usable': ({ at }) => ({
-    message: `Der Schnitt ist beschädigt: „${at}“ fehlt oder ist nicht, was dorthin gehört.`,
-    remedy: 'Öffnen Sie den Schnitt noch einmal aus seiner Datei.',
-  }),
   'fields-expected': ({ verb, fields }) => ({
     message: `„${verb}“ hat keine Felder.`,
     remedy: `Geben Sie ${grammar.list(fields.map(quoted))} an, soweit nötig.`,

@@ -1,18 +1,10 @@
 import { requirePoint } from '../curve/sound.js';
 import { locating } from '../errors.js';
 import { requirePath } from '../path/sound.js';
-import { pathsOfPart } from '../pattern/outline.js';
-import { refusal } from '../pattern/tellings.js';
-import type { OutlinePart, Piece } from '../pattern/types.js';
 import { largestAllowance } from '../tolerance.js';
-
-/** @throws PatternError `piece-without-outline`; what is wrong with a number or a path, with the piece and the part */
-export function requirePiece({ name, outline, lines }: Piece): void {
-  locating({ piece: name }, () => {
-    requireParts(outline.parts);
-    for (const { path } of lines) requirePath(path);
-  });
-}
+import { pathsOfPart } from './outline.js';
+import { refusal } from './tellings.js';
+import type { OutlinePart } from './types.js';
 
 /** @throws PatternError `piece-without-outline`; what is wrong with a number or a path, with the part */
 export function requireParts(parts: readonly OutlinePart[]): void {
