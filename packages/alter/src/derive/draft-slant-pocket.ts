@@ -2,39 +2,24 @@ import {
   type Edge,
   type EdgeRun,
   line,
-  type Notch,
   type Path,
   type Pattern,
   type Piece,
-  type PieceLine,
   pathLength,
   pathOf,
   pieceNamed,
   type Seam,
 } from '@paperhinge/geometry';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
-import {
-  endTangent,
-  fairCurve,
-  joined,
-  pathEnd,
-  pathStart,
-  startTangent,
-  subpath,
-} from '@paperhinge/geometry/paths';
+import { pathEnd, pathStart, subpath } from '@paperhinge/geometry/paths';
 import { withPiece } from '@paperhinge/geometry/pattern';
-import { add, rightOf, scale } from '@paperhinge/geometry/plane';
-import { centroid } from '@paperhinge/geometry/regions';
-import type { Alteration, Derived } from '../alteration.js';
+import type { Alteration } from '../alteration.js';
 import { requireFreeEdgeName } from '../dividing/names-free.js';
 import { type Item, itemsOf, partOfRun, type Run, recomposed } from '../moved-edges/composed.js';
-import { grainOrVertical } from '../moved-edges/grain.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
-import { grainLine, seamEdge } from './collar-shapes.js';
-import { laidAside } from './free-place.js';
-import { titled } from './long-piece.js';
-import { takePlace } from './take-place.js';
+import { seamEdge } from './collar-shapes.js';
+import { derivedPocket, pocketPieces, tail, withPocket } from './slant-pocket-pieces.js';
 import { refusal, saying } from './tellings.js';
 
 /** A pocket whose mouth is cut slanting from waist to side. Lengths in mm. */
@@ -59,7 +44,7 @@ export interface DraftSlantPocket {
  * Drafts a slant pocket: the corner between waist and side is cut off the piece along the mouth; a side piece, traced
  * with that corner and the bag, lies behind it and closes waist and side seam again; a facing bag is sewn to the mouth.
  * On paper the same; common practice, no source. Rigid: all of the piece that stays. Waist and side seam are told anew
- * over both pieces.
+ * over both pieces. `refresh` draws both pieces again for mouth, waist and side as they are then.
  *
  * @throws PatternError `corner-not-there`, `pocket-beyond-edge`; `unknown-piece`, `unknown-edge`; those of `perform`
  */
@@ -96,7 +81,8 @@ export const draftSlantPocketForm = formOf<DraftSlantPocket>()({
 });
 export const draftSlantPocketVerb = /* @__PURE__ */ verbFrom(draftSlantPocketForm, drawnPocket);
 
-type Whole = DraftSlantPocket &
+/** A slant pocket with its usual measures. */
+export type WholeSlantPocket = DraftSlantPocket &
   Required<Pick<DraftSlantPocket, 'in' | 'down' | 'depth' | 'below' | 'allowance'>>;
 
 /** The two runs that meet at the corner, in clockwise order, and how much of each the mouth and the bag take. */
@@ -106,7 +92,7 @@ interface Corner {
   readonly second: { readonly at: number; readonly run: Run; readonly mouth: number; readonly bag: number };
 }
 
-function drawnPocket(given: Pattern, wish: Whole): Alteration {
+function drawnPocket(given: Pattern, wish: WholeSlantPocket): Alteration {
   const { name, allowance } = wish;
   const source = pieceNamed(given, wish.piece);
   requireFreeEdgeName(source, 'mouth');
@@ -115,40 +101,22 @@ function drawnPocket(given: Pattern, wish: Whole): Alteration {
   const mouth = pathOf(line(placeOn(first.run.path, -first.mouth), placeOn(second.run.path, second.mouth)));
   const slant = { ...seamEdge('mouth', mouth, allowance) };
   const cut = recomposed(source, cutOff(corner, slant));
-  const sideName = `${name} side`,
-    facingName = `${name} facing`;
-  const [away, down] = [first.mouth + first.bag, second.mouth + second.bag];
-  const firstPart = tail(first.run.path, away),
-    secondPart = subpath(second.run.path, 0, down);
-  const bag = bagFrom(secondPart, firstPart);
-  const halfBag: Notch = { edge: 'bag', at: pathLength(bag) / 2, style: 'single', name: 'bag' };
-  const cloth = wish.fabric ?? source.cutting.fabric;
-  const side = pieceOf(
-    source,
-    { name: sideName, fabric: cloth },
-    [
-      { ...first.run.edge, path: firstPart },
-      { ...second.run.edge, path: secondPart },
-      seamEdge('bag', bag, allowance),
-    ],
-    [halfBag],
-  );
-  const facing = pieceOf(
-    source,
-    { name: facingName, fabric: cloth },
-    [
-      { ...first.run.edge, name: `${first.run.edge.name} inner`, path: subpath(firstPart, 0, first.bag) },
-      seamEdge('mouth', mouth, allowance),
-      { ...second.run.edge, name: `${second.run.edge.name} lower`, path: tail(secondPart, second.bag) },
-      seamEdge('bag', bag, allowance),
-    ],
-    [halfBag],
-  );
-  const shown: PieceLine = { kind: 'style', name: 'mouth', path: mouth };
-  let pattern = withPiece(given, cut.piece);
-  for (const piece of [{ ...side, lines: [...side.lines, shown] }, facing])
-    pattern = takePlace(pattern, laidAside(pattern, piece), undefined).pattern;
+  const made = pocketPieces(source, wish, {
+    mouth,
+    first: {
+      edge: first.run.edge,
+      bag: subpath(tail(first.run.path, first.mouth + first.bag), 0, first.bag),
+      closing: tail(first.run.path, first.mouth),
+    },
+    second: {
+      edge: second.run.edge,
+      closing: subpath(second.run.path, 0, second.mouth),
+      bag: subpath(second.run.path, second.mouth, second.mouth + second.bag),
+    },
+  });
+  const { pattern, side } = withPocket(withPiece(given, cut.piece), made, wish);
   const run = (piece: string, edge: string): EdgeRun => ({ piece, edge, reversed: false });
+  const [sideName, facingName] = [side.name, made.facing.name];
   const own: readonly Seam[] = [
     { name: `${name} mouth`, a: [run(source.name, 'mouth')], b: [run(facingName, 'mouth')], ease: { mm: 0 } },
     { name: `${name} bag`, a: [run(sideName, 'bag')], b: [run(facingName, 'bag')], ease: { mm: 0 } },
@@ -164,28 +132,15 @@ function drawnPocket(given: Pattern, wish: Whole): Alteration {
     }),
     findings: cut.findings,
     became: cut.became,
-    derived: [side, facing].map(derivedPocket),
+    derived: [made.side, made.facing].map(derivedPocket),
   };
 }
 
-const derivedPocket = ({ name, cutting }: Piece): Derived => ({
-  name,
-  kind: 'pocket',
-  lengthMm: 0,
-  widthMm: 0,
-  fabric: cutting.fabric,
-  along: [],
-  edgeMm: 0,
-  figures: {},
-});
-
-const tail = (path: Path, length: number): Path =>
-  subpath(path, pathLength(path) - length, Number.POSITIVE_INFINITY);
 /** A place so far from the start, or where negative from the end. */
 const placeOn = (path: Path, along: number) =>
   along < 0 ? pathStart(tail(path, -along)) : pathEnd(subpath(path, 0, along));
 
-function cornerOf(piece: Piece, { waist, side, in: inMm, down, depth, below }: Whole): Corner {
+function cornerOf(piece: Piece, { waist, side, in: inMm, down, depth, below }: WholeSlantPocket): Corner {
   const items = itemsOf(piece);
   const named = (item: Item | undefined, edge: string): item is Run =>
     item?.type === 'run' && item.edge.name === edge;
@@ -234,37 +189,6 @@ function cutOff({ items, first, second }: Corner, mouth: Edge): readonly Item[] 
     if (i === second.at) return [partOfRun(second.run, second.mouth, pathLength(second.run.path))];
     return [item];
   });
-}
-
-/** The bag from the end of one line round to the beginning of another, leaving and arriving square to them. */
-const bagFrom = (leaving: Path, arriving: Path): Path =>
-  fairCurve(
-    { point: pathEnd(leaving), direction: rightOf(endTangent(leaving)) },
-    { point: pathStart(arriving), direction: scale(rightOf(startTangent(arriving)), -1) },
-  );
-
-/** mm. */
-const halfGrain = 40;
-
-function pieceOf(
-  source: Piece,
-  { name, fabric }: { readonly name: string; readonly fabric: string },
-  parts: readonly Edge[],
-  notches: readonly Notch[],
-): Piece {
-  const middle = centroid(joined(...parts.map(({ path }) => path)));
-  const { grain } = grainOrVertical(source);
-  const { count, mirrored, layers = 1 } = source.cutting;
-  return {
-    name,
-    title: titled(name),
-    role: 'pocket',
-    outline: { parts },
-    notches,
-    lines: [grainLine(add(middle, scale(grain, -halfGrain)), add(middle, scale(grain, halfGrain)))],
-    marks: [],
-    cutting: { count: count / layers, mirrored, fabric },
-  };
 }
 
 /** A seam that ran into the corner runs over the side piece's part of it now. */

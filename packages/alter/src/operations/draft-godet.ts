@@ -24,6 +24,7 @@ import { requireFreePieceName, requireFreeSeamName } from '../dividing/names-fre
 import { refusal as dividingRefusal } from '../dividing/tellings.js';
 import { hemEnd } from '../fullness/hem-end.js';
 import { refusal, saying } from '../fullness/tellings.js';
+import { godetSeams } from '../fullness/without-godet.js';
 import { seamNamed } from '../moved-edges/seam-place.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
@@ -41,7 +42,7 @@ export interface DraftGodet {
 /**
  * Drafts a godet: a part of a circle of radius `depth` whose hem is `sweep` long, set into the lower end of a seam, which
  * is sewn as far down as the godet's point only. One is cut for each time the seam stands in the garment. Its angle is
- * sweep over depth. Source: common practice (angle [derived]).
+ * sweep over depth. `refresh` sets it into the seam again, as far up from the hem as that is then. Source: common practice (angle [derived]).
  *
  * @throws PatternError `unknown-seam`, `piece-name-taken`, `seam-name-taken`, `seam-not-of-two-edges`,
  *   `vent-not-at-hem`, `godet-seam-short`; those of `perform`
@@ -70,11 +71,12 @@ export const draftGodetVerb = /* @__PURE__ */ verbFrom(draftGodetForm, (pattern,
   const { name, depth, sweep } = parameters;
   const seam = seamNamed(pattern, parameters.seam);
   requireFreePieceName(pattern, name);
-  const names = [`${name} first`, `${name} second`] as const;
+  const names = godetSeams(name);
   for (const one of names) requireFreeSeamName(pattern, one);
   const [first, second] = [seam.a, seam.b].map(side => lowerEnd(pattern, seam, side, depth));
   const count = copiesInGarment(pieceNamed(pattern, seam.a[0]!.piece));
-  const piece = laidAside(pattern, godetPiece(pattern, parameters, first!, count));
+  const recipe = { verb: draftGodetForm.verb, parameters: { ...parameters } };
+  const piece = { ...laidAside(pattern, godetPiece(pattern, parameters, first!, count)), recipe };
   const sewn = (which: string, edge: string, part: EdgeRun): Seam => ({
     name: which,
     a: [{ piece: name, edge, reversed: edge === 'first' }],

@@ -15,14 +15,19 @@ import { draftNotchedCollarVerb } from '../derive/draft-notched-collar.js';
 import { draftPatchPocketVerb } from '../derive/draft-patch-pocket.js';
 import { draftPlacketVerb } from '../derive/draft-placket.js';
 import { draftSeamPocketVerb } from '../derive/draft-seam-pocket.js';
+import { draftSlantPocketForm } from '../derive/draft-slant-pocket.js';
 import { draftStayVerb } from '../derive/draft-stay.js';
 import { draftBindingVerb, draftStripVerb } from '../derive/draft-strip.js';
 import { draftCuffVerb, draftWaistbandVerb } from '../derive/draft-waistband.js';
+import { slantPocketAgain } from '../derive/slant-pocket-again.js';
+import type { SlantPocketMade } from '../derive/slant-pocket-pieces.js';
 import { distinctEdges } from '../edge-refs.js';
+import { withoutGodet } from '../fullness/without-godet.js';
 import * as field from '../verb/fields.js';
 import type { AnyVerb } from '../verb/form.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { draftFlounceVerb } from './draft-flounce.js';
+import { type DraftGodet, draftGodet, draftGodetForm } from './draft-godet.js';
 import { finding, refusal, saying } from './tellings.js';
 
 /** Draft pieces again that were made for edges. */
@@ -86,24 +91,44 @@ function refreshed(pattern: Pattern, { pieces }: Refresh): Alteration {
   const recipes = [...new Set(named.map(({ recipe }) => recipe!))];
   const findings: Finding[] = [];
   const derived: Derived[] = [];
+  const names: { readonly piece: string }[] = [];
   let now: Pick<Alteration, 'pattern' | 'became'> = { pattern };
   for (const recipe of recipes) {
-    const verb = drafts().find(one => one.verb === recipe.verb);
-    // What was cut out of the garment itself, as the side of a slant pocket, changes with it.
-    if (!verb) continue;
-    const done = perform(verb, now.pattern, { ...recipe.parameters, ...alongNow(now.pattern, recipe, verb) });
+    const done = draftedAgain(now.pattern, recipe);
+    // What was drafted by measures alone is as it was.
+    if (!done) continue;
     findings.push(...done.findings.filter(({ code }) => code !== 'piece-replaced'));
     derived.push(...(done.derived ?? []));
+    names.push(
+      ...now.pattern.pieces.filter(piece => piece.recipe === recipe).map(piece => ({ piece: piece.name })),
+    );
     const became = now.became && done.became ? inTurn(now.became, done.became) : done.became;
     now = { pattern: done.pattern, ...(became ? { became } : {}) };
   }
-  const names = derived.map(({ name }) => ({ piece: name }));
   return {
     ...now,
     did: saying('refreshed', { pieces: names }),
     findings: names.length === 0 ? [finding('note', 'nothing-to-refresh', {}, {})] : findings,
     derived,
   };
+}
+
+function draftedAgain(pattern: Pattern, recipe: Recipe): Alteration | undefined {
+  const verb = drafts().find(one => one.verb === recipe.verb);
+  if (verb) return perform(verb, pattern, { ...recipe.parameters, ...alongNow(pattern, recipe, verb) });
+  const again = againWith(recipe);
+  return again && perform({ ...refreshForm, fields: {}, alter: again } as AnyVerb, pattern, {});
+}
+
+/** How what changed the garment itself when it was drafted is drawn to it again. */
+function againWith({ verb, parameters }: Recipe): ((pattern: Pattern) => Alteration) | undefined {
+  const given: unknown = parameters;
+  if (verb === draftGodetForm.verb)
+    return pattern => draftGodet(withoutGodet(pattern, given as DraftGodet), given as DraftGodet);
+  // A slant pocket was cut out of the garment itself: its mouth stands, and its pieces are drawn to it again.
+  if (verb === draftSlantPocketForm.verb)
+    return pattern => slantPocketAgain(pattern, given as SlantPocketMade);
+  return undefined;
 }
 
 /** The edges that the pieces of a recipe are made for under their present names; a step may have divided them. */
