@@ -230,7 +230,16 @@ const unread = [
     'letteringBox',
   ],
   ...['movedDrawing', 'penOf', 'catalogueOf', 'doJob', 'faultsIn', 'pageOptions', 'paperWord', 'runSteps'],
-  ...['sheetJsonSchema', 'sheetOfRecord', 'sheetReader', 'verbWordsOf', 'commandRefusal', 'commandSaying'],
+  ...[
+    'sheetJsonSchema',
+    'sheetOfRecord',
+    'sheetReader',
+    'verbWordsOf',
+    'choiceWordsOf',
+    'measureWordsOf',
+    'commandRefusal',
+    'commandSaying',
+  ],
   ...[
     'refuseSheet',
     'changedSeams',

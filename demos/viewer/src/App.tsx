@@ -4,18 +4,21 @@ import { createDropped } from './job/dropped.js';
 import { createGarment } from './job/garment.js';
 import { undoByKeys } from './job/undo-keys.js';
 import { AsText } from './sheet/AsText.jsx';
-import { Drawer } from './sheet/Drawer.jsx';
+import { Drawer, halfOpen } from './sheet/Drawer.jsx';
 import { VerdictLine } from './sheet/VerdictLine.jsx';
 import { Written } from './sheet/Written.jsx';
 import { Projector } from './table/Projector.jsx';
 import { Table } from './table/Table.jsx';
 import { pageWords } from './words.js';
 
+/** What of the sheet is answered on the table: headings, seams, findings, the verdict. */
+const answered = 'h2 button, .rows button, .findings button, .verdict button';
+
 /** One written sheet, one table. */
 export function App() {
   const garment = createGarment();
   const [asText, setAsText] = createSignal(false);
-  const [drawer, setDrawer] = createSignal(0.58);
+  const [drawer, setDrawer] = createSignal(halfOpen);
   const [projecting, setProjecting] = createSignal(false);
   let fly: (where: Where) => void = () => {};
   /** A seam is walked; any other thing is flown to. */
@@ -23,6 +26,10 @@ export function App() {
     if (where.seam !== undefined && garment.engine.view()?.seams.some(row => row.seam === where.seam))
       garment.setWalking(where.seam);
     else fly(where);
+  };
+  /** What the table answers must not stay hidden under a drawer that is pulled up. */
+  const showTable = ({ target }: MouseEvent) => {
+    if ((target as Element).closest(answered)) setDrawer(share => Math.min(share, halfOpen));
   };
   undoByKeys(garment);
   const dropped = createDropped(garment);
@@ -42,8 +49,9 @@ export function App() {
           </button>
         </p>
       </Show>
-      <main class="sheet">
-        <Drawer garment={garment} onHeight={setDrawer} />
+      {/* biome-ignore lint/a11y/useKeyWithClickEvents: it hears its buttons, and keys press those, too */}
+      <main class="sheet" onClick={showTable}>
+        <Drawer garment={garment} height={drawer()} onHeight={setDrawer} />
         <Written
           garment={garment}
           asText={asText()}

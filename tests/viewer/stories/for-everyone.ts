@@ -90,6 +90,17 @@ export const forEveryone = (opened: () => Opened) =>
       await page.context().close();
     });
 
+    test('in German: what is chosen, what is measured and every figure', async () => {
+      const page = await opened().another(opened().file, { locale: 'de-DE' });
+      await expect.poll(() => page.locator('#for-whom ~ .sentence').textContent()).toContain('Kopfumfang');
+      expect(await page.locator('#for-whom ~ .sentence').textContent()).toContain('57,2 cm');
+      await expect.poll(() => page.locator('.steps').textContent()).toContain('V mit Einsatz');
+      await expect
+        .poll(() => page.locator('#away ~ .sentence').textContent())
+        .toContain('um Vierteldrehungen');
+      await page.context().close();
+    });
+
     test('on a telephone by touch alone: a handle dragged, the table pinched, the sheet pulled up', async () => {
       const phone = { viewport: { width: 360, height: 780 }, hasTouch: true, isMobile: true };
       const page = await opened().another(opened().file, phone);
@@ -120,6 +131,11 @@ export const forEveryone = (opened: () => Opened) =>
       const low = (await sheet.boundingBox())!.y;
       await page.locator('.drawer').tap();
       await expect.poll(async () => (await sheet.boundingBox())!.y).toBeLessThan(low - 100);
+      // A seam that is walked is not walked behind it.
+      await page.locator('.rows button').first().tap();
+      await expect.poll(async () => (await sheet.boundingBox())!.y).toBeGreaterThan(low - 5);
+      const walking = (await page.locator('.walking').boundingBox())!;
+      expect(walking.y + walking.height).toBeLessThan((await sheet.boundingBox())!.y);
       await page.context().close();
     });
 

@@ -80,6 +80,7 @@ export const sheet = (opened: () => Opened) =>
       await expect.poll(() => table().locator('.cm-lint-marker-error').count()).toBe(1);
       await expect.poll(() => table().locator('.step.wrong').count()).toBe(1);
       expect(await table().locator('.step').count()).toBe(9);
+      expect(await table().locator('.verdict .fault').first().textContent()).toContain('1 step could not');
       await table().keyboard.press('Control+z');
       await table().keyboard.press('Control+z');
       await expect.poll(() => figure.textContent()).toBe('21 cm');

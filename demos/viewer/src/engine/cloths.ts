@@ -25,12 +25,15 @@ export function clothsOf({ states, words }: Worked): readonly LaidCloth[] {
   });
 }
 
-function drawn({ outline }: LaidShape): Pick<LaidCloth['cut'][number], 'path' | 'middle' | 'width'> {
+function drawn({
+  outline,
+}: LaidShape): Pick<LaidCloth['cut'][number], 'path' | 'middle' | 'width' | 'height'> {
   const [xs, ys] = [outline.map(p => p.x), outline.map(p => p.y)];
   const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
   return {
     path: `M${outline.map(p => `${p.x.toFixed(1)} ${p.y.toFixed(1)}`).join('L')}Z`,
     middle: [(left + right) / 2, (top + bottom) / 2],
     width: right - left,
+    height: bottom - top,
   };
 }

@@ -82,8 +82,9 @@ export interface LaidCloth {
     readonly title: string;
     readonly path: string;
     readonly middle: readonly [number, number];
-    /** mm across. */
+    /** mm across, and along the cloth. */
     readonly width: number;
+    readonly height: number;
   }[];
 }
 

@@ -96,7 +96,7 @@ function viewOf(
       ...notches(piece, words),
       ...marks(piece),
     ],
-    middle: titlePlace(piece, stitching, box),
+    ...titlePlace(piece, stitching, box),
     before: was && data(was) !== data(stitching) ? data(was) : '',
     told: `${words.say.number(Math.abs(signedArea(stitching)) / 1e6, 3)} m²`,
   };
@@ -115,7 +115,11 @@ const grid = 14,
   sample = 12;
 
 /** The place within the piece that lies farthest from its outline and from what is drawn on it, the middle preferred. */
-function titlePlace(piece: Piece, stitching: Path, [x, y, width, height]: Box): readonly [number, number] {
+function titlePlace(
+  piece: Piece,
+  stitching: Path,
+  [x, y, width, height]: Box,
+): Pick<PieceView, 'middle' | 'middleRoom'> {
   const points = [stitching, ...piece.lines.map(l => l.path)].flatMap(path => {
     const length = pathLength(path);
     const count = Math.ceil(length / sample);
@@ -123,7 +127,8 @@ function titlePlace(piece: Piece, stitching: Path, [x, y, width, height]: Box): 
       pointAlong(path, Math.min(length, (i * length) / count)),
     );
   });
-  let best: readonly [number, number] = [x + width / 2, y + height / 2],
+  let middle: readonly [number, number] = [x + width / 2, y + height / 2],
+    middleRoom = 0,
     most = Number.NEGATIVE_INFINITY;
   for (let i = 1; i < grid; i++)
     for (let k = 1; k < grid; k++) {
@@ -132,9 +137,9 @@ function titlePlace(piece: Piece, stitching: Path, [x, y, width, height]: Box): 
       // A title is broader than high: nearness above and below counts more than at the sides.
       const room = Math.min(...points.map(p => Math.hypot((p.x - at.x) * 0.6, (p.y - at.y) * 1.4)));
       const off = Math.hypot(at.x - x - width / 2, at.y - y - height * 0.55);
-      if (room - off * 0.12 > most) [best, most] = [[at.x, at.y], room - off * 0.12];
+      if (room - off * 0.12 > most) [middle, middleRoom, most] = [[at.x, at.y], room, room - off * 0.12];
     }
-  return best;
+  return { middle, middleRoom };
 }
 
 function cutWords({ cutting, outline }: Piece, words: Words): string {

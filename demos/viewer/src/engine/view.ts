@@ -44,6 +44,8 @@ export interface PieceView {
   readonly parts: readonly Part[];
   /** Where its title stands. */
   readonly middle: readonly [number, number];
+  /** mm to the nearest line there, what lies above and below counted nearer than what lies beside. */
+  readonly middleRoom: number;
   /** The stitching line as it was before the steps; empty where it is new or unchanged. */
   readonly before: string;
   /** "0.3 m²" and the like. */

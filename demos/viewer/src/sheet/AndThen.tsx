@@ -65,6 +65,11 @@ export function AndThen(props: { readonly garment: Garment }) {
           if (event.key === 'Escape') setTyped('');
         }}
       />
+      <Show when={typed().trim() !== '' && matching().length === 0}>
+        <p class="came" role="status">
+          {say().nothingFound} {say().andThenHint}.
+        </p>
+      </Show>
       <Show when={matching().length > 0}>
         <ul class="slip-list">
           <For each={matching()}>

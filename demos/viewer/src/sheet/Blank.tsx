@@ -1,6 +1,7 @@
 import type { Field } from '@paperhinge/alter/verb';
 import type { LengthUnit } from '@paperhinge/geometry';
 import { createEffect, createSignal, Show } from 'solid-js';
+import type { Spoken } from '../job/reader.js';
 import { BlankValue } from './BlankValue.jsx';
 import { Choices } from './Choices.jsx';
 import { hasFigure, isFigure, shownFigure, writtenFigure } from './figures.js';
@@ -13,16 +14,18 @@ export interface BlankProps {
   readonly choices: readonly string[];
   readonly unit: LengthUnit;
   readonly written: LengthUnit;
-  readonly and: string;
+  readonly spoken: Spoken;
   /** A name is looked at before it is chosen; undefined: no longer. */
   readonly onLight?: (name: string | undefined) => void;
   readonly onChange: (value: unknown, settled: boolean) => void;
 }
 
 /** A blank's value as its sentence says it. */
-const shownIn = ({ field, value, written, unit, and }: BlankProps): string => {
+const shownIn = ({ field, value, written, unit, spoken: says }: BlankProps): string => {
   if (value === undefined) return '…';
-  return hasFigure(field, value) ? shownFigure(field, value, written, unit) : spoken(value, and);
+  return hasFigure(field, value)
+    ? says.figure(shownFigure(field, value, written, unit))
+    : spoken(value, says.and, word => says.chosen(field, word));
 };
 
 /** A blank in a sentence: typed in, stepped by the arrow keys, dragged sideways, or chosen from the names that fit. */

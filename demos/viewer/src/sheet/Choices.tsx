@@ -54,7 +54,7 @@ export function Choices(props: BlankProps & { readonly onDone: () => void; reado
               onPointerMove={() => props.onLight?.(name)}
               onClick={() => pick(name)}
             >
-              {spoken(name, props.and)}
+              {spoken(name, props.spoken.and, word => props.spoken.chosen(props.field, word))}
             </button>
           )}
         </For>

@@ -1,17 +1,19 @@
-import { createSignal } from 'solid-js';
 import type { Garment } from '../job/garment.js';
 import { pageWords } from '../words.js';
 
 /** Shares of the window's height that the drawer settles on: pulled down, half open, pulled up. */
 const rests = [0.2, 0.58, 0.92];
+export const halfOpen = rests[1]!;
 
 /** On a telephone the sheet is a drawer over the table: pulled by this grip, or stepped by a touch or keys. */
-export function Drawer(props: { readonly garment: Garment; readonly onHeight: (share: number) => void }) {
-  const [height, setHeight] = createSignal(rests[1]!);
-  const set = (share: number) => {
-    setHeight(Math.min(Math.max(share, rests[0]!), rests[2]!));
-    props.onHeight(height());
-  };
+export function Drawer(props: {
+  readonly garment: Garment;
+  /** As a share of the window's. */
+  readonly height: number;
+  readonly onHeight: (share: number) => void;
+}) {
+  const height = () => props.height;
+  const set = (share: number) => props.onHeight(Math.min(Math.max(share, rests[0]!), rests[2]!));
   const nearest = () =>
     rests.reduce((best, rest) => (Math.abs(rest - height()) < Math.abs(best - height()) ? rest : best));
   let from: { readonly y: number; readonly height: number } | undefined;

@@ -3,10 +3,12 @@ import { createEffect, createSignal, For, Show } from 'solid-js';
 import type { Row } from '../engine/view.js';
 import { createAnew } from '../job/asked-anew.js';
 import type { Garment } from '../job/garment.js';
+import { spokenBy } from '../job/reader.js';
 import { pageWords } from '../words.js';
 import { Blank } from './Blank.jsx';
 import { HeadingRead } from './HeadingRead.jsx';
 import { createInSight } from './in-sight.js';
+import { Together } from './Together.jsx';
 
 const length = { kind: 'length', giving: 'needed', least: 0, most: 5000 } as const;
 const share = { kind: 'share', giving: 'needed', least: 0, most: 3 } as const;
@@ -20,6 +22,10 @@ export function ForWhom(props: { readonly garment: Garment }) {
   const wearer = () => within(garment.values().wearer);
   // Names are the same from one text to the next, so the blanks stay what they are while one is dragged.
   const measures = () => Object.keys(wearer());
+  const measureOf = (name: string, isFirst: boolean) => {
+    const word = garment.measureWords()[name] ?? name.replace(/ girth$/, '');
+    return isFirst ? capital(word) : word;
+  };
   return (
     <section aria-labelledby="for-whom">
       <HeadingRead garment={garment} heading="for-whom">
@@ -30,7 +36,7 @@ export function ForWhom(props: { readonly garment: Garment }) {
           <For each={measures()}>
             {(name, i) => (
               <>
-                {i() === 0 ? capital(name.replace(/ girth$/, '')) : name.replace(/ girth$/, '')}{' '}
+                {measureOf(name, i() === 0)}{' '}
                 <Blank
                   label={name}
                   field={length}
@@ -38,7 +44,7 @@ export function ForWhom(props: { readonly garment: Garment }) {
                   choices={[]}
                   unit={garment.unit()}
                   written={garment.unitWritten()}
-                  and={say().and}
+                  spoken={spokenBy(garment, 'wearer')}
                   onChange={(next, settled) => garment.set(['wearer', name], next, settled)}
                 />
                 {i() < measures().length - 1 ? ', ' : '.'}
@@ -55,7 +61,7 @@ export function ForWhom(props: { readonly garment: Garment }) {
               <span classList={{ care: girth.tone === 'care' }}>
                 {i() > 0 ? ', ' : ''}
                 {girth.tone === 'care' ? '▲ ' : ''}
-                {girth.text} ({girth.detail})
+                <Together text={`${girth.text} (${girth.detail})`} />
               </span>
             )}
           </For>
@@ -82,7 +88,7 @@ export function OfWhatCloth(props: { readonly garment: Garment }) {
       choices={[]}
       unit={garment.unit()}
       written={garment.unitWritten()}
-      and={say().and}
+      spoken={spokenBy(garment, 'fabrics')}
       onChange={(next, settled) => garment.set(['fabrics', cloth, key], next, settled)}
     />
   );
@@ -132,7 +138,7 @@ function ToBuy(props: { readonly garment: Garment }) {
         {({ told, isTooNarrow }) => (
           <p class="came" classList={{ care: isTooNarrow }}>
             {isTooNarrow ? '▲ ' : ''}
-            {told}
+            <Together text={told} />
           </p>
         )}
       </For>
@@ -171,9 +177,11 @@ export function DoesItSew(props: { readonly garment: Garment; readonly fly: (whe
               <li class={finding.severity}>
                 <button type="button" onClick={() => props.fly(finding.where)}>
                   {finding.severity === 'note' ? '' : '▲ '}
-                  {finding.message}
+                  <Together text={finding.message} />
                 </button>
-                <span class="remedy">{finding.remedy}</span>
+                <span class="remedy">
+                  <Together text={finding.remedy} />
+                </span>
               </li>
             )}
           </For>
@@ -211,9 +219,11 @@ export function HowToMakeIt(props: { readonly garment: Garment }) {
           {job => (
             <li onPointerMove={() => point(job)} onPointerLeave={() => point(undefined)}>
               <button type="button" onFocus={() => reachByKeys(job)} onBlur={() => reach(undefined)}>
-                {job.text}
+                <Together text={job.text} />
               </button>
-              <small>{job.detail}</small>
+              <small>
+                <Together text={job.detail} />
+              </small>
             </li>
           )}
         </For>

@@ -2,6 +2,7 @@ import type { Field } from '@paperhinge/alter/verb';
 import { hideable } from '@paperhinge/sheet';
 import { For } from 'solid-js';
 import type { Garment } from '../job/garment.js';
+import { spokenBy } from '../job/reader.js';
 import { pageWords } from '../words.js';
 import { Blank } from './Blank.jsx';
 import { papersOf, printOf } from './printed.js';
@@ -57,7 +58,7 @@ export function PrintSentence(props: { readonly garment: Garment }) {
         choices={choice ? (choice.from ?? choice.field.words ?? []) : papers}
         unit={garment.unit()}
         written={garment.unitWritten()}
-        and={say().and}
+        spoken={spokenBy(garment, name)}
         onChange={(value, settled) => garment.set(['print', name], value, settled)}
       />
     );

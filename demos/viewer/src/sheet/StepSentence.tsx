@@ -1,6 +1,6 @@
 import type { Field } from '@paperhinge/alter/verb';
 import { For, Show } from 'solid-js';
-import { pageWords } from '../words.js';
+import { spokenBy } from '../job/reader.js';
 import { Blank } from './Blank.jsx';
 import { choicesOf, litBy } from './choices.js';
 import { asGiven } from './figures.js';
@@ -46,7 +46,7 @@ function StepBlank(props: StepProps & { readonly name: string; readonly field: F
       choices={choicesOf(props.field, props.step.fields, garment.engine.view()?.names[props.index])}
       unit={garment.unit()}
       written={garment.unitWritten()}
-      and={pageWords[garment.language()].and}
+      spoken={spokenBy(garment, `${props.step.verb}.${props.name}`)}
       onLight={name => garment.setLit(litBy(props.field, props.step.fields, name))}
       onChange={(to, settled) =>
         garment.set(['steps', props.index, props.step.verb, ...props.name.split('.')], to, settled)

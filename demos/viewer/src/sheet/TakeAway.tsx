@@ -2,6 +2,7 @@ import { createSignal, For } from 'solid-js';
 import type { TakeAway } from '../engine/questions.js';
 import { bundleOf, stemOf } from '../job/files.js';
 import type { Garment } from '../job/garment.js';
+import { spokenBy } from '../job/reader.js';
 import { save } from '../job/saving.js';
 import { pageWords } from '../words.js';
 import { HeadingRead } from './HeadingRead.jsx';
@@ -32,7 +33,8 @@ export function ToTakeAway(props: { readonly garment: Garment; readonly onProjec
           {paper => (
             <li>
               <button type="button" onClick={() => take('pdf', paper)}>
-                {say().pages} ({paper})
+                {say().pages} ({spokenBy(garment, 'paper').chosen({ kind: 'choice', giving: 'usual' }, paper)}
+                )
               </button>
             </li>
           )}

@@ -3,6 +3,7 @@ import { createSignal, For, Show } from 'solid-js';
 import type { Taken } from '../engine/questions.js';
 import type { Garment } from '../job/garment.js';
 import { takeOtherwise } from '../job/laying.js';
+import { spokenBy } from '../job/reader.js';
 import { whyNot } from '../job/why-not.js';
 import { pageWords } from '../words.js';
 import { Blank } from './Blank.jsx';
@@ -63,7 +64,7 @@ export function TracedFrom(props: { readonly garment: Garment }) {
                 choices={blank().from ?? []}
                 unit="mm"
                 written="mm"
-                and={say().and}
+                spoken={spokenBy(garment, part.field)}
                 onChange={(value, settled) => take(part.field, value, settled)}
               />
             );

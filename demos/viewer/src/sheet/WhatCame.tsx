@@ -2,6 +2,7 @@ import type { ToldFinding } from '@paperhinge/geometry';
 import { For, Show } from 'solid-js';
 import { pageWords } from '../words.js';
 import type { StepProps } from './reading.js';
+import { Together } from './Together.jsx';
 
 /** What came of a step, in smaller type; what it left to look at is told where the step is open. */
 export function WhatCame(props: StepProps & { readonly isOpen: boolean; readonly isUnfinished: boolean }) {
@@ -27,11 +28,19 @@ export function WhatCame(props: StepProps & { readonly isOpen: boolean; readonly
       <Show when={came()?.fault}>
         {fault => (
           <Show when={!props.isUnfinished} fallback={<p class="came">{say().fillIn}</p>}>
-            <p class="came fault">▲ {fault()}</p>
+            <p class="came fault">
+              ▲ <Together text={fault()} />
+            </p>
           </Show>
         )}
       </Show>
-      <Show when={!came()?.fault && came()?.did}>{did => <p class="came">{did()}</p>}</Show>
+      <Show when={!came()?.fault && came()?.did}>
+        {did => (
+          <p class="came">
+            <Together text={did()} />
+          </p>
+        )}
+      </Show>
       <Show when={props.isOpen}>
         <For each={came()?.findings.filter(f => f.severity !== 'note' && stillStands(f))}>
           {finding => (
@@ -39,7 +48,7 @@ export function WhatCame(props: StepProps & { readonly isOpen: boolean; readonly
               class="came"
               classList={{ fault: finding.severity === 'fault', care: finding.severity === 'warning' }}
             >
-              ▲ {finding.message} {finding.remedy}
+              ▲ <Together text={`${finding.message} ${finding.remedy}`} />
             </p>
           )}
         </For>

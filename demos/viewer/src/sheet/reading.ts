@@ -19,7 +19,7 @@ const alternativesOf = (verb: Declared | undefined, name: string): readonly stri
   verb?.oneOf?.find(names => names.map(inSheet).includes(name));
 
 /** Something that must be given is still open. */
-const lacksAny = (verb: Declared | undefined, step: WrittenStep): boolean =>
+export const lacksAny = (verb: Declared | undefined, step: WrittenStep): boolean =>
   Object.entries(verb?.fields ?? {}).some(
     ([name, field]) => field.giving === 'needed' && isBlank(step, name),
   ) || (verb?.oneOf ?? []).some(names => names.every(n => isBlank(step, n)));

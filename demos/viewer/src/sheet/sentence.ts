@@ -65,19 +65,19 @@ export function eachSaid(
   );
 }
 
-/** A value as a sentence says it: lists joined, `front.hem` as "front hem", dashes as spaces. */
-export function spoken(value: unknown, and: string): string {
+/** A value as a sentence says it: lists joined, `front.hem` as "front hem", dashes as spaces; what may be chosen in the reader's words. */
+export function spoken(value: unknown, and: string, chosen: (word: string) => string = word => word): string {
   if (value === undefined || value === null) return '…';
   if (Array.isArray(value)) {
-    const items = value.map(item => spoken(item, and));
+    const items = value.map(item => spoken(item, and, chosen));
     return items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} ${and} ${items.at(-1)}`;
   }
   if (typeof value === 'object')
     return Object.values(value)
-      .map(item => spoken(item, and))
+      .map(item => spoken(item, and, chosen))
       .join(' ');
-  if (typeof value === 'boolean') return value ? 'yes' : 'no';
-  return String(value).replace(/(?<=\p{L})[.-](?=\p{L})/gu, ' ');
+  if (typeof value === 'boolean') return chosen(value ? 'yes' : 'no');
+  return chosen(String(value)).replace(/(?<=\p{L})[.-](?=\p{L})/gu, ' ');
 }
 
 /** The sentence of a verb in the reader's language. */

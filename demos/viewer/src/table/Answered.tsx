@@ -9,8 +9,18 @@ import { boxOfPages, PagesInk } from '../sheet/PagesDrawn.jsx';
 const gap = 160,
   nameRoom = 60;
 
-/** px that a letter of a title takes. */
-const letter = 9;
+/** px that a letter of a title takes, across and down. */
+const letter = 9,
+  line = 22;
+
+const holds = (title: string, width: number, height: number, scale: number): boolean =>
+  width * scale > title.length * letter && height * scale > line;
+
+/** The titles of pieces too small to carry them, to be said beside the cloth's name. */
+function untitled({ cut }: LaidCloth, scale: number): readonly string[] {
+  const small = cut.filter(({ title, width, height }) => !holds(title, width, height, scale));
+  return small.length === 0 ? [] : [[...new Set(small.map(c => c.title))].join(', ')];
+}
 
 /** Where a cloth lies, from the left. */
 const leftOf = (cloths: readonly LaidCloth[], i: number): number =>
@@ -35,10 +45,10 @@ export function ClothsLaid(props: { readonly cloths: readonly LaidCloth[]; reado
           <g transform={`translate(${leftOf(laid(), i())} 0)`}>
             <rect class="cloth" width={cloth.acrossMm} height={cloth.lengthMm} />
             <For each={cloth.cut}>
-              {({ path, title, middle, width }) => (
+              {({ path, title, middle, width, height }) => (
                 <>
                   <path class="paper" d={path} />
-                  <Show when={width * props.scale > title.length * letter}>
+                  <Show when={holds(title, width, height, props.scale)}>
                     <text transform={`translate(${middle.join(' ')}) scale(${1 / props.scale})`}>
                       {title}
                     </text>
@@ -51,7 +61,7 @@ export function ClothsLaid(props: { readonly cloths: readonly LaidCloth[]; reado
               transform={`translate(${cloth.acrossMm / 2} ${cloth.lengthMm}) scale(${1 / props.scale})`}
               y="26"
             >
-              {cloth.name}
+              {[cloth.name, ...untitled(cloth, props.scale)].join(': ')}
             </text>
           </g>
         )}

@@ -14,7 +14,8 @@ export function Corner(props: {
   return (
     <p class="corner">
       <button type="button" aria-expanded={props.shelf} onClick={props.onShelf}>
-        {say().another}
+        <span class="wide">{say().another}</span>
+        <span class="narrow">{say().shelf}</span>
       </button>
       <button
         type="button"

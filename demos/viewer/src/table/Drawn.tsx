@@ -13,6 +13,8 @@ export function Drawn(props: {
   readonly onGrab?: (event: PointerEvent) => void;
   /** Turned over, its title would read backwards. */
   readonly untitled?: true;
+  /** Other words stand on the piece: its title stands underneath. */
+  readonly titleBelow?: boolean;
 }) {
   return (
     <>
@@ -47,6 +49,7 @@ export function Drawn(props: {
           piece={props.piece}
           scale={props.scale}
           upright={props.upright ?? ''}
+          below={props.titleBelow ?? false}
           onGrab={event => props.onGrab?.(event)}
         />
       </Show>
@@ -64,12 +67,16 @@ function Title(props: {
   readonly piece: PieceView;
   readonly scale: number;
   readonly upright: string;
+  readonly below: boolean;
   readonly onGrab: (event: PointerEvent) => void;
 }) {
+  /** Nearer to a line, as the place was chosen by, than half its letters are high and wide. */
+  const isCramped = () =>
+    props.piece.middleRoom * props.scale < Math.max(18, props.piece.title.length * letter * 0.3);
   const at = (): readonly [number, number] => {
     const [x, y, width, height] = props.piece.box;
     const isNarrow = width * props.scale < props.piece.title.length * letter;
-    return isNarrow || Math.min(width, height) * props.scale < titleRoom
+    return isNarrow || props.below || Math.min(width, height) * props.scale < titleRoom || isCramped()
       ? [x + width / 2, y + height + 20 / props.scale]
       : props.piece.middle;
   };

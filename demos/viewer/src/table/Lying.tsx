@@ -2,7 +2,7 @@ import { Index, Show } from 'solid-js';
 import type { PieceView } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
 import { Drawn } from './Drawn.jsx';
-import { Levels } from './Levels.jsx';
+import { hasLevels, Levels } from './Levels.jsx';
 import type { Layout } from './layout.js';
 import { inSvg, upright } from './lie.js';
 
@@ -30,6 +30,7 @@ export function Lying(props: {
             piece={piece()}
             scale={props.scale}
             upright={upright(props.layout.lieOf(piece().name))}
+            titleBelow={props.garment.reading() === 'for-whom' && hasLevels(piece())}
             onGrab={event => props.layout.moving.grab(event, piece().name)}
             isTouched={name => props.isTouched(piece().name, name)}
             isLit={name => props.garment.lit()?.has(`${piece().name}.${name}`) ?? false}

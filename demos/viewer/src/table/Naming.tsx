@@ -1,6 +1,7 @@
 import { Show } from 'solid-js';
 import type { Touched } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
+import { spokenBy } from '../job/reader.js';
 import { Blank } from '../sheet/Blank.jsx';
 import { pageWords } from '../words.js';
 
@@ -55,7 +56,7 @@ export function Naming(props: { readonly garment: Garment; readonly thing: Touch
       choices={choices}
       unit="mm"
       written="mm"
-      and={say().and}
+      spoken={spokenBy(garment, 'kinds')}
       onChange={next => onChange(String(next))}
     />
   );

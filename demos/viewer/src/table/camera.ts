@@ -2,6 +2,7 @@ import { inverse } from '@paperhinge/geometry/plane';
 import { createSignal } from 'solid-js';
 import type { Box } from '../engine/view.js';
 import { carried, type Lie } from './lie.js';
+import type { Room } from './room.js';
 
 /** What the table shows: `scale` px a mm, and where the table's origin lies in px. */
 export interface Camera {
@@ -34,6 +35,8 @@ const flight = 180;
 export function createCamera() {
   const [camera, setCamera] = createSignal<Camera>({ scale: 0.4, x: 0, y: 0 });
   let flying = 0;
+  /** What is shown whole, until a hand moves the table. */
+  let whole: { readonly box: Box; readonly margin: number } | undefined;
   /** Goes to a place by a short flight, which eases out and which whatever moves the table next cuts off. */
   const flyTo = (to: Camera): void => {
     cancelAnimationFrame(flying);
@@ -60,11 +63,11 @@ export function createCamera() {
     cancelAnimationFrame(flying);
     setCamera(next);
   };
-  const showing = (
-    [x, y, width, height]: Box,
-    room: { width: number; height: number },
-    margin: number,
-  ): Camera => {
+  const byHand = (next: (c: Camera) => Camera): void => {
+    whole = undefined;
+    at(next);
+  };
+  const showing = ([x, y, width, height]: Box, room: Room, margin: number): Camera => {
     const scale = Math.min(room.width / width, room.height / height) * (1 - 2 * margin);
     return {
       scale,
@@ -75,15 +78,21 @@ export function createCamera() {
   return {
     camera,
     /** Shows a box of mm whole, with room round it. */
-    show: (box: Box, room: { width: number; height: number }, margin = 0.1) =>
-      at(() => showing(box, room, margin)),
+    show: (box: Box, room: Room, margin = 0.1) => {
+      whole = { box, margin };
+      at(() => showing(box, room, margin));
+    },
     /** ... by a short flight. */
-    fly: (box: Box, room: { width: number; height: number }, margin = 0.1) =>
-      flyTo(showing(box, room, margin)),
-    pan: (dx: number, dy: number) => at(c => ({ ...c, x: c.x + dx, y: c.y + dy })),
+    fly: (box: Box, room: Room, margin = 0.1) => {
+      whole = { box, margin };
+      flyTo(showing(box, room, margin));
+    },
+    /** The table has become larger or smaller: what was shown whole still is. */
+    refit: (room: Room) => whole && at(() => showing(whole!.box, room, whole!.margin)),
+    pan: (dx: number, dy: number) => byHand(c => ({ ...c, x: c.x + dx, y: c.y + dy })),
     /** Grows by a factor about a place in px. */
     zoom: (factor: number, px: number, py: number) =>
-      at(c => {
+      byHand(c => {
         const scale = Math.min(Math.max(c.scale * factor, least), most);
         const by = scale / c.scale;
         return { scale, x: px - (px - c.x) * by, y: py - (py - c.y) * by };

@@ -14,7 +14,7 @@ import { boxOfWhole } from './Whole.jsx';
 export function createFlights(
   garment: Garment,
   { pieces, lieOf, whole, key: laid }: Layout,
-  { show, fly }: CameraControl,
+  { show, fly, refit }: CameraControl,
   room: Accessor<Room>,
 ) {
   let shown = '';
@@ -24,6 +24,7 @@ export function createFlights(
     shown = key;
     show(whole(), room());
   });
+  createEffect(on(room, refit, { defer: true }));
   const flyTo = (box: Box | undefined, margin?: number) => {
     if (box && shown !== '') fly(box, room(), margin);
   };

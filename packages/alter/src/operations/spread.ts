@@ -65,7 +65,7 @@ export const spreadForm = formOf<Spread>()({
   oneOf: [['by', 'angle', 'ratio']],
   lacks: ({ into, name }) => (into !== undefined && into in folds && name === undefined ? 'name' : undefined),
   sentence:
-    'Slash the {piece} from the {from.edge}[ at {from.at}] to the {to.edge}[ at {to.at}] and spread it [by {by}][by {angle}][to {ratio} of its length][, and {other end} at the other end][, in {slashes} slashes][, hinge: {hinge}][, taken up in {into}][, called {name}][, stitched down {stitched}][, the pieces beside it too: {matching}]',
+    'Slash the {piece} from the {from.edge}[ at {from.at}] to the {to.edge}[ at {to.at}] and spread it [by {by}][by {angle}][to {ratio} of its length][, and {other end} at the other end][, in {slashes} slashes][, hinged {hinge}][, taken up in {into}][, called {name}][, stitched down {stitched}][, the pieces beside it too: {matching}]',
   startsAt: { edge: ['piece', 'from'], piece: ['piece'] },
   example: {
     pattern: 'woven-shift',

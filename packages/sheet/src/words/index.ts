@@ -5,6 +5,8 @@ export type { Spoken } from '../faults.js';
 export { faultsIn, SheetFaults } from '../faults.js';
 export type { FileKind } from '../file-kind.js';
 export type { Catalogue, Sentences, Tellings, Told } from './catalogue.js';
+export type { ChoiceWords } from './choices.js';
+export { choiceWordsOf, measureWordsOf } from './choices.js';
 export { english } from './english/index.js';
 export type { Language, VerbWords } from './languages.js';
 export { catalogueOf, languages, verbWordsOf } from './languages.js';

@@ -375,7 +375,8 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
       'Beleg „{name}“ für {along} zeichnen, {width} breit[, {join} zum Schließen][, aus {fabric}][, in einem Stück: {joined}][, ein Saum darunter wird Naht mit {allowance}]',
   },
   'draft stay': {
-    does: 'Zeichnet eine Einlage, die eine Kante vor dem Ausdehnen bewahrt: außen die Kante selbst, innen ihre Parallele, ganz und ohne Zugabe.',
-    sentence: 'Einlage „{name}“ für {along} zeichnen, {width} breit[, {join} zum Schließen][, aus {fabric}]',
+    does: 'Zeichnet eine Sicherung, die eine Kante vor dem Ausdehnen bewahrt: außen die Kante selbst, innen ihre Parallele, ganz und ohne Zugabe.',
+    sentence:
+      'Sicherung „{name}“ für {along} zeichnen, {width} breit[, {join} zum Schließen][, aus {fabric}]',
   },
 };

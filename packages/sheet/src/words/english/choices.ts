@@ -1,0 +1,23 @@
+/** What may be chosen in a sheet and reads otherwise in a sentence; all else is said as it is written. */
+export const choices: Readonly<Record<string, string>> = {
+  'spread.hinge from': 'where it begins',
+  'spread.hinge to': 'where it ends',
+  'spread.hinge none': 'nowhere',
+  auto: 'upright or across',
+  portrait: 'upright',
+  landscape: 'across',
+  'own pages': 'pages of their own',
+  'turn none': 'nothing',
+  'turn half': 'half turns',
+  'turn quarter': 'quarter turns',
+  'turn any': 'any angle',
+  'paper a4': 'A4',
+  'paper a3': 'A3',
+  'paper a2': 'A2',
+  'paper a1': 'A1',
+  'paper a0': 'A0',
+  'paper arch-e': 'Arch E',
+  'paper roll-24': 'a 24 in roll',
+  'paper roll-36': 'a 36 in roll',
+  'paper roll-42': 'a 42 in roll',
+};
