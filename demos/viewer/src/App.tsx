@@ -23,7 +23,7 @@ export function App() {
   let fly: (where: Where) => void = () => {};
   /** A seam is walked; any other thing is flown to. */
   const goTo = (where: Where) => {
-    if (where.seam !== undefined && garment.engine.view()?.seams.some(row => row.seam === where.seam))
+    if (where.seam !== undefined && garment.engine.proof()?.seams.some(row => row.seam === where.seam))
       garment.setWalking(where.seam);
     else fly(where);
   };

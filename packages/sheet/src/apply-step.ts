@@ -3,16 +3,17 @@ import { type Finding, type Saying, validatePattern } from '@paperhinge/geometry
 import { oncePerAll } from '@paperhinge/geometry/internal';
 import { caused } from './caused.js';
 import { madeForAfter } from './made-for.js';
+import { onFirstUse } from './on-first-use.js';
 import { requireState, requireSteps } from './require-sheet.js';
 import type { Step } from './sheet.js';
-import { type State, standingIn } from './state.js';
+import { type State, walkedLater } from './state.js';
 
 /** A step that was done, or passed over as it is switched off. */
 export interface StepDone {
   readonly step: Step;
   /** What was done; absent where it is switched off. */
   readonly did?: Saying | string;
-  /** What the operation found, and what stands now that did not stand before it. */
+  /** What the operation found, and what stands now that did not stand before it; worked out when first asked for. */
   readonly findings: readonly Finding[];
   /** What became of the edges, corners, darts, notches, lines and marks there were; absent where it is switched off. */
   readonly became?: Became;
@@ -42,23 +43,25 @@ const appliedOnce = /* @__PURE__ */ oncePerAll(
     validatePattern(done.pattern);
     const drafted = done.derived?.map(d => d.name) ?? [];
     const made = madeForAfter(state.made, done.pattern, drafted);
-    const standing = standingIn(done.pattern, made);
+    const next = walkedLater({
+      pattern: done.pattern,
+      derived: [...state.derived.filter(d => !drafted.includes(d.name)), ...(done.derived ?? [])],
+      making: [...state.making, ...(done.making ?? [])],
+      made,
+    });
+    const findings = onFirstUse(() => [
+      ...done.findings,
+      ...changedSeams(state.pattern, done.pattern, { verb: step.verb, canMatch: canMatch(step, verb) }),
+      ...caused(state.standing, next.standing),
+    ]);
     return {
       step,
       did: done.did,
       ...(done.became === undefined ? {} : { became: done.became }),
-      findings: [
-        ...done.findings,
-        ...changedSeams(state.pattern, done.pattern, { verb: step.verb, canMatch: canMatch(step, verb) }),
-        ...caused(state.standing, standing),
-      ],
-      state: {
-        pattern: done.pattern,
-        derived: [...state.derived.filter(d => !drafted.includes(d.name)), ...(done.derived ?? [])],
-        making: [...state.making, ...(done.making ?? [])],
-        made,
-        standing,
+      get findings() {
+        return findings();
       },
+      state: next,
     };
   },
 );

@@ -9,7 +9,7 @@ export type { Parameters } from './fields/of-verb.js';
 export type { Job, JobPages, JobWishes } from './job.js';
 export { doJob } from './job.js';
 export { sheetJsonSchema } from './json-schema.js';
-export { laidOver } from './laid-over.js';
+export { laidOver, withLateFacts } from './laid-over.js';
 export type { NamingWishes } from './naming-sheet.js';
 export { namingSheet } from './naming-sheet.js';
 export { pageOptions, paperWord } from './page-options.js';

@@ -1,5 +1,5 @@
 import { edgeNames, edgePath, type Fabric, type Pattern, pathLength, pieceNamed } from '@paperhinge/geometry';
-import { requireWhole } from '@paperhinge/geometry/internal';
+import { oncePerAll, requireWhole } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { fabricRoles, withPiece } from '@paperhinge/geometry/pattern';
 import { factsFor, withFacts } from './facts-over.js';
@@ -34,10 +34,18 @@ export function laidOver(pattern: Pattern, sheet: Sheet): LaidOver {
 }
 
 /**
- * What is told of pieces and edges that the steps make, laid over once those stand.
+ * What is told of pieces and edges that the steps make, laid over once those stand; of the same, the same pattern.
  * @throws SheetFaults `unknown-edge`, `unknown-piece` for what never came
  */
-export function withLateFacts(before: Pattern, altered: Pattern, sheet: Sheet): LaidOver {
+export const withLateFacts: (before: Pattern, altered: Pattern, sheet: Sheet) => LaidOver =
+  /* @__PURE__ */ oncePerAll((before, altered, sheet) => {
+    requireWhole(before);
+    requireWhole(altered);
+    requireSheet(sheet);
+    return [before, altered, sheet];
+  }, lateFactsOver);
+
+function lateFactsOver(before: Pattern, altered: Pattern, sheet: Sheet): LaidOver {
   const factual = withFacts(altered, sheet, factsFor(sheet, before).later);
   const late = sheet.openings.filter(opening => !standsIn(before, opening));
   const names = factual.pieces.map(p => p.name);

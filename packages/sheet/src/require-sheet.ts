@@ -45,8 +45,12 @@ export function requireSteps(steps: readonly Step[]): void {
 /** @throws PatternError `pattern-not-usable` with the place of the fault, and others of what is no pattern */
 export function requireState(state: State): void {
   if (!isObject(state)) throw patternRefusal('pattern-not-usable', { at: 'state' });
-  for (const list of ['derived', 'making', 'made', 'standing'])
-    if (!Array.isArray(state[list])) throw patternRefusal('pattern-not-usable', { at: `state.${list}` });
+  for (const list of ['derived', 'making', 'made', 'standing']) {
+    const given = Object.getOwnPropertyDescriptor(state, list);
+    // What is worked out once it is asked for is ours, and is not asked for here.
+    if (given?.get === undefined && !Array.isArray(given?.value))
+      throw patternRefusal('pattern-not-usable', { at: `state.${list}` });
+  }
   requireWhole(state.pattern as Pattern);
 }
 

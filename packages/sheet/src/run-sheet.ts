@@ -25,6 +25,7 @@ import { refuse } from './faults.js';
 import { laidOver, withLateFacts } from './laid-over.js';
 import { outgrown } from './made-for.js';
 import { isMended } from './mended.js';
+import { onFirstUse } from './on-first-use.js';
 import { derivedJson, fileName, type RecordJson, type StepRecord } from './record.js';
 import { writtenFields } from './replay/written-fields.js';
 import { requireSheet } from './require-sheet.js';
@@ -162,15 +163,6 @@ export function concludeRun({ sheet, before, onLaying, last, done, source, optio
     get record() {
       return record();
     },
-  };
-}
-
-/** Worked out when it is first asked for, and kept. */
-function onFirstUse<T>(work: () => T): () => T {
-  let kept: { readonly value: T } | undefined;
-  return () => {
-    kept ??= { value: work() };
-    return kept.value;
   };
 }
 

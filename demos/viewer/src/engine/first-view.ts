@@ -1,6 +1,8 @@
 import { type AnyVerb, verbs } from '@paperhinge/alter';
 import { english } from '@paperhinge/sheet/words';
 import { firstVisit, undoneStep } from '../job/lessons.js';
+import { finished } from './in-parts.js';
+import { proofOf } from './proof.js';
 import type { Declared, FirstView } from './view.js';
 import { work } from './work.js';
 
@@ -11,11 +13,15 @@ import { work } from './work.js';
 export async function firstView(): Promise<FirstView> {
   const laid = await firstVisit();
   const steps = Number.POSITIVE_INFINITY;
-  const { view } = work(
+  const { view, worked } = work(
     { id: 0, ...laid, needle: steps, open: undoneStep, unit: 'cm', language: 'en' },
     english,
   );
-  return { verbs: verbs.map(declared), view: { ...view, milliseconds: 0 } };
+  return {
+    verbs: verbs.map(declared),
+    view: { ...view, milliseconds: 0 },
+    proof: { ...finished(proofOf(worked)), milliseconds: 0 },
+  };
 }
 
 const declared = ({ verb, does, fields, oneOf, sentence, startsAt }: AnyVerb): Declared => ({

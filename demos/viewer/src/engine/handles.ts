@@ -3,6 +3,7 @@ import { type Field, inSheet } from '@paperhinge/alter/verb';
 import { PatternError, type Point } from '@paperhinge/geometry';
 import { distance, scale, subtract } from '@paperhinge/geometry/plane';
 import { applyStep, type State, type Step } from '@paperhinge/sheet';
+import type { InParts } from './in-parts.js';
 import { type Landmark, landmarksOf } from './landmarks.js';
 import type { Handle, Held } from './view.js';
 
@@ -19,75 +20,88 @@ const piecesHeld = 2;
 
 type Figure = keyof typeof nudge;
 
-/** Handles of one step, and the points they can be brought to. */
-export function heldOf(
-  ...asked: readonly [readonly State[], readonly Step[], number | undefined, () => boolean]
-): Held {
-  const last = asked[0].at(-1);
+/**
+ * Handles of one step, and the points they can be brought to. It stops after each time that the steps are done again.
+ * @param states before each step, and after the last
+ */
+export function* heldOf(
+  states: readonly State[],
+  steps: readonly Step[],
+  index: number | undefined,
+): InParts<Held> {
+  const last = states.at(-1);
   const points = last ? [...landmarksOf(last.pattern).values()].filter(l => l.isPoint) : [];
   return {
-    handles: asked[2] === undefined ? [] : handlesOf(asked[0], asked[1], asked[2], asked[3]),
+    handles: index === undefined ? [] : yield* handlesOf(states, steps, index),
     points: points.map(({ piece, at }) => ({ piece, at: [at.x, at.y] })),
   };
 }
 
-/** Handles of one step's figures on what stands after all steps. @param states before each step, and after the last */
-function handlesOf(
+/** Handles of one step's figures on what stands after all steps. */
+function* handlesOf(
   states: readonly State[],
   steps: readonly Step[],
   index: number,
-  isLate: () => boolean,
-): readonly Handle[] {
+): InParts<readonly Handle[]> {
   const step = steps[index];
   const verb = step && verbs.find(v => v.verb === step.verb);
   const before = states[index],
     after = states.at(-1);
   if (!step || step.off || !verb || !before || !after || before === after) return [];
   const now = landmarksOf(after.pattern);
-  const doneWith = (parameters: Step['parameters']): ReadonlyMap<string, Landmark> | undefined => {
-    try {
-      let state = before;
-      for (const [i, one] of steps.slice(index).entries())
-        state = applyStep(
-          state,
-          i === 0 ? { ...one, parameters } : one,
-          i === 0 ? verb : verbNamed(one.verb),
-        ).state;
-      return landmarksOf(state.pattern);
-    } catch (error) {
-      if (error instanceof PatternError) return undefined;
-      throw error;
-    }
-  };
+  const again = (parameters: Step['parameters']) =>
+    doneAgain(before, [{ ...step, parameters }, ...steps.slice(index + 1)]);
   const named = namesIn(step.parameters);
   const there = new Set(before.pattern.pieces.map(p => p.name));
   // Of spots that go alike: one on what the step names, rather than on what follows it.
   const likes = ({ of, piece }: Landmark): number =>
     (named.includes(of) ? 1.15 : 1) * (named.includes(piece) ? 1.5 : 1) * (there.has(piece) ? 1.5 : 1);
-  return figuresOf(verb, step).flatMap(({ way, field, value, figure }) => {
-    if (isLate()) return [];
+  const handles: Handle[] = [];
+  for (const found of figuresOf(verb, step)) {
+    const { way, field, value, figure } = found;
     for (const by of nudgesOf(field, figure, value)) {
-      const one = doneWith(withFigure(step.parameters, way, value, value.figure + by));
-      const two = one && doneWith(withFigure(step.parameters, way, value, value.figure + by / 2));
-      if (one && two)
-        return heldAt(now, one, two, likes).map(({ landmark, moved }) => ({
-          step: index,
-          way: way.map(inSheet),
-          kind: figure,
-          piece: landmark.piece,
-          at: [landmark.at.x, landmark.at.y],
-          along: [moved.x / by, moved.y / by],
-          value: value.figure,
-          isPlace: value.place,
-          ...(value.from === undefined ? {} : { from: value.from }),
-          ...(value.inMm ? { inMm: true } : {}),
-          least: field.least ?? (value.place ? 0 : -Infinity),
-          most: field.most ?? (value.place && !value.inMm ? 1 : Infinity),
-        }));
+      const one = again(withFigure(step.parameters, way, value, value.figure + by));
+      yield;
+      const two = one && again(withFigure(step.parameters, way, value, value.figure + by / 2));
+      yield;
+      if (!one || !two) continue;
+      handles.push(...heldAt(now, one, two, likes).map(spot => handleAt(spot, by, index, found)));
+      break;
     }
-    return [];
-  });
+  }
+  return handles;
 }
+
+/** Where the landmarks are once some steps are done; undefined where one cannot be. */
+function doneAgain(from: State, steps: readonly Step[]): ReadonlyMap<string, Landmark> | undefined {
+  try {
+    const end = steps.reduce((state, one) => applyStep(state, one, verbNamed(one.verb)).state, from);
+    return landmarksOf(end.pattern);
+  } catch (error) {
+    if (error instanceof PatternError) return undefined;
+    throw error;
+  }
+}
+
+const handleAt = (
+  { landmark, moved }: HeldSpot,
+  by: number,
+  step: number,
+  { way, field, value, figure }: FigureFound,
+): Handle => ({
+  step,
+  way: way.map(inSheet),
+  kind: figure,
+  piece: landmark.piece,
+  at: [landmark.at.x, landmark.at.y],
+  along: [moved.x / by, moved.y / by],
+  value: value.figure,
+  isPlace: value.place,
+  ...(value.from === undefined ? {} : { from: value.from }),
+  ...(value.inMm ? { inMm: true } : {}),
+  least: field.least ?? (value.place ? 0 : -Infinity),
+  most: field.most ?? (value.place && !value.inMm ? 1 : Infinity),
+});
 
 const verbNamed = (name: string): AnyVerb => verbs.find(v => v.verb === name)!;
 
@@ -99,9 +113,16 @@ interface Value {
   readonly from?: string;
 }
 
+interface FigureFound {
+  readonly way: readonly string[];
+  readonly field: Field;
+  readonly value: Value;
+  readonly figure: Figure;
+}
+
 /** The figures that a step gives, or that have their usual value, also within groups. */
-function figuresOf(verb: AnyVerb, step: Step) {
-  const figures: { way: readonly string[]; field: Field; value: Value; figure: Figure }[] = [];
+function figuresOf(verb: AnyVerb, step: Step): readonly FigureFound[] {
+  const figures: FigureFound[] = [];
   const look = (
     fields: AnyVerb['fields'],
     given: Readonly<Record<string, unknown>>,

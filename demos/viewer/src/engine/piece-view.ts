@@ -6,6 +6,7 @@ import {
   type Path,
   type Pattern,
   type Piece,
+  type Point,
   pathLength,
   pathOf,
 } from '@paperhinge/geometry';
@@ -33,7 +34,8 @@ const data = (path: Path): string => toPathData(path).replace(/(\.\d{2})\d+/g, '
 
 /** A piece's view as it was shown last, and all beside the piece that it was made from. */
 interface Shown {
-  readonly cut: Path;
+  /** The cutting line as it is drawn: it is worked out anew with whatever the piece is sewn to, and most often the same. */
+  readonly cutting: string;
   readonly before: Piece | undefined;
   readonly said: string;
   readonly view: PieceView;
@@ -46,19 +48,18 @@ export function pieceView(
   pattern: Pattern,
   before: Piece | undefined,
   words: Words,
-  girths: ReadonlyMap<string, number>,
 ): PieceView {
   const cut = cuttingLine(piece, pattern).path;
+  const cutting = data(cut);
   const said = JSON.stringify([
     words.language,
     words.unit,
-    piece.lines.map(line => girths.get(line.name)),
     pattern.seams.filter(({ a, b }) => [...a, ...b].some(run => run.piece === piece.name)),
   ]);
   const last = shown.get(piece);
-  if (last?.cut === cut && last.before === before && last.said === said) return last.view;
-  const view = viewOf(piece, pattern, { before, words, girths, cut });
-  shown.set(piece, { cut, before, said, view });
+  if (last?.cutting === cutting && last.before === before && last.said === said) return last.view;
+  const view = viewOf(piece, pattern, { before, words, cut, cutting });
+  shown.set(piece, { cutting, before, said, view });
   return view;
 }
 
@@ -68,11 +69,11 @@ function viewOf(
   {
     before,
     words,
-    girths,
     cut,
-  }: Pick<Shown, 'before' | 'cut'> & {
+    cutting,
+  }: Pick<Shown, 'before' | 'cutting'> & {
     readonly words: Words;
-    readonly girths: ReadonlyMap<string, number>;
+    readonly cut: Path;
   },
 ): PieceView {
   const stitching = outlinePath(piece.outline);
@@ -85,13 +86,13 @@ function viewOf(
     cut: cutWords(piece, words),
     box,
     room: was ? around(box, was) : box,
-    cutting: data(cut),
+    cutting,
     stitching: data(stitching),
     parts: [
       ...edges(piece, pattern, before, words),
       ...darts(piece, words),
       ...pleats(piece, words),
-      ...lines(piece, girths, words),
+      ...lines(piece, words),
       ...corners(piece, words),
       ...notches(piece, words),
       ...marks(piece),
@@ -133,13 +134,26 @@ function titlePlace(
   for (let i = 1; i < grid; i++)
     for (let k = 1; k < grid; k++) {
       const at = { x: x + (width * i) / grid, y: y + (height * k) / grid };
-      if (!containsPoint(stitching, at)) continue;
-      // A title is broader than high: nearness above and below counts more than at the sides.
-      const room = Math.min(...points.map(p => Math.hypot((p.x - at.x) * 0.6, (p.y - at.y) * 1.4)));
-      const off = Math.hypot(at.x - x - width / 2, at.y - y - height * 0.55);
-      if (room - off * 0.12 > most) [middle, middleRoom, most] = [[at.x, at.y], room, room - off * 0.12];
+      const off = Math.hypot(at.x - x - width / 2, at.y - y - height * 0.55) * 0.12;
+      const room = roomAt(at, points, most + off);
+      if (room - off > most && containsPoint(stitching, at))
+        [middle, middleRoom, most] = [[at.x, at.y], room, room - off];
     }
   return { middle, middleRoom };
+}
+
+/** How far a place lies from the nearest of some points, as a title needs it; nothing once it is no more than `least`. */
+function roomAt(at: Point, points: readonly Point[], least: number): number {
+  const enough = least > 0 ? least * least : -1;
+  let nearest = Number.POSITIVE_INFINITY;
+  for (const p of points) {
+    // A title is broader than high: nearness above and below counts more than at the sides.
+    const across = (p.x - at.x) * 0.6,
+      down = (p.y - at.y) * 1.4;
+    nearest = Math.min(nearest, across * across + down * down);
+    if (nearest <= enough) return Number.NEGATIVE_INFINITY;
+  }
+  return Math.sqrt(nearest);
 }
 
 function cutWords({ cutting, outline }: Piece, words: Words): string {
@@ -186,14 +200,14 @@ const pleats = (piece: Piece, words: Words): readonly Part[] =>
     sort: kind,
   }));
 
-const lines = (piece: Piece, girths: ReadonlyMap<string, number>, words: Words): readonly Part[] =>
-  piece.lines.map(({ name, kind, path }) => {
-    const girth = kind === 'level' ? girths.get(name) : undefined;
-    const told = girth
-      ? `${words.say.length(girth)} ${engineWords(words.language).allRound}`
-      : words.say.length(pathLength(path));
-    return { kind: 'line', name, path: data(path), told, sort: kind };
-  });
+const lines = (piece: Piece, words: Words): readonly Part[] =>
+  piece.lines.map(({ name, kind, path }) => ({
+    kind: 'line',
+    name,
+    path: data(path),
+    told: words.say.length(pathLength(path)),
+    sort: kind,
+  }));
 
 /** Where two parts of the outline meet. */
 const corners = (piece: Piece, words: Words): readonly Part[] =>

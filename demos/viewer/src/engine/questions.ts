@@ -1,7 +1,8 @@
 // All that the engine is asked, and what it answers.
 
 import type { LaidCloth, Measured, PagesPicture, Sewn, Walk, Whole } from './pictures.js';
-import type { Fault, Held, View } from './view.js';
+import type { Crossing } from './spared.js';
+import type { Fault, Held, Proof, View } from './view.js';
 
 /** What the page asks for: the sheet as it stands, done up to a step. */
 export interface Ask {
@@ -143,7 +144,8 @@ export type Answer =
   | { readonly id: number; readonly cloths: readonly LaidCloth[] }
   | { readonly id: number; readonly sewn: Sewn | undefined }
   | { readonly id: number; readonly measured: Measured }
-  | { readonly id: number; readonly view: View }
+  | { readonly id: number; readonly view: Crossing<View> }
+  | { readonly id: number; readonly proof: Crossing<Proof> }
   | { readonly id: number; readonly held: Held }
   | { readonly id: number; readonly file: File }
   | { readonly id: number; readonly pages: PagesPicture }

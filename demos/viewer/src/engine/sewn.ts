@@ -5,7 +5,8 @@ import { joinedBy } from './whole.js';
 import type { Worked } from './work.js';
 
 /** What is joined once a job of the order of work is done, of the pieces that it is done to. */
-export function sewnOf({ order, states }: Worked, at: number): Sewn | undefined {
+export function sewnOf({ concluded, states }: Worked, at: number): Sewn | undefined {
+  const { order } = concluded();
   const job = order[at];
   if (!job) return undefined;
   const { pattern } = states.at(-1)!;

@@ -55,7 +55,7 @@ export interface PieceView {
 /** What came of one step. */
 export interface StepView {
   readonly did: string;
-  readonly findings: readonly ToldFinding[];
+  /** Why it could not be done. */
   readonly fault?: string;
 }
 
@@ -88,23 +88,44 @@ export interface Fault {
   readonly text: string;
 }
 
-/** Everything the page shows, worked out away from it. */
+/** What is drawn, and what came of the steps: told at once. */
 export interface View {
   readonly pattern: string;
   readonly pieces: readonly PieceView[];
   readonly steps: readonly StepView[];
-  readonly verdict: readonly Verdict[];
-  readonly seams: readonly Row[];
-  /** The garment's girths beside the body's. */
-  readonly girths: readonly Row[];
-  readonly findings: readonly ToldFinding[];
-  readonly making: readonly Row[];
-  readonly cautions: readonly string[];
   /** Names to choose from, by kind: what the pattern has before each step, and after the last. */
   readonly names: readonly Names[];
   /** What keeps steps from being done, each at its line. */
   readonly errors: readonly Fault[];
+  /** That it took to work out. */
   readonly milliseconds: number;
+}
+
+/** What is found out of what is drawn, once the hand rests. */
+export interface Proof {
+  readonly verdict: readonly Verdict[];
+  readonly seams: readonly Row[];
+  /** The garment's girths beside the body's. */
+  readonly girths: readonly Row[];
+  /** The garment's girth at each level line that goes round it, in words. */
+  readonly levels: readonly Level[];
+  readonly findings: readonly ToldFinding[];
+  /** For each step, what it left to look at and stands still. */
+  readonly left: readonly Left[];
+  readonly making: readonly Row[];
+  readonly cautions: readonly string[];
+  /** That it took to work out. */
+  readonly milliseconds: number;
+}
+
+export interface Left {
+  readonly findings: readonly ToldFinding[];
+}
+
+export interface Level {
+  readonly line: string;
+  /** "94 cm all round". */
+  readonly told: string;
 }
 
 export interface Names {
@@ -153,4 +174,5 @@ export interface Held {
 export interface FirstView {
   readonly verbs: readonly Declared[];
   readonly view: View;
+  readonly proof: Proof;
 }

@@ -88,7 +88,7 @@ function createRead(engine: Engine) {
   /** The job that is pointed at, by its place in the order of work. */
   const [job, setJob] = createSignal<number>();
   const [sewn] = createResource(
-    () => (reading() === 'making' && engine.view() ? job() : undefined),
+    () => (reading() === 'making' && engine.proof() ? job() : undefined),
     at => engine.sewn(at),
   );
   return {

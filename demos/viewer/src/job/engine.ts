@@ -1,5 +1,5 @@
 import first from 'virtual:first-view';
-import { batch, createSignal } from 'solid-js';
+import { createMemo, createSignal } from 'solid-js';
 import type { LaidCloth, Measured, Sewn, Walk, Whole } from '../engine/pictures.js';
 import type {
   Answer,
@@ -11,48 +11,47 @@ import type {
   Tried,
   TryOut,
 } from '../engine/questions.js';
-import type { Declared, Fault, Held, View } from '../engine/view.js';
+import type { Declared, FirstView } from '../engine/view.js';
 import { createAsking } from './asking.js';
 import { keepOffline } from './offline-beside.js';
+import { firstShown, nothingShown, shownAfter } from './shown.js';
 
-/** What the engine has answered last: the view, the handles of its steps, or why there is none. */
+/** What the engine has answered last: the view, what was found out of it, the handles of its steps, or why there is none. */
 function createAnswered() {
-  const [view, setView] = createSignal<View>();
-  const [held, setHeld] = createSignal<Held>({ handles: [], points: [] });
-  const [refused, setRefused] = createSignal('');
-  const [faults, setFaults] = createSignal<readonly Fault[]>([]);
-  let hasAnswered = false;
-  const take = (answer: Answer): void => {
-    if ('view' in answer) {
-      if (!hasAnswered) keepOffline();
-      hasAnswered = true;
-      batch(() => {
-        setRefused('');
-        setFaults(answer.view.errors);
-        setView(answer.view);
-      });
-    } else if ('held' in answer) setHeld(answer.held);
-    else if ('refused' in answer) {
-      setRefused(answer.refused);
-      setFaults(answer.faults ?? []);
-    }
+  const [shown, setShown] = createSignal(nothingShown);
+  const view = createMemo(() => shown().view);
+  const proof = createMemo(() => shown().proof);
+  const isProved = createMemo(() => shown().isProved);
+  return {
+    view,
+    /** What was found out last. It is true of the view only where that is proved: else it is shown as worked on. */
+    proof,
+    isProved,
+    /** What is true only once it is proved; until then, that it is worked on. */
+    proved: (figure: string): string => (isProved() ? figure : worksOn),
+    held: createMemo(() => shown().held),
+    refused: createMemo(() => shown().refused),
+    faults: createMemo(() => shown().faults),
+    /** Shows what was worked out before the engine started. */
+    show: (first: FirstView) => setShown(had => firstShown(had, first)),
+    take: (answer: Answer): void => {
+      if ('view' in answer && Object.keys(shown().received).length === 0) keepOffline();
+      setShown(had => shownAfter(had, answer));
+    },
   };
-  return { view, setView, held, refused, faults, take };
 }
+
+/** Stands for a figure that is being worked out. */
+const worksOn = '…';
 
 /** The engine in its worker: asked for a view, it answers the latest question only. */
 export function createEngine() {
-  const { view, setView, held, refused, faults, take } = createAnswered();
+  const { take, ...answered } = createAnswered();
   const { ask, request } = createAsking(take);
   return {
-    view,
-    held,
+    ...answered,
     verbs: (): readonly Declared[] => first.verbs,
-    refused,
-    faults,
     ask: (question: Omit<Ask, 'id'>) => ask(question),
-    /** Shows what was worked out before the engine started. */
-    show: setView,
     take: (what: Omit<TakeAway, 'id'>) => request(what),
     pages: (paper: string) => request({ pagesOn: paper }),
     whole: async (): Promise<Whole | undefined> => {

@@ -30,7 +30,7 @@ export function createGarment() {
   void lastOnTable().then(async garment => {
     if (garment) return load(garment);
     lay(await firstVisit());
-    if (reader.unit() === 'cm' && reader.language() === 'en') engine.show(first.view);
+    if (reader.unit() === 'cm' && reader.language() === 'en') engine.show(first);
     attention.setOpen(undoneStep);
     attention.setToDrag(undoneStep);
   });

@@ -13,13 +13,21 @@ export interface WrittenStep {
 export type Way = readonly (string | number)[];
 
 const parsed = (text: string): Document => parseDocument(text, { version: '1.2', schema: 'core' });
+
+let last: { readonly text: string; readonly document: Document } | undefined;
+
+/** The document of a text, to be read and not changed: what is written in it is found there again with the next change. */
+function readAs(text: string): Document {
+  if (last?.text !== text) last = { text, document: parsed(text) };
+  return last.document;
+}
 const writtenOut = (document: Document): string =>
   document.toString({ lineWidth: 0, flowCollectionPadding: true });
 
 /** What the sheet says as plain values; undefined where the text is no sheet at the moment. */
 export function valuesOf(text: string): Readonly<Record<string, unknown>> | undefined {
   try {
-    const document = parsed(text);
+    const document = readAs(text);
     const value: unknown = document.errors.length > 0 ? undefined : document.toJS();
     return typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : undefined;
   } catch {
@@ -54,6 +62,8 @@ export function stepAtLine(text: string, line: number): number | undefined {
 
 /** The text with one value set, or taken out where it is undefined. */
 export function withValue(text: string, way: Way, value: unknown): string {
+  const inPlace = withFigureInPlace(text, way, value);
+  if (inPlace !== undefined) return inPlace;
   const document = parsed(text);
   if (value === undefined) document.deleteIn(way);
   else {
@@ -63,6 +73,27 @@ export function withValue(text: string, way: Way, value: unknown): string {
     else document.setIn(way, flow(document, value));
   }
   return writtenOut(document);
+}
+
+/** A figure, or words that mean the same with nothing round them wherever they stand: `12`, `80 %`, `3/8 in`. */
+const isBare = /^-?\d[\d.]*(?: ?(?:%|mm|cm|in|°)|\/\d+ in)?$/;
+
+/**
+ * The text with one bare figure in another's place and nothing else touched: what a drag and a key do, many times a
+ * second. Undefined where the document must be asked.
+ */
+function withFigureInPlace(text: string, way: Way, value: unknown): string | undefined {
+  const written = String(value);
+  if ((typeof value !== 'number' && typeof value !== 'string') || !isBare.test(written)) return undefined;
+  const document = readAs(text);
+  const there = document.errors.length === 0 ? document.getIn(way, true) : undefined;
+  if (!isScalar(there) || there.anchor !== undefined || !there.range) return undefined;
+  const [from, to] = there.range;
+  // A text that a number would be read as, or the other way about, is not the same.
+  const isSame = typeof parsed(written).toJS() === typeof value;
+  return isSame && isBare.test(text.slice(from, to))
+    ? text.slice(0, from) + written + text.slice(to)
+    : undefined;
 }
 
 /** Lists and mappings within a step are written on one line. */

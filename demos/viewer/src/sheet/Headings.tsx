@@ -53,22 +53,32 @@ export function ForWhom(props: { readonly garment: Garment }) {
           </For>
         </Show>
       </p>
-      <Show when={(garment.engine.view()?.girths ?? []).length > 0}>
-        <p class="came">
-          {say().garmentHas}{' '}
-          <For each={garment.engine.view()?.girths}>
-            {(girth, i) => (
-              <span classList={{ care: girth.tone === 'care' }}>
-                {i() > 0 ? ', ' : ''}
-                {girth.tone === 'care' ? '▲ ' : ''}
-                <Together text={`${girth.text} (${girth.detail})`} />
-              </span>
-            )}
-          </For>
-          .
-        </p>
-      </Show>
+      <GarmentHas garment={garment} />
     </section>
+  );
+}
+
+/** The garment's girths, and how far they go beyond the body's. */
+function GarmentHas(props: { readonly garment: Garment }) {
+  const { engine, language } = props.garment;
+  const girths = () => engine.proof()?.girths ?? [];
+  const isCare = (girth: Row) => engine.isProved() && girth.tone === 'care';
+  return (
+    <Show when={girths().length > 0}>
+      <p class="came" aria-busy={!engine.isProved()}>
+        {pageWords[language()].garmentHas}{' '}
+        <For each={girths()}>
+          {(girth, i) => (
+            <span classList={{ care: isCare(girth) }}>
+              {i() > 0 ? ', ' : ''}
+              {isCare(girth) ? '▲ ' : ''}
+              <Together text={engine.proved(`${girth.text} (${girth.detail})`)} />
+            </span>
+          )}
+        </For>
+        .
+      </p>
+    </Show>
   );
 }
 
@@ -149,30 +159,31 @@ function ToBuy(props: { readonly garment: Garment }) {
 /** Every seam and check, worst first, in words. */
 export function DoesItSew(props: { readonly garment: Garment; readonly fly: (where: Where) => void }) {
   const { garment } = props;
+  const { proof, proved, isProved } = garment.engine;
   const say = () => pageWords[garment.language()];
-  const view = garment.engine.view;
+  const isFault = (row: Row) => isProved() && row.tone === 'fault';
   return (
     <section aria-labelledby="sews">
       <HeadingRead garment={garment} heading="sews">
         {say().sews}
       </HeadingRead>
-      <ul class="rows">
-        <For each={view()?.seams}>
+      <ul class="rows" aria-busy={!isProved()}>
+        <For each={proof()?.seams}>
           {row => (
-            <li classList={{ fault: row.tone === 'fault' }}>
+            <li classList={{ fault: isFault(row) }}>
               <button type="button" title={say().walkIt} onClick={() => garment.setWalking(row.seam)}>
-                {row.tone === 'fault' ? '▲ ' : ''}
+                {isFault(row) ? '▲ ' : ''}
                 {row.text}
               </button>
-              <span class="figure">{row.detail}</span>
+              <span class="figure">{proved(row.detail)}</span>
             </li>
           )}
         </For>
       </ul>
       <details>
         <summary>{say().all}</summary>
-        <ul class="findings">
-          <For each={view()?.findings}>
+        <ul class="findings" aria-busy={!isProved()}>
+          <For each={proof()?.findings}>
             {finding => (
               <li class={finding.severity}>
                 <button type="button" onClick={() => props.fly(finding.where)}>
@@ -201,7 +212,7 @@ export function HowToMakeIt(props: { readonly garment: Garment }) {
   createEffect(() => {
     const job = pointed() ?? reached();
     garment.setLit(job && new Set(job.lights));
-    const at = job ? (garment.engine.view()?.making.indexOf(job) ?? -1) : -1;
+    const at = job ? (garment.engine.proof()?.making.indexOf(job) ?? -1) : -1;
     garment.setJob(at < 0 ? undefined : at);
   });
   // Keys that reach a job scroll it into sight under a hand that lies still: that hand points at nothing.
@@ -214,8 +225,8 @@ export function HowToMakeIt(props: { readonly garment: Garment }) {
       <HeadingRead garment={garment} heading="making">
         {say().making}
       </HeadingRead>
-      <ol class="making">
-        <For each={garment.engine.view()?.making}>
+      <ol class="making" aria-busy={!garment.engine.isProved()}>
+        <For each={garment.engine.proof()?.making}>
           {job => (
             <li onPointerMove={() => point(job)} onPointerLeave={() => point(undefined)}>
               <button type="button" onFocus={() => reachByKeys(job)} onBlur={() => reach(undefined)}>
@@ -228,8 +239,8 @@ export function HowToMakeIt(props: { readonly garment: Garment }) {
           )}
         </For>
       </ol>
-      <ul class="cautions">
-        <For each={garment.engine.view()?.cautions}>{caution => <li>{caution}</li>}</For>
+      <ul class="cautions" aria-busy={!garment.engine.isProved()}>
+        <For each={garment.engine.proof()?.cautions}>{caution => <li>{caution}</li>}</For>
       </ul>
     </section>
   );

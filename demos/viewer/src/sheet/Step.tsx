@@ -1,4 +1,4 @@
-import { Show } from 'solid-js';
+import { createMemo, Show } from 'solid-js';
 import { Grip } from './Grip.jsx';
 import { createReading, type StepProps } from './reading.js';
 import { StepDoings } from './StepDoings.jsx';
@@ -10,8 +10,8 @@ export function Step(props: StepProps) {
   const { garment } = props;
   const isOpen = () => garment.open() === props.index;
   const reading = createReading(props, isOpen);
-  const isWrong = () =>
-    garment.engine.view()?.steps[props.index]?.fault !== undefined && !reading.isUnfinished();
+  const fault = createMemo(() => garment.engine.view()?.steps[props.index]?.fault);
+  const isWrong = () => fault() !== undefined && !reading.isUnfinished();
   return (
     <li
       class="step"

@@ -1,5 +1,5 @@
 import type { Field } from '@paperhinge/alter/verb';
-import { For, Show } from 'solid-js';
+import { createMemo, For, Show } from 'solid-js';
 import { spokenBy } from '../job/reader.js';
 import { Blank } from './Blank.jsx';
 import { choicesOf, litBy } from './choices.js';
@@ -38,12 +38,13 @@ export function StepSentence(props: StepProps & { readonly reading: Reading }) {
 function StepBlank(props: StepProps & { readonly name: string; readonly field: Field }) {
   const { garment } = props;
   const value = () => valueAt(props.step.fields, props.name);
+  const names = createMemo(() => garment.engine.view()?.names[props.index]);
   return (
     <Blank
       label={props.name}
       field={asGiven(props.field, value())}
       value={value()}
-      choices={choicesOf(props.field, props.step.fields, garment.engine.view()?.names[props.index])}
+      choices={choicesOf(props.field, props.step.fields, names())}
       unit={garment.unit()}
       written={garment.unitWritten()}
       spoken={spokenBy(garment, `${props.step.verb}.${props.name}`)}

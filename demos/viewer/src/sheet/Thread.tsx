@@ -1,3 +1,4 @@
+import { type Accessor, createEffect, createMemo, createSignal, on, onCleanup } from 'solid-js';
 import type { Garment } from '../job/garment.js';
 import { pageWords } from '../words.js';
 
@@ -5,13 +6,7 @@ import { pageWords } from '../words.js';
 export function Thread(props: { readonly garment: Garment; readonly list: () => HTMLElement | undefined }) {
   const { garment } = props;
   const stepsOnPage = () => [...(props.list()?.querySelectorAll<HTMLElement>('.step') ?? [])];
-  const top = () => {
-    // Read anew whenever the steps or what came of them change.
-    garment.engine.view();
-    const rows = stepsOnPage();
-    const done = rows[garment.needle() - 1];
-    return done ? done.offsetTop + done.offsetHeight : (rows[0]?.offsetTop ?? 0);
-  };
+  const top = createNeedlePlace(garment, stepsOnPage);
   let dragging = false;
   const drag = (event: PointerEvent) => {
     if (!dragging) return;
@@ -50,4 +45,25 @@ export function Thread(props: { readonly garment: Garment; readonly list: () => 
       }}
     />
   );
+}
+
+/** px down the thread at which the needle stands: at the foot of the last step that is done. */
+function createNeedlePlace(garment: Garment, rowsNow: () => readonly HTMLElement[]): Accessor<number> {
+  const [top, setTop] = createSignal(0);
+  const read = () => {
+    const rows = rowsNow();
+    const done = rows[garment.needle() - 1];
+    setTop(done ? done.offsetTop + done.offsetHeight : (rows[0]?.offsetTop ?? 0));
+  };
+  // Where rows stand is read once the page is laid out: read while it changes, it would be laid out for that alone.
+  const watch = new ResizeObserver(read);
+  const count = createMemo(() => garment.steps().length);
+  createEffect(() => {
+    count();
+    watch.disconnect();
+    for (const row of rowsNow()) watch.observe(row);
+  });
+  createEffect(on(garment.needle, () => requestAnimationFrame(read)));
+  onCleanup(() => watch.disconnect());
+  return top;
 }

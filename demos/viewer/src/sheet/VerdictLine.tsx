@@ -4,10 +4,10 @@ import type { Garment } from '../job/garment.js';
 import { pageWords } from '../words.js';
 import { lacksAny } from './reading.js';
 
-/** The foot of the sheet: whether it sews, and what does not, each a way to where it is. */
+/** The foot of the sheet: whether it sews, and what does not, each a way to where it is; while it is worked out, no figure. */
 export function VerdictLine(props: { readonly garment: Garment; readonly goTo: (where: Where) => void }) {
   const { garment } = props;
-  const view = garment.engine.view;
+  const { view, proof, isProved, proved } = garment.engine;
   const say = () => pageWords[garment.language()];
   /** Steps that could not be done, by their places; one that is still being filled in is none. */
   const undone = () =>
@@ -20,17 +20,27 @@ export function VerdictLine(props: { readonly garment: Garment; readonly goTo: (
     document.querySelectorAll('.step')[step]?.scrollIntoView({ block: 'center' });
   };
   return (
-    <footer class="verdict" aria-live="polite" data-milliseconds={view()?.milliseconds.toFixed(1)}>
+    <footer
+      class="verdict"
+      aria-live="polite"
+      aria-busy={!isProved()}
+      data-milliseconds={view()?.milliseconds.toFixed(1)}
+      data-proof-milliseconds={isProved() ? proof()?.milliseconds.toFixed(1) : undefined}
+    >
       <Show when={undone()[0] !== undefined}>
         <button type="button" class="fault" onClick={() => open(undone()[0]!)}>
           ▲ <strong>{undone().length}</strong> {undone().length === 1 ? say().stepUndone : say().stepsUndone}
         </button>
       </Show>
-      <For each={view()?.verdict}>
+      <For each={proof()?.verdict}>
         {({ strong, text, tone, where }) => (
-          <button type="button" class={tone} onClick={() => where && props.goTo(where)}>
-            {tone === 'sound' ? '' : '▲ '}
-            <strong>{strong}</strong> {text}
+          <button
+            type="button"
+            class={isProved() ? tone : 'awaited'}
+            onClick={() => where && props.goTo(where)}
+          >
+            {isProved() && tone !== 'sound' ? '▲ ' : ''}
+            <strong>{proved(strong)}</strong> {text}
           </button>
         )}
       </For>

@@ -1,5 +1,4 @@
-import type { ToldFinding } from '@paperhinge/geometry';
-import { For, Show } from 'solid-js';
+import { createMemo, For, Show } from 'solid-js';
 import { pageWords } from '../words.js';
 import type { StepProps } from './reading.js';
 import { Together } from './Together.jsx';
@@ -8,18 +7,7 @@ import { Together } from './Together.jsx';
 export function WhatCame(props: StepProps & { readonly isOpen: boolean; readonly isUnfinished: boolean }) {
   const { garment } = props;
   const say = () => pageWords[garment.language()];
-  const came = () => garment.engine.view()?.steps[props.index];
-  /** A later step may have mended what this one left: then it is no longer told. */
-  const stillStands = ({ code, where }: ToldFinding) =>
-    garment.engine
-      .view()
-      ?.findings.some(
-        f =>
-          f.code === code &&
-          f.where.seam === where.seam &&
-          f.where.piece === where.piece &&
-          f.where.edge === where.edge,
-      );
+  const came = createMemo(() => garment.engine.view()?.steps[props.index]);
   return (
     <>
       <Show when={props.step.off}>
@@ -42,10 +30,11 @@ export function WhatCame(props: StepProps & { readonly isOpen: boolean; readonly
         )}
       </Show>
       <Show when={props.isOpen}>
-        <For each={came()?.findings.filter(f => f.severity !== 'note' && stillStands(f))}>
+        <For each={garment.engine.proof()?.left[props.index]?.findings}>
           {finding => (
             <p
               class="came"
+              aria-busy={!garment.engine.isProved()}
               classList={{ fault: finding.severity === 'fault', care: finding.severity === 'warning' }}
             >
               ▲ <Together text={`${finding.message} ${finding.remedy}`} />

@@ -14,7 +14,7 @@ export function Levels(props: {
   /** Stands its words upright. */
   readonly upright: string;
 }) {
-  const girth = ({ name }: Part) => props.garment.engine.view()?.girths.find(g => g.level === name);
+  const girth = ({ name }: Part) => props.garment.engine.proof()?.girths.find(g => g.level === name);
   const levels = () => props.piece.parts.filter(isLevel);
   const say = () => pageWords[props.garment.language()];
   return (
@@ -32,15 +32,15 @@ export function Levels(props: {
                   when={props.piece.box[2] * props.scale > wordsRoom}
                   fallback={
                     <text x="4" y="15" class="small">
-                      {row().detail}
+                      {props.garment.engine.proved(row().detail)}
                     </text>
                   }
                 >
                   <text x="10" y="-6">
-                    {row().text}
+                    {props.garment.engine.proved(row().text)}
                   </text>
                   <text x="10" y="15" class="small">
-                    {say().body} {row().body}, {row().detail}
+                    {say().body} {row().body}, {props.garment.engine.proved(row().detail)}
                   </text>
                 </Show>
               </g>

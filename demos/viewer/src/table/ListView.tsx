@@ -1,8 +1,11 @@
-import { For } from 'solid-js';
+import { Index } from 'solid-js';
 import type { PieceView, Touched } from '../engine/view.js';
+import type { Garment } from '../job/garment.js';
+import { partTold } from './part-told.js';
 
 /** The table as a list: every piece, edge and dart with its figures, for whoever does not see the drawing. */
 export function ListView(props: {
+  readonly garment: Garment;
   readonly pieces: readonly PieceView[];
   readonly onTouch: (event: MouseEvent, thing: Touched) => void;
 }) {
@@ -10,26 +13,29 @@ export function ListView(props: {
     props.onTouch(event, { kind, piece, ...(name === undefined ? {} : { name }) });
   return (
     <ul class="list-view">
-      <For each={props.pieces}>
+      <Index each={props.pieces}>
         {piece => (
           <li>
-            <button type="button" onClick={event => touch(event, 'piece', piece.name)}>
-              {piece.title}, {piece.cut}
+            <button type="button" onClick={event => touch(event, 'piece', piece().name)}>
+              {piece().title}, {piece().cut}
             </button>
             <ul>
-              <For each={piece.parts.filter(p => p.told !== '')}>
+              <Index each={piece().parts.filter(p => p.told !== '')}>
                 {part => (
                   <li>
-                    <button type="button" onClick={event => touch(event, part.kind, piece.name, part.name)}>
-                      {part.name.replaceAll('-', ' ')}: {part.told}
+                    <button
+                      type="button"
+                      onClick={event => touch(event, part().kind, piece().name, part().name)}
+                    >
+                      {part().name.replaceAll('-', ' ')}: {partTold(props.garment, part())}
                     </button>
                   </li>
                 )}
-              </For>
+              </Index>
             </ul>
           </li>
         )}
-      </For>
+      </Index>
     </ul>
   );
 }

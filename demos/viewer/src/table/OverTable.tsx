@@ -18,7 +18,7 @@ export function OverTable(props: { readonly garment: Garment; readonly showing: 
   const { pieces, lieOf } = layout;
   return (
     <>
-      <ListView pieces={pieces()} onTouch={touching.touch} />
+      <ListView garment={garment} pieces={pieces()} onTouch={touching.touch} />
       <Measure garment={garment} camera={camera()} lieOf={lieOf} />
       <Show when={!garment.walk() && !garment.whole() && !garment.measuring() && !garment.answers()}>
         <Handles garment={garment} camera={camera()} lieOf={lieOf} onDrag={hold} />

@@ -22,7 +22,7 @@ export function Slip(props: Omit<SlipProps, 'part'> & { readonly at: Place; read
   const { garment } = props;
   const part = () => props.piece?.parts.find(p => p.name === props.thing.name && p.kind === props.thing.kind);
   const title = () => titleOf(props.thing, props.piece, garment.language());
-  const told = () => figuresOf(props.thing, props.piece, part());
+  const told = () => figuresOf(garment, { thing: props.thing, piece: props.piece, part: part() });
   return (
     <div
       class="slip"

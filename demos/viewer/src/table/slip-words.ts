@@ -1,5 +1,7 @@
 import type { Part, PieceView, Touched } from '../engine/view.js';
+import type { Garment } from '../job/garment.js';
 import { type Language, pageWords } from '../words.js';
+import { partTold } from './part-told.js';
 
 /** A name as it is read: "side-front" as "side front". */
 export const spacedName = (name: string): string => name.replaceAll('-', ' ');
@@ -17,5 +19,9 @@ export function titleOf(thing: Touched, piece: PieceView | undefined, language: 
 }
 
 /** Its figures; of a whole piece, how it is cut and what it takes. */
-export const figuresOf = (thing: Touched, piece: PieceView | undefined, part: Part | undefined): string =>
-  part?.told || (piece && thing.name === undefined ? `${piece.cut} · ${piece.told}` : '');
+export const figuresOf = (
+  garment: Garment,
+  { thing, piece, part }: { thing: Touched; piece: PieceView | undefined; part: Part | undefined },
+): string =>
+  (part && partTold(garment, part)) ||
+  (piece && thing.name === undefined ? `${piece.cut} · ${piece.told}` : '');

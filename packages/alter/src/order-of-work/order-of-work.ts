@@ -6,7 +6,7 @@ import { finishJobs, topstitchJobs } from './finish-jobs.js';
 import { flatJobs } from './flat-jobs.js';
 import { type Job, type JobKind, job, jobKinds } from './jobs.js';
 import { lateJobs } from './late-jobs.js';
-import { liningOf, turnOutJobs } from './lining.js';
+import { type Lining, liningOf, turnOutJobs } from './lining.js';
 import { madeJobs } from './made-jobs.js';
 import { madePieces, withoutInterfacing } from './pieces.js';
 import { rawEdgeJobs } from './raw-edge-jobs.js';
@@ -37,20 +37,8 @@ export function orderOfWork(
   making: readonly MakingNote[],
 ): { readonly order: readonly OrderedJob[]; readonly findings: readonly Finding[] } {
   requireWhole(given);
-  const made = madePieces(given, derived);
-  const pattern = withoutInterfacing(given);
-  const lining = liningOf(pattern);
-  const called: readonly Job[] = [
-    ...flatJobs(pattern, made),
-    ...rawEdgeJobs(pattern, made),
-    ...seamJobs(pattern, made),
-    ...made.flatMap(piece => madeJobs(pattern, piece)),
-    ...(lining ? turnOutJobs(pattern, lining) : []),
-    ...finishJobs(pattern, made),
-    ...topstitchJobs(pattern),
-    ...lateJobs(pattern, made),
-  ];
-  const jobs = withNotes(constrained(pattern, withNotedJobs(called, making), lining), making);
+  const { pattern, lining, called } = calledFor(given, derived, making);
+  const jobs = withNotes(constrained(pattern, called, lining), making);
   const { order, trapped } = sorted(
     jobs.map(j => ({ ...j, after: j.after.map(a => a.job), reasons: j.after })),
   );
@@ -65,6 +53,28 @@ export function orderOfWork(
     }),
     findings: [...(lining?.findings ?? []), ...(trapped.length > 0 ? [trap(trapped)] : [])],
   };
+}
+
+/** The jobs that a pattern, its derived pieces and the notes call for, none waiting for another by any rule yet. */
+export function calledFor(
+  given: Pattern,
+  derived: readonly Derived[],
+  making: readonly MakingNote[],
+): { readonly pattern: Pattern; readonly lining: Lining | undefined; readonly called: readonly Job[] } {
+  const made = madePieces(given, derived);
+  const pattern = withoutInterfacing(given);
+  const lining = liningOf(pattern);
+  const jobs: readonly Job[] = [
+    ...flatJobs(pattern, made),
+    ...rawEdgeJobs(pattern, made),
+    ...seamJobs(pattern, made),
+    ...made.flatMap(piece => madeJobs(pattern, piece)),
+    ...(lining ? turnOutJobs(pattern, lining) : []),
+    ...finishJobs(pattern, made),
+    ...topstitchJobs(pattern),
+    ...lateJobs(pattern, made),
+  ];
+  return { pattern, lining, called: withNotedJobs(jobs, making) };
 }
 
 /** Jobs that are waited for with one reason, told in one line. */

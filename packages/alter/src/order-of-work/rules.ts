@@ -10,6 +10,7 @@ import {
 import { neighboursAtEnds } from '@paperhinge/geometry/measure';
 import { edgeParts, neighboursOf } from '@paperhinge/geometry/pattern';
 import { holdsEdge } from '../edge-refs.js';
+import { jobsBeside } from './beside.js';
 import { collarBetween, collarWhole } from './collar-rules.js';
 import { facingsJoined } from './facing-rules.js';
 import { asThing, asThings, type Constraint, type Job } from './jobs.js';
@@ -33,12 +34,12 @@ export function constrained(
   lining: Lining | undefined,
 ): readonly Job[] {
   const sleeves = sleeveSeams(pattern);
-  const rules = rulesOf(pattern, sleeves, lining);
+  const waits = waitsBy(pattern, sleeves, lining);
   const passes = onePasses(pattern, sleeves, lining);
+  const beside = jobsBeside(pattern, jobs);
   const ruled = jobs.map(job => {
-    const found = jobs.flatMap((other): readonly Constraint[] => {
-      const because =
-        other === job ? undefined : rules.map(rule => rule(job, other)).find(r => r !== undefined);
+    const found = beside(job).flatMap((other): readonly Constraint[] => {
+      const because = other === job ? undefined : waits(job, other);
       return because === undefined ? [] : [{ job: other.job, because }];
     });
     return { ...job, after: withMore(job.after, found) };
@@ -49,6 +50,18 @@ export function constrained(
     const theirs = others.flatMap(j => j.after).filter(a => a.job !== job.job && !pass.includes(a.job));
     return { ...job, text: inOnePass(job, others), after: withMore(job.after, theirs) };
   });
+}
+
+/** Why a job waits for another by the first rule of a pattern that has a reason. */
+export function waitsBy(pattern: Pattern, sleeves: readonly SleeveSeam[], lining: Lining | undefined): Rule {
+  const rules = rulesOf(pattern, sleeves, lining);
+  return (job, other) => {
+    for (const rule of rules) {
+      const because = rule(job, other);
+      if (because !== undefined) return because;
+    }
+    return undefined;
+  };
 }
 
 /** What a job waits for, each other job once. */

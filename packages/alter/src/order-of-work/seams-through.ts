@@ -24,16 +24,18 @@ export interface SeamsThrough {
  * seam that takes in both sides, as a waist in the round, each is closed first instead.
  */
 export const seamsThrough = oncePer((pattern: Pattern): readonly SeamsThrough[] => {
+  const sewing = seamsByEdge(pattern);
   const ends = pattern.seams
     .filter(seam => isClosing(pattern, seam))
     .map(seam => ({ seam, ends: neighboursAtEnds(pattern, seam) }));
   return ends.flatMap((one, i) =>
     ends.slice(i + 1).flatMap(other => {
-      if (areLayers(pattern, one.seam, other.seam)) return [];
       const across = one.ends
-        .flatMap(p => other.ends.flatMap(q => [crossed(pattern, p, q), crossed(pattern, p, turned(q))]))
+        .flatMap(p => other.ends.flatMap(q => [crossed(sewing, p, q), crossed(sewing, p, turned(q))]))
         .find(found => found !== undefined);
-      return across ? [{ seams: [one.seam, other.seam] as const, across }] : [];
+      return across && !areLayers(pattern, one.seam, other.seam)
+        ? [{ seams: [one.seam, other.seam] as const, across }]
+        : [];
     }),
   );
 });
@@ -69,15 +71,28 @@ const turned = ({ first, second }: Ends): Ends => ({ first: second, second: firs
  * The two seams that sew the edges at one seam's end to those at another's; none where one seam sews both, as an
  * armhole does, or its twin on the other side where a piece is drawn whole.
  */
-function crossed(pattern: Pattern, one: Ends, other: Ends): SeamsThrough['across'] | undefined {
-  const first = seamsBetween(pattern, one.first, other.first),
-    second = seamsBetween(pattern, one.second, other.second);
+function crossed(sewing: SeamsAt, one: Ends, other: Ends): SeamsThrough['across'] | undefined {
+  const first = seamsBetween(sewing, one.first, other.first),
+    second = seamsBetween(sewing, one.second, other.second);
   if (first.length === 0 || second.length === 0 || first.some(seam => second.includes(seam)))
     return undefined;
   return [first[0]!, second[0]!];
 }
 
-const seamsBetween = ({ seams }: Pattern, one: EdgeRef, other: EdgeRef): readonly Seam[] =>
-  seams.filter(
+/** The seams that sew an edge. */
+type SeamsAt = (edge: EdgeRef) => readonly Seam[];
+
+function seamsByEdge({ seams }: Pattern): SeamsAt {
+  const at = new Map<string, Map<string, Set<Seam>>>();
+  for (const seam of seams)
+    for (const { piece, edge } of [...seam.a, ...seam.b]) {
+      const edges = at.get(piece) ?? new Map<string, Set<Seam>>();
+      at.set(piece, edges.set(edge, (edges.get(edge) ?? new Set<Seam>()).add(seam)));
+    }
+  return ({ piece, edge }) => [...(at.get(piece)?.get(edge) ?? [])];
+}
+
+const seamsBetween = (sewing: SeamsAt, one: EdgeRef, other: EdgeRef): readonly Seam[] =>
+  sewing(one).filter(
     ({ a, b }) => (holdsEdge(a, one) && holdsEdge(b, other)) || (holdsEdge(b, one) && holdsEdge(a, other)),
   );
