@@ -60,7 +60,8 @@ function engineInHand() {
 }
 const kinds = (answers: readonly Answer[]) =>
   answers.map(a => `${a.id} ${['view', 'proof', 'held', 'refused'].find(kind => kind in a) ?? 'other'}`);
-const shownOf = (answers: readonly Answer[]): Shown => answers.reduce(shownAfter, nothingShown);
+const shownAfterAny = (had: Shown, answer: Answer): Shown => shownAfter(had, answer);
+const shownOf = (answers: readonly Answer[]): Shown => answers.reduce(shownAfterAny, nothingShown);
 
 describe('the engine', () => {
   let engine: ReturnType<typeof engineInHand>;
@@ -176,7 +177,7 @@ describe('the page', () => {
     const one = [
       { id: 1, view },
       { id: 1, proof },
-    ].reduce<Shown>(shownAfter, nothingShown);
+    ].reduce<Shown>(shownAfterAny, nothingShown);
     expect(one).toMatchObject({ isProved: true, proof });
     const two = shownAfter(one, { id: 2, view });
     expect(two.isProved).toBe(false);
@@ -185,6 +186,18 @@ describe('the page', () => {
     expect(shownAfter(two, { id: 1, held }).held.points).toEqual([]);
     expect(shownAfter(two, { id: 2, proof }).isProved).toBe(true);
     expect(shownAfter(two, { id: 2, held }).held).toEqual(held);
+  });
+
+  test('leaves as proved what is asked again for another step in hand, and nothing else', () => {
+    const one = ask(1, sheetWith(100));
+    const proved = [{ id: 1, proof }].reduce<Shown>(
+      shownAfterAny,
+      shownAfter(nothingShown, { id: 1, view }, one),
+    );
+    expect(shownAfter(proved, { id: 2, view }, ask(2, sheetWith(100), { open: 1 })).isProved).toBe(true);
+    // The drawing is the same, and yet its figures may not be: a wearer's head, say.
+    expect(shownAfter(proved, { id: 2, view }, ask(2, sheetWith(101))).isProved).toBe(false);
+    expect(shownAfter(proved, { id: 2, view }, ask(2, sheetWith(100), { unit: 'in' })).isProved).toBe(false);
   });
 
   test('keeps in step with what is sent by its place, though a late proof is not shown', () => {
@@ -196,7 +209,7 @@ describe('the page', () => {
       // Late: of the first view again, with another row; what comes after it speaks of it by its place.
       { id: 1, proof: { ...proof, verdict: [0, row] } },
       { id: 2, proof: { ...proof, verdict: [1, 0] } },
-    ].reduce<Shown>(shownAfter, nothingShown);
+    ].reduce<Shown>(shownAfterAny, nothingShown);
     expect(shown.proof!.verdict).toEqual([row, proof.verdict[0]]);
   });
 });

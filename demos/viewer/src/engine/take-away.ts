@@ -1,6 +1,4 @@
-import { cautionsFor } from '@paperhinge/alter';
-import type { Printed } from '@paperhinge/print';
-import { pageOptions, type Run, runSheet } from '@paperhinge/sheet';
+import { type Run, runSheet } from '@paperhinge/sheet';
 import type { PagesPicture } from './pictures.js';
 import type { File, TakeAway } from './questions.js';
 import type { Worked } from './work.js';
@@ -10,55 +8,50 @@ const text = new TextEncoder();
 const runOf = ({ sheet, pattern, readFindings, words }: Worked): Run =>
   runSheet(sheet, pattern, { readFindings, words });
 
-/** What report and pages tell beside the pattern, in the reader's language and unit. */
-const toldOf = ({ sheet, words, language }: Worked, run: Run) => ({
-  before: run.before,
-  record: run.record,
-  cautions: cautionsFor({ pattern: run.altered, wearer: sheet.wearer, derived: run.derived }).map(
-    words.sentence,
-  ),
-  language,
-  unit: words.unit,
-});
-
-/** The file that was asked for; printing is loaded once it is asked for. */
-export async function fileFor({ take, paper }: TakeAway, worked: Worked): Promise<File> {
+/** The file that was asked for, as the command writes it, for who reads here; printing is loaded once it is asked for. */
+export async function fileFor({ take, paper = 'a4' }: TakeAway, worked: Worked): Promise<File> {
   const { sheet, before } = worked;
-  const run = runOf(worked);
   const named = (sheet.title ?? before.name).toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-');
-  if (take === 'svg') return { name: `${named}.svg`, type: 'image/svg+xml', bytes: text.encode(run.svg) };
-  if (take === 'record')
-    return {
-      name: `${named}.json`,
-      type: 'application/json',
-      bytes: text.encode(JSON.stringify(run.record, null, 2)),
-    };
-  if (take === 'dxf') {
-    const { patternDxf } = await import('@paperhinge/print/dxf');
-    return { name: `${named}.dxf`, type: 'image/vnd.dxf', bytes: text.encode(patternDxf(run.altered)) };
+  const file = (ending: string, type: string, content: string | Uint8Array): File => ({
+    name: `${named}${ending}`,
+    type,
+    bytes: typeof content === 'string' ? text.encode(content) : content,
+  });
+  switch (take) {
+    case 'svg':
+      return file('.svg', 'image/svg+xml', runOf(worked).svg);
+    case 'dxf': {
+      const { patternDxf } = await import('@paperhinge/print/dxf');
+      return file('.dxf', 'image/vnd.dxf', patternDxf(runOf(worked).altered));
+    }
+    case 'report':
+      return file('.html', 'text/html', (await jobOf(worked)).report);
+    case 'record':
+      return file('.json', 'application/json', `${JSON.stringify((await jobOf(worked)).record, null, 2)}\n`);
+    case 'pdf':
+      return file(`-${paper}.pdf`, 'application/pdf', (await printed(paper, worked)).pages.pdf);
   }
-  if (take === 'report') {
-    const { reportHtml } = await import('@paperhinge/print');
-    const html = reportHtml({ pattern: run.altered, ...toldOf(worked, run) });
-    return { name: `${named}.html`, type: 'text/html', bytes: text.encode(html) };
-  }
-  const chosen = paper ?? 'a4';
-  const { pdf } = await printed(chosen, worked, run);
-  return { name: `${named}-${chosen}.pdf`, type: 'application/pdf', bytes: pdf };
 }
 
-async function printed(paper: string, worked: Worked, run: Run): Promise<Printed> {
-  const { printPattern } = await import('@paperhinge/print');
-  return printPattern(run.altered, { ...pageOptions(worked.sheet.print, paper), ...toldOf(worked, run) });
+/** The whole job of the sheet, its pages laid out too: report and record tell what was found on them. */
+async function jobOf({ sheet, pattern, readFindings, words, language }: Worked) {
+  const { doJob } = await import('./job.js');
+  return doJob(sheet, pattern, { readFindings, reader: { language, unit: words.unit } });
+}
+
+async function printed(paper: string, worked: Worked) {
+  const { jobTold, printedOn } = await import('./job.js');
+  const run = runOf(worked);
+  return printedOn(paper, run, jobTold(run, worked.words, worked.language));
 }
 
 /** The pages of a paper as they will come out, for a picture of them. */
 export async function pagesOf(paper: string, worked: Worked): Promise<PagesPicture> {
-  const { pages, findings } = await printed(paper, worked, runOf(worked));
+  const { pages, findings } = await printed(paper, worked);
   return {
     paper,
-    pages: pages.pages.map(({ kind, label = '', windowMm }) => ({ kind, label, window: windowMm })),
-    pieces: pages.pieces.map(({ piece, matrix }) => ({ piece, matrix })),
+    pages: pages.pages.pages.map(({ kind, label = '', windowMm }) => ({ kind, label, window: windowMm })),
+    pieces: pages.pages.pieces.map(({ piece, matrix }) => ({ piece, matrix })),
     findings: findings.map(worked.words.finding),
   };
 }

@@ -15,8 +15,12 @@ export function createAsking(onShown: (answer: Answer) => void) {
     else onShown(answer);
   });
   return {
-    /** Its answer is shown. */
-    ask: (what: Unnumbered<Question>): void => post({ ...what, id: ++last } as Question),
+    /** Its answer is shown. @returns the question with its number */
+    ask: <Q extends Question>(what: Unnumbered<Q>): Q => {
+      const question = { ...what, id: ++last } as unknown as Q;
+      post(question);
+      return question;
+    },
     /** Its answer is waited for. */
     request: (what: Unnumbered<Question>): Promise<Answer> =>
       new Promise(resolve => {

@@ -19,6 +19,8 @@ import { firstShown, nothingShown, shownAfter } from './shown.js';
 /** What the engine has answered last: the view, what was found out of it, the handles of its steps, or why there is none. */
 function createAnswered() {
   const [shown, setShown] = createSignal(nothingShown);
+  /** What was asked and may be answered still: of questions only the latest is. */
+  let asked: readonly Ask[] = [];
   const view = createMemo(() => shown().view);
   const proof = createMemo(() => shown().proof);
   const isProved = createMemo(() => shown().isProved);
@@ -32,11 +34,18 @@ function createAnswered() {
     held: createMemo(() => shown().held),
     refused: createMemo(() => shown().refused),
     faults: createMemo(() => shown().faults),
-    /** Shows what was worked out before the engine started. */
-    show: (first: FirstView) => setShown(had => firstShown(had, first)),
+    asks: (question: Ask): void => {
+      asked = [...asked, question];
+    },
+    /** Shows what was worked out before the engine started, of what was asked last. */
+    show: (first: FirstView): void => {
+      setShown(had => firstShown(had, first, asked.at(-1)));
+    },
     take: (answer: Answer): void => {
-      if ('view' in answer && Object.keys(shown().received).length === 0) keepOffline();
-      setShown(had => shownAfter(had, answer));
+      const question = asked.find(q => q.id === answer.id);
+      if ('view' in answer && shown().received.view === undefined) keepOffline();
+      setShown(had => shownAfter(had, answer, question));
+      asked = asked.filter(q => q.id >= answer.id);
     },
   };
 }
@@ -46,12 +55,12 @@ const worksOn = '…';
 
 /** The engine in its worker: asked for a view, it answers the latest question only. */
 export function createEngine() {
-  const { take, ...answered } = createAnswered();
+  const { take, asks, ...answered } = createAnswered();
   const { ask, request } = createAsking(take);
   return {
     ...answered,
     verbs: (): readonly Declared[] => first.verbs,
-    ask: (question: Omit<Ask, 'id'>) => ask(question),
+    ask: (question: Omit<Ask, 'id'>): void => asks(ask<Ask>(question)),
     take: (what: Omit<TakeAway, 'id'>) => request(what),
     pages: (paper: string) => request({ pagesOn: paper }),
     whole: async (): Promise<Whole | undefined> => {

@@ -1,11 +1,12 @@
-import type { Answer } from '../engine/questions.js';
+import type { Answer, Ask } from '../engine/questions.js';
 import { restored } from '../engine/spared.js';
 import type { Fault, FirstView, Held, Proof, View } from '../engine/view.js';
 
 /** What the engine has answered last, as the page shows it. */
 export interface Shown {
-  /** The question whose view is shown. */
+  /** The number of the question whose view is shown, and what it asked. */
   readonly of: number;
+  readonly question: Ask | undefined;
   readonly view: View | undefined;
   /** What was found out last; of the view that is shown only where that is proved. */
   readonly proof: Proof | undefined;
@@ -20,6 +21,7 @@ export interface Shown {
 
 export const nothingShown: Shown = {
   of: 0,
+  question: undefined,
   view: undefined,
   proof: undefined,
   isProved: false,
@@ -29,23 +31,27 @@ export const nothingShown: Shown = {
   received: {},
 };
 
-/** What was worked out before the engine started. */
-export const firstShown = (had: Shown, { view, proof }: FirstView): Shown => ({
+/** What was worked out before the engine started. @param question the one that it answers */
+export const firstShown = (had: Shown, { view, proof }: FirstView, question: Ask | undefined): Shown => ({
   ...had,
+  question,
   view,
   proof,
   isProved: true,
 });
 
 /**
- * What is shown once an answer has come. A view leaves what was found out of the one before it unproved; what is found
- * out of a view that is not the one shown is not shown at all.
+ * What is shown once an answer has come. A view leaves what was found out of the one before it unproved, unless it was
+ * asked the same again; what is found out of a view that is not the one shown is not shown at all.
+ * @param question the one that is answered
  */
-export function shownAfter(had: Shown, answer: Answer): Shown {
+export function shownAfter(had: Shown, answer: Answer, question?: Ask): Shown {
   if ('view' in answer) {
     const view = restored<View>(answer.view, had.received.view);
+    const isProved = had.isProved && asksTheSame(had.question, question);
     const received = { ...had.received, view };
-    return { ...had, of: answer.id, view, isProved: false, refused: '', faults: view.errors, received };
+    const told = { refused: '', faults: view.errors };
+    return { ...had, of: answer.id, question, view, isProved, ...told, received };
   }
   if ('proof' in answer) {
     const proof = restored<Proof>(answer.proof, had.received.proof);
@@ -55,4 +61,11 @@ export function shownAfter(had: Shown, answer: Answer): Shown {
   if ('held' in answer) return answer.id === had.of ? { ...had, held: answer.held } : had;
   if ('refused' in answer) return { ...had, refused: answer.refused, faults: answer.faults ?? [] };
   return had;
+}
+
+/** Whether two questions are of the same garment in the same words; whose handles they want is another matter. */
+function asksTheSame(one: Ask | undefined, other: Ask | undefined): boolean {
+  if (!one || !other) return false;
+  const { id, open, ...asked } = one;
+  return (Object.keys(asked) as (keyof typeof asked)[]).every(key => one[key] === other[key]);
 }

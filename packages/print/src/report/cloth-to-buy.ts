@@ -1,4 +1,4 @@
-import { selvedge, soldBy, spare } from '../cloth/lay-cloths.js';
+import { type ClothLay, selvedge, soldBy, spare } from '../cloth/lay-cloths.js';
 import type { Reader } from '../words/reader.js';
 import { columnOf } from './columns.js';
 import type { Block } from './document.js';
@@ -9,12 +9,10 @@ export function clothToBuy({ cloth = [] }: ReportSource, reader: Reader): readon
   const { words } = reader;
   const [left, right] = [columnOf(reader, 'left'), columnOf(reader, 'right')];
   const rows = cloth.flatMap(({ cloth: name, widthMm, lays }) =>
-    lays.map(({ way, lengthMm, buyMm }, i) => [
+    laysTold(lays, reader).map((told, i) => [
       i === 0 ? words.piece.cloth(name) : '',
       i === 0 ? reader.length(widthMm) : '',
-      words.report.cloth.laid[way],
-      reader.cloth(lengthMm),
-      reader.cloth(buyMm),
+      ...told,
     ]),
   );
   if (rows.length === 0) return [];
@@ -37,4 +35,18 @@ export function clothToBuy({ cloth = [] }: ReportSource, reader: Reader): readon
       text: words.report.cloth.reckoned(reader.length(selvedge), over, reader.cloth(soldBy(reader.unit))),
     },
   ];
+}
+
+/** Each way to lay a cloth, what its pieces take so and what to buy; ways that come to the same in one row. */
+function laysTold(lays: readonly ClothLay[], reader: Reader): readonly (readonly string[])[] {
+  const { laid } = reader.words.report.cloth;
+  const told = lays.map(({ way, lengthMm, buyMm }) => [
+    laid[way],
+    reader.cloth(lengthMm),
+    reader.cloth(buyMm),
+  ]);
+  const [one, ...others] = told;
+  const isAlike =
+    others.length > 0 && others.every(([, ...figures]) => String(figures) === String(one!.slice(1)));
+  return isAlike ? [[laid.either, ...one!.slice(1)]] : told;
 }

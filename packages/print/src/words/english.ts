@@ -177,6 +177,7 @@ export const english: PageWords = {
       laid: {
         folded: 'folded lengthwise, two layers',
         open: 'opened out, one layer; pieces on the fold whole, pairs one by one turned over',
+        either: 'folded lengthwise or opened out, both ways the same',
       },
       reckoned: (selvedge, spare, step) =>
         `Grain along the cloth; ${selvedge} at each selvedge not cut into. To buy is ${spare} more than the pieces take (with a repeat for each piece where the cloth repeats), rounded up to the next ${step}. Cloth that shrinks: wash it before you cut, and buy as much more as it shrinks.`,

@@ -193,6 +193,7 @@ export const german: PageWords = {
       laid: {
         folded: 'längs gefaltet, doppelt',
         open: 'offen, einfach; Teile im Bruch ganz, Paare einzeln gegengleich',
+        either: 'längs gefaltet oder offen, beides gleich',
       },
       reckoned: (selvedge, spare, step) =>
         `Fadenlauf längs zum Stoff; an jeder Webkante bleiben ${selvedge} frei. Zu kaufen sind ${spare} mehr, als die Teile brauchen (mit einem Rapport je Teil, wo der Stoff einen hat), aufgerundet auf die nächsten ${step}. Stoff, der einläuft: vor dem Zuschneiden waschen und um so viel mehr kaufen, wie er einläuft.`,

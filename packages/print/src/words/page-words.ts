@@ -34,8 +34,8 @@ export interface PaperWords {
 export interface ClothWords {
   readonly nap: (cloth: string) => string;
   readonly repeat: (cloth: string, repeat: string, pieces: number, more: string) => string;
-  /** How cloth is laid to be cut. */
-  readonly laid: Readonly<Record<'folded' | 'open', string>>;
+  /** How cloth is laid to be cut; `either` where both ways take the same. */
+  readonly laid: Readonly<Record<'folded' | 'open' | 'either', string>>;
   /** What the amounts to buy have in them. */
   readonly reckoned: (selvedge: string, spare: string, step: string) => string;
 }
