@@ -1,6 +1,7 @@
 import { Match, Switch } from 'solid-js';
 import type { Garment } from '../job/garment.js';
-import { ClothsLaid, PagesLaid, SewnSoFar } from './Answered.jsx';
+import { PagesLaid, SewnSoFar } from './Answered.jsx';
+import { ClothsLaid, placedCloths } from './Cloths.jsx';
 import { Lying } from './Lying.jsx';
 import type { Showing } from './showing.js';
 import { WalkedPieces } from './WalkedPieces.jsx';
@@ -9,7 +10,7 @@ import { WholeGarment } from './Whole.jsx';
 /** What is drawn on the table: the seam that is walked, else the garment seen whole, else the pieces. */
 export function OnTable(props: { readonly garment: Garment; readonly showing: Showing }) {
   const { garment } = props;
-  const { camera, scale, layout, ghosts, held, station, touching } = props.showing;
+  const { camera, scale, room, layout, ghosts, held, station, touching } = props.showing;
   return (
     <svg
       class="lying"
@@ -36,8 +37,8 @@ export function OnTable(props: { readonly garment: Garment; readonly showing: Sh
               <WalkedPieces walk={walk()} station={station()} pieces={layout.pieces()} scale={scale()} />
             )}
           </Match>
-          <Match when={garment.reading() === 'cloth' && garment.cloths()}>
-            {cloths => <ClothsLaid cloths={cloths()} scale={scale()} />}
+          <Match when={garment.reading() === 'cloth' && placedCloths(garment.cloths() ?? [], room())}>
+            {placed => <ClothsLaid placed={placed()} scale={scale()} />}
           </Match>
           <Match when={garment.reading() === 'away' && garment.pages()}>
             <PagesLaid garment={garment} />

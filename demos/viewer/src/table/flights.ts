@@ -2,7 +2,8 @@ import type { Where } from '@paperhinge/geometry';
 import { type Accessor, createEffect, createMemo, on } from 'solid-js';
 import type { Box, Touched } from '../engine/view.js';
 import type { Garment } from '../job/garment.js';
-import { boxOfCloths, boxOfLaidPages, boxOfSewn } from './Answered.jsx';
+import { boxOfLaidPages, boxOfSewn } from './Answered.jsx';
+import { placedCloths } from './Cloths.jsx';
 import type { CameraControl } from './camera.js';
 import type { Layout } from './layout.js';
 import { boxLying } from './lie.js';
@@ -43,12 +44,13 @@ export function createFlights(
   // What the heading that is read shows is flown to when it comes and when it goes, not whenever it changes.
   const answered = createMemo(() => {
     const reading = garment.reading();
-    if (reading === 'cloth' && garment.cloths()) return reading;
+    if (reading === 'cloth' && garment.cloths())
+      return `cloth ${placedCloths(garment.cloths()!, room())?.way}`;
     if (reading === 'away' && garment.pages()) return reading;
     return garment.sewn() ? `sewn ${garment.sewn()!.lit.join(' ')}` : '';
   });
   const toAnswer = (answer: string) => {
-    if (answer === 'cloth') flyTo(boxOfCloths(garment.cloths()!));
+    if (answer.startsWith('cloth')) flyTo(placedCloths(garment.cloths()!, room())?.box);
     else if (answer === 'away') flyTo(boxOfLaidPages(garment));
     else flyTo(garment.sewn() ? boxOfSewn(garment.sewn()!) : whole());
   };
