@@ -356,6 +356,11 @@ const matched: Readonly<Record<string, FollowedCase>> = {
     'steps of their own',
     eachStep(shift, 'spread: { piece: sleeve, from: { edge: hem }, to: { edge: cap }, by: 10 }'),
   ],
+  'seam-goes-on-nowhere': [
+    eachStep(shift, 'take in: { seam: shoulder, by: 10, matching: yes }'),
+    'steps of their own',
+    eachStep(shift, 'take in: { seam: shoulder, by: 10 }'),
+  ],
 };
 
 followAll(drafts);

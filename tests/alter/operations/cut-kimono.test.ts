@@ -11,7 +11,7 @@ import {
   validatePattern,
   walkSeams,
 } from '@paperhinge/geometry';
-import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
+import { endTangent, pathEnd, pathStart, startTangent } from '@paperhinge/geometry/paths';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { shiftPattern } from '../../support/shift.js';
@@ -33,7 +33,12 @@ describe('a kimono from the shift', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 40 }), fc.integer({ min: 20, max: 70 }), (slope, drop) => {
         const before = shiftPattern();
-        const { pattern } = cutKimono(before, { seam: 'armhole', slope: slope * degrees, drop });
+        const { pattern } = cutKimono(before, {
+          seam: 'armhole',
+          slope: slope * degrees,
+          drop,
+          curve: 0,
+        });
         validatePattern(pattern);
         for (const walk of walkSeams(pattern)) expect(walk.matches, walk.seam).toBe(true);
         const [front, back] = (['front', 'back'] as const).map(piece => lengthOf(pattern, piece, 'underarm'));
@@ -89,6 +94,61 @@ describe('a kimono from the shift', () => {
   });
 });
 
+describe('the curve under the arm', () => {
+  const turnAt = (pattern: Pattern, piece: string, side: string): number => {
+    const [seam, below] = ['underarm', side].map(edge => edgePath(pieceNamed(pattern, piece), edge));
+    const [a, b] =
+      pathEnd(seam!).y === pathStart(below!).y
+        ? [endTangent(seam!), startTangent(below!)]
+        : [endTangent(below!), startTangent(seam!)];
+    return Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y);
+  };
+
+  // Closed form: a curve of radius r about a corner that turns by θ saves 2 r tan(θ/2) − rθ of the way, half of it of
+  // either seam; the back saves as much, so that both seams still walk. Within 8 %, as the side is not quite straight.
+  test('has the radius asked in front, runs on from seam to seam, and leaves every seam walking', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 5, max: 18 }), fc.integer({ min: 8, max: 18 }), (slope, curve) => {
+        const asked = { ...wish, slope: slope * degrees, drop: 15 };
+        const before = shiftPattern();
+        const corner = cutKimono(before, { ...asked, curve: 0 }).pattern;
+        const { pattern } = cutKimono(before, { ...asked, curve });
+        validatePattern(pattern);
+        for (const walk of walkSeams(pattern)) expect(walk.matches, walk.seam).toBe(true);
+        for (const [piece, side] of [
+          ['front', 'side-upper'],
+          ['back', 'side'],
+        ] as const) {
+          expect(Math.abs(turnAt(pattern, piece, side))).toBeLessThan(1e-6);
+          const lost = (edge: string) => lengthOf(corner, piece, edge) - lengthOf(pattern, piece, edge);
+          const turn = Math.abs(turnAt(corner, 'front', 'side-upper'));
+          const saved = curve * (2 * Math.tan(turn / 2) - turn);
+          expect(Math.abs(lost('underarm') + lost(side) - saved)).toBeLessThan(0.08 * curve);
+        }
+        expect(lengthOf(pattern, 'front', 'underarm')).toBeCloseTo(lengthOf(pattern, 'back', 'underarm'), 4);
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  test('left out, is as wide as the side leaves room for, and too wide a one is refused', () => {
+    const refused = refusalOf(() => cutKimono(shiftPattern(), { ...wish, curve: 300 }));
+    expect(refused.code).toBe('kimono-curve-too-wide');
+    const [, least] = /Give "curve" (\d+) mm or less/.exec(refused.remedy)!;
+    validatePattern(cutKimono(shiftPattern(), { ...wish, curve: Number(least) }).pattern);
+    const usual = cutKimono(shiftPattern(), wish).pattern;
+    expect(Math.abs(turnAt(usual, 'front', 'side-upper'))).toBeLessThan(1e-6);
+    for (const walk of walkSeams(usual)) expect(walk.matches, walk.seam).toBe(true);
+  });
+
+  test('is not asked for beside a gusset', () => {
+    expect(refusalOf(() => cutKimono(shiftPattern(), { ...wish, curve: 40, gusset: 80 }))).toMatchObject({
+      code: 'kimono-curve-and-gusset',
+      remedy: expect.stringContaining('Leave out'),
+    });
+  });
+});
+
 describe('a gusset', () => {
   const done = cutKimono(shiftPattern(), { ...wish, gusset: 90 });
 
@@ -103,7 +163,7 @@ describe('a gusset', () => {
       'gusset sleeve back',
       'gusset side back',
     ]);
-    const without = cutKimono(shiftPattern(), wish).pattern;
+    const without = cutKimono(shiftPattern(), { ...wish, curve: 0 }).pattern;
     expect(lengthOf(without, 'front', 'underarm') - lengthOf(done.pattern, 'front', 'underarm')).toBeCloseTo(
       6,
       6,

@@ -9,10 +9,11 @@ import { usualAllowance } from '../dividing/usual-allowance.js';
 import { isBack } from '../fit/front-and-back.js';
 import { inDegrees } from '../hinge/degrees.js';
 import { gussetPiece } from '../sleeves/gusset.js';
-import { type Kimono, laidHalves, sleeveHalves } from '../sleeves/kimono.js';
+import { type Kimono, laidHalves, type SleeveLines, sleeveHalves, sleeveLines } from '../sleeves/kimono.js';
 import { type KimonoBody, type KimonoNames, kimonoBody, kimonoNames } from '../sleeves/kimono-body.js';
 import { type SetIn, setIn } from '../sleeves/set-in.js';
 import { refusal, saying } from '../sleeves/tellings.js';
+import { underarmCurves } from '../sleeves/underarm-curve.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
 
@@ -26,13 +27,17 @@ export interface CutKimono {
   readonly drop: number;
   /** mm that a slash for a gusset runs in from there; absent = none. */
   readonly gusset?: number;
+  /** mm of radius of the curve from underarm to side, 0 for a corner; absent = 60, or as much as the side has room for. */
+  readonly curve?: number;
 }
 
 /**
  * Cuts a kimono sleeve (grown on) from a set-in one. On paper: the sleeve is cut in two from the top of its cap down
  * the grain; its front half is laid on the front with the top of the cap at the shoulder's end, sloping by so much more
  * than the shoulder, its back half likewise on the back; the underarm seam is drawn anew, straight from the hem to a
- * place down the side. The back's slope is the one at which both underarm seams are equally long. For a gusset both are
+ * place down the side, and curved into it there: the usual radius is about 60 mm (common practice, no source). The back's
+ * slope is the one at which both underarm seams are equally long, and its curve the one that saves as much of the way
+ * round. For a gusset the corner stays, and both are
  * slashed from the underarm in, and a piece of four sides is drafted that is sewn into the slashes. Rigid: both bodies,
  * and the hem; redrawn: the underarm; lost: armhole and cap, with the ease between them. Source: Armstrong,
  * Patternmaking for Fashion Design (1987), kimono and raglan; Aldrich, Metric Pattern Cutting (1976), kimono sleeves
@@ -40,7 +45,7 @@ export interface CutKimono {
  *
  * @throws PatternError `seam-without-cap`, `armhole-of-several`, `shoulder-not-sewn`, `shoulders-unlike`,
  *   `sleeve-cut-unlike`, `sleeve-without-middle`, `kimono-off-side`, `kimono-underarms-unlike`, `kimono-crosses`,
- *   `gusset-too-shallow`, `unknown-seam`; those of `perform`
+ *   `kimono-curve-too-wide`, `kimono-curve-and-gusset`, `gusset-too-shallow`, `unknown-seam`; those of `perform`
  */
 export const cutKimono = (pattern: Pattern, parameters: CutKimono): Alteration =>
   perform(cutKimonoVerb, pattern, parameters);
@@ -53,10 +58,11 @@ export const cutKimonoForm = formOf<CutKimono>()({
     slope: field.angle(),
     drop: field.size(),
     gusset: field.optional(field.size()),
+    curve: field.optional(field.length()),
   },
   leaves: () => ({ seams: 'unknown' }),
   sentence:
-    'Cut a kimono sleeve at the {seam} seam, sloping {slope} below the shoulder, its underarm {drop} down the side[, with a gusset {gusset} deep]',
+    'Cut a kimono sleeve at the {seam} seam, sloping {slope} below the shoulder, its underarm {drop} down the side[, curved by a radius of {curve}][, with a gusset {gusset} deep]',
   startsAt: { seam: ['seam'], edge: ['seam'] },
   example: {
     pattern: 'woven-shift',
@@ -80,10 +86,14 @@ export const cutKimonoVerb = /* @__PURE__ */ verbFrom(cutKimonoForm, (pattern, w
     KimonoNames,
     KimonoNames,
   ];
-  const bodies = laid.map((one, i) => kimonoBody(one, set.sleeve, names[i]!, wish.gusset ?? 0)) as [
-    KimonoBody,
-    KimonoBody,
-  ];
+  const { curve, gusset } = wish;
+  if (curve !== undefined && gusset !== undefined)
+    throw refusal('kimono-curve-and-gusset', { seam: { seam: wish.seam } }, { seam: wish.seam });
+  const lines = laid.map(one => sleeveLines(one, set.sleeve)) as [SleeveLines, SleeveLines];
+  const curves = gusset !== undefined || curve === 0 ? undefined : underarmCurves(laid, lines, front, curve);
+  const bodies = laid.map((one, i) =>
+    kimonoBody(one, set.sleeve, names[i]!, gusset === undefined ? curves?.[i] : { depth: gusset }),
+  ) as [KimonoBody, KimonoBody];
   return assembled(pattern, set, { laid, names, bodies, withGusset: wish.gusset !== undefined, front });
 });
 

@@ -8,6 +8,7 @@ import { requireSimple } from '../moved-edges/tidy.js';
 import { gussetLines } from './gusset.js';
 import { type Kimono, sleeveLines } from './kimono.js';
 import { refusal } from './tellings.js';
+import type { UnderarmCurve } from './underarm-curve.js';
 
 /** What the edges of a body are called that came of its sleeve. */
 export interface KimonoNames {
@@ -39,17 +40,26 @@ export interface KimonoBody {
   readonly became: Became;
 }
 
+/** What is made of the corner under the arm: a slash for a gusset so many mm in, or a curve. */
+export type Underarm = { readonly depth: number } | UnderarmCurve;
+
 /**
- * @param depth mm of the slash for a gusset from the underarm in; 0: none
+ * @param corner absent: it stays
  * @throws PatternError `kimono-crosses` where sleeve and body would lie on one another
  */
-export function kimonoBody(laid: Kimono, sleeve: Piece, names: KimonoNames, depth: number): KimonoBody {
+export function kimonoBody(
+  laid: Kimono,
+  sleeve: Piece,
+  names: KimonoNames,
+  corner: Underarm | undefined,
+): KimonoBody {
   const { piece, run, shoulder } = laid.body;
   const items = itemsOf(piece);
   const at = items.findIndex(item => item.type === 'run' && item.edge.name === run.edge);
   const tipFirst = laid.body.up === run.reversed;
   const lines = sleeveLines(laid, sleeve);
-  const slash = depth > 0 ? gussetLines(laid, lines, depth) : undefined;
+  const slash = corner && 'depth' in corner ? gussetLines(laid, lines, corner.depth) : undefined;
+  const curve = corner && 'side' in corner ? corner : undefined;
   const fresh = (name: string, like: Edge, path: Path, role: Edge['role']): Run => ({
     type: 'run',
     edge: { ...like, name, ...(role ? { role } : {}), corners: {} },
@@ -72,18 +82,21 @@ export function kimonoBody(laid: Kimono, sleeve: Piece, names: KimonoNames, dept
   const outwards: readonly Run[] = [
     fresh(names.overarm, seam, lines.overarm, 'shoulder'),
     hemRun,
-    fresh(names.underarm, seam, slash?.underarm ?? lines.underarm, 'underarm'),
+    fresh(names.underarm, seam, slash?.underarm ?? curve?.underarm ?? lines.underarm, 'underarm'),
     ...(slash
       ? [
           fresh(names.gusset[0], seam, slash.towardsSleeve, 'underarm'),
           fresh(names.gusset[1], seam, slash.towardsSide, 'underarm'),
         ]
       : []),
+    ...(curve ? [fresh(laid.sideEdge, edgeNamed(piece, laid.sideEdge), curve.side, undefined)] : []),
   ];
   const sideAt = (at + (tipFirst ? 1 : -1) + items.length) % items.length;
   const drawn = items.flatMap((item, i): readonly Item[] => {
     if (i === at) return tipFirst ? outwards : [...outwards].reverse();
-    return i === sideAt ? [withoutEnd(item as Run, tipFirst, laid.dropMm + (slash?.takenMm ?? 0))] : [item];
+    return i === sideAt
+      ? [withoutEnd(item as Run, tipFirst, laid.dropMm + ((slash ?? curve)?.takenMm ?? 0))]
+      : [item];
   });
   const { parts, spans } = composed(piece, drawn);
   const after: Piece = { ...piece, outline: { parts } };

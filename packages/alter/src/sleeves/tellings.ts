@@ -35,6 +35,8 @@ export interface SleeveTellings {
   'kimono-underarms-unlike': { readonly piece: Thing };
   'kimono-crosses': { readonly piece: Thing };
   'gusset-too-shallow': { readonly leastMm: number };
+  'kimono-curve-too-wide': { readonly piece: Thing; readonly mostMm: number };
+  'kimono-curve-and-gusset': { readonly seam: Thing };
   'cap-too-flat': { readonly piece: Thing };
   'cap-shorter-than-armhole': {
     readonly piece: Thing;

@@ -95,6 +95,14 @@ export const sleeves: Tellings<SleeveTellings> = {
     message: `The slash for a gusset is ${say.length(leastMm)} wide on either side: it must be deeper than that.`,
     remedy: 'Give the gusset 80 mm or so.',
   }),
+  'kimono-curve-too-wide': ({ piece, mostMm }, say) => ({
+    message: `The side of ${say.thing(piece)} leaves no room for an underarm curve of that radius.`,
+    remedy: `Give "curve" ${say.length(Math.max(1, Math.floor(mostMm)))} or less, or the underarm less "drop".`,
+  }),
+  'kimono-curve-and-gusset': ({ seam }, say) => ({
+    message: `With a gusset the underarm at ${say.thing(seam)} stays a corner, which the gusset is sewn into.`,
+    remedy: 'Leave out "curve", or leave out "gusset".',
+  }),
   'cap-too-flat': ({ piece }, say) => ({
     message: `The cap of ${say.thing(piece)} is so flat that the upper parts of front and back do not meet over it.`,
     remedy: 'Raise the cap first: change cap with keep: seam.',

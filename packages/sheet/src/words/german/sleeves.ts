@@ -89,6 +89,14 @@ export const sleeves: Tellings<SleeveTellings> = {
     message: `Der Einschnitt für einen Zwickel ist auf jeder Seite ${say.length(leastMm)} weit: er muss tiefer sein.`,
     remedy: 'Geben Sie dem Zwickel etwa 80 mm.',
   }),
+  'kimono-curve-too-wide': ({ piece, mostMm }, say) => ({
+    message: `Die Seite von ${say.thing(piece)} lässt keinen Platz für einen Unterarmbogen mit diesem Radius.`,
+    remedy: `Geben Sie bei „curve“ höchstens ${say.length(Math.max(1, Math.floor(mostMm)))} an, oder weniger „drop“.`,
+  }),
+  'kimono-curve-and-gusset': ({ seam }, say) => ({
+    message: `Mit Zwickel bleibt der Unterarm an ${say.thing(seam)} eine Ecke: in sie wird er genäht.`,
+    remedy: 'Lassen Sie „curve“ oder „gusset“ weg.',
+  }),
   'cap-too-flat': ({ piece }, say) => ({
     message: `Die Kugel von ${say.thing(piece)} ist so flach, dass die oberen Teile von Vorder- und Rückenteil darüber nicht zusammenkommen.`,
     remedy: 'Machen Sie erst die Kugel höher: change cap mit keep: seam.',

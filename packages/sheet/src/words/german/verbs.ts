@@ -338,7 +338,7 @@ export const verbs: Readonly<Record<VerbName, { readonly does: string; readonly 
   'cut kimono': {
     does: 'Schneidet aus einem eingesetzten Ärmel einen angeschnittenen, einen Kimonoärmel: halb an das Vorderteil, halb an das Rückenteil gelegt, mit neu gezeichneter Unterarmnaht und einem Zwickel, wenn gewünscht.',
     sentence:
-      'Kimonoärmel schneiden an der Naht {seam}, {slope} unter der Schulter geneigt, die Unterarmnaht {drop} die Seite hinab[, mit einem {gusset} tiefen Zwickel]',
+      'Kimonoärmel schneiden an der Naht {seam}, {slope} unter der Schulter geneigt, die Unterarmnaht {drop} die Seite hinab[, mit einem Bogen von {curve} Radius][, mit einem {gusset} tiefen Zwickel]',
   },
   'separate pair': {
     does: 'Macht aus einem Paar zwei Teile, das gezeichnete und sein Spiegelbild, jedes einzeln zugeschnitten, damit links und rechts verschieden sein können.',
