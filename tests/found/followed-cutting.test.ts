@@ -225,6 +225,37 @@ describe('an outline that includes its allowances', () => {
     expect(codes(stitchingLine(bowed, () => 10).findings)).toContain('corner-guessed');
     expect(codes(stitchingLine(bowed, () => 0).findings)).toEqual([]);
   });
+  test('corner-doubted: a snipped corner, measured on the paper and drawn on the stitching line, is none', async () => {
+    const snipped = [
+      side('top', [
+        [0, 0],
+        [200, 0],
+      ]),
+      side('right', [
+        [200, 0],
+        [200, 300],
+      ]),
+      {
+        ...side('hem', [
+          [200, 300],
+          [30, 300],
+          [0, 270],
+        ]),
+        kind: 'hem' as const,
+      },
+      side('left', [
+        [0, 270],
+        [0, 0],
+      ]),
+    ];
+    const [found] = stitchingLine(snipped, e => (e.name === 'hem' ? 25 : 10)).findings.filter(
+      f => f.code === 'corner-doubted',
+    );
+    expect(found).toMatchObject({ severity: 'warning', where: { edge: 'hem' } });
+    expect(found!.figures!.lengthMm).toBeCloseTo(30 * Math.SQRT2, 6);
+    expect(await remedyOf(found!, 'en', 'mm')).toMatch(/Measure both edges.*on the stitching line/);
+    expect(codes(stitchingLine(snipped, () => 0).findings)).toEqual([]);
+  });
   test('included-allowance-too-wide: 80 mm was meant in another unit, 8 mm has room', () => {
     const refused = refusalOf(() => stitchingLine(drawn, () => 80));
     expect(refused).toMatchObject({
@@ -261,6 +292,7 @@ const followed = [
   ...new Set(Object.values(cases).map(({ code }) => code)),
   'corner-not-recovered',
   'corner-guessed',
+  'corner-doubted',
   'included-allowance-too-wide',
   'parallel-in-parts',
   'parallel-trimmed',

@@ -1,15 +1,12 @@
 import { locating } from '../errors.js';
-import { withEnds } from '../path/mended.js';
-import { type Path, pathEnd, pathStart } from '../path/path.js';
+import type { Path } from '../path/path.js';
 import { requireAllowance, requireParts } from '../pattern/sound.js';
 import type { Dart, Edge, OutlinePart, Pleat } from '../pattern/types.js';
 import type { Finding } from '../telling.js';
 import { edgeAllowance } from './edge-allowance.js';
 import { flanksOf } from './flank.js';
-import { crossingOf, guessedBy, runOn } from './run-on.js';
-import { pathOfStrands, strandsBetween } from './strand.js';
-import { type Node, withoutTails } from './tails.js';
-import { finding, refusal } from './tellings.js';
+import { likeliest } from './likeliest.js';
+import type { Node } from './tails.js';
 
 /** The outline of a piece on its stitching line, found from its cutting line. */
 export interface StitchingLine {
@@ -22,6 +19,8 @@ export interface StitchingLine {
  * The stitching line of an outline drawn on its cutting line (clockwise, as an {@link OutlinePart} ring): each edge is
  * moved inwards by the allowance `included` says was drawn with it (mm), neighbours are cut at or run on straight to
  * their crossing, and dart legs are cut at the new line. Allowances and corner rules stay as the edges carry them.
+ * What the shaping of corners left at the ends of edges is dropped; where its looks do not tell it from a bend of the
+ * edge's own, that is taken whose cutting line is the one that was drawn, and where neither's is, it is told.
  *
  * Error: the parallels' `fitTolerance`; straight edges exactly.
  * @throws PatternError `included-allowance-too-wide`: an edge has no room left for it
@@ -34,7 +33,6 @@ export function stitchingLine(
   const allowance = (edge: Edge): number => edgeAllowance({ ...edge, allowance: included(edge) });
   for (const part of drawn)
     if (part.type === 'edge') locating({ edge: part.name }, () => requireAllowance(allowance(part)));
-  const findings: Finding[] = [];
   const reach = extension * Math.max(1, ...drawn.map(p => (p.type === 'edge' ? allowance(p) : 0)));
   const nodes = drawn.flatMap((part): readonly Node[] =>
     part.type === 'dart'
@@ -43,19 +41,8 @@ export function stitchingLine(
         ? [asDrawn(part, part.mouth)]
         : flanksOf(part, allowance(part)).map(flank => ({ flank, part })),
   );
-  const ring = withoutTails(nodes, reach, findings);
-  const kept = cutToMeet(ring, reach, findings);
-  const pathOf = (part: OutlinePart, leg?: 0 | 1): Path => ({
-    segments: ring.flatMap((node, i) => (node.part === part && node.leg === leg ? kept[i]!.segments : [])),
-  });
-  const parts = drawn.map(
-    (part): OutlinePart =>
-      part.type === 'edge'
-        ? { ...part, path: pathOf(part) }
-        : part.type === 'pleat'
-          ? { ...part, mouth: pathOf(part) }
-          : { ...part, legs: [pathOf(part, 0), pathOf(part, 1)] },
-  );
+  const { parts, findings, refused } = likeliest({ parts: drawn, nodes, reach, allowance });
+  if (!parts) throw refused!;
   return { parts, findings };
 }
 
@@ -73,28 +60,3 @@ const asDrawn = (part: Dart | Pleat, { segments: drawn }: Path, leg?: 0 | 1): No
     strands: drawn.map(segment => ({ segment, of: part.name, shape: 'parallel' })),
   },
 });
-
-/** Each node's line between its crossings with the node before and after. */
-function cutToMeet(ring: readonly Node[], reach: number, findings: Finding[]): readonly Path[] {
-  const crossings = ring.map((node, i) => meetingWith(ring[(i + 1) % ring.length]!, node, reach, findings));
-  return ring.map(({ flank, part: { name: edge } }, i) => {
-    const into = crossings.at(i - 1),
-      out = crossings[i];
-    const strands = runOn(flank, reach);
-    const kept = strandsBetween(strands, into?.after ?? 1, out?.before ?? strands.length - 1);
-    if (kept.length === 0) throw refusal('included-allowance-too-wide', { edge: { edge } }, { edge });
-    const path = pathOfStrands(kept);
-    return withEnds(path, into?.point ?? pathStart(path), out?.point ?? pathEnd(path));
-  });
-}
-
-/** Where a node meets the next, told where that is a guess, or nowhere. */
-function meetingWith(next: Node, node: Node, reach: number, findings: Finding[]) {
-  const where = { edge: node.part.name },
-    edges = [where, { edge: next.part.name }];
-  const crossing = crossingOf(node.flank, next.flank, reach);
-  if (!crossing) findings.push(finding('warning', 'corner-not-recovered', where, { edges }));
-  const lengthMm = crossing && guessedBy(node.flank, next.flank, crossing);
-  if (lengthMm !== undefined) findings.push(finding('warning', 'corner-guessed', where, { edges, lengthMm }));
-  return crossing;
-}

@@ -1,5 +1,5 @@
 import { apply, mirror } from '../affine.js';
-import { endOf, reversed, startOf, tangentAt } from '../curve/segment.js';
+import { endOf, reversed, type Segment, startOf, tangentAt } from '../curve/segment.js';
 import { nearestOnPath } from '../path/nearest.js';
 import type { OutlinePart } from '../pattern/types.js';
 import type { Finding } from '../telling.js';
@@ -18,13 +18,44 @@ export interface Node {
   readonly leg?: 0 | 1;
 }
 
+/** A first or last stretch of an edge, beyond a corner in it. */
+export interface EndStretch {
+  readonly part: OutlinePart;
+  readonly end: 'start' | 'end';
+  /** Its place from that end, from 1: how many stretches go with it where it is dropped. */
+  readonly count: number;
+  readonly neighbour: OutlinePart;
+  /** Short enough for what a corner's shape leaves of an edge. */
+  readonly isShort: boolean;
+  readonly drawn: readonly Segment[];
+}
+
+/** What is left of a ring, and which end stretches were dropped, and which kept as the edges' own. */
+export interface Trimmed {
+  readonly ring: readonly Node[];
+  readonly findings: readonly Finding[];
+  readonly kept: readonly EndStretch[];
+  readonly dropped: readonly EndStretch[];
+}
+
 /**
  * Drops what the shaping of a corner or of a dart's mouth left at the end of an edge: a short last stretch, beyond a
  * corner in the edge, that has no place of its own on the stitching line once its neighbours meet.
+ * @param also end stretches that are dropped, whatever they look like
  */
-export function withoutTails(nodes: readonly Node[], reach: number, findings: Finding[]): readonly Node[] {
-  const withoutLast = withoutEndTails(nodes, reach, findings);
-  return turnedRound(withoutEndTails(turnedRound(withoutLast), reach, findings));
+export function withoutTails(
+  nodes: readonly Node[],
+  reach: number,
+  also: readonly EndStretch[] = [],
+): Trimmed {
+  const last = withoutEndTails(nodes, reach, 'end', also);
+  const first = withoutEndTails(turnedRound(last.ring), reach, 'start', also);
+  return {
+    ring: turnedRound(first.ring),
+    findings: [...last.findings, ...first.findings],
+    kept: [...last.kept, ...first.kept],
+    dropped: [...last.dropped, ...first.dropped],
+  };
 }
 
 /** The ring seen the other way: starts are ends. */
@@ -41,27 +72,51 @@ const turnedRound = (nodes: readonly Node[]): readonly Node[] =>
     })
     .reverse();
 
-function withoutEndTails(nodes: readonly Node[], reach: number, findings: Finding[]): readonly Node[] {
+function withoutEndTails(
+  nodes: readonly Node[],
+  reach: number,
+  end: EndStretch['end'],
+  also: readonly EndStretch[],
+): Trimmed {
   let ring = nodes;
-  for (const node of nodes) {
-    const i = ring.indexOf(node);
-    const main = ring.at(i - 1)!,
-      neighbour = ring[(i + 1) % ring.length]!;
-    if (!isTail(main, node, neighbour, reach)) continue;
-    ring = ring.filter(r => r !== node);
-    findings.push(dropped(node, neighbour));
-  }
-  return ring;
+  const findings: Finding[] = [];
+  const kept: EndStretch[] = [];
+  const dropped: EndStretch[] = [];
+  for (const node of nodes)
+    for (let last = node, count = 1; ; count++) {
+      const i = ring.indexOf(last);
+      const main = ring.at(i - 1)!,
+        neighbour = ring[(i + 1) % ring.length]!;
+      if (!isEndStretch(main, last, neighbour)) break;
+      const { part, flank } = last;
+      const isShort = flankLength(flank) <= longestAt(last, neighbour);
+      const stretch = { part, end, count, neighbour: neighbour.part, isShort, drawn: flank.drawn };
+      const known = also.some(a => a.part === part && a.end === end && a.count >= count);
+      if (!known && (count > 1 || !isTail(main, last, neighbour, reach))) {
+        kept.push(stretch);
+        break;
+      }
+      const gone = last;
+      ring = ring.filter(r => r !== gone);
+      dropped.push(stretch);
+      findings.push(droppedAt(gone, neighbour));
+      last = main;
+    }
+  return { ring, findings, kept, dropped };
 }
 
 /** Times the wider allowance. */
 const longestTail = 4;
 
+const isEndStretch = (main: Node, node: Node, neighbour: Node): boolean =>
+  main !== node && main.part === node.part && node.part.type === 'edge' && neighbour.part !== node.part;
+
+const longestAt = ({ flank }: Node, neighbour: Node): number =>
+  longestTail * Math.max(flank.allowance, neighbour.flank.allowance);
+
 function isTail(main: Node, node: Node, neighbour: Node, reach: number): boolean {
-  if (main.part !== node.part || node.part.type !== 'edge' || neighbour.part === node.part) return false;
   const { flank } = node;
-  const widest = Math.max(flank.allowance, neighbour.flank.allowance);
-  if (flankLength(flank) > Math.min(longestTail * widest, flankLength(main.flank))) return false;
+  if (flankLength(flank) > Math.min(longestAt(node, neighbour), flankLength(main.flank))) return false;
   // Next to a dart nothing short and bent off belongs to the stitching line: it is the tip of a folded mouth.
   return (
     neighbour.part.type === 'dart' ||
@@ -101,7 +156,7 @@ function isShapedEnd(tail: Flank, main: Flank, neighbour: Flank, reach: number):
   );
 }
 
-function dropped({ part, flank }: Node, neighbour: Node): Finding {
+function droppedAt({ part, flank }: Node, neighbour: Node): Finding {
   const lengthMm = flankLength(flank),
     edge = { edge: part.name },
     next = neighbour.part.name;

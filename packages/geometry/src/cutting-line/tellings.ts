@@ -35,6 +35,13 @@ export interface CuttingLineTellings {
   'dart-tip-dropped': { readonly edge: Thing; readonly dart: Thing; readonly lengthMm: number };
   /** A curve that was cut off before the corner was run on straight, so far. */
   'corner-guessed': { readonly edges: readonly Thing[]; readonly lengthMm: number };
+  /** Whether an end of so many mm is the edge's own, or its corner's shape: neither gives the line that was drawn. */
+  'corner-doubted': {
+    readonly edge: Thing;
+    readonly next: Thing;
+    readonly lengthMm: number;
+    readonly kept: boolean;
+  };
   'corner-not-recovered': { readonly edges: readonly Thing[] };
   'included-allowance-too-wide': { readonly edge: Thing };
 }

@@ -80,6 +80,15 @@ export const cuttingLine: Tellings<CuttingLineTellings> = {
     remedy:
       'Measure both edges on the paper pattern, and draw the corner on the stitching line if they differ.',
   }),
+  'corner-doubted': ({ edge, next, lengthMm, kept }, say) => ({
+    message: `The last ${say.length(lengthMm)} of ${say.thing(edge)}, towards ${say.thing(next)}, ${
+      kept
+        ? 'were kept as part of the edge; they may only be how the corner of its allowance was shaped.'
+        : 'were left out as the shape that the corner of its allowance has; they may be part of the edge.'
+    }`,
+    remedy:
+      'Measure both edges on the paper pattern, and draw the corner on the stitching line if they differ.',
+  }),
   'corner-not-recovered': ({ edges }, say) => ({
     message: capital(
       `${say.things(edges)}, moved in by their allowances, do not meet; they are joined straight.`,

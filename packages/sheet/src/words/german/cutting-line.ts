@@ -77,6 +77,15 @@ export const cuttingLine: Tellings<CuttingLineTellings> = {
     remedy:
       'Messen Sie beide Kanten am Papierschnitt nach, und zeichnen Sie die Ecke auf der Nahtlinie, wenn sie abweichen.',
   }),
+  'corner-doubted': ({ edge, next, lengthMm, kept }, say) => ({
+    message: `Die letzten ${say.length(lengthMm)} von ${say.shortly(edge)} vor ${say.shortly(next)} ${
+      kept
+        ? 'gelten als Teil der Kante; vielleicht formen sie nur die Ecke der Zugabe.'
+        : 'gelten als Form der Zugabe an der Ecke und entfallen; vielleicht gehören sie zur Kante.'
+    }`,
+    remedy:
+      'Messen Sie beide Kanten am Papierschnitt nach, und zeichnen Sie die Ecke auf der Nahtlinie, wenn sie abweichen.',
+  }),
   'corner-not-recovered': ({ edges }, say) => ({
     message: `Um ihre Zugaben nach innen versetzt, treffen sich ${say.list(edges.map(say.shortly))} nicht; sie werden gerade verbunden.`,
     remedy:

@@ -1,0 +1,86 @@
+import { pathLength } from '../path/length.js';
+import type { OutlinePart } from '../pattern/types.js';
+import type { Finding, Thing } from '../telling.js';
+import { visibleLength } from '../tolerance.js';
+import { type Drawn, type MovedIn, movedIn } from './moved-in.js';
+import { lengthOff, redrawn } from './redrawn.js';
+import type { EndStretch } from './tails.js';
+import { finding } from './tellings.js';
+
+/**
+ * An outline moved in by what its corners most likely are: as their looks say; where an end stretch was kept that could
+ * be a corner's shape, with it or without, whichever has the cutting line that was drawn. Where both have, it is told.
+ */
+export function likeliest(drawn: Drawn): MovedIn {
+  const first = movedIn(drawn);
+  if (first.kept.length + first.dropped.length === 0) return first;
+  let best = judged(drawn, first);
+  const tried: EndStretch[] = [];
+  const doubted: EndStretch[] = [];
+  for (;;) {
+    const isRight = best.off <= visibleLength;
+    const isOpen = (k: EndStretch) => (k.isShort || !isRight) && !tried.some(t => isSame(t, k));
+    const stretch = best.moved.kept.find(isOpen);
+    if (!stretch || tried.length === mostTried) break;
+    tried.push(stretch);
+    const opposite = best.moved.kept.filter(
+      k => k.part === stretch.neighbour && k.neighbour === stretch.part,
+    );
+    for (const dropped of [[stretch], [stretch, ...opposite]]) {
+      const next = judged(drawn, movedIn(drawn, [...best.moved.also, ...dropped]));
+      if (Math.abs(next.off - best.off) <= visibleLength) doubted.push(stretch);
+      if (next.off < best.off - visibleLength) best = next;
+    }
+  }
+  return { ...best.moved, findings: [...best.moved.findings, ...doubts(best, doubted)] };
+}
+
+/** End stretches that are looked at: a drawn outline has a few, one of thousands of bends is left as it looks. */
+const mostTried = 24;
+
+const isSame = (a: EndStretch, b: EndStretch): boolean =>
+  a.part === b.part && a.end === b.end && a.count === b.count;
+
+/** An outline moved in, its cutting line, and mm of that and of the one drawn that lie off each other. */
+interface Judged {
+  readonly moved: MovedIn;
+  readonly again: ReturnType<typeof redrawn>;
+  readonly off: number;
+}
+
+function judged({ parts, allowance }: Drawn, moved: MovedIn): Judged {
+  const again = moved.parts && redrawn(moved.parts, allowance);
+  if (!again) return { moved, again, off: Number.POSITIVE_INFINITY };
+  const segments = parts.flatMap(segmentsOf);
+  return { moved, again, off: lengthOff(segments, again) + lengthOff(again.segments, { segments }) };
+}
+
+const segmentsOf = (part: OutlinePart) => (part.type === 'edge' ? part.path.segments : []);
+
+/**
+ * Short end stretches at corners that the cutting line does not show again, whether they were kept or dropped, and what
+ * is as likely as not.
+ */
+function doubts({ moved, again }: Judged, doubted: readonly EndStretch[]): readonly Finding[] {
+  if (!again) return [];
+  const isShown = ({ part, neighbour, drawn }: EndStretch): boolean => {
+    const isKept = moved.kept.some(k => k.drawn === drawn);
+    return lengthOff(isKept ? [part, neighbour].flatMap(segmentsOf) : drawn, again) <= visibleLength;
+  };
+  return [...moved.kept, ...moved.dropped].flatMap(stretch => {
+    const { part, neighbour, drawn, isShort } = stretch;
+    const where = { edge: part.name },
+      next = { edge: neighbour.name };
+    const isTold = moved.findings.some(
+      f => f.severity !== 'note' && [part, neighbour].every(({ name }) => edgesToldOf(f).includes(name)),
+    );
+    const isDoubted = doubted.some(d => isSame(d, stretch)) || !isShown(stretch);
+    if (!isShort || isTold || !isDoubted || neighbour.type !== 'edge') return [];
+    const kept = moved.kept.includes(stretch);
+    const lengthMm = pathLength({ segments: drawn });
+    return [finding('warning', 'corner-doubted', where, { edge: where, next, lengthMm, kept })];
+  });
+}
+
+const edgesToldOf = ({ about }: Finding): readonly (string | undefined)[] =>
+  Array.isArray(about?.edges) ? about.edges.map((thing: Thing) => thing.edge) : [];
