@@ -1,5 +1,5 @@
 import type { Where } from '@paperhinge/geometry';
-import { Index, Show } from 'solid-js';
+import { createEffect, Index, on, Show } from 'solid-js';
 import type { Garment } from '../job/garment.js';
 import { pageWords } from '../words.js';
 import { AndThen } from './AndThen.jsx';
@@ -24,7 +24,7 @@ export function Written(props: WrittenProps) {
   const { garment } = props;
   const say = () => pageWords[garment.language()];
   return (
-    <div class="written" tabindex="0" ref={sheet => readAlong(sheet, garment.setReading)}>
+    <div class="written" tabindex="0" ref={readFromTop(garment)}>
       <Title garment={garment} asText={props.asText} onAsText={props.onAsText} />
       <Show when={garment.engine.refused()}>
         <p class="refused" role="alert">
@@ -47,6 +47,18 @@ export function Written(props: WrittenProps) {
     </div>
   );
 }
+
+/** The sheet as it is read along; another garment's is read from its top. */
+const readFromTop = (garment: Garment) => (sheet: HTMLElement) => {
+  readAlong(sheet, garment.setReading);
+  createEffect(
+    on(
+      () => garment.source().id,
+      () => sheet.scrollTo(0, 0),
+      { defer: true },
+    ),
+  );
+};
 
 /** The garment's title, what it is made from, and whether it is kept. */
 function Title(props: Pick<WrittenProps, 'garment' | 'asText' | 'onAsText'>) {

@@ -20,9 +20,11 @@ export const stepsByKey: Readonly<Record<string, number>> = {
   PageDown: -10,
 };
 
-/** A field as its value is: where one length is given for several, it is a length. */
-export const asGiven = (field: Field, value: unknown): Field =>
-  field.kind === 'lengths' && !Array.isArray(value) ? { ...field, kind: 'length' } : field;
+/** A field as its value is: where one length is given for several, it is a length; ease is a share or a length. */
+export function asGiven(field: Field, value: unknown): Field {
+  if (field.kind === 'ease') return { ...field, kind: /%\s*$/.test(String(value)) ? 'share' : 'length' };
+  return field.kind === 'lengths' && !Array.isArray(value) ? { ...field, kind: 'length' } : field;
+}
 
 /** A length in the reader's unit; in inches the nearest eighth. */
 export const lengthText = (mm: number, unit: LengthUnit): string =>

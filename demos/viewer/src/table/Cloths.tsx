@@ -15,7 +15,6 @@ const letter = 9,
 export interface PlacedCloths {
   readonly cloths: readonly { readonly cloth: LaidCloth; readonly left: number; readonly top: number }[];
   readonly box: Box;
-  readonly way: 'row' | 'column';
 }
 
 /** The cloths that pieces could be laid on, side by side or one below the other: whichever shows them larger. */
@@ -34,7 +33,6 @@ function inRow(laid: readonly LaidCloth[]): PlacedCloths {
   return {
     cloths: laid.map((cloth, i) => ({ cloth, left: left(i), top: 0 })),
     box: [0, 0, left(laid.length) - gap, Math.max(...laid.map(c => c.lengthMm)) + nameRoom],
-    way: 'row',
   };
 }
 
@@ -43,7 +41,6 @@ function inColumn(laid: readonly LaidCloth[]): PlacedCloths {
   return {
     cloths: laid.map((cloth, i) => ({ cloth, left: 0, top: top(i) })),
     box: [0, 0, Math.max(...laid.map(c => c.acrossMm)), top(laid.length) - gap + nameRoom],
-    way: 'column',
   };
 }
 

@@ -1,5 +1,6 @@
-import { Index, Show } from 'solid-js';
+import { For, Index, Show } from 'solid-js';
 import type { PieceView } from '../engine/view.js';
+import { cutLines, lineHeight, standsBelow } from './title.js';
 
 /** One piece as paper: cut edge, stitching line, what lies on it; each part with a broad path that takes the touch. */
 export function Drawn(props: {
@@ -57,11 +58,6 @@ export function Drawn(props: {
   );
 }
 
-/** px that a piece must have across and down for its title to stand on it, across for each letter, and for what is cut of it. */
-const titleRoom = 90,
-  letter = 9,
-  cutRoom = 130;
-
 /** What a piece is, and where there is room how it is cut; a piece too small for its title has it underneath. */
 function Title(props: {
   readonly piece: PieceView;
@@ -70,15 +66,10 @@ function Title(props: {
   readonly below: boolean;
   readonly onGrab: (event: PointerEvent) => void;
 }) {
-  /** Nearer to a line, as the place was chosen by, than half its letters are high and wide. */
-  const isCramped = () =>
-    props.piece.middleRoom * props.scale < Math.max(18, props.piece.title.length * letter * 0.3);
+  const isBelow = () => props.below || standsBelow(props.piece, props.scale);
   const at = (): readonly [number, number] => {
     const [x, y, width, height] = props.piece.box;
-    const isNarrow = width * props.scale < props.piece.title.length * letter;
-    return isNarrow || props.below || Math.min(width, height) * props.scale < titleRoom || isCramped()
-      ? [x + width / 2, y + height + 20 / props.scale]
-      : props.piece.middle;
+    return isBelow() ? [x + width / 2, y + height + 20 / props.scale] : props.piece.middle;
   };
   return (
     <g
@@ -89,11 +80,13 @@ function Title(props: {
       onPointerDown={event => props.onGrab(event)}
     >
       <text>{props.piece.title}</text>
-      <Show when={props.piece.box[2] * props.scale > cutRoom}>
-        <text y="18" class="small">
-          {props.piece.cut}
-        </text>
-      </Show>
+      <For each={cutLines(props.piece, props.scale, isBelow())}>
+        {(line, i) => (
+          <text y={lineHeight * (i() + 1)} class="small">
+            {line}
+          </text>
+        )}
+      </For>
     </g>
   );
 }

@@ -41,11 +41,11 @@ export function createFlights(
   createEffect(
     on(isSeenWhole, isWhole => flyTo(isWhole ? boxOfWhole(garment.whole()!) : whole()), { defer: true }),
   );
-  // What the heading that is read shows is flown to when it comes and when it goes, not whenever it changes.
+  // What the heading that is read shows is flown to when it comes and when it goes; cloths also as they grow.
   const answered = createMemo(() => {
     const reading = garment.reading();
     if (reading === 'cloth' && garment.cloths())
-      return `cloth ${placedCloths(garment.cloths()!, room())?.way}`;
+      return `cloth ${placedCloths(garment.cloths()!, room())?.box.join(' ')}`;
     if (reading === 'away' && garment.pages()) return reading;
     return garment.sewn() ? `sewn ${garment.sewn()!.lit.join(' ')}` : '';
   });

@@ -221,7 +221,7 @@ export const drafts: Sentences<DeriveSentences> = {
   'drafted-strip': ({ kind, piece, count, edgeMm, lengthMm, widthMm, squareMm, replaced }, say) =>
     `${say.thing({ piece })} für ${say.length(edgeMm)} Kante gezeichnet: ${times(count)}${cut(lengthMm, widthMm, say)}${
       kind === 'binding'
-        ? ` im schrägen Fadenlauf${squareMm === undefined ? '' : `, in einem aus einem Quadrat von ${say.length(squareMm)}, oder aneinandergesetzt`}`
+        ? ` im schrägen Fadenlauf${squareMm === undefined ? '' : `, fortlaufend aus einem Quadrat von ${say.length(squareMm)} oder aneinandergesetzt`}`
         : ''
     }${instead(replaced)}.`,
   'drafted-facing': ({ kind, pieces }, say) =>

@@ -97,7 +97,9 @@ export const did: Sentences<OperationSentences & Pick<AlterSentences, 'said'>> =
     return `${say.thing(seam)} wird${ease} genäht${how}${near}.`;
   },
   'added-notches': ({ seam, alongMm, style }, say) => {
-    const kind = { single: 'einfache', double: 'doppelte', triple: 'dreifache' }[style];
+    const kind =
+      { single: 'einfache', double: 'doppelte', triple: 'dreifache' }[style] +
+      (alongMm.length === 1 ? 's' : '');
     return `${say.thing(seam)}: ${alongMm.length} ${kind} Passzeichen auf beiden Seiten, ${say.list(alongMm.map(say.length))} ab ihrem Anfang.`;
   },
   unfolded: ({ piece, fold }, say) =>
