@@ -73,6 +73,11 @@ const cases: Readonly<Record<string, Case>> = {
     steps('remove piece: { piece: "12" }'),
     'quotes',
   ],
+  'one-name-expected': [
+    steps('close dart: { piece: front, dart: bust, into: [hem, shoulder] }'),
+    steps('share dart: { piece: front, dart: bust, among: [{ edge: hem }, { edge: shoulder }] }'),
+    'share dart instead, with among: [{ edge: hem }, { edge: shoulder }]',
+  ],
   'name-not-printable': [
     steps('remove piece: { piece: "a\\tb" }'),
     steps('remove piece: { piece: "a b" }'),

@@ -79,6 +79,8 @@ interface ValueTellings {
   'position-off-edge': OfField & object;
   'edge-not-understood': OfField & { readonly withLength?: boolean };
   'name-not-understood': OfField & object;
+  /** `instead`: the verb that takes several. */
+  'one-name-expected': OfField & { readonly given: readonly string[]; readonly instead?: string };
   'point-not-understood': OfField & object;
   'pair-expected': OfField & object;
   /** `among`: it is a key of that field. */

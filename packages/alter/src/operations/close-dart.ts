@@ -47,7 +47,7 @@ const verb = 'close dart';
 const fields = {
   piece: field.piece(),
   dart: field.dart(),
-  into: field.edge(),
+  into: { ...field.edge(), several: 'share dart' },
   at: field.optional(field.place('into')),
   share: field.usually(field.share(), 1),
 };

@@ -51,6 +51,8 @@ export interface Field<T = unknown, G extends Giving = Giving> {
   readonly over?: boolean;
   /** The words of a choice, or those that may stand instead of a name: `all seams`, `hem`. */
   readonly words?: readonly string[];
+  /** The verb that takes several where this field takes one. */
+  readonly several?: string;
   /** The fields of a group, or of each of several. */
   readonly fields?: Fields;
   /** What it takes at the library's door; a field that was not made by the functions below takes anything. */

@@ -17,6 +17,15 @@ export const name: Kind<string> = {
     return isPrintable(text) ? text : tell(at, 'name-not-printable', {});
   },
 };
+/** {@link name}, told apart where a list of them is given. @param instead the verb that takes several */
+export const oneName = (instead: string): Kind<string> => ({
+  ...name,
+  read: (tree, at) => {
+    if (tree.kind !== 'list') return name.read(tree, at);
+    const given = tree.items.flatMap(item => (item.kind === 'scalar' ? [String(item.value)] : []));
+    return tell(at, 'one-name-expected', { given, instead });
+  },
+});
 /** A name that may be made of digits alone, as YAML reads a number: 14 is "14". */
 export const digitsToo = (kind: Kind<string>): Kind<string> => ({
   schema: { type: ['string', 'number'] },

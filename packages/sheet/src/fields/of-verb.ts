@@ -6,7 +6,7 @@ import type { Tree } from '../document.js';
 import { angle, count, length, perCent, percent, signedLength } from './figures.js';
 import { orGoal } from './goal.js';
 import { type At, type Kind, tell } from './kind.js';
-import { choice, edgeRef, name, orWords, position, yesOrNo } from './names.js';
+import { choice, edgeRef, name, oneName, orWords, position, yesOrNo } from './names.js';
 import { byForm, type Member, mapping, oneOrMore, pairOf, turnedInto } from './shapes.js';
 
 /** What a step says, by the names that the library has for its fields; what was left out is not there. */
@@ -67,7 +67,7 @@ function described(kind: Kind<unknown>, { usual }: Field): Kind<unknown> {
 }
 
 function kindOf(field: Field): Kind<unknown> {
-  const { least = 0, most = Number.POSITIVE_INFINITY, over = false, words = [], kind } = field;
+  const { least = 0, most = Number.POSITIVE_INFINITY, over = false, words = [], kind, several } = field;
   switch (kind) {
     case 'length':
       return orGoal(length({ least, most, over }));
@@ -103,6 +103,7 @@ function kindOf(field: Field): Kind<unknown> {
     case 'groups':
       return oneOrMore(fieldsKind(field.fields!));
     default:
+      if (several !== undefined) return oneName(several);
       return words.length > 0 ? orWords(words, name) : name;
   }
 }

@@ -91,7 +91,12 @@ type Words =
   | 'position-off-edge'
   | 'edge-not-understood'
   | 'choice-not-understood';
-type Names = 'name-not-understood' | 'name-not-printable' | 'point-not-understood' | 'pair-expected';
+type Names =
+  | 'name-not-understood'
+  | 'one-name-expected'
+  | 'name-not-printable'
+  | 'point-not-understood'
+  | 'pair-expected';
 
 const wordsAndPlaces: Pick<Tellings<SheetTellings>, Words | Names> = {
   'position-not-understood': ({ form, ...of }, say) => ({
@@ -128,6 +133,13 @@ const wordsAndPlaces: Pick<Tellings<SheetTellings>, Words | Names> = {
   'name-not-understood': (of, say) => ({
     message: `${spokenOf(of, say)} is not a name.`,
     remedy: 'Write a name; one made of digits needs quotes.',
+  }),
+  'one-name-expected': ({ given, instead: verb, ...of }, say) => ({
+    message: `${spokenOf(of, say)} takes one name, not several.`,
+    remedy:
+      verb === undefined
+        ? 'Write one of them.'
+        : `Write one of them, or ${verb} instead, with among: [${given.map(edge => `{ edge: ${edge} }`).join(', ')}].`,
   }),
   'name-not-printable': ({ among, ...of }, say) => ({
     message: `${among === undefined ? spokenOf(of, say) : `A name in ${say.written(among)}`} is not a printable name of up to 100 characters.`,

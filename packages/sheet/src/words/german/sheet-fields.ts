@@ -97,7 +97,12 @@ type Words =
   | 'position-off-edge'
   | 'edge-not-understood'
   | 'choice-not-understood';
-type Names = 'name-not-understood' | 'name-not-printable' | 'point-not-understood' | 'pair-expected';
+type Names =
+  | 'name-not-understood'
+  | 'one-name-expected'
+  | 'name-not-printable'
+  | 'point-not-understood'
+  | 'pair-expected';
 
 const wordsAndPlaces: Pick<Tellings<SheetTellings>, Words | Names> = {
   'position-not-understood': ({ form, ...of }, say) => ({
@@ -134,6 +139,13 @@ const wordsAndPlaces: Pick<Tellings<SheetTellings>, Words | Names> = {
   'name-not-understood': (of, say) => ({
     message: `${spokenOf(of, say)} ist kein Name.`,
     remedy: 'Schreiben Sie einen Namen; einer aus Ziffern braucht Anführungszeichen.',
+  }),
+  'one-name-expected': ({ given, instead: verb, ...of }, say) => ({
+    message: `${spokenOf(of, say)} nimmt einen Namen, nicht mehrere.`,
+    remedy:
+      verb === undefined
+        ? 'Schreiben Sie einen davon.'
+        : `Schreiben Sie einen davon, oder stattdessen ${verb} mit among: [${given.map(edge => `{ edge: ${edge} }`).join(', ')}].`,
   }),
   'name-not-printable': ({ among, ...of }, say) => ({
     message: `${among === undefined ? spokenOf(of, say) : `Ein Name in ${say.written(among)}`} ist kein druckbarer Name von höchstens 100 Zeichen.`,
