@@ -1,10 +1,20 @@
 import type { OneSlash } from '@paperhinge/alter/fullness';
 import { slash, spread } from '@paperhinge/alter/fullness';
-import { at, edgePath, line, type Piece, validatePattern } from '@paperhinge/geometry';
+import {
+  at,
+  type Dart,
+  edgePath,
+  line,
+  type Piece,
+  pathLength,
+  validatePattern,
+  walkSeam,
+} from '@paperhinge/geometry';
 import { pathEnd } from '@paperhinge/geometry/paths';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { toldDid } from '../../support/told.js';
+import { shiftPattern } from '../../support/shift.js';
+import { refusalOf, toldDid } from '../../support/told.js';
 import {
   anyBodice,
   areaOf,
@@ -142,5 +152,63 @@ describe('what is refused, each with its remedy', () => {
   test('a mark and an edge that are not there', () => {
     expect(() => open([down(120, 10, { pivot: 'knee' })])).toThrow(refusal('unknown-mark', /hinge/));
     expect(() => open([{ ...down(120, 10), to: { edge: 'waist' } }])).toThrow(refusal('unknown-edge'));
+  });
+});
+
+describe('what opens, taken up when it is sewn', () => {
+  const folded = (mm: number, by: number, into: OneSlash['into'], more: Partial<OneSlash> = {}) =>
+    down(mm, by, { ...(into === undefined ? {} : { into }), ...more });
+
+  // Closed form: the hem is as long as it was but for what is gathered; each fold has the chord of its slash as mouth.
+  test('by folds and a dart, each in its own way, the edge stays as long as it was', () => {
+    const { pattern } = open([
+      folded(60, 20, 'knife pleats', { name: 'left', stitched: 40 }),
+      folded(120, 30, 'dart', { name: 'middle', depth: 90 }),
+      folded(180, 12, 'tucks', { name: 'right' }),
+    ]);
+    validatePattern(pattern);
+    const after = only(pattern);
+    expect(lengthOf(after, 'hem')).toBeCloseTo(width, 9);
+    const mouths = after.outline.parts.flatMap(part =>
+      part.type === 'pleat' ? [[part.name, pathLength(part.mouth)]] : [],
+    );
+    expect(mouths).toEqual([
+      ['left', expect.closeTo(20, 9)],
+      ['right', expect.closeTo(12, 9)],
+    ]);
+    const dart = after.outline.parts.find(part => part.type === 'dart')!;
+    const [a, b] = (dart as Dart).legs.map(leg => pathLength(leg));
+    expect(a).toBeCloseTo(b!, 9);
+    // Legs of an isosceles triangle: 90 deep, 30 wide.
+    expect(a).toBeCloseTo(Math.hypot(90, 15), 9);
+  });
+
+  test('by gathers or ease, the seam of the edge wants as much more', () => {
+    const shift = shiftPattern();
+    const before = walkSeam(shift, shift.seams.find(s => s.name === 'armhole')!);
+    const { pattern } = slash(shift, {
+      piece: 'sleeve',
+      slashes: [0.4, 0.5, 0.6].map(share => ({
+        from: { edge: 'cap', at: { share } },
+        to: { edge: 'hem', at: { share: 1 - share } },
+        by: 25,
+        into: 'gathers' as const,
+      })),
+    });
+    const after = walkSeam(pattern, pattern.seams.find(s => s.name === 'armhole')!);
+    expect(after).toMatchObject({ matches: true, takenUp: 'gathered' });
+    expect(after.differenceMm - before.differenceMm).toBeCloseTo(75, 6);
+  });
+
+  test('a fold needs a name of its own and something to fold, and the remedies mend it', () => {
+    const named = refusalOf(() => open([folded(60, 20, 'tucks')]));
+    expect(named).toMatchObject({ code: 'field-missing', remedy: expect.stringContaining('name') });
+    const overlapped = refusalOf(() => open([folded(60, -20, 'tucks', { name: 'tuck' })]));
+    expect(overlapped.code).toBe('fold-needs-opening');
+    const twice = refusalOf(() =>
+      open([folded(60, 20, 'tucks', { name: 'hem' }), folded(120, 20, 'tucks', { name: 'hem' })]),
+    );
+    expect(twice).toMatchObject({ code: 'pleat-name-taken', remedy: 'Give the folds another name.' });
+    validatePattern(open([folded(60, 20, 'tucks', { name: 'tuck' })]).pattern);
   });
 });

@@ -60,6 +60,8 @@ export interface FullnessSentences {
     readonly turnDeg: number;
     /** The mark that it hinges at. */
     readonly about?: Thing;
+    /** What takes up what opened at its beginning. */
+    readonly into?: string;
   };
   'set-slit': { readonly edge: Thing; readonly lengthMm: number };
   'added-vent': { readonly edge: Thing; readonly lengthMm: number; readonly widthMm: number };

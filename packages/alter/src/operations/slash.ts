@@ -26,6 +26,7 @@ import { type Beside, counterpartOf } from '../matching/counterparts.js';
 import { doneBeside } from '../matching/done-to-each.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
+import { mouthsFor, type SlashCut, type SlashInto, slashesTakenUp } from './slash-taken-up.js';
 import { radiusOf, turnOf } from './slash-turn.js';
 
 /** An end of a slash. */
@@ -45,6 +46,14 @@ export interface OneSlash {
   readonly otherEnd?: number;
   /** Name of a point mark inside the piece that it runs through and hinges at: `to` overlaps where `from` opens. */
   readonly pivot?: string;
+  /** How what opens at `from` is taken up when it is sewn; absent = left as it is. */
+  readonly into?: SlashInto;
+  /** What a dart, pleat or tuck is called: needed for one. */
+  readonly name?: string;
+  /** mm down from the edge that a pleat or tuck is stitched; default 0, laid only. */
+  readonly stitched?: number;
+  /** mm from the edge to a dart's point; absent = two thirds of the way to where the slash hinges. */
+  readonly depth?: number;
 }
 
 /** Slash a piece at several places at once, each opened by its own amount. */
@@ -61,12 +70,15 @@ export interface Slash {
  * distances from it, would come to nothing; equal ones move in parallel. With `pivot` it runs from edge to mark to edge
  * and turns about the mark: the far side, at r from it, overlaps by 2 r sin(θ/2). Each strip between two slashes stays
  * rigid and keeps its grain; the strip with the fold, else the centre, else the grain stays, the others follow one
- * another outwards. What opens is bridged straight. With `matching` each piece that is sewn beside this one, and has
+ * another outwards. What opens is bridged straight, or taken up as `spread` does
+ * it, each slash in its own way: `ease` and `gathers` become ease of the edge's seams, pleats and tucks stand in the edge,
+ * laid away from what stays, and so does a `dart` with legs of one length. With `matching` each piece that is sewn beside this one, and has
  * edges that answer to all of these (and marks of the same names), is slashed likewise, mirrored across the seam between
  * them. Source: Armstrong, Patternmaking for Fashion Design (1987), added
  * fullness [memory].
  *
- * @throws PatternError `unknown-piece`, `unknown-edge`, `unknown-mark`, `slash-pivot-and-end`, `spread-too-wide`,
+ * @throws PatternError `fold-needs-opening`, `pleat-name-taken`, `field-missing` where a fold or dart has no name;
+ *   `unknown-piece`, `unknown-edge`, `unknown-mark`, `slash-pivot-and-end`, `spread-too-wide`,
  *   `slash-leaves-piece`, `slash-crosses-dart`, `slashes-cross`, `slashes-too-near`, `slash-too-short`,
  *   `overlap-too-wide`, `outline-tangled`; those of `perform` and `resolvePosition`
  */
@@ -90,6 +102,12 @@ export const slashForm = formOf<Slash>()({
         by: field.signedLength(),
         otherEnd: field.optional(field.signedLength()),
         pivot: field.optional(field.mark()),
+        into: field.optional(
+          field.choice('ease', 'gathers', 'dart', 'knife pleats', 'box pleats', 'inverted pleats', 'tucks'),
+        ),
+        name: field.optional(field.newName()),
+        stitched: field.optional(field.length()),
+        depth: field.optional(field.size()),
       },
       mostSlashes,
     ),
@@ -127,9 +145,11 @@ function slashed(pattern: Pattern, parameters: Slash): Alteration {
     );
     const across = made.flatMap(({ cuts, motion }) => cuts.map(() => motion));
     const holding = holdingSection(cutPiece);
-    const swung = swing(cutPiece, motionsAcross(cutPiece, holding, across), holding);
+    const mouths = mouthsFor(piece, cutPiece, holding, firstCuts(made));
+    const swung = swing(cutPiece, motionsAcross(cutPiece, holding, across), holding, { mouths });
+    const drawn = withPiece(pattern, swung.piece);
     return {
-      pattern: withPiece(pattern, swung.piece),
+      pattern: slashesTakenUp(pattern, drawn, swung.became, parameters),
       became: swung.became,
       did: saying('slashed', { piece: { piece: piece.name }, slashes: toldOf(made, swung) }),
       findings: openingFindings(piece.name, swung),
@@ -156,6 +176,16 @@ interface Made {
   /** Of what lies to its left, where what lies to its right stays. */
   readonly motion: Affine;
   readonly turn: number;
+}
+
+/** Each slash with the place of its first cut among all. */
+function firstCuts(made: readonly Made[]): readonly SlashCut[] {
+  let next = 0;
+  return made.map(({ wish, cuts }) => {
+    const cut = next;
+    next += cuts.length;
+    return { wish, cut };
+  });
 }
 
 function slashIn(piece: Piece, wish: OneSlash): Made {
@@ -190,10 +220,10 @@ function openedAt(from: Point, to: Point, { by, otherEnd = 0, from: { edge } }: 
 
 /** Each slash with where it was made and what it came to at both ends. */
 function toldOf(made: readonly Made[], swung: Swung): readonly Saying[] {
-  let cut = 0;
-  return made.map(({ wish, cuts, turn }) => {
-    const [first, last] = [cut, cut + cuts.length - 1];
-    cut += cuts.length;
+  const firsts = firstCuts(made);
+  return made.map(({ wish, cuts, turn }, i) => {
+    const first = firsts[i]!.cut;
+    const last = first + cuts.length - 1;
     const opened = (index: number, at: 'from' | 'to') =>
       swung.openings.find(o => o.cut === index && o.end === at)?.openedMm ?? 0;
     const along = (at: Cut['from'] | undefined) => (at && 'along' in at ? at.along : 0);
@@ -205,6 +235,7 @@ function toldOf(made: readonly Made[], swung: Swung): readonly Saying[] {
       openedMm: opened(first, 'from'),
       otherMm: opened(last, 'to'),
       turnDeg: inDegrees(Math.abs(turn)),
+      ...(wish.into === undefined ? {} : { into: wish.into }),
       ...(wish.pivot === undefined ? {} : { about: { mark: wish.pivot } }),
     });
   });

@@ -18,13 +18,25 @@ export function pleatsFor(cutPiece: CutPiece, holding: number, parameters: Whole
   const names = cuts.map((_, i) => (cuts.length === 1 ? name! : `${name} ${i + 1}`));
   const taken = cutPiece.piece.outline.parts.find(part => names.includes(part.name));
   if (taken) throw refusal('pleat-name-taken', { piece: { piece }, name: taken.name }, { piece });
-  const away = stepsFrom(cutPiece, holding);
   return cuts.map((_, cut) => {
-    const nearer =
-      away[sectionAt(cutPiece, cut, end, 'before')]! < away[sectionAt(cutPiece, cut, end, 'after')]!;
     const kind = folds[into as Fold];
-    return pleatMouth({ cut, end, name: names[cut]!, kind, towards: nearer ? 'end' : 'start', stitched });
+    const towards = foldsTowards(cutPiece, holding, cut, end);
+    return pleatMouth({ cut, end, name: names[cut]!, kind, towards, stitched });
   });
+}
+
+/** Which way a fold where a cut opens is laid: away from what stays. */
+export function foldsTowards(
+  cutPiece: CutPiece,
+  holding: number,
+  cut: number,
+  end: 'from' | 'to',
+): 'start' | 'end' {
+  const away = stepsFrom(cutPiece, holding);
+  const [before, after] = (['before', 'after'] as const).map(
+    side => away[sectionAt(cutPiece, cut, end, side)]!,
+  );
+  return before! < after! ? 'end' : 'start';
 }
 
 /** How many slashes lie between each section and the one that stays. */

@@ -58,11 +58,11 @@ export const fullnessDone: Sentences<FullnessSentences> = {
     capital(
       `${say.thing(piece)} was slashed at ${slashes.length === 1 ? 'one place' : `${slashes.length} places`}: ${slashes.map(say.saying).join('; ')}.`,
     ),
-  'slashed-at': ({ from, fromMm, to, toMm, openedMm, otherMm, turnDeg, about }, say) => {
+  'slashed-at': ({ from, fromMm, to, toMm, openedMm, otherMm, turnDeg, about, into }, say) => {
     const came = (mm: number) => `${mm < 0 ? 'overlapped' : 'opened'} by ${say.length(Math.abs(mm))}`;
     const other = otherMm === 0 ? 'hinged there' : `${came(otherMm)} there`;
     const hinge = about ? `, hinged at ${say.thing(about)}` : '';
-    return `${say.length(fromMm)} along ${say.thing(from)} ${came(openedMm)} (${say.angle(turnDeg)})${hinge}, ${say.length(toMm)} along ${say.thing(to)} ${other}`;
+    return `${say.length(fromMm)} along ${say.thing(from)} ${came(openedMm)} (${say.angle(turnDeg)})${hinge}${into === undefined ? '' : `, taken up in ${into === 'dart' ? 'a dart' : into}`}, ${say.length(toMm)} along ${say.thing(to)} ${other}`;
   },
   'set-slit': ({ edge, lengthMm }, say) =>
     capital(`${say.length(lengthMm)} of ${say.thing(edge)} stay open as a slit.`),

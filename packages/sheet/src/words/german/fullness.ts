@@ -1,5 +1,6 @@
 import type { FullnessSentences, FullnessTellings } from '@paperhinge/alter/sayings';
 import type { Sentences, Tellings } from '../catalogue.js';
+import { choices } from './choices.js';
 
 /** Tellerröcke, Volants, Godets, Schlitze. */
 export const fullness: Tellings<FullnessTellings> = {
@@ -54,12 +55,12 @@ export const fullnessDone: Sentences<FullnessSentences> = {
     `${say.thing(piece)} gezeichnet, ${say.length(depthMm)} tief und am Saum ${say.length(sweepMm)}, ${count}-mal zugeschnitten; ${say.thing(seam)} wird nur bis zu seiner Spitze genäht.`,
   slashed: ({ piece, slashes }, say) =>
     `${say.thing(piece)} an ${slashes.length === 1 ? 'einer Stelle' : `${slashes.length} Stellen`} aufgeschnitten: ${slashes.map(say.saying).join('; ')}.`,
-  'slashed-at': ({ from, fromMm, to, toMm, openedMm, otherMm, turnDeg, about }, say) => {
+  'slashed-at': ({ from, fromMm, to, toMm, openedMm, otherMm, turnDeg, about, into }, say) => {
     const came = (mm: number) =>
       `um ${say.length(Math.abs(mm))} ${mm < 0 ? 'übereinandergeschoben' : 'geöffnet'}`;
     const other = otherMm === 0 ? 'dort gelenkig' : `dort ${came(otherMm)}`;
     const hinge = about ? `, Gelenk ${say.thing(about)}` : '';
-    return `${say.thing(from)} bei ${say.length(fromMm)} ${came(openedMm)} (${say.angle(turnDeg)})${hinge}, bis ${say.thing(to)} bei ${say.length(toMm)}, ${other}`;
+    return `${say.thing(from)} bei ${say.length(fromMm)} ${came(openedMm)} (${say.angle(turnDeg)})${hinge}${into === undefined ? '' : `, aufgenommen als ${choices[into]}`}, bis ${say.thing(to)} bei ${say.length(toMm)}, ${other}`;
   },
   'set-slit': ({ edge, lengthMm }, say) =>
     `${say.length(lengthMm)} bleiben als Schlitz offen: ${say.thing(edge)}.`,
