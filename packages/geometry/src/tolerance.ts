@@ -9,6 +9,8 @@ export const lengthTolerance = 1e-8;
 export const quadratureTolerance = 5e-11;
 /** mm. Two points this near are one point: a hundredth of what an SVG file of six decimals can tell apart. */
 export const coincidenceTolerance = 1e-6;
+/** mm. Ten coincidences: a smaller outline cannot be told from a point. */
+export const leastOutline = 10 * coincidenceTolerance;
 /**
  * mm. Curves this near touch: a hundredth of `coincidenceTolerance`, so that a touch stays one after any rounding
  * (5e-11 mm at 100 m), yet a gap of a thousandth of a millimetre is a gap.
@@ -18,6 +20,10 @@ export const contactTolerance = 1e-8;
 export const touchingLength = 0.01;
 /** mm. Largest distance of a fitted curve from what it stands for: half the 0.01 mm promised of a cutting line. */
 export const fitTolerance = 0.005;
+/** mm. Two fitted lines, each within its tolerance, may lie so much nearer to one another than they should. */
+export const clearSlack = 2 * fitTolerance;
+/** mm. Of the bends of a smaller outline, handles and all, a parallel that keeps its tolerance tells nothing. */
+export const leastCurved = 10 * fitTolerance;
 /** mm. Ends of edges this near are joined on reading: below a pen line, above what an editor's snapping leaves. */
 export const joiningGap = 0.05;
 /** mm. 1/32 in, the finest step a maker can sew: two sides of a seam that differ by less match. */

@@ -133,30 +133,26 @@ describe('what an edge asks for', () => {
 
 describe('between two seams', () => {
   /** The piece sewn to its like along one edge, across whose seam the other of the two runs on. */
-  const sewn = (interior: number, along: 'a' | 'b', isTurned = false): string => {
+  const sewn = (interior: number, along: 'a' | 'b', isTurned = false, sides: Sides = {}): string => {
     const across = along === 'a' ? 'b' : 'a';
-    const { piece } = corner(interior);
+    const { piece } = corner(interior, sides);
     const twin = { ...piece, name: 'twin' };
     const run = (name: string, of: string, reversed = false) => ({ piece: name, edge: of, reversed });
     // One seam holds `across` of both pieces one after the other, so that it runs on where `along` is sewn.
     const [one, other] = along === 'a' ? [true, false] : [false, true];
     const round = [run('piece', across, one), run('twin', across, other)];
-    return plan(
-      interior,
-      {},
-      {
-        name: 'pair',
-        unit: 'mm',
-        pieces: [piece, twin],
-        seams: [
-          isTurned
-            ? { name: 'along', a: [run('twin', along)], b: [run('piece', along)], ease: { mm: 0 } }
-            : { name: 'along', a: [run('piece', along)], b: [run('twin', along)], ease: { mm: 0 } },
-          { name: 'across', a: round, b: round, ease: { mm: 0 } },
-        ],
-        fabrics: [],
-      },
-    );
+    return plan(interior, sides, {
+      name: 'pair',
+      unit: 'mm',
+      pieces: [piece, twin],
+      seams: [
+        isTurned
+          ? { name: 'along', a: [run('twin', along)], b: [run('piece', along)], ease: { mm: 0 } }
+          : { name: 'along', a: [run('piece', along)], b: [run('twin', along)], ease: { mm: 0 } },
+        { name: 'across', a: round, b: round, ease: { mm: 0 } },
+      ],
+      fabrics: [],
+    });
   };
   test.each([40, 74, 106, 149])('of %d degrees the one whose neighbour runs on is pressed open', interior => {
     expect(sewn(interior, 'a')).toBe('pressed-open before');
@@ -165,6 +161,12 @@ describe('between two seams', () => {
     expect(sewn(interior, 'a', true)).toBe('pressed-open before');
     expect(sewn(interior, 'b', true)).toBe('pressed-open after');
     expect(plan(interior)).toBe('plain');
+  });
+  test('it is both that are seams: beside a raw edge the corner is mitred', () => {
+    for (const along of ['a', 'b'] as const) {
+      expect(sewn(40, along, false, { kinds: ['seam', 'raw'], allowances: [10, 0] })).toBe('plain');
+      expect(sewn(40, along, false, { kinds: ['raw', 'seam'], allowances: [0, 10] })).toBe('plain');
+    }
   });
   test.each([76, 90, 104, 151, 170])('of %d degrees the corner is mitred', interior => {
     expect(sewn(interior, 'a')).toBe('plain');

@@ -302,6 +302,9 @@ describe('pressed by default', () => {
     // On a level grain the waist dart lies square to it; "down" is then the way the grain was drawn.
     expect(pressedAs(uneven([level]))).toBe('end');
     expect(pressedAs(uneven([grain(at(120, 200), at(20, 200))]))).toBe('start');
+    // Wherever its fold is.
+    expect(pressedAs(uneven([level], true))).toBe('end');
+    expect(pressedAs(uneven([grain(at(120, 200), at(20, 200))], true))).toBe('start');
   });
   test('a side dart of an upright piece goes to its lower leg', () => {
     const a = at(200, 100),
@@ -360,6 +363,7 @@ describe('pressed by default', () => {
     expect(pressedAs(piece([grain(high, low)]))).toBe('end');
     // Along an upright grain it goes down as well; along one that falls to the right it does not, and has no centre to go to.
     expect(pressedAs(piece([upright]))).toBe('end');
+    expect(pressedAs(piece([]))).toBe('end');
     expect(pressedAs(piece([grain(at(40, 40), at(140, 40 + 100 * Math.sqrt(3)))]))).toBe('start');
   });
   test('without a fold or a centre it goes to the leg met first', () => {

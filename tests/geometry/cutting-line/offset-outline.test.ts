@@ -84,6 +84,38 @@ describe('a rectangle', () => {
 });
 
 // check-values §10 [derived]: closed and convex, A − P d + π d² for a circle.
+test('in a slot each wall is told for what the other side takes of it, but for one that does not move', () => {
+  // 20 mm wide and 60 deep: the left wall goes beyond the right one by 10.
+  const slot = [
+    ['top left', at(0, 0), at(40, 0)],
+    ['left wall', at(40, 0), at(40, 60)],
+    ['floor', at(40, 60), at(60, 60)],
+    ['right wall', at(60, 60), at(60, 0)],
+    ['top right', at(60, 0), at(100, 0)],
+    ['right', at(100, 0), at(100, 100)],
+    ['foot', at(100, 100), at(0, 100)],
+    ['left', at(0, 100), at(0, 0)],
+  ] as const;
+  const outline = slot.map(([name, from, to]) => ({ name, path: polyline(from, to) }));
+  const lost = (left: number, right: number) =>
+    offsetOutline(outline, name =>
+      name === 'left wall' ? left : name === 'right wall' ? right : 5,
+    ).findings.map(({ code, where, figures }) => [code, where.edge, figures!.lostMm]);
+  expect(lost(30, 0)).toEqual([
+    ['parallel-trimmed', 'left wall', expect.closeTo(60, 9)],
+    ['parallel-trimmed', 'floor', expect.closeTo(20, 9)],
+    ['parallel-trimmed', 'top right', expect.closeTo(10, 9)],
+  ]);
+  // The right wall's line begins where the floor's crosses it.
+  expect(lost(30, 5)).toEqual([
+    ['parallel-trimmed', 'left wall', expect.closeTo(60, 9)],
+    ['parallel-trimmed', 'floor', expect.closeTo(15, 9)],
+    ['parallel-trimmed', 'right wall', expect.closeTo(55, 9)],
+    ['parallel-trimmed', 'top right', expect.closeTo(10, 9)],
+  ]);
+  expect(lost(15, 0)).toEqual([]);
+});
+
 test('a circle shrinks to a circle, and past its centre to nothing', () => {
   const circle: Path = { segments: arc(at(0, 0), 80, 0, 360) };
   const { loops, findings } = offsetOutline([{ name: 'rim', path: circle }], -15);

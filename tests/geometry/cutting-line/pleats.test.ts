@@ -185,6 +185,24 @@ test('a pleat beside an edge that falls away by more than 60 degrees is cut stra
   expect(Math.max(...over(59).map(y => Math.abs(y + 10)))).toBeGreaterThan(5);
 });
 
+test('it is both its neighbours that must run on, whichever way it is laid', () => {
+  const drop = 120 * Math.tan((70 * Math.PI) / 180);
+  for (const towards of ['start', 'end'] as const) {
+    const before = skirt(
+      pleat('knife', towards),
+      [at(60, drop / 2), at(left, 0)],
+      [at(right, 0), at(300, 0)],
+    );
+    const after = skirt(
+      pleat('knife', towards),
+      [at(0, 0), at(left, 0)],
+      [at(right, 0), at(right + 60, drop / 2)],
+    );
+    for (const piece of [before, after])
+      for (const { point } of overMouth(cuttingLine(piece).path)) expect(point.y).toBeCloseTo(-10, 9);
+  }
+});
+
 test('a pleat deeper than the cloth it is folded onto is cut straight across, with a finding', () => {
   const narrow = pieceOf([
     straightEdge('waist', at(110, 0), at(left, 0)),

@@ -2,7 +2,7 @@ import { cuttingLine, type Piece, type Point } from '@paperhinge/geometry';
 import { containsPoint, selfCrossings } from '@paperhinge/geometry/regions';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { distanceTo, edgesOf, sampled } from './independent.js';
+import { distanceTo, edgesOf, evaluated, sampled, sampledWithin } from './independent.js';
 import { arc, at, edge, pieceOf, straightEdge } from './pieces.js';
 
 interface Notch {
@@ -61,6 +61,46 @@ function expectCovered(piece: Piece, radius: number): void {
         if (distanceTo(path, out).distance > 0.01) expect(containsPoint(path, out)).toBe(true);
       }
 }
+
+/**
+ * Nothing is cut beyond what is asked for: a hair within the line lies the piece, or ground square to an edge within
+ * its allowance, or the tip of an outer corner: the quadrilateral of the corner, both lines square to it, and their
+ * crossing.
+ */
+function expectNoMore(piece: Piece): void {
+  const edges = edgesOf(piece);
+  const { path } = cuttingLine(piece);
+  const whole = { segments: edges.flatMap(e => e.path.segments) };
+  const tips = edges.map((before, i) => {
+    const after = edges[(i + 1) % edges.length]!;
+    const arriving = evaluated(before.path.segments.at(-1)!, 1),
+      leaving = evaluated(after.path.segments[0]!, 0);
+    const [u, v, p] = [arriving.tangent, leaving.tangent, leaving.point];
+    const sin = u.x * v.y - u.y * v.x,
+      cos = u.x * v.x + u.y * v.y;
+    const [a, b] = [before.allowance, after.allowance];
+    const along = sin > 1e-6 ? (b - a * cos) / sin : 0;
+    const first = at(p.x + a * u.y, p.y - a * u.x),
+      second = at(p.x + b * v.y, p.y - b * v.x);
+    return [p, first, at(first.x + along * u.x, first.y + along * u.y), second] as const;
+  });
+  const isInTip = (q: Point): boolean =>
+    tips.some(([p, first, tip, second]) => isWithin(q, [p, first, tip]) || isWithin(q, [p, tip, second]));
+  for (const { point, tangent } of sampledWithin(path, 6)) {
+    const within = at(point.x - 0.02 * tangent.y, point.y + 0.02 * tangent.x);
+    const isAsked = edges.some(e => {
+      const { distance, atEnd } = distanceTo(e.path, within);
+      return !atEnd && distance < e.allowance + 0.01;
+    });
+    expect([within, isAsked || isInTip(within) || containsPoint(whole, within)]).toEqual([within, true]);
+  }
+}
+
+const isWithin = (q: Point, [a, b, c]: readonly [Point, Point, Point]): boolean => {
+  const side = (s: Point, t: Point): number => (t.x - s.x) * (q.y - s.y) - (t.y - s.y) * (q.x - s.x);
+  const sides = [side(a, b), side(b, c), side(c, a)];
+  return sides.every(s => s >= -0.01) || sides.every(s => s <= 0.01);
+};
 
 describe('a bend tighter than its allowance between narrower neighbours', () => {
   test.each<Notch>([
@@ -179,5 +219,13 @@ describe('a bend tighter than its allowance between narrower neighbours', () => 
       ),
       { numRuns: 15 },
     );
+  });
+  test.each<Notch>([
+    { radius: 13, degrees: 57, wide: 19.3, narrow: 10, after: 1.3, cornered: 23 },
+    { radius: 17, degrees: 124, wide: 27, narrow: 1.5, after: 1.5, cornered: 23 },
+    { radius: 5, degrees: 38, wide: 9, narrow: 0, after: 0.4, cornered: 27 },
+    { radius: 9.5, degrees: 76, wide: 13, narrow: 0, after: 0, cornered: 29 },
+  ])('nothing more is cut than is asked for where its sides lean away from it: %j', notch => {
+    expectNoMore(notched(notch));
   });
 });

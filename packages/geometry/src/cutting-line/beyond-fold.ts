@@ -14,19 +14,15 @@ import { pathOfStrands, type Strand, strandsReversed, strandsTransformed } from 
 export function beyondFolds(runs: readonly Run[], raw: readonly Strand[]): readonly OtherHalf[] {
   const strays = (fold: Run, segments: readonly Segment[]): boolean =>
     segments.some(segment => segment.some(p => isBeyond(fold, p)));
-  const ownSides = (fold: Run): readonly Segment[] =>
-    runs.flatMap(run => (run === fold ? [] : run.stitching));
+  const stitching = runs.flatMap(run => run.stitching);
   return runs
     .filter(run => run.edge?.kind === 'fold')
-    .filter(fold => strays(fold, pathOfStrands(raw).segments) && !strays(fold, ownSides(fold)))
-    .map(fold => {
-      const axis = subtract(fold.end, fold.start);
-      return {
-        fold: fold.of,
-        beyond: groundBeyond(fold, raw),
-        stray: strandsReversed(strandsTransformed(raw, mirror(fold.start, axis))),
-      };
-    });
+    .filter(fold => strays(fold, pathOfStrands(raw).segments) && !strays(fold, stitching))
+    .map(fold => ({
+      fold: fold.of,
+      beyond: groundBeyond(fold, raw),
+      stray: strandsReversed(strandsTransformed(raw, mirror(fold.start, fold.startTangent))),
+    }));
 }
 
 /** The half of a piece beyond a fold, by the fold's name. */

@@ -5,7 +5,7 @@ import type { Run } from './run.js';
 import type { Position, Strand } from './strand.js';
 import { footAt, isBackwards } from './tight-bends.js';
 
-/** A stretch of a run's stitching line, in mm from the run's start. */
+/** A stretch of a run's stitching line, in mm from the run's start; none where it ends before it begins. */
 export interface LostStretch {
   readonly from: number;
   readonly to: number;
@@ -58,20 +58,19 @@ export function lostOfBend(bend: Run, line: readonly Strand[], isInner: InnerEnd
   return gapsBetween(kept, whole).flatMap(gap => {
     const isCorners = (isInner.start && gap.from === 0) || (isInner.end && gap.to === whole);
     if (!isCorners) return [gap];
-    return back
-      .map(({ from, to }) => ({ from: Math.max(from, gap.from), to: Math.min(to, gap.to) }))
-      .filter(({ from, to }) => to > from);
+    return back.map(({ from, to }) => ({ from: Math.max(from, gap.from), to: Math.min(to, gap.to) }));
   });
 }
 
+/** Before, between and after; of those without a length some end before they begin. */
 function gapsBetween(kept: readonly LostStretch[], whole: number): readonly LostStretch[] {
   const gaps: LostStretch[] = [];
   let done = 0;
   for (const { from, to } of [...kept].sort((a, b) => a.from - b.from)) {
-    if (from > done) gaps.push({ from: done, to: from });
+    gaps.push({ from: done, to: from });
     done = Math.max(done, to);
   }
-  return done < whole ? [...gaps, { from: done, to: whole }] : gaps;
+  return [...gaps, { from: done, to: whole }];
 }
 
 const isBeside = ({ stitching }: Run, { shape, beside }: Strand): boolean =>

@@ -10,7 +10,7 @@ import { requirePath } from '../path/sound.js';
 import { refusal as withoutLength } from '../pattern/tellings.js';
 import { signedArea } from '../region/area.js';
 import type { Finding } from '../telling.js';
-import { coincidenceTolerance, fitTolerance } from '../tolerance.js';
+import { clearSlack, coincidenceTolerance, fitTolerance, leastCurved, leastOutline } from '../tolerance.js';
 import { distance, type Point } from '../vector.js';
 import { assembled, closedUp, keptBetween } from './assemble.js';
 import { boundariesOf } from './boundaries.js';
@@ -82,10 +82,13 @@ export function offsetOutline(
   if (ring.length === 0) throw withoutLength('edge-without-length', {});
   const { raw, covers } = rawParallel(ring);
   const free = boundariesOf(raw, isInward ? -1 : 0, { covers });
-  const found = 'openAt' in free ? [{ strands: raw }] : free;
-  const kept = found.filter(({ strands }) => {
+  if ('openAt' in free) {
+    const edge = free.openAt;
+    return { loops: [], findings: [finding('fault', 'parallel-not-closed', { edge }, { part: edge })] };
+  }
+  const kept = free.filter(({ strands }) => {
     const asked = farthestMoved(strands, parts, distances);
-    return isClear(found.length === 1 ? asked.slice(0, 1) : asked, parts, distances);
+    return isClear(free.length === 1 ? asked.slice(0, 1) : asked, parts, distances);
   });
   const loops = kept
     .map(({ strands }) => closedUp(isReversed ? strandsReversed(strands) : strands))
@@ -94,17 +97,8 @@ export function offsetOutline(
     .filter(({ size }) => size > coincidenceTolerance)
     .sort((a, b) => b.size - a.size)
     .map(({ loop }) => loop);
-  if ('openAt' in free) {
-    const edge = free.openAt;
-    return { loops, findings: [finding('fault', 'parallel-not-closed', { edge }, { part: edge })] };
-  }
   return { loops, findings: [...trimmed(raw, ring, loops), ...partings(loops, isInward)] };
 }
-
-/** mm. Ten coincidences: a smaller outline cannot be told from a point. */
-const leastOutline = 10 * coincidenceTolerance;
-/** mm. Of the bends of a smaller outline, handles and all, a parallel that keeps its tolerance tells nothing. */
-const leastCurved = 10 * fitTolerance;
 
 const wholeOf = (parts: readonly NamedPath[]): Path => ({ segments: parts.flatMap(p => p.path.segments) });
 
@@ -150,7 +144,6 @@ function farthestMoved(
   distances: readonly number[],
 ): readonly Strand[] {
   const most = Math.max(...distances.map(Math.abs));
-  if (distances.every(d => Math.abs(d) === most)) return strands;
   const names = parts.filter((_, i) => Math.abs(distances[i]!) === most).map(({ name }) => name);
   const farthest = strands.filter(({ of, shape }) => shape === 'parallel' && names.includes(of));
   return farthest.length > 0 ? farthest : strands;
@@ -162,7 +155,7 @@ function farthestMoved(
  */
 function isClear(strands: readonly Strand[], parts: readonly NamedPath[], distances: readonly number[]) {
   return strands.every(({ segment }) =>
-    parts.every(({ path }, i) => isAway(path, startOf(segment), Math.abs(distances[i]!) - 2 * fitTolerance)),
+    parts.every(({ path }, i) => isAway(path, startOf(segment), Math.abs(distances[i]!) - clearSlack)),
   );
 }
 

@@ -74,12 +74,11 @@ function isTightBetweenNarrower(node: Node, { before, into, after, out }: Beside
 
 /** Whether a corner opens, so that a tip stands there. */
 export const isOuter = (before: Run, after: Run): boolean => turnBetween(before, after) > smoothJoint;
-const isPlain = (joint: Joint | undefined): boolean => joint !== undefined && !joint.before && !joint.after;
+const isPlain = (joint: Joint | undefined): boolean => !joint?.before && !joint?.after;
 
 /** Whether a strand of a run's parallel lies beyond the centre of the bend beside it, where it runs against it. */
 export const isBackwards = (run: Run, strand: Strand): boolean =>
-  strand.beside !== undefined &&
-  1 + run.allowance * curvatureAt(strand.beside, footAt(run, strand, 1 / 2)) < 0;
+  1 + run.allowance * curvatureAt(strand.beside!, footAt(run, strand, 1 / 2)) < 0;
 
 const bare = (run: Run): Run => ({
   ...run,
