@@ -1,10 +1,9 @@
 import { type Pattern, type Piece, pieceRoleOf, roleOf, type Saying } from '@paperhinge/geometry';
-import { requireWhole } from '@paperhinge/geometry/internal';
+import { isNamedFor, requireWhole } from '@paperhinge/geometry/internal';
 import type { Derived } from '../alteration.js';
 import { isBack } from './front-and-back.js';
 import { neckOpening } from './over-the-head.js';
 import { type FitSentences, saying } from './sentences.js';
-import { isNamedFor } from './use-by-name.js';
 import { measurementOf, smallestAdultHeadGirth, type Wearer } from './wearer.js';
 
 /** A caution to show a maker; `code` is stable and meant for programs. */

@@ -10,5 +10,7 @@ export type { Kind } from '../pattern/fault-in.js';
 export { faultIn } from '../pattern/fault-in.js';
 export { requirePattern } from '../pattern/require-pattern.js';
 export { requireWhole, requireWholePiece } from '../pattern/require-whole.js';
+export { namesBack } from '../pattern/roles/back-name.js';
+export { isNamedFor } from '../pattern/roles/use-by-name.js';
 export { sizesBetween } from '../pattern/sizes/size-between.js';
 export { requireParts } from '../pattern/sound.js';

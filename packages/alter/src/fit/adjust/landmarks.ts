@@ -9,6 +9,7 @@ import {
   pieceRoleOf,
   type Seam,
 } from '@paperhinge/geometry';
+import { namesBack } from '@paperhinge/geometry/internal';
 import { intersectPaths, pathEnd, pathStart } from '@paperhinge/geometry/paths';
 import { edgesOfRole, lineRoleOf, markRoleOf, outlinePath } from '@paperhinge/geometry/pattern';
 import { subtract, unit } from '@paperhinge/geometry/plane';
@@ -44,7 +45,7 @@ function isFor(pattern: Pattern, piece: Piece, where: Where): boolean {
       const isSkirt =
         role === 'skirt' || (isBodice(piece) && levelOf(piece, ['hip', 'abdomen']) !== undefined);
       if (!isSkirt) return false;
-      const back = isBodice(piece) ? isBack(pattern, piece) : /back|rück|hinter/i.test(piece.name);
+      const back = isBodice(piece) ? isBack(pattern, piece) : namesBack(piece.name);
       return back === (where === 'skirt back');
     }
   }

@@ -1,4 +1,5 @@
-import { edgeNames, type Pattern } from '@paperhinge/geometry';
+import { edgeNames } from '../outline.js';
+import type { Pattern } from '../types.js';
 
 /**
  * What names tell of a garment's use, in the languages that patterns are commonly named in. A guess, used for cautions
