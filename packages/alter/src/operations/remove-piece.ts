@@ -1,5 +1,6 @@
 import { type Finding, type Pattern, pieceNamed } from '@paperhinge/geometry';
 import type { Alteration } from '../alteration.js';
+import { together } from '../became/became.js';
 import { pieceGone } from '../became/by-names.js';
 import { withoutLost } from '../settled.js';
 import * as field from '../verb/fields.js';
@@ -40,12 +41,16 @@ export const removePieceVerb = /* @__PURE__ */ verbFrom(removePieceForm, (patter
       (p): Finding =>
         finding('warning', 'made-for-removed-piece', { piece: p.name }, { piece: p.name, removed: name }),
     );
+  const gone = pattern.seams.filter(seam => !kept.pattern.seams.some(s => s.name === seam.name));
   return {
     pattern: kept.pattern,
-    became: pieceGone(piece),
+    became: together(pieceGone(piece), {
+      edges: [],
+      things: gone.map(seam => ({ was: { seam: seam.name } })),
+    }),
     did: saying('removed-piece', {
       piece: { piece: name },
-      seams: pattern.seams.length - kept.pattern.seams.length,
+      seams: gone.length,
     }),
     findings: [...kept.findings, ...orphans],
   };
