@@ -229,3 +229,49 @@ describe('a bend tighter than its allowance between narrower neighbours', () => 
     expectNoMore(notched(notch));
   });
 });
+
+describe('two bends of one edge tighter than its allowance, a short straight between them', () => {
+  /** A notch with a flat floor: the sides lean by half of what both bends turn. */
+  const flatFloored = (
+    radius: number,
+    degrees: number,
+    floor: number,
+    wide: number,
+    narrow: number,
+  ): Piece => {
+    const lean = (degrees * Math.PI) / 180;
+    const [left, right] = [at(200 - floor / 2, 120), at(200 + floor / 2, 120)];
+    const into = arc(at(left.x, 120 - radius), radius, 90 + degrees, 90);
+    const out = arc(at(right.x, 120 - radius), radius, 90, 90 - degrees);
+    const [first, last] = [into[0]![0], out.at(-1)![3]];
+    const up = (from: Point, sense: number) =>
+      at(from.x + sense * 90 * Math.cos(lean), from.y - 90 * Math.sin(lean));
+    const [topLeft, topRight] = [up(first, -1), up(last, 1)];
+    return pieceOf([
+      straightEdge('left side', topLeft, first, { allowance: narrow }),
+      edge('bend', [...into, [left, right], ...out], { allowance: wide }),
+      straightEdge('right side', last, topRight, { allowance: narrow }),
+      straightEdge('right top', topRight, at(topRight.x + 60, topRight.y), { allowance: 7 }),
+      straightEdge('right', at(topRight.x + 60, topRight.y), at(topRight.x + 60, 300), { allowance: 7 }),
+      straightEdge('foot', at(topRight.x + 60, 300), at(topLeft.x - 60, 300), { allowance: 7 }),
+      straightEdge('left', at(topLeft.x - 60, 300), at(topLeft.x - 60, topLeft.y), { allowance: 7 }),
+      straightEdge('left top', at(topLeft.x - 60, topLeft.y), topLeft, { allowance: 7 }),
+    ]);
+  };
+  test.each([
+    [3, 60, 4, 16, 10],
+    [3, 45, 2, 16, 7],
+    [4, 50, 2, 14, 10],
+    [5, 30, 3, 15, 5],
+  ])(
+    'take nothing away from its neighbours: %d mm, %d°, %d mm apart, %d between %d',
+    (radius, degrees, floor, wide, narrow) => {
+      const piece = flatFloored(radius, degrees, floor, wide, narrow);
+      expectCovered(piece, radius);
+      // Closed form: both arcs turn back on themselves, the straight between them does not.
+      const told = cuttingLine(piece).findings.map(f => [f.code, f.where.edge, f.figures!.lostMm]);
+      const length = (2 * radius * degrees * Math.PI) / 180;
+      expect(told).toEqual([['allowance-too-wide', 'bend', expect.closeTo(length, 2)]]);
+    },
+  );
+});

@@ -53,7 +53,7 @@ export function lostOfBend(bend: Run, line: readonly Strand[], isInner: InnerEnd
   };
   const beside = line.filter(strand => isBeside(bend, strand));
   const kept = beside.filter(strand => !isBackwards(bend, strand)).map(stretchOf);
-  const back = bend.parallel.filter(strand => isBackwards(bend, strand)).map(stretchOf);
+  const back = bend.whole.filter(strand => isBackwards(bend, strand)).map(stretchOf);
   const whole = lengthTo(bend, bend.stitching.length);
   return gapsBetween(kept, whole).flatMap(gap => {
     const isCorners = (isInner.start && gap.from === 0) || (isInner.end && gap.to === whole);

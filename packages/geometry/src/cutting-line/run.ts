@@ -39,6 +39,8 @@ export interface Run {
    * the allowance as radius: nearer, the end itself is the nearest of the run, and its corner's rule decides.
    */
   readonly parallel: readonly Strand[];
+  /** The parallel before any of it is so cut. */
+  readonly whole: readonly Strand[];
   /** Whether the parallel is so cut at its start or end. */
   readonly isStartCut: boolean;
   readonly isEndCut: boolean;
@@ -94,6 +96,7 @@ export function runOf(
     startTangent,
     endTangent,
     parallel: isCut ? strandsBetween(whole, cutFrom, cutTo) : whole,
+    whole,
     isStartCut: isCut && from !== undefined,
     isEndCut: isCut && back !== undefined,
   };

@@ -68,7 +68,8 @@ function isTightBetweenNarrower(node: Node, { before, into, after, out }: Beside
   return (
     (isNarrower(before) || isNarrower(after)) &&
     outer.every(isPlain) &&
-    node.parallel.some(strand => isBackwards(node, strand))
+    // Where both its ends were cut away as such, what is left alone does not lead from one neighbour to the other.
+    (node.parallel.some(strand => isBackwards(node, strand)) || (node.isStartCut && node.isEndCut))
   );
 }
 
@@ -87,7 +88,7 @@ const bare = (run: Run): Run => ({
 
 /** What a bend covers: for each stretch of its parallel a closed chain round all that lies square to the bend before it. */
 const coverOf = (run: Run): readonly (readonly Strand[])[] =>
-  run.parallel.map(strand => {
+  run.whole.map(strand => {
     const ground = between(strand.beside!, footAt(run, strand, 0), footAt(run, strand, 1));
     const back: Strand = { segment: reversed(ground), of: run.of, shape: 'corner' };
     return [
