@@ -104,6 +104,8 @@ test('the arguments are checked before any picture is looked at', async () => {
     [['trace', 'none.jpg', '-o', out, '--at', '12,x 5,6 7,8'], 'two numbers'],
     [['trace', 'none.jpg', '-o', out, '--at', '1,2 3,4 5,6', '--pen', 'fuzzy'], 'red dashed'],
     [['trace', 'none.jpg', '-o', out, '--pen', 'red'], '--at'],
+    [['trace', 'none.jpg', '-o', out, '--at', '1,2 3,4 5,6', '--sizes', 'S=red, M=red'], 'each otherwise'],
+    [['trace', 'none.jpg', '-o', out, '--at', '1,2 3,4 5,6', '--sizes', 'S=red, M=fuzzy'], 'blue dashed'],
     [['print', '-o', join(dir, 'x.pdf')], 'no pattern'],
     [['print', '--photo-frame', '-o', join(dir, 'x.pdf'), '--paper', 'a0'], 'A4 or US letter'],
     [['print', '--photo-frame', '-o', join(dir, 'x.pdf'), '--sheets', '12'], '4 to 9'],

@@ -1,7 +1,7 @@
 import type { Path, Point } from '@paperhinge/geometry';
 import { coincidenceTolerance } from '@paperhinge/geometry/internal-tolerances';
 import { type Affine, apply, compose, distance } from '@paperhinge/geometry/plane';
-import type { DrawnPage, ForeignDrawing } from '@paperhinge/geometry/trace';
+import { type DrawnLine, type DrawnPage, dashWord, type ForeignDrawing } from '@paperhinge/geometry/trace';
 import { commandRefusal } from '@paperhinge/sheet/words';
 import type { PDFDocumentProxy, PDFPageProxy } from 'pdfjs-dist';
 
@@ -73,7 +73,8 @@ async function opened(reader: Reader, bytes: Uint8Array): Promise<PDFDocumentPro
 interface Pen {
   readonly map: Affine;
   readonly colour: string;
-  readonly dashed: boolean;
+  /** Lengths of dashes and gaps in the page's own units; none where the line is drawn through. */
+  readonly dash: readonly number[];
 }
 
 async function drawnPage(
@@ -116,7 +117,7 @@ function strokesOf(
   const lines: ForeignDrawing['lines'][number][] = [];
   const layers: (string | undefined)[] = [];
   const kept: Pen[] = [];
-  let pen: Pen = { map: home, colour: '#000000', dashed: false },
+  let pen: Pen = { map: home, colour: '#000000', dash: [] },
     window: DrawnPage['window'],
     clips = false;
   const moved = (matrix: ArrayLike<number> | null): Pen =>
@@ -127,8 +128,9 @@ function strokesOf(
     clips = false;
     if (!strokes(OPS).includes(stroke)) return;
     const layer = layers.findLast(name => name !== undefined) ?? pen.colour;
+    const dash = dashOf(pen);
     for (const { path, closed } of paths)
-      lines.push({ path, closed: closed || stroke === OPS.closeStroke, layer, dashed: pen.dashed });
+      lines.push({ path, closed: closed || stroke === OPS.closeStroke, layer, ...dash });
   };
   for (const { op, args } of operators) {
     if (op === OPS.save || op === OPS.paintFormXObjectBegin) kept.push(pen);
@@ -136,7 +138,7 @@ function strokesOf(
     else if (op === OPS.transform) pen = moved(args);
     else if (op === OPS.paintFormXObjectBegin) pen = moved(args[0]);
     else if (op === OPS.setStrokeRGBColor) pen = { ...pen, colour: String(args[0]) };
-    else if (op === OPS.setDash) pen = { ...pen, dashed: args[0].some((length: number) => length > 0) };
+    else if (op === OPS.setDash) pen = { ...pen, dash: [...args[0]] };
     else if (op === OPS.beginMarkedContentProps)
       layers.push(args[0] === 'OC' ? nameOf(String(args[1]?.id)) : undefined);
     else if (op === OPS.beginMarkedContent) layers.push(undefined);
@@ -145,6 +147,13 @@ function strokesOf(
     else if (op === OPS.constructPath) draw(args[0], args[1]?.[0] ?? null);
   }
   return { lines, window };
+}
+
+/** A pen's dashes as they lie on the page. */
+function dashOf({ dash, map }: Pen): Pick<DrawnLine, 'dashed' | 'dash'> {
+  if (!dash.some(length => length > 0)) return { dashed: false };
+  const scale = Math.sqrt(Math.abs(map.a * map.d - map.b * map.c));
+  return { dashed: true, dash: dashWord(dash.map(length => length * scale)) };
 }
 
 const strokes = (ops: Reader['OPS']): readonly number[] => [

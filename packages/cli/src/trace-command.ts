@@ -1,12 +1,12 @@
 import { basename, dirname, extname, join } from 'node:path';
-import { writePattern } from '@paperhinge/geometry';
 import {
   type PhotoTrace,
   type Picture,
-  patternOfTrace,
+  patternsOfTrace,
   type TraceStage,
   tracePhotos,
   traceScan,
+  writeTrace,
 } from '@paperhinge/geometry/trace';
 import { commandSaying } from '@paperhinge/sheet/words';
 import { loadPicture } from './decode-picture.js';
@@ -22,7 +22,7 @@ import { wordsFor } from './speech.js';
 import { spokenIn } from './told.js';
 import { traceDrawing } from './trace-drawing.js';
 import { figuresOfTrace } from './trace-figures.js';
-import { type TraceArguments, type TraceWishes, traceWishes } from './trace-options.js';
+import { sizesOfPicture, type TraceArguments, type TraceWishes, traceWishes } from './trace-options.js';
 import { traceSheet } from './trace-sheet.js';
 import { checkOutputs, writeOutputs } from './write-outputs.js';
 
@@ -42,6 +42,8 @@ export const traceCommand = (files: readonly string[], options: TraceArguments, 
   spokenIn({ language: options.language ?? 'en', unit: 'mm' }, async () => {
     // Arguments are looked at before any file is.
     traceWishes(options, files.length);
+    // Corners are clicked in pictures alone.
+    if (options.at !== undefined) sizesOfPicture(options);
     const [file] = files;
     if (files.length !== 1 || file === undefined) return tracedFiles(files, options, io);
     const bytes = await readInput(file, 'picture', { file });
@@ -54,7 +56,8 @@ export const traceCommand = (files: readonly string[], options: TraceArguments, 
 
 async function tracedFiles(files: readonly string[], options: TraceArguments, io: Io): Promise<number> {
   const { output, json = false, picture, language } = options;
-  const wishes = traceWishes(options, files.length);
+  const sizes = sizesOfPicture(options);
+  const wishes = { ...traceWishes(options, files.length), ...(sizes ? { sizes } : {}) };
   for (const path of [output, ...(picture === undefined ? [] : [picture])])
     await checkOutputs(dirname(path), [basename(path)], files);
   const words = await wordsFor({ ...(language ? { language } : {}) });
@@ -67,7 +70,9 @@ async function tracedFiles(files: readonly string[], options: TraceArguments, io
     const trace = await inFile(files[0]!, () => traced(pictures, wishes, stage));
     say(words.sentence(commandSaying('writing', {})));
     const name = basename(output);
-    const svg = patternSvg(trace, basename(name, extname(name)), wishes.line);
+    // Nothing is known of allowances: they are left open, and the line that was traced is said.
+    const patterns = patternsOfTrace(basename(name, extname(name)), trace);
+    const svg = writeTrace({ patterns, bothLines: false }, wishes.line);
     await writeOutputs(dirname(output), [{ name, content: svg }]);
     if (picture !== undefined) {
       const seen = { name: basename(picture), content: await pictureOfTrace(trace) };
@@ -95,19 +100,11 @@ async function tracedFiles(files: readonly string[], options: TraceArguments, io
 
 function traced(
   pictures: readonly Picture[],
-  { dotsToMm, printed, at, pen }: TraceWishes,
+  { dotsToMm, printed, at, pen, sizes }: TraceWishes,
   onProgress: (stage: TraceStage, share: number) => void,
 ): PhotoTrace {
-  const how = { ...(at ? { at } : {}), ...(pen ? { pen } : {}), onProgress };
+  const how = { ...(at ? { at } : {}), ...(pen ? { pen } : {}), ...(sizes ? { sizes } : {}), onProgress };
   return dotsToMm === undefined
     ? tracePhotos(pictures, { ...(printed ? { printed } : {}), ...how })
     : traceScan(pictures[0]!, { dotsToMm, ...how });
-}
-
-/** The pattern with its allowances left open, as nothing is known of them; the line that was traced is said. */
-function patternSvg(trace: PhotoTrace, name: string, line: 'stitching' | 'cutting'): string {
-  const svg = writePattern(patternOfTrace(name, trace.pieces)).replaceAll(' data-allowance="0 mm"', '');
-  return line === 'stitching'
-    ? svg
-    : svg.replace(' data-pattern=', ' data-line-drawn="cutting" data-pattern=');
 }

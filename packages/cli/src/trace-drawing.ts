@@ -6,7 +6,6 @@ import {
   joinedPages,
   piecesOfDrawing,
   readDxf,
-  type SizeLayer,
   type SizesTrace,
   sizesOfDrawing,
   writeTrace,
@@ -18,7 +17,7 @@ import { progress } from './progress.js';
 import { utf8 } from './read-input.js';
 import { wordsFor } from './speech.js';
 import { answer, refusePictureOptions } from './trace-answer.js';
-import { type TraceArguments, traceWishes } from './trace-options.js';
+import { sizesIn, type TraceArguments, traceWishes } from './trace-options.js';
 import { checkOutputs, writeOutputs } from './write-outputs.js';
 
 /** A drawing given to `trace`: what it is, and what it holds. */
@@ -87,13 +86,6 @@ async function readDrawing({ kind, bytes, file }: DrawingGiven, options: TraceAr
   const pages = await readPdf(bytes, share => told('reading-pages', share));
   return joinedPages(pages, grid, { onProgress: (_, share) => told('laying-pages', share) });
 }
-
-/** "S=red, M=green", or "red, green" where sizes are called as their layers are. */
-const sizesIn = (text: string): readonly SizeLayer[] =>
-  text.split(',').map(one => {
-    const [size = '', layer = size] = one.split('=').map(part => part.trim());
-    return { size, layer };
-  });
 
 function gridOf({ columns, overlap }: TraceArguments): GridWishes | undefined {
   if (columns === undefined) return undefined;

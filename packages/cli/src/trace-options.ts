@@ -1,5 +1,12 @@
 import { type Point, parseLength } from '@paperhinge/geometry';
-import { checkedSquare, type PenSeen, type PrintedStretch, penColours } from '@paperhinge/geometry/trace';
+import {
+  checkedSquare,
+  type PenSeen,
+  type PrintedStretch,
+  penColours,
+  type SizeDrawn,
+  type SizeLayer,
+} from '@paperhinge/geometry/trace';
 import { commandRefusal, type Language } from '@paperhinge/sheet/words';
 
 /** The options of `paperhinge trace`, as commander gives them. */
@@ -35,6 +42,8 @@ export interface TraceWishes {
   readonly dotsToMm?: number;
   readonly at?: readonly (readonly Point[])[];
   readonly pen?: PenSeen;
+  /** Of a nest drawn on paper. */
+  readonly sizes?: readonly SizeDrawn[];
 }
 
 /** The arguments understood. @throws PatternError */
@@ -56,8 +65,39 @@ export function traceWishes(given: TraceArguments, pictures: number): TraceWishe
   };
 }
 
-/** "red", "dashed", "blue dashed": a colour, and whether the line is dashed. */
+/** The sizes of a nest on a picture, each by its pen: "S=red, M=blue dashed". @throws PatternError */
+export function sizesOfPicture({ sizes, at, pen }: TraceArguments): readonly SizeDrawn[] | undefined {
+  if (sizes === undefined) return undefined;
+  const list = sizesIn(sizes).map(({ size, layer }) => ({ size, pen: penOf(layer) }));
+  const pens = new Set(list.map(one => JSON.stringify(one.pen)));
+  const names = new Set(list.map(({ size }) => size));
+  const isClear =
+    at !== undefined &&
+    pen === undefined &&
+    list.length > 1 &&
+    pens.size === list.length &&
+    names.size === list.length;
+  if (!isClear || list.some(one => one.pen === undefined || one.size === ''))
+    throw commandRefusal('sizes-of-picture-not-understood', { colours: penColours });
+  return list as readonly SizeDrawn[];
+}
+
+/** "S=red, M=green", or "red, green" where sizes are called as their layers or pens are. */
+export const sizesIn = (text: string): readonly SizeLayer[] =>
+  text.split(',').map(one => {
+    const [size = '', layer = size] = one.split('=').map(part => part.trim());
+    return { size, layer };
+  });
+
+/** The pen of `--pen`, for lines between corners. */
 function penIn(text: string, hasCorners: boolean): PenSeen {
+  const pen = penOf(text);
+  if (!hasCorners || !pen) throw commandRefusal('pen-not-understood', { colours: penColours });
+  return pen;
+}
+
+/** "red", "dashed", "blue dashed": a colour, and whether the line is dashed; undefined where that is not understood. */
+function penOf(text: string): PenSeen | undefined {
   const words = text
     .toLowerCase()
     .split(/[\s,]+/)
@@ -65,8 +105,7 @@ function penIn(text: string, hasCorners: boolean): PenSeen {
   const colour = penColours.find(name => words.includes(name));
   const [dashed, drawn] = ['dashed', 'solid'].map(word => words.includes(word));
   const known = words.every(word => word === colour || word === 'dashed' || word === 'solid');
-  if (!hasCorners || !known || words.length === 0 || (dashed && drawn))
-    throw commandRefusal('pen-not-understood', { colours: penColours });
+  if (!known || words.length === 0 || (dashed && drawn)) return undefined;
   return { ...(colour ? { colour } : {}), ...(dashed || drawn ? { dashed: dashed === true } : {}) };
 }
 

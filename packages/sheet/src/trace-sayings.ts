@@ -20,6 +20,7 @@ export interface TraceTellings {
   'gap-out-of-range': { readonly mostMm: number };
   'unit-unknown': NoFacts;
   'pen-not-understood': { readonly colours: readonly string[] };
+  'sizes-of-picture-not-understood': { readonly colours: readonly string[] };
   'pdf-locked': NoFacts;
   'pdf-damaged': NoFacts;
   'pdf-too-long': { readonly most: number };

@@ -97,7 +97,7 @@ export const english = {
     line: 'what the pieces were cut along: stitching or cutting (default: stitching)',
     gap: 'of a drawing: how far ends of lines may lie apart and still meet (default: 0.2 mm)',
     layer: 'of a drawing: only this layer or colour, such as one size of several',
-    sizes: 'of a nest: every size with its layer or colour, such as "S=red, M=green"',
+    sizes: 'of a nest: every size with its layer, colour or pen, such as "S=red, M=blue dashed"',
     columns: 'of a PDF in tiles whose pages do not tell: how many stand in a row',
     overlap: 'of such pages: how far each lies over the next (default: 0)',
     unit: 'of a DXF file that does not say: mm, cm or in',

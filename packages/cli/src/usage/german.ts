@@ -99,7 +99,8 @@ export const german: UsageTexts = {
     line: 'woran entlang die Teile geschnitten sind: stitching (Nahtlinie) oder cutting (Schnittlinie)',
     gap: 'einer Zeichnung: wie weit Enden von Linien auseinanderliegen und doch zusammentreffen dürfen (Vorgabe: 0,2 mm)',
     layer: 'einer Zeichnung: nur diese Ebene oder Farbe, etwa eine Größe von mehreren',
-    sizes: 'eines Schnitts in mehreren Größen: jede mit ihrer Ebene oder Farbe, etwa „S=red, M=green“',
+    sizes:
+      'eines Schnitts in mehreren Größen: jede mit ihrer Ebene, Farbe oder ihrem Stift, etwa „S=red, M=blue dashed“',
     columns: 'eines PDF in Seiten, die es nicht selbst sagen: wie viele nebeneinander stehen',
     overlap: 'solcher Seiten: wie weit jede über der nächsten liegt (Vorgabe: 0)',
     unit: 'einer DXF-Datei, die sie nicht nennt: mm, cm oder in',

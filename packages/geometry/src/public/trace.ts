@@ -7,6 +7,7 @@ export { writeTrace } from '../svg/write-trace.js';
 export type { DrawnLine, DrawnWord, ForeignDrawing, LineMeaning } from '../trace/drawing/drawing.js';
 export type { DxfReading } from '../trace/drawing/dxf/read-dxf.js';
 export { readDxf } from '../trace/drawing/dxf/read-dxf.js';
+export { dashWord } from '../trace/drawing/hands.js';
 export type { DrawingTrace, DrawingWishes } from '../trace/drawing/pieces-of-drawing.js';
 export { piecesOfDrawing } from '../trace/drawing/pieces-of-drawing.js';
 export type { SizeLayer, SizesTrace } from '../trace/drawing/sizes-of-drawing.js';
@@ -35,7 +36,7 @@ export { joinedPages } from '../trace/pages/joined-pages.js';
 export type { DrawnPage, GridWishes } from '../trace/pages/page.js';
 export type { FloorMap } from '../trace/photo/floor-map.js';
 export type { PlacedSheet } from '../trace/photo/floor-of-sheets.js';
-export type { PenColour, PenSeen } from '../trace/photo/pen.js';
+export type { PenColour, PenSeen, SizeDrawn } from '../trace/photo/pen.js';
 export { penColours } from '../trace/photo/pen.js';
 export type { Picture } from '../trace/photo/picture.js';
 export type { PrintedStretch } from '../trace/photo/seen-sheets.js';
@@ -50,10 +51,10 @@ export {
   targetIndex,
   targetPlaces,
 } from '../trace/photo/target-sheet.js';
-export type { PhotoOptions, PhotoTrace, TraceStage } from '../trace/photo/trace-photo.js';
+export type { PhotoOptions, PhotoTrace, SizeTraced, TraceStage } from '../trace/photo/trace-photo.js';
 export { tracePhotos } from '../trace/photo/trace-photo.js';
 export type { ScanOptions } from '../trace/photo/trace-scan.js';
 export { traceScan } from '../trace/photo/trace-scan.js';
 export type { TracedPiece } from '../trace/photo/traced-piece.js';
-export { patternOfTrace } from '../trace/photo/traced-piece.js';
+export { patternOfTrace, patternsOfTrace } from '../trace/photo/traced-piece.js';
 export type { StopSignal, Watch } from '../trace/watch.js';

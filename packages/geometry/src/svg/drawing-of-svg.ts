@@ -1,6 +1,7 @@
-import { apply } from '../affine.js';
+import { type Affine, apply } from '../affine.js';
 import type { Finding } from '../telling.js';
 import type { DrawnLine, DrawnWord, ForeignDrawing } from '../trace/drawing/drawing.js';
+import { dashWord } from '../trace/drawing/hands.js';
 import { faultFinding } from './fault-finding.js';
 import { reportOn } from './report.js';
 import type { DrawingScale } from './root.js';
@@ -40,15 +41,25 @@ export function drawingOfSvg(
     },
     drawn => {
       const dash = inherited(drawn, 'stroke-dasharray', sheet);
+      const dashed = dash !== undefined && dash !== 'none' && /[1-9]/.test(dash);
       const own = {
         layer: layerOf(drawn) ?? inherited(drawn, 'stroke', sheet) ?? 'black',
-        dashed: dash !== undefined && dash !== 'none' && /[1-9]/.test(dash),
+        dashed,
+        ...(dashed ? { dash: dashIn(dash, drawn.map) } : {}),
       };
       for (const { segments, closed } of drawn.strokes)
         if (segments.length > 0) lines.push({ path: { segments }, closed, ...own });
     },
   );
   return { drawing: { lines, words }, findings: report.findings() };
+}
+
+/** Dashes as they lie on the sheet; what is told in a unit of its own, as it is told. */
+function dashIn(dash: string, { a, b, c, d }: Affine): string {
+  const words = dash.split(/[\s,]+/).filter(word => word !== '');
+  const scale = Math.sqrt(Math.abs(a * d - b * c));
+  const lengths = words.map(Number);
+  return lengths.every(Number.isFinite) ? dashWord(lengths.map(length => length * scale)) : words.join('-');
 }
 
 function inherited(shown: Shown, name: string, sheet: StyleSheet): string | undefined {

@@ -6,9 +6,11 @@ import { pathEnd, pathStart, transformedPath } from '../../path/path.js';
 import { definePattern } from '../../pattern/build.js';
 import type { Pattern, Piece } from '../../pattern/types.js';
 import type { Finding } from '../../telling.js';
+import { coincidenceTolerance } from '../../tolerance.js';
 import { distance } from '../../vector.js';
 import { closedAtFolds } from './closed-at-folds.js';
 import type { DrawnLine, ForeignDrawing } from './drawing.js';
+import { answersTo, handsOf } from './hands.js';
 import { joinedLoops, type Loop } from './loops.js';
 import { type Nest, nestsOf } from './nesting.js';
 import { type PieceTaken, pieceOfNest } from './piece-of-nest.js';
@@ -49,8 +51,8 @@ export function piecesOfDrawing(name: string, drawing: ForeignDrawing, wishes: D
   const { loops: halves, open } = closedAtFolds(chained, folds, reach);
   const nests = nestsOf([...chained.loops, ...halves]);
   if (nests.length === 0) throw refusal('no-outline-in-drawing', { lines: lines.length });
-  const crowded = nests.filter(nest => nest.beside > 2);
-  if (crowded.length > 0) throw refusal('outlines-nested', { layers: layersOf(crowded) });
+  if (nests.some(nest => nest.beside > 2))
+    throw refusal('outlines-nested', { layers: layersOf([...chained.loops, ...halves], lines) });
   const rest = lines
     .filter(line => !outlines.includes(line))
     .map((line): Loop => ({ path: line.path, lines: [line] }));
@@ -65,23 +67,42 @@ export function piecesOfDrawing(name: string, drawing: ForeignDrawing, wishes: D
   };
 }
 
-/** One layer, with what is drawn in none that has outlines of its own: grain and notches that all sizes share. */
+/** One layer or hand, with what is drawn in none that has outlines of its own: grain and notches that all sizes share. */
 function chosen(lines: readonly DrawnLine[], { layer, gap }: DrawingWishes): readonly DrawnLine[] {
   if (layer === undefined) return lines;
-  const names = [...new Set(lines.map(line => line.layer))];
-  if (!names.includes(layer)) throw refusal('layer-not-there', { name: layer, names });
-  const of = (name: string): readonly DrawnLine[] => lines.filter(line => line.layer === name);
-  const others = names.filter(name => name !== layer && nestsOf(joinedLoops(of(name), gap).loops).length > 0);
-  return lines.filter(line => !others.includes(line.layer));
+  const handOf = handsOf(lines);
+  const own = lines.filter(line => answersTo(line, handOf(line), layer));
+  const names = [...new Set(lines.map(handOf))];
+  if (own.length === 0) throw refusal('layer-not-there', { name: layer, names });
+  const taken = new Set(own.map(handOf));
+  const foreign = new Set(
+    names
+      .filter(name => !taken.has(name))
+      .flatMap(name => {
+        const of = lines.filter(line => handOf(line) === name);
+        const { loops, open } = joinedLoops(of, gap);
+        if (nestsOf(loops).length === 0) return [];
+        // Of a size in the same layer its outlines alone: grain and notches are drawn in one of the hands for all.
+        const inOwnLayer = own.some(line => line.layer === of[0]!.layer);
+        const strokes = inOwnLayer ? open.flatMap(strand => strand.lines) : [];
+        return of.filter(line => !strokes.some(stroke => isSameStroke(stroke, line)));
+      }),
+  );
+  return lines.filter(line => !foreign.has(line));
 }
 
-const layersOf = (nests: readonly Nest[]): readonly string[] => [
-  ...new Set(
-    nests.flatMap(({ outer, inner, others }) =>
-      [outer, ...(inner ? [inner] : []), ...others].flatMap(loop => loop.lines.map(line => line.layer)),
-    ),
-  ),
-];
+/** Chained strokes are the drawn ones with their ends mended. */
+const isSameStroke = ({ path: a }: DrawnLine, { path: b }: DrawnLine): boolean =>
+  distance(pathStart(a), pathStart(b)) <= coincidenceTolerance &&
+  distance(pathEnd(a), pathEnd(b)) <= coincidenceTolerance &&
+  Math.abs(pathLength(a) - pathLength(b)) <= coincidenceTolerance;
+
+/** The layers that outlines lie in, or their hands where they lie in one layer. */
+function layersOf(outlines: readonly Loop[], lines: readonly DrawnLine[]): readonly string[] {
+  const drawn = outlines.flatMap(loop => loop.lines);
+  const layers = [...new Set(drawn.map(line => line.layer))];
+  return layers.length > 1 ? layers : [...new Set(drawn.map(handsOf(lines)))];
+}
 
 interface Around {
   readonly drawing: ForeignDrawing;

@@ -141,3 +141,24 @@ export function cellAt(
     j = Math.floor((y - origin.y) / cell);
   return i >= 0 && j >= 0 && i < width && j < height ? j * width + i : -1;
 }
+
+/** The part of a map that shows some places and so much about them, mm. */
+export function partOfMap(map: FloorMap, about: readonly Point[], mm: number): FloorMap {
+  const { origin, cell } = map;
+  const range = (of: (p: Point) => number, from: number, count: number): readonly [number, number] => [
+    Math.max(0, Math.floor((Math.min(...about.map(of)) - mm - from) / cell)),
+    Math.min(count, Math.ceil((Math.max(...about.map(of)) + mm - from) / cell)),
+  ];
+  const [left, right] = range(p => p.x, origin.x, map.width),
+    [top, bottom] = range(p => p.y, origin.y, map.height);
+  const width = Math.max(0, right - left),
+    height = Math.max(0, bottom - top);
+  const rgb = new Uint8Array(3 * width * height),
+    from = new Uint8Array(width * height);
+  for (let j = 0; j < height; j++) {
+    const row = (top + j) * map.width + left;
+    rgb.set(map.rgb.subarray(3 * row, 3 * (row + width)), 3 * j * width);
+    from.set(map.from.subarray(row, row + width), j * width);
+  }
+  return { origin: { x: origin.x + left * cell, y: origin.y + top * cell }, cell, width, height, rgb, from };
+}

@@ -4,6 +4,8 @@ import { type PenColour, type PenSeen, penColourOf } from './pen.js';
 /** Where lines are drawn on a floor: even cells, each with how much line there is, 0 to 1. */
 export interface InkMap extends Pick<FloorMap, 'origin' | 'cell' | 'width' | 'height'> {
   readonly ink: Float32Array;
+  /** Where lines are dashed: 1 on drawn ones. */
+  readonly drawn?: Uint8Array;
 }
 
 /** mm: cells in which lines are followed; their middles are found in the picture itself. */
@@ -21,13 +23,16 @@ const directions = 12,
  * which that is most. So a dashed line is as much of one as a drawn one, and a dot is none. Darkness is that of the
  * channel in which it is most: a red line is dark in green and blue.
  * @param pen what other pens have drawn is no line
+ * @param shared black lines are lines as well, though fainter: what all sizes of a nest have in common
  */
-export function inkMap(map: FloorMap, pen: PenSeen = {}): InkMap {
-  const { dark, ...grid } = darkness(map, pen.colour);
+export function inkMap(map: FloorMap, pen: PenSeen = {}, shared = false): InkMap {
+  const { dark, ...grid } = darkness(map, pen.colour, shared);
   const { width, height, cell } = grid;
   const steps = Math.max(2, Math.round(lineReach / cell));
   const ink = new Float32Array(width * height),
     shares = new Float32Array(width * height);
+  // Where nothing is drawn within reach there is no line either.
+  const inked = boxMean(dark, width, height, steps);
   const count = pen.dashed === undefined ? directions : directionsForDashes;
   for (let d = 0; d < count; d++) {
     const angle = (Math.PI * d) / count;
@@ -37,6 +42,7 @@ export function inkMap(map: FloorMap, pen: PenSeen = {}): InkMap {
     const shifts = offsets.map(({ x, y }) => y * width + x);
     for (let j = steps; j < height - steps; j++)
       for (let i = steps, k = j * width + steps; i < width - steps; i++, k++) {
+        if (inked[k]! < bareInk) continue;
         let sum = 0,
           most = 0;
         for (let s = 0; s < shifts.length; s++) {
@@ -51,8 +57,11 @@ export function inkMap(map: FloorMap, pen: PenSeen = {}): InkMap {
         }
       }
   }
-  return { ...grid, ink: pen.dashed === undefined ? ink : ofKind(ink, shares, width, pen.dashed) };
+  return { ...grid, ...(pen.dashed === undefined ? { ink } : ofKind(ink, shares, width, pen.dashed)) };
 }
+
+/** Less ink about a cell is noise of the paper. */
+const bareInk = 0.004;
 
 /** Of a stretch of line, so much is ink: a drawn line is more of it, a dashed one less; what the wrong kind counts for. */
 const drawnShare = 0.87,
@@ -66,18 +75,23 @@ const leastLine = 0.2,
  * Ink of dashed lines, or of drawn ones, with the other kind made faint.
  * @param shares how much of the line that each cell lies on is ink
  */
-function ofKind(ink: Float32Array, shares: Float32Array, width: number, dashed: boolean): Float32Array {
-  const isDrawn = shares.map((share, k) => (share >= drawnShare && ink[k]! > leastLine ? 1 : 0));
-  if (!dashed) return ink.map((v, k) => (shares[k]! >= drawnShare ? v : v * wrongKind));
+function ofKind(
+  ink: Float32Array,
+  shares: Float32Array,
+  width: number,
+  dashed: boolean,
+): Pick<InkMap, 'ink' | 'drawn'> {
+  if (!dashed) return { ink: ink.map((v, k) => (shares[k]! >= drawnShare ? v : v * wrongKind)) };
+  const drawn = Uint8Array.from(shares, (share, k) => (share >= drawnShare && ink[k]! > leastLine ? 1 : 0));
   const near = (k: number): boolean => {
     for (let v = -halo; v <= halo; v++)
-      for (let u = -halo; u <= halo; u++) if (isDrawn[k + v * width + u] === 1) return true;
+      for (let u = -halo; u <= halo; u++) if (drawn[k + v * width + u] === 1) return true;
     return false;
   };
-  return ink.map((v, k) => (v > 0 && near(k) ? v * wrongKind : v));
+  return { ink: ink.map((v, k) => (v > 0 && near(k) ? v * wrongKind : v)), drawn };
 }
 
-function darkness(map: FloorMap, colour: PenColour | undefined) {
+function darkness(map: FloorMap, colour: PenColour | undefined, shared: boolean) {
   const { origin, cell, width: w, height: h, rgb, from } = map;
   const times = Math.max(1, Math.round(coarse / cell));
   const width = Math.floor(w / times),
@@ -96,19 +110,25 @@ function darkness(map: FloorMap, colour: PenColour | undefined) {
   const mean = boxMean(least, width, height, Math.round(paperReach / (cell * times)));
   const dark = least.map((v, k) => Math.max(0, Math.min(1, 1 - v / Math.max(mean[k]!, 1))));
   const grid = { origin, cell: cell * times, width, height };
-  if (colour !== undefined) keepColour(map, { ...grid, dark }, times, colour);
+  if (colour !== undefined)
+    keepColour(map, { ...grid, dark }, times, found =>
+      found === colour ? 1 : shared && found === 'black' ? sharedInk : 0,
+    );
   return { ...grid, dark };
 }
 
 /** Less darkness is paper: its colour tells nothing. */
 const leastDark = 0.08;
 
-/** Takes away the ink of all pens but one. */
+/** What the ink of a line that all sizes share counts for: a size's own line beside it is followed first. */
+const sharedInk = 0.5;
+
+/** Makes ink count for as much as its pen does. */
 function keepColour(
   { width: w, rgb }: FloorMap,
   { width, height, cell, dark }: Omit<InkMap, 'ink'> & { readonly dark: Float32Array },
   times: number,
-  colour: PenColour,
+  countsFor: (found: PenColour) => number,
 ): void {
   const channels = [0, 1, 2].map(c =>
     Float32Array.from({ length: width * height }, (_, k) => {
@@ -124,7 +144,8 @@ function keepColour(
   const taken = (k: number, c: number): number =>
     Math.max(0, Math.log((paper[c]![k]! + 1) / (channels[c]![k]! + 1)));
   for (let k = 0; k < dark.length; k++)
-    if (dark[k]! > leastDark && penColourOf([taken(k, 0), taken(k, 1), taken(k, 2)]) !== colour) dark[k] = 0;
+    if (dark[k]! > leastDark)
+      dark[k] = dark[k]! * countsFor(penColourOf([taken(k, 0), taken(k, 1), taken(k, 2)]));
 }
 
 function boxMean(values: Float32Array, width: number, height: number, reach: number): Float32Array {

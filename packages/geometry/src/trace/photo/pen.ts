@@ -9,6 +9,12 @@ export interface PenSeen {
   readonly dashed?: boolean;
 }
 
+/** A size of a nest drawn on paper, and how its lines are drawn. */
+export interface SizeDrawn {
+  readonly size: string;
+  readonly pen: PenSeen;
+}
+
 /** How much of red, green and blue light each colour of ink takes from the paper, as one unit. */
 const takes: Readonly<Record<PenColour, readonly [number, number, number]>> = {
   black: [1, 1, 1],

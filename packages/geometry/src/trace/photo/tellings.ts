@@ -14,6 +14,8 @@ export interface PhotoTellings {
   'too-few-clicks': { readonly clicks: number };
   'click-outside': { readonly click: number };
   'no-line-between': { readonly from: number; readonly to: number };
+  /** Near the corner that was clicked, counted from 1, there is no line of this size; or none leads on from it. */
+  'size-not-drawn-there': { readonly size: string; readonly corner: number };
   'scan-scale-out-of-range': { readonly dotsToMm: number };
   'scan-cuts-off': { readonly pieces: number };
   'scan-scale': { readonly dotsToMm: number };

@@ -3,25 +3,25 @@ import type { Point } from '../../vector.js';
 import { tell, type Watch } from '../watch.js';
 import { isBlurred } from './blur.js';
 import { viewOf } from './camera.js';
-import { drawnOutline } from './drawn-outline.js';
+import { drawnOutline, inkOfPen } from './drawn-outline.js';
 import type { TonedShot } from './edge-of-patch.js';
 import { findTargets } from './find-targets.js';
 import { cellAt, dotAt, type FloorMap, floorMap, type Shot } from './floor-map.js';
 import { floorOfSheets, type PlacedSheet } from './floor-of-sheets.js';
 import { type FloorKnown, unlikeGround } from './ground.js';
-import { inkMap } from './ink-map.js';
 import type { Patch } from './patches.js';
-import type { PenSeen } from './pen.js';
+import type { PenSeen, SizeDrawn } from './pen.js';
 import { greyOf, type Picture } from './picture.js';
 import { inTone } from './read-target.js';
 import { faintFindings } from './seen-faintly.js';
 import { type PrintedStretch, sameSheet, seenSheets } from './seen-sheets.js';
+import { sizesDrawn } from './sizes-drawn.js';
 import { type SeenPicture, type Solution, solved } from './solve.js';
 import { paperCorners } from './target-sheet.js';
 import { finding, refusal } from './tellings.js';
 import { toneOf } from './tone.js';
 import { traceFloor } from './trace-floor.js';
-import { namedPieces, type TracedPiece } from './traced-piece.js';
+import { namedPieces, namedSizes, type TracedPiece } from './traced-piece.js';
 import { truthFindings, truthOf } from './truth.js';
 import { turnedAsSeen } from './turned-floor.js';
 import { mapOf } from './unknowns.js';
@@ -37,6 +37,8 @@ export interface PhotoOptions extends Watch<TraceStage> {
   readonly at?: readonly (readonly Point[])[];
   /** How the lines between the corners are drawn, where those of several sizes run beside one another. */
   readonly pen?: PenSeen;
+  /** All sizes of a nest, told apart by their pens: the corners that were clicked are those of the first of them. */
+  readonly sizes?: readonly SizeDrawn[];
   /** Told before each stage of the work; may throw to stop it. */
   readonly onStage?: (stage: TraceStage) => void;
 }
@@ -46,6 +48,8 @@ export type TraceStage = 'targets' | 'camera' | 'floor' | 'outlines';
 /** The floor as measured, and the pieces on it, in floor mm. */
 export interface PhotoTrace {
   readonly pieces: readonly TracedPiece[];
+  /** Every size of a nest, the first as `pieces`, all named alike. */
+  readonly sizes?: readonly SizeTraced[];
   /** mm: what the targets' corners leave, and the worst target. Nothing in a scan can say. */
   readonly residualMm?: number;
   readonly worstMm?: number;
@@ -54,6 +58,12 @@ export interface PhotoTrace {
   readonly sheets: readonly PlacedSheet[];
   readonly floor: FloorMap;
   readonly findings: readonly Finding[];
+}
+
+/** One size of a nest as it was traced. */
+export interface SizeTraced {
+  readonly size: string;
+  readonly pieces: readonly TracedPiece[];
 }
 
 /** Dots of the shorter side: fewer show no cell of a target on a floor of a metre. */
@@ -95,11 +105,12 @@ export function tracePhotos(pictures: readonly Picture[], options: PhotoOptions 
     sheets.flatMap(({ sheet, at }) => paperCorners(sheet.paper, mapOf(at))),
   );
   const floor = { map, shots, sheets, known: floorOfSheets(map, sheets) };
-  const { pieces, cutOff, loose } = piecesOn(floor, options);
+  const { pieces, sizes, cutOff, loose } = piecesOn(floor, options);
   if (pieces.length === 0) throw refusal('no-piece-found', { faint: loose.length });
   const { residualMm, worstMm } = truthOf(solution, shots);
   return {
     pieces,
+    ...(sizes ? { sizes } : {}),
     residualMm,
     worstMm,
     dotMm: Math.min(...shots.map(dotAt)),
@@ -126,24 +137,27 @@ export function piecesOn(
   options: PhotoOptions,
 ): {
   readonly pieces: readonly TracedPiece[];
+  readonly sizes?: readonly SizeTraced[];
   readonly cutOff: readonly Patch[];
   readonly loose: readonly Point[];
 } {
   const { at, onStage = () => {} } = options;
   if (at) {
     onStage('outlines');
-    const { dashed, ...pen } = options.pen ?? {};
-    const corners = inkMap(map, pen);
-    const ink = { corners, lines: dashed === undefined ? corners : inkMap(map, { ...pen, dashed }) };
-    const outlines = at.map((clicks, k) => {
-      tell(options, 'outlines', k / at.length);
-      return drawnOutline(
-        { map, shots },
-        ink,
-        clicks.map((click, i) => onFloor(shots[0]!, map, click, i + 1)),
-      );
-    });
-    return { pieces: namedPieces(outlines), cutOff: [], loose: [] };
+    const clicks = at.map(corners => corners.map((click, i) => onFloor(shots[0]!, map, click, i + 1)));
+    const done = (share: number) => tell(options, 'outlines', share);
+    const drawn = { cutOff: [], loose: [] };
+    if (!options.sizes) {
+      const ink = inkOfPen(map, options.pen ?? {});
+      const outlines = clicks.map((corners, k) => {
+        done(k / clicks.length);
+        return drawnOutline({ map, shots }, ink, corners);
+      });
+      return { pieces: namedPieces(outlines), ...drawn };
+    }
+    const traced = namedSizes(sizesDrawn({ map, shots }, options.sizes, clicks, done));
+    const sizes = options.sizes.map(({ size }, i) => ({ size, pieces: traced[i]! }));
+    return { pieces: traced[0]!, sizes, ...drawn };
   }
   const unlike = unlikeGround(map, known);
   tell(options, 'floor', 1);

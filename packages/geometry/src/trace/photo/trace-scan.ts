@@ -7,7 +7,8 @@ import { finding, refusal } from './tellings.js';
 import { type PhotoOptions, type PhotoTrace, piecesOn } from './trace-photo.js';
 
 /** What a scan is traced by. */
-export interface ScanOptions extends Pick<PhotoOptions, 'at' | 'pen' | 'onStage' | 'onProgress' | 'signal'> {
+export interface ScanOptions
+  extends Pick<PhotoOptions, 'at' | 'pen' | 'sizes' | 'onStage' | 'onProgress' | 'signal'> {
   /** The scan's scale: dots to a mm, from its dpi (dpi / 25.4) or from two of its points whose distance is known. */
   readonly dotsToMm: number;
 }
@@ -21,7 +22,7 @@ const leastScale = 1,
  * that is nothing in the picture can say.
  *
  * @throws PatternError `scan-scale-out-of-range`, `ground-not-seen`, `no-piece-on-scan`; for drawn pieces `too-few-clicks`,
- *   `click-outside`, `no-line-between`
+ *   `click-outside`, `no-line-between`, `size-not-drawn-there`
  */
 export function traceScan(picture: Picture, options: ScanOptions): PhotoTrace {
   const { dotsToMm, at, onStage = () => {} } = options;
@@ -38,10 +39,11 @@ export function traceScan(picture: Picture, options: ScanOptions): PhotoTrace {
   );
   const map = floorMap(shots, corners);
   const known = groundAtRim(map, picture, dotsToMm);
-  const { pieces, cutOff, loose } = piecesOn({ map, shots, sheets: [], known }, options);
+  const { pieces, sizes, cutOff, loose } = piecesOn({ map, shots, sheets: [], known }, options);
   if (pieces.length === 0) throw refusal('no-piece-on-scan', { faint: loose.length });
   return {
     pieces,
+    ...(sizes ? { sizes } : {}),
     dotMm: 1 / dotsToMm,
     sheets: [],
     floor: map,

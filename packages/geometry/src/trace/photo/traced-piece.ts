@@ -1,9 +1,10 @@
-import { translation } from '../../affine.js';
+import { type Affine, translation } from '../../affine.js';
 import { type Path, pathStart, transformedPath } from '../../path/path.js';
 import { definePattern, definePiece } from '../../pattern/build.js';
 import type { Pattern } from '../../pattern/types.js';
 import type { Point } from '../../vector.js';
 import type { TracedOutline } from './trace-floor.js';
+import type { PhotoTrace } from './trace-photo.js';
 
 /** A piece as traced: its edges from corner to corner, clockwise, in floor mm. */
 export interface TracedPiece {
@@ -22,40 +23,67 @@ export interface TracedPiece {
 const row = 100;
 
 /** Outlines as pieces, named in reading order. */
-export function namedPieces(outlines: readonly TracedOutline[]): readonly TracedPiece[] {
+export const namedPieces = (outlines: readonly TracedOutline[]): readonly TracedPiece[] =>
+  namedSizes([outlines])[0]!;
+
+/** The same of every size of a nest, outline for outline: pieces and edges are named as those of the first. */
+export function namedSizes(
+  sizes: readonly (readonly TracedOutline[])[],
+): readonly (readonly TracedPiece[])[] {
   const corner = (points: readonly Point[]) => ({
     x: Math.min(...points.map(p => p.x)),
     y: Math.min(...points.map(p => p.y)),
   });
-  return outlines
-    .map(outline => ({ outline, at: corner(outline.points) }))
-    .sort((a, b) => Math.round(a.at.y / row) - Math.round(b.at.y / row) || a.at.x - b.at.x)
-    .map(({ outline: { edges, points, onPaper, isClear } }, i) => ({
-      name: `piece-${i + 1}`,
-      edges: fromUpperLeft(edges),
-      points,
-      onPaper,
-      isClear,
-    }));
+  const order = sizes[0]!
+    .map((outline, index) => ({ index, at: corner(outline.points), first: upperLeft(outline.edges) }))
+    .sort((a, b) => Math.round(a.at.y / row) - Math.round(b.at.y / row) || a.at.x - b.at.x);
+  return sizes.map(outlines =>
+    order.map(({ index, first }, i) => {
+      const { edges, points, onPaper, isClear } = outlines[index]!;
+      return {
+        name: `piece-${i + 1}`,
+        edges: [...edges.slice(first), ...edges.slice(0, first)],
+        points,
+        onPaper,
+        isClear,
+      };
+    }),
+  );
 }
 
-function fromUpperLeft(edges: readonly Path[]): readonly Path[] {
+/** Which edge begins farthest to the upper left. */
+function upperLeft(edges: readonly Path[]): number {
   const sums = edges.map(edge => pathStart(edge).x + pathStart(edge).y);
-  const first = sums.indexOf(Math.min(...sums));
-  return [...edges.slice(first), ...edges.slice(0, first)];
+  return sums.indexOf(Math.min(...sums));
 }
 
 /** mm of empty sheet left of and above the pieces. */
 const margin = 20;
 
 /** The pieces as a pattern, as they lay, moved to the upper left of the sheet. Allowances are not known: none. */
-export function patternOfTrace(name: string, pieces: readonly TracedPiece[]): Pattern {
+export const patternOfTrace = (name: string, pieces: readonly TracedPiece[]): Pattern =>
+  patternOf(name, pieces, homeOf(pieces));
+
+/** A tracing as patterns, one for each size that was told apart, lying on one another as they lay; else one. */
+export function patternsOfTrace(
+  name: string,
+  { pieces, sizes }: Pick<PhotoTrace, 'pieces' | 'sizes'>,
+): readonly Pattern[] {
+  if (!sizes) return [patternOfTrace(name, pieces)];
+  const home = homeOf(sizes.flatMap(one => one.pieces));
+  return sizes.map(one => ({ ...patternOf(name, one.pieces, home), size: one.size }));
+}
+
+const homeOf = (pieces: readonly TracedPiece[]): Affine => {
   const points = pieces.flatMap(p => p.points);
-  const home = translation({
+  return translation({
     x: margin - Math.min(...points.map(p => p.x)),
     y: margin - Math.min(...points.map(p => p.y)),
   });
-  return definePattern({
+};
+
+const patternOf = (name: string, pieces: readonly TracedPiece[], home: Affine): Pattern =>
+  definePattern({
     name,
     pieces: pieces.map(piece =>
       definePiece({
@@ -64,4 +92,3 @@ export function patternOfTrace(name: string, pieces: readonly TracedPiece[]): Pa
       }),
     ),
   });
-}

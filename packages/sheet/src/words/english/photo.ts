@@ -55,6 +55,10 @@ export const photo: Tellings<PhotoTellings> = {
     message: `No line leads from corner ${from} to corner ${to}.`,
     remedy: 'Give a corner more between them.',
   }),
+  'size-not-drawn-there': ({ size, corner }, say) => ({
+    message: `Near corner ${corner} no line of size ${say.written(size)} leads on.`,
+    remedy: `Look how size ${say.written(size)} is drawn there and name its pen; or leave it out of --sizes and trace it by itself with --pen and corners of its own.`,
+  }),
   'scan-scale-out-of-range': ({ dotsToMm }, say) => ({
     message: `A scan has no ${say.number(dotsToMm, 2)} dots to the millimetre.`,
     remedy: 'Give the resolution that the scanner was set to, such as 300 dpi.',

@@ -77,6 +77,11 @@ export const traceTellings: Tellings<TraceTellings> = {
       '--pen tells how the lines between the corners (--at) are drawn: a colour, dashed or solid, or both.',
     remedy: `Write one of ${say.list(colours)}, dashed or solid: --at "412,880 2950,905 2900,1800" --pen "red dashed".`,
   }),
+  'sizes-of-picture-not-understood': ({ colours }, say) => ({
+    message:
+      'Of a picture, --sizes tells how the lines of each size are drawn, two sizes or more, each otherwise; --at their corners, once for all sizes.',
+    remedy: `Write each with its pen, and the corners of the first of them: --sizes "S=red, M=blue dashed" --at "412,880 2950,905 2900,1800". Pens: ${say.list(colours)}, dashed, solid.`,
+  }),
   'columns-out-of-range': () => ({
     message: 'So many pages do not stand in a row.',
     remedy: 'Give a whole number from 1, such as --columns 4.',

@@ -58,6 +58,10 @@ export const photo: Tellings<PhotoTellings> = {
     message: `Keine Linie führt von Ecke ${from} zu Ecke ${to}.`,
     remedy: 'Geben Sie dazwischen eine weitere Ecke an.',
   }),
+  'size-not-drawn-there': ({ size, corner }, say) => ({
+    message: `Bei Ecke ${corner} führt keine Linie der Größe ${say.written(size)} weiter.`,
+    remedy: `Sehen Sie nach, wie Größe ${say.written(size)} dort gezeichnet ist, und nennen Sie ihren Stift; oder lassen Sie sie aus --sizes weg und zeichnen Sie sie für sich nach, mit --pen und eigenen Ecken.`,
+  }),
   'scan-scale-out-of-range': ({ dotsToMm }, say) => ({
     message: `Kein Scan hat ${say.number(dotsToMm, 2)} Punkte je Millimeter.`,
     remedy: 'Geben Sie die Auflösung an, auf die der Scanner gestellt war, etwa 300 dpi.',

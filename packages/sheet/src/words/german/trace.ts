@@ -79,6 +79,11 @@ export const traceTellings: Tellings<TraceTellings> = {
       '--pen sagt, wie die Linien zwischen den Ecken (--at) gezeichnet sind: eine Farbe, gestrichelt (dashed) oder durchgezogen (solid), oder beides.',
     remedy: `Schreiben Sie ${say.list(colours)}, dashed oder solid: --at "412,880 2950,905 2900,1800" --pen "red dashed".`,
   }),
+  'sizes-of-picture-not-understood': ({ colours }, say) => ({
+    message:
+      'Bei einem Bild sagt --sizes, wie die Linien jeder Größe gezeichnet sind, zweier oder mehr, jede anders; --at ihre Ecken, einmal für alle Größen.',
+    remedy: `Schreiben Sie jede mit ihrem Stift, und die Ecken der ersten: --sizes "S=red, M=blue dashed" --at "412,880 2950,905 2900,1800". Stifte: ${say.list(colours)}, dashed, solid.`,
+  }),
   'columns-out-of-range': () => ({
     message: 'So viele Seiten stehen nicht in einer Reihe.',
     remedy: 'Geben Sie eine ganze Zahl ab 1 an, etwa --columns 4.',

@@ -65,7 +65,7 @@ export function readDxf(text: string, unit?: LengthUnit): DxfReading {
             path: transformedPath(drawn.path, place.map),
             closed: drawn.closed,
             layer: layerOf(entity),
-            dashed: /DASH|HIDDEN|DOT|CENTER/i.test(textOf(entity, 6) ?? ''),
+            ...dashOf(textOf(entity, 6) ?? ''),
             ...(is ? { is } : {}),
             ...groupOf(place),
           });
@@ -246,3 +246,7 @@ function wordOf(entity: Entity): DrawnWord | undefined {
     .trim();
   return plain === '' ? undefined : { text: plain, at };
 }
+
+/** A line's kind by its name, as the format's usual ones are called. */
+const dashOf = (kind: string): Pick<DrawnLine, 'dashed' | 'dash'> =>
+  /DASH|HIDDEN|DOT|CENTER/i.test(kind) ? { dashed: true, dash: kind.toLowerCase() } : { dashed: false };
