@@ -217,7 +217,16 @@ const unread = [
   ],
   ...['copiesInGarment', 'dartsOf', 'edgeParts', 'foldEdgeOf', 'isCentreEdge', 'isCentreLine', 'isLimb'],
   ...['lineRoleOf', 'markRoleOf', 'outlinePath', 'pathsOfPart', 'pieceWithRoles', 'pleatsOf', 'runLabel'],
-  ...['withPiece', 'withRoles', 'codeCells', 'targetCorners', 'targetIndex', 'patternOfTrace', 'follow'],
+  ...[
+    'withPiece',
+    'withRoles',
+    'codeCells',
+    'targetCorners',
+    'targetIndex',
+    'patternOfTrace',
+    'patternsOfTrace',
+    'follow',
+  ],
   ...['followThrough', 'formOf', 'goalsIn', 'inWords', 'isGoal', 'verbFrom', 'verbOf', 'inTurn', 'settled'],
   ...[
     'isKnit',

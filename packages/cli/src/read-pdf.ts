@@ -1,7 +1,7 @@
 import type { Path, Point } from '@paperhinge/geometry';
 import { coincidenceTolerance } from '@paperhinge/geometry/internal-tolerances';
 import { type Affine, apply, compose, distance } from '@paperhinge/geometry/plane';
-import { type DrawnLine, type DrawnPage, dashWord, type ForeignDrawing } from '@paperhinge/geometry/trace';
+import type { DrawnLine, DrawnPage, ForeignDrawing } from '@paperhinge/geometry/trace';
 import { commandRefusal } from '@paperhinge/sheet/words';
 import type { PDFDocumentProxy, PDFPageProxy } from 'pdfjs-dist';
 
@@ -153,7 +153,7 @@ function strokesOf(
 function dashOf({ dash, map }: Pen): Pick<DrawnLine, 'dashed' | 'dash'> {
   if (!dash.some(length => length > 0)) return { dashed: false };
   const scale = Math.sqrt(Math.abs(map.a * map.d - map.b * map.c));
-  return { dashed: true, dash: dashWord(dash.map(length => length * scale)) };
+  return { dashed: true, dash: dash.map(length => length * scale) };
 }
 
 const strokes = (ops: Reader['OPS']): readonly number[] => [

@@ -7,7 +7,6 @@ export { writeTrace } from '../svg/write-trace.js';
 export type { DrawnLine, DrawnWord, ForeignDrawing, LineMeaning } from '../trace/drawing/drawing.js';
 export type { DxfReading } from '../trace/drawing/dxf/read-dxf.js';
 export { readDxf } from '../trace/drawing/dxf/read-dxf.js';
-export { dashWord } from '../trace/drawing/hands.js';
 export type { DrawingTrace, DrawingWishes } from '../trace/drawing/pieces-of-drawing.js';
 export { piecesOfDrawing } from '../trace/drawing/pieces-of-drawing.js';
 export type { SizeLayer, SizesTrace } from '../trace/drawing/sizes-of-drawing.js';

@@ -1,7 +1,6 @@
 import { type Affine, apply } from '../affine.js';
 import type { Finding } from '../telling.js';
 import type { DrawnLine, DrawnWord, ForeignDrawing } from '../trace/drawing/drawing.js';
-import { dashWord } from '../trace/drawing/hands.js';
 import { faultFinding } from './fault-finding.js';
 import { reportOn } from './report.js';
 import type { DrawingScale } from './root.js';
@@ -55,11 +54,11 @@ export function drawingOfSvg(
 }
 
 /** Dashes as they lie on the sheet; what is told in a unit of its own, as it is told. */
-function dashIn(dash: string, { a, b, c, d }: Affine): string {
+function dashIn(dash: string, { a, b, c, d }: Affine): readonly number[] | string {
   const words = dash.split(/[\s,]+/).filter(word => word !== '');
   const scale = Math.sqrt(Math.abs(a * d - b * c));
   const lengths = words.map(Number);
-  return lengths.every(Number.isFinite) ? dashWord(lengths.map(length => length * scale)) : words.join('-');
+  return lengths.every(Number.isFinite) ? lengths.map(length => length * scale) : words.join('-');
 }
 
 function inherited(shown: Shown, name: string, sheet: StyleSheet): string | undefined {

@@ -16,8 +16,8 @@ export interface DrawnLine {
   /** The layer, or where there is none the colour and dash: what tells sizes apart. */
   readonly layer: string;
   readonly dashed: boolean;
-  /** How it is dashed, where the file tells: lengths in mm such as "6-2", or the name of a line's kind. */
-  readonly dash?: string;
+  /** How it is dashed, where the file tells: lengths of dashes and gaps in mm, or the name of a kind of line. */
+  readonly dash?: readonly number[] | string;
   /** What a standard says it is. */
   readonly is?: LineMeaning;
 }

@@ -19,12 +19,13 @@ export function handsOf(lines: readonly DrawnLine[]): (line: DrawnLine) => strin
 }
 const drawn = 'solid',
   dashed = 'dashed';
-const kindOf = (line: DrawnLine): string => (line.dashed ? (line.dash ?? dashed) : drawn);
+const kindOf = ({ dashed: isDashed, dash }: DrawnLine): string =>
+  !isDashed ? drawn : dash === undefined ? dashed : typeof dash === 'string' ? dash : dashWord(dash);
 
 /** Whether a line is what is asked for: its layer, its hand, or its hand where the layer is left out. */
 export const answersTo = (line: DrawnLine, hand: string, wanted: string): boolean =>
   wanted === line.layer || wanted === hand || (hand !== line.layer && hand === `${line.layer} ${wanted}`);
 
 /** Lengths of dashes and gaps in mm as a word: "6-2". */
-export const dashWord = (lengths: readonly number[]): string =>
+const dashWord = (lengths: readonly number[]): string =>
   lengths.map(mm => String(Math.round(mm * 10) / 10)).join('-');
