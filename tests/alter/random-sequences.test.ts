@@ -3,6 +3,8 @@
 // PAPERHINGE_SEQUENCES=10000.
 import { readFileSync } from 'node:fs';
 import { type Alteration, type AnyVerb, follow, perform, verbs } from '@paperhinge/alter';
+import { cutLapel, draftShawlCollar } from '@paperhinge/alter/edges';
+import { removePiece } from '@paperhinge/alter/made';
 import type { Field, Fields } from '@paperhinge/alter/verb';
 import {
   edgeNames,
@@ -258,4 +260,54 @@ describe('any sequence of verbs leaves a sound pattern, loses nothing in silence
   test('does most of the verbs: a property that never does a thing proves nothing', () => {
     expect(done.size).toBeGreaterThan(verbs.length / 2);
   });
+});
+
+// A lapel is seldom drawn by chance: here the front of the shirt has one that breaks anywhere from its neck to its hem, or
+// a shawl collar, before the verbs come.
+test('any sequence on a front with a lapel leaves a sound pattern, or is refused with a remedy', () => {
+  const bare = ['collar', 'stand'].reduce(
+    (pattern, piece) => removePiece(pattern, { piece }).pattern,
+    demos.find(({ name }) => /shirt/i.test(name))!,
+  );
+  const front = { piece: 'front', neck: 'neck', edge: 'front-edge' };
+  const lapelled = (share: number, shawl: boolean): Pattern | undefined => {
+    try {
+      const { pattern } = shawl
+        ? draftShawlCollar(bare, {
+            name: 'shawl',
+            ...front,
+            along: [{ piece: 'yoke', edge: 'neck' }],
+            break: { share },
+          })
+        : cutLapel(bare, { ...front, break: { share } });
+      validatePattern(pattern);
+      return pattern;
+    } catch (error) {
+      if (!(error instanceof PatternError) || validated.includes(error.code)) throw error;
+      expect(told(error).remedy).not.toBe('');
+      return undefined;
+    }
+  };
+  const done = new Map<string, number>();
+  const steps = fc.array(anyStep, { minLength: 1, maxLength: 3 });
+  // At the ends of the edge as often as between them.
+  const share = fc.oneof(
+    fc.constantFrom(0, 1),
+    fc.integer({ min: 1, max: 99 }).map(percent => percent / 100),
+  );
+  fc.assert(
+    fc.property(share, fc.boolean(), steps, (at, shawl, wanted) => {
+      const start = lapelled(at, shawl);
+      if (start) play(start, wanted, done);
+    }),
+    {
+      numRuns: Math.max(20, Math.round(sequences / 10)),
+      examples: [
+        [0, false, []],
+        [1, false, []],
+        [1, true, []],
+      ],
+    },
+  );
+  expect(done.size).toBeGreaterThan(3);
 });

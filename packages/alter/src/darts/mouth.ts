@@ -1,6 +1,5 @@
 import type { Dart, Piece, Point } from '@paperhinge/geometry';
 import { pathEnd, pathStart } from '@paperhinge/geometry/paths';
-import { dartsOf } from '@paperhinge/geometry/pattern';
 import { distance, lerp, subtract, unit } from '@paperhinge/geometry/plane';
 import { refusal } from './tellings.js';
 
@@ -19,8 +18,8 @@ export const inwardsOf = (dart: Dart): Point => unit(subtract(dart.apex, middleO
 /** mm from the middle of its mouth to its point. */
 export const depthOf = (dart: Dart): number => distance(middleOfMouth(dart), dart.apex);
 
-/** @throws PatternError `dart-name-taken` */
+/** @throws PatternError `dart-name-taken`: edges, darts and pleats of a piece share one list of names */
 export function requireFreeDartName(piece: Piece, name: string): void {
-  if (dartsOf(piece).some(dart => dart.name === name))
+  if (piece.outline.parts.some(part => part.name === name))
     throw refusal('dart-name-taken', { piece: { piece: piece.name }, name }, { piece: piece.name });
 }

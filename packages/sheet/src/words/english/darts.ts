@@ -10,7 +10,7 @@ export const darts: Tellings<DartTellings> = {
     remedy: instead(name, names, 'point marks', say),
   }),
   'dart-name-taken': ({ piece, name }, say) => ({
-    message: capital(`${say.thing(piece)} has a dart ${say.written(name)} already.`),
+    message: capital(`${say.thing(piece)} has an edge, dart or pleat ${say.written(name)} already.`),
     remedy: 'Give the new one another name.',
   }),
   'dart-points-meet': ({ dart }, say) => ({

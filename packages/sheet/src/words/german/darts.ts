@@ -9,7 +9,7 @@ export const darts: Tellings<DartTellings> = {
     remedy: instead(name, names, 'Punkte', say),
   }),
   'dart-name-taken': ({ piece, name }, say) => ({
-    message: `${say.thing(piece)} hat schon einen Abnäher ${say.written(name)}.`,
+    message: `${say.thing(piece)} hat schon eine Kante, einen Abnäher oder eine Falte ${say.written(name)}.`,
     remedy: 'Geben Sie dem neuen einen anderen Namen.',
   }),
   'dart-points-meet': ({ dart }, say) => ({
