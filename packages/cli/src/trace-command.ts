@@ -24,7 +24,7 @@ import { traceDrawing } from './trace-drawing.js';
 import { figuresOfTrace } from './trace-figures.js';
 import { sizesOfPicture, type TraceArguments, type TraceWishes, traceWishes } from './trace-options.js';
 import { traceSheet } from './trace-sheet.js';
-import { checkOutputs, writeOutputs } from './write-outputs.js';
+import { checkOutputs, writeTogether } from './write-outputs.js';
 
 const stages = {
   targets: 'looking-for-sheets',
@@ -73,11 +73,9 @@ async function tracedFiles(files: readonly string[], options: TraceArguments, io
     // Nothing is known of allowances: they are left open, and the line that was traced is said.
     const patterns = patternsOfTrace(basename(name, extname(name)), trace);
     const svg = writeTrace({ patterns, bothLines: false }, wishes.line);
-    await writeOutputs(dirname(output), [{ name, content: svg }]);
-    if (picture !== undefined) {
-      const seen = { name: basename(picture), content: await pictureOfTrace(trace) };
-      await writeOutputs(dirname(picture), [seen]);
-    }
+    // All is made before any of it is written: who stops the work has all of it or nothing.
+    const seen = picture === undefined ? [] : [{ path: picture, content: await pictureOfTrace(trace) }];
+    await writeTogether([...seen, { path: output, content: svg }]);
     end();
     const told = trace.findings.map(words.finding);
     for (const finding of told) io.stderr(`${findingLine(finding, words)}\n`);

@@ -1,5 +1,5 @@
 import { lstat, mkdir, open, readdir, rename, rm, stat } from 'node:fs/promises';
-import { dirname, join, resolve } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import { commandRefusal } from '@paperhinge/sheet/words';
 import { alone } from './alone.js';
 import { isRunning } from './is-running.js';
@@ -86,6 +86,20 @@ export async function writeOutputs(folder: string, outputs: readonly Output[]): 
     await clear().catch(() => undefined);
     process.off('SIGINT', interrupted).off('SIGTERM', interrupted);
   }
+}
+
+/** The same of files told by their paths, folder by folder; the last file vouches for those beside it. */
+export async function writeTogether(
+  files: readonly { readonly path: string; readonly content: string | Uint8Array }[],
+): Promise<void> {
+  const folders = [...new Set(files.map(({ path }) => dirname(path)))];
+  for (const folder of folders)
+    await writeOutputs(
+      folder,
+      files
+        .filter(({ path }) => dirname(path) === folder)
+        .map(({ path, content }) => ({ name: basename(path), content })),
+    );
 }
 
 async function writeWhole(path: string, content: string | Uint8Array): Promise<void> {
