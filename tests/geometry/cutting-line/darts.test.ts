@@ -265,6 +265,67 @@ test('an angle at A plus half the dart’s of 180° or more is a finding, and th
   expect(path.segments.some(s => s.every(p => Math.abs(p.y + 10) < 1e-9))).toBe(true);
 });
 
+test('of two whose mouths want more of the edge between them than there is, one is cut straight across', () => {
+  // Each leg leans out by 20 in 120: over an allowance of 15 it takes 2.5 of the edge between the two.
+  const besides = (gap: number, [first, second]: readonly Dart['pressed'][] = ['start', 'end']): Piece => {
+    const far = 120 + gap;
+    return pieceOf([
+      straightEdge('left waist', at(0, 0), at(80, 0), { allowance: 15 }),
+      dart('one', at(80, 0), at(100, 120), at(120, 0), first),
+      straightEdge('between', at(120, 0), at(far, 0), { allowance: 15 }),
+      dart('two', at(far, 0), at(far + 20, 120), at(far + 40, 0), second),
+      straightEdge('right waist', at(far + 40, 0), at(300, 0), { allowance: 15 }),
+      straightEdge('side', at(300, 0), at(300, 300)),
+      straightEdge('hem', at(300, 300), at(0, 300)),
+      straightEdge('centre', at(0, 300), at(0, 0)),
+    ]);
+  };
+  const bridged = (gap: number, pressed?: readonly Dart['pressed'][]) =>
+    cuttingLine(besides(gap, pressed))
+      .findings.filter(f => f.code === 'dart-mouth-bridged')
+      .map(f => f.where.edge);
+  expect(bridged(4.9)).toEqual(['two']);
+  expect(bridged(5.1)).toEqual([]);
+  // Nor does an intake of 40 find its shape on the 8 between them.
+  expect(bridged(8, ['start', 'start'])).toEqual(['two']);
+  expect(bridged(8, ['end', 'end'])).toEqual(['one']);
+  expect(bridged(8, ['open', 'open'])).toEqual(['one', 'two']);
+  for (const gap of [4.9, 5.1]) {
+    const { path } = cuttingLine(besides(gap));
+    expect(largestGap(path)).toBeLessThan(1e-6);
+    expect(polylineCrossings(path)).toEqual([]);
+  }
+});
+
+test('one with no edge beside it is cut straight across', () => {
+  const mouth = { type: 'pleat', name: 'pleat', kind: 'knife', towards: 'start', stitched: 0 } as const;
+  const pleat = (from: Point, to: Point) => ({ ...mouth, mouth: { segments: [[from, to]] } }) as const;
+  const waist = (...between: Parameters<typeof pieceOf>[0]) =>
+    pieceOf([
+      straightEdge('left waist', at(0, 0), at(80, 0), { allowance: 15 }),
+      ...between,
+      straightEdge('right waist', at(160, 0), at(300, 0), { allowance: 15 }),
+      straightEdge('side', at(300, 0), at(300, 300)),
+      straightEdge('hem', at(300, 300), at(0, 300)),
+      straightEdge('centre', at(0, 300), at(0, 0)),
+    ]);
+  const [one, two] = [
+    dart('one', at(80, 0), at(100, 120), at(120, 0)),
+    dart('two', at(120, 0), at(140, 120), at(160, 0)),
+  ];
+  for (const piece of [
+    waist(one, two),
+    waist(one, pleat(at(120, 0), at(160, 0))),
+    waist(pleat(at(80, 0), at(120, 0)), two),
+  ]) {
+    const { path } = cuttingLine(piece);
+    expect(polylineCrossings(path)).toEqual([]);
+    // Over both mouths the line runs level, 15 above the waist.
+    for (const { point } of sampled(path, 4))
+      if (point.x > 80 && point.x < 160 && point.y < 100) expect(point.y).toBeCloseTo(-15, 9);
+  }
+});
+
 describe('pressed by default', () => {
   const pressedAs = (piece: Piece): string => {
     const shape = (p: Dart['pressed']) => JSON.stringify(cuttingLine(withPressed(piece, p)).path);

@@ -116,6 +116,20 @@ test('in a slot each wall is told for what the other side takes of it, but for o
   expect(lost(15, 0)).toEqual([]);
 });
 
+test('a triangle shrinks about its centre, and past it to nothing, though a smaller one stands there', () => {
+  // Of equal sides of 100: its inner circle has a radius of 100 / (2 √3).
+  const radius = 100 / (2 * Math.sqrt(3));
+  const triangle = ringOf(at(0, 3 * radius), at(50, 0), at(100, 3 * radius));
+  for (const by of [10, 20, 28.5])
+    expect(areas(offsetOutline(triangle, -by).loops)).toEqual([
+      expect.closeTo(150 * radius * (1 - by / radius) ** 2, 6),
+    ]);
+  for (const by of [29, 35, 43]) {
+    expect(offsetOutline(triangle, -by).loops).toEqual([]);
+    expect(codes(offsetOutline(triangle, -by).findings)).toEqual(['parallel-vanished']);
+  }
+});
+
 test('a circle shrinks to a circle, and past its centre to nothing', () => {
   const circle: Path = { segments: arc(at(0, 0), 80, 0, 360) };
   const { loops, findings } = offsetOutline([{ name: 'rim', path: circle }], -15);
