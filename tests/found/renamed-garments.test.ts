@@ -13,7 +13,7 @@ import { printPattern } from '@paperhinge/print';
 import { layCloths } from '@paperhinge/print/cloth';
 import { describe, expect, test } from 'vitest';
 
-// A pattern whose roles are given is the same pattern whatever its pieces and edges are called: nothing looks at a name.
+// A pattern whose roles are given is the same pattern whatever its pieces, edges, lines and marks are called: nothing looks at a name.
 
 const wearer = { 'bust girth': 920, 'waist girth': 760, 'hip girth': 980, 'head girth': 570 };
 const demos = ['woven-shift', 'yoke-skirt', 'trousers', 'shirt', 'waistcoat', 'darted-dress'];
@@ -26,12 +26,12 @@ const drawn = (name: string): Pattern =>
 const withRolesGiven = (pattern: Pattern): Pattern =>
   JSON.parse(JSON.stringify(pattern, (key, value) => (key === 'roleGuessed' ? undefined : value)));
 
-/** What pieces and the parts of outlines are called, each with a word of no language for it, as long. */
+/** What pieces, the parts of outlines, lines and marks are called, each with a word of no language for it, as long. */
 function nonsenseFor({ pieces }: Pattern): ReadonlyMap<string, string> {
-  const names = pieces.flatMap(({ name, title, outline }) => [
+  const names = pieces.flatMap(({ name, title, outline: { parts }, lines, marks }) => [
     name,
     title,
-    ...outline.parts.map(p => p.name),
+    ...[...parts, ...lines, ...marks].map(thing => thing.name),
   ]);
   const letters = 'qxzvj';
   return new Map(
@@ -74,8 +74,6 @@ function renamed(pattern: Pattern, names: ReadonlyMap<string, string>): Pattern 
     ...(fastenings ? { fastenings: keep(fastenings) } : {}),
     pieces: pattern.pieces.map(piece => ({
       ...retold(piece, names),
-      lines: piece.lines,
-      marks: piece.marks,
       cutting: piece.cutting,
       ...(piece.alsoCut ? { alsoCut: piece.alsoCut } : {}),
     })),

@@ -32,6 +32,21 @@ test('the girths of the record are body, before, after and ease', () => {
   expect(codes(tube(inches(40), 'hip'), { 'hip girth': inches(38) })).toEqual([]);
 });
 
+test('a level is compared by what it is on the body, whatever it is called', () => {
+  const called = (name: string) => codes(tube(900, name), { 'bust girth': 920 });
+  for (const name of ['bust', 'Brust', 'poitrine', 'busto'])
+    expect(called(name)).toEqual(['girth-too-small']);
+  expect(codes(tube(940, 'Brust'), { 'bust girth': 920 })).toEqual(['ease-below-usual']);
+  // Of what nobody knows nothing is compared, and that is told.
+  expect(called('qxz')).toEqual(['measures-without-level']);
+  const { pieces, ...rest } = tube(900, 'qxz');
+  const known = {
+    ...rest,
+    pieces: pieces.map(p => ({ ...p, lines: p.lines.map(line => ({ ...line, role: 'bust' as const })) })),
+  };
+  expect(codes(known, { 'bust girth': 920 })).toEqual(['girth-too-small']);
+});
+
 test('a level whose girth on the body is not known has no ease', () => {
   expect(girthsBesideBody({}, { waist: 900 }, { waist: 880, hip: 1000 })).toEqual({
     waist: { beforeMm: 900, afterMm: 880 },

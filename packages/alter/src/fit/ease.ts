@@ -13,8 +13,9 @@ import { requireWhole } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { bodyPieces, facingEdges, levelAcross, levelNames } from '@paperhinge/geometry/measure';
 import { isKnit, leastStretch } from './cloth.js';
+import { bodyGirthAt, levelRoleOf } from './level-role.js';
 import { finding } from './tellings.js';
-import { bodyGirth, type Wearer } from './wearer.js';
+import type { Wearer } from './wearer.js';
 
 /** The least a level of a woven garment is usually given over the body, in mm. */
 export interface EaseMinimum {
@@ -47,19 +48,20 @@ export function easeFindings(pattern: Pattern, wearer: Wearer): readonly Finding
   requireWhole(pattern);
   const girths = levelGirths(pattern);
   const found = Object.entries(girths).flatMap(([level, garmentMm]) => {
-    const bodyMm = bodyGirth(wearer, level);
+    const bodyMm = bodyGirthAt(pattern, wearer, level);
     const open = notAllRound(pattern, level, bodyMm === undefined ? 'note' : 'warning');
     if (open.length > 0) return open;
     return bodyMm === undefined ? [] : fitAt(pattern, level, bodyMm, garmentMm);
   });
-  return [...found, ...withoutLevel(Object.keys(girths), wearer)];
+  return [...found, ...withoutLevel(pattern, Object.keys(girths), wearer)];
 }
 
 /** Girths of the wearer that no level of the pattern is there to be compared with. */
-function withoutLevel(levels: readonly string[], wearer: Wearer): readonly Finding[] {
+function withoutLevel(pattern: Pattern, levels: readonly string[], wearer: Wearer): readonly Finding[] {
   const measures = comparedAtLevels.filter(
     measure =>
-      wearer[measure] !== undefined && !levels.some(level => bodyGirth({ [measure]: 1 }, level) === 1),
+      wearer[measure] !== undefined &&
+      !levels.some(level => bodyGirthAt(pattern, { [measure]: 1 }, level) === 1),
   );
   return measures.length === 0 ? [] : [finding('note', 'measures-without-level', {}, { measures, levels })];
 }
@@ -114,7 +116,10 @@ function fitAt(pattern: Pattern, level: string, bodyMm: number, garmentMm: numbe
   const easeMm = garmentMm - bodyMm;
   const woven = !isKnit(stretchPercent);
   const leastMm = woven ? bodyMm : bodyMm * (1 - (usableStretch * stretchPercent) / 100);
-  const usual = woven ? wovenEaseMinima.find(m => m.levels.includes(level))?.minimumMm : undefined;
+  const minimumAt = (name: string | undefined) =>
+    wovenEaseMinima.find(m => name !== undefined && m.levels.includes(name));
+  const minimum = minimumAt(level) ?? minimumAt(levelRoleOf(pattern, level));
+  const usual = woven ? minimum?.minimumMm : undefined;
   const where = { piece: pieces[0]!.name };
   const facts = { level, bodyMm, garmentMm, easeMm, stretchPercent };
   // Sums of arc lengths carry rounding: a girth that equals its limit passes.

@@ -16,8 +16,9 @@ import { boundsOfPath, transformedPath } from '@paperhinge/geometry/paths';
 import { outlinePath } from '@paperhinge/geometry/pattern';
 import { signedArea } from '@paperhinge/geometry/regions';
 import { sameEdge } from '../edge-refs.js';
+import { bodyGirthAt } from '../fit/level-role.js';
 import { neckEdges } from '../fit/rings.js';
-import { bodyGirth, type Wearer } from '../fit/wearer.js';
+import type { Wearer } from '../fit/wearer.js';
 import { grainOrVertical } from '../moved-edges/grain.js';
 import { seamNamed } from '../moved-edges/seam-place.js';
 import { refusal, saying } from './tellings.js';
@@ -53,7 +54,7 @@ export function measured(pattern: Pattern, measure: Measure): number {
     case 'girth':
       return girthAt(pattern, measure.level);
     case 'ease':
-      return girthAt(pattern, measure.level) - bodyAt(measure.wearer, measure.level);
+      return girthAt(pattern, measure.level) - bodyAt(pattern, measure.wearer, measure.level);
     case 'seam':
       return walkSeam(pattern, seamNamed(pattern, measure.seam)).aMm;
     case 'seam-ease':
@@ -103,8 +104,8 @@ function girthAt(pattern: Pattern, level: string): number {
   throw refusal('goal-level-unknown', { level, levels: Object.keys(girths) });
 }
 
-function bodyAt(wearer: Wearer, level: string): number {
-  const body = bodyGirth(wearer, level);
+function bodyAt(pattern: Pattern, wearer: Wearer, level: string): number {
+  const body = bodyGirthAt(pattern, wearer, level);
   if (body !== undefined) return body;
   throw refusal('goal-body-unknown', { level, measurements: Object.keys(wearer) });
 }
