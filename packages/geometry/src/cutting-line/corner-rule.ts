@@ -49,7 +49,8 @@ function ruleFor(before: Run, after: Run, piece: Piece, pattern: Pattern | undef
   if (a.kind === 'hem' && b.kind !== 'hem') return { form: 'mirrored', shaped: 'before', rule: 'turned-up' };
   if (b.kind === 'hem' && a.kind !== 'hem') return { form: 'mirrored', shaped: 'after', rule: 'turned-up' };
   if (a.kind !== 'seam' || b.kind !== 'seam' || !pattern) return plain;
-  if (interior < 75 * degrees || (interior > 105 * degrees && interior < 150 * degrees)) {
+  // Below 75°, or from 105° to 150°.
+  if (Math.abs(interior - Math.PI / 2) > 15 * degrees && interior < 150 * degrees) {
     const acrossA = neighbourRunsOn(pattern, piece, b, 'start'),
       acrossB = neighbourRunsOn(pattern, piece, a, 'end');
     if (acrossA !== acrossB)

@@ -4,8 +4,8 @@ import { type Path, pathOf } from '../path/path.js';
 import { requireWhole, requireWholePiece } from '../pattern/require-whole.js';
 import type { Pattern, Piece } from '../pattern/types.js';
 import { signedArea } from '../region/area.js';
+import { isSamePoint } from '../same-point.js';
 import type { Finding } from '../telling.js';
-import { coincidenceTolerance } from '../tolerance.js';
 import { distance, type Point } from '../vector.js';
 import { closedUp, type SnipMark } from './assemble.js';
 import { beyondFolds } from './beyond-fold.js';
@@ -110,7 +110,7 @@ function snipOf(mark: SnipMark, raw: readonly Strand[], shortcuts: readonly Shor
   const from = cut
     ? cut.by.reduce((p, q) => (away(q) > away(p) ? q : p))
     : raw[mark.index % raw.length]!.segment[0];
-  return distance(from, mark.to) <= coincidenceTolerance ? [] : [pathOf([from, mark.to])];
+  return isSamePoint(from, mark.to) ? [] : [pathOf([from, mark.to])];
 }
 
 const foldOfHem = (run: Run): Path => ({ segments: run.stitching });

@@ -1,4 +1,5 @@
-import { coincidenceTolerance, cornerTurn } from '../tolerance.js';
+import { isSamePoint } from '../same-point.js';
+import { cornerTurn } from '../tolerance.js';
 import { distance, scale } from '../vector.js';
 import type { Arm } from './arm.js';
 import { mitreLimit } from './corner-rule.js';
@@ -63,8 +64,8 @@ const cutAt = (spoke: readonly Strand[], place: Position): Leaving => ({
 
 /** The places on two chains, away from the corner at which both start, where they cross, if there is one alone. */
 function onlyCrossing(first: readonly Strand[], second: readonly Strand[], corner: Arm['corner']) {
-  const crossings = meetingsOf(first, second).filter(m => distance(m.point, corner) > coincidenceTolerance);
+  const crossings = meetingsOf(first, second).filter(m => !isSamePoint(m.point, corner));
   const [only] = crossings;
-  const isOne = crossings.every(m => !m.overlap && distance(m.point, only!.point) <= coincidenceTolerance);
+  const isOne = crossings.every(m => !m.overlap && isSamePoint(m.point, only!.point));
   return only && isOne ? ([only.a, only.b] as const) : undefined;
 }

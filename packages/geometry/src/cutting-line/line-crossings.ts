@@ -2,7 +2,7 @@ import { powerForm } from '../curve/power-form.js';
 import { asCubic, pointAt, type Segment } from '../curve/segment.js';
 import { rootsInUnit } from '../polynomial.js';
 import { contactTolerance } from '../tolerance.js';
-import { cross, dot, type Point, subtract } from '../vector.js';
+import { dot, leftOf, type Point, subtract } from '../vector.js';
 import type { Position, Strand } from './strand.js';
 
 /** Where a chain meets a straight line: the place on the chain and how far along the line, in mm from its origin. */
@@ -15,7 +15,8 @@ export interface LineCrossing {
 /** Parameters in [0, 1], ascending, at which a segment crosses or touches the endless line through `on`. */
 function lineCrossings(segment: Segment, on: Point, direction: Point): readonly number[] {
   const { x0, x1, x2, x3, y0, y1, y2, y3 } = powerForm(asCubic(segment));
-  const across = (x: number, y: number): number => cross(direction, { x, y });
+  const square = leftOf(direction);
+  const across = (x: number, y: number): number => dot(square, { x, y });
   return rootsInUnit(
     [across(x0 - on.x, y0 - on.y), across(x1, y1), across(x2, y2), across(x3, y3)],
     contactTolerance,

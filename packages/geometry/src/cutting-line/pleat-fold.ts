@@ -1,8 +1,9 @@
 import { mirror } from '../affine.js';
 import { type Path, pathEnd, pathOf, pathStart } from '../path/path.js';
 import type { Pleat } from '../pattern/types.js';
-import { coincidenceTolerance, steepestPleat } from '../tolerance.js';
-import { add, distance, dot, leftOf, lerp, norm, type Point, scale, subtract, unit } from '../vector.js';
+import { isSamePoint } from '../same-point.js';
+import { steepestPleat } from '../tolerance.js';
+import { add, distance, dot, leftOf, lerp, type Point, scale, subtract, unit } from '../vector.js';
 import type { Arm } from './arm.js';
 import { bridged, type FoldedMouth, imageUpTo } from './folded-mouth.js';
 import { meetingWithLine } from './meeting-with-line.js';
@@ -10,8 +11,8 @@ import { type Strand, strandsReversed, strandsTransformed } from './strand.js';
 
 /** Whether both neighbours of a pleat run on along its mouth, so that its cloth can lie on them. */
 export function canBeLaid({ mouth }: Pleat, before: Arm, after: Arm): boolean {
+  if (isSamePoint(pathStart(mouth), pathEnd(mouth))) return false;
   const along = subtract(pathEnd(mouth), pathStart(mouth));
-  if (norm(along) <= coincidenceTolerance) return false;
   const runsOn = (arm: Arm, sense: 1 | -1): boolean =>
     sense * dot(arm.away, unit(along)) > Math.cos(steepestPleat);
   return runsOn(before, -1) && runsOn(after, 1);

@@ -1,8 +1,7 @@
 import { pathEnd, pathStart } from '../path/path.js';
 import type { Pattern, Piece } from '../pattern/types.js';
+import { isSamePoint } from '../same-point.js';
 import type { Finding } from '../telling.js';
-import { coincidenceTolerance } from '../tolerance.js';
-import { distance } from '../vector.js';
 import { armAfter, armBefore } from './arm.js';
 import { overlaps } from './assemble.js';
 import { type CornerPlan, cornerPlan } from './corner-rule.js';
@@ -32,7 +31,7 @@ export function nodesOf(piece: Piece, findings: Finding[]): readonly Node[] {
     }
     const a = pathStart(part.legs[0]),
       b = pathEnd(part.legs[1]);
-    if (distance(a, b) <= coincidenceTolerance) return [];
+    if (isSamePoint(a, b)) return [];
     const pressed = pressedTowards(part, piece);
     if (before && after && canBeFolded(part, pressed, armBefore(before), armAfter(after)))
       return [{ part, pressed }];

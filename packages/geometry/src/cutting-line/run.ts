@@ -3,7 +3,8 @@ import { offsetSegment } from '../curve/offset.js';
 import { endOf, type Segment, startOf, tangentAt } from '../curve/segment.js';
 import { withoutStubs } from '../curve/stubs.js';
 import type { Edge } from '../pattern/types.js';
-import { angleTolerance, coincidenceTolerance, fitTolerance, smoothJoint } from '../tolerance.js';
+import { isSamePoint } from '../same-point.js';
+import { angleTolerance, fitTolerance, smoothJoint } from '../tolerance.js';
 import { angleBetween, distance, dot, type Point, scale, subtract } from '../vector.js';
 import { leavingCircle } from './circle-crossings.js';
 import { edgeAllowance } from './edge-allowance.js';
@@ -152,7 +153,7 @@ function parallelOf(of: string, stitching: readonly Segment[], allowance: number
       if (piece.every(p => distance(p, from) <= fitTolerance))
         skipped = { segment: piece, of, shape: 'parallel', beside };
       else {
-        if (distance(from, startOf(piece)) > coincidenceTolerance) add([from, startOf(piece)], beside);
+        if (!isSamePoint(from, startOf(piece))) add([from, startOf(piece)], beside);
         add(piece, beside);
       }
     }
@@ -187,5 +188,4 @@ function cutAtStart(
   return isBackwards ? cusp : undefined;
 }
 
-const isPoint = (segment: Segment): boolean =>
-  segment.every(p => distance(p, segment[0]) <= coincidenceTolerance);
+const isPoint = (segment: Segment): boolean => segment.every(p => isSamePoint(p, segment[0]));

@@ -10,8 +10,9 @@ import {
   transformed,
 } from '../curve/segment.js';
 import type { Path } from '../path/path.js';
+import { isSamePoint } from '../same-point.js';
 import { coincidenceTolerance } from '../tolerance.js';
-import { distance, type Point } from '../vector.js';
+import type { Point } from '../vector.js';
 
 /**
  * What a part of the cutting line is: a `parallel` at an edge's allowance; what shapes a `corner` (a run-on end, a
@@ -81,8 +82,7 @@ export const straight = (
   to: Point,
   of: string,
   shape: StretchShape = 'corner',
-): readonly Strand[] =>
-  distance(from, to) <= coincidenceTolerance ? [] : [{ segment: [from, to] as Line, of, shape }];
+): readonly Strand[] => (isSamePoint(from, to) ? [] : [{ segment: [from, to] as Line, of, shape }]);
 
 export const strandsReversed = (strands: readonly Strand[]): readonly Strand[] =>
   strands.map(s => ({ ...s, segment: reversed(s.segment) })).reverse();
