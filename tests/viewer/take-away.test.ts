@@ -25,16 +25,18 @@ beforeAll(async () => {
 const written = (bytes: Uint8Array) => new TextDecoder().decode(bytes);
 
 test('the report, with cloth to buy', async () => {
-  const report = written((await fileFor({ id: 1, take: 'report' }, worked)).bytes);
+  const report = written((await fileFor({ take: 'report' }, worked)).bytes);
   expect(report).toBe(job.report);
   expect(report).toContain('1,25 m');
 });
 
-test('the pages, with cloth to buy on the first of them', async () => {
-  const { bytes } = await fileFor({ id: 1, take: 'pdf', paper: 'a3' }, worked);
+test('the pages, with cloth to buy on the first of them; it is told what is being done', async () => {
+  const told: string[] = [];
+  const { bytes } = await fileFor({ take: 'pdf', paper: 'a3' }, worked, text => told.push(text));
+  expect(told).toEqual(['Die Seiten werden ausgelegt: A3']);
   expect(bytes).toEqual(job.pages[0]!.pdf);
 });
 
 test('the drawing', async () => {
-  expect(written((await fileFor({ id: 1, take: 'svg' }, worked)).bytes)).toBe(job.run.svg);
+  expect(written((await fileFor({ take: 'svg' }, worked)).bytes)).toBe(job.run.svg);
 });

@@ -5,6 +5,7 @@ import { createGarment } from './job/garment.js';
 import { undoByKeys } from './job/undo-keys.js';
 import { AsText } from './sheet/AsText.jsx';
 import { Drawer, halfOpen } from './sheet/Drawer.jsx';
+import { LongWork } from './sheet/LongWork.jsx';
 import { VerdictLine } from './sheet/VerdictLine.jsx';
 import { Written } from './sheet/Written.jsx';
 import { Projector } from './table/Projector.jsx';
@@ -59,6 +60,7 @@ export function App() {
           onProject={() => setProjecting(true)}
           goTo={goTo}
         />
+        <LongWork garment={garment} />
         <VerdictLine garment={garment} goTo={goTo} />
       </main>
       <Show when={projecting()}>

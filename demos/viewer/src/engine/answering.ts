@@ -1,10 +1,11 @@
 import { sheetOfRecord } from '@paperhinge/sheet';
-import { catalogueOf, wordsOf } from '@paperhinge/sheet/words';
+import { catalogueOf, type Words, wordsOf } from '@paperhinge/sheet/words';
 import { clothsOf } from './cloths.js';
 import { measured } from './measured.js';
-import type { Answer, AskMade, Question, TryOut } from './questions.js';
+import type { Answer, AskCloths, AskMade, AskPages, Going, Question, TakeAway, TryOut } from './questions.js';
 import { sewnOf } from './sewn.js';
 import { fileFor, pagesOf } from './take-away.js';
+import type { Tell } from './tell.js';
 import { told } from './told.js';
 import { tracedPattern } from './trace.js';
 import { tracedDrawing } from './traced-drawing.js';
@@ -12,7 +13,7 @@ import { triedOut } from './try-out.js';
 import { createViews } from './views.js';
 import { walkOf } from './walk.js';
 import { wholeOf } from './whole.js';
-import type { Worked } from './work.js';
+import { type Worked, work } from './work.js';
 
 /** What the engine stands in: where its answers go, and how it lets time pass. */
 export interface Surroundings {
@@ -35,25 +36,18 @@ export function createAnswering(surroundings: Surroundings): (question: Question
   const views = createViews(surroundings);
 
   /** Answers with what comes of the latest view, or with why nothing does. */
-  async function bring<T extends object>(id: number, work: (done: Worked) => T | Promise<T>): Promise<void> {
+  const bring = async <T extends object>(id: number, work: (done: Worked) => T): Promise<void> => {
     const worked = await views.latest();
-    try {
-      if (worked) answer({ id, ...(await work(worked)) } as unknown as Answer);
-    } catch (error) {
-      answer({ id, refused: worked ? told(error, worked.words) : String(error) });
-    }
-  }
+    if (worked) await answered(answer, id, worked.words, () => work(worked));
+  };
 
   return question => {
     const { id } = question;
-    if ('take' in question) void bring(id, async done => ({ file: await fileFor(question, done) }));
-    else if ('pagesOn' in question)
-      void bring(id, async done => ({ pages: await pagesOf(question.pagesOn, done) }));
+    if ('of' in question) void takenFrom(question, answer);
     else if ('tried' in question) void tryOut(question, answer);
     else if ('make' in question) void make(question, answer);
     else if ('whole' in question)
       void bring(id, ({ states, before }) => ({ whole: wholeOf(states.at(-1)!.pattern, before) }));
-    else if ('cloths' in question) void bring(id, done => ({ cloths: clothsOf(done) }));
     else if ('sewn' in question) void bring(id, done => ({ sewn: sewnOf(done, question.sewn) }));
     else if ('measure' in question)
       void bring(id, ({ states }) => ({ measured: measured(states.at(-1)!.pattern, question.measure) }));
@@ -65,17 +59,54 @@ export function createAnswering(surroundings: Surroundings): (question: Question
   };
 }
 
+/** Answers with what work brings, or with why it brought nothing. */
+async function answered(
+  answer: Send,
+  id: number,
+  words: Words,
+  work: () => object | Promise<object>,
+): Promise<void> {
+  try {
+    answer({ id, ...(await work()) } as unknown as Answer);
+  } catch (error) {
+    answer({ id, refused: told(error, words) });
+  }
+}
+
+/** What takes long, of the garment that the question brings with it. */
+async function takenFrom(question: TakeAway | AskPages | AskCloths, answer: Send): Promise<void> {
+  const { id, of } = question;
+  const catalogue = await catalogueOf(of.language);
+  const words = wordsOf(catalogue, of.unit);
+  await answered(answer, id, words, async () => {
+    const { worked } = work({ ...of, id, open: undefined }, catalogue);
+    if ('take' in question) return { file: await fileFor(question, worked, telling(answer, id)) };
+    if ('pagesOn' in question) return { pages: await pagesOf(question.pagesOn, worked) };
+    return { cloths: clothsOf(worked) };
+  });
+}
+
 async function tryOut({ id, tried, unit, language }: TryOut, answer: Send): Promise<void> {
   answer({ id, tried: triedOut(tried, wordsOf(await catalogueOf(language), unit)) });
 }
 
 async function make({ id, make: what, unit, language }: AskMade, answer: Send): Promise<void> {
   const words = wordsOf(await catalogueOf(language), unit);
-  try {
-    if ('record' in what) answer({ id, made: sheetOfRecord(JSON.parse(what.record)) });
-    else if ('drawing' in what) answer({ id, ...(await tracedDrawing(what, words)) });
-    else answer({ id, made: await tracedPattern(what.pictures, what.name) });
-  } catch (error) {
-    answer({ id, refused: told(error, words) });
-  }
+  await answered(answer, id, words, async () => {
+    if ('record' in what) return { made: sheetOfRecord(JSON.parse(what.record)) };
+    const tell = telling(answer, id);
+    if ('drawing' in what) return tracedDrawing(what, words, tell);
+    return { made: await tracedPattern(what, words, tell) };
+  });
+}
+
+/** Tells how far work has come: often asked to, it tells each whole hundredth once. */
+function telling(answer: Send, id: number): Tell {
+  let last = '';
+  return (text, share) => {
+    const going: Going = { text, ...(share === undefined ? {} : { share: Math.round(share * 100) / 100 }) };
+    const said = JSON.stringify(going);
+    if (said !== last) answer({ id, going });
+    last = said;
+  };
 }

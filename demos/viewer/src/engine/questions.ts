@@ -19,6 +19,15 @@ export interface Ask {
   readonly language: 'en' | 'de';
 }
 
+/** What stands, for long work: that is done apart from the views, and goes by the garment it is given. */
+export type Standing = Omit<Ask, 'id' | 'open'>;
+
+/** How far long work has come, in words; the share of it that is done, where that is known. */
+export interface Going {
+  readonly text: string;
+  readonly share?: number;
+}
+
 export interface File {
   readonly name: string;
   readonly type: string;
@@ -27,12 +36,14 @@ export interface File {
 
 export interface AskPages {
   readonly id: number;
+  readonly of: Standing;
   readonly pagesOn: string;
 }
 
 /** What is made for the maker to take away. */
 export interface TakeAway {
   readonly id: number;
+  readonly of: Standing;
   readonly take: 'svg' | 'dxf' | 'report' | 'record' | 'pdf';
   readonly paper?: string;
 }
@@ -49,6 +60,7 @@ export interface AskWhole {
 
 export interface AskCloths {
   readonly id: number;
+  readonly of: Standing;
   readonly cloths: true;
 }
 
@@ -84,13 +96,21 @@ export interface Tried {
 /** Photographs or a drawing of another program to be traced, or a record to be turned back into its sheet. */
 export interface AskMade {
   readonly id: number;
-  readonly make:
-    | { readonly pictures: readonly Blob[]; readonly name: string }
-    | DrawingGiven
-    | { readonly record: string };
+  readonly make: PicturesGiven | DrawingGiven | { readonly record: string };
   readonly unit: 'mm' | 'cm' | 'in';
   readonly language: 'en' | 'de';
 }
+
+/** Photographs of pieces on a floor with the printed sheets among them, to be traced. */
+export interface PicturesGiven {
+  readonly pictures: readonly Blob[];
+  readonly kind: 'photograph';
+  readonly name: string;
+  readonly taken?: Taken;
+}
+
+/** What is traced. */
+export type Given = DrawingGiven | PicturesGiven;
 
 /** A drawing of another program, to be traced: its text, or the bytes of a PDF. */
 export interface DrawingGiven {
@@ -103,7 +123,7 @@ export interface DrawingGiven {
 /** Drawings of other programs that are traced. */
 export type DrawingKind = 'svg' | 'dxf' | 'pdf';
 
-/** How a drawing is taken where it is taken otherwise than usual; lengths in mm. */
+/** How a drawing or photograph is taken where it is taken otherwise than usual; lengths in mm. */
 export interface Taken {
   /** Ends of strokes that lie no farther apart are one. */
   readonly gap?: number;
@@ -113,6 +133,9 @@ export interface Taken {
   /** Of pages: how many stand in a row, and by how much each lies over the next. */
   readonly columns?: number;
   readonly overlap?: number;
+  /** Of photographs: what the printed sheets' checked squares measure, and which line of the pieces is seen. */
+  readonly square?: number;
+  readonly line?: 'stitching' | 'cutting';
 }
 
 /** What was made: a pattern, or a sheet; beside a pattern, the sheet that proposes names for it. */
@@ -149,4 +172,5 @@ export type Answer =
   | { readonly id: number; readonly held: Held }
   | { readonly id: number; readonly file: File }
   | { readonly id: number; readonly pages: PagesPicture }
+  | { readonly id: number; readonly going: Going }
   | { readonly id: number; readonly refused: string; readonly faults?: readonly Fault[] };

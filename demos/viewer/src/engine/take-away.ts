@@ -1,6 +1,8 @@
 import { type Run, runSheet } from '@paperhinge/sheet';
+import { commandSaying, type Words } from '@paperhinge/sheet/words';
 import type { PagesPicture } from './pictures.js';
 import type { File, TakeAway } from './questions.js';
+import type { Tell } from './tell.js';
 import type { Worked } from './work.js';
 
 const text = new TextEncoder();
@@ -9,7 +11,11 @@ const runOf = ({ sheet, pattern, readFindings, words }: Worked): Run =>
   runSheet(sheet, pattern, { readFindings, words });
 
 /** The file that was asked for, as the command writes it, for who reads here; printing is loaded once it is asked for. */
-export async function fileFor({ take, paper = 'a4' }: TakeAway, worked: Worked): Promise<File> {
+export async function fileFor(
+  { take, paper = 'a4' }: Pick<TakeAway, 'take' | 'paper'>,
+  worked: Worked,
+  tell: Tell = () => undefined,
+): Promise<File> {
   const { sheet, before } = worked;
   const named = (sheet.title ?? before.name).toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-');
   const file = (ending: string, type: string, content: string | Uint8Array): File => ({
@@ -25,21 +31,33 @@ export async function fileFor({ take, paper = 'a4' }: TakeAway, worked: Worked):
       return file('.dxf', 'image/vnd.dxf', patternDxf(runOf(worked).altered));
     }
     case 'report':
-      return file('.html', 'text/html', (await jobOf(worked)).report);
+      return file('.html', 'text/html', (await jobOf(worked, tell)).report);
     case 'record':
-      return file('.json', 'application/json', `${JSON.stringify((await jobOf(worked)).record, null, 2)}\n`);
+      return file(
+        '.json',
+        'application/json',
+        `${JSON.stringify((await jobOf(worked, tell)).record, null, 2)}\n`,
+      );
     case 'pdf':
-      return file(`-${paper}.pdf`, 'application/pdf', (await printed(paper, worked)).pages.pdf);
+      return file(`-${paper}.pdf`, 'application/pdf', (await printed(paper, worked, tell)).pages.pdf);
   }
 }
 
 /** The whole job of the sheet, its pages laid out too: report and record tell what was found on them. */
-async function jobOf({ sheet, pattern, readFindings, words, language }: Worked) {
+async function jobOf({ sheet, pattern, readFindings, words, language }: Worked, tell: Tell) {
   const { doJob } = await import('./job.js');
-  return doJob(sheet, pattern, { readFindings, reader: { language, unit: words.unit } });
+  return doJob(sheet, pattern, {
+    readFindings,
+    reader: { language, unit: words.unit },
+    onPaper: paper => tell(layingOut(paper, words)),
+  });
 }
 
-async function printed(paper: string, worked: Worked) {
+const layingOut = (paper: string, { sentence }: Words): string =>
+  sentence(commandSaying('laying-out', { on: [paper.replace(/^[a-z]\d$/, name => name.toUpperCase())] }));
+
+async function printed(paper: string, worked: Worked, tell: Tell = () => undefined) {
+  tell(layingOut(paper, worked.words));
   const { jobTold, printedOn } = await import('./job.js');
   const run = runOf(worked);
   return printedOn(paper, run, jobTold(run, worked.words, worked.language));

@@ -1,7 +1,8 @@
 import { readPattern } from '@paperhinge/geometry';
 import { namingSheet } from '@paperhinge/sheet';
-import type { Words } from '@paperhinge/sheet/words';
+import { commandSaying, type Words } from '@paperhinge/sheet/words';
 import type { DrawingGiven, Made } from './questions.js';
+import type { Tell } from './tell.js';
 
 /** mm: ends of strokes that lie no farther apart are one, as the command takes them unless told otherwise. */
 const usualGap = 0.2;
@@ -12,10 +13,13 @@ const usualGap = 0.2;
  * remarks over the sheet.
  * @throws PatternError what cannot be read, or holds no outline
  */
-export async function tracedDrawing(given: DrawingGiven, words: Words): Promise<Made> {
+export async function tracedDrawing(given: DrawingGiven, words: Words, tell: Tell): Promise<Made> {
+  const { sentence } = words;
   const { piecesOfDrawing, proposeNames, writeTrace } = await import('@paperhinge/geometry/trace');
   const { name, taken: { gap = usualGap, layer } = {} } = given;
-  const { drawing, findings } = await readDrawing(given);
+  const { drawing, findings } = await readDrawing(given, (code, share) =>
+    tell(sentence(commandSaying(code, {})), share),
+  );
   const {
     pattern,
     bothLines,
@@ -33,15 +37,15 @@ export async function tracedDrawing(given: DrawingGiven, words: Words): Promise<
   return { made, sheet: `${remarks.join('')}${proposed}steps: []\n`, layers };
 }
 
-async function readDrawing({
-  drawing,
-  kind,
-  name,
-  taken: { unit, columns, overlap = 0 } = {},
-}: DrawingGiven) {
+async function readDrawing(
+  { drawing, kind, name, taken: { unit, columns, overlap = 0 } = {} }: DrawingGiven,
+  told: (code: 'reading-pages' | 'laying-pages', share: number) => void,
+) {
   const { drawingOfSvg, joinedPages, readDxf } = await import('@paperhinge/geometry/trace');
   if (typeof drawing === 'string')
     return kind === 'dxf' ? readDxf(drawing, unit) : drawingOfSvg(drawing, { file: `${name}.svg` });
   const { readPdf } = await import('./pdf.js');
-  return joinedPages(await readPdf(drawing), columns === undefined ? undefined : { columns, overlap });
+  const pages = await readPdf(drawing, share => told('reading-pages', share));
+  const grid = columns === undefined ? undefined : { columns, overlap };
+  return joinedPages(pages, grid, { onProgress: (_, share) => told('laying-pages', share) });
 }

@@ -7,12 +7,14 @@ import type {
   AskMade,
   AskMeasured,
   Made,
+  Standing,
   TakeAway,
   Tried,
   TryOut,
 } from '../engine/questions.js';
 import type { Declared, FirstView } from '../engine/view.js';
 import { createAsking } from './asking.js';
+import { createLongWork } from './long-work.js';
 import { keepOffline } from './offline-beside.js';
 import { firstShown, nothingShown, shownAfter } from './shown.js';
 
@@ -57,18 +59,28 @@ const worksOn = '…';
 export function createEngine() {
   const { take, asks, ...answered } = createAnswered();
   const { ask, request } = createAsking(take);
+  const { going, stop, request: requestLong } = createLongWork();
+  /** What was asked for last, which long work goes by. */
+  let standing: Standing | undefined;
   return {
     ...answered,
     verbs: (): readonly Declared[] => first.verbs,
-    ask: (question: Omit<Ask, 'id'>): void => asks(ask<Ask>(question)),
-    take: (what: Omit<TakeAway, 'id'>) => request(what),
-    pages: (paper: string) => request({ pagesOn: paper }),
+    ask: (question: Omit<Ask, 'id'>): void => {
+      const { open, ...rest } = question;
+      standing = rest;
+      asks(ask<Ask>(question));
+    },
+    /** What long work is told of itself, and how it is stopped. */
+    going,
+    stop,
+    take: (what: Omit<TakeAway, 'id' | 'of'>) => requestLong({ ...what, of: standing! }),
+    pages: (paper: string) => requestLong({ pagesOn: paper, of: standing! }),
     whole: async (): Promise<Whole | undefined> => {
       const answer = await request({ whole: true });
       return 'whole' in answer ? answer.whole : undefined;
     },
     cloths: async (): Promise<readonly LaidCloth[]> => {
-      const answer = await request({ cloths: true });
+      const answer = await requestLong({ cloths: true, of: standing! });
       return 'cloths' in answer ? answer.cloths : [];
     },
     sewn: async (job: number): Promise<Sewn | undefined> => {
@@ -80,7 +92,7 @@ export function createEngine() {
       return 'measured' in answer ? answer.measured : undefined;
     },
     make: async (what: Omit<AskMade, 'id'>): Promise<Made | { readonly refused: string }> => {
-      const answer = await request(what);
+      const answer = await requestLong(what);
       return 'made' in answer ? answer : { refused: 'refused' in answer ? answer.refused : '' };
     },
     walk: async (seam: string): Promise<Walk | undefined> => {

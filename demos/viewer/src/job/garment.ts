@@ -1,6 +1,6 @@
 import first from 'virtual:first-view';
 import { batch, createEffect, createSignal } from 'solid-js';
-import type { DrawingGiven } from '../engine/questions.js';
+import type { Given } from '../engine/questions.js';
 import { createAttention } from './attention.js';
 import { createEngine } from './engine.js';
 import { begun } from './history.js';
@@ -59,7 +59,7 @@ export function createGarment() {
     setPlayed,
     load,
     lay,
-    /** The drawing that what lies here was traced from, while the page is open. */
+    /** The drawing or photograph that what lies here was traced from, while the page is open. */
     tracedFrom: () => (tracedFrom()?.id === source().id ? tracedFrom() : undefined),
     setTracedFrom,
     layAgain: (laid: Laid): void =>
@@ -74,10 +74,10 @@ export function createGarment() {
 }
 export type Garment = ReturnType<typeof createGarment>;
 
-/** A drawing that was traced, how it was taken, and the layers it can be taken from. */
+/** A drawing or photograph that was traced, how it was taken, and the layers it can be taken from. */
 interface TracedFrom {
   readonly id: string;
-  readonly given: DrawingGiven;
+  readonly given: Given;
   readonly layers: readonly string[];
 }
 

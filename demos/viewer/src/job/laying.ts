@@ -1,4 +1,4 @@
-import type { DrawingGiven, Taken } from '../engine/questions.js';
+import type { Given, Taken } from '../engine/questions.js';
 import { emptySheet, type Found, found, givesItsPieces, type NotLaid, stemOf } from './files.js';
 import { isOurs, sheetForShapes, withIds } from './foreign.js';
 import type { Garment } from './garment.js';
@@ -56,13 +56,11 @@ async function layPictures(
   sheet: string | undefined,
 ): Promise<Outcome> {
   const name = stemOf(pictures[0]!.name);
-  const traced = await garment.engine.make({ make: { pictures, name }, ...asked(garment) });
-  if ('refused' in traced) return traced;
-  return layDrawing(garment, { name: `${name}.svg`, text: traced.made }, sheet);
+  return layTraced(garment, { pictures, kind: 'photograph', name }, sheet);
 }
 
-/** A drawing of another program, traced; without a sheet of its own, with one that proposes names. */
-async function layTraced(garment: Garment, given: DrawingGiven, sheet: string | undefined): Promise<Outcome> {
+/** What is traced first; without a sheet of its own, with one that proposes names where it is a drawing. */
+async function layTraced(garment: Garment, given: Given, sheet: string | undefined): Promise<Outcome> {
   const traced = await garment.engine.make({ make: given, ...asked(garment) });
   if ('refused' in traced) return traced;
   const file = `${given.name}.svg`;
@@ -72,7 +70,7 @@ async function layTraced(garment: Garment, given: DrawingGiven, sheet: string | 
   return outcome;
 }
 
-/** The drawing that lies there traced again, taken otherwise; what lay there stays unless it can be. */
+/** What lies there traced again, taken otherwise; what lay there stays unless it can be. */
 export async function takeOtherwise(garment: Garment, taken: Taken): Promise<Outcome> {
   const { given } = garment.tracedFrom()!;
   const traced = await garment.engine.make({ make: { ...given, taken }, ...asked(garment) });
@@ -99,7 +97,8 @@ async function layStrokes(
   if (isOurs(drawing) || sheet !== emptySheet(patternName)) return { refused };
   const given = { drawing, kind: 'svg', name: stemOf(patternName) } as const;
   const traced = await garment.engine.make({ make: given, ...asked(garment) });
-  if ('refused' in traced) return { refused };
+  // Stopped, it says nothing; else why the drawing itself could not be read.
+  if ('refused' in traced) return { refused: traced.refused && refused };
   const laid = { patternName, pattern: traced.made, sheet: traced.sheet ?? emptySheet(patternName) };
   const tried = await garment.engine.tryOut({ tried: laid, ...asked(garment) });
   if (tried.refused !== undefined) return { refused: tried.refused };

@@ -56,7 +56,7 @@ export function ToTakeAway(props: { readonly garment: Garment; readonly onProjec
         <AsWritten garment={garment} />
       </ul>
       <p class="came" role="status">
-        {busy()}
+        {garment.engine.going() ? '' : busy()}
       </p>
     </section>
   );

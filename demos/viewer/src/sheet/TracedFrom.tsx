@@ -5,6 +5,7 @@ import type { Garment } from '../job/garment.js';
 import { takeOtherwise } from '../job/laying.js';
 import { spokenBy } from '../job/reader.js';
 import { whyNot } from '../job/why-not.js';
+import type { PageWords } from '../words/page-words.js';
 import { pageWords } from '../words.js';
 import { Blank } from './Blank.jsx';
 import { millimetres } from './figures.js';
@@ -16,7 +17,7 @@ const words = (...list: readonly string[]): Field => ({ kind: 'choice', giving: 
 /** mm: as the command takes it unless told otherwise. */
 const usualGap = '0.2 mm';
 
-/** How the drawing that lies here was taken, as a sentence with its blanks: each taken otherwise, it is traced again. */
+/** How the drawing or photograph that lies here was taken, as a sentence with its blanks: each taken otherwise, it is traced again. */
 export function TracedFrom(props: { readonly garment: Garment }) {
   const { garment } = props;
   const say = () => pageWords[garment.language()];
@@ -28,7 +29,7 @@ export function TracedFrom(props: { readonly garment: Garment }) {
   const take = async (name: string, value: unknown, settled: boolean) => {
     if (!settled) return;
     setTold(say().working);
-    const outcome = await takeOtherwise(garment, { ...taken(), ...figureOf(name, value, every()) });
+    const outcome = await takeOtherwise(garment, { ...taken(), ...figureOf(name, value, say()) });
     setTold(whyNot(outcome, garment.language()));
   };
   const blanks: Readonly<Record<string, () => { field: Field; value: unknown; from?: readonly string[] }>> = {
@@ -48,6 +49,12 @@ export function TracedFrom(props: { readonly garment: Garment }) {
       value: taken().columns,
     }),
     overlap: () => ({ field: length(0, 60), value: inMm(taken().overlap) ?? '0 mm' }),
+    square: () => ({ field: length(47.5, 52.5), value: inMm(taken().square) ?? '50 mm' }),
+    line: () => ({
+      field: words(),
+      value: say()[`${taken().line ?? 'stitching'}Line`],
+      from: [say().stitchingLine, say().cuttingLine],
+    }),
   };
   return (
     <Show when={from()}>
@@ -72,7 +79,7 @@ export function TracedFrom(props: { readonly garment: Garment }) {
         </For>
       </p>
       <p class="came" role="status">
-        {told()}
+        {garment.engine.going() ? '' : told()}
       </p>
     </Show>
   );
@@ -81,8 +88,9 @@ export function TracedFrom(props: { readonly garment: Garment }) {
 const inMm = (mm: number | undefined): string | undefined => (mm === undefined ? undefined : `${mm} mm`);
 
 /** What a blank says, as the tracing takes it; every layer is said by naming none. */
-function figureOf(name: string, value: unknown, every: string): Taken {
-  if (name === 'gap' || name === 'overlap') return { [name]: millimetres(value, 'mm') };
+function figureOf(name: string, value: unknown, say: PageWords): Taken {
+  if (name === 'gap' || name === 'overlap' || name === 'square') return { [name]: millimetres(value, 'mm') };
   if (name === 'columns') return { columns: Number(value) };
-  return value === every ? { [name]: undefined } : { [name]: String(value) };
+  if (name === 'line') return { line: value === say.cuttingLine ? 'cutting' : 'stitching' };
+  return value === say.everyLayer ? { [name]: undefined } : { [name]: String(value) };
 }

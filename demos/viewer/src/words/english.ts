@@ -37,6 +37,7 @@ export const english: PageWords = {
   record: 'The record',
   sheetFile: 'The sheet',
   working: 'One moment …',
+  stop: 'stop',
   nothing: 'Nothing is known of the wearer yet.',
   sheetText: 'The sheet as text',
   all: 'Every check, worst first',
@@ -56,6 +57,10 @@ export const english: PageWords = {
     'Taken from the drawing, its unit {unit}: lines of {layer}, ends joined that lie within {gap}.',
   'tracedFrom pdf':
     'Taken from the printed pages, joined by their lines, or {columns} in a row, each over the next by {overlap}: lines of {layer}, ends joined that lie within {gap}.',
+  'tracedFrom photograph':
+    'Taken from the photograph, where the printed sheets’ squares measure {square}: what is seen is the {line}.',
+  stitchingLine: 'stitching line',
+  cuttingLine: 'cutting line',
   everyLayer: 'every layer',
   asItSays: 'as it says',
   walkIt: 'Walk this seam',

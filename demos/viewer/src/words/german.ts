@@ -36,6 +36,7 @@ export const german: PageWords = {
   record: 'Das Protokoll',
   sheetFile: 'Das Blatt',
   working: 'Einen Augenblick …',
+  stop: 'anhalten',
   nothing: 'Von der Trägerin ist noch nichts bekannt.',
   sheetText: 'Das Blatt als Text',
   all: 'Alle Prüfungen, die schlimmste zuerst',
@@ -56,6 +57,10 @@ export const german: PageWords = {
     'Aus der Zeichnung genommen, ihre Einheit {unit}: Linien von {layer}, Enden verbunden, die höchstens {gap} auseinander liegen.',
   'tracedFrom pdf':
     'Aus den gedruckten Seiten genommen, an ihren Linien zusammengesetzt, oder {columns} in einer Reihe, jede um {overlap} über der nächsten: Linien von {layer}, Enden verbunden, die höchstens {gap} auseinander liegen.',
+  'tracedFrom photograph':
+    'Aus dem Foto genommen, in dem die Quadrate der gedruckten Blätter {square} messen: zu sehen ist die {line}.',
+  stitchingLine: 'Nahtlinie',
+  cuttingLine: 'Schnittlinie',
   everyLayer: 'allen Ebenen',
   asItSays: 'wie angegeben',
   walkIt: 'Diese Naht abgehen',
