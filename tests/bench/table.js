@@ -1,5 +1,5 @@
-// The page in Chromium: from a key to the drawing, on the demo and on 40 pieces under 100 steps; frames while 40 pieces
-// are panned; memory over 500 edits. By the clock, not the processor: what a maker waits. Needs `npm run viewer:build`.
+// The page in Chromium: from a key to the drawing, and to all that is told of it once the hand rests, on the demo and on
+// 40 pieces under 100 steps; frames while 40 pieces are panned; memory over 500 edits. By the clock, not the processor: what a maker waits. Needs `npm run viewer:build`.
 // `node tests/bench/table.js`
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -44,7 +44,7 @@ tab.setDefaultTimeout(120_000);
 await tab.goto(`file://${page}`);
 await tab.locator('.handle').first().waitFor();
 
-/** ms from a key on a figure until the drawing is another and the frame with it has been shown. */
+/** ms from a key on a figure until the drawing is another; the next frame shows it. */
 const keyToDrawing = (figure, times) =>
   figure.evaluate(async (blank, count) => {
     const pieces = document.querySelector('.table svg.lying');
@@ -69,6 +69,30 @@ const keyToDrawing = (figure, times) =>
     return taken;
   }, times);
 
+/** ms from a key on a figure until the verdict is told anew: the hand has rested, and all is worked out. */
+const keyToVerdict = (figure, times) =>
+  figure.evaluate(async (blank, count) => {
+    const verdict = document.querySelector('.verdict');
+    const taken = [];
+    for (let i = 0; i < count; i++) {
+      const begun = performance.now();
+      const told = new Promise(done => {
+        const watch = new MutationObserver(() => {
+          if (verdict.getAttribute('aria-busy') === 'true') return;
+          watch.disconnect();
+          done(undefined);
+        });
+        watch.observe(verdict, { attributeFilter: ['aria-busy'] });
+      });
+      blank.dispatchEvent(
+        new KeyboardEvent('keydown', { key: i % 2 ? 'ArrowDown' : 'ArrowUp', bubbles: true }),
+      );
+      await told;
+      taken.push(performance.now() - begun);
+    }
+    return taken;
+  }, times);
+
 const engineMs = async () => Number(await tab.locator('.verdict').getAttribute('data-milliseconds'));
 const heap = async () => {
   const cdp = await tab.context().newCDPSession(tab);
@@ -78,12 +102,25 @@ const heap = async () => {
 };
 const worst = list => [...list].sort((p, q) => p - q)[Math.floor(list.length * 0.95)];
 const rows = [];
-const row = (what, list, engine, bar) =>
-  rows.push([what, median(list).toFixed(1), worst(list).toFixed(1), engine.toFixed(1), bar]);
+const row = (what, list, engine, told, bar) =>
+  rows.push([
+    what,
+    median(list).toFixed(1),
+    worst(list).toFixed(1),
+    engine.toFixed(1),
+    bar,
+    median(told).toFixed(0),
+  ]);
 
 const share = tab.locator('.step').nth(1).locator('.blank .value').last();
 await keyToDrawing(share, 30);
-row('the demo, its dart', await keyToDrawing(share, 100), await engineMs(), '16.7');
+row(
+  'the demo, its dart',
+  await keyToDrawing(share, 100),
+  await engineMs(),
+  await keyToVerdict(share, 20),
+  '16.7',
+);
 const before = await heap();
 await keyToDrawing(share, edits);
 const after = await heap();
@@ -101,7 +138,13 @@ await tab
   .click({ position: { x: 3, y: 3 } });
 const last = tab.locator('.step').nth(99).locator('.blank .value').last();
 await keyToDrawing(last, 10);
-row('40 pieces, the last of 100 steps', await keyToDrawing(last, 40), await engineMs(), '33');
+row(
+  '40 pieces, the last of 100 steps',
+  await keyToDrawing(last, 40),
+  await engineMs(),
+  await keyToVerdict(last, 10),
+  '33',
+);
 
 /** Frames a second while the table is dragged to and fro for two seconds. */
 const box = await tab.locator('section.table').boundingBox();
@@ -128,7 +171,7 @@ await browser.close();
 console.log(
   table(
     'The page: ms by the clock from a key to the drawing',
-    ['', 'median', '95 of 100', 'of it the engine', 'bar'],
+    ['', 'median', '95 of 100', 'of it the engine', 'bar', 'to the verdict'],
     rows,
   ),
 );
