@@ -1,5 +1,5 @@
 import first from 'virtual:first-view';
-import { batch, createEffect, createSignal } from 'solid-js';
+import { batch, createComputed, createSignal } from 'solid-js';
 import type { Given } from '../engine/questions.js';
 import { createAttention } from './attention.js';
 import { createEngine } from './engine.js';
@@ -34,14 +34,15 @@ export function createGarment() {
     attention.setOpen(undoneStep);
     attention.setToDrag(undoneStep);
   });
-  createEffect(() => {
+  // Before the page is drawn anew: the engine works meanwhile.
+  createComputed(() => {
     const { id, text, name } = source();
     if (id === '') return;
     engine.ask({
       sheet: played() ?? sheet.history.now(),
       pattern: text,
       patternName: name,
-      needle: sheet.needle(),
+      needle: sheet.wantedNeedle() ?? Number.POSITIVE_INFINITY,
       open: attention.open(),
       unit: reader.unit(),
       language: reader.language(),

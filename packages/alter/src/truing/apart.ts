@@ -1,17 +1,21 @@
 import { type Path, type Point, pathLength, type Segment } from '@paperhinge/geometry';
 import { isLine, pointAt, segmentLength } from '@paperhinge/geometry/curves';
-import { oncePer } from '@paperhinge/geometry/internal';
+import { oncePer, oncePerAll } from '@paperhinge/geometry/internal';
 
 /**
  * mm: the greatest distance that any point of either of two lines has from the other (Hausdorff's). Both are seen as
  * polygons whose sides are at most a `sides`-th of the line long and within 0.002 mm of it; the distance between them
- * is exact at the polygons' corners and at most half a side too small between them.
+ * is exact at the polygons' corners and at most half a side too small between them. Whoever draws a line anew asks it to
+ * choose, and again to tell.
  */
-export function apartBetween(a: Path, b: Path): number {
-  const p = polygonOf(a, sides),
-    q = polygonOf(b, sides);
-  return Math.sqrt(Math.max(farthestFrom(p, blocksOf(q)), farthestFrom(q, blocksOf(p))));
-}
+export const apartBetween: (a: Path, b: Path) => number = /* @__PURE__ */ oncePerAll(
+  (a, b) => [a, b],
+  (a: Path, b: Path): number => {
+    const p = polygonOf(a, sides),
+      q = polygonOf(b, sides);
+    return Math.sqrt(Math.max(farthestFrom(p, blocksOf(q)), farthestFrom(q, blocksOf(p))));
+  },
+);
 
 /** The same by fewer points, to choose by; where it is over `limit` mm, some distance over that. */
 export function roughlyApart(a: Path, b: Path, limit: number): number {
