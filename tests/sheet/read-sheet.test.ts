@@ -281,7 +281,7 @@ describe('what a sheet may not say, and the remedy', () => {
   });
 
   test.each([
-    ['unit: inch', '1:7 "unit" is none of its choices. | Choose from its choices: mm, cm, in.'],
+    ['unit: inch', '1:7 "unit" is none of its choices. | Write one of: mm, cm, in.'],
     ['titel: x', '1:1 The sheet has no field "titel". | Did you mean "title"?'],
     ['wearer: { bust grith: 1000 }', '1:11 "wearer" has no field "bust grith". | Did you mean "bust girth"?'],
     [
@@ -298,7 +298,10 @@ describe('what a sheet may not say, and the remedy', () => {
       'opening: { back: 3 }',
       '1:12 "back" is not an edge of a piece. | Write PIECE.EDGE and a length, such as back.centre-back: 120 mm.',
     ],
-    ['print: { paper: a9 }', '1:17 "paper" is none of its choices. | Did you mean "a4"?'],
+    [
+      'print: { paper: a9 }',
+      '1:17 "paper" is none of its choices. | Write one of: a4, a3, a2, a1, a0, letter, legal, tabloid, arch-e, roll-24, roll-36, roll-42.',
+    ],
     ['steps: 3', '1:8 "steps" is not a list. | Write each item on its own line after "- ".'],
   ])('%s', (line, expected) => {
     expect(refusals(`${line}\npattern: shift.svg`)).toEqual([expected]);
@@ -317,7 +320,7 @@ describe('what a sheet may not say, and the remedy', () => {
   test('all faults are told at once, in the order they stand', () => {
     const text = `unit: inch\n${withSteps('unfold: { pice: front }', 'close drat: {}', 'draft stay: { name: stay, along: front.neck, width: 0 }')}`;
     expect(refusals(text)).toEqual([
-      '1:7 "unit" is none of its choices. | Choose from its choices: mm, cm, in.',
+      '1:7 "unit" is none of its choices. | Write one of: mm, cm, in.',
       '4:15 "unfold" has no field "pice". | Did you mean "piece"?',
       '5:5 There is no verb "close drat". | Did you mean "close dart"?',
       '6:57 "width" is nothing. | Give a length over 0.',

@@ -19,7 +19,7 @@ export function listed(names: readonly string[], limit = 12): string {
 /**
  * The candidate that a misspelt name most likely meant, if any is near: optimal string alignment distance
  * (a letter added, left out, changed, or two swapped) of at most a third of its length, case and separators apart; else
- * one that it is the first words of.
+ * one that it is the first words of. Another number is no slip: A5 is not A4, nor size 12 size 14.
  */
 export function nearestName(name: string, candidates: readonly string[]): string | undefined {
   const wanted = plain(name);
@@ -28,6 +28,7 @@ export function nearestName(name: string, candidates: readonly string[]): string
   let least = Math.max(1, Math.floor(wanted.length / 3)) + 1;
   for (const candidate of candidates) {
     const other = plain(candidate);
+    if (hasOtherNumber(wanted, other)) continue;
     if (Math.abs(other.length - wanted.length) >= least) continue;
     const steps = alignmentDistance(wanted, other);
     if (steps < least) [best, least] = [candidate, steps];
@@ -36,6 +37,11 @@ export function nearestName(name: string, candidates: readonly string[]): string
   return best ?? (wanted.length < 3 ? undefined : candidates.find(c => plain(c).startsWith(`${wanted} `)));
 }
 const longestCompared = 100;
+
+function hasOtherNumber(a: string, b: string): boolean {
+  const [one, other] = [a, b].map(name => name.match(/\d+/g)?.join(' '));
+  return one !== undefined && other !== undefined && one !== other;
+}
 const plain = (name: string): string => name.toLowerCase().replace(/[\s_-]+/g, ' ');
 
 function alignmentDistance(a: string, b: string): number {

@@ -1,7 +1,8 @@
+import { nearestName } from '@paperhinge/geometry/sayings';
 import type { SheetTellings } from '../../tellings.js';
 import type { Tellings } from '../catalogue.js';
 import { far, spokenOf } from './field-name.js';
-import { instead } from './instead.js';
+import { instead, oneOf } from './instead.js';
 
 const lengthForms = 'Write a length such as 12, 12 mm, 1.2 cm, 3/8 in or 2 7/8".';
 
@@ -119,7 +120,7 @@ const wordsAndPlaces: Pick<Tellings<SheetTellings>, Words | Names> = {
   }),
   'choice-not-understood': ({ given, words, ...of }, say) => ({
     message: `${spokenOf(of, say)} is none of its choices.`,
-    remedy: instead(given, words, 'choices', say),
+    remedy: oneOf(nearestName(given, words), words, say),
   }),
   'point-not-understood': (of, say) => ({
     message: `${spokenOf(of, say)} does not say where a point lies.`,

@@ -1,7 +1,8 @@
+import { nearestName } from '@paperhinge/geometry/sayings';
 import type { SheetTellings } from '../../tellings.js';
 import type { Tellings } from '../catalogue.js';
 import { far, spokenOf } from './field-name.js';
-import { instead } from './instead.js';
+import { instead, oneOf } from './instead.js';
 
 type Figures =
   | 'length-not-understood'
@@ -125,7 +126,7 @@ const wordsAndPlaces: Pick<Tellings<SheetTellings>, Words | Names> = {
   }),
   'choice-not-understood': ({ given, words, ...of }, say) => ({
     message: `${spokenOf(of, say)} steht nicht zur Wahl.`,
-    remedy: instead(given, words, 'Wörter', say),
+    remedy: oneOf(nearestName(given, words), words, say),
   }),
   'point-not-understood': (of, say) => ({
     message: `${spokenOf(of, say)} sagt nicht, wo ein Punkt liegt.`,
