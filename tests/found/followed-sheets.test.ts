@@ -110,7 +110,7 @@ const cases: Readonly<Record<string, Case>> = {
     `${head}print: { measured: [49.5, 50.2] }\n`,
     '[49.5, 50.2]',
   ],
-  'sheet-not-read': [`${head}steps: [`, `${head}steps: []`, 'brackets'],
+  'sheet-not-read': [`${head}steps: [`, `${head}steps: []`, 'each [ with a ]'],
   'sheet-empty': ['', steps('remove piece: { piece: front }'), '"steps"'],
   'not-a-sheet': ['12', head, '"pattern"'],
   'unknown-alias': [`${head}unit: *mine\n`, `${head}unit: mm\n`, 'Write the value out'],

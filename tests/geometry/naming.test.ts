@@ -40,3 +40,11 @@ test('the beginning of a name stands for it', () => {
   expect(nearestName('bust', ['head girth', 'bust girth'])).toBe('bust girth');
   expect(nearestName('bu', ['bust girth'])).toBeUndefined();
 });
+
+test('another number is no slip: A5 is not A4, nor size 12 size 14', () => {
+  expect(nearestName('a5', ['a4', 'a3'])).toBeUndefined();
+  expect(nearestName('b4', ['a4', 'a3'])).toBeUndefined();
+  expect(nearestName('roll-30', ['roll-24', 'roll-36'])).toBeUndefined();
+  expect(nearestName('rol 36', ['roll-24', 'roll-36'])).toBe('roll-36');
+  expect(nearestName('mn', ['mm', 'cm', 'in'])).toBe('mm');
+});

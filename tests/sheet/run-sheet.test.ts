@@ -300,6 +300,12 @@ describe('names the pattern does not have', () => {
     ]);
   });
 
+  test('a word that may stand instead of a name is meant as well as names', () => {
+    expect(told('shorten: { pieces: front, at: hems, by: 20 }')).toEqual([
+      '3:35 1 The front has no line "hems". | Did you mean "hem"?',
+    ]);
+  });
+
   test('a piece that an earlier step removed is missing', () => {
     expect(told('remove piece: { piece: back }', 'unfold: { piece: back }')).toEqual([
       '4:22 2 The pattern has no piece "back". | Choose from its pieces: front, sleeve, neckband.',

@@ -37,10 +37,12 @@ export function nearestName(name: string, candidates: readonly string[]): string
   return best ?? (wanted.length < 3 ? undefined : candidates.find(c => plain(c).startsWith(`${wanted} `)));
 }
 const longestCompared = 100;
+/** Of names with a number: B4 is no A4. */
+const shortestNear = 3;
 
 function hasOtherNumber(a: string, b: string): boolean {
   const [one, other] = [a, b].map(name => name.match(/\d+/g)?.join(' '));
-  return one !== undefined && other !== undefined && one !== other;
+  return one !== undefined && other !== undefined && (one !== other || a.length < shortestNear);
 }
 const plain = (name: string): string => name.toLowerCase().replace(/[\s_-]+/g, ' ');
 

@@ -13,7 +13,8 @@ import {
 } from 'yaml';
 import { SheetFaults } from './faults.js';
 import { deepestNesting, largestSheet, mostAliases, mostValues } from './limits.js';
-import { refusal, type SheetTellings, type SyntaxFault } from './tellings.js';
+import { faultOf, unquoted } from './syntax-fault.js';
+import { refusal, type SheetTellings } from './tellings.js';
 
 /** Line and column in the sheet, both from 1. */
 export interface Place {
@@ -61,8 +62,8 @@ export function readDocument(text: string, file: string): Tree {
   // What follows a fault of syntax is often only its echo, so the first alone is told.
   const [first] = document.errors;
   if (first) {
-    const fault = syntax[first.code] ?? 'any';
-    throw alone(refusal('sheet-not-read', { fault }, { file, ...place(first.pos[0]) }));
+    const { fault, at } = faultOf(text, first.code, first.pos[0]);
+    throw alone(refusal('sheet-not-read', { fault }, { file, ...place(at) }));
   }
   const faults: PatternError[] = [];
   const tree = treeOf(document, place, (at, code, facts) =>
@@ -74,19 +75,6 @@ export function readDocument(text: string, file: string): Tree {
 }
 const top: Place = { line: 1, column: 1 };
 const alone = (fault: PatternError): SheetFaults => new SheetFaults([fault]);
-
-/** The parser's codes. */
-const syntax: Readonly<Record<string, SyntaxFault>> = {
-  TAB_AS_INDENT: 'tab',
-  MULTIPLE_DOCS: 'several-documents',
-  MISSING_CHAR: 'sign-missing',
-  BAD_INDENT: 'indentation',
-  BAD_DQ_ESCAPE: 'backslash',
-  BLOCK_AS_IMPLICIT_KEY: 'two-on-a-line',
-  NON_STRING_KEY: 'key',
-  RESOURCE_EXHAUSTION: 'too-deep',
-  KEY_OVER_1024_CHARS: 'long-key',
-};
 
 /**
  * Where brackets or list dashes open deeper than a sheet needs: told before the parser, which works by recursion.
@@ -132,7 +120,8 @@ function treeOf(document: Document, placeOf: (offset: number) => Place, tell: Te
       return { kind: 'list', place: here, items: node.items.map(item => walk(item, here, depth + 1)) };
     if (isMap(node)) return { kind: 'mapping', place: here, entries: entriesOf(node, here, depth) };
     const value = isScalar(node) ? node.value : undefined;
-    if (typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean')
+    if (typeof value === 'string') return { kind: 'scalar', place: here, value: unquoted(value) };
+    if (typeof value === 'number' || typeof value === 'boolean')
       return { kind: 'scalar', place: here, value };
     // An empty value is best told at its key.
     return nothing(isScalar(node) ? near : here);

@@ -97,9 +97,9 @@ export function unknownNames(
   return referencesOf(verb, parameters).flatMap(reference => {
     const known = knownTo(reference, names);
     if (!known || known.includes(reference.name)) return [];
-    const { kind, name, piece } = reference;
+    const { kind, name, piece, words = [] } = reference;
     return [
-      unknown(reference, known, {
+      unknown(reference, [...words, ...known], {
         ...where,
         ...placeOf(reference, places),
         ...(kind === 'piece' ? { piece: name } : piece === undefined ? {} : { piece }),

@@ -10,6 +10,8 @@ export interface Reference {
   readonly name: string;
   /** The piece that an edge, dart, neighbour (an edge or a dart), line or mark belongs to. */
   readonly piece?: string;
+  /** Words that may stand instead of a name. */
+  readonly words?: readonly string[];
   /** The field that names it, by its dotted path in the step; an item of a list by its number. */
   readonly field: string;
 }
@@ -72,7 +74,8 @@ function inField(field: Field, value: unknown, path: string, scope: Scope): read
       piecesOf(field, scope).map(piece => ({ kind: 'mark', name, piece, field: `${path}.${i}` })),
     );
   if (!onPiece(kind)) return [];
-  return piecesOf(field, scope).map(piece => ({ kind, name: value as string, piece, field: path }));
+  const words = field.words ? { words: field.words } : {};
+  return piecesOf(field, scope).map(piece => ({ kind, name: value as string, piece, field: path, ...words }));
 }
 
 const onPiece = (kind: FieldKind): kind is FieldKind & ReferenceKind =>

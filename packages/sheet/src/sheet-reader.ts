@@ -143,8 +143,9 @@ function requireDrawing(
   const pieces = entries.get('pieces')?.value;
   const isMeasured = (piece: Entry): boolean =>
     piece.value.kind === 'mapping' && piece.value.entries.has('points');
-  if (entries.has('pattern') || (pieces?.kind === 'mapping' && [...pieces.entries.values()].some(isMeasured)))
-    return;
+  // A misspelt field is told as such, not what it leads to.
+  const isMisspelt = [...entries.keys()].some(key => nearestName(key, ['pattern', 'pieces']) === 'pattern');
+  if (isMisspelt || (pieces?.kind === 'mapping' && [...pieces.entries.values()].some(isMeasured))) return;
   faults.push(refusal('missing-field', { fields: ['pattern'] }, { ...where, ...place }));
 }
 

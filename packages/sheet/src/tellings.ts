@@ -46,6 +46,8 @@ export type SyntaxFault =
   | 'tab'
   | 'several-documents'
   | 'sign-missing'
+  | 'colon-missing'
+  | 'not-closed'
   | 'indentation'
   | 'backslash'
   | 'two-on-a-line'

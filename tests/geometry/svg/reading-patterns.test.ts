@@ -537,6 +537,12 @@ describe('the size of a drawing', () => {
     });
   });
 
+  test.each(['0', '-400mm', '0mm'])('of %s is told as none, not as a strange unit', width => {
+    const refused = refusalOf(() => readPattern(sized(width)));
+    expect(refused.code).toBe('unit-not-known');
+    expect(refused.message).toBe('How large the drawing is cannot be known: its width is 0 or less.');
+  });
+
   test('that makes a piece of many metres is told as a likely wrong unit', () => {
     const { findings } = readPattern(sized('400in'));
     expect(findings.map(f => f.code)).toContain('piece-very-large');

@@ -45,7 +45,10 @@ const samples: Samples = {
   'hidden-left-out': [{ count: 2 }],
   'text-left-out': [{ count: 1 }],
   'more-of-a-kind': [{ more: 7, kind: 'shape-empty' }],
-  'unit-not-known': [{ attribute: 'width' }, { attribute: 'height' }],
+  'unit-not-known': [
+    { attribute: 'width', isNothing: true },
+    { attribute: 'height', isNothing: false },
+  ],
   'scale-not-known': [{ because: 'viewbox' }, { because: 'percent' }],
   'scale-assumed': [
     { piece: 'front', reachMm: 800, hasSize: true },

@@ -4,7 +4,7 @@ import type { Piece } from '../pattern/types.js';
 import { largestLikelyPiece } from '../tolerance.js';
 import type { Report } from './report.js';
 import { type DrawingScale, scaleSource } from './root.js';
-import type { Element } from './xml.js';
+import { attributeOf, type Element } from './xml.js';
 
 /**
  * A foreign drawing may be of any size; a pattern read in the wrong unit would be cut in the wrong size.
@@ -21,7 +21,10 @@ export function refuseUnknownScale(root: Element, scale: DrawingScale | undefine
   if (source === 'viewbox' || source === 'percent')
     throw report.refuse('scale-not-known', at, { because: source });
   if (source === 'width' || source === 'height')
-    throw report.refuse('unit-not-known', at, { attribute: source });
+    throw report.refuse('unit-not-known', at, {
+      attribute: source,
+      isNothing: Number.parseFloat(attributeOf(root, source)!) <= 0,
+    });
 }
 
 /** Says how large the largest piece is where its size was only assumed, or is not likely. */

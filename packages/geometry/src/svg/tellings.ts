@@ -82,7 +82,8 @@ interface DrawingTellings {
 
 /** What is told of a drawing's scale and sizes. */
 interface ScaleTellings {
-  'unit-not-known': { readonly attribute: string };
+  /** `isNothing`: it is 0 or less. */
+  'unit-not-known': { readonly attribute: string; readonly isNothing: boolean };
   'scale-not-known': { readonly because: 'viewbox' | 'percent' };
   'scale-assumed': { readonly piece: string; readonly reachMm: number; readonly hasSize: boolean };
   'scale-out-of-range': NoFacts;

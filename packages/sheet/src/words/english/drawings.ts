@@ -140,8 +140,8 @@ export const drawings: Tellings<Drawings> = {
     message: `There are ${say.number(more)} more findings like those above.`,
     remedy: 'Mend the first ones; the others are like them.',
   }),
-  'unit-not-known': ({ attribute }) => ({
-    message: `How large the drawing is cannot be known: its ${attribute} is in no unit that a drawing has.`,
+  'unit-not-known': ({ attribute, isNothing }) => ({
+    message: `How large the drawing is cannot be known: its ${attribute} is ${isNothing ? '0 or less' : 'in no unit that a drawing has'}.`,
     remedy: 'Write width and height in mm, cm or in.',
   }),
   'scale-not-known': ({ because }) => ({

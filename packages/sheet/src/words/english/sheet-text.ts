@@ -14,6 +14,15 @@ const syntax: Readonly<Record<SyntaxFault, Told>> = {
     remedy: 'Keep one sheet in a file; take out the line "---".',
   },
   'sign-missing': { message: 'A bracket, quote, comma or colon is missing here.', remedy: check },
+  'colon-missing': {
+    message: 'A colon is missing on this line.',
+    remedy:
+      'Put one after the field or the verb, with a space behind it: - shorten: { pieces: front, at: hem, by: 20 }.',
+  },
+  'not-closed': {
+    message: 'What is opened here is not closed.',
+    remedy: 'Close each { with a }, and each [ with a ].',
+  },
   indentation: { message: 'The indentation does not fit here.', remedy: check },
   backslash: {
     message: 'A backslash in quotes stands before a letter it cannot go with.',

@@ -103,8 +103,8 @@ export const drawings: Pick<Catalogue['tellings'], keyof typeof english> = {
     message: `Es gibt ${say.number(more)} weitere Befunde wie die obigen.`,
     remedy: 'Beheben Sie die ersten; die anderen sind wie sie.',
   }),
-  'unit-not-known': ({ attribute }) => ({
-    message: `Wie groß die Zeichnung ist, lässt sich nicht wissen: ${attribute === 'width' ? 'Ihre Breite (width)' : 'Ihre Höhe (height)'} steht in keiner Einheit, die eine Zeichnung kennt.`,
+  'unit-not-known': ({ attribute, isNothing }) => ({
+    message: `Wie groß die Zeichnung ist, lässt sich nicht wissen: ${attribute === 'width' ? 'Ihre Breite (width)' : 'Ihre Höhe (height)'} ${isNothing ? 'ist 0 oder weniger' : 'steht in keiner Einheit, die eine Zeichnung kennt'}.`,
     remedy: 'Schreiben Sie Breite und Höhe in mm, cm oder in.',
   }),
   'scale-not-known': ({ because }) => ({

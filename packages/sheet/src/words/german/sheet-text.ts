@@ -20,6 +20,15 @@ const syntax: Readonly<Record<SyntaxFault, Told>> = {
     message: 'Hier fehlt eine Klammer, ein Anführungszeichen, ein Komma oder ein Doppelpunkt.',
     remedy: check,
   },
+  'colon-missing': {
+    message: 'In dieser Zeile fehlt ein Doppelpunkt.',
+    remedy:
+      'Setzen Sie ihn nach das Feld oder das Verb, mit einem Leerzeichen dahinter: - shorten: { pieces: front, at: hem, by: 20 }.',
+  },
+  'not-closed': {
+    message: 'Was hier geöffnet wird, ist nicht geschlossen.',
+    remedy: 'Schließen Sie jede { mit einer } und jede [ mit einer ].',
+  },
   indentation: { message: 'Die Einrückung passt hier nicht.', remedy: check },
   backslash: {
     message: 'In Anführungszeichen steht ein Rückstrich vor einem Buchstaben, zu dem er nicht passt.',
