@@ -40,12 +40,12 @@ export interface DraftBand {
 }
 
 /**
- * Drafts a straight band for edges that follow each other in the garment. With E their stitching length over the
- * whole garment and G the straight distance across the gap, it is cut ratio × (E + G) + 2 join long, or, where only
- * the sewn part is stretched, ratio × E + G + 2 join. The part over the gap is not stretched in either case, so the
- * sewn part is by E / (length − 2 join − G) − 1. Marked in halves and quarters, at the gap's ends and where seams and
- * folds meet it; the edges are marked where the quarters fall. Where left and right have a ring each (sleeves), it is
- * a pair, all figures those of one. A hem that it is sewn to becomes a seam.
+ * Drafts a straight band for edges that follow each other in the garment. With E their stitching length over the whole
+ * garment and G the straight distance across the gap, it is cut ratio × (E + G) + 2 join long, or, where only the sewn
+ * part is stretched, ratio × E + G + 2 join. The part over the gap is not stretched in either case, so the sewn part
+ * is by E / (length − 2 join − G) − 1. Marked in halves and quarters, at the gap's ends and where seams and folds meet
+ * it; the edges are marked where the quarters fall. Where left and right have a ring each (sleeves), it is a pair, all
+ * figures those of one. A hem that it is sewn to becomes a seam. Source: common practice, no source (trade-notes §6).
  *
  * @throws PatternError `edges-do-not-join`, `gap-also-along`, `gap-not-beside`, `band-too-short`,
  *   `drafted-along-itself`; `unknown-piece`, `unknown-edge`; those of `perform`

@@ -58,7 +58,8 @@ export interface DraftCollar {
  * edge is the stand's upper one curved the other way, with its points drawn on. A flat collar: front and back laid
  * shoulder to shoulder, overlapped at the outer end of the shoulder so that it rolls; the neck line traced, and its
  * parallel. All are cut in two layers, interfaced. The garment does not change. Common practice, no source; the usual
- * amounts are those of the trade notes (rise 12 to 20 mm, overlap 12 to 25 mm).
+ * amounts are those of the trade notes (rise 12 to 20 mm, overlap 12 to 25 mm). Source: Armstrong, Patternmaking for
+ * Fashion Design (1987), collars [memory].
  *
  * @throws PatternError `edges-do-not-join`, `edges-not-halved`; `drafted-along-itself`;
  *   `unknown-piece`, `unknown-edge`; those of `perform`

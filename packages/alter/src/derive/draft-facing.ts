@@ -32,8 +32,9 @@ export interface DraftFacing {
  * Drafts a facing: its outer line is the edges themselves, its inner line their parallel, mitred at corners and cut
  * off at the piece's other edges, whose shape its ends have, since it lies on them once it is turned. It lies on the
  * fold where its source does and has its edges' names and allowances. Edges of several pieces get one each, named
- * after its piece and sewn to the others where their pieces are, or one for all. A hem among them becomes a seam. Where
- * darts open into the edges it is traced with them pinned closed, so that it lies flat without any.
+ * after its piece and sewn to the others where their pieces are, or one for all. A hem among them becomes a seam.
+ * Where darts open into the edges it is traced with them pinned closed, so that it lies flat without any. Source:
+ * Armstrong, Patternmaking for Fashion Design (1987), facings [memory]; widths common practice (trade-notes §7).
  *
  * @throws PatternError `edges-not-in-one-run`, `dart-in-facing`, `facing-too-wide`, `facings-do-not-join`,
  *   `facings-overlap`, `drafted-along-itself`; `unknown-piece`, `unknown-edge`; those of `perform`

@@ -22,7 +22,8 @@ export interface DraftStay {
 
 /**
  * Drafts a stay: its outer line is the edges themselves, its inner line their parallel, cut off at the piece's other
- * edges; whole, and without allowance. Edges of several pieces get one each, named after its piece.
+ * edges; whole, and without allowance. Edges of several pieces get one each, named after its piece. Source: common
+ * practice, no source (trade-notes §7).
  *
  * @throws PatternError those of `draftFacing`
  */

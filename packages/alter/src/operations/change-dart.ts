@@ -49,9 +49,9 @@ export interface ChangeDart {
 /**
  * Changes a dart into ease, gathers, a pleat or a tuck; nothing turns and the edge is sewn as long as before. For ease
  * and gathers the edge runs straight across the old mouth, notched at its two ends, and the seam takes so much more
- * ease. A pleat or tuck stands where the mouth was, laid as the dart was pressed. Into flare the dart is closed into the
- * hem, see `close dart`. A double-pointed dart is left unsewn as ease, and can be nothing else. Source: common practice,
- * no source.
+ * ease. A pleat or tuck stands where the mouth was, laid as the dart was pressed. Into flare the dart is closed into
+ * the hem, see `close dart`. A double-pointed dart is left unsewn as ease, and can be nothing else. Source: Armstrong,
+ * Patternmaking for Fashion Design (1987), dart equivalents [memory].
  *
  * @throws PatternError `unknown-piece`, `unknown-dart`, `dart-within-piece`, `dart-beside-nothing`, `dart-leaves-piece`;
  *   into flare `no-hem`, `several-hems` and those of `close dart`; those of `perform`

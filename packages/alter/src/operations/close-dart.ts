@@ -33,8 +33,9 @@ export interface CloseDart {
 /**
  * Closes a dart, wholly or in part, into an edge: slashes from that edge to the dart's drawn apex and turns the side
  * that holds neither fold, centre nor grain about the apex, by `share` of the angle between the chords apex-A and
- * apex-B. The edge opens by 2 R sin(θ/2), R being the slash's length. Default place of the slash: where the grain
- * line through the apex first meets the edge, else the edge's middle. The two edges at the dart keep their names.
+ * apex-B. The edge opens by 2 R sin(θ/2), R being the slash's length. Default place of the slash: where the grain line
+ * through the apex first meets the edge, else the edge's middle. The two edges at the dart keep their names. Source:
+ * Armstrong, Patternmaking for Fashion Design (1987), dart manipulation [memory].
  *
  * @throws PatternError `unknown-piece`, `unknown-dart`, `unknown-edge`, `dart-legs-differ` (closing wholly, legs more
  *   than 1 mm apart), `slash-leaves-piece`, `slash-crosses-dart`, `slash-too-short`, `outline-tangled`, and those of

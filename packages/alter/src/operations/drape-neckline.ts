@@ -32,11 +32,11 @@ export interface DrapeNeckline {
 }
 
 /**
- * Spreads a neck into a cowl: slashes from the neck to the armhole, or to another edge, are opened at the neck and hinge
- * at their far ends, every strip rigid; the centre stays and runs on straight, and the neck is drawn straight from the
- * shoulder's end square to it, so that what lies between falls in folds. Deeper folds come of slashes that end lower: at
- * the side, at the waist. The neck wants a facing cut in one with it and the piece lies on the bias. Source: common
- * practice, no source.
+ * Spreads a neck into a cowl: slashes from the neck to the armhole, or to another edge, are opened at the neck and
+ * hinge at their far ends, every strip rigid; the centre stays and runs on straight, and the neck is drawn straight
+ * from the shoulder's end square to it, so that what lies between falls in folds. Deeper folds come of slashes that
+ * end lower: at the side, at the waist. The neck wants a facing cut in one with it and the piece lies on the bias.
+ * Source: Armstrong, Patternmaking for Fashion Design (1987), cowls [memory].
  *
  * @throws PatternError `unknown-piece`, `no-neck`, `neck-interrupted`, `neck-not-between`, `no-armhole`,
  *   `stand-edge-bent` (the centre), `corner-beyond-edge`, `redrawn-crosses`; those of `spread` and `perform`

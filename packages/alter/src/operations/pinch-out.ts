@@ -45,12 +45,12 @@ export interface PinchOut {
 
 /**
  * Takes out what gapes at a neck or an armhole: a wedge, `by` mm wide at the edge and nothing at the dart's point, is
- * folded away there, and the dart opens by the wedge's angle 2 asin(by / 2R), R being the distance from the edge to the
- * point. Both sides of the fold stay rigid, so the legs keep their lengths and the sum of angles about the point is
- * kept. Cut across the fold, the edge loses up to `by`; it bends there until it is trued. Turning about a mark, the legs
- * are drawn to it first, and the point is set back afterwards as far as it was. With `matching` the edge that
- * it is sewn to there loses as much, into that piece's dart of the same name or its only one; a sleeve's cap is lowered
- * until its seam has the ease it had. Source: common practice, no source.
+ * folded away there, and the dart opens by the wedge's angle 2 asin(by / 2R), R being the distance from the edge to
+ * the point. Both sides of the fold stay rigid, so the legs keep their lengths and the sum of angles about the point
+ * is kept. Cut across the fold, the edge loses up to `by`; it bends there until it is trued. Turning about a mark, the
+ * legs are drawn to it first, and the point is set back afterwards as far as it was. With `matching` the edge that it
+ * is sewn to there loses as much, into that piece's dart of the same name or its only one; a sleeve's cap is lowered
+ * until its seam has the ease it had. Source: Armstrong, Patternmaking for Fashion Design (1987), contouring [memory].
  *
  * @throws PatternError `unknown-piece`, `unknown-edge`, `unknown-dart`, `unknown-mark`, `pinch-too-wide`,
  *   `pivot-out-of-reach`, `slash-leaves-piece`, `slash-crosses-dart`, `slash-too-short`, `overlap-too-wide`,

@@ -28,10 +28,10 @@ export interface RecutNeckline {
 }
 
 /**
- * Cuts a new neckline. Depth is measured down the centre line from where the present neck meets it, half width
- * square to it; the centre line is the fold edge, else an edge or line named `centre ...`, else the grain through
- * the neck's middle. An inset V becomes the edge `inset` beside what is left of `neck`; every other shape replaces
- * the neck under its name and cuts the shoulder. New edges take kind and allowance of the neck.
+ * Cuts a new neckline. Depth is measured down the centre line from where the present neck meets it, half width square
+ * to it; the centre line is the fold edge, else an edge or line named `centre ...`, else the grain through the neck's
+ * middle. An inset V becomes the edge `inset` beside what is left of `neck`; every other shape replaces the neck under
+ * its name and cuts the shoulder. New edges take kind and allowance of the neck. Source: common practice, no source.
  *
  * @throws PatternError `no-neck`, `no-centre-line`, `neck-not-at-centre`, `dart-in-neck`; `neckline-too-deep`,
  *   `neckline-too-shallow`, `half-width-off-neck`, `half-width-beyond-shoulder`, `neckline-leaves-piece`;

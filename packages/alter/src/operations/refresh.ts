@@ -39,7 +39,8 @@ export interface Refresh {
 /**
  * Drafts pieces again that were made for edges, by the same measures, for those edges as they are now and under the
  * names that they have now: on paper, the maker measures the edge again and cuts the band, facing or collar anew. Only
- * what was drafted in this run is known by its measures; another piece is drafted anew by its own step.
+ * what was drafted in this run is known by its measures; another piece is drafted anew by its own step. Source: common
+ * practice, no source.
  *
  * @throws PatternError `unknown-piece`; `not-drafted-here`; what the draft itself refuses; those of `perform`
  */

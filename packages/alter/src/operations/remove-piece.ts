@@ -14,7 +14,8 @@ export interface RemovePiece {
 
 /**
  * Takes a piece out of the pattern. A seam that it made one side of is gone; one that it shared with other pieces
- * keeps their runs. Findings say which, and which pieces were drafted for its edges.
+ * keeps their runs. Findings say which, and which pieces were drafted for its edges. Source: common practice, no
+ * source.
  *
  * @throws PatternError `unknown-piece`; `last-piece` where no other would be left; those of `perform`
  */

@@ -18,7 +18,8 @@ export interface SetSeam {
 
 /**
  * Says how much longer one side of a seam is to be than the other, how the difference is taken up, and how near the
- * two must come. No line of the pattern moves.
+ * two must come. No line of the pattern moves. Source: common practice, no source.
+ *
  * @throws PatternError `unknown-seam`; those of `perform`
  */
 export const setSeam = (pattern: Pattern, parameters: SetSeam): Alteration =>

@@ -31,11 +31,12 @@ export interface ShareDart {
 
 /**
  * Shares a dart out: slashes from each edge, and from each other dart, to the pivot; every strip between two slashes
- * turns about it by the shares of the slashes between itself and the one that stays. An edge opens by
- * 2 R sin(θ/2), R being its slash's length and θ its share of the dart's angle; another dart opens by θ. The sum of all
- * angles about the pivot is kept. What the shares leave stays in the dart. Darts that took a share get straight legs
- * from their mouths to their points, as far back from the pivot as they were, trued where they came out unequal. All
- * strips stay rigid; the edges that opened are bridged straight. Source: common practice, no source.
+ * turns about it by the shares of the slashes between itself and the one that stays. An edge opens by 2 R sin(θ/2), R
+ * being its slash's length and θ its share of the dart's angle; another dart opens by θ. The sum of all angles about
+ * the pivot is kept. What the shares leave stays in the dart. Darts that took a share get straight legs from their
+ * mouths to their points, as far back from the pivot as they were, trued where they came out unequal. All strips stay
+ * rigid; the edges that opened are bridged straight. Source: Armstrong, Patternmaking for Fashion Design (1987), dart
+ * manipulation [memory].
  *
  * @throws PatternError `unknown-piece`, `unknown-dart`, `unknown-edge`, `unknown-mark`, `share-place-unclear`,
  *   `shares-over-whole`, `shares-leave-nothing`, `dart-into-itself`, `pivot-out-of-reach`, `point-back-too-long`,

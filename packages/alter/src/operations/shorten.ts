@@ -26,7 +26,7 @@ export interface Shorten {
  * At the hem: it moves, and it and its neighbours run on straight or are cut at their crossing. At a line: the part
  * away from the neck (or cap) moves, and each edge the line crosses is sheared square to the grain so that its two
  * parts meet. With `matching` the same is done to every piece that an edge is sewn to which this changed, and so on
- * round the garment.
+ * round the garment. Source: common practice, no source.
  *
  * @throws PatternError `unknown-piece`; `no-hem`, `several-hems`; `unknown-line`; `shorten-beyond-piece`;
  *   `line-off-piece`, `line-through-corner`, `line-crosses-edge-twice`; `grain-across`; `dart-legs-differ`; those of

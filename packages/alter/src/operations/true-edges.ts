@@ -43,6 +43,7 @@ export interface TrueEdges {
  * finding.
  *
  * With `straight` each edge becomes a straight line from end to end, or between the places `from` and `to` of it.
+ * Source: common practice, no source (trade-notes §3, §4).
  *
  * @throws PatternError `unknown-piece`, `unknown-edge`; `truing-crosses`; `straight-over-dart`,
  *   `straight-without-length`, `places-without-straight`; those of `perform`

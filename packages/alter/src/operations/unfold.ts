@@ -22,7 +22,7 @@ export interface Unfold {
 /**
  * Opens a half piece about its straight fold into a whole one of exactly twice the area, cut singly. Edges that met
  * the fold run on across it under their own names; the others get a mirrored copy named `other NAME`, as do darts,
- * notches, lines and marks. Seams follow.
+ * notches, lines and marks. Seams follow. Source: common practice, no source.
  *
  * @throws PatternError `unknown-piece`, `no-fold`, `several-folds`, `unfold-not-straight`, `unfolded-overlaps`; those of `perform`
  */
