@@ -28,7 +28,11 @@ test('a title stands on a piece that has room for it, else underneath', () => {
 });
 
 test('how it is cut is said in lines of its own, or not at all', () => {
-  expect(cutLines(piece('Front', 300, 600), 0.4, false)).toEqual(['cut 2,', 'mirrored']);
+  expect(cutLines(piece('Front', 300, 600), 0.4, false)).toEqual(['cut 2, mirrored']);
+  expect(cutLines(piece('Front', 300, 600, 130), 0.3, false)).toEqual(['cut 2, mirrored']);
+  // Neither across nor down is there more room than the two lines take.
+  expect(cutLines(piece('Front', 300, 600, 68), 0.8, true)).toEqual(['cut 2, mirrored']);
+  expect(cutLines(piece('Front', 50, 600, 68), 0.4, true)).toEqual(['cut 2,', 'mirrored']);
   expect(cutLines(piece('Front', 300, 600, 30), 0.4, false)).toEqual([]);
 });
 

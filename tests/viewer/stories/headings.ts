@@ -41,6 +41,9 @@ export const headings = (opened: () => Opened) =>
     test('how to make it: the pieces of a step, joined where they are joined by then', async () => {
       await read('making');
       const jobs = table().locator('.making button');
+      // Each has its picture beside it, once it is in sight.
+      const pictures = table().locator('.making li').first().locator('.job-picture path');
+      await expect.poll(() => pictures.count()).toBeGreaterThan(1);
       // A dart is sewn while the front lies alone; the sleeve goes in once the shoulders are joined.
       await jobs.filter({ hasText: 'dart' }).first().focus();
       await expect.poll(() => table().locator('.table .sewn .paper').count()).toBe(1);

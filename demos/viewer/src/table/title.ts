@@ -8,6 +8,8 @@ const letter = 9,
 export const lineHeight = 18;
 /** px under a piece that its title takes there, with what is cut of it. */
 const under = 46;
+/** px by which words under a piece may be wider than it. */
+const beside = 40;
 
 /** Whether a piece is too small for its title, which then stands underneath: across, down, or for the lines drawn on it. */
 export function standsBelow({ box, title, middleRoom }: PieceView, scale: number): boolean {
@@ -18,16 +20,19 @@ export function standsBelow({ box, title, middleRoom }: PieceView, scale: number
   return isNarrow || isCramped || Math.min(width, height) * scale < titleRoom;
 }
 
-/** How a piece is cut, line by line, where there is room for it at its title. */
+/** How a piece is cut, in one line or in several, where there is room for it at its title. */
 export function cutLines(
   { box, cut, middleRoom }: PieceView,
   scale: number,
   isBelow: boolean,
 ): readonly string[] {
-  const lines = cut.split(/(?<=,) /);
-  const across = Math.max(...lines.map(line => line.length)) * smallLetter;
-  const room = isBelow ? box[2] * scale + 40 : (middleRoom / 0.3) * scale;
-  return across < room ? lines : [];
+  const holds = (lines: readonly string[]) => {
+    const across = Math.max(...lines.map(line => line.length)) * smallLetter;
+    return isBelow
+      ? across < box[2] * scale + beside
+      : across < (middleRoom / 0.3) * scale && lines.length * lineHeight < (middleRoom / 1.4) * scale;
+  };
+  return [[cut], cut.split(/(?<=,) /)].find(holds) ?? [];
 }
 
 /** mm that a piece takes on the table at a scale, with its title where that stands underneath. */
