@@ -2,7 +2,6 @@ import { segmentLength } from '../curve/arc-length.js';
 import type { Segment } from '../curve/segment.js';
 import { subpath } from '../path/length.js';
 import type { Path } from '../path/path.js';
-import { requirePath } from '../path/sound.js';
 import { selfCrossings } from '../region/self-crossings.js';
 import { coincidenceTolerance } from '../tolerance.js';
 
@@ -11,7 +10,6 @@ import { coincidenceTolerance } from '../tolerance.js';
  * more tightly than its distance, trimmed to what lies clear of the line. The same path where it has no loop.
  */
 export function pathWithoutLoops(path: Path): Path {
-  requirePath(path);
   const kept: Segment[] = [];
   let from = 0;
   for (const { alongA, alongB } of selfCrossings(path)) {
