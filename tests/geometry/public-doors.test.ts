@@ -54,6 +54,7 @@ const piece = {
   notches: [],
   lines: [{ kind: 'grain' as const, name: 'grain', path: polyline(at(20, 20), at(20, 80)) }],
   marks: [],
+  cutting: { count: 1, mirrored: false, fabric: 'main' },
 };
 
 /** A sound call of each public function; every number in it is made hostile in turn. */
