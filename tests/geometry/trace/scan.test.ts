@@ -124,4 +124,8 @@ test('scans that cannot be traced are refused with the reason', () => {
   expect(codeOf(() => traceScan(blank, { dotsToMm, at: at([10, 10], [300, 10], [9000, 80]) }))).toBe(
     'click-outside',
   );
+  // Between corners on bare paper no line is made up.
+  expect(codeOf(() => traceScan(blank, { dotsToMm, at: at([100, 100], [800, 120], [500, 900]) }))).toBe(
+    'no-line-between',
+  );
 });

@@ -47,7 +47,7 @@ export function inkOfPen(map: FloorMap, { dashed, ...pen }: PenSeen, shared = fa
  * the drawn line is followed, the last to the first. Corners lie where the lines meet, not where she clicked.
  *
  * @param reach mm: a click this near to a line means the line
- * @throws PatternError `too-few-clicks`; `no-line-between`: nothing leads from one click to the next
+ * @throws PatternError `too-few-clicks`; `no-line-between`: no line leads from one click to the next
  */
 export function drawnOutline(
   floor: { readonly map: FloorMap; readonly shots: readonly Shot[] },
@@ -62,7 +62,8 @@ export function drawnOutline(
   snapped.forEach((from, i) => {
     const to = snapped[(i + 1) % snapped.length]!;
     const way = drawnPath(lines, from, to);
-    if (!way) throw refusal('no-line-between', { from: i + 1, to: ((i + 1) % snapped.length) + 1 });
+    if (!way || !isDrawn(lines, way))
+      throw refusal('no-line-between', { from: i + 1, to: ((i + 1) % snapped.length) + 1 });
     corners.push({ index: points.length, at: from, soft: softCorner });
     points.push(from, ...midline({ ...floor, ...(pens ? { pens } : {}) }, openly(softened(way))));
   });
@@ -80,6 +81,14 @@ export function drawnOutline(
     onPaper: 0,
   };
 }
+
+/** Ink of a line at its faintest, above the noise of paper; and of a way, how much has to lie on ink to be a line. */
+const faintest = 0.025,
+  leastDrawn = 0.4;
+
+/** Whether a way runs along a line at all: over bare paper a way is found, too. */
+const isDrawn = (map: InkMap, way: readonly Point[]): boolean =>
+  way.filter(p => map.ink[cellAt(map, p)]! >= faintest).length >= leastDrawn * way.length;
 
 /** mm: lines that meet at a blunt corner meet on the line itself; what lies farther off was met by chance. */
 const bluntOff = 0.6,

@@ -53,7 +53,8 @@ export const photo: Tellings<PhotoTellings> = {
   }),
   'no-line-between': ({ from, to }) => ({
     message: `No line leads from corner ${from} to corner ${to}.`,
-    remedy: 'Give a corner more between them.',
+    remedy:
+      'Give the corners where the lines meet, each within 4 mm, and where a line is hard to see one more between them.',
   }),
   'size-not-drawn-there': ({ size, corner }, say) => ({
     message: `Near corner ${corner} no line of size ${say.written(size)} leads on.`,

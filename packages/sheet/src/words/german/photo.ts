@@ -56,7 +56,8 @@ export const photo: Tellings<PhotoTellings> = {
   }),
   'no-line-between': ({ from, to }) => ({
     message: `Keine Linie führt von Ecke ${from} zu Ecke ${to}.`,
-    remedy: 'Geben Sie dazwischen eine weitere Ecke an.',
+    remedy:
+      'Geben Sie die Ecken an, an denen sich die Linien treffen, auf 4 mm genau, und wo eine Linie schlecht zu sehen ist, eine weitere dazwischen.',
   }),
   'size-not-drawn-there': ({ size, corner }, say) => ({
     message: `Bei Ecke ${corner} führt keine Linie der Größe ${say.written(size)} weiter.`,
