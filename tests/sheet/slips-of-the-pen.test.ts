@@ -62,3 +62,10 @@ test('curly quotes of a word processor are quotes', () => {
     by: 38.1,
   });
 });
+
+test('of many verbs those are listed first that share a word with what was written', () => {
+  const [told] = refusals(withSteps('bind edge: { along: front.neck }'));
+  expect(told).toMatch(/Choose from its verbs: [^.]*draft binding/);
+  const [other] = refusals(withSteps('neckline change: { piece: front }'));
+  expect(other).toMatch(/Choose from its verbs: [^.]*recut neckline/);
+});

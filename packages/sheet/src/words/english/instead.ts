@@ -1,4 +1,5 @@
 import { nearestName } from '@paperhinge/geometry/sayings';
+import { kinFirst } from '../kin-first.js';
 import { shownName } from '../names.js';
 import type { Say } from '../say.js';
 
@@ -10,7 +11,7 @@ export function instead(name: string, names: readonly string[], what: string, sa
   const near = nearestName(name, names);
   if (near !== undefined) return `Did you mean ${say.written(near)}?`;
   if (names.length === 0) return `There are no ${what} yet: draw one in the pattern first, or leave it out.`;
-  const shown = names.slice(0, mostListed).map(shownName);
+  const shown = kinFirst(name, names).slice(0, mostListed).map(shownName);
   return `Choose from its ${what}: ${[...shown, ...(names.length > mostListed ? ['…'] : [])].join(', ')}.`;
 }
 

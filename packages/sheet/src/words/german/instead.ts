@@ -1,4 +1,5 @@
 import { nearestName } from '@paperhinge/geometry/sayings';
+import { kinFirst } from '../kin-first.js';
 import { shownName } from '../names.js';
 import type { Say } from '../say.js';
 
@@ -10,7 +11,7 @@ export function instead(name: string, names: readonly string[], what: string, sa
   if (near !== undefined) return `Meinten Sie ${say.written(near)}?`;
   if (names.length === 0)
     return `Es gibt noch keine ${what}: Ergänzen Sie erst den Schnitt, oder lassen Sie das weg.`;
-  const shown = names.slice(0, mostListed).map(shownName);
+  const shown = kinFirst(name, names).slice(0, mostListed).map(shownName);
   return `Zur Auswahl stehen die ${what} ${[...shown, ...(names.length > mostListed ? ['…'] : [])].join(', ')}.`;
 }
 
