@@ -28,6 +28,15 @@ describe.skipIf(!has('pdftoppm'))('pieces on a ground of nearly their colour', {
     expect(toldFinding(faint[0]!).remedy).toContain('sheet of another colour under it');
   });
 
+  test('a difference of 4 % is still found, and said to be less true', async () => {
+    const ground: Colour = [105, 80, 60];
+    const nearly = ground.map(v => v * Math.exp(-0.04)) as unknown as Colour;
+    const trace = await traced(painted(ground, nearly, [230, 200, 60]));
+    expect(trace.pieces).toHaveLength(2);
+    expect(held(trace, facing.outline).most).toBeLessThan(0.8);
+    expect(codes(trace)).toContain('piece-faint');
+  });
+
   test('what cannot be told from the ground is never passed over: pieces are counted', async () => {
     const trace = await traced(painted([105, 80, 60], [105, 81, 60], [230, 200, 60]));
     expect(trace.pieces).toHaveLength(1);
