@@ -20,25 +20,8 @@ import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { seamEdge } from './collar-shapes.js';
 import { derivedPocket, pocketPieces, tail, withPocket } from './slant-pocket-pieces.js';
+import type { DraftSlantPocket, WholeSlantPocket } from './slant-pocket-wish.js';
 import { refusal, saying } from './tellings.js';
-
-/** A pocket whose mouth is cut slanting from waist to side. Lengths in mm. */
-export interface DraftSlantPocket {
-  readonly name: string;
-  readonly piece: string;
-  readonly waist: string;
-  readonly side: string;
-  /** Where the mouth begins, along the waist from the side; default 40. */
-  readonly in?: number;
-  /** Where it ends, down the side from the waist; default 160. */
-  readonly down?: number;
-  /** How far the bag reaches beyond the mouth, along the waist and down the side; default 90, and 100. */
-  readonly depth?: number;
-  readonly below?: number;
-  /** Default 10. */
-  readonly allowance?: number;
-  readonly fabric?: string;
-}
 
 /**
  * Drafts a slant pocket: the corner between waist and side is cut off the piece along the mouth; a side piece, traced
@@ -80,10 +63,6 @@ export const draftSlantPocketForm = formOf<DraftSlantPocket>()({
   },
 });
 export const draftSlantPocketVerb = /* @__PURE__ */ verbFrom(draftSlantPocketForm, drawnPocket);
-
-/** A slant pocket with its usual measures. */
-export type WholeSlantPocket = DraftSlantPocket &
-  Required<Pick<DraftSlantPocket, 'in' | 'down' | 'depth' | 'below' | 'allowance'>>;
 
 /** The two runs that meet at the corner, in clockwise order, and how much of each the mouth and the bag take. */
 interface Corner {

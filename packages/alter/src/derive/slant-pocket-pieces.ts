@@ -23,9 +23,9 @@ import { centroid } from '@paperhinge/geometry/regions';
 import type { Derived } from '../alteration.js';
 import { grainOrVertical } from '../moved-edges/grain.js';
 import { grainLine, seamEdge } from './collar-shapes.js';
-import type { WholeSlantPocket } from './draft-slant-pocket.js';
 import { laidAside } from './free-place.js';
 import { titled } from './long-piece.js';
+import type { WholeSlantPocket } from './slant-pocket-wish.js';
 import { type DraftedSeam, takePlace } from './take-place.js';
 
 /** One of the two edges at the corner: what of it closes the corner that was cut off, and what the bag takes beyond. */

@@ -37,6 +37,7 @@ export type { FloorMap } from '../trace/photo/floor-map.js';
 export type { PlacedSheet } from '../trace/photo/floor-of-sheets.js';
 export type { PenColour, PenSeen, SizeDrawn } from '../trace/photo/pen.js';
 export { penColours } from '../trace/photo/pen.js';
+export type { PhotoTrace, SizeTraced, TracedPiece } from '../trace/photo/photo-trace.js';
 export type { Picture } from '../trace/photo/picture.js';
 export type { PrintedStretch } from '../trace/photo/seen-sheets.js';
 export { codeCells, codeSide } from '../trace/photo/target-code.js';
@@ -50,10 +51,9 @@ export {
   targetIndex,
   targetPlaces,
 } from '../trace/photo/target-sheet.js';
-export type { PhotoOptions, PhotoTrace, SizeTraced, TraceStage } from '../trace/photo/trace-photo.js';
+export type { PhotoOptions, TraceStage } from '../trace/photo/trace-photo.js';
 export { tracePhotos } from '../trace/photo/trace-photo.js';
 export type { ScanOptions } from '../trace/photo/trace-scan.js';
 export { traceScan } from '../trace/photo/trace-scan.js';
-export type { TracedPiece } from '../trace/photo/traced-piece.js';
 export { patternOfTrace, patternsOfTrace } from '../trace/photo/traced-piece.js';
 export type { StopSignal, Watch } from '../trace/watch.js';

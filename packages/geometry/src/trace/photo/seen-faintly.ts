@@ -2,9 +2,9 @@ import type { Finding } from '../../telling.js';
 import type { Point } from '../../vector.js';
 import type { FloorMap, Shot } from './floor-map.js';
 import type { FloorKnown } from './ground.js';
+import type { TracedPiece } from './photo-trace.js';
 import { cellsIn } from './polygon-cells.js';
 import { finding, type PlaceInPicture } from './tellings.js';
-import type { TracedPiece } from './traced-piece.js';
 
 /** The floor, who took it, and what of it is known to be paper. */
 export interface FloorLookedAt {

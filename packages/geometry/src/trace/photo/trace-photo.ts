@@ -11,6 +11,7 @@ import { floorOfSheets, type PlacedSheet } from './floor-of-sheets.js';
 import { type FloorKnown, unlikeGround } from './ground.js';
 import type { Patch } from './patches.js';
 import type { PenSeen, SizeDrawn } from './pen.js';
+import type { PhotoTrace, SizeTraced, TracedPiece } from './photo-trace.js';
 import { greyOf, type Picture } from './picture.js';
 import { inTone } from './read-target.js';
 import { faintFindings } from './seen-faintly.js';
@@ -21,7 +22,7 @@ import { paperCorners } from './target-sheet.js';
 import { finding, refusal } from './tellings.js';
 import { toneOf } from './tone.js';
 import { traceFloor } from './trace-floor.js';
-import { namedPieces, namedSizes, type TracedPiece } from './traced-piece.js';
+import { namedPieces, namedSizes } from './traced-piece.js';
 import { truthFindings, truthOf } from './truth.js';
 import { turnedAsSeen } from './turned-floor.js';
 import { mapOf } from './unknowns.js';
@@ -44,27 +45,6 @@ export interface PhotoOptions extends Watch<TraceStage> {
 }
 /** The stages of the work, in order. */
 export type TraceStage = 'targets' | 'camera' | 'floor' | 'outlines';
-
-/** The floor as measured, and the pieces on it, in floor mm. */
-export interface PhotoTrace {
-  readonly pieces: readonly TracedPiece[];
-  /** Every size of a nest, the first as `pieces`, all named alike. */
-  readonly sizes?: readonly SizeTraced[];
-  /** mm: what the targets' corners leave, and the worst target. Nothing in a scan can say. */
-  readonly residualMm?: number;
-  readonly worstMm?: number;
-  /** mm of floor to a dot in the middle of the finest picture. */
-  readonly dotMm: number;
-  readonly sheets: readonly PlacedSheet[];
-  readonly floor: FloorMap;
-  readonly findings: readonly Finding[];
-}
-
-/** One size of a nest as it was traced. */
-export interface SizeTraced {
-  readonly size: string;
-  readonly pieces: readonly TracedPiece[];
-}
 
 /** Dots of the shorter side: fewer show no cell of a target on a floor of a metre. */
 const leastDots = 600;

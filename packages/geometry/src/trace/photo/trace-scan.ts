@@ -1,10 +1,11 @@
 import { tell } from '../watch.js';
 import { flatView, groundAtRim } from './flat-shot.js';
 import { floorMap } from './floor-map.js';
+import type { PhotoTrace } from './photo-trace.js';
 import type { Picture } from './picture.js';
 import { faintFindings } from './seen-faintly.js';
 import { finding, refusal } from './tellings.js';
-import { type PhotoOptions, type PhotoTrace, piecesOn } from './trace-photo.js';
+import { type PhotoOptions, piecesOn } from './trace-photo.js';
 
 /** What a scan is traced by. */
 export interface ScanOptions

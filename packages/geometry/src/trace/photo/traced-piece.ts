@@ -3,21 +3,8 @@ import { type Path, pathStart, transformedPath } from '../../path/path.js';
 import { definePattern, definePiece } from '../../pattern/build.js';
 import type { Pattern } from '../../pattern/types.js';
 import type { Point } from '../../vector.js';
+import type { PhotoTrace, TracedPiece } from './photo-trace.js';
 import type { TracedOutline } from './trace-floor.js';
-import type { PhotoTrace } from './trace-photo.js';
-
-/** A piece as traced: its edges from corner to corner, clockwise, in floor mm. */
-export interface TracedPiece {
-  readonly name: string;
-  /** From corner to corner, from the upper left one on: they are called `edge-1`, `edge-2` ... */
-  readonly edges: readonly Path[];
-  /** The points on the picture's own edge that the edges were fitted to. */
-  readonly points: readonly Point[];
-  /** mm² of it that lie on sheets, where its edge is harder to see. */
-  readonly onPaper: number;
-  /** Whether its edge is clear against the ground all round; else it is less true. */
-  readonly isClear: boolean;
-}
 
 /** mm: pieces whose tops differ by less stand in one row. */
 const row = 100;

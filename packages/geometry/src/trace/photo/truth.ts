@@ -3,10 +3,10 @@ import { cross, distance, type Point, subtract } from '../../vector.js';
 import { matrixOf } from './camera.js';
 import { dotAt, type Shot } from './floor-map.js';
 import { hullOf } from './hull.js';
+import type { TracedPiece } from './photo-trace.js';
 import type { CornerLeft, Solution } from './solve.js';
 import { paperCorners, targetSide } from './target-sheet.js';
 import { finding } from './tellings.js';
-import type { TracedPiece } from './traced-piece.js';
 import { mapOf } from './unknowns.js';
 
 /** How true a solution is: what the corners of the targets leave, mm on the floor. */
