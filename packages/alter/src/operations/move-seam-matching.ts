@@ -3,7 +3,7 @@ import type { Alteration } from '../alteration.js';
 import { seamsGoingOnFrom } from '../matching/going-on.js';
 import { seamsInTurn } from '../matching/seams-in-turn.js';
 import { seamNamed } from '../moved-edges/seam-place.js';
-import type { MoveSeam } from './move-seam.js';
+import type { MoveSeam } from './move-seam-wish.js';
 
 /** A seam moved, and by as much into the same side those of two pieces that go on from it, and from those. */
 export const movedWithNext = (

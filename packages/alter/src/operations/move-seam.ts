@@ -28,17 +28,9 @@ import { requireSimple } from '../moved-edges/tidy.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { movedWithNext } from './move-seam-matching.js';
+import type { MoveSeam } from './move-seam-wish.js';
 
-/** Move a seam into one of its two pieces: what that one loses the other gains. */
-export interface MoveSeam {
-  readonly seam: string;
-  /** The piece that the seam moves into, and that becomes smaller. */
-  readonly into: string;
-  /** mm square to the seam: along all of it, or at its beginning and at its end. */
-  readonly by: number | readonly [number, number];
-  /** The seams that go on from it too, such as a skirt's side from a bodice's. */
-  readonly matching?: boolean;
-}
+export type { MoveSeam } from './move-seam-wish.js';
 
 /**
  * Moves a seam: a strip as wide as asked is cut off one piece along the seam and laid against the other, edge to edge,

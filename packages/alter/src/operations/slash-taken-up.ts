@@ -7,13 +7,10 @@ import type { CutPiece } from '../hinge/cut-piece.js';
 import { dartMouth, type Mouth, pleatMouth } from '../hinge/mouth.js';
 import { seamsTakingMore } from '../moved-edges/seams-taking-more.js';
 import { refusal as verbRefusal } from '../verb/tellings.js';
-import type { OneSlash, Slash } from './slash.js';
+import type { OneSlash, Slash } from './slash-wish.js';
 import { foldsTowards } from './spread-taken-up.js';
-import { type Fold, folds } from './spread-wish.js';
+import { folds } from './spread-wish.js';
 import { refusal } from './tellings.js';
-
-/** How what a slash opens at the edge it begins at may be taken up when it is sewn. */
-export type SlashInto = 'ease' | 'gathers' | 'dart' | Fold;
 
 /** A slash and its first cut: the one that begins at the edge. */
 export interface SlashCut {

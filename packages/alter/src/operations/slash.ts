@@ -1,5 +1,5 @@
 import { type Pattern, type Piece, type Point, pieceNamed, type Saying } from '@paperhinge/geometry';
-import { type EdgePosition, resolvePosition, withPiece } from '@paperhinge/geometry/pattern';
+import { resolvePosition, withPiece } from '@paperhinge/geometry/pattern';
 import {
   type Affine,
   add,
@@ -26,43 +26,11 @@ import { type Beside, counterpartOf } from '../matching/counterparts.js';
 import { doneBeside } from '../matching/done-to-each.js';
 import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
-import { mouthsFor, type SlashCut, type SlashInto, slashesTakenUp } from './slash-taken-up.js';
+import { mouthsFor, type SlashCut, slashesTakenUp } from './slash-taken-up.js';
 import { radiusOf, turnOf } from './slash-turn.js';
+import type { OneSlash, Slash, SlashEnd } from './slash-wish.js';
 
-/** An end of a slash. */
-export interface SlashEnd {
-  readonly edge: string;
-  /** Absent = the middle. */
-  readonly at?: EdgePosition;
-}
-
-/** One slash with its own amounts. */
-export interface OneSlash {
-  readonly from: SlashEnd;
-  readonly to: SlashEnd;
-  /** mm of chord that it opens at `from`; negative: overlaps. */
-  readonly by: number;
-  /** mm that it opens (negative: overlaps) at `to` as well; absent = it hinges there. */
-  readonly otherEnd?: number;
-  /** Name of a point mark inside the piece that it runs through and hinges at: `to` overlaps where `from` opens. */
-  readonly pivot?: string;
-  /** How what opens at `from` is taken up when it is sewn; absent = left as it is. */
-  readonly into?: SlashInto;
-  /** What a dart, pleat or tuck is called: needed for one. */
-  readonly name?: string;
-  /** mm down from the edge that a pleat or tuck is stitched; default 0, laid only. */
-  readonly stitched?: number;
-  /** mm from the edge to a dart's point; absent = two thirds of the way to where the slash hinges. */
-  readonly depth?: number;
-}
-
-/** Slash a piece at several places at once, each opened by its own amount. */
-export interface Slash {
-  readonly piece: string;
-  readonly slashes: readonly OneSlash[];
-  /** The same to the pieces beside it, where they have edges that answer to these. */
-  readonly matching?: boolean;
-}
+export type { OneSlash, Slash, SlashEnd } from './slash-wish.js';
 
 /**
  * Slashes a piece at several places and opens each by its own amount. A slash of length R that hinges at its other end

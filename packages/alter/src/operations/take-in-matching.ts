@@ -6,8 +6,8 @@ import { seamsInTurn } from '../matching/seams-in-turn.js';
 import { seamNamed } from '../moved-edges/seam-place.js';
 import { sidesOf } from '../moved-edges/seam-sides.js';
 import { fullness } from '../moved-edges/taper.js';
-import type { TakeIn } from './take-in.js';
 import { mostTaken, taperOf } from './take-in-taper.js';
+import type { TakeIn } from './take-in-wish.js';
 
 /** How many edges share what is taken in along a seam. */
 export const edgesSharing = (pattern: Pattern, seam: Seam): number =>

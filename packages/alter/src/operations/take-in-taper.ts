@@ -1,7 +1,7 @@
 import type { Pattern, Seam } from '@paperhinge/geometry';
 import { shareOfSeam } from '../moved-edges/seam-place.js';
 import type { Taper } from '../moved-edges/taper.js';
-import type { TakeIn } from './take-in.js';
+import type { TakeIn } from './take-in-wish.js';
 import { refusal } from './tellings.js';
 
 /** The most that is taken in anywhere along a seam, mm in the whole garment. */

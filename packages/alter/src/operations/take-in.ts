@@ -9,22 +9,10 @@ import * as field from '../verb/fields.js';
 import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { edgesSharing, withSeamsGoingOn } from './take-in-matching.js';
 import { mostTaken, taperOf } from './take-in-taper.js';
+import type { TakeIn } from './take-in-wish.js';
 import { saying } from './tellings.js';
 
-/** Take in or let out a seam: mm in the garment, shared equally by the seam's edges in all their copies. */
-export interface TakeIn {
-  readonly seam: string;
-  /** mm in the whole garment, 0 or more: at `from`, or at `from` and at `to`. */
-  readonly by: number | readonly [number, number];
-  /** The full amount up to here; absent = the seam's beginning. */
-  readonly from?: EdgePosition;
-  /** Nothing (or the second amount) from here on; absent = the seam's end. */
-  readonly to?: EdgePosition;
-  /** Instead: nothing at both places and outside them, all of it half way. */
-  readonly between?: readonly [EdgePosition, EdgePosition];
-  /** As much of each edge of the seams that go on from it, such as a sleeve's underarm from a side. */
-  readonly matching?: boolean;
-}
+export type { TakeIn } from './take-in-wish.js';
 
 /**
  * Takes a seam in by `by` mm over the whole garment. Each edge that is sewn in it moves inwards, square to itself,
