@@ -10,7 +10,7 @@ const edgeColours = [
 const cornerColour = [255, 160, 0] as const;
 
 /** The floor from straight above at true scale, with the edges that were traced and their corners, as PNG. */
-export async function pictureOfTrace({ floor, pieces }: PhotoTrace): Promise<Uint8Array> {
+export async function pictureOfTrace({ floor, pieces, sizes }: PhotoTrace): Promise<Uint8Array> {
   const { width, height, cell, origin } = floor;
   const data = Uint8Array.from(floor.rgb);
   const blot = ({ x, y }: Point, reach: number, colour: readonly number[]) => {
@@ -20,7 +20,7 @@ export async function pictureOfTrace({ floor, pieces }: PhotoTrace): Promise<Uin
       for (let i = Math.max(0, i0 - reach); i <= Math.min(width - 1, i0 + reach); i++)
         data.set(colour, 3 * (j * width + i));
   };
-  for (const { edges } of pieces) {
+  for (const { edges } of sizes?.flatMap(one => one.pieces) ?? pieces) {
     for (const [k, edge] of edges.entries()) {
       const length = pathLength(edge);
       for (let at = 0; at < length; at += cell / 2) blot(pointAlong(edge, at), 0, edgeColours[k % 2]!);
