@@ -204,16 +204,22 @@ test('it is both its neighbours that must run on, whichever way it is laid', () 
 });
 
 test('a pleat deeper than the cloth it is folded onto is cut straight across, with a finding', () => {
-  const narrow = pieceOf([
-    straightEdge('waist', at(110, 0), at(left, 0)),
-    pleat('knife', 'start'),
-    straightEdge('waist', at(right, 0), at(300, 0)),
-    straightEdge('side', at(300, 0), at(300, 400)),
-    straightEdge('hem', at(300, 400), at(110, 400)),
-    straightEdge('centre', at(110, 400), at(110, 0)),
-  ]);
-  const { findings, path } = cuttingLine(narrow);
+  const narrow = (kind: PleatKind) =>
+    pieceOf([
+      straightEdge('waist', at(110, 0), at(left, 0)),
+      pleat(kind, 'start'),
+      straightEdge('waist', at(right, 0), at(300, 0)),
+      straightEdge('side', at(300, 0), at(300, 400)),
+      straightEdge('hem', at(300, 400), at(110, 400)),
+      straightEdge('centre', at(110, 400), at(110, 0)),
+    ]);
+  const { findings, path } = cuttingLine(narrow('knife'));
   expect(findings.map(f => f.code)).toEqual(['pleat-mouth-bridged']);
+  // One laid to one side may be laid to the other instead.
+  const oneWay = (['knife', 'tuck'] as const).map(kind =>
+    cuttingLine(narrow(kind)).findings.map(f => f.about?.oneWay),
+  );
+  expect(oneWay).toEqual([[true], [false]]);
   expect(selfCrossings(path)).toEqual([]);
   expect(signedArea(path)).toBeCloseTo(210 * 420, 6);
 });
