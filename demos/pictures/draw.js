@@ -1,14 +1,10 @@
-// Draws before-after.svg from the demo's own pattern and sheet. After a build: node demos/pictures/draw.js
+// Draws before-after.svg, or the file that is named, from the demo's own pattern and sheet. After a build:
+// node demos/pictures/draw.js [FILE]
 import { readFileSync, writeFileSync } from 'node:fs';
-import {
-  boundsOfPath,
-  cuttingLine,
-  dartsOf,
-  edgeParts,
-  outlinePath,
-  readPattern,
-  toPathData,
-} from '../../packages/geometry/dist/index.js';
+import { cuttingLine, readPattern } from '../../packages/geometry/dist/index.js';
+import { boundsOfPath } from '../../packages/geometry/dist/public/paths.js';
+import { dartsOf, edgeParts, outlinePath } from '../../packages/geometry/dist/public/pattern.js';
+import { toPathData } from '../../packages/geometry/dist/public/svg.js';
 import { readSheet, runSheet } from '../../packages/sheet/dist/index.js';
 
 const here = name => new URL(`../${name}`, import.meta.url);
@@ -22,7 +18,9 @@ const rowHeight = 1010;
 
 /** One piece on its cutting line; of an altered piece that was there before, the old outline in dots. */
 function drawn(piece, whole, ghost) {
-  const path = (kind, d) => `<path class="${kind}" d="${d}"/>`;
+  // Tenths of a millimetre: finer is not seen, and would change with every turn of the arithmetic.
+  const path = (kind, d) =>
+    `<path class="${kind}" d="${d.replace(/\d+\.\d+/g, n => Number(n).toFixed(1))}"/>`;
   return [
     path('cut', `${toPathData(cuttingLine(piece, whole).path)} Z`),
     ghost ? path('ghost', `${toPathData(outlinePath(ghost.outline))} Z`) : '',
@@ -60,7 +58,7 @@ const rows = [
 const width = Math.ceil(Math.max(...rows.map(r => r.right))),
   height = 2 * (rowHeight + 130) + 20;
 writeFileSync(
-  new URL('before-after.svg', import.meta.url),
+  process.argv[2] ?? new URL('before-after.svg', import.meta.url),
   `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="900" font-family="'Noto Sans', 'Helvetica Neue', Arial, sans-serif">
 <style>
 path { fill: none; stroke: #1d2733; stroke-linecap: round; stroke-linejoin: round }

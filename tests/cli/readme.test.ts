@@ -72,3 +72,15 @@ test('every file the README points to is there', () => {
   expect(links.length).toBeGreaterThan(4);
   expect(links.filter(link => !existsSync(new URL(link, root)))).toEqual([]);
 });
+
+test('the picture of before and after is what the demo gives today', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'picture-'));
+  try {
+    const file = join(folder, 'before-after.svg');
+    execFileSync('node', [fileURLToPath(new URL('demos/pictures/draw.js', root)), file]);
+    const shown = new URL('demos/pictures/before-after.svg', root);
+    expect(readFileSync(file, 'utf8')).toBe(readFileSync(shown, 'utf8'));
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+});

@@ -30,8 +30,6 @@ import { formOf, perform, verbFrom } from '../verb/verb.js';
 import { movedWithNext } from './move-seam-matching.js';
 import type { MoveSeam } from './move-seam-wish.js';
 
-export type { MoveSeam } from './move-seam-wish.js';
-
 /**
  * Moves a seam: a strip as wide as asked is cut off one piece along the seam and laid against the other, edge to edge,
  * with what the cut takes of the neighbouring edges (neck and armhole, of a shoulder). So a shoulder goes forward, a side

@@ -30,8 +30,6 @@ import { mouthsFor, type SlashCut, slashesTakenUp } from './slash-taken-up.js';
 import { radiusOf, turnOf } from './slash-turn.js';
 import type { OneSlash, Slash, SlashEnd } from './slash-wish.js';
 
-export type { OneSlash, Slash, SlashEnd } from './slash-wish.js';
-
 /**
  * Slashes a piece at several places and opens each by its own amount. A slash of length R that hinges at its other end
  * turns by θ = 2 asin(by / 2R). With `other end` it turns about the point at which the two openings, which are as their

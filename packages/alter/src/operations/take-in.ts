@@ -12,8 +12,6 @@ import { mostTaken, taperOf } from './take-in-taper.js';
 import type { TakeIn } from './take-in-wish.js';
 import { saying } from './tellings.js';
 
-export type { TakeIn } from './take-in-wish.js';
-
 /**
  * Takes a seam in by `by` mm over the whole garment. Each edge that is sewn in it moves inwards, square to itself,
  * by its equal share: an edge that stands twice in the garment counts twice, and the edges that follow one another

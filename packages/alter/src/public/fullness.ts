@@ -8,7 +8,7 @@ export type { DraftFlounce } from '../operations/draft-flounce.js';
 export { draftFlounce } from '../operations/draft-flounce.js';
 export type { DraftGodet } from '../operations/draft-godet.js';
 export { draftGodet } from '../operations/draft-godet.js';
-export type { OneSlash, Slash, SlashEnd } from '../operations/slash.js';
 export { slash } from '../operations/slash.js';
+export type { OneSlash, Slash, SlashEnd } from '../operations/slash-wish.js';
 export type { Spread, SpreadEnd } from '../operations/spread.js';
 export { spread } from '../operations/spread.js';
