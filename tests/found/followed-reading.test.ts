@@ -131,6 +131,7 @@ const cases: Readonly<Record<string, Case>> = {
     'shapes',
   ],
   'unit-not-known': [plain.replace('width="400mm"', 'width="400furlongs"'), plain, 'in mm, cm or in'],
+  'size-out-of-proportion': [plain.replace('width="400mm"', 'width="200mm"'), plain, 'width="400mm"'],
   'scale-not-known': [
     plain.replace(' width="400mm" height="100mm"', ' width="100%" height="100%"'),
     plain,

@@ -543,6 +543,18 @@ describe('the size of a drawing', () => {
     expect(refused.message).toBe('How large the drawing is cannot be known: its width is 0 or less.');
   });
 
+  test('whose width and height do not go with its viewBox is told with what either must be', () => {
+    const changed = sized('400mm').replace('height="400mm"', 'height="300mm"');
+    const told = readPattern(changed).findings.filter(f => f.code === 'size-out-of-proportion');
+    expect(told.map(f => [f.severity, f.figures])).toEqual([['warning', { widthMm: 300, heightMm: 400 }]]);
+    for (const rounded of ['400.9mm', '399.1mm', '15.75in'])
+      expect(
+        readPattern(sized('400mm').replace('height="400mm"', `height="${rounded}"`)).findings.map(
+          f => f.code,
+        ),
+      ).not.toContain('size-out-of-proportion');
+  });
+
   test('that makes a piece of many metres is told as a likely wrong unit', () => {
     const { findings } = readPattern(sized('400in'));
     expect(findings.map(f => f.code)).toContain('piece-very-large');

@@ -49,6 +49,7 @@ const samples: Samples = {
     { attribute: 'width', isNothing: true },
     { attribute: 'height', isNothing: false },
   ],
+  'size-out-of-proportion': [{ widthMm: 1240, heightMm: 493.5 }],
   'scale-not-known': [{ because: 'viewbox' }, { because: 'percent' }],
   'scale-assumed': [
     { piece: 'front', reachMm: 800, hasSize: true },

@@ -3,7 +3,7 @@ import { outlinePath } from '../pattern/outline.js';
 import type { Piece } from '../pattern/types.js';
 import { largestLikelyPiece } from '../tolerance.js';
 import type { Report } from './report.js';
-import { type DrawingScale, scaleSource } from './root.js';
+import { type DrawingScale, outOfProportion, scaleSource } from './root.js';
 import { attributeOf, type Element } from './xml.js';
 
 /**
@@ -42,6 +42,8 @@ export function tellSizes(
     const facts = { piece, reachMm, hasSize: source === 'pixels' };
     report.add('warning', 'scale-assumed', root.offset, facts);
   }
+  const meant = scale ? undefined : outOfProportion(root);
+  if (meant) report.add('warning', 'size-out-of-proportion', root.offset, meant);
   for (const [i, { name: piece }] of pieces.entries())
     if (reaches[i]! > largestLikelyPiece)
       report.add(

@@ -70,6 +70,24 @@ function ownViewport(root: Element, report: Report): { readonly map: Affine; rea
   };
 }
 
+/**
+ * The width and the height (mm) that a root would have by its other side and its viewBox, where these disagree by what
+ * no rounding makes: half a per cent. None where the drawing is meant to be stretched or cut off.
+ */
+export function outOfProportion(
+  root: Element,
+): { readonly widthMm: number; readonly heightMm: number } | undefined {
+  const box = parseViewBox(attributeOf(root, 'viewBox'));
+  const width = sizeOf(root, 'width'),
+    height = sizeOf(root, 'height');
+  if (!box || box === 'nothing' || width === undefined || height === undefined) return undefined;
+  if (/none|slice/.test(attributeOf(root, 'preserveAspectRatio') ?? '')) return undefined;
+  const widthMm = (height * box.width) / box.height,
+    heightMm = (width * box.height) / box.width;
+  return Math.abs(widthMm / width - 1) > mostRounded ? { widthMm, heightMm } : undefined;
+}
+const mostRounded = 0.005;
+
 /** Where the scale of a drawing comes from. `viewbox`, `percent`, `width`, `height`: what keeps it from being known. */
 export function scaleSource(root: Element): ScaleSource {
   const written = attributeOf(root, 'viewBox');

@@ -82,6 +82,8 @@ interface DrawingTellings {
 
 /** What is told of a drawing's scale and sizes. */
 interface ScaleTellings {
+  /** The size that either would have by the other and the viewBox. */
+  'size-out-of-proportion': { readonly widthMm: number; readonly heightMm: number };
   /** `isNothing`: it is 0 or less. */
   'unit-not-known': { readonly attribute: string; readonly isNothing: boolean };
   'scale-not-known': { readonly because: 'viewbox' | 'percent' };

@@ -29,6 +29,7 @@ type Drawings = Pick<
   | 'text-left-out'
   | 'more-of-a-kind'
   | 'unit-not-known'
+  | 'size-out-of-proportion'
   | 'scale-not-known'
   | 'scale-assumed'
   | 'scale-out-of-range'
@@ -154,6 +155,11 @@ export const drawings: Tellings<Drawings> = {
         ? 'Mend it, as in width="600mm" height="800mm" viewBox="0 0 600 800", or save the drawing again with its size in mm, cm or in.'
         : 'Save it again with its width and height in mm, cm or in.',
   }),
+  'size-out-of-proportion': ({ widthMm, heightMm }) => ({
+    message:
+      'The width and height of the drawing do not go with its viewBox, so that one of them is wrong; it was read by the one that makes it smaller.',
+    remedy: `If its height is right, write width="${inMm(widthMm)}"; if its width is, height="${inMm(heightMm)}".`,
+  }),
   'scale-assumed': ({ piece, reachMm, hasSize }, say) => ({
     message: `The drawing ${hasSize ? 'gives its size in pixels' : 'does not say how large it is'}; it was read at 96 to the inch. That makes its largest piece, ${say.thing({ piece })}, ${say.length(reachMm)} long.`,
     remedy:
@@ -226,3 +232,6 @@ const faults = {
   negative: 'it is less than 0',
   'not-understood': 'it was not understood',
 } as const;
+
+/** As it is written in a drawing, whatever the unit of the pattern. */
+const inMm = (mm: number): string => `${Math.round(mm * 100) / 100}mm`;

@@ -103,6 +103,11 @@ export const drawings: Pick<Catalogue['tellings'], keyof typeof english> = {
     message: `Es gibt ${say.number(more)} weitere Befunde wie die obigen.`,
     remedy: 'Beheben Sie die ersten; die anderen sind wie sie.',
   }),
+  'size-out-of-proportion': ({ widthMm, heightMm }) => ({
+    message:
+      'Breite (width) und Höhe (height) der Zeichnung passen nicht zu ihrer viewBox, eine von beiden ist also falsch; gelesen wurde sie nach der, die sie kleiner macht.',
+    remedy: `Stimmt die Höhe, schreiben Sie width="${inMm(widthMm)}"; stimmt die Breite, height="${inMm(heightMm)}".`,
+  }),
   'unit-not-known': ({ attribute, isNothing }) => ({
     message: `Wie groß die Zeichnung ist, lässt sich nicht wissen: ${attribute === 'width' ? 'Ihre Breite (width)' : 'Ihre Höhe (height)'} ${isNothing ? 'ist 0 oder weniger' : 'steht in keiner Einheit, die eine Zeichnung kennt'}.`,
     remedy: 'Schreiben Sie Breite und Höhe in mm, cm oder in.',
@@ -190,3 +195,6 @@ const faults = {
   negative: 'es ist kleiner als 0',
   'not-understood': 'es wurde nicht verstanden',
 } as const;
+
+/** As it is written in a drawing, whatever the unit of the pattern. */
+const inMm = (mm: number): string => `${Math.round(mm * 100) / 100}mm`;
