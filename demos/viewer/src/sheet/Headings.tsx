@@ -8,6 +8,7 @@ import { pageWords } from '../words.js';
 import { Blank } from './Blank.jsx';
 import { HeadingRead } from './HeadingRead.jsx';
 import { createInSight } from './in-sight.js';
+import { Proved } from './Proved.jsx';
 import { Together } from './Together.jsx';
 
 const length = { kind: 'length', giving: 'needed', least: 0, most: 5000 } as const;
@@ -71,8 +72,10 @@ function GarmentHas(props: { readonly garment: Garment }) {
           {(girth, i) => (
             <span classList={{ care: isCare(girth) }}>
               {i() > 0 ? ', ' : ''}
-              {isCare(girth) ? '▲ ' : ''}
-              <Together text={engine.proved(`${girth.text} (${girth.detail})`)} />
+              <Proved garment={props.garment}>
+                {girth.tone === 'care' ? '▲ ' : ''}
+                <Together text={`${girth.text} (${girth.detail})`} />
+              </Proved>
             </span>
           )}
         </For>
@@ -159,7 +162,7 @@ function ToBuy(props: { readonly garment: Garment }) {
 /** Every seam and check, worst first, in words. */
 export function DoesItSew(props: { readonly garment: Garment; readonly fly: (where: Where) => void }) {
   const { garment } = props;
-  const { proof, proved, isProved } = garment.engine;
+  const { proof, isProved } = garment.engine;
   const say = () => pageWords[garment.language()];
   const isFault = (row: Row) => isProved() && row.tone === 'fault';
   return (
@@ -175,7 +178,9 @@ export function DoesItSew(props: { readonly garment: Garment; readonly fly: (whe
                 {isFault(row) ? '▲ ' : ''}
                 {row.text}
               </button>
-              <span class="figure">{proved(row.detail)}</span>
+              <span class="figure">
+                <Proved garment={garment}>{row.detail}</Proved>
+              </span>
             </li>
           )}
         </For>

@@ -2,12 +2,13 @@ import type { Where } from '@paperhinge/geometry';
 import { For, Show } from 'solid-js';
 import type { Garment } from '../job/garment.js';
 import { pageWords } from '../words.js';
+import { Proved } from './Proved.jsx';
 import { lacksAny } from './reading.js';
 
 /** The foot of the sheet: whether it sews, and what does not, each a way to where it is; while it is worked out, no figure. */
 export function VerdictLine(props: { readonly garment: Garment; readonly goTo: (where: Where) => void }) {
   const { garment } = props;
-  const { view, proof, isProved, proved } = garment.engine;
+  const { view, proof, isProved } = garment.engine;
   const say = () => pageWords[garment.language()];
   /** Steps that could not be done, by their places; one that is still being filled in is none. */
   const undone = () =>
@@ -34,13 +35,12 @@ export function VerdictLine(props: { readonly garment: Garment; readonly goTo: (
       </Show>
       <For each={proof()?.verdict}>
         {({ strong, text, tone, where }) => (
-          <button
-            type="button"
-            class={isProved() ? tone : 'awaited'}
-            onClick={() => where && props.goTo(where)}
-          >
-            {isProved() && tone !== 'sound' ? '▲ ' : ''}
-            <strong>{proved(strong)}</strong> {text}
+          <button type="button" class={isProved() ? tone : ''} onClick={() => where && props.goTo(where)}>
+            <Proved garment={garment}>
+              {tone === 'sound' ? '' : '▲ '}
+              <strong>{strong}</strong>
+            </Proved>{' '}
+            {text}
           </button>
         )}
       </For>
