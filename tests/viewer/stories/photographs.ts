@@ -55,7 +55,7 @@ export const photographs = (opened: () => Opened) =>
       async () => {
         const table = opened().table;
         await lay('another floor.png', 'image/png', await floor());
-        const going = table.locator('.going');
+        const going = table.locator('.shelf .going');
         await going.waitFor();
         expect(await going.locator('[role=status]').textContent()).toMatch(/\w+ the \w+$/);
         await going.locator('button').click();

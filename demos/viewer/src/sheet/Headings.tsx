@@ -68,18 +68,18 @@ function GarmentHas(props: { readonly garment: Garment }) {
     <Show when={girths().length > 0}>
       <p class="came" aria-busy={!engine.isProved()}>
         {pageWords[language()].garmentHas}{' '}
-        <For each={girths()}>
-          {(girth, i) => (
-            <span classList={{ care: isCare(girth) }}>
-              {i() > 0 ? ', ' : ''}
-              <Proved garment={props.garment}>
+        <Proved garment={props.garment}>
+          <For each={girths()}>
+            {(girth, i) => (
+              <span classList={{ care: isCare(girth) }}>
+                {i() > 0 ? ', ' : ''}
                 {girth.tone === 'care' ? '▲ ' : ''}
                 <Together text={`${girth.text} (${girth.detail})`} />
-              </Proved>
-            </span>
-          )}
-        </For>
-        .
+              </span>
+            )}
+          </For>
+          .
+        </Proved>
       </p>
     </Show>
   );

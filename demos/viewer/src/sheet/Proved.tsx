@@ -5,7 +5,7 @@ import type { Garment } from '../job/garment.js';
 export function Proved(props: { readonly garment: Garment; readonly children: JSX.Element }) {
   return (
     <span class="proved" classList={{ awaited: !props.garment.engine.isProved() }}>
-      <span class="told">{props.children}</span>
+      <span>{props.children}</span>
     </span>
   );
 }

@@ -1,6 +1,7 @@
 import { createSignal, onMount, Show } from 'solid-js';
 import { layFiles } from '../job/laying.js';
 import { whyNot } from '../job/why-not.js';
+import { LongWork } from '../sheet/LongWork.jsx';
 import { pageWords } from '../words.js';
 import type { ShelfProps } from './Shelf.jsx';
 
@@ -33,8 +34,11 @@ export function FromFile(props: ShelfProps) {
             onChange={event => lay(event.currentTarget.files)}
           />
         </label>
-        <small role="status">{busy() ? say().working : say().orDrop}</small>
+        <Show when={!garment.engine.going()}>
+          <small role="status">{busy() ? say().working : say().orDrop}</small>
+        </Show>
       </p>
+      <LongWork garment={garment} />
       <Show when={told()}>
         <p class="refused" role="alert">
           ▲ {told()}
