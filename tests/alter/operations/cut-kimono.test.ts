@@ -70,7 +70,7 @@ describe('a kimono from the shift', () => {
     expect(done.pattern.seams.map(s => s.name)).toEqual(['shoulder', 'side', 'neck', 'overarm', 'underarm']);
     expect(done.findings).toEqual([]);
     expect(toldDid(done)).toMatch(
-      /^The sleeve was laid half on the front, 25° below the shoulder, and half on the back, [\d.]+° below it; both underarm seams are [\d.]+ mm long\.$/,
+      /^The sleeve was laid half on the front, 25° below the shoulder, and half on the back, [\d.]+° below it; both underarm seams are [\d.]+ mm long, and curve into the side by a radius of [\d.]+ mm\.$/,
     );
   });
 

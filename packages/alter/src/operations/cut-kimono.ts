@@ -94,7 +94,14 @@ export const cutKimonoVerb = /* @__PURE__ */ verbFrom(cutKimonoForm, (pattern, w
   const bodies = laid.map((one, i) =>
     kimonoBody(one, set.sleeve, names[i]!, gusset === undefined ? curves?.[i] : { depth: gusset }),
   ) as [KimonoBody, KimonoBody];
-  return assembled(pattern, set, { laid, names, bodies, withGusset: wish.gusset !== undefined, front });
+  return assembled(pattern, set, {
+    laid,
+    names,
+    bodies,
+    withGusset: wish.gusset !== undefined,
+    front,
+    curveMm: curves?.[front].radiusMm,
+  });
 });
 
 interface Parts {
@@ -103,10 +110,11 @@ interface Parts {
   readonly bodies: readonly [KimonoBody, KimonoBody];
   readonly withGusset: boolean;
   readonly front: 0 | 1;
+  readonly curveMm: number | undefined;
 }
 
 function assembled(pattern: Pattern, set: SetIn, parts: Parts): Alteration {
-  const { laid, names, bodies, withGusset, front } = parts;
+  const { laid, names, bodies, withGusset, front, curveMm } = parts;
   const isGone = (seam: Seam): boolean =>
     seam === set.seam ||
     [...seam.a, ...seam.b].some(run => run.piece === set.sleeve.name && run.edge !== laid[0].half.hem.edge);
@@ -127,6 +135,7 @@ function assembled(pattern: Pattern, set: SetIn, parts: Parts): Alteration {
       bodies: [front, 1 - front].map(i => ({ piece: set.bodies[i]!.piece.name })),
       slopesDeg: [front, 1 - front].map(i => inDegrees(laid[i]!.slope)),
       underarmMm: pathLength(edgePath(bodies[0].piece, names[0].underarm)),
+      ...(curveMm === undefined ? {} : { curveMm }),
       ...(withGusset ? { gusset: { piece: done.pattern.pieces.at(-1)!.name } } : {}),
     }),
     findings: [],

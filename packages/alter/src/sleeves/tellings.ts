@@ -88,6 +88,8 @@ export interface SleeveSentences {
     readonly bodies: readonly Thing[];
     readonly slopesDeg: readonly number[];
     readonly underarmMm: number;
+    /** Radius of the front's curve under the arm, where there is one. */
+    readonly curveMm?: number;
     readonly gusset?: Thing;
   };
   'walked-cap': {

@@ -32,6 +32,8 @@ export interface UnderarmCurve {
   readonly side: Path;
   /** mm of the side, from the corner down, in whose place that stands. */
   readonly takenMm: number;
+  /** mm. */
+  readonly radiusMm: number;
 }
 
 /** mm. About what a kimono's underarm is curved by where no gusset is set in: common practice, no source. */
@@ -111,5 +113,6 @@ function curveOf(corner: UnderarmCorner, tangentMm: number): UnderarmCurve {
     underarm: joined(straight, subpath(curve, 0, half)),
     side: subpath(curve, half, 2 * half),
     takenMm: tangentMm,
+    radiusMm: tangentMm / Math.tan(corner.turn / 2),
   };
 }

@@ -133,9 +133,9 @@ export const sleevesDid: Sentences<SleeveSentences> = {
     capital(
       `the upper parts of ${say.list(bodies.map(say.thing))} were joined to ${say.thing(piece)}; the raglan seams are ${say.list(seamsMm.map(mm => say.length(mm)))} long from underarm to neck. ${half ? `${capital(say.thing(half))} is cut off along the shoulder and down the arm; over the shoulder the two part by ${say.angle(dartDeg)}` : `The dart over the shoulder is ${say.angle(dartDeg)}`}, its point ${say.length(Math.abs(liftMm))} ${liftMm < 0 ? 'within' : 'beyond'} the old cap${easeMm < 0.05 ? '' : `; ${say.length(easeMm)} of ease went with the cap`}.`,
     ),
-  'cut-kimono': ({ sleeve, bodies, slopesDeg, underarmMm, gusset }, say) =>
+  'cut-kimono': ({ sleeve, bodies, slopesDeg, underarmMm, curveMm, gusset }, say) =>
     capital(
-      `${say.thing(sleeve)} was laid half on ${say.thing(bodies[0]!)}, ${say.angle(slopesDeg[0]!)} below the shoulder, and half on ${say.thing(bodies[1]!)}, ${say.angle(slopesDeg[1]!)} below it; both underarm seams are ${say.length(underarmMm)} long.${gusset ? ` ${capital(say.thing(gusset))} is sewn into both slashes.` : ''}`,
+      `${say.thing(sleeve)} was laid half on ${say.thing(bodies[0]!)}, ${say.angle(slopesDeg[0]!)} below the shoulder, and half on ${say.thing(bodies[1]!)}, ${say.angle(slopesDeg[1]!)} below it; both underarm seams are ${say.length(underarmMm)} long${curveMm === undefined ? '' : `, and curve into the side by a radius of ${say.length(curveMm)}`}.${gusset ? ` ${capital(say.thing(gusset))} is sewn into both slashes.` : ''}`,
     ),
   'walked-cap': ({ seam, easeMm, frontMm, backMm }, say) =>
     capital(

@@ -119,8 +119,8 @@ export const sleevesDid: Sentences<SleeveSentences> = {
     `${say.thing(piece)} geteilt: als Oberärmel, darunter ${say.thing(under)}; vordere Ärmelnaht ${say.length(foreArmMm)}, hintere ${say.length(hindArmMm)} lang${easeMm < 0.05 ? ', auf beiden' : `, am Oberärmel ${say.length(easeMm)} mehr, am Ellbogen einzuhalten`}.`,
   'cut-raglan': ({ piece, bodies, seamsMm, dartDeg, easeMm, liftMm, half }, say) =>
     `Obere Teile von ${say.list(bodies.map(say.thing))} an ${say.thing(piece)} angesetzt; Raglannähte vom Unterarm bis zum Hals ${say.list(seamsMm.map(mm => say.length(mm)))} lang. ${half ? `${say.thing(half)} entlang der Schulter und den Arm hinab abgeschnitten; über der Schulter weichen beide um ${say.angle(dartDeg)} auseinander` : `Abnäher über der Schulter ${say.angle(dartDeg)}`}, die Spitze ${say.length(Math.abs(liftMm))} ${liftMm < 0 ? 'innerhalb' : 'außerhalb'} der alten Kugel${easeMm < 0.05 ? '' : `; ${say.length(easeMm)} Mehrweite fielen mit der Kugel weg`}.`,
-  'cut-kimono': ({ sleeve, bodies, slopesDeg, underarmMm, gusset }, say) =>
-    `${say.thing(sleeve)} zur Hälfte an ${say.thing(bodies[0]!)} gelegt, ${say.angle(slopesDeg[0]!)} unter der Schulter, zur Hälfte an ${say.thing(bodies[1]!)}, ${say.angle(slopesDeg[1]!)} darunter; beide Unterarmnähte ${say.length(underarmMm)} lang.${gusset ? ` ${say.thing(gusset)} in beide Einschnitte genäht.` : ''}`,
+  'cut-kimono': ({ sleeve, bodies, slopesDeg, underarmMm, curveMm, gusset }, say) =>
+    `${say.thing(sleeve)} zur Hälfte an ${say.thing(bodies[0]!)} gelegt, ${say.angle(slopesDeg[0]!)} unter der Schulter, zur Hälfte an ${say.thing(bodies[1]!)}, ${say.angle(slopesDeg[1]!)} darunter; beide Unterarmnähte ${say.length(underarmMm)} lang${curveMm === undefined ? '' : `, mit einem Radius von ${say.length(curveMm)} in die Seite gebogen`}.${gusset ? ` ${say.thing(gusset)} in beide Einschnitte genäht.` : ''}`,
   'walked-cap': ({ seam, easeMm, frontMm, backMm }, say) =>
     `${say.thing(seam)} abgemessen: von ${say.length(easeMm)} Mehrweite liegen ${say.length(frontMm)} vorn und ${say.length(backMm)} hinten, zwischen den Passzeichen und dem höchsten Punkt.`,
 };
