@@ -361,8 +361,8 @@ const ofOtherFiles = [
   'pages-not-joined',
   'wider-than-cloth',
 ];
-/** Of lines drawn on a scan: refused in `cli/trace`, and each kind of pen followed in `trace/scan`. */
-const onDrawnLines = ['pen-not-understood'];
+/** Of lines drawn on a picture: refused in `cli/trace`, each kind of pen and nest followed in `trace/scan`. */
+const onDrawnLines = ['pen-not-understood', 'sizes-of-picture-not-understood'];
 /** Notes of what was taken, and how well: they are to be looked over, and nothing is to be written. */
 const onlyLookedAt = [
   'lines-told-apart',

@@ -47,6 +47,14 @@ test('a level is compared by what it is on the body, whatever it is called', () 
   expect(codes(known, { 'bust girth': 920 })).toEqual(['girth-too-small']);
 });
 
+test('a level beside the one that was measured is not compared with it', () => {
+  const beside = (level: string, measure: string) => codes(tube(500, level), { [measure]: 600 });
+  expect(beside('mid thigh', 'thigh girth')).toEqual(['measures-without-level']);
+  expect(beside('high hip', 'hip girth')).toEqual(['measures-without-level']);
+  expect(beside('obere Hüfte', 'hip girth')).toEqual(['measures-without-level']);
+  expect(beside('Hüfte', 'hip girth')).toEqual(['girth-too-small']);
+});
+
 test('a level whose girth on the body is not known has no ease', () => {
   expect(girthsBesideBody({}, { waist: 900 }, { waist: 880, hip: 1000 })).toEqual({
     waist: { beforeMm: 900, afterMm: 880 },
