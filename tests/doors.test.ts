@@ -154,7 +154,7 @@ const soundCalls: Readonly<Record<string, readonly unknown[]>> = {
   bandStretch: [pattern, [band]],
   cautionsFor: [{ pattern, wearer, derived: [band] }],
   easeFindings: [pattern, wearer],
-  girthsBesideBody: [wearer, { bust: 900 }, { bust: 950 }],
+  girthsBesideBody: [pattern, wearer, { bust: 900 }, { bust: 950 }],
   measured: [pattern, { of: 'ease', level: 'bust', wearer }],
   orderOfWork: [pattern, [band], []],
   overTheHead: [{ pattern, wearer, derived: [band] }],

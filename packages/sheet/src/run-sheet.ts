@@ -140,7 +140,7 @@ export function concludeRun({ sheet, before, onLaying, last, done, source, optio
       after: measurePattern(readPattern(svg()).pattern),
       derived: derivedJson(derived),
       findings: findings.map(words.finding),
-      girths: girthsBesideBody(sheet.wearer, levelGirths(before), levelGirths(altered)),
+      girths: girthsBesideBody(before, sheet.wearer, levelGirths(before), levelGirths(altered)),
       orderOfWork: order.map(({ job, text, because }) => ({
         job,
         text: words.sentence(text),

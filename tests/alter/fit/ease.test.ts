@@ -22,6 +22,7 @@ const codes = (pattern: Pattern, wearer: Record<string, number>) =>
 test('the girths of the record are body, before, after and ease', () => {
   const inches = (x: number) => x * 25.4;
   const girths = girthsBesideBody(
+    tube(inches(37)),
     { 'bust girth': inches(36) },
     levelGirths(tube(inches(37))),
     levelGirths(tube(inches(37.5))),
@@ -37,6 +38,8 @@ test('a level is compared by what it is on the body, whatever it is called', () 
   for (const name of ['bust', 'Brust', 'poitrine', 'busto'])
     expect(called(name)).toEqual(['girth-too-small']);
   expect(codes(tube(940, 'Brust'), { 'bust girth': 920 })).toEqual(['ease-below-usual']);
+  const german = girthsBesideBody(tube(900, 'Brust'), { 'bust girth': 920 }, {}, { Brust: 900 });
+  expect(german).toEqual({ Brust: { bodyMm: 920, afterMm: 900, easeMm: -20 } });
   // Of what nobody knows nothing is compared, and that is told.
   expect(called('qxz')).toEqual(['measures-without-level']);
   const { pieces, ...rest } = tube(900, 'qxz');
@@ -56,7 +59,7 @@ test('a level beside the one that was measured is not compared with it', () => {
 });
 
 test('a level whose girth on the body is not known has no ease', () => {
-  expect(girthsBesideBody({}, { waist: 900 }, { waist: 880, hip: 1000 })).toEqual({
+  expect(girthsBesideBody(tube(880, 'waist'), {}, { waist: 900 }, { waist: 880, hip: 1000 })).toEqual({
     waist: { beforeMm: 900, afterMm: 880 },
     hip: { afterMm: 1000 },
   });

@@ -14,7 +14,7 @@ export function girthRows(
   after: ReadonlyMap<string, number>,
   { say }: Words,
 ): readonly Row[] {
-  const girths = girthsBesideBody(wearer, levelGirths(before), Object.fromEntries(after));
+  const girths = girthsBesideBody(before, wearer, levelGirths(before), Object.fromEntries(after));
   return Object.entries(girths).flatMap(([level, { bodyMm, afterMm, easeMm }]): readonly Row[] =>
     afterMm === undefined || easeMm === undefined
       ? []
