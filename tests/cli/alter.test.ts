@@ -153,7 +153,7 @@ describe('bad input ends with 2 and one line, and an earlier output stays', () =
     [
       'wrong unit',
       'unit: feet',
-      /^sheet\.yaml:2:7: "unit" is none of its choices: Choose from its choices: mm, cm, in\.$/,
+      /^sheet\.yaml:2:7: "unit" is none of its choices: Write one of: mm, cm, in\.$/,
     ],
     [
       'wrong unit of a length',
