@@ -1,4 +1,4 @@
-import { Show } from 'solid-js';
+import { onCleanup, Show } from 'solid-js';
 import type { Garment } from '../job/garment.js';
 import { pageWords } from '../words.js';
 
@@ -13,11 +13,23 @@ export function LongWork(props: { readonly garment: Garment }) {
           <Show when={going().share !== undefined} fallback={<progress aria-label={going().text} />}>
             <progress aria-label={going().text} max={1} value={going().share!} />
           </Show>
-          <button type="button" class="plain" onClick={engine.stop}>
-            {pageWords[language()].stop}
-          </button>
+          <Stop label={pageWords[language()].stop} onStop={engine.stop} />
         </p>
       )}
     </Show>
+  );
+}
+
+/** Goes when the work does; keys that stood on it go back to where they came from. */
+function Stop(props: { readonly label: string; readonly onStop: () => void }) {
+  const before = document.activeElement;
+  let button: HTMLButtonElement | undefined;
+  onCleanup(() => {
+    if (document.activeElement === button && before instanceof HTMLElement) before.focus();
+  });
+  return (
+    <button type="button" class="plain" ref={button} onClick={props.onStop}>
+      {props.label}
+    </button>
   );
 }
