@@ -33,7 +33,10 @@ const tables = {
 };
 
 const [asked] = process.argv.slice(2);
-if (asked !== undefined) console.log(await tables[asked]());
+if (asked !== undefined && !Object.hasOwn(tables, asked)) {
+  console.error(`There is no table "${asked}". Tables: ${Object.keys(tables).join(', ')}.`);
+  process.exitCode = 2;
+} else if (asked !== undefined) console.log(await tables[asked]());
 else
   for (const name of Object.keys(tables))
     execFileSync(process.execPath, [fileURLToPath(import.meta.url), name], { stdio: 'inherit' });

@@ -15,6 +15,7 @@ import { sameEdge } from '../edge-refs.js';
 import { type RingOpening, ringOpening } from './ring-opening.js';
 import { cuffEdges, garmentPieces, legEdges, lengthInLimb, neckEdges, waistEdges } from './rings.js';
 import { stillThere } from './still-there.js';
+import { strapsMm } from './straps.js';
 import { finding, type Passing } from './tellings.js';
 import { measurementOf, unknownHeadGirth, type Wearer } from './wearer.js';
 
@@ -45,7 +46,10 @@ export function neckOpening(pattern: Pattern, derived: readonly Derived[]): Neck
     drafted.length > 0
       ? edges
       : edges.filter(({ piece, edge }) => roleOf(edgeNamed(pieceNamed(pattern, piece), edge)) === 'neck');
-  const { edgeMm, ...opening } = ringOpening(pattern, edges, drafted, { held });
+  const { edgeMm, ...opening } = ringOpening(pattern, edges, drafted, {
+    held,
+    besideMm: strapsMm(pattern, edges, garmentPieces(pattern)),
+  });
   return { ...opening, neckMm: edgeMm };
 }
 

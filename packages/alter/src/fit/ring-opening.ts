@@ -16,7 +16,7 @@ export interface RingOpening {
   readonly bands: readonly { readonly name: string; readonly reachMm: number }[];
   /** Plackets, zips and free edges that open it, each once. */
   readonly openingMm: number;
-  /** The least of edge and bands, plus twice the openings. */
+  /** The least of edge and bands, plus what closes the ring beside them and twice the openings. */
   readonly widestMm: number;
 }
 
@@ -29,12 +29,17 @@ export type LengthInRing = (pattern: Pattern, ref: EdgeRef) => number;
  *
  * @param drafted the bands and bindings that were drafted for it
  * @param held the edges that an old band must hold, all of them, to hold the ring in
+ * @param besideMm what closes the ring beside its edges and their bands, stretched: straps
  */
 export function ringOpening(
   pattern: Pattern,
   edges: readonly EdgeRef[],
   drafted: readonly Derived[],
-  { held = edges, lengthOf = lengthInGarment }: { held?: readonly EdgeRef[]; lengthOf?: LengthInRing } = {},
+  {
+    held = edges,
+    lengthOf = lengthInGarment,
+    besideMm = 0,
+  }: { held?: readonly EdgeRef[]; lengthOf?: LengthInRing; besideMm?: number } = {},
 ): RingOpening {
   const stretches = edges.map(e => stretchOf(pattern, pieceNamed(pattern, e.piece).cutting.fabric));
   const gapMm = Math.max(0, ...drafted.map(d => d.figures.gapMm ?? 0));
@@ -51,7 +56,7 @@ export function ringOpening(
     ...oldBands(pattern, held, drafted, lengthOf),
   ];
   const openingMm = slitsAt(pattern, edges).reduce((sum, slit) => sum + slit.lengthMm, 0);
-  const widestMm = Math.min(edgeMm, ...bands.map(b => b.reachMm)) + 2 * openingMm;
+  const widestMm = Math.min(edgeMm, ...bands.map(b => b.reachMm)) + besideMm + 2 * openingMm;
   return { edges, edgeMm, bands, openingMm, widestMm };
 }
 

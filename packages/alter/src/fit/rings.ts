@@ -9,7 +9,7 @@ import {
   pieceRoleOf,
   roleOf,
 } from '@paperhinge/geometry';
-import { bodyPieces } from '@paperhinge/geometry/measure';
+import { bodyPieces, hipPieces } from '@paperhinge/geometry/measure';
 import { edgeParts, foldEdgeOf, neighboursOf } from '@paperhinge/geometry/pattern';
 
 /** Pieces that are sewn to an edge rather than having one: their own neck or waist edges make no ring. */
@@ -29,7 +29,7 @@ const sewnOn: ReadonlySet<PieceRole | undefined> = new Set<PieceRole>([
 
 /** The pieces that clothe the body: neither sewn to an edge nor a second layer. */
 export const garmentPieces = (pattern: Pattern): readonly Piece[] =>
-  bodyPieces(pattern).filter(piece => !sewnOn.has(pieceRoleOf(piece)));
+  bodyPieces(pattern).filter(piece => !sewnOn.has(pieceRoleOf(piece)) || hipPieces(pattern).has(piece.name));
 
 /** The edges of the neck: those that are one by their role, with an inset beside them that no band bridges. */
 export function neckEdges(pattern: Pattern): readonly EdgeRef[] {
@@ -48,7 +48,9 @@ export function neckEdges(pattern: Pattern): readonly EdgeRef[] {
 export function waistEdges(pattern: Pattern): readonly EdgeRef[] {
   const pieces = garmentPieces(pattern);
   const lower = pieces.filter(p => lowerBody.has(pieceRoleOf(p)));
-  const isAll = lower.length > 0 && pieces.every(p => lower.includes(p) || pieceRoleOf(p) === undefined);
+  const isAll =
+    lower.length > 0 &&
+    pieces.every(p => lower.includes(p) || ['pocket', undefined].includes(pieceRoleOf(p)));
   return isAll ? edgesWhere(pieces, (_, edge) => roleOf(edge) === 'waist') : [];
 }
 

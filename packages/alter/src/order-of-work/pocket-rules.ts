@@ -1,4 +1,5 @@
 import { type EdgeRef, type EdgeRole, type Pattern, pieceNamed, pieceRoleOf } from '@paperhinge/geometry';
+import { hipPieces } from '@paperhinge/geometry/measure';
 import type { Job } from './jobs.js';
 import { isSewnOn } from './pieces.js';
 import { piecesOf, type Rule, roleAt, sewsAn, sharesPiece } from './rule.js';
@@ -12,10 +13,17 @@ const closingRoles: ReadonlySet<EdgeRole | undefined> = new Set<EdgeRole>([
   'underarm',
 ]);
 
-/** Pockets and plackets, sewn on or sewn in, before the seams that close the piece. */
+/** Pockets and plackets, sewn on or sewn in, before the seams that close the piece or take in their side pieces. */
 export const pocketFlat =
   (pattern: Pattern): Rule =>
   (job, other) => {
+    if (takesHipPiece(pattern, job))
+      return other.kind === 'seam' &&
+        other.edges.some(isOfPocket(pattern)) &&
+        !takesHipPiece(pattern, other) &&
+        sharesPiece(job, other)
+        ? saying('because-pocket-flat', {})
+        : undefined;
     const isPocket = (name: string) =>
       ['pocket', 'placket'].includes(pieceRoleOf(pieceNamed(pattern, name)) ?? '');
     const isCloser = job.kind === 'seam' && job.edges.every(e => closingRoles.has(roleAt(pattern, e)));
@@ -42,6 +50,10 @@ export const pocketMouthFirst =
     return isIts && isMouth(other) && !isMouth(job) ? saying('because-mouth-first', {}) : undefined;
   };
 
+/** Whether a seam takes in the side piece of a slanting pocket beside the garment's other pieces. */
+const takesHipPiece = (pattern: Pattern, { kind, edges }: Job): boolean =>
+  kind === 'seam' && edges.some(e => hipPieces(pattern).has(e.piece)) && !edges.every(isOfPocket(pattern));
+
 const isOfPocket =
   (pattern: Pattern) =>
   ({ piece }: EdgeRef): boolean =>
@@ -49,8 +61,10 @@ const isOfPocket =
 /** Whether a seam sews a pocket's bag to itself, or to the piece it hangs from. */
 export const closesBag = (pattern: Pattern, { edges }: Job): boolean =>
   edges.length > 0 && edges.every(isOfPocket(pattern));
-export const hangsBag = (pattern: Pattern, { edges }: Job): boolean =>
-  edges.some(isOfPocket(pattern)) && !edges.every(isOfPocket(pattern));
+export const hangsBag = (pattern: Pattern, job: Job): boolean =>
+  job.edges.some(isOfPocket(pattern)) &&
+  !job.edges.every(isOfPocket(pattern)) &&
+  !takesHipPiece(pattern, job);
 
 /** A pocket's mouth is finished before the pocket is sewn on. */
 export const pocketMouthFinished =

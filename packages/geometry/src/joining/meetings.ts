@@ -1,7 +1,7 @@
 import { oncePerAll } from '../once-per.js';
 import { nearestOnPath } from '../path/nearest.js';
 import { pieceNamed } from '../pattern/outline.js';
-import { isCentreEdge, isCentreLine } from '../pattern/roles/roles.js';
+import { isCentreEdge, isCentreLine, pieceRoleOf } from '../pattern/roles/roles.js';
 import type { Edge, EdgeRun, Pattern, Piece, Seam } from '../pattern/types.js';
 import { joiningGap } from '../tolerance.js';
 import { type Corner, type EdgeEnd, endCorner, endOfTravel, reachesEnd } from './corner.js';
@@ -69,15 +69,29 @@ export const neighboursAtEnds = (
 /**
  * The meetings at which the neighbours must run on across the seam (trade-notes §4): both are unsewn, or they follow
  * one another in one side of one seam; never at the garment's centre line, nor where one of the pieces is turned back
- * under the other.
+ * under the other, or lies on it as the halves of a pocket's bag do.
  */
 export const runningOn = (pattern: Pattern, seam: Seam): readonly Meeting[] =>
   meetingsAtEnds(pattern, seam).filter(
     ({ a, b, first, second }) =>
       turnsBack(a.piece) === turnsBack(b.piece) &&
+      !areBag(pattern, a.piece, b.piece) &&
       !isAtCentre(a, b) &&
       (areUnsewn(pattern, first, second) || followEachOther(pattern, first, second)),
   );
+
+/** Whether two pieces are the halves of a bag that hangs from the garment: they lie on one another, right sides together. */
+const areBag = (pattern: Pattern, ...halves: readonly Piece[]): boolean => {
+  const isPocket = (name: string) => pieceRoleOf(pieceNamed(pattern, name)) === 'pocket';
+  return (
+    halves.every(half => isPocket(half.name)) &&
+    pattern.seams.some(
+      ({ a, b }) =>
+        [...a, ...b].some(run => halves.some(half => half.name === run.piece)) &&
+        [...a, ...b].some(run => !isPocket(run.piece)),
+    )
+  );
+};
 
 /** The neighbours at the ends of a seam that must run on across it, each as the end of its edge that lies there. */
 export const neighboursRunningOn = (

@@ -41,7 +41,14 @@ export function allRound(pattern: Pattern, across: readonly Across[]): Round {
     nodes.every(({ of }, n) => across[of]!.ends.every((_, end) => links.has(key(n, end))));
   if (closed && rings.length > 1) return { mm: Math.min(...rings.map(lengthOf)), limb: true, closed };
   const limbs = across.length > 0 && across.every(({ piece }) => isLimb(piece));
-  if (!closed && limbs && across.every(({ piece }) => copiesInGarment(piece) === 2))
+  // The crotch joins one leg to the other: such a level goes round both, though it ends at a pocket's mouth.
+  const isJoined = nodes.some(({ of }, n) =>
+    [0, 1].some(end => {
+      const to = links.get(key(n, end));
+      return to !== undefined && to !== n && nodes[to]!.of === of;
+    }),
+  );
+  if (!closed && !isJoined && limbs && across.every(({ piece }) => copiesInGarment(piece) === 2))
     return { mm: whole / 2, limb: true, closed };
   return { mm: whole, limb: false, closed };
 }

@@ -123,6 +123,7 @@ export interface MeasureTellings {
   };
   'opening-longer-than-edge': { readonly edge: Thing; readonly openingMm: number; readonly edgeMm: number };
   'piece-in-no-seam': { readonly piece: Thing };
+  'edges-left-raw': { readonly role: 'neck' | 'armhole' | 'waist'; readonly edges: readonly Thing[] };
   'no-seams': { readonly pieces: number };
 }
 

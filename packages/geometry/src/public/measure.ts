@@ -10,6 +10,7 @@ export type { FacingEdges } from '../measure/facing-edges.js';
 export { facingEdges } from '../measure/facing-edges.js';
 export type { HemSweep } from '../measure/hem-sweep.js';
 export { hemSweep, lengthInGarment } from '../measure/hem-sweep.js';
+export { hipPieces } from '../measure/hip-pieces.js';
 export type { JoinedLine } from '../measure/joined-lines.js';
 export { joinedLinesAcrossFolds, joinedLinesOf, weldedLines } from '../measure/joined-lines.js';
 export { levelAcross, levelNames } from '../measure/level-across.js';

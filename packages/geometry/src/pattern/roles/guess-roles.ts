@@ -13,6 +13,7 @@ import type {
   PieceRole,
 } from '../types.js';
 import { edgeWords } from './edge-words.js';
+import { isFrontEdge } from './front-edge.js';
 import { lineWords, markWords } from './line-words.js';
 import { plainWords, roleInName } from './name-words.js';
 import { pieceWords } from './piece-words.js';
@@ -70,14 +71,26 @@ export const guessedMarkRole = /* @__PURE__ */ oncePer(
 function firstGuess(piece: Piece, fabrics: readonly Fabric[]): Guessing {
   const edges = edgeNames(piece).flatMap((name): readonly [string, EdgeRole][] => {
     const edge = edgeNamed(piece, name);
-    const role = given(edge) ?? guessedEdgeRole(edge);
+    const role = given(edge) ?? guessedRoleIn(piece, edge);
     return role === undefined ? [] : [[name, role]];
   });
-  return { role: given(piece) ?? roleOfCloth(piece, fabrics) ?? roleInNames(piece), edges: new Map(edges) };
+  const role = given(piece) ?? bagInNames(piece) ?? roleOfCloth(piece, fabrics) ?? roleInNames(piece);
+  return { role, edges: new Map(edges) };
+}
+
+/** What is called no hem and runs down to one is a front edge. */
+function guessedRoleIn(piece: Piece, edge: Edge): EdgeRole | undefined {
+  const role = guessedEdgeRole(edge);
+  const isNamed = roleInName(edge.name, edgeWords) !== undefined;
+  return role === 'hem' && !isNamed && isFrontEdge(piece, edge) ? 'opening' : role;
 }
 
 const roleInNames = ({ name, title }: Piece): PieceRole | undefined =>
   roleInName(name, pieceWords) ?? roleInName(title, pieceWords);
+
+/** Pockets' bags are cut of lining more often than not, and are no lining for that. */
+const bagInNames = ({ name, title }: Piece): PieceRole | undefined =>
+  [name, title].some(words => roleInName(words, pieceWords) === 'pocket') ? 'pocket' : undefined;
 
 function roleOfCloth({ cutting }: Piece, fabrics: readonly Fabric[]): PieceRole | undefined {
   const role = fabrics.find(fabric => fabric.name === cutting.fabric)?.role ?? cutting.fabric;

@@ -136,6 +136,10 @@ export const measure: Tellings<MeasureTellings> = {
     remedy:
       'List under "seams" what it is sewn to; or, if it is laid on like a patch pocket, draw its place there with data-line="placement".',
   }),
+  'edges-left-raw': ({ role, edges }, say) => ({
+    message: `Nothing is sewn to ${say.list(edges.map(e => say.thing(e)))}, and nothing finishes ${edges.length === 1 ? 'it: it' : 'them: they'} would be left raw.`,
+    remedy: `Face, bind or band ${edges.length === 1 ? 'it' : 'them'}: ${stepText('draft facing', { name: `${role} facing`, along: edges.map(edgeText), width: typedLength(60, say.unit) })}. Or write in the drawing how it is finished, such as data-finish="bound".`,
+  }),
   'no-seams': () => ({
     message: 'No seams are listed, so none could be walked: whether the pieces fit together was not checked.',
     remedy:

@@ -27,13 +27,20 @@ export const pattern: Tellings<PatternTellings> = {
       any: 'Write it as 1/3, 40 %, 1/3 from EDGE or 60 mm from EDGE.',
     }[form],
   }),
-  'position-off-edge': ({ edge, alongMm, edgeMm }, say) => ({
-    message:
-      edge === undefined || alongMm === undefined || edgeMm === undefined
-        ? 'A place lies beyond its edge.'
-        : `The place lies ${say.length(alongMm)} along ${say.thing(edge)}, which is ${say.length(edgeMm)} long.`,
-    remedy: 'Give a share from 0 to 100 %, or a length within the edge.',
-  }),
+  'position-off-edge': ({ edge, alongMm, edgeMm }, say) =>
+    edge !== undefined && alongMm !== undefined && edgeMm !== undefined && alongMm <= edgeMm
+      ? {
+          message: `The part of ${say.thing(edge)} ends where it begins, or before.`,
+          remedy:
+            'Of its two places write first the one nearer to the end that "from" names, such as 0 mm to 25 mm.',
+        }
+      : {
+          message:
+            edge === undefined || alongMm === undefined || edgeMm === undefined
+              ? 'A place lies beyond its edge.'
+              : `The place lies ${say.length(alongMm)} along ${say.thing(edge)}, which is ${say.length(edgeMm)} long.`,
+          remedy: 'Give a share from 0 to 100 %, or a length within the edge.',
+        },
   'ambiguous-end': ({ edge, from }, say) => ({
     message: `The ${say.name(from)} touches both ends of ${say.thing(edge)}.`,
     remedy:

@@ -118,6 +118,10 @@ export const measure: Tellings<MeasureTellings> = {
     remedy:
       'Führen Sie unter „seams“ auf, woran es genäht wird; wird es wie eine Tasche aufgesetzt, zeichnen Sie dort seinen Platz mit data-line="placement".',
   }),
+  'edges-left-raw': ({ role, edges }, say) => ({
+    message: `Nichts ist angenäht und nichts versäubert die Kante: ${say.list(edges.map(e => say.thing(e)))}.`,
+    remedy: `Mit Beleg, Einfassung oder Bündchen versehen: ${stepText('draft facing', { name: { neck: 'Halsbeleg', armhole: 'Armlochbeleg', waist: 'Taillenbeleg' }[role], along: edges.map(edgeText), width: typedLength(60, say.unit) })}. Oder in der Zeichnung angeben, wie sie versäubert wird, etwa data-finish="bound".`,
+  }),
   'no-seams': () => ({
     message:
       'Es sind keine Nähte aufgeführt, also wurde keine verglichen: Ob die Teile zusammenpassen, ist nicht geprüft.',

@@ -53,13 +53,20 @@ export const pattern: Tellings<PatternTellings> = {
       any: 'Schreiben Sie sie als 1/3, 40 %, 1/3 from KANTE oder 60 mm from KANTE.',
     }[form],
   }),
-  'position-off-edge': ({ edge, alongMm, edgeMm }, say) => ({
-    message:
-      edge === undefined || alongMm === undefined || edgeMm === undefined
-        ? 'Eine Stelle liegt jenseits ihrer Kante.'
-        : `${say.thing(edge)}: Die Stelle liegt bei ${say.length(alongMm)}, die Kante ist ${say.length(edgeMm)} lang.`,
-    remedy: 'Geben Sie einen Anteil von 0 bis 100 % oder eine Länge innerhalb der Kante an.',
-  }),
+  'position-off-edge': ({ edge, alongMm, edgeMm }, say) =>
+    edge !== undefined && alongMm !== undefined && edgeMm !== undefined && alongMm <= edgeMm
+      ? {
+          message: `${say.thing(edge)}: Das Stück davon endet, wo es beginnt, oder davor.`,
+          remedy:
+            'Schreiben Sie von den zwei Stellen die zuerst, die näher an dem Ende hinter „from“ liegt, etwa 0 mm to 25 mm.',
+        }
+      : {
+          message:
+            edge === undefined || alongMm === undefined || edgeMm === undefined
+              ? 'Eine Stelle liegt jenseits ihrer Kante.'
+              : `${say.thing(edge)}: Die Stelle liegt bei ${say.length(alongMm)}, die Kante ist ${say.length(edgeMm)} lang.`,
+          remedy: 'Geben Sie einen Anteil von 0 bis 100 % oder eine Länge innerhalb der Kante an.',
+        },
   'ambiguous-end': ({ edge, from }, say) => ({
     message: `${say.thing(edge)}: ${say.written(from)} berührt beide Enden.`,
     remedy:

@@ -1,0 +1,144 @@
+// Three garments more that nothing here was built on: a camisole on straps, a wrapped dress, pleated trousers with slant
+// pockets drawn by hand. Sums are by the drafts' own figures, outside the product's code.
+
+import { overTheHead } from '@paperhinge/alter';
+import { checkPattern, type Finding, levelGirths } from '@paperhinge/geometry';
+import { hemSweep } from '@paperhinge/geometry/measure';
+import { describe, expect, test } from 'vitest';
+import { foundCheck, foundPattern, foundRun } from './found.js';
+
+const openingMm = (findings: readonly Finding[], code: string) =>
+  findings.find(f => f.code === code)?.figures?.openingMm;
+const codes = (findings: readonly Finding[]) => findings.map(f => f.code);
+type At = readonly [number, number];
+/** Where a cubic passes a height, by halving; its heights run one way. */
+function acrossAt(cubic: readonly [At, At, At, At], height: number): number {
+  const placed = (t: number, i: 0 | 1) =>
+    [1, 3, 3, 1].reduce((sum, n, k) => sum + n * (1 - t) ** (3 - k) * t ** k * cubic[k]![i], 0);
+  const isDown = cubic[3][1] > cubic[0][1];
+  let [low, high] = [0, 1];
+  for (let n = 0; n < 60; n++) {
+    const t = (low + high) / 2;
+    if (placed(t, 1) < height === isDown) low = t;
+    else high = t;
+  }
+  return placed(low, 0);
+}
+
+describe('a camisole on straps', () => {
+  // The neck edges by 2000 chords each.
+  const lengthOf = (...[from, c1, c2, to]: readonly [At, At, At, At]) => {
+    const along = (t: number, i: 0 | 1) =>
+      (1 - t) ** 3 * from[i] + 3 * (1 - t) ** 2 * t * c1[i] + 3 * (1 - t) * t * t * c2[i] + t ** 3 * to[i];
+    return Array.from({ length: 2000 }, (_, k) =>
+      Math.hypot(
+        along((k + 1) / 2000, 0) - along(k / 2000, 0),
+        along((k + 1) / 2000, 1) - along(k / 2000, 1),
+      ),
+    ).reduce((sum, mm) => sum + mm, 0);
+  };
+  const neckMm =
+    2 * (lengthOf([0, 60], [45, 60], [88, 40], [95, 0]) + lengthOf([0, 110], [50, 110], [92, 90], [95, 40]));
+
+  test('goes over the head between its straps, two of 400 mm', () => {
+    expect(openingMm(foundRun('trial-camisole', 0).findings, 'head-passes')).toBeCloseTo(neckMm + 800, 2);
+  });
+
+  test('goes through its neck alone where the straps are sewn at one end only', () => {
+    const { pattern } = foundPattern('trial-camisole');
+    const seams = pattern.seams.filter(seam => seam.name !== 'strap back');
+    const findings = overTheHead({
+      pattern: { ...pattern, seams },
+      wearer: { 'head girth': 560 },
+      derived: [],
+    });
+    expect(openingMm(findings, 'head-does-not-pass')).toBeCloseTo(neckMm, 2);
+  });
+
+  test('is told of the neck and armholes that would be left raw; faced as the remedy says, it is told no longer', () => {
+    const raw = foundCheck('trial-camisole').findings.filter(f => f.code === 'edges-left-raw');
+    expect(raw.map(f => f.about)).toEqual(
+      ['neck', 'armhole'].map(role => ({
+        role,
+        edges: ['front', 'back'].map(piece => ({ piece, edge: role })),
+      })),
+    );
+    const { findings, altered } = foundRun('trial-camisole');
+    expect(codes(findings)).not.toContain('edges-left-raw');
+    expect(codes(checkPattern(altered))).not.toContain('edges-left-raw');
+  });
+});
+
+describe('a wrapped dress', () => {
+  test('is not measured round down its front edge, nor is that hung', () => {
+    const { pattern } = foundPattern('trial-wrap-dress');
+    expect(hemSweep(pattern).map(h => h.edges.map(e => `${e.piece}.${e.edge}`))).toEqual([
+      ['skirt front.hem', 'skirt back.hem'],
+      ['sleeve.hem'],
+    ]);
+    const jobs = foundRun('trial-wrap-dress').record.orderOfWork.map(j => j.job);
+    expect(jobs).toContain('hang skirt front.hem + skirt back.hem');
+    expect(jobs.filter(job => job.includes('hang') && job.includes('front-edge'))).toEqual([]);
+  });
+});
+
+describe('pleated trousers with slant pockets', () => {
+  test('are measured round both legs at the hip, though it ends at a pocket', () => {
+    const slant = 190 + (46 * 150) / 160;
+    const front =
+      slant -
+      acrossAt(
+        [
+          [-45, 270],
+          [-10, 262],
+          [5, 200],
+          [10, 0],
+        ],
+        150,
+      );
+    const back =
+      acrossAt(
+        [
+          [240, -3],
+          [262, 120],
+          [284, 500],
+          [235, 996.64292],
+        ],
+        150,
+      ) -
+      acrossAt(
+        [
+          [-85, 271.29113],
+          [0, 263.29113],
+          [40, 180],
+          [60, -25],
+        ],
+        150,
+      );
+    expect(levelGirths(foundPattern('trial-pleated-trousers').pattern).hip).toBeCloseTo(
+      2 * (front + back),
+      2,
+    );
+  });
+
+  test('open at the waist as wide as their waistband, the side pieces with it', () => {
+    const { findings } = foundRun('trial-pleated-trousers', 0);
+    // The band is drawn 608.552 mm between its ends; the slit of 180 mm opens it twice.
+    expect(openingMm(findings, 'part-passes')).toBeCloseTo(608.5518 + 2 * 180, 2);
+  });
+
+  test('have their pockets made before outseam and waistband close over them', () => {
+    const jobs = foundRun('trial-pleated-trousers', 0).record.orderOfWork.map(j => j.job);
+    const places = ['seam slant', 'seam bag', 'seam outseam', 'seam waist'].map(j => jobs.indexOf(j));
+    expect(places).not.toContain(-1);
+    expect(places.slice(0, 2)).toEqual([...places.slice(0, 2)].sort((a, b) => a - b));
+    expect(Math.max(...places.slice(0, 2))).toBeLessThan(Math.min(...places.slice(2)));
+  });
+
+  test('have bags whose halves lie on one another, and run on into nothing', () => {
+    const doubted = foundCheck('trial-pleated-trousers').findings.filter(
+      f => f.code === 'joined-line-broken' && JSON.stringify(f.about).includes('pocket'),
+    );
+    expect(doubted).toEqual([]);
+  });
+});
