@@ -17,20 +17,15 @@ export function likeliest(drawn: Drawn): MovedIn {
   let best = judged(drawn, first);
   const tried: EndStretch[] = [];
   const doubted: EndStretch[] = [];
-  for (;;) {
+  while (tried.length < mostTried) {
     const isRight = best.off <= visibleLength;
     const isOpen = (k: EndStretch) => (k.isShort || !isRight) && !tried.some(t => isSame(t, k));
     const stretch = best.moved.kept.find(isOpen);
-    if (!stretch || tried.length === mostTried) break;
+    if (!stretch) break;
     tried.push(stretch);
-    const opposite = best.moved.kept.filter(
-      k => k.part === stretch.neighbour && k.neighbour === stretch.part,
-    );
-    for (const dropped of [[stretch], [stretch, ...opposite]]) {
-      const next = judged(drawn, movedIn(drawn, [...best.moved.also, ...dropped]));
-      if (Math.abs(next.off - best.off) <= visibleLength) doubted.push(stretch);
-      if (next.off < best.off - visibleLength) best = next;
-    }
+    const without = withoutStretch(drawn, best.moved, stretch);
+    if (Math.abs(without.off - best.off) <= visibleLength) doubted.push(stretch);
+    else if (without.off < best.off) best = without;
   }
   return { ...best.moved, findings: [...best.moved.findings, ...doubts(best, doubted)] };
 }
@@ -40,6 +35,15 @@ const mostTried = 24;
 
 const isSame = (a: EndStretch, b: EndStretch): boolean =>
   a.part === b.part && a.end === b.end && a.count === b.count;
+
+/** The outline moved in without an end stretch, or without that of its neighbour at the same corner as well. */
+function withoutStretch(drawn: Drawn, { kept, also }: MovedIn, stretch: EndStretch): Judged {
+  const opposite = kept.filter(k => k.part === stretch.neighbour && k.neighbour === stretch.part);
+  const alone = judged(drawn, movedIn(drawn, [...also, stretch]));
+  if (opposite.length === 0) return alone;
+  const both = judged(drawn, movedIn(drawn, [...also, stretch, ...opposite]));
+  return both.off < alone.off ? both : alone;
+}
 
 /** An outline moved in, its cutting line, and mm of that and of the one drawn that lie off each other. */
 interface Judged {
@@ -63,22 +67,21 @@ const segmentsOf = (part: OutlinePart) => (part.type === 'edge' ? part.path.segm
  */
 function doubts({ moved, again }: Judged, doubted: readonly EndStretch[]): readonly Finding[] {
   if (!again) return [];
-  const isShown = ({ part, neighbour, drawn }: EndStretch): boolean => {
-    const isKept = moved.kept.some(k => k.drawn === drawn);
-    return lengthOff(isKept ? [part, neighbour].flatMap(segmentsOf) : drawn, again) <= visibleLength;
-  };
   return [...moved.kept, ...moved.dropped].flatMap(stretch => {
     const { part, neighbour, drawn, isShort } = stretch;
+    const kept = moved.kept.includes(stretch);
     const where = { edge: part.name },
       next = { edge: neighbour.name };
     const isTold = moved.findings.some(
       f => f.severity !== 'note' && [part, neighbour].every(({ name }) => edgesToldOf(f).includes(name)),
     );
-    const isDoubted = doubted.some(d => isSame(d, stretch)) || !isShown(stretch);
-    if (!isShort || isTold || !isDoubted || neighbour.type !== 'edge') return [];
-    const kept = moved.kept.includes(stretch);
+    if (!isShort || isTold || neighbour.type !== 'edge') return [];
+    const shape = kept ? [part, neighbour].flatMap(segmentsOf) : drawn;
+    const isDoubted = doubted.some(d => isSame(d, stretch)) || lengthOff(shape, again) > visibleLength;
     const lengthMm = pathLength({ segments: drawn });
-    return [finding('warning', 'corner-doubted', where, { edge: where, next, lengthMm, kept })];
+    return isDoubted
+      ? [finding('warning', 'corner-doubted', where, { edge: where, next, lengthMm, kept })]
+      : [];
   });
 }
 

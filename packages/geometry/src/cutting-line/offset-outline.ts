@@ -1,10 +1,10 @@
-import { segmentLength } from '../curve/arc-length.js';
 import { boxOfPoints, distanceToBox } from '../curve/bounds.js';
 import { nearestOnSegment } from '../curve/nearest.js';
-import { endOf, isLine, pointAt, type Segment, startOf } from '../curve/segment.js';
+import { endOf, pointAt, type Segment, startOf } from '../curve/segment.js';
 import { requireDistance } from '../curve/sound.js';
 import { locating } from '../errors.js';
 import { boundsOfPath } from '../path/bounds.js';
+import { pathLength } from '../path/length.js';
 import { type Path, reversedPath } from '../path/path.js';
 import { requirePath } from '../path/sound.js';
 import { refusal as withoutLength } from '../pattern/tellings.js';
@@ -67,17 +67,18 @@ export function offsetOutline(
       requireDistance(distances[i]!, 'distance');
     });
   if (drawn.length === 0) throw withoutLength('edge-without-length', {});
-  const isInward = distances.some(d => d < 0);
+  const isInward = distances.some(d => d < 0),
+    reaches = distances.map(Math.abs);
   if (isInward && distances.some(d => d > 0)) throw refusal('offset-both-ways', {});
   const { min, max } = boundsOfPath(wholeOf(drawn));
   if (distance(min, max) <= leastOutline) throw withoutLength('edge-without-length', {});
   // No place within is farther from what surrounds it than half the way across.
-  if (isInward && Math.min(max.x - min.x, max.y - min.y) < 2 * Math.min(...distances.map(Math.abs)))
+  if (isInward && Math.min(max.x - min.x, max.y - min.y) < 2 * Math.min(...reaches))
     return { loops: [], findings: partings([], true) };
   const parts = distance(min, max) <= leastCurved ? drawn.map(inChords) : drawn;
   const whole = wholeOf(parts);
   const isReversed = isInward === signedArea(whole) > 0;
-  const runs = parts.map((part, i) => runsOfPart(part, Math.abs(distances[i]!), isReversed));
+  const runs = parts.map((part, i) => runsOfPart(part, reaches[i]!, isReversed));
   const ring = (isReversed ? runs.reverse() : runs).flat();
   if (ring.length === 0) throw withoutLength('edge-without-length', {});
   const { raw, covers } = rawParallel(ring);
@@ -87,8 +88,8 @@ export function offsetOutline(
     return { loops: [], findings: [finding('fault', 'parallel-not-closed', { edge }, { part: edge })] };
   }
   const kept = free.filter(({ strands }) => {
-    const asked = farthestMoved(strands, parts, distances);
-    return isClear(free.length === 1 ? asked.slice(0, 1) : asked, parts, distances);
+    const asked = farthestMoved(strands, parts, reaches);
+    return isClear(free.length === 1 ? asked.slice(0, 1) : asked, parts, reaches);
   });
   const loops = kept
     .map(({ strands }) => closedUp(isReversed ? strandsReversed(strands) : strands))
@@ -106,14 +107,11 @@ const inChords = ({ name, path }: NamedPath): NamedPath => ({
   name,
   path: {
     segments: path.segments.flatMap((segment): readonly Segment[] => {
-      const [from, to] = [startOf(segment), endOf(segment)];
       const middle = pointAt(segment, 1 / 2);
-      return isLine(segment)
-        ? [segment]
-        : [
-            [from, middle],
-            [middle, to],
-          ];
+      return [
+        [startOf(segment), middle],
+        [middle, endOf(segment)],
+      ];
     }),
   },
 });
@@ -141,10 +139,10 @@ function rawParallel(runs: readonly Run[]) {
 function farthestMoved(
   strands: readonly Strand[],
   parts: readonly NamedPath[],
-  distances: readonly number[],
+  reaches: readonly number[],
 ): readonly Strand[] {
-  const most = Math.max(...distances.map(Math.abs));
-  const names = parts.filter((_, i) => Math.abs(distances[i]!) === most).map(({ name }) => name);
+  const most = Math.max(...reaches);
+  const names = parts.filter((_, i) => reaches[i] === most).map(({ name }) => name);
   const farthest = strands.filter(({ of, shape }) => shape === 'parallel' && names.includes(of));
   return farthest.length > 0 ? farthest : strands;
 }
@@ -153,9 +151,9 @@ function farthestMoved(
  * Two kinds of loop lie nearer to the outline than they may: of several, one that rounding left beside a crossing;
  * and one that turned inside out, where the whole outline lies within reach: that is so at any place of it.
  */
-function isClear(strands: readonly Strand[], parts: readonly NamedPath[], distances: readonly number[]) {
+function isClear(strands: readonly Strand[], parts: readonly NamedPath[], reaches: readonly number[]) {
   return strands.every(({ segment }) =>
-    parts.every(({ path }, i) => isAway(path, startOf(segment), Math.abs(distances[i]!) - clearSlack)),
+    parts.every(({ path }, i) => isAway(path, startOf(segment), reaches[i]! - clearSlack)),
   );
 }
 
@@ -165,26 +163,28 @@ const isAway = ({ segments }: Path, p: Point, least: number): boolean =>
       distanceToBox(boxOfPoints(segment), p) >= least || nearestOnSegment(segment, p).distance >= least,
   );
 
-/** What each part lost of its parallel, other than at corners, which close as they should. */
+/** What each part that moves lost of its parallel, other than at corners, which close as they should. */
 function trimmed(
   raw: readonly Strand[],
   ring: readonly Run[],
   loops: readonly OffsetLoop[],
 ): readonly Finding[] {
   if (loops.length === 0) return [];
-  const total = (segments: readonly Segment[]): number =>
-    segments.reduce((sum, s) => sum + segmentLength(s), 0);
-  const lengths = new Map<string, number>();
-  for (const { of, shape, segment } of raw)
-    if (shape === 'parallel') lengths.set(of, (lengths.get(of) ?? 0) + segmentLength(segment));
-  for (const { stretches } of loops)
-    for (const { of, shape, path } of stretches)
-      if (shape === 'parallel') lengths.set(of, (lengths.get(of) ?? 0) - total(path.segments));
-  return [...lengths].flatMap(([name, lostMm]) => {
-    if (lostMm <= fitTolerance || ring.every(run => run.of !== name || run.allowance === 0)) return [];
-    return [finding('note', 'parallel-trimmed', { edge: name }, { part: name, lostMm })];
+  const left = loops.flatMap(loop => loop.stretches);
+  const names = new Set(ring.filter(run => run.allowance > 0).map(run => run.of));
+  return [...names].flatMap(name => {
+    const lostMm = lengthBeside(name, stretchesOf(raw)) - lengthBeside(name, left);
+    return lostMm > fitTolerance
+      ? [finding('note', 'parallel-trimmed', { edge: name }, { part: name, lostMm })]
+      : [];
   });
 }
+
+/** mm of the parallel of a part. */
+const lengthBeside = (name: string, stretches: readonly Stretch[]): number =>
+  stretches
+    .filter(({ of, shape }) => of === name && shape === 'parallel')
+    .reduce((sum, { path }) => sum + pathLength(path), 0);
 
 function partings({ length: count }: readonly OffsetLoop[], inwards: boolean): readonly Finding[] {
   if (count === 1) return [];

@@ -68,8 +68,8 @@ export function withoutOverlaps(
   for (const [i, node] of ring.entries()) {
     const previous = (i + n - 1) % n;
     if (!isRun(node) || !overlaps(node.parallel, result[previous], result[i])) continue;
-    for (const k of [previous, i])
-      if (result[k]) result[k] = untrimmedJoint(ring[k] as Run, ring[(k + 1) % n] as Run);
+    // One joint alone never wants more than there is: both are there, each between two runs.
+    for (const k of [previous, i]) result[k] = untrimmedJoint(ring[k] as Run, ring[(k + 1) % n] as Run);
   }
   return result;
 }

@@ -52,7 +52,7 @@ const extension = 20;
 /** What stays where it was drawn: a leg of a dart, which is run on beyond the mouth only, or the mouth of a pleat. */
 const asDrawn = (part: Dart | Pleat, { segments: drawn }: Path, leg?: 0 | 1): Node => ({
   part,
-  ...(leg === undefined ? {} : { leg }),
+  leg,
   flank: {
     of: part.name,
     allowance: 0,

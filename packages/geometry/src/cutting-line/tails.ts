@@ -15,7 +15,7 @@ export interface Node {
   readonly flank: Flank;
   readonly part: OutlinePart;
   /** Which leg of a dart this is. */
-  readonly leg?: 0 | 1;
+  readonly leg?: 0 | 1 | undefined;
 }
 
 /** A first or last stretch of an edge, beyond a corner in it. */

@@ -1,0 +1,162 @@
+import type { Edge, OutlinePart, Piece } from '@paperhinge/geometry';
+import { cuttingLine } from '@paperhinge/geometry';
+import { stitchingLine } from '@paperhinge/geometry/cutting-line';
+import { reversedPath, transformedPath } from '@paperhinge/geometry/paths';
+import { describe, expect, test } from 'vitest';
+import { distanceTo, edgesOf, sampled } from './independent.js';
+import { arc, at, edge, pieceOf, polygon, straightEdge } from './pieces.js';
+
+// Whether an edge's last stretch is its own or its corner's shape, where looks do not tell: the cutting line does.
+
+const back = (parts: readonly OutlinePart[]) => stitchingLine(parts, e => e.allowance);
+const asDrawn = (parts: readonly OutlinePart[]): readonly OutlinePart[] => parts;
+/** An outline turned over: what was an edge's end is its start. */
+const turnedOver = (parts: readonly OutlinePart[]): readonly Edge[] =>
+  (parts as readonly Edge[])
+    .map(part => {
+      const { start, end } = part.corners;
+      const path = reversedPath(transformedPath(part.path, { a: -1, b: 0, c: 0, d: 1, e: 0, f: 0 }));
+      return { ...part, path, corners: { ...(end && { start: end }), ...(start && { end: start }) } };
+    })
+    .reverse();
+const bothWays = [
+  ['as drawn', asDrawn],
+  ['turned over', turnedOver],
+] as const;
+
+/** The edges of a piece as they are drawn on its cutting line. */
+function cutOf(piece: Piece): readonly Edge[] {
+  const ring = [...cuttingLine(piece).stretches];
+  while (ring[0]!.of === ring.at(-1)!.of) ring.unshift(ring.pop()!);
+  const parts: Edge[] = [];
+  for (const { of, path } of ring) {
+    const last = parts.at(-1);
+    if (last?.name === of)
+      parts[parts.length - 1] = { ...last, path: { segments: [...last.path.segments, ...path.segments] } };
+    else parts.push({ ...edgesOf(piece).find(e => e.name === of)!, path });
+  }
+  return parts;
+}
+function expectBack(parts: readonly OutlinePart[], piece: Piece, within = 1e-6): void {
+  for (const { name, path } of edgesOf(piece)) {
+    const own = (parts as readonly Edge[]).find(p => p.name === name)!.path;
+    const apart = (one: typeof path, other: typeof path): number =>
+      Math.max(...sampled(one, 3).map(s => distanceTo(other, s.point).distance));
+    expect(Math.max(apart(own, path), apart(path, own))).toBeLessThan(within);
+  }
+}
+
+describe.each(bothWays)('%s', (_, turn) => {
+  // Mirrored in a corner of 12 degrees, the end of an allowance is far longer than the short stretches that corners leave.
+  test.each([
+    ['hem', 'seam', 5, 0],
+    ['hem', 'seam', 10, 0],
+    ['seam', 'hem', 5, 10],
+    ['seam', 'hem', 5, 15],
+    ['seam', 'hem', 5, 25],
+    ['seam', 'hem', 10, 25],
+  ] as const)(
+    'a %s and a %s at a corner of 12°, %d and %d mm, come back as they were',
+    (first, second, a, b) => {
+      const angle = (12 * Math.PI) / 180;
+      const far = at(150 * -Math.cos(angle), 150 * Math.sin(angle));
+      const corners = [at(-200, 0), at(0, 0), far, at(far.x - 100, far.y + 120), at(-260, 200)];
+      const specs = [
+        { kind: first, allowance: a },
+        { kind: second, allowance: b },
+      ];
+      const { outline } = polygon(corners, i => specs[i] ?? {});
+      const piece = pieceOf(turn(outline.parts));
+      const { parts, findings } = back(cutOf(piece));
+      expect(findings.map(f => f.code)).toEqual(findings.map(() => 'corner-tail-dropped'));
+      expectBack(parts, piece);
+    },
+  );
+
+  // Moved in by as much as the hem, the slant is 45° from both: it loses tan 22.5° of that at the hem, and at the side
+  // as much as the hem's allowance is narrower than the side's, times √2; wider, it gains. Longer than drawn it has no place.
+  test.each([
+    [20, true],
+    [25, false],
+  ])(
+    'a hem of %d mm cut off slantwise at its corner is told, for no allowance is cut so: kept, %s',
+    (allowance, kept) => {
+      const parts = turn([
+        straightEdge('top', at(0, 0), at(200, 0)),
+        straightEdge('right', at(200, 0), at(200, 300)),
+        edge(
+          'hem',
+          [
+            [at(200, 300), at(30, 300)],
+            [at(30, 300), at(0, 270)],
+          ],
+          { kind: 'hem', allowance },
+        ),
+        straightEdge('left', at(0, 270), at(0, 0)),
+      ]);
+      expect(back(parts).findings.filter(f => f.severity !== 'note')).toMatchObject([
+        {
+          severity: 'warning',
+          code: 'corner-doubted',
+          where: { edge: 'hem' },
+          figures: { lengthMm: expect.closeTo(30 * Math.SQRT2, 6) },
+          about: { edge: { edge: 'hem' }, next: { edge: 'left' }, kept },
+        },
+      ]);
+    },
+  );
+
+  test('a corner cut off that is all but gone once moved in is left out, and told', () => {
+    // Cut off at 45 degrees, 10 mm within, a stretch is shorter by 20 tan 22.5°: of 8 mm nothing is left.
+    const slant = 8 * Math.SQRT1_2;
+    const parts = turn([
+      edge('top', [
+        [at(0, 0), at(200, 0)],
+        [at(200, 0), at(200 + slant, slant)],
+      ]),
+      straightEdge('right', at(200 + slant, slant), at(200 + slant, 300)),
+      straightEdge('foot', at(200 + slant, 300), at(0, 300)),
+      straightEdge('left', at(0, 300), at(0, 0)),
+    ]);
+    const { findings } = back(parts);
+    expect(findings.map(f => [f.severity, f.code, f.figures!.lengthMm])).toEqual([
+      ['note', 'corner-tail-dropped', expect.closeTo(8, 6)],
+      ['warning', 'corner-doubted', expect.closeTo(8, 6)],
+    ]);
+    expect(findings[1]!.about).toEqual({ edge: { edge: 'top' }, next: { edge: 'right' }, kept: false });
+  });
+
+  test('an end that bends off by less than can be seen is left out, and nothing is doubted', () => {
+    const piece = pieceOf(
+      turn([
+        edge('top', [
+          [at(0, 0), at(200, 0)],
+          [at(200, 0), at(206, 0.02)],
+        ]),
+        straightEdge('right', at(206, 0.02), at(206, 300)),
+        straightEdge('foot', at(206, 300), at(0, 300)),
+        straightEdge('left', at(0, 300), at(0, 0)),
+      ]),
+    );
+    const { parts, findings } = back(cutOf(piece));
+    expect(findings.map(f => [f.severity, f.code])).toEqual([['note', 'corner-tail-dropped']]);
+    expectBack(parts, piece, 0.03);
+  });
+
+  // A curve that arrives straight down at a step of 30 mm, beyond which the side goes on down.
+  test('what is told for a guess is not doubted as well', () => {
+    const degrees = (Math.asin(100 / 300) * 180) / Math.PI;
+    const curve = arc(at(400, 100), 300, 180 + degrees, 180);
+    const parts = turn([
+      straightEdge('top', at(0, 0), curve[0]![0]),
+      edge('curve', curve),
+      edge('side', [
+        [at(100, 100), at(130, 100)],
+        [at(130, 100), at(130, 350)],
+      ]),
+      straightEdge('foot', at(130, 350), at(0, 350)),
+      straightEdge('left', at(0, 350), at(0, 0)),
+    ]);
+    expect(back(parts).findings.map(f => f.code)).toEqual(['corner-guessed']);
+  });
+});
