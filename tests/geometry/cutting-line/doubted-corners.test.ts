@@ -47,6 +47,19 @@ function expectBack(parts: readonly OutlinePart[], piece: Piece, within = 1e-6):
 }
 
 describe.each(bothWays)('%s', (_, turn) => {
+  /** A corner of so many degrees between two edges of a piece with three more. */
+  const cornered = (degrees: number, specs: readonly Parameters<typeof edge>[2][]): Piece => {
+    const angle = (degrees * Math.PI) / 180;
+    const far = at(150 * -Math.cos(angle), 150 * Math.sin(angle));
+    const corners = [at(-200, 0), at(0, 0), far, at(far.x - 100, far.y + 120), at(-260, 200)];
+    return pieceOf(turn(polygon(corners, i => specs[i] ?? {}).outline.parts));
+  };
+  /** It comes back as it was, and its ends are known for what they are. */
+  const expectKnown = (piece: Piece): void => {
+    const { parts, findings } = back(cutOf(piece));
+    expect(findings.map(f => f.code)).toEqual(findings.map(() => 'corner-tail-dropped'));
+    expectBack(parts, piece);
+  };
   // Mirrored in a corner of 12 degrees, the end of an allowance is far longer than the short stretches that corners leave.
   test.each([
     ['hem', 'seam', 5, 0],
@@ -58,18 +71,37 @@ describe.each(bothWays)('%s', (_, turn) => {
   ] as const)(
     'a %s and a %s at a corner of 12°, %d and %d mm, come back as they were',
     (first, second, a, b) => {
-      const angle = (12 * Math.PI) / 180;
-      const far = at(150 * -Math.cos(angle), 150 * Math.sin(angle));
-      const corners = [at(-200, 0), at(0, 0), far, at(far.x - 100, far.y + 120), at(-260, 200)];
-      const specs = [
-        { kind: first, allowance: a },
-        { kind: second, allowance: b },
-      ];
-      const { outline } = polygon(corners, i => specs[i] ?? {});
-      const piece = pieceOf(turn(outline.parts));
-      const { parts, findings } = back(cutOf(piece));
-      expect(findings.map(f => f.code)).toEqual(findings.map(() => 'corner-tail-dropped'));
-      expectBack(parts, piece);
+      expectKnown(
+        cornered(12, [
+          { kind: first, allowance: a },
+          { kind: second, allowance: b },
+        ]),
+      );
+    },
+  );
+
+  // Two may cross a corner's line at one place: an end is told by what it is the mirror image of.
+  test.each([45, 75, 105, 120, 150])(
+    'whatever is turned up or pressed open at a corner of %d° comes back',
+    degrees => {
+      let count = 0;
+      for (const [first, second] of [
+        [{ kind: 'hem' }, {}],
+        [{}, { kind: 'hem' }],
+        [{ end: 'pressed-open' }, {}],
+        [{}, { start: 'pressed-open' }],
+      ] as const)
+        for (const a of [5, 15, 25])
+          for (const b of [0, 5, 10, 25]) {
+            const piece = cornered(degrees, [
+              { ...first, allowance: a },
+              { ...second, allowance: b },
+            ]);
+            if (cuttingLine(piece).findings.some(f => f.severity !== 'note')) continue;
+            count++;
+            expectKnown(piece);
+          }
+      expect(count).toBeGreaterThan(40);
     },
   );
 
