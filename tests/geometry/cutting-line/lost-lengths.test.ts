@@ -50,6 +50,9 @@ test('of a bend nothing is lost at an inner corner but what runs back on itself'
   expect(count).toBeGreaterThan(3);
   expect(lost(30, both, [0, count - 1])).toBeCloseTo(quarter(30) - 2 * share, 3);
   expect(lost(30, both, inner)).toBeCloseTo(0, 6);
+  const whole = bend(30);
+  for (const line of [whole.parallel, [...whole.parallel].reverse()])
+    expect(lengthOfAll(lostOfBend(whole, line, none))).toBeCloseTo(0, 6);
   expect(lost(30, { start: true, end: false }, inner.slice(0, -1))).toBeCloseTo(share, 3);
   expect(lost(30, { start: false, end: true }, inner.slice(0, -1))).toBeCloseTo(0, 6);
   expect(lost(30, { start: false, end: true }, inner.slice(1))).toBeCloseTo(share, 3);

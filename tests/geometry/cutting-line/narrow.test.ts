@@ -2,7 +2,7 @@ import { cuttingLine, type Dart, type Piece } from '@paperhinge/geometry';
 import { signedArea } from '@paperhinge/geometry/regions';
 import { describe, expect, test } from 'vitest';
 import { toldFinding } from '../../support/told.js';
-import { at, dart, pieceOf, polygon, straightEdge } from './pieces.js';
+import { arc, at, dart, edge, pieceOf, polygon, straightEdge } from './pieces.js';
 
 // Where allowances have no room: what is lost of them, in closed form.
 
@@ -86,6 +86,28 @@ test('beside a V that is closed at the fold, a slot elsewhere is snipped from it
     expect(s![0].x).toBeCloseTo(100, 6);
     expect(s![0].y).toBeCloseTo(crossing, 6);
   }
+});
+
+test('an inner corner that is snipped elsewhere hides nothing of what is lost', () => {
+  // A round scoop of 5 mm in an edge of 10: its line runs straight across, and the scoop is lost.
+  const scooped = (...corners: readonly (readonly [number, number])[]): Piece => {
+    const scoop = arc(at(160, 0), 5, 180, 0);
+    const places = [[0, 0] as const, ...corners].map(([x, y]) => at(x, y));
+    const sides = places.map((p, i) => straightEdge(`t${i}`, p, places[i + 1] ?? at(155, 0)));
+    return pieceOf([
+      ...sides,
+      edge('scoop', scoop),
+      straightEdge('top', at(165, 0), at(200, 0)),
+      straightEdge('right', at(200, 0), at(200, 150)),
+      straightEdge('foot', at(200, 150), at(0, 150)),
+      straightEdge('left', at(0, 150), at(0, 0)),
+    ]);
+  };
+  const whole = ['warning', 'allowance-too-wide', 'scoop', expect.closeTo(5 * Math.PI, 3)];
+  expect(lost(scooped())).toEqual([whole]);
+  const withV = scooped([60, 0], [75, 60], [90, 0]);
+  expect(cuttingLine(withV).snips).toHaveLength(1);
+  expect(lost(withV)).toEqual([whole]);
 });
 
 describe('two darts that want more of the edge between them than there is', () => {

@@ -33,6 +33,14 @@ test('of no parts at all there is no outline', () => {
   expect(refusalOf(() => offsetOutline([], 5)).code).toBe('edge-without-length');
 });
 
+test('a ring of steps none of which can be told from a point is no outline', () => {
+  const steps = 40;
+  const radius = (steps * 0.9e-6) / (2 * Math.PI);
+  const angles = Array.from({ length: steps }, (_, i) => (i / steps) * 2 * Math.PI);
+  const ring = ringOf(...angles.map(a => at(radius * Math.cos(a), radius * Math.sin(a))));
+  expect(refusalOf(() => offsetOutline(ring, 5)).code).toBe('edge-without-length');
+});
+
 test('a rim of micrometres, moved out, is the rim of the distance', () => {
   const rim: Path = { segments: arc(at(0, 0), 0.02, 0, 360) };
   for (const { point } of offsetOutline(rim, 10).loops.flatMap(loop => sampled(loop.path, 5))) {

@@ -84,6 +84,36 @@ describe.each(['start', 'end'] as const)('the last stretch beside a dart, at the
   });
 });
 
+test('a short stretch that meets its neighbour nowhere is dropped, whatever side of its edge it is on', () => {
+  // In one line with a neighbour whose allowance is twice as wide: the two never cross.
+  const rest = [
+    straightEdge('right', at(300, 0), at(300, 300)),
+    straightEdge('left', at(-300, 300), at(-100, -50)),
+  ];
+  const first = edge('first', [
+    [at(-100, -50), at(0, 0)],
+    [at(0, 0), at(20, 0)],
+  ]);
+  const ring = [first, straightEdge('second', at(20, 0), at(300, 0), { allowance: 20 }), ...rest].flatMap(
+    nodesOf,
+  );
+  expect(withoutTails(ring, reach).dropped).toMatchObject([
+    { part: first, end: 'end', count: 1, isShort: true },
+  ]);
+  const wide = straightEdge('wide', at(-300, 0), at(-20, 0), { allowance: 20 });
+  const second = edge('second', [
+    [at(-20, 0), at(0, 0)],
+    [at(0, 0), at(100, -50)],
+  ]);
+  const other = [
+    straightEdge('right', at(100, -50), at(300, 300)),
+    straightEdge('left', at(-300, 300), at(-300, 0)),
+  ];
+  expect(withoutTails([wide, second, ...other].flatMap(nodesOf), reach).dropped).toMatchObject([
+    { part: second, end: 'start', count: 1, isShort: true },
+  ]);
+});
+
 test('an outline drawn as one edge comes back with all its sides', () => {
   const all = edge('all', [
     [at(0, 0), at(120, 0)],

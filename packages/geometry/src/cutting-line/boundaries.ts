@@ -41,19 +41,18 @@ export type Boundaries = readonly Boundary[] | { readonly openAt: string };
  */
 export function boundariesOf(chain: readonly Strand[], lowest: 0 | -1, besides: Besides = {}): Boundaries {
   const { halves = [], covers = [] } = besides;
-  // A simple chain winds round its inside once, in its own sense: the ground on its left is free or it is not.
-  const path = pathOfStrands(chain);
-  const isAlone = halves.length === 0 && covers.length === 0;
-  if (isAlone && (isPlainlySimple(path) || selfCrossings(path).length === 0)) {
-    const around = signedArea(path) > 0 ? 0 : -1;
-    return around === lowest ? [{ strands: chain, shortcuts: [] }] : [];
-  }
   const sources: readonly Source[] = [
     { strands: chain, set: parallels },
     ...halves.map(({ stray }) => ({ strands: stray, set: parallels })),
     ...halves.map(half => ({ strands: strandsAlongFold(half), set: alongFolds })),
     ...covers.map((strands, i) => ({ strands, set: alongFolds + 1 + i })),
   ];
+  // A simple chain winds round its inside once, in its own sense: the ground on its left is free or it is not.
+  const path = pathOfStrands(chain);
+  if (sources.length === 1 && (isPlainlySimple(path) || selfCrossings(path).length === 0)) {
+    const around = signedArea(path) > 0 ? 0 : -1;
+    return around === lowest ? [{ strands: chain, shortcuts: [] }] : [];
+  }
   const rings = sources.map(({ strands, set }) => ({ path: pathOfStrands(strands), set }));
   const ground = groundOf(
     rings,

@@ -26,9 +26,9 @@ export function lengthOfAll(stretches: readonly LostStretch[]): number {
 export function lostToLoop(run: Run, raw: readonly Strand[], cut: Shortcut): readonly LostStretch[] {
   const around = [...raw, ...raw];
   const own = [...around.keys()].filter(i => i > cut.from - 1 && i < cut.to && isBeside(run, around[i]!));
-  const [first] = own,
-    last = own.at(-1);
-  if (first === undefined || last === undefined) return [];
+  if (own.length === 0) return [];
+  const first = own[0]!,
+    last = own.at(-1)!;
   // Crumbs about a bend's centre have no parallel: where none of the run's is kept before or after, all of it goes.
   const from = cut.from > first ? footOf(run, around[first]!, cut.from - first) : 0,
     to = cut.to < last + 1 ? footOf(run, around[last]!, cut.to - last) : run.stitching.length;

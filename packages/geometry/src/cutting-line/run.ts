@@ -82,11 +82,12 @@ export function runOf(
   const start = startOf(first),
     end = endOf(last);
   const whole = parallelOf(of, segments, allowance);
-  const from = cutAtStart(whole, start, startTangent, allowance);
-  const back = cutAtStart(strandsReversed(whole), end, scale(endTangent, -1), allowance);
-  const cutFrom = from ?? 0,
-    cutTo = whole.length - (back ?? 0);
-  const isCut = cutFrom <= cutTo;
+  const cuts = [
+    cutAtStart(whole, start, startTangent, allowance),
+    cutAtStart(strandsReversed(whole), end, scale(endTangent, -1), allowance),
+  ] as const;
+  const hasRoom = (cuts[0] ?? 0) + (cuts[1] ?? 0) <= whole.length;
+  const [from, back] = hasRoom ? cuts : [];
   return {
     of,
     ...ofEdge,
@@ -96,10 +97,10 @@ export function runOf(
     end,
     startTangent,
     endTangent,
-    parallel: isCut ? strandsBetween(whole, cutFrom, cutTo) : whole,
+    parallel: strandsBetween(whole, from ?? 0, whole.length - (back ?? 0)),
     whole,
-    isStartCut: isCut && from !== undefined,
-    isEndCut: isCut && back !== undefined,
+    isStartCut: from !== undefined,
+    isEndCut: back !== undefined,
   };
 }
 
