@@ -191,6 +191,8 @@ describe('what a sheet may not say, and the remedy', () => {
   // One fault a row: the step on line 3, where its value stands, what is wrong, what to do.
   test.each([
     ['close drat: { piece: front }', '3:5 There is no verb "close drat". | Did you mean "close dart"?'],
+    ['kürzen: { pieces: [front] }', '3:5 There is no verb "kürzen". | Did you mean "shorten"?'],
+    ['Saum verlaengern: { by: 2 }', '3:5 There is no verb "Saum verlaengern". | Did you mean "lengthen"?'],
     ['Close-Dart: { piece: front }', '3:5 There is no verb "Close-Dart". | Did you mean "close dart"?'],
     ['unfold: { pice: front, piece: front }', '3:15 "unfold" has no field "pice". | Did you mean "piece"?'],
     ['unfold: {}', '3:5 "unfold" lacks "piece". | Add "piece".'],

@@ -15,7 +15,7 @@ export type LengthUnit = 'mm' | 'cm' | 'in';
 export const millimetresPer: Readonly<Record<LengthUnit, number>> = { mm: 1, cm: 10, in: 25.4 };
 
 /**
- * A length as makers write it, in mm: `12`, `12 mm`, `1.2 cm`, `3/8 in`, `2 7/8"`, `2⅞ in`; a sign is kept.
+ * A length as makers write it, in mm: `12`, `12 mm`, `1.2 cm`, `3/8 in`, `2 7/8"`, `2⅞ in`, `2 Zoll`; a sign is kept.
  *
  * @param unit what a bare number is counted in
  * @throws PatternError `length-not-understood`; `length-out-of-range` beyond 100 m. The text is never quoted.
@@ -35,7 +35,7 @@ export function parseLength(text: string | number, unit: LengthUnit): number {
 function lengthOfText(text: string, unit: LengthUnit): number | undefined {
   // Longer than any length is written; bounds the work on hostile text.
   if (text.length > longestLengthText) return undefined;
-  const match = /^([+\-−]?)(.*?)\s*(mm|cm|inches|inch|in|"|″|”|'')?\.?$/iu.exec(text.trim());
+  const match = /^([+\-−]?)(.*?)\s*(mm|cm|inches|inch|in|zoll|"|″|”|'')?\.?$/iu.exec(text.trim());
   if (!match) return undefined;
   const [, sign, digits, written] = match;
   const size = numberOfText(digits!.trim());

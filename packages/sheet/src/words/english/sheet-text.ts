@@ -1,6 +1,7 @@
 import type { FileKind } from '../../file-kind.js';
 import type { SheetTellings, SyntaxFault } from '../../tellings.js';
-import type { Tellings, Told } from '../catalogue.js';
+import type { Say, Tellings, Told } from '../catalogue.js';
+import { verbAbroad } from '../verbs-abroad.js';
 import { instead } from './instead.js';
 
 const check = 'Check the commas, brackets, quotes and indentation at this place.';
@@ -114,6 +115,12 @@ export const sheetText: Pick<Tellings<SheetTellings>, Of | More | Steps> = {
   }),
   'unknown-verb': ({ name, names }, say) => ({
     message: `There is no verb ${say.written(name)}.`,
-    remedy: instead(name, names, 'verbs', say),
+    remedy: insteadOfVerb(name, names, say),
   }),
 };
+
+/** The verb that is called so in another tongue, else the nearest. */
+function insteadOfVerb(name: string, names: readonly string[], say: Say): string {
+  const verb = verbAbroad(name, names);
+  return verb === undefined ? instead(name, names, 'verbs', say) : `Did you mean ${say.written(verb)}?`;
+}

@@ -1,6 +1,7 @@
 import type { FileKind } from '../../file-kind.js';
 import type { SheetTellings, SyntaxFault } from '../../tellings.js';
-import type { Tellings, Told } from '../catalogue.js';
+import type { Say, Tellings, Told } from '../catalogue.js';
+import { verbAbroad } from '../verbs-abroad.js';
 import { instead } from './instead.js';
 
 const check = 'Prüfen Sie an dieser Stelle Kommas, Klammern, Anführungszeichen und Einrückung.';
@@ -117,6 +118,12 @@ export const sheetText: Pick<Tellings<SheetTellings>, Of | More | Steps> = {
   }),
   'unknown-verb': ({ name, names }, say) => ({
     message: `Ein Verb ${say.written(name)} gibt es nicht.`,
-    remedy: instead(name, names, 'Verben', say),
+    remedy: insteadOfVerb(name, names, say),
   }),
 };
+
+/** The verb that is called so in another tongue, else the nearest. */
+function insteadOfVerb(name: string, names: readonly string[], say: Say): string {
+  const verb = verbAbroad(name, names);
+  return verb === undefined ? instead(name, names, 'Verben', say) : `Meinten Sie ${say.written(verb)}?`;
+}
