@@ -4,6 +4,7 @@
 import { overTheHead } from '@paperhinge/alter';
 import { checkPattern, type Finding, levelGirths } from '@paperhinge/geometry';
 import { hemSweep } from '@paperhinge/geometry/measure';
+import { readSheet, runSheet } from '@paperhinge/sheet';
 import { describe, expect, test } from 'vitest';
 import { foundCheck, foundPattern, foundRun } from './found.js';
 
@@ -125,6 +126,18 @@ describe('pleated trousers with slant pockets', () => {
     const { findings } = foundRun('trial-pleated-trousers', 0);
     // The band is drawn 608.552 mm between its ends; the slit of 180 mm opens it twice.
     expect(openingMm(findings, 'part-passes')).toBeCloseTo(608.5518 + 2 * 180, 2);
+  });
+
+  test('have a waistband, folded along its length, that is told by how much it is too long', () => {
+    const { pattern } = foundPattern('trial-pleated-trousers');
+    const sheet = readSheet(
+      'pattern: p.svg\nsteps:\n  - take in: { seam: back crotch, by: 20, from: start, to: 1/2 }',
+      { file: 's.yaml' },
+    );
+    // 10 mm go at the waist of each half, square to a seam that leans: 10 mm and a little.
+    const off = runSheet(sheet, pattern).findings.find(f => f.code === 'seam-does-not-match');
+    expect(Math.abs(off!.figures!.differenceMm!)).toBeGreaterThan(19.9);
+    expect(Math.abs(off!.figures!.differenceMm!)).toBeLessThan(21);
   });
 
   test('have their pockets made before outseam and waistband close over them', () => {

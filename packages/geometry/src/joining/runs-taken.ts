@@ -40,7 +40,8 @@ export function easeWanted({ name, ease }: Seam, bMm: number): number {
  * The runs of a seam as its sides are held against each other. Both are taken as written where they list as many
  * copies (a sleeve's cap, a front's and a back's armhole: one of each) and where they match so. Where one side is
  * whole, every copy of its pieces listed, and the other's pieces are cut several times but listed once (a waistband
- * drawn whole, one front and one back of two), each run is taken as often as its piece stands in the garment.
+ * drawn whole, one front and one back of two), each run is taken as often as its piece stands in the garment, unless
+ * that is farther off: a band folded along its length is a fold's two halves, and goes round once.
  * @throws PatternError `unknown-piece`, `unknown-edge`; `empty-seam` where a side lists no edge
  */
 export const runsTaken: (pattern: Pattern, seam: Seam) => RunsTaken = /* @__PURE__ */ oncePerAll(
@@ -72,7 +73,8 @@ function takenRuns(pattern: Pattern, seam: Seam): RunsTaken {
   const taken: RunsTaken = { counted: 'written', a: seam.a, b: seam.b };
   const alike = times.flat().every(t => t === times[0]![0]);
   if (alike || matches(pattern, seam, written)) return taken;
-  if (whole[0] === whole[1] && !matches(pattern, seam, garment)) return taken;
+  const isLikelier = whole[0] !== whole[1] && offBy(seam, garment) <= offBy(seam, written);
+  if (!isLikelier && !matches(pattern, seam, garment)) return taken;
   return { counted: 'garment', a: everyCopy(pattern, seam.a), b: everyCopy(pattern, seam.b) };
 }
 
@@ -98,10 +100,11 @@ export function sumsOf(pattern: Pattern, seam: Seam, counted: RunsCounted): Side
 }
 
 /** Whether two sides differ by the ease wanted. Lengths carry rounding: a difference of exactly the tolerance matches. */
-export function matches(pattern: Pattern, seam: Seam, { aMm, bMm }: SideSums): boolean {
-  const off = aMm - bMm - easeWanted(seam, bMm);
-  return Math.abs(off) <= toleranceOf(pattern, seam) + coincidenceTolerance;
-}
+export const matches = (pattern: Pattern, seam: Seam, sums: SideSums): boolean =>
+  offBy(seam, sums) <= toleranceOf(pattern, seam) + coincidenceTolerance;
+
+/** mm by which two sides miss the ease wanted. */
+const offBy = (seam: Seam, { aMm, bMm }: SideSums): number => Math.abs(aMm - bMm - easeWanted(seam, bMm));
 
 /** How often a run of a side stands there in the whole garment, for each time that the side lists it. */
 function timesSewn(pattern: Pattern, side: readonly EdgeRun[], run: EdgeRun): number {
