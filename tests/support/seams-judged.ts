@@ -1,5 +1,6 @@
 import { type EdgeRun, edgeNames, edgePath, type Pattern, pathLength } from '@paperhinge/geometry';
-import type { SeamProposal } from '@paperhinge/geometry/trace';
+import { proposeNames, type SeamProposal } from '@paperhinge/geometry/trace';
+import type { Draft } from './twenty-drafts.js';
 
 // What of the seams proposed for a drawing is right. A seam in several parts is right if its parts together are the seam,
 // and so are several seams told as one.
@@ -67,6 +68,20 @@ export function tally(
     sureAndWrong: told.filter((sides, i) => proposed[i]!.confidence > 0.9 && !isRight(sides)).map(keyOf),
     missed: truth.filter(one => !isFound(one)).map(keyOf),
   };
+}
+
+/** What is proposed for a draft beside its seams. */
+export function ofDraft({ pattern, seams }: Draft): SeamTally {
+  const side = (edges: readonly string[]): readonly string[] =>
+    sideOf(
+      pattern,
+      edges.map(ref => ({ piece: ref.split('.')[0]!, edge: ref.split('.')[1]! })),
+    );
+  return tally(
+    pattern,
+    seams.map(([a, b]) => [side(a), side(b)]),
+    proposeNames(pattern).seams,
+  );
 }
 
 /** Several tallies as one. */

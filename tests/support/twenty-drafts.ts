@@ -2,6 +2,7 @@ import {
   at,
   definePattern,
   edgePath,
+  type OutlinePart,
   type Path,
   type Pattern,
   type Piece,
@@ -33,7 +34,7 @@ type Through =
 export function piece(
   name: string,
   edges: Readonly<Record<string, Through>>,
-  { fold, cut = 1 }: Cut = {},
+  { fold, cut = 1, darts = {} }: Cut & { readonly darts?: Readonly<Record<string, readonly XY[]>> } = {},
 ): Piece {
   const points: Record<string, MeasuredPoint> = {};
   const nameOf = ([x, y]: XY): string => {
@@ -45,7 +46,8 @@ export function piece(
     const { through, ...ends } = 'through' in told ? told : { through: told };
     return { name: edge, through: through.map(nameOf), ...ends, ...(edge === fold ? { kind: 'fold' } : {}) };
   });
-  return measuredPiece({ name, points, edges: lines, cutting: { count: cut } }).piece;
+  const open = Object.entries(darts).map(([dart, places]) => ({ name: dart, points: places.map(nameOf) }));
+  return measuredPiece({ name, points, edges: lines, darts: open, cutting: { count: cut } }).piece;
 }
 interface Cut {
   readonly fold?: string;
@@ -865,9 +867,12 @@ export function strewn({ title, pattern, seams }: Draft): Draft {
     const map = compose(over ? mirror(at(0, 0), at(0, 1)) : identity, rotation(0.4 + 1.7 * i));
     const path = (line: Path): Path =>
       over ? reversedPath(transformedPath(line, map)) : transformedPath(line, map);
-    const parts = own.outline.parts.map(part =>
-      part.type === 'edge' ? { ...part, path: path(part.path) } : part,
-    );
+    const parts = own.outline.parts.map((part): OutlinePart => {
+      if (part.type === 'edge') return { ...part, path: path(part.path) };
+      if (part.type !== 'dart') return part;
+      const [a, b] = part.legs;
+      return { ...part, legs: over ? [path(b), path(a)] : [path(a), path(b)] };
+    });
     return { ...own, outline: { parts: over ? parts.reverse() : parts } };
   });
   return { title, seams, pattern: definePattern({ name: title, pieces }) };

@@ -4,7 +4,7 @@ import { renamed } from '@paperhinge/geometry/pattern';
 import { proposeNames } from '@paperhinge/geometry/trace';
 import { describe, expect, test } from 'vitest';
 import { furtherDrafts } from '../../support/further-drafts.js';
-import { type SeamTally, sideOf, sumOf, tally } from '../../support/seams-judged.js';
+import { ofDraft, type SeamTally, sideOf, sumOf, tally } from '../../support/seams-judged.js';
 import { type Draft, strewn, twentyDrafts } from '../../support/twenty-drafts.js';
 
 /** A pattern as a tracing leaves it: without names, roles or seams, its pieces counted. */
@@ -29,19 +29,6 @@ function bare(pattern: Pattern): Pattern {
     },
   }));
   return { ...plain, pieces };
-}
-
-function ofDraft({ pattern, seams }: Draft): SeamTally {
-  const side = (edges: readonly string[]): readonly string[] =>
-    sideOf(
-      pattern,
-      edges.map(ref => ({ piece: ref.split('.')[0]!, edge: ref.split('.')[1]! })),
-    );
-  return tally(
-    pattern,
-    seams.map(([a, b]) => [side(a), side(b)]),
-    proposeNames(pattern).seams,
-  );
 }
 
 /** The seams of a demo, told of its pieces and edges by number. */

@@ -6,6 +6,8 @@ import { type KnownSeam, lengthOf, piece, type XY } from '../twenty-drafts.js';
 interface Cut {
   readonly fold?: string;
   readonly cut?: number;
+  /** A dart by its mouth's one end, its point and the other end; both ends are places of an edge. */
+  readonly darts?: Readonly<Record<string, readonly XY[]>>;
 }
 
 /** A piece from a first place: each edge by the places it runs through to its end, the last one back to the first. */

@@ -6,7 +6,7 @@ import { distance } from '../../vector.js';
 import type { PieceProposal } from './propose-pieces.js';
 
 /** By what a front is told from a back. */
-export type FrontSign = 'deeper-neck' | 'shorter-crotch' | 'fewer-darts' | 'drawn-first';
+export type FrontSign = 'deeper-neck' | 'shorter-crotch' | 'more-darts' | 'fewer-darts' | 'drawn-first';
 
 /** Which side of the body a piece covers, and by what that was seen. */
 export interface BodySide {
@@ -24,8 +24,9 @@ interface FrontFound {
 const clearly = 1.08;
 
 /**
- * Of two pieces that go round the body together, the front: its neck is cut deeper, its crotch is shorter, its darts
- * take up less; common practice, no source. Where nothing tells, the one drawn first.
+ * Of two pieces that go round the body together, the front: its neck is cut deeper, its crotch is shorter; its darts
+ * take up more above the waist, for the bust, and less below it; common practice, no source. Where nothing tells, the
+ * one drawn first.
  */
 function frontOf(a: Described, b: Described): FrontFound {
   const compared = (
@@ -35,16 +36,20 @@ function frontOf(a: Described, b: Described): FrontFound {
   ): FrontFound | undefined => {
     const [first, second] = [of(a), of(b)];
     if (!(Math.max(first, second) > clearly * Math.min(first, second))) return undefined;
-    if (sign !== 'fewer-darts' && Math.min(first, second) === 0) return undefined;
+    if (!byDarts.has(sign) && Math.min(first, second) === 0) return undefined;
     const isFirst = front === 'more' ? first > second : first < second;
     return { front: (isFirst ? a : b).piece.name, sign };
   };
   return (
     compared(one => length(one, 'neck'), 'more', 'deeper-neck') ??
     compared(one => length(one, 'crotch'), 'less', 'shorter-crotch') ??
-    compared(intake, 'less', 'fewer-darts') ?? { front: a.piece.name, sign: 'drawn-first' }
+    (isAbove(a) && isAbove(b)
+      ? compared(intake, 'more', 'more-darts')
+      : compared(intake, 'less', 'fewer-darts')) ?? { front: a.piece.name, sign: 'drawn-first' }
   );
 }
+
+const byDarts: ReadonlySet<FrontSign> = new Set(['more-darts', 'fewer-darts']);
 
 /** A piece with what is proposed of it. */
 interface Described {
@@ -58,8 +63,12 @@ const length = ({ piece, proposal }: Described, role: string): number =>
     0,
   );
 
+const isAbove = ({ proposal: { role } }: Described): boolean => role === 'bodice' || role === 'yoke';
+
 const intake = ({ piece }: Described): number =>
   dartsOf(piece).reduce((sum, { legs }) => sum + distance(pathStart(legs[0]), pathEnd(legs[1])), 0);
+
+const byLines: readonly FrontSign[] = ['deeper-neck', 'shorter-crotch'];
 
 /** Two pieces by their names that are sewn to one another: from the front to the back, or on one side of the body. */
 export interface BodyJoin {
@@ -78,8 +87,16 @@ export function bodySides(
     piece: pieceNamed(pattern, name),
     proposal: proposals.find(p => p.piece === name)!,
   });
-  // What is told by a neck or a crotch comes before what is told by the order of the drawing.
-  for (const byOrder of [false, false, true, true])
+  // What is told by a neck or a crotch comes before what is told by darts, and that before the order of the drawing: a
+  // back whose neck is in its yoke is told by the neck of the yoke.
+  for (const allowed of [
+    byLines,
+    byLines,
+    [...byLines, ...byDarts],
+    [...byLines, ...byDarts],
+    undefined,
+    undefined,
+  ])
     for (const { pieces: pair, sameSide } of joins) {
       const known = pair.find(name => sides.has(name));
       const other = pair.find(name => !sides.has(name));
@@ -93,7 +110,7 @@ export function bodySides(
         .filter(({ name }) => pair.includes(name))
         .map(({ name }) => described(name));
       const { front, sign } = frontOf(a!, b!);
-      if (sign === 'drawn-first' && !byOrder) continue;
+      if (allowed && !allowed.includes(sign)) continue;
       for (const { piece } of [a!, b!]) sides.set(piece.name, { front: piece.name === front, sign });
     }
   return sides;

@@ -53,7 +53,7 @@ export function bands(lines: readonly SewingLine[], round: Round): readonly Cand
   const longSides = lines.filter(
     line =>
       (line.pieceRole === 'band' || line.pieceRole === 'collar') &&
-      line.straightness > 0.8 &&
+      line.straightness > bent &&
       isLong(line, lines) &&
       !isUpperTwin(line),
   );
@@ -114,5 +114,11 @@ export function collars(lines: readonly SewingLine[]): readonly Candidate[] {
     );
 }
 
+/** No straight line of its piece is clearly longer; one that goes round a cuff's corners is. */
 const isLong = (line: SewingLine, lines: readonly SewingLine[]): boolean =>
-  lines.every(other => other.piece !== line.piece || other.lengthMm <= 1.3 * line.lengthMm);
+  lines.every(
+    other =>
+      other.piece !== line.piece || other.straightness <= bent || other.lengthMm <= 1.3 * line.lengthMm,
+  );
+/** Of its length, the straight way along what goes round corners at most. */
+const bent = 0.8;

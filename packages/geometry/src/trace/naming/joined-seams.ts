@@ -1,3 +1,5 @@
+import { pathLength } from '../../path/length.js';
+import { edgeNames, edgePath } from '../../pattern/outline.js';
 import type { EdgeRole } from '../../pattern/types.js';
 import { byLinesAlone } from './any-pairs.js';
 import { type JoinedLine, runsOfJoined } from './joined-lines.js';
@@ -36,16 +38,28 @@ const linesOf = ({ parts }: JoinedLine): readonly SewingLine[] => parts.map(({ l
 function mayMeet(few: JoinedLine, many: JoinedLine): boolean {
   const [a, b] = [linesOf(few), linesOf(many)];
   return (
-    few.isRing === many.isRing &&
+    (few.isRing === many.isRing || isBand(few)) &&
     (many.parts.length > 1 || many.isRing) &&
     a.every(line => b.every(other => other.piece !== line.piece && other.layer === line.layer))
   );
 }
 
+/** A band is drawn open and closed to a ring once it is sewn, as those at the feet of trousers are. */
+const isBand = ({ parts, isRing }: JoinedLine): boolean =>
+  !isRing &&
+  parts.length === 1 &&
+  parts[0]!.line.pieceRole === 'band' &&
+  parts[0]!.line.confidence > likelyKnown &&
+  isAlongBand(parts[0]!.line);
+/** A piece surer than this is rather what it seems than not. */
+const likelyKnown = 0.5;
+const isAlongBand = ({ piece, lengthMm }: SewingLine): boolean =>
+  edgeNames(piece).every(name => pathLength(edgePath(piece, name)) <= lengthMm + 0.5);
+
 function seamsOf(few: JoinedLine, many: JoinedLine): readonly Candidate[] {
   const [only] = linesOf(few);
   const isWhole = few.parts.length === 1 && !only!.onFold && !few.isRing;
-  return (isWhole ? [1, 2] : [1]).flatMap(times => {
+  return (isWhole && !many.isRing ? [1, 2] : [1]).flatMap(times => {
     const bMm = times * many.lengthMm;
     const there = runsOfJoined(many, false);
     const b = times === 1 ? there : [...there, ...runsOfJoined(many, true)];

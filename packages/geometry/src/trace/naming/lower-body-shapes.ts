@@ -1,10 +1,36 @@
 import { centre, edge, type PieceLike, plain, straight } from './piece-like.js';
 
+/** Waist and length of what is cut to a circle, mm, as they usually are; common practice, no source. */
+const quarterWaist = 180,
+  skirtLength = 600;
+
+/** A quarter of a skirt cut to a circle: a sector of so many degrees with its centre to the left. */
+function sector(degrees: number): PieceLike {
+  const angle = (degrees * Math.PI) / 180;
+  const radius = quarterWaist / angle,
+    hem = angle * (radius + skirtLength);
+  const whole = quarterWaist + hem + 2 * skirtLength;
+  // How far the middle of an arc lies from its chord, as a share of the chord.
+  const bow = Math.tan(angle / 4) / 2;
+  return {
+    role: 'skirt',
+    size: [skirtLength + radius * (1 - Math.cos(angle)), 0.35],
+    edges: [
+      edge('waist', [-90 - degrees / 2, 10], [bow, 0.04], [quarterWaist / whole, 0.35]),
+      edge('side', [-degrees, 10], straight, [skirtLength / whole, 0.2]),
+      edge('hem', [90 - degrees / 2, 10], [-bow, 0.04], [hem / whole, 0.2]),
+      centre(skirtLength / whole),
+    ],
+  };
+}
+
 /**
  * Trousers and skirts by what their outlines look like in flat pattern cutting; common practice, no source: read off drafts of the
  * trade's usual proportions.
  */
 export const lowerBodyShapes: readonly PieceLike[] = [
+  sector(45),
+  sector(90),
   {
     role: 'trouser',
     size: [1040, 0.2],

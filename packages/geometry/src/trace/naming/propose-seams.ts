@@ -4,6 +4,7 @@ import { type BodySide, bodySides } from './front-and-back.js';
 import { bands, caps, collars, frontToBack } from './group-seams.js';
 import { joinedLines } from './joined-lines.js';
 import { joinedSeams } from './joined-seams.js';
+import { layerSeams, ringEnds } from './layer-seams.js';
 import { own, pairs } from './line-seams.js';
 import { crotchesOfLegs } from './mirrored-seams.js';
 import { facedLines, laidOnto, overlaySeams } from './overlay-seams.js';
@@ -60,17 +61,18 @@ export function proposeSeams(
     ...collars(lines),
   ];
   const sewn = sewnInTurn(all, open);
-  const under = overlaySeams(
-    lines,
-    overlays,
-    sewn.map(one => one.candidate),
-  ).map(candidate => ({
-    candidate,
-    confidence: Math.min(candidate.odds / (1 + candidate.odds), candidate.most ?? 1),
-    seam: seamOf(candidate),
-  }));
-  return { seams: [...sewn, ...under].map(proposalOf), sides };
+  const before = sewn.map(one => one.candidate);
+  const under = overlaySeams(lines, overlays, before);
+  const last = [...ringEnds(all, before), ...layerSeams(lines, [...before, ...under])];
+  return { seams: [...sewn, ...[...under, ...last].map(byItself)].map(proposalOf), sides };
 }
+
+/** A candidate that no other stands against. */
+const byItself = (candidate: Candidate): Chosen => ({
+  candidate,
+  confidence: Math.min(candidate.odds / (1 + candidate.odds), candidate.most ?? 1),
+  seam: seamOf(candidate),
+});
 
 /** What hangs from a piece, or lies beside it, mostly belongs to the same side of the body. */
 function onOneSide(one: Candidate, sides: ReadonlyMap<string, BodySide>): Candidate {

@@ -39,6 +39,26 @@ export const smallPieceShapes: readonly PieceLike[] = [
     ],
   },
   {
+    // A band at the foot of a leg, or a deep one at a wrist.
+    role: 'band',
+    size: [440, 0.3],
+    edges: [
+      plain('upper', [-90, 4], straight, [0.4, 0.1]),
+      plain('end', [0, 5], straight, [0.1, 0.4]),
+      plain('lower', [90, 4], straight, [0.4, 0.1]),
+      plain('end', [180, 5], straight, [0.1, 0.4]),
+    ],
+  },
+  {
+    // A cuff with rounded corners.
+    role: 'band',
+    size: [240, 0.25],
+    edges: [
+      plain('upper', [-90, 5], straight, [0.41, 0.1]),
+      plain('round', [90, 5], [-0.27, 0.1], [0.59, 0.08]),
+    ],
+  },
+  {
     role: 'collar',
     onFold: true,
     size: [200, 0.3],
@@ -65,6 +85,15 @@ export const smallPieceShapes: readonly PieceLike[] = [
       plain('end', [0, 6], straight, [0.26, 0.2]),
       plain('lower', [90, 6], [-0.04, 0.06], [0.24, 0.2]),
       plain('end', [180, 6], straight, [0.26, 0.2]),
+    ],
+  },
+  {
+    // The bag of a pocket in a side seam, as it hangs.
+    role: 'pocket',
+    size: [270, 0.3],
+    edges: [
+      edge('opening', [180, 9], straight, [0.33, 0.25]),
+      plain('round', [0, 14], [-0.6, 0.2], [0.67, 0.12]),
     ],
   },
 ];

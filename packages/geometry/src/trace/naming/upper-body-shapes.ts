@@ -20,6 +20,19 @@ export const upperBodyShapes: readonly PieceLike[] = [
     edges: [edge('neck', [-122, 22], [0.16, 0.06], [0.07, 0.45]), ...bodiceBelowNeck],
   },
   {
+    // A dress to the knee, wider below.
+    role: 'bodice',
+    size: [1000, 0.25],
+    edges: [
+      edge('neck', [-122, 22], [0.16, 0.06], [0.045, 0.45]),
+      shoulder(0.05),
+      edge('armhole', [-18, 10], [0.24, 0.06], [0.085, 0.4]),
+      edge('side', [-5, 9], straight, [0.3, 0.25]),
+      edge('hem', [87, 9], [-0.03, 0.06], [0.13, 0.35]),
+      centre(0.38),
+    ],
+  },
+  {
     // A neck cut to a V, or the edge of a waistcoat.
     role: 'bodice',
     size: [620, 0.45],

@@ -8,6 +8,7 @@ const signs = {
     front: 'its crotch is the shorter of the two',
     back: 'its crotch is the longer of the two',
   },
+  'more-darts': { front: 'its darts take up more', back: 'its darts take up less' },
   'fewer-darts': { front: 'its darts take up less', back: 'its darts take up more' },
   'drawn-first': { front: 'only because it is drawn first', back: 'only because it is drawn last' },
 } as const;

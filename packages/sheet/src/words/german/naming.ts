@@ -8,6 +8,7 @@ const signs = {
     front: 'Schrittnaht kürzer als beim anderen',
     back: 'Schrittnaht länger als beim anderen',
   },
+  'more-darts': { front: 'Abnäher nehmen mehr weg', back: 'Abnäher nehmen weniger weg' },
   'fewer-darts': { front: 'Abnäher nehmen weniger weg', back: 'Abnäher nehmen mehr weg' },
   'drawn-first': { front: 'nur weil es zuerst gezeichnet ist', back: 'nur weil es zuletzt gezeichnet ist' },
 } as const;
