@@ -2,7 +2,7 @@
 // pockets drawn by hand. Sums are by the drafts' own figures, outside the product's code.
 
 import { overTheHead } from '@paperhinge/alter';
-import { checkPattern, type Finding, levelGirths } from '@paperhinge/geometry';
+import { at, checkPattern, type Finding, levelGirths, type PieceLine, polyline } from '@paperhinge/geometry';
 import { hemSweep } from '@paperhinge/geometry/measure';
 import { readSheet, runSheet } from '@paperhinge/sheet';
 import { describe, expect, test } from 'vitest';
@@ -80,6 +80,41 @@ describe('a wrapped dress', () => {
     const jobs = foundRun('trial-wrap-dress').record.orderOfWork.map(j => j.job);
     expect(jobs).toContain('hang skirt front.hem + skirt back.hem');
     expect(jobs.filter(job => job.includes('hang') && job.includes('front-edge'))).toEqual([]);
+  });
+});
+
+describe('a wrapped dress with its centre line drawn', () => {
+  const { pattern } = foundPattern('trial-wrap-dress');
+  const centred = {
+    ...pattern,
+    pieces: pattern.pieces.map(piece => {
+      if (piece.name !== 'front') return piece;
+      // The front is laid aside by 160 and 30; its centre is where x is 0.
+      const line: PieceLine = {
+        kind: 'style',
+        name: 'centre front',
+        path: polyline(at(160, 430), at(160, 170)),
+      };
+      return { ...piece, lines: [...piece.lines, line] };
+    }),
+  };
+
+  test('counts what its fronts lap over one another once', () => {
+    // At the bust, 140 above the wrap's end, the neck stands 120 − 140 × 190 / 380 beyond the centre on each front.
+    const lapped = 2 * (120 - (140 * 190) / 380);
+    expect(levelGirths(pattern).bust! - levelGirths(centred).bust!).toBeCloseTo(lapped, 6);
+  });
+
+  test('has its ties turned before they are sewn on; a belt hangs loose, and is no piece that a seam lacks', () => {
+    const sheet = readSheet('pattern: p.svg\nsteps:\n  - draft tie: { name: sash, length: 900, width: 30 }', {
+      file: 's.yaml',
+    });
+    const { findings, order } = runSheet(sheet, pattern);
+    const jobs = order.map(j => j.job);
+    expect(jobs).toContain('turn sash');
+    expect(jobs.indexOf('turn tie')).toBeGreaterThanOrEqual(0);
+    expect(jobs.indexOf('turn tie')).toBeLessThan(jobs.indexOf('seam tie'));
+    expect(codes(findings)).not.toContain('piece-in-no-seam');
   });
 });
 

@@ -18,6 +18,7 @@ import { asThing, asThings, edgeLabel, type Job, job } from './jobs.js';
 import { takenBetween } from './layers.js';
 import { isLining, laidOnPieces, type MadePiece } from './pieces.js';
 import { saying } from './sentences.js';
+import { tieJobs } from './tie-jobs.js';
 
 /** What is done while the pieces lie flat, before they are sewn to one another. */
 export const flatJobs = (pattern: Pattern, made: readonly MadePiece[]): readonly Job[] => [
@@ -29,6 +30,7 @@ export const flatJobs = (pattern: Pattern, made: readonly MadePiece[]): readonly
   ...pattern.pieces.flatMap(insetJobs),
   ...pocketJobs(pattern),
   ...pattern.pieces.filter(piece => isLayered(pattern, piece)).map(piece => layersJob(pattern, piece)),
+  ...tieJobs(pattern),
   ...openingJobs(pattern),
 ];
 

@@ -51,6 +51,7 @@ export interface OrderSentences {
   /** `on`: where its place is marked. */
   'job-pocket': { readonly piece: Thing; readonly on?: readonly Thing[] };
   /** `between`: what is caught in the seam. */
+  'job-tie': { readonly piece: Thing; readonly hasEnd: boolean };
   'job-layers': { readonly piece: Thing; readonly between?: readonly Thing[] };
   /** Lengths of each, where it is done several `times`. */
   'job-gather': {

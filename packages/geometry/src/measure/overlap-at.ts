@@ -11,7 +11,8 @@ import type { LevelAcross } from './level-across.js';
 
 /**
  * mm of a level's cloth that lie on one another when the garment is buttoned: what each copy of a piece has beyond its
- * drawn centre line, up to an edge that buttons or is an opening by its role; without such a line what the fastening
+ * drawn centre line, up to an edge that buttons or is an opening by its role, or to the neck of a front that is wrapped
+ * over; without such a line what the fastening
  * says of its overlap and underlap. A band that buttons at the fold it is laid double along lies there twice.
  */
 export function overlapAt(pattern: Pattern, piece: Piece, { ends, places }: LevelAcross): number {
@@ -39,7 +40,8 @@ const fasteningsOn = oncePer((pattern: Pattern): readonly Fastening[] =>
 
 function closes(pattern: Pattern, piece: Piece, edge: string): boolean {
   const isFastened = fasteningsOn(pattern).some(f => f.along.piece === piece.name && f.along.edge === edge);
-  return isFastened || roleOf(edgeNamed(piece, edge)) === 'opening';
+  const role = roleOf(edgeNamed(piece, edge));
+  return isFastened || role === 'opening' || role === 'neck';
 }
 
 /** mm from the piece's drawn centre line to that end of the level; undefined where the level crosses no such line. */

@@ -84,6 +84,8 @@ export const order: Sentences<OrderSentences> = {
     on.length === 0
       ? `Make ${say.thing(piece)} and sew it to its place.`
       : `Make ${say.thing(piece)} and sew to the marked place on ${say.things(on)}.`,
+  'job-tie': ({ piece, hasEnd }, say) =>
+    `Fold ${say.thing(piece)} lengthwise, right sides together, and sew the open edges${hasEnd ? ' but for what is sewn on later' : ' but for a gap in the long one'}, turn and press.`,
   'job-layers': ({ piece, between = [] }, say) =>
     `Sew the layers of ${say.thing(piece)} together along the outer edge${between.length === 0 ? '' : `, ${say.things(between)} between them`}, turn and press.`,
   'job-gather': ({ edges, fromMm, toMm, times }, say) =>

@@ -94,6 +94,8 @@ export const order: Sentences<OrderSentences> = {
     on.length === 0
       ? `${say.thing(piece)} vorbereiten und an seine Stelle nähen.`
       : `${say.thing(piece)} vorbereiten und an der markierten Stelle aufnähen: ${say.things(on)}.`,
+  'job-tie': ({ piece, hasEnd }, say) =>
+    `${say.thing(piece)} der Länge nach rechts auf rechts falten, die offenen Kanten${hasEnd ? ' bis auf das, was später angenäht wird,' : ' bis auf eine Lücke in der langen'} zusammennähen, wenden und bügeln.`,
   'job-layers': ({ piece, between = [] }, say) =>
     `Die Lagen von ${say.thing(piece)} an der Außenkante zusammennähen${between.length === 0 ? '' : `, dazwischen: ${say.things(between)}`}, wenden und bügeln.`,
   'job-gather': ({ edges, fromMm, toMm, times }, say) =>
