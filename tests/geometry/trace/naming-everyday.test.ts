@@ -1,6 +1,7 @@
 import { definePattern, type Pattern, type Piece } from '@paperhinge/geometry';
 import { proposeNames } from '@paperhinge/geometry/trace';
 import { describe, expect, test } from 'vitest';
+import { bathrobe, childsDress, joggers, narrowSkirt } from '../../support/fresh/at-home.js';
 import { aLineDress, halfCircleSkirt, pyjamaTrousers } from '../../support/fresh/everyday.js';
 import { ring } from '../../support/fresh/ring.js';
 import { shirtBlouse } from '../../support/fresh/shirt-blouse.js';
@@ -25,6 +26,30 @@ describe('seams of four everyday garments', () => {
     const { seams, right, sureAndWrong } = sumOf(all.map(strewn).map(ofDraft));
     expect(sureAndWrong).toEqual([]);
     expect(right / seams).toBeGreaterThanOrEqual(0.9);
+  });
+});
+
+// Drawn after those causes were mended, so that what the mending is worth elsewhere is seen: at first sight 17 of 31
+// upright and 14 strewn, none sure and wrong. What is missed is gathered skirts of plain panels, ribs, a flat
+// collar and, strewn, pieces of few corners.
+const later = [childsDress(), joggers(), bathrobe(), narrowSkirt()];
+
+describe('seams of four more, drawn after the mending', () => {
+  test('two of three are right as drawn, and none that is sure is wrong', () => {
+    const { seams, right, sureAndWrong } = sumOf(later.map(ofDraft));
+    expect(sureAndWrong).toEqual([]);
+    expect(seams).toBe(31);
+    expect(right).toBeGreaterThanOrEqual(21);
+  });
+
+  test('strewn about, half of them, and none that is sure is wrong', () => {
+    const { right, sureAndWrong } = sumOf(later.map(strewn).map(ofDraft));
+    expect(sureAndWrong).toEqual([]);
+    expect(right).toBeGreaterThanOrEqual(16);
+  });
+
+  test('a front that wraps over is sewn to no other front along its open edge', () => {
+    expect(seamsOf(bathrobe().pattern)).not.toContain('1.front = 1.front');
   });
 });
 

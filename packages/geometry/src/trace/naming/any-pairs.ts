@@ -90,7 +90,15 @@ function priorOf(a: SewingLine, b: SewingLine): number {
   const bothClose = closing.has(a.role!) && closing.has(b.role!) ? 0.3 : 1;
   if (isKnown(a) && isKnown(b)) return bothClose * known;
   const hasItsOwn = [a, b].some(line => isKnown(line) && ownPartner.has(line.role!));
-  return bothClose * (hasItsOwn ? known : unknown);
+  // A pair of bands is for wrists or legs, not for one piece's part of the waist.
+  const isPairOnWaist = [
+    [a, b],
+    [b, a],
+  ].some(
+    ([one, other]) =>
+      one!.pieceRole === 'band' && one!.piece.cutting.count > 1 && isKnown(other!) && other!.role === 'waist',
+  );
+  return bothClose * (hasItsOwn || isPairOnWaist ? known : unknown);
 }
 /** Edges that are sewn to edges of a certain kind: to no other, whatever its length. */
 const ownPartner: ReadonlySet<EdgeRole> = new Set([

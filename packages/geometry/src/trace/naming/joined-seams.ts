@@ -4,13 +4,14 @@ import type { EdgeRole } from '../../pattern/types.js';
 import { byLinesAlone } from './any-pairs.js';
 import { type JoinedLine, runsOfJoined } from './joined-lines.js';
 import { type Candidate, candidate } from './seam-candidates.js';
-import { capEased, type Easing, exact, gathered, lapped } from './seam-chances.js';
+import { capEased, cuffed, type Easing, exact, gathered, lapped } from './seam-chances.js';
 import { isUpperTwin, type SewingLine } from './sewing-lines.js';
 
 // Seams of lines that others make together: a cap into its armhole, a band onto a waist, a skirt onto a bodice.
 
-/** Odds that a line is sewn to one that others make together; that a ring is sewn to a ring. */
+/** Odds that a line is sewn to one that others make together; a band to a ring; a ring to a ring. */
 const joinedUsual = 0.6,
+  bandUsual = 3,
   ringUsual = 12;
 /** Of its length, the straight way along a band. */
 const straightest = 0.995;
@@ -65,7 +66,7 @@ function seamsOf(few: JoinedLine, many: JoinedLine): readonly Candidate[] {
     const b = times === 1 ? there : [...there, ...runsOfJoined(many, true)];
     return isLikely(few, bMm)
       ? [
-          candidate(nameOf(few, many), linesOf(few), linesOf(many), easingOf(few), {
+          candidate(nameOf(few, many), linesOf(few), linesOf(many), easingOf(few, many), {
             runs: { a: runsOfJoined(few, false), b },
             times,
             prior: priorOf(few, many),
@@ -85,14 +86,17 @@ const plain: Easing = (d, length) =>
   0.75 * exact(d, length) + 0.17 * lapped(d, length) + 0.08 * gathered(Math.abs(d), 2 * length);
 const banded: Easing = (d, length) => 0.5 * exact(d, length) + 0.5 * lapped(d, length);
 
-function easingOf({ parts, isRing }: JoinedLine): Easing {
+function easingOf({ parts, isRing }: JoinedLine, many: JoinedLine): Easing {
   if (isRing) return capEased;
+  // Open, onto a ring: a band at a foot or a wrist.
+  if (many.isRing) return cuffed;
   return parts.length === 1 && parts[0]!.line.straightness > straightest ? banded : plain;
 }
 
 /** What lines are known to be makes them likelier to be sewn to one another, or less. */
 function priorOf(few: JoinedLine, many: JoinedLine): number {
-  const base = (few.isRing ? ringUsual : joinedUsual) * (isPairOnOne(few, many) ? pairOnOne : 1);
+  const usual = few.isRing ? ringUsual : many.isRing ? bandUsual : joinedUsual;
+  const base = usual * (isPairOnOne(few, many) ? pairOnOne : 1);
   const known = (line: SewingLine): boolean => line.confidence > surelyKnown && line.role !== undefined;
   const [a, b] = [linesOf(few).filter(known), linesOf(many).filter(known)];
   const along = [...a, ...b].filter(({ role }) => endsHere.includes(role!));

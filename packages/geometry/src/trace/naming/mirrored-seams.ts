@@ -15,6 +15,7 @@ export function crotchesOfLegs(all: readonly SewingLine[], sewn: readonly Candid
     .filter(({ cutting }) => cutting.count > 1 && cutting.mirrored)
     .flatMap(piece => {
       const ring = all.filter(line => line.piece === piece);
+      if (ring.some(isOfBodice)) return [];
       const crotch = crotchIn(ring, sewn);
       if (!crotch) return [];
       const runs = runsOf(crotch, false);
@@ -32,6 +33,12 @@ export function crotchesOfLegs(all: readonly SewingLine[], sewn: readonly Candid
       ];
     });
 }
+
+/** A front that wraps over has two seams and an open edge, too. */
+const isOfBodice = ({ pieceRole, confidence }: SewingLine): boolean =>
+  pieceRole === 'bodice' && confidence > surelyKnown;
+/** A piece surer than this is known. */
+const surelyKnown = 0.8;
 
 function crotchIn(ring: readonly SewingLine[], sewn: readonly Candidate[]): SewingLine | undefined {
   if (ring.length !== 5) return undefined;

@@ -11,8 +11,9 @@ export const exact: Easing = (d, length) =>
   0.8 * laplace(d, 0.3) + 0.15 * laplace(d, 2) + 0.05 * laplace(d, Math.max(2, 0.01 * length));
 /** A back shoulder may be eased into the front by up to 12 mm (common practice, no source). */
 export const slightlyEased: Easing = (d, length) => 0.85 * exact(d, length) + 0.15 * even(Math.abs(d), 0, 12);
-/** A cap is 0 to 45 mm longer than its armhole (common practice, no source). */
-export const capEased: Easing = (d, length) => 0.3 * exact(d, length) + 0.7 * even(d, -3, 45);
+/** A cap is 0 to 45 mm longer than its armhole, and a puffed one by up to half of it (common practice, no source). */
+export const capEased: Easing = (d, length) =>
+  0.3 * exact(d, length) + 0.6 * even(d, -3, 45) + 0.1 * even(d, 45, Math.max(46, length / 2));
 /** Plain, or gathered to up to twice its length. */
 export const gathered: Easing = (d, length) => 0.7 * exact(d, length) + 0.3 * even(d, 0, length);
 /** A waistband, cuff or collar with what laps over, or stretched by up to a third onto cloth; common practice, no source. */

@@ -48,13 +48,17 @@ export function sewingLines(
   });
 }
 
+/** What a piece is less sure to be takes no edges of it together: a robe's armhole and side lie on one straight line. */
+const likelyKnown = 0.45;
+
 /** The edges of a piece, those taken together that seem to be one edge with a corner or a dart in it. */
-function grouped(piece: Piece, edges: PieceProposal['edges']): readonly (readonly string[])[] {
+function grouped(piece: Piece, { edges, confidence }: PieceProposal): readonly (readonly string[])[] {
   const names = [...edges.keys()];
   const runsOn = (name: string, next: string): boolean => {
     const role = edges.get(name);
     const corner = cornerBetween(piece, name, next);
     return (
+      confidence >= likelyKnown &&
       role !== undefined &&
       role === edges.get(next) &&
       (corner === undefined || Math.abs(corner - Math.PI) <= cornerTurn)
@@ -75,12 +79,9 @@ function grouped(piece: Piece, edges: PieceProposal['edges']): readonly (readonl
   return groups;
 }
 
-function linesOf(
-  piece: Piece,
-  { role: pieceRole, edges, confidence }: PieceProposal,
-  layer: number,
-): readonly SewingLine[] {
-  const groups = grouped(piece, edges);
+function linesOf(piece: Piece, proposal: PieceProposal, layer: number): readonly SewingLine[] {
+  const { role: pieceRole, edges, confidence } = proposal;
+  const groups = grouped(piece, proposal);
   const onFold = foldEdgeOf(piece) !== undefined;
   return groups.map((group, i): SewingLine => {
     const beside = (step: number) => groups[(i + step + groups.length) % groups.length]!;

@@ -32,10 +32,10 @@ export const smallPieceShapes: readonly PieceLike[] = [
     role: 'band',
     size: [240, 0.25],
     edges: [
-      plain('upper', [-90, 4], straight, [0.36, 0.12]),
-      plain('end', [0, 4], straight, [0.14, 0.3]),
-      plain('lower', [90, 4], straight, [0.36, 0.12]),
-      plain('end', [180, 4], straight, [0.14, 0.3]),
+      plain('upper', [-90, 4], straight, [0.35, 0.15]),
+      plain('end', [0, 4], straight, [0.15, 0.4]),
+      plain('lower', [90, 4], straight, [0.35, 0.15]),
+      plain('end', [180, 4], straight, [0.15, 0.4]),
     ],
   },
   {

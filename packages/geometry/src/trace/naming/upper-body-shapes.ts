@@ -1,4 +1,4 @@
-import { centre, edge, type PieceLike, straight } from './piece-like.js';
+import { centre, edge, type PieceLike, plain, straight } from './piece-like.js';
 
 const shoulder = (share: number) => edge('shoulder', [-68, 9], straight, [share, 0.45]);
 const bodiceBelowNeck = [
@@ -30,6 +30,31 @@ export const upperBodyShapes: readonly PieceLike[] = [
       edge('side', [-5, 9], straight, [0.3, 0.25]),
       edge('hem', [87, 9], [-0.03, 0.06], [0.13, 0.35]),
       centre(0.38),
+    ],
+  },
+  {
+    // Cut straight, its sleeves set onto a straight line, as robes are.
+    role: 'bodice',
+    size: [950, 0.35],
+    edges: [
+      edge('neck', [-115, 22], [0.16, 0.08], [0.04, 0.5]),
+      edge('shoulder', [-78, 9], straight, [0.08, 0.4]),
+      edge('armhole', [0, 8], straight, [0.1, 0.35]),
+      edge('side', [0, 8], straight, [0.29, 0.3]),
+      edge('hem', [89, 8], [-0.01, 0.04], [0.12, 0.35]),
+      centre(0.38),
+    ],
+  },
+  {
+    // Such a front that wraps over, open from the shoulder to the hem.
+    role: 'bodice',
+    size: [1000, 0.35],
+    edges: [
+      edge('shoulder', [-78, 9], straight, [0.075, 0.4]),
+      edge('armhole', [0, 8], straight, [0.1, 0.35]),
+      edge('side', [0, 8], straight, [0.3, 0.3]),
+      edge('hem', [89, 8], [-0.01, 0.04], [0.12, 0.35]),
+      plain('front', [-174, 8], [0.01, 0.04], [0.41, 0.2]),
     ],
   },
   {
