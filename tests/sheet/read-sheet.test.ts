@@ -193,6 +193,10 @@ describe('what a sheet may not say, and the remedy', () => {
     ['close drat: { piece: front }', '3:5 There is no verb "close drat". | Did you mean "close dart"?'],
     ['kürzen: { pieces: [front] }', '3:5 There is no verb "kürzen". | Did you mean "shorten"?'],
     ['Saum verlaengern: { by: 2 }', '3:5 There is no verb "Saum verlaengern". | Did you mean "lengthen"?'],
+    [
+      'take in: { seam: side, by: 20, from: armhole, to: 1/2 }',
+      '3:42 "from" is not a place on an edge. | Write 0 mm from armhole for the end at that edge, 60 mm from armhole, 1/3 or 40 %.',
+    ],
     ['Close-Dart: { piece: front }', '3:5 There is no verb "Close-Dart". | Did you mean "close dart"?'],
     ['unfold: { pice: front, piece: front }', '3:15 "unfold" has no field "pice". | Did you mean "piece"?'],
     ['unfold: {}', '3:5 "unfold" lacks "piece". | Add "piece".'],

@@ -77,7 +77,11 @@ interface ValueTellings {
     readonly mostPercent: number;
     readonly over: boolean;
   };
-  'position-not-understood': OfField & { readonly form: 'from-nothing' | 'share-or-length' | 'any' };
+  /** `name`: where an edge's name stands alone. */
+  'position-not-understood': OfField & {
+    readonly form: 'from-nothing' | 'share-or-length' | 'any';
+    readonly name?: string;
+  };
   'position-off-edge': OfField & object;
   'edge-not-understood': OfField & { readonly withLength?: boolean };
   'name-not-understood': OfField & object;

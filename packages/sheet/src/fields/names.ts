@@ -86,10 +86,16 @@ export const position: Kind<EdgePosition> = {
       ({ code, facts }) =>
         code === 'position-off-edge'
           ? tell(at, 'position-off-edge', {})
-          : tell(at, 'position-not-understood', { form: (facts.form ?? 'any') as 'any' }),
+          : tell(at, 'position-not-understood', {
+              form: (facts.form ?? 'any') as 'any',
+              ...(typeof given === 'string' && aloneAsName.test(given) ? { name: given } : {}),
+            }),
     );
   },
 };
+
+/** `armhole`: the name of an edge where a place on one is wanted. */
+const aloneAsName = /^\p{L}[\p{L}\p{N} _-]{0,39}$/u;
 
 /** `hem drop from side`: a place whose figure is kept under a name, or a sum. */
 function namedPlace(given: string | number, at: At): EdgePosition | 'none' | undefined {

@@ -100,12 +100,15 @@ type Names =
   | 'pair-expected';
 
 const wordsAndPlaces: Pick<Tellings<SheetTellings>, Words | Names> = {
-  'position-not-understood': ({ form, ...of }, say) => ({
+  'position-not-understood': ({ form, name, ...of }, say) => ({
     message: `${spokenOf(of, say)} is not a place on an edge.`,
     remedy: {
       'from-nothing': 'Name the edge after "from".',
       'share-or-length': 'Write 50 % or 1/2 for a share of the edge, 0.5 mm for a length.',
-      any: 'Write 1/3, 40 %, 1/3 from EDGE or 60 mm from EDGE.',
+      any:
+        name === undefined
+          ? 'Write 1/3, 40 %, 1/3 from EDGE or 60 mm from EDGE.'
+          : `Write 0 mm from ${name} for the end at that edge, 60 mm from ${name}, 1/3 or 40 %.`,
     }[form],
   }),
   'position-off-edge': (of, say) => ({

@@ -106,12 +106,15 @@ type Names =
   | 'pair-expected';
 
 const wordsAndPlaces: Pick<Tellings<SheetTellings>, Words | Names> = {
-  'position-not-understood': ({ form, ...of }, say) => ({
+  'position-not-understood': ({ form, name, ...of }, say) => ({
     message: `${spokenOf(of, say)} ist keine Stelle auf einer Kante.`,
     remedy: {
       'from-nothing': 'Nennen Sie nach „from“ die Kante.',
       'share-or-length': 'Schreiben Sie 50 % oder 1/2 für einen Anteil, 0.5 mm für eine Länge.',
-      any: 'Schreiben Sie 1/3, 40 %, 1/3 from KANTE oder 60 mm from KANTE.',
+      any:
+        name === undefined
+          ? 'Schreiben Sie 1/3, 40 %, 1/3 from KANTE oder 60 mm from KANTE.'
+          : `Schreiben Sie 0 mm from ${name} für das Ende an dieser Kante, 60 mm from ${name}, 1/3 oder 40 %.`,
     }[form],
   }),
   'position-off-edge': (of, say) => ({
