@@ -4,7 +4,7 @@ import { outlinePath } from '@paperhinge/geometry/pattern';
 import { expect, test } from 'vitest';
 import { at, cornersOf, polygon, straightEdge } from './pieces.js';
 
-// Ends that come to lie all but together are one point, but for a real corner there, which says just where.
+// Where neighbours, moved in, meet: ends all but together are one point, but for a real corner there, which says just where.
 
 test('the corners of an L with 0.02 mm included are found where its sides cross', () => {
   const ell = [at(0, 0), at(60, 0), at(60, 40), at(140, 40), at(140, 120), at(0, 120)];
@@ -44,4 +44,33 @@ test.each([
   }
   expect(first).toHaveLength(1);
   expect(second).toHaveLength(1);
+});
+
+// Parallels of lines that turn by an angle cross 10 / sin of it from where the wider begins. They are sought for 20 times
+// the wider allowance: 400 mm.
+test.each([
+  [1.45, true],
+  [1.42, false],
+] as const)('two edges of 10 and 20 mm that turn by %d° cross within reach: %s', (degrees, isFound) => {
+  for (const turn of [degrees, -degrees].map(d => (d * Math.PI) / 180))
+    for (const [a, b] of [
+      [10, 20],
+      [20, 10],
+    ] as const) {
+      const far = at(1000 + 1000 * Math.cos(turn), 1000 * Math.sin(turn));
+      const parts: readonly OutlinePart[] = [
+        straightEdge('one', at(0, 0), at(1000, 0), { allowance: a }),
+        straightEdge('two', at(1000, 0), far, { allowance: b }),
+        straightEdge('right', far, at(2000, 2000)),
+        straightEdge('foot', at(2000, 2000), at(0, 2000)),
+        straightEdge('left', at(0, 2000), at(0, 0)),
+      ];
+      const back = stitchingLine(parts, e => e.allowance);
+      expect(back.findings.map(f => f.code)).toEqual(isFound ? [] : ['corner-not-recovered']);
+      // Where the level line of the one, a below it, meets that of the other.
+      const x = 1000 + (isFound ? (a * Math.cos(turn) - b) / Math.sin(turn) : 0);
+      const end = back.parts[0]!.type === 'edge' ? back.parts[0].path.segments.at(-1)!.at(-1)! : at(0, 0);
+      expect(end.x).toBeCloseTo(x, 6);
+      expect(end.y).toBeCloseTo(a, 9);
+    }
 });
