@@ -104,7 +104,10 @@ describe('a point at the fold', () => {
     const bottom = 400 + 210 / Math.tan((12 * Math.PI) / 180) + 2.5 * 20;
     const low = sampled(path, 4).filter(({ point }) => point.y > bottom - 1e-6);
     expect(Math.max(...low.map(({ point }) => point.y))).toBeCloseTo(bottom, 6);
-    expect(Math.max(...low.map(({ point }) => point.x))).toBeGreaterThan(5);
+    expect(Math.min(...low.map(({ point }) => point.x))).toBeCloseTo(0, 6);
+    // The hem leaves the fold by 12 degrees: uncut, its line would come to it 20 / sin 12° below.
+    const tipped = (20 / Math.sin((12 * Math.PI) / 180) - 2.5 * 20) * Math.tan((12 * Math.PI) / 180);
+    expect(Math.max(...low.map(({ point }) => point.x))).toBeCloseTo(tipped, 6);
   });
 });
 

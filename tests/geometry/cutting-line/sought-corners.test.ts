@@ -2,7 +2,7 @@ import type { OutlinePart } from '@paperhinge/geometry';
 import { stitchingLine } from '@paperhinge/geometry/cutting-line';
 import { outlinePath } from '@paperhinge/geometry/pattern';
 import { expect, test } from 'vitest';
-import { at, cornersOf, polygon, straightEdge } from './pieces.js';
+import { arc, at, cornersOf, edge, polygon, straightEdge } from './pieces.js';
 
 // Where neighbours, moved in, meet: ends all but together are one point, but for a real corner there, which says just where.
 
@@ -46,6 +46,25 @@ test.each([
   expect(second).toHaveLength(1);
 });
 
+test('a line that runs on into a bend, drawn 0.04 mm farther out, meets it half way as well', () => {
+  const bend = arc(at(100, 200), 200, -90, -60);
+  const end = bend.at(-1)![3];
+  const parts: readonly OutlinePart[] = [
+    straightEdge('first', at(0, 0), at(100, 0)),
+    edge('bend', bend),
+    straightEdge('right', end, at(end.x, 250)),
+    straightEdge('foot', at(end.x, 250), at(0, 250)),
+    straightEdge('left', at(0, 250), at(0, 0)),
+  ];
+  for (const wider of ['first', 'bend']) {
+    const back = stitchingLine(parts, e => (e.name === wider ? 10.04 : 10));
+    expect(back.findings).toEqual([]);
+    const [first, second] = back.parts.map(p => outlinePath({ parts: [p] }).segments);
+    for (const p of [first!.at(-1)!.at(-1)!, second![0]![0]])
+      expect(Math.hypot(p.x - 100, p.y - 10.02)).toBeLessThan(1e-6);
+  }
+});
+
 // Parallels of lines that turn by an angle cross 10 / sin of it from where the wider begins. They are sought for 20 times
 // the wider allowance: 400 mm.
 test.each([
@@ -69,7 +88,9 @@ test.each([
       expect(back.findings.map(f => f.code)).toEqual(isFound ? [] : ['corner-not-recovered']);
       // Where the level line of the one, a below it, meets that of the other.
       const x = 1000 + (isFound ? (a * Math.cos(turn) - b) / Math.sin(turn) : 0);
-      const end = back.parts[0]!.type === 'edge' ? back.parts[0].path.segments.at(-1)!.at(-1)! : at(0, 0);
+      const end = outlinePath({ parts: back.parts.slice(0, 1) })
+        .segments.at(-1)!
+        .at(-1)!;
       expect(end.x).toBeCloseTo(x, 6);
       expect(end.y).toBeCloseTo(a, 9);
     }

@@ -114,6 +114,47 @@ test('a short stretch that meets its neighbour nowhere is dropped, whatever side
   ]);
 });
 
+// A hem cut off at 45° between hem and side loses tan 22.5° of its allowance at the one, and gains at the other as much as
+// it is wider than the side's 10, times √2, less that: of 42 mm it has a place until it is longer than it was.
+test.each([
+  [20, true],
+  [23, true],
+  [25, false],
+  [30, false],
+])('an end cut off slantwise, moved in by %d mm, has a place of its own: %s', (allowance, hasPlace) => {
+  const hem = edge(
+    'hem',
+    [
+      [at(200, 300), at(30, 300)],
+      [at(30, 300), at(0, 270)],
+    ],
+    { allowance },
+  );
+  const rest = [
+    straightEdge('left', at(0, 270), at(0, 0)),
+    straightEdge('top', at(0, 0), at(200, 0)),
+    straightEdge('right', at(200, 0), at(200, 300)),
+  ];
+  const { kept, dropped } = withoutTails([hem, ...rest].flatMap(nodesOf), reach);
+  expect([kept, dropped].map(all => all.filter(s => s.end === 'end').length)).toEqual(
+    hasPlace ? [1, 0] : [0, 1],
+  );
+});
+
+test('a step between two lines that never meet, all of which has its place, is kept', () => {
+  const first = edge('first', [
+    [at(-100, 0), at(0, 0)],
+    [at(0, 0), at(5, 5)],
+  ]);
+  const ring = [
+    first,
+    straightEdge('second', at(5, 5), at(300, 5)),
+    straightEdge('right', at(300, 5), at(300, 300)),
+    straightEdge('left', at(-100, 300), at(-100, 0)),
+  ].flatMap(nodesOf);
+  expect(withoutTails(ring, reach)).toMatchObject({ dropped: [], kept: [{ end: 'end' }, { end: 'start' }] });
+});
+
 test('an outline drawn as one edge comes back with all its sides', () => {
   const all = edge('all', [
     [at(0, 0), at(120, 0)],

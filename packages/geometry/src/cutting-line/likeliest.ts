@@ -23,7 +23,7 @@ export function likeliest(drawn: Drawn): MovedIn {
     const stretch = best.moved.kept.find(isOpen);
     if (!stretch) break;
     tried.push(stretch);
-    const without = withoutStretch(drawn, best.moved, stretch);
+    const without = judged(drawn, movedIn(drawn, [...best.moved.also, stretch]));
     if (Math.abs(without.off - best.off) <= visibleLength) doubted.push(stretch);
     else if (without.off < best.off) best = without;
   }
@@ -35,15 +35,6 @@ const mostTried = 24;
 
 const isSame = (a: EndStretch, b: EndStretch): boolean =>
   a.part === b.part && a.end === b.end && a.count === b.count;
-
-/** The outline moved in without an end stretch, or without that of its neighbour at the same corner as well. */
-function withoutStretch(drawn: Drawn, { kept, also }: MovedIn, stretch: EndStretch): Judged {
-  const opposite = kept.filter(k => k.part === stretch.neighbour && k.neighbour === stretch.part);
-  const alone = judged(drawn, movedIn(drawn, [...also, stretch]));
-  if (opposite.length === 0) return alone;
-  const both = judged(drawn, movedIn(drawn, [...also, stretch, ...opposite]));
-  return both.off < alone.off ? both : alone;
-}
 
 /** An outline moved in, its cutting line, and mm of that and of the one drawn that lie off each other. */
 interface Judged {
