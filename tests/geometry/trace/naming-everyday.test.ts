@@ -1,8 +1,9 @@
 import { definePattern, type Pattern, type Piece } from '@paperhinge/geometry';
 import { proposeNames } from '@paperhinge/geometry/trace';
 import { describe, expect, test } from 'vitest';
-import { bathrobe, childsDress, joggers, narrowSkirt } from '../../support/fresh/at-home.js';
+import { bathrobe, childsDress, joggers } from '../../support/fresh/at-home.js';
 import { aLineDress, halfCircleSkirt, pyjamaTrousers } from '../../support/fresh/everyday.js';
+import { narrowSkirt } from '../../support/fresh/narrow-skirt.js';
 import { ring } from '../../support/fresh/ring.js';
 import { shirtBlouse } from '../../support/fresh/shirt-blouse.js';
 import { ofDraft, sideOf, sumOf } from '../../support/seams-judged.js';
