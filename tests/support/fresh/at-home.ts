@@ -3,7 +3,7 @@ import { band, type Draft, draft, lengthOf, sleeve, type XY } from '../twenty-dr
 import { ring, seams, suited } from './ring.js';
 
 // A child’s dress, joggers and a bathrobe, drawn after the proposals were mended by the everyday
-// garments and never tuned for.
+// garments; what they showed in turn (robes, ribs, puffed caps) was mended after they had been judged.
 
 /** A flat collar of two halves, each of two layers, along a neck of so many mm. */
 function flatCollar(name: string, neck: number): Piece {

@@ -2,7 +2,7 @@ import type { Piece } from '@paperhinge/geometry';
 import { type Draft, draft, lengthOf, type XY } from '../twenty-drafts.js';
 import { ring, seams, suited } from './ring.js';
 
-// Drawn after the proposals were mended by the everyday garments and never tuned for.
+// Drawn after the proposals were mended by the everyday garments, and not mended for.
 
 /** Darts at the waist, a seam behind, faced. */
 export function narrowSkirt(): Draft {
