@@ -1,4 +1,4 @@
-// Three garments more that nothing here was built on: a camisole on straps, a wrapped dress, pleated trousers with slant
+// Four garments more that nothing here was built on: a camisole on straps, a wrapped dress, pleated trousers with slant
 // pockets drawn by hand. Sums are by the drafts' own figures, outside the product's code.
 
 import { overTheHead } from '@paperhinge/alter';
@@ -189,4 +189,16 @@ describe('pleated trousers with slant pockets', () => {
     );
     expect(doubted).toEqual([]);
   });
+});
+
+test('a coat that is open down its whole front is faced there from end to end, and has no slit beside', () => {
+  const { order, pattern } = (({ order, altered }) => ({ order, pattern: altered }))(
+    foundRun('trial-hooded-coat', 0),
+  );
+  const front = pattern.pieces.find(p => p.name === 'front')!;
+  expect(front.outline.parts.find(p => p.type === 'edge' && p.name === 'centre-front')).toMatchObject({
+    opening: 355,
+  });
+  expect(order.map(j => j.job)).not.toContain('opening front.centre-front');
+  expect(JSON.stringify(order.find(j => j.job === 'seam front edge'))).not.toContain('openMm');
 });

@@ -17,6 +17,7 @@ import { holdsEdge, isSewn } from '../edge-refs.js';
 import { asThing, asThings, edgeLabel, type Job, job } from './jobs.js';
 import { takenBetween } from './layers.js';
 import { isLining, laidOnPieces, type MadePiece } from './pieces.js';
+import { isOpenWhole } from './seam-parts.js';
 import { saying } from './sentences.js';
 import { tieJobs } from './tie-jobs.js';
 
@@ -215,7 +216,8 @@ function openingJobs(pattern: Pattern): readonly Job[] {
   const edges = garment.flatMap(piece =>
     edgeNames(piece)
       .filter(edge => (edgeNamed(piece, edge).opening ?? 0) > 0)
-      .map(edge => ({ piece: piece.name, edge })),
+      .map(edge => ({ piece: piece.name, edge }))
+      .filter(ref => !(isOpenWhole(pattern, ref) && isSewn(pattern, ref))),
   );
   const partners = (ref: EdgeRef) => pattern.seams.filter(s => holdsEdge([...s.a, ...s.b], ref));
   const alike = (one: EdgeRef, other: EdgeRef) =>

@@ -1,4 +1,5 @@
 import {
+  type EdgeRef,
   type EdgeRun,
   edgeNamed,
   edgePath,
@@ -59,6 +60,13 @@ export const leftOpenMm = (pattern: Pattern, runs: readonly EdgeRun[]): number =
   Math.max(
     0,
     ...runs
-      .filter(run => run.part === undefined)
+      .filter(run => run.part === undefined && !isOpenWhole(pattern, run))
       .map(({ piece, edge }) => edgeNamed(pieceNamed(pattern, piece), edge).opening ?? 0),
   );
+
+/** Whether an edge is open from end to end, as a front is: what is sewn to it faces it and leaves nothing open. */
+export function isOpenWhole(pattern: Pattern, { piece: name, edge }: EdgeRef): boolean {
+  const piece = pieceNamed(pattern, name);
+  const { opening = 0 } = edgeNamed(piece, edge);
+  return opening > 0 && opening >= pathLength(edgePath(piece, edge)) - tolerances.seamTolerance;
+}
