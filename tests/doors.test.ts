@@ -109,6 +109,7 @@ const soundCalls: Readonly<Record<string, readonly unknown[]>> = {
   ],
   writeTrace: [{ patterns: [pattern], bothLines: false }, 'cutting'],
   bodyPieces: [pattern],
+  hipPieces: [pattern],
   centreOf: [front],
   edgeTruing: [front, 'hem'],
   facingEdges: [pattern],
@@ -215,7 +216,16 @@ const unread = [
     'levelNames',
     'centreEdgeOf',
   ],
-  ...['copiesInGarment', 'dartsOf', 'edgeParts', 'foldEdgeOf', 'isCentreEdge', 'isCentreLine', 'isLimb'],
+  ...[
+    'copiesInGarment',
+    'dartsOf',
+    'edgeParts',
+    'foldEdgeOf',
+    'isCentreEdge',
+    'isCentreLine',
+    'isLimb',
+    'isTie',
+  ],
   ...['lineRoleOf', 'markRoleOf', 'outlinePath', 'pathsOfPart', 'pieceWithRoles', 'pleatsOf', 'runLabel'],
   ...[
     'withPiece',
@@ -306,7 +316,17 @@ const some = <T>(all: readonly T[], most: number): readonly T[] =>
 
 /** They answer with the pattern they were given, or with parts of it, and read only some of its numbers. */
 const handingOn = new Set([
-  ...['pieceNamed', 'bodyPieces', 'stateOf', 'laidOver', 'perform', 'alterSoThat', 'applyStep', 'runSheet'],
+  ...[
+    'pieceNamed',
+    'bodyPieces',
+    'hipPieces',
+    'stateOf',
+    'laidOver',
+    'perform',
+    'alterSoThat',
+    'applyStep',
+    'runSheet',
+  ],
   ...[
     'cutApart',
     'swing',
