@@ -29,6 +29,8 @@ export const onPiece = ({ scale, x, y }: Camera, lie: Lie, px: Place): Place =>
 
 const least = 0.02,
   most = 20;
+/** Share of the room left free at each side: a tenth, or what a title underneath needs in a low one. */
+const usualMargin = ({ height }: Room): number => Math.max(0.1, 52 / height);
 /** ms of a flight from one place to another; none where the reader asks for less motion. */
 const flight = 180;
 
@@ -78,12 +80,12 @@ export function createCamera() {
   return {
     camera,
     /** Shows a box of mm whole, with room round it. */
-    show: (box: Box, room: Room, margin = 0.1) => {
+    show: (box: Box, room: Room, margin = usualMargin(room)) => {
       whole = { box, margin };
       at(() => showing(box, room, margin));
     },
     /** ... by a short flight. */
-    fly: (box: Box, room: Room, margin = 0.1) => {
+    fly: (box: Box, room: Room, margin = usualMargin(room)) => {
       whole = { box, margin };
       flyTo(showing(box, room, margin));
     },
