@@ -1,7 +1,6 @@
 // Random sequences of all verbs on random pieces: whatever is asked, the pattern stays sound, nothing is lost without a
 // word, and what cannot be done is refused with a remedy and leaves the pattern as it was. 300 sequences; more with
 // PAPERHINGE_SEQUENCES=10000.
-import { readFileSync } from 'node:fs';
 import { type Alteration, type AnyVerb, follow, perform, verbs } from '@paperhinge/alter';
 import { cutLapel, draftShawlCollar } from '@paperhinge/alter/edges';
 import { removePiece } from '@paperhinge/alter/made';
@@ -12,22 +11,19 @@ import {
   type Pattern,
   PatternError,
   type Piece,
-  readPattern,
   validatePattern,
   walkSeams,
 } from '@paperhinge/geometry';
 import { dartsOf, pleatsOf } from '@paperhinge/geometry/pattern';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { demoPattern } from '../support/demo-pattern.js';
 import { told, toldDid, toldFinding } from '../support/told.js';
 import { anyBodice, patternOf } from './hinge/pieces.js';
 
 const sequences = Number(process.env.PAPERHINGE_SEQUENCES ?? 300);
 
-const demo = (name: string): Pattern =>
-  readPattern(readFileSync(new URL(`../../demos/patterns/${name}.svg`, import.meta.url)), { file: name })
-    .pattern;
-const demos = ['darted-dress', 'woven-shift', 'yoke-skirt', 'trousers', 'shirt', 'smock'].map(demo);
+const demos = ['darted-dress', 'woven-shift', 'yoke-skirt', 'trousers', 'shirt', 'smock'].map(demoPattern);
 const anyPattern: fc.Arbitrary<Pattern> = fc.oneof(
   fc.constantFrom(...demos),
   anyBodice.map(piece => patternOf(piece)),

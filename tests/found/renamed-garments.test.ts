@@ -1,26 +1,15 @@
-import { readFileSync } from 'node:fs';
 import { cautionsFor, easeFindings, orderOfWork, overTheHead } from '@paperhinge/alter';
-import {
-  checkPattern,
-  edgeNames,
-  levelGirths,
-  measurePattern,
-  type Pattern,
-  readPattern,
-} from '@paperhinge/geometry';
+import { checkPattern, edgeNames, levelGirths, measurePattern, type Pattern } from '@paperhinge/geometry';
 import { hemSweep } from '@paperhinge/geometry/measure';
 import { printPattern } from '@paperhinge/print';
 import { layCloths } from '@paperhinge/print/cloth';
 import { describe, expect, test } from 'vitest';
+import { demoPattern } from '../support/demo-pattern.js';
 
 // A pattern whose roles are given is the same pattern whatever its pieces, edges, lines and marks are called: nothing looks at a name.
 
 const wearer = { 'bust girth': 920, 'waist girth': 760, 'hip girth': 980, 'head girth': 570 };
 const demos = ['woven-shift', 'yoke-skirt', 'trousers', 'shirt', 'waistcoat', 'darted-dress'];
-
-const drawn = (name: string): Pattern =>
-  readPattern(readFileSync(new URL(`../../demos/patterns/${name}.svg`, import.meta.url)), { file: name })
-    .pattern;
 
 /** The same with every role given, where one was guessed. */
 const withRolesGiven = (pattern: Pattern): Pattern =>
@@ -94,7 +83,7 @@ const foundOut = (pattern: Pattern) => ({
 });
 
 describe.each(demos)('%s, called by words of no language', demo => {
-  const given = withRolesGiven(drawn(demo));
+  const given = withRolesGiven(demoPattern(demo));
   const names = nonsenseFor(given);
   const nameless = renamed(given, names);
 
@@ -109,7 +98,7 @@ describe.each(demos)('%s, called by words of no language', demo => {
 });
 
 test('and is printed on the same pages', async () => {
-  const given = withRolesGiven(drawn('woven-shift'));
+  const given = withRolesGiven(demoPattern('woven-shift'));
   const names = nonsenseFor(given);
   const pagesOf = async (pattern: Pattern) =>
     calledAgain((await printPattern(pattern, { paper: 'a4' })).pages, names);

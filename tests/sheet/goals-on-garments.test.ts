@@ -1,24 +1,21 @@
 // Every measure that an amount may be given by, brought about on garments of the demos by the verb a maker would take.
 
-import { readFileSync } from 'node:fs';
 import { measured } from '@paperhinge/alter';
-import { type Pattern, readPattern } from '@paperhinge/geometry';
+import type { Pattern } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
 import { measureOf } from '../../packages/sheet/src/fields/measure.js';
 import { runSteps } from '../../packages/sheet/src/run-steps.js';
 import { stateOf } from '../../packages/sheet/src/state.js';
+import { demoPattern } from '../support/demo-pattern.js';
 import { read } from './sheets.js';
 
 const wearer = { 'bust girth': 920, 'hip girth': 980, 'waist height': 1040 };
-const demo = (name: string): Pattern =>
-  readPattern(readFileSync(new URL(`../../demos/patterns/${name}.svg`, import.meta.url)), { file: name })
-    .pattern;
 
 /** What a step leaves of a demo. */
 function altered(pattern: string, step: string): Pattern {
   const given = 'wearer: { bust girth: 920, hip girth: 980, waist height: 1040 }';
   const { steps } = read([`pattern: ${pattern}.svg`, given, 'steps:', `  - ${step}`].join('\n'));
-  return runSteps(stateOf(demo(pattern)), steps).at(-1)!.state.pattern;
+  return runSteps(stateOf(demoPattern(pattern)), steps).at(-1)!.state.pattern;
 }
 const is = (pattern: Pattern, measure: string): number => measured(pattern, measureOf(measure, wearer)!);
 

@@ -1,7 +1,6 @@
 // Every verb's example replayed: on the same garment under other names, by a map of names; and out of its own record.
-import { readFileSync } from 'node:fs';
 import { type AnyVerb, verbs } from '@paperhinge/alter';
-import { edgeNames, edgePath, type Pattern, pathLength, readPattern } from '@paperhinge/geometry';
+import { edgeNames, edgePath, type Pattern, pathLength } from '@paperhinge/geometry';
 import { outlinePath, renamed } from '@paperhinge/geometry/pattern';
 import { signedArea } from '@paperhinge/geometry/regions';
 import { describe, expect, test } from 'vitest';
@@ -9,10 +8,7 @@ import { readSheet } from '../../packages/sheet/src/read-sheet.js';
 import { stepLine } from '../../packages/sheet/src/reference/sentence.js';
 import { sheetOfRecord } from '../../packages/sheet/src/replay/sheet-of-record.js';
 import { runSheet } from '../../packages/sheet/src/run-sheet.js';
-
-const demo = (name: string): Pattern =>
-  readPattern(readFileSync(new URL(`../../demos/patterns/${name}.svg`, import.meta.url)), { file: name })
-    .pattern;
+import { demoPattern } from '../support/demo-pattern.js';
 
 /** A verb's example, after the steps that it needs, as a sheet. */
 const sheetOf = ({ verb, example }: AnyVerb): string =>
@@ -61,7 +57,7 @@ describe('the example of every verb, replayed', () => {
   test.each(verbs.map(verb => [verb.verb, verb] as const))(
     '%s, under other names and out of its record',
     (_, verb) => {
-      const before = demo(verb.example.pattern);
+      const before = demoPattern(verb.example.pattern);
       const first = runSheet(readSheet(sheetOf(verb), { file: 'first' }), before);
 
       const other = calledOtherwise(before);

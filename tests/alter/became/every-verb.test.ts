@@ -1,5 +1,4 @@
 // Every verb's example, on its own pattern and on any demo that takes it: what became of everything there was.
-import { readFileSync } from 'node:fs';
 import { type AnyVerb, follow, verbs } from '@paperhinge/alter';
 import {
   edgeNames,
@@ -8,17 +7,13 @@ import {
   PatternError,
   type Piece,
   pathLength,
-  readPattern,
   type Thing,
 } from '@paperhinge/geometry';
 import { dartsOf, pleatsOf } from '@paperhinge/geometry/pattern';
 import { readSheet, runSteps, type StepDone, stateOf } from '@paperhinge/sheet';
 import { expect, test } from 'vitest';
 import { stepLine } from '../../../packages/sheet/src/reference/sentence.js';
-
-const demo = (name: string): Pattern =>
-  readPattern(readFileSync(new URL(`../../../demos/patterns/${name}.svg`, import.meta.url)), { file: name })
-    .pattern;
+import { demoPattern } from '../../support/demo-pattern.js';
 
 /** A verb's example, after the steps that it needs, done to a pattern: the last step, and what stood before it. */
 function worked({ verb, example }: AnyVerb, pattern: Pattern) {
@@ -119,7 +114,7 @@ function faultsOf(before: Pattern, done: StepDone): readonly string[] {
 test.each(verbs.map(verb => [verb.verb, verb] as const))(
   'what became of everything there was: %s',
   (_, verb) => {
-    const { before, step } = worked(verb, demo(verb.example.pattern));
+    const { before, step } = worked(verb, demoPattern(verb.example.pattern));
     expect(faultsOf(before, step)).toEqual([]);
   },
 );
@@ -127,7 +122,7 @@ test.each(verbs.map(verb => [verb.verb, verb] as const))(
 test.each(['woven-shift', 'trousers', 'shirt', 'darted-dress'])(
   'and on every other garment that takes the step: %s',
   name => {
-    const pattern = demo(name);
+    const pattern = demoPattern(name);
     let taken = 0;
     for (const verb of verbs) {
       let done: ReturnType<typeof worked>;

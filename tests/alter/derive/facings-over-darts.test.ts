@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { orderOfWork } from '@paperhinge/alter';
 import { draftCombinedFacing, draftFacing, draftStay, refresh } from '@paperhinge/alter/made';
 import {
@@ -13,7 +12,6 @@ import {
   pathLength,
   pieceNamed,
   polyline,
-  readPattern,
   validatePattern,
   walkSeam,
 } from '@paperhinge/geometry';
@@ -23,13 +21,11 @@ import { distance, subtract } from '@paperhinge/geometry/plane';
 import { signedArea } from '@paperhinge/geometry/regions';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { demoPattern } from '../../support/demo-pattern.js';
 import { shiftPattern } from '../../support/shift.js';
 import { refusalOf, toldFinding } from '../../support/told.js';
 
 const ref = (text: string) => ({ piece: text.split('.')[0]!, edge: text.split('.')[1]! });
-const patternNamed = (name: string): Pattern =>
-  readPattern(readFileSync(new URL(`../../../demos/patterns/${name}.svg`, import.meta.url)), { file: name })
-    .pattern;
 const lengthOf = (pattern: Pattern, text: string): number =>
   pathLength(edgePath(pieceNamed(pattern, ref(text).piece), ref(text).edge));
 const areaOf = (piece: Piece): number => signedArea(outlinePath(piece.outline));
@@ -114,7 +110,7 @@ describe('a facing over a dart', () => {
 
   test('of a darted dress has no step where the darts were', () => {
     const along = [ref('skirt front.waist'), ref('skirt back.waist')];
-    const { pattern } = draftFacing(patternNamed('darted-dress'), { name: 'facing', along, width: 60 });
+    const { pattern } = draftFacing(demoPattern('darted-dress'), { name: 'facing', along, width: 60 });
     const own = checkPattern(pattern).filter(f => f.where.piece?.startsWith('facing'));
     expect(own.filter(f => f.severity !== 'note')).toEqual([]);
     expect(allWalk(pattern, /facing/).every(([, matches]) => matches)).toBe(true);
@@ -205,7 +201,7 @@ describe('a combined facing', () => {
   });
 
   test('of a dress is traced with its shoulder dart closed, and drafted again', () => {
-    const dress = patternNamed('darted-dress');
+    const dress = demoPattern('darted-dress');
     const done = draftCombinedFacing(dress, { ...combined, side: 30 });
     validatePattern(done.pattern);
     expect(done.findings.map(f => f.code)).toEqual(['facing-over-darts']);
@@ -256,7 +252,7 @@ describe('facings in the order of work', () => {
   });
 
   test('of neck and armhole in one are closed at the sides once they are turned', () => {
-    const drafted = draftCombinedFacing(patternNamed('darted-dress'), { ...combined, side: 30 });
+    const drafted = draftCombinedFacing(demoPattern('darted-dress'), { ...combined, side: 30 });
     const jobs = ordered(drafted.pattern, drafted);
     follow(
       jobs,

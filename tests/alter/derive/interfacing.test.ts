@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { orderOfWork } from '@paperhinge/alter';
 import { recutNeckline } from '@paperhinge/alter/edges';
 import { draftFacing, draftInterfacing, refresh } from '@paperhinge/alter/made';
@@ -6,25 +5,21 @@ import {
   checkPattern,
   edgeNamed,
   edgeNames,
-  type Pattern,
   type Piece,
   pathLength,
   pieceNamed,
-  readPattern,
   validatePattern,
 } from '@paperhinge/geometry';
 import { foldEdgeOf, outlinePath } from '@paperhinge/geometry/pattern';
 import { signedArea } from '@paperhinge/geometry/regions';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { demoPattern } from '../../support/demo-pattern.js';
 import { shiftPattern } from '../../support/shift.js';
 import { refusalOf, sentence, toldDid } from '../../support/told.js';
 
-const patternNamed = (name: string): Pattern =>
-  readPattern(readFileSync(new URL(`../../../demos/patterns/${name}.svg`, import.meta.url)), { file: name })
-    .pattern;
 const areaOf = (piece: Piece): number => signedArea(outlinePath(piece.outline));
-const trousers = patternNamed('trousers');
+const trousers = demoPattern('trousers');
 const wish = { name: 'waistband interfacing', piece: 'waistband' };
 
 describe('interfacing', () => {

@@ -1,22 +1,10 @@
 // Every verb that carries a change to the other side of a seam, on the demos: with `matching` each seam that walked
 // still walks; without it the step names the seam that no longer does, where there is one.
-import { readFileSync } from 'node:fs';
-import {
-  edgeNamed,
-  edgePath,
-  type Pattern,
-  pathLength,
-  pieceNamed,
-  readPattern,
-  walkSeam,
-} from '@paperhinge/geometry';
+import { edgeNamed, edgePath, type Pattern, pathLength, pieceNamed, walkSeam } from '@paperhinge/geometry';
 import { describe, expect, test } from 'vitest';
 import { readSheet } from '../../../packages/sheet/src/read-sheet.js';
 import { runSheet } from '../../../packages/sheet/src/run-sheet.js';
-
-const demo = (name: string): Pattern =>
-  readPattern(readFileSync(new URL(`../../../demos/patterns/${name}.svg`, import.meta.url)), { file: name })
-    .pattern;
+import { demoPattern } from '../../support/demo-pattern.js';
 
 interface Run {
   readonly before: Pattern;
@@ -28,8 +16,9 @@ interface Run {
 function run(name: string, ...steps: readonly string[]): Run {
   const sheet = (some: readonly string[]) =>
     readSheet(['pattern: here.svg', 'steps:', ...some.map(step => `  - ${step}`)].join('\n'), { file: 's' });
-  const before = steps.length > 1 ? runSheet(sheet(steps.slice(0, -1)), demo(name)).altered : demo(name);
-  const { altered, record } = runSheet(sheet(steps), demo(name));
+  const before =
+    steps.length > 1 ? runSheet(sheet(steps.slice(0, -1)), demoPattern(name)).altered : demoPattern(name);
+  const { altered, record } = runSheet(sheet(steps), demoPattern(name));
   return { before, after: altered, codes: record.steps.at(-1)!.findings.map(({ code }) => code) };
 }
 const matchingSeams = (pattern: Pattern): readonly string[] =>

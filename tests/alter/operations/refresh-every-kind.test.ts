@@ -1,15 +1,6 @@
 // Every kind of piece that is made for an edge: drafted, its edge redrawn, refreshed. Oracle: the same draft made only
 // after the edge was redrawn; and every seam it is sewn in walks.
-import { readFileSync } from 'node:fs';
-import {
-  edgeNames,
-  edgePath,
-  type Pattern,
-  pathLength,
-  pieceNamed,
-  readPattern,
-  walkSeam,
-} from '@paperhinge/geometry';
+import { edgeNames, edgePath, type Pattern, pathLength, pieceNamed, walkSeam } from '@paperhinge/geometry';
 import { boundsOfPath } from '@paperhinge/geometry/paths';
 import { outlinePath } from '@paperhinge/geometry/pattern';
 import { signedArea } from '@paperhinge/geometry/regions';
@@ -18,14 +9,12 @@ import { verbs } from '../../../packages/alter/src/verbs.js';
 import { readSheet } from '../../../packages/sheet/src/read-sheet.js';
 import { stepLine } from '../../../packages/sheet/src/reference/sentence.js';
 import { runSheet } from '../../../packages/sheet/src/run-sheet.js';
+import { demoPattern } from '../../support/demo-pattern.js';
 
-const demo = (name: string): Pattern =>
-  readPattern(readFileSync(new URL(`../../../demos/patterns/${name}.svg`, import.meta.url)), { file: name })
-    .pattern;
 const run = (name: string, steps: readonly string[]): Pattern =>
   runSheet(
     readSheet(`pattern: here.svg\nsteps:\n${steps.map(s => `  ${s}\n`).join('')}`, { file: 's' }),
-    demo(name),
+    demoPattern(name),
   ).altered;
 
 /** What redraws the edges of each verb's example, its steps as a sheet writes them. */

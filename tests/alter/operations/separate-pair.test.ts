@@ -1,25 +1,14 @@
-import { readFileSync } from 'node:fs';
 import { letOut } from '@paperhinge/alter/edges';
 import { separatePair, unfold } from '@paperhinge/alter/seams';
-import {
-  type Pattern,
-  pieceNamed,
-  readPattern,
-  validatePattern,
-  walkSeam,
-  walkSeams,
-} from '@paperhinge/geometry';
+import { type Pattern, pieceNamed, validatePattern, walkSeam, walkSeams } from '@paperhinge/geometry';
 import { outlinePath } from '@paperhinge/geometry/pattern';
 import { signedArea } from '@paperhinge/geometry/regions';
 import { describe, expect, test } from 'vitest';
+import { demoPattern } from '../../support/demo-pattern.js';
 import { shiftPattern } from '../../support/shift.js';
 import { refusalOf, toldDid } from '../../support/told.js';
 
-const demo = (name: string): Pattern =>
-  readPattern(readFileSync(new URL(`../../../demos/patterns/${name}.svg`, import.meta.url), 'utf8'), {
-    file: name,
-  }).pattern;
-const trousers = demo('trousers');
+const trousers = demoPattern('trousers');
 const areaOf = (pattern: Pattern, piece: string): number =>
   signedArea(outlinePath(pieceNamed(pattern, piece).outline));
 const labels = (pattern: Pattern, name: string) => {

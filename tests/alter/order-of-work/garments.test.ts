@@ -1,16 +1,13 @@
 // Garments the order was not built on, drawn by figures in demos/drafts; orders are common practice, no source.
-import { readFileSync } from 'node:fs';
 import { orderOfWork } from '@paperhinge/alter';
 import { unfold } from '@paperhinge/alter/seams';
-import { checkPattern, type Pattern, readPattern } from '@paperhinge/geometry';
+import { checkPattern } from '@paperhinge/geometry';
 import { expect, test } from 'vitest';
+import { demoPattern } from '../../support/demo-pattern.js';
 import { sentence } from '../../support/told.js';
 
-const patternNamed = (name: string): Pattern =>
-  readPattern(readFileSync(new URL(`../../../demos/patterns/${name}.svg`, import.meta.url)), { file: name })
-    .pattern;
 const ordered = (name: string) => {
-  const { order, findings } = orderOfWork(patternNamed(name), [], []);
+  const { order, findings } = orderOfWork(demoPattern(name), [], []);
   expect(findings).toEqual([]);
   const jobs = order.map(o => o.job);
   return {
@@ -25,7 +22,7 @@ const ordered = (name: string) => {
 };
 
 test.each(['shirt', 'smock', 'trousers', 'waistcoat', 'yoke-skirt'])('the %s sews as it is drawn', name => {
-  expect(checkPattern(patternNamed(name)).filter(f => f.severity === 'fault')).toEqual([]);
+  expect(checkPattern(demoPattern(name)).filter(f => f.severity === 'fault')).toEqual([]);
 });
 
 test('a shirt: pleats, yoke and collar in their places, sleeves flat, buttonholes before buttons', () => {
@@ -64,7 +61,7 @@ test('a waistcoat lined to the edge is turned before its sides are closed', () =
 });
 
 test('a skirt lined to waist and hem is a fault that says which seam to leave open, and no fault once it is left', () => {
-  const { pieces, ...pattern } = patternNamed('yoke-skirt');
+  const { pieces, ...pattern } = demoPattern('yoke-skirt');
   const lining = pieces
     .filter(p => p.name === 'front' || p.name === 'back')
     .map(p => ({
@@ -114,7 +111,7 @@ test('a skirt lined to waist and hem is a fault that says which seam to leave op
 });
 
 test('a smock whose front yoke alone is drawn whole: both armholes after both shoulders, nothing trapped', () => {
-  const { pattern } = unfold(patternNamed('smock'), { piece: 'front yoke' });
+  const { pattern } = unfold(demoPattern('smock'), { piece: 'front yoke' });
   const { order, findings } = orderOfWork(pattern, [], []);
   expect(findings).toEqual([]);
   const at = (name: string): number => order.map(o => o.job).indexOf(name);

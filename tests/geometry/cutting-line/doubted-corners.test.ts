@@ -3,6 +3,7 @@ import { cuttingLine } from '@paperhinge/geometry';
 import { stitchingLine } from '@paperhinge/geometry/cutting-line';
 import { reversedPath, transformedPath } from '@paperhinge/geometry/paths';
 import { describe, expect, test } from 'vitest';
+import { cutOf } from './cut-of.js';
 import { distanceTo, edgesOf, sampled } from './independent.js';
 import { arc, at, edge, pieceOf, polygon, straightEdge } from './pieces.js';
 
@@ -24,19 +25,6 @@ const bothWays = [
   ['turned over', turnedOver],
 ] as const;
 
-/** The edges of a piece as they are drawn on its cutting line. */
-function cutOf(piece: Piece): readonly Edge[] {
-  const ring = [...cuttingLine(piece).stretches];
-  while (ring[0]!.of === ring.at(-1)!.of) ring.unshift(ring.pop()!);
-  const parts: Edge[] = [];
-  for (const { of, path } of ring) {
-    const last = parts.at(-1);
-    if (last?.name === of)
-      parts[parts.length - 1] = { ...last, path: { segments: [...last.path.segments, ...path.segments] } };
-    else parts.push({ ...edgesOf(piece).find(e => e.name === of)!, path });
-  }
-  return parts;
-}
 function expectBack(parts: readonly OutlinePart[], piece: Piece, within = 1e-6): void {
   for (const { name, path } of edgesOf(piece)) {
     const own = (parts as readonly Edge[]).find(p => p.name === name)!.path;

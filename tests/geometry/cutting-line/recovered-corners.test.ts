@@ -13,6 +13,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { refusalOf } from '../../support/told.js';
 import { anyPiece } from './any-piece.js';
+import { cutOf } from './cut-of.js';
 import { distanceTo, edgesOf, sampled } from './independent.js';
 import { arc, at, dart, edge, pieceOf, polygon, rectangle, straightEdge } from './pieces.js';
 
@@ -209,20 +210,6 @@ test('an outline of nothing is refused, and so is a point that is no number, whe
     where: { piece: 'piece', edge: 'd' },
   });
 });
-
-/** The edges of a piece as they are drawn on its cutting line. */
-function cutOf(piece: Piece): readonly Edge[] {
-  const ring = [...cuttingLine(piece).stretches];
-  while (ring[0]!.of === ring.at(-1)!.of) ring.unshift(ring.pop()!);
-  const parts: Edge[] = [];
-  for (const { of, path } of ring) {
-    const last = parts.at(-1);
-    if (last?.name === of)
-      parts[parts.length - 1] = { ...last, path: { segments: [...last.path.segments, ...path.segments] } };
-    else parts.push({ ...edgesOf(piece).find(e => e.name === of)!, path });
-  }
-  return parts;
-}
 
 /** What comes back, each edge with its own allowance; none where it is refused. */
 function backOf(drawn: readonly OutlinePart[]): ReturnType<typeof stitchingLine> | undefined {

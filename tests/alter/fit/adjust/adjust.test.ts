@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { perform } from '@paperhinge/alter';
 import { closeDart } from '@paperhinge/alter/darts';
 import {
@@ -7,7 +6,6 @@ import {
   type Pattern,
   pathLength,
   pieceNamed,
-  readPattern,
   type Saying,
   validatePattern,
   walkSeam,
@@ -19,15 +17,12 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { adjust, adjustVerb } from '../../../../packages/alter/src/fit/adjust/adjust.js';
 import { type Adjustment, adjustments } from '../../../../packages/alter/src/fit/adjust/names.js';
+import { demoPattern } from '../../../support/demo-pattern.js';
 import { shiftPattern } from '../../../support/shift.js';
 import { refusalOf } from '../../../support/told.js';
 
-const demo = (name: string): Pattern =>
-  readPattern(readFileSync(new URL(`../../../../demos/patterns/${name}.svg`, import.meta.url), 'utf8'), {
-    file: name,
-  }).pattern;
 const [shift, dress, trousers, skirt] = ['woven-shift', 'darted-dress', 'trousers', 'yoke-skirt'].map(
-  demo,
+  demoPattern,
 ) as [Pattern, Pattern, Pattern, Pattern];
 const lengthOf = (pattern: Pattern, piece: string, edge: string): number =>
   pathLength(edgePath(pieceNamed(pattern, piece), edge));
