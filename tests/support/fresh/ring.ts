@@ -78,3 +78,24 @@ export const seams = (...lines: readonly string[]): readonly KnownSeam[] =>
     const [a, b] = text.split(' = ').map(side => side.split(' + '));
     return [a!, b!];
   });
+
+/** A drafter's curve between two places by its two handles: the places after the first, the last among them. */
+export const bend = (from: XY, one: XY, two: XY, to: XY, steps = 6): readonly XY[] =>
+  Array.from({ length: steps }, (_, i): XY => {
+    const t = (i + 1) / steps,
+      u = 1 - t;
+    const along = (k: 0 | 1): number =>
+      u ** 3 * from[k] + 3 * u * u * t * one[k] + 3 * u * t * t * two[k] + t ** 3 * to[k];
+    return i === steps - 1 ? to : [along(0), along(1)];
+  });
+
+/** A dart by its mouth and how long it is: its point lies square to the mouth's middle, to the right of travel. */
+export const wedge = ([ax, ay]: XY, [bx, by]: XY, long: number): readonly XY[] => {
+  const wide = Math.hypot(bx - ax, by - ay);
+  const high = Math.sqrt(long * long - (wide * wide) / 4);
+  return [
+    [ax, ay],
+    [(ax + bx) / 2 - ((by - ay) / wide) * high, (ay + by) / 2 + ((bx - ax) / wide) * high],
+    [bx, by],
+  ];
+};
