@@ -120,9 +120,18 @@ describe('a wrapped dress with its centre line drawn', () => {
 
 describe('pleated trousers with slant pockets', () => {
   test('are measured round both legs at the hip, though it ends at a pocket', () => {
-    const slant = 190 + (46 * 150) / 160;
+    // Behind the mouth, at 190 + 46 × 150 / 160, the side piece shows as far as the outseam.
+    const outseam = acrossAt(
+      [
+        [215, 0],
+        [225, 60],
+        [231, 110],
+        [236, 160],
+      ],
+      150,
+    );
     const front =
-      slant -
+      outseam -
       acrossAt(
         [
           [-45, 270],

@@ -37,7 +37,7 @@ function gapToMirrorImage(piece: Piece, { neighbour, point }: Corner): number {
 }
 
 /** Where a run starts or ends on its piece. */
-function endOfRun(piece: Piece, run: EdgeRun, at: EdgeEnd): Point {
+export function endOfRun(piece: Piece, run: EdgeRun, at: EdgeEnd): Point {
   const path = edgePath(piece, run.edge);
   const end = endOfTravel(run, at);
   return pointAlong(path, end === 'start' ? (run.part?.from ?? 0) : (run.part?.to ?? pathLength(path)));

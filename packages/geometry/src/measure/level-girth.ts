@@ -5,6 +5,7 @@ import { bodyPieces } from './body-pieces.js';
 import { levelAcross, levelNames, levelToCorners } from './level-across.js';
 import { overlapAt } from './overlap-at.js';
 import { allRound, type Round } from './rings.js';
+import { isShownBehind, withShownBehind } from './shown-behind.js';
 
 /** The girth of a garment at one level. */
 export interface LevelGirth {
@@ -20,7 +21,8 @@ export interface LevelGirth {
  * The girth of a garment at each of its levels, every copy counted: `levelAcross` of each piece that has it, and of a
  * limb that of one. Above the crotch that is the sum over left and right, below it one leg's. A level that was drawn
  * from the corner at the top of a limb's seam still runs round the limb where an alteration moved the corner away
- * from it: then the line is taken to the corner. What overlaps where the garment buttons counts once. Linings, facings and other pieces made for an edge do not count.
+ * from it: then the line is taken to the corner. What overlaps where the garment buttons counts once; behind the mouth
+ * of a pocket the side piece counts as far as it shows. Linings, facings and other pieces made for an edge do not count.
  * Levels in pattern order.
  * @throws PatternError what `requireWhole` throws
  */
@@ -31,11 +33,15 @@ export const girthsAtLevels: (pattern: Pattern) => readonly LevelGirth[] = /* @_
     const levels = new Set(pieces.flatMap(levelNames));
     return [...levels].map(level => {
       const having = pieces.filter(piece => levelNames(piece).includes(level));
-      const across = having.map(piece => ({ piece, ...levelAcross(piece, level) }));
+      const counted = having.filter(piece => !isShownBehind(pattern, piece, having));
+      const across = counted.map(piece => ({
+        piece,
+        ...withShownBehind(pattern, piece, levelAcross(piece, level)),
+      }));
       const straight = allRound(pattern, across);
       const cornered = allRound(
         pattern,
-        having.map(piece => ({ piece, ...levelToCorners(piece, level) })),
+        counted.map(piece => ({ piece, ...withShownBehind(pattern, piece, levelToCorners(piece, level)) })),
       );
       const isRing = ({ limb, closed }: Round) => limb && closed;
       const { mm, limb } = !isRing(straight) && isRing(cornered) ? cornered : straight;
