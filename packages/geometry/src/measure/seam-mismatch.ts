@@ -4,6 +4,7 @@ import type { EdgeRun, Pattern, Seam } from '../pattern/types.js';
 import type { Finding } from '../telling.js';
 
 import { coincidenceTolerance, leastSeen } from '../tolerance.js';
+import { likelierRun } from './likelier-run.js';
 import type { SeamStretch } from './notch-check.js';
 import { edgesOfSide, type SeamSide } from './side.js';
 import { finding } from './tellings.js';
@@ -27,8 +28,9 @@ export function mismatchFinding(pattern: Pattern, seam: Seam, mismatch: Mismatch
   const offMm = differenceMm - easeWantedMm;
   const [long, short] = offMm > 0 ? [a, b] : [b, a];
   const at = guiltyStretch(stretches, offMm, easeWantedMm, toleranceOf(pattern, seam));
-  const shorten = runAt(long, stretches, at, offMm > 0),
-    lengthen = runAt(short, stretches, at, offMm < 0);
+  const among = (side: SeamSide) => runsAt(side, stretches, at, side === a);
+  const shorten = likelierRun(pattern, seam, among(long), 'long'),
+    lengthen = likelierRun(pattern, seam, among(short), 'short');
   const drafted = [shorten, lengthen].find(run =>
     pattern.pieces.some(p => p.name === run.piece && p.madeFor !== undefined),
   );
@@ -90,15 +92,19 @@ function guiltyStretch(
   return stretches.find(s => Math.abs(s.easeMm - offMm) <= toleranceMm);
 }
 
-/** The run that holds the end of the guilty stretch; else the last. */
-function runAt(
+/** The runs that lie in the guilty stretch; else all. */
+function runsAt(
   side: SeamSide,
   stretches: readonly SeamStretch[],
   at: SeamStretch | undefined,
   isA: boolean,
-): EdgeRun {
-  if (!at) return side.runs.at(-1)!.run;
+): readonly EdgeRun[] {
   const length = (s: SeamStretch) => (isA ? s.aMm : s.bMm);
-  const end = stretches.slice(0, stretches.indexOf(at) + 1).reduce((sum, s) => sum + length(s), 0);
-  return side.runs.findLast(r => r.fromMm < end - coincidenceTolerance)?.run ?? side.runs[0]!.run;
+  const before = at ? stretches.slice(0, stretches.indexOf(at)) : [];
+  const from = before.reduce((sum, s) => sum + length(s), 0);
+  const to = at ? from + length(at) : side.reachMm;
+  const within = side.runs.filter(
+    r => r.fromMm < to - coincidenceTolerance && r.fromMm + r.lengthMm > from + coincidenceTolerance,
+  );
+  return (within.length > 0 ? within : side.runs).map(({ run }) => run);
 }

@@ -16,7 +16,7 @@ import type { Finding } from '../telling.js';
 import { joinedLineFinding, turnedBackFinding } from './joined-line-check.js';
 import { type JoinedLine, joinedLinesOf, turnedBackLines } from './joined-lines.js';
 import { checkNotches, type SeamStretch } from './notch-check.js';
-import { mismatchFinding } from './seam-mismatch.js';
+import { type Mismatch, mismatchFinding } from './seam-mismatch.js';
 import { laidOut, type SeamSide } from './side.js';
 
 /** What a seam measures when both its sides are walked; lengths in mm on the stitching line, darts and pleats closed. */
@@ -50,7 +50,8 @@ export interface SeamWalk {
 export function walkSeam(pattern: Pattern, seam: Seam): SeamWalk {
   requireWhole(pattern);
   requireWholeSeam(seam);
-  return walkedOnce(pattern, seam);
+  const { walk, mismatch } = walkedOnce(pattern, seam);
+  return mismatch ? withMismatch(pattern, seam) : walk;
 }
 
 const walkedOnce = /* @__PURE__ */ oncePerAll(
@@ -59,21 +60,28 @@ const walkedOnce = /* @__PURE__ */ oncePerAll(
   walked,
 );
 
-function walked(pattern: Pattern, seam: Seam): SeamWalk {
+/** Which of several pieces is to blame is told by the other seams that they are sewn with. */
+const withMismatch = /* @__PURE__ */ oncePerAll(
+  (pattern: Pattern, seam: Seam) => [pattern, seam],
+  (pattern: Pattern, seam: Seam): SeamWalk => {
+    const { walk, mismatch } = walkedOnce(pattern, seam);
+    return { ...walk, findings: [mismatchFinding(pattern, seam, mismatch!), ...walk.findings] };
+  },
+);
+
+function walked(pattern: Pattern, seam: Seam): { readonly walk: SeamWalk; readonly mismatch?: Mismatch } {
   const { a, b, ...measured } = measureSeam(pattern, seam);
   const { counted, differenceMm, easeWantedMm, matches } = measured;
   const { stretches, findings } = checkNotches(pattern, seam, a, b, easeWantedMm);
   const joined = joinedLinesOf(pattern, seam, matches ? 0 : differenceMm - easeWantedMm);
   const toleranceMm = toleranceOf(pattern, seam);
-  const mismatch = { a, b, counted, easeWantedMm, stretches };
-  return {
+  const walk: SeamWalk = {
     seam: seam.name,
     ...measured,
     takenUp: seam.takenUp ?? 'eased',
     stretches,
     joined,
     findings: [
-      ...(matches ? [] : [mismatchFinding(pattern, seam, mismatch)]),
       ...findings,
       ...joined.flatMap(line => joinedLineFinding(line, toleranceMm)),
       ...turnedBackLines(pattern, seam).flatMap(line =>
@@ -81,6 +89,7 @@ function walked(pattern: Pattern, seam: Seam): SeamWalk {
       ),
     ],
   };
+  return matches ? { walk } : { walk, mismatch: { a, b, counted, easeWantedMm, stretches } };
 }
 
 /** Every seam of a pattern, walked in its order. @throws as `walkSeam` */
