@@ -62,6 +62,8 @@ const opened: Readonly<Record<string, FollowedCase>> = {
 
 const eaten = 'recut neckline: { piece: front, shape: drawn, line: new }';
 const higher = 'recut neckline: { piece: front, shape: drawn, line: new }';
+const slit = withEdge(one, 'panel', 'right', e => ({ ...e, opening: 150 }));
+const longer = 'lengthen: { pieces: [panel], at: hem, by: 30 }';
 const zipped = (edge: string): Pattern => ({
   ...drawnNeck([0, 120], [255, 130]),
   fastenings: [{ name: 'zip', kind: 'zip', along: run(`front.${edge}`) }],
@@ -101,6 +103,11 @@ const cutAway: Readonly<Record<string, FollowedCase>> = {
       'seams: { shoulder: { a: front.neck from shoulder, b: back.shoulder from armhole }, armhole: { a: sleeve.cap from underarm-back, b: back.armhole from side } }',
       eaten,
     ),
+  ],
+  'opening-kept': [
+    steps(slit, longer),
+    'opening: { panel.right: 400 mm }',
+    steps(slit, 'opening: { panel.right: 400 mm }', longer),
   ],
   'fastening-gone': [steps(zipped('shoulder'), eaten), 'Put one in anew', steps(zipped('side-lower'), eaten)],
 };
@@ -200,6 +207,7 @@ followAll(cutAway);
 followAll(dartCases);
 // A note of which nothing is to be done, and a ring that is to be looked at.
 completeOver([unfold], opened, ['seam-followed', 'seam-to-check']);
-completeOver([became], cutAway, []);
+// A note: what was open from end to end is so still.
+completeOver([became], cutAway, ['opening-follows']);
 // A note: the leg was made as long as the other already.
 completeOver([darts], dartCases, ['dart-end-redrawn']);

@@ -209,5 +209,14 @@ test('a coat that is open down its whole front is faced there from end to end, a
     opening: 355,
   });
   expect(order.map(j => j.job)).not.toContain('opening front.centre-front');
+  // 40 mm longer it is open to its end still, and leaves nothing of it open to be sewn.
+  const longer = foundRun('trial-hooded-coat');
+  expect(
+    longer.altered.pieces
+      .find(p => p.name === 'front')!
+      .outline.parts.find(p => p.type === 'edge' && p.name === 'centre-front'),
+  ).toMatchObject({ opening: expect.closeTo(395, 3) });
+  expect(longer.order.map(j => j.job)).not.toContain('opening front.centre-front');
+  expect(JSON.stringify(longer.order.find(j => j.job === 'seam front edge'))).not.toContain('openMm');
   expect(JSON.stringify(order.find(j => j.job === 'seam front edge'))).not.toContain('openMm');
 });

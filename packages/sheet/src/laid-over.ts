@@ -72,10 +72,11 @@ const withOpening =
   (pattern: Pattern, { piece, edge, length, place }: SheetOpening): Pattern => {
     const owner = pieceNamed(pattern, piece);
     const edgeMm = pathLength(edgePath(owner, edge));
-    if (length > edgeMm + tolerances.coincidenceTolerance)
+    // As it is typed the length of an edge is rounded.
+    if (length > edgeMm + tolerances.seamTolerance)
       throw refusal('opening-too-long', { edgeMm }, { file, ...place, piece, edge });
     const parts = owner.outline.parts.map(part =>
-      part.type === 'edge' && part.name === edge ? { ...part, opening: length } : part,
+      part.type === 'edge' && part.name === edge ? { ...part, opening: Math.min(length, edgeMm) } : part,
     );
     return withPiece(pattern, { ...owner, outline: { parts } });
   };

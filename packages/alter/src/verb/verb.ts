@@ -1,6 +1,7 @@
 import type { Pattern, Piece } from '@paperhinge/geometry';
 import { requirePattern } from '@paperhinge/geometry/internal';
 import type { Alteration, Redrawn, Said } from '../alteration.js';
+import { withOpenings } from '../became/end-to-end.js';
 import { withLeftToTrue } from '../became/left-to-true.js';
 import { saidByNames } from '../became/said-by-names.js';
 import { settled } from '../settled.js';
@@ -38,7 +39,8 @@ export const verbOf =
 
 /**
  * Does a verb to a pattern: what is left out takes its usual value, and what is no value of its field's kind is
- * refused before any work is done. Then whatever the step left without a place is taken out and told, see `settled`.
+ * refused before any work is done. Then whatever the step left without a place is taken out and told, see `settled`,
+ * and what was open from end to end is so again, see `withOpenings`.
  * A step of a sheet and a call of the library both come this way.
  * @throws PatternError `pattern-not-usable`; `field-missing`, `field-not-usable`, `field-out-of-range`, `fields-exclude`, `field-unknown`;
  *   what the operation refuses
@@ -50,10 +52,8 @@ export function perform(verb: object, pattern: Pattern, given: unknown): Alterat
   requirePattern(pattern);
   const { alter, verb: name } = verb as AnyVerb;
   const parameters = checkFields(verb as AnyVerb, given);
-  const done = withLeftToTrue(
-    pattern,
-    settled(pattern, saidByNames(pattern, alter(pattern, parameters as never))),
-  );
+  const kept = settled(pattern, saidByNames(pattern, alter(pattern, parameters as never)));
+  const done = withLeftToTrue(pattern, withOpenings(pattern, kept));
   return { ...done, pattern: withRecipe(done, { verb: name, parameters }) };
 }
 

@@ -1,4 +1,5 @@
 import { easeWanted, matches, runsTaken, sumsOf } from '../joining/runs-taken.js';
+import { edgeNames } from '../pattern/outline.js';
 import type { EdgeRun, Pattern, Seam } from '../pattern/types.js';
 
 /**
@@ -20,7 +21,7 @@ export function likelierRun(
 function scoreOf(pattern: Pattern, seam: Seam, piece: string, off: 'long' | 'short'): number {
   const holds = (side: readonly EdgeRun[]): boolean => side.some(run => run.piece === piece);
   return pattern.seams
-    .filter(other => other !== seam && holds(other.a) !== holds(other.b))
+    .filter(other => other !== seam && holds(other.a) !== holds(other.b) && isThere(pattern, other))
     .map(other => {
       const sums = sumsOf(pattern, other, runsTaken(pattern, other).counted);
       if (matches(pattern, other, sums)) return -matching;
@@ -29,6 +30,12 @@ function scoreOf(pattern: Pattern, seam: Seam, piece: string, off: 'long' | 'sho
     })
     .reduce<number>((sum, weight) => sum + weight, 0);
 }
+
+/** Amid a step a seam may still name an edge that the step cut away. */
+const isThere = ({ pieces }: Pattern, { a, b }: Seam): boolean =>
+  [...a, ...b].every(run =>
+    pieces.some(piece => piece.name === run.piece && edgeNames(piece).includes(run.edge)),
+  );
 
 /** What a seam that matches weighs beside one that is off: less than any number of seams that a piece is sewn with. */
 const matching = 1e-3;

@@ -1,6 +1,7 @@
 import type { BecameTellings } from '@paperhinge/alter/sayings';
 import { capital } from '../capital.js';
 import type { Tellings } from '../catalogue.js';
+import { edgeText, typedLength } from '../step-text.js';
 
 /** What a step left no place for. */
 export const became: Tellings<BecameTellings> = {
@@ -27,6 +28,18 @@ export const became: Tellings<BecameTellings> = {
   'seam-run-gone': ({ seam, edges }, say) => ({
     message: capital(`${say.thing(seam)} no longer has ${say.things(edges)} in it.`),
     remedy: 'Say what is sewn to the edges that are left.',
+  }),
+  'opening-follows': ({ edge, wasMm, edgeMm }, say) => ({
+    message: capital(
+      `${say.thing(edge)} was open from end to end, ${say.length(wasMm)}, and still is: ${say.length(edgeMm)} now.`,
+    ),
+    remedy: 'Space buttons anew, and buy a zip or a facing to the new length.',
+  }),
+  'opening-kept': ({ edge, openMm, wasMm, edgeMm }, say) => ({
+    message: capital(
+      `${say.thing(edge)} is ${say.length(edgeMm)} long now instead of ${say.length(wasMm)}; its opening stays ${say.length(openMm)}.`,
+    ),
+    remedy: `If it is to be open from end to end, say so above the steps, and it follows: opening: { ${edgeText(edge)}: ${typedLength(wasMm, say.unit)} }.`,
   }),
   'fastening-gone': ({ fastening, edge }, say) => ({
     message: capital(`${say.thing(fastening)} is gone: it closed ${say.thing(edge)}, which was cut away.`),

@@ -1,5 +1,6 @@
 import type { BecameTellings } from '@paperhinge/alter/sayings';
 import type { Tellings } from '../catalogue.js';
+import { edgeText, typedLength } from '../step-text.js';
 
 /** Was ein Schritt nicht übrig ließ. */
 export const became: Tellings<BecameTellings> = {
@@ -26,6 +27,14 @@ export const became: Tellings<BecameTellings> = {
   'seam-run-gone': ({ seam, edges }, say) => ({
     message: `Zu ${say.thing(seam)} gehört nicht mehr: ${say.things(edges)}.`,
     remedy: 'Geben Sie an, was an die übrigen Kanten genäht wird.',
+  }),
+  'opening-follows': ({ edge, wasMm, edgeMm }, say) => ({
+    message: `${say.thing(edge)} war von Ende zu Ende offen, ${say.length(wasMm)}, und ist es noch: jetzt ${say.length(edgeMm)}.`,
+    remedy: 'Verteilen Sie Knöpfe neu, und kaufen Sie Reißverschluss oder Besatz nach der neuen Länge.',
+  }),
+  'opening-kept': ({ edge, openMm, wasMm, edgeMm }, say) => ({
+    message: `${say.thing(edge)} ist jetzt ${say.length(edgeMm)} lang statt ${say.length(wasMm)}; der Schlitz bleibt ${say.length(openMm)}.`,
+    remedy: `Soll sie von Ende zu Ende offen sein, sagen Sie es über den Schritten, dann folgt er: opening: { ${edgeText(edge)}: ${typedLength(wasMm, say.unit)} }.`,
   }),
   'fastening-gone': ({ fastening, edge }, say) => ({
     message: `${say.thing(fastening)} ist fort: ${say.thing(edge)} wurde weggeschnitten.`,
