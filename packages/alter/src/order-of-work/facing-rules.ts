@@ -1,5 +1,6 @@
 import { type EdgeRef, edgeNamed, type Pattern, pieceNamed, pieceRoleOf, roleOf } from '@paperhinge/geometry';
 import { edgeParts } from '@paperhinge/geometry/pattern';
+import { facingSeams } from './drawn-facings.js';
 import type { Job } from './jobs.js';
 import { type Rule, sharesPiece } from './rule.js';
 import { saying } from './sentences.js';
@@ -13,14 +14,17 @@ export const facingsJoined =
   (job, other) => {
     const isFacing = ({ piece }: EdgeRef) => pieceRoleOf(pieceNamed(pattern, piece)) === 'facing';
     const isJoint = (one: Job) => one.kind === 'seam' && one.edges.length > 0 && one.edges.every(isFacing);
+    const sewsOn = (one: Job) =>
+      one.kind === 'facing' ||
+      (one.kind === 'seam' && facingSeams(pattern).some(seam => seam.name === one.seam));
     const closesSides = (one: Job) =>
       one.edges.every(
         ({ piece, edge }) =>
           roleOf(edgeNamed(pieceNamed(pattern, piece), edge)) === 'side' && isCombined(pattern, piece),
       );
-    if (job.kind === 'facing' && isJoint(other) && sharesPiece(job, other) && !closesSides(other))
+    if (sewsOn(job) && isJoint(other) && sharesPiece(job, other) && !closesSides(other))
       return saying('because-facings-joined', {});
-    return other.kind === 'facing' && isJoint(job) && sharesPiece(job, other) && closesSides(job)
+    return sewsOn(other) && isJoint(job) && sharesPiece(job, other) && closesSides(job)
       ? saying('because-facing-turned', {})
       : undefined;
   };

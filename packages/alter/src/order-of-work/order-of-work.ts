@@ -2,6 +2,7 @@ import type { Finding, Pattern, Saying } from '@paperhinge/geometry';
 import { requireWhole } from '@paperhinge/geometry/internal';
 import type { Derived, MakingNote } from '../alteration.js';
 import { inWords } from '../in-words.js';
+import { withFacingsJoined } from './drawn-facings.js';
 import { finishJobs, topstitchJobs } from './finish-jobs.js';
 import { flatJobs } from './flat-jobs.js';
 import { type Job, type JobKind, job, jobKinds } from './jobs.js';
@@ -37,7 +38,7 @@ export function orderOfWork(
   making: readonly MakingNote[],
 ): { readonly order: readonly OrderedJob[]; readonly findings: readonly Finding[] } {
   requireWhole(given);
-  const { pattern, lining, called } = calledFor(given, derived, making);
+  const { pattern, lining, called, findings } = calledFor(given, derived, making);
   const jobs = withNotes(constrained(pattern, called, lining), making);
   const { order, trapped } = sorted(
     jobs.map(j => ({ ...j, after: j.after.map(a => a.job), reasons: j.after })),
@@ -51,7 +52,7 @@ export function orderOfWork(
       });
       return { job, text, because: given.length > 0 ? grouped(given) : [saying('because-free', { kind })] };
     }),
-    findings: [...(lining?.findings ?? []), ...(trapped.length > 0 ? [trap(trapped)] : [])],
+    findings: [...findings, ...(lining?.findings ?? []), ...(trapped.length > 0 ? [trap(trapped)] : [])],
   };
 }
 
@@ -60,21 +61,27 @@ export function calledFor(
   given: Pattern,
   derived: readonly Derived[],
   making: readonly MakingNote[],
-): { readonly pattern: Pattern; readonly lining: Lining | undefined; readonly called: readonly Job[] } {
+): {
+  readonly pattern: Pattern;
+  readonly lining: Lining | undefined;
+  readonly called: readonly Job[];
+  readonly findings: readonly Finding[];
+} {
   const made = madePieces(given, derived);
-  const pattern = withoutInterfacing(given);
+  const { pattern, findings } = withFacingsJoined(withoutInterfacing(given));
   const lining = liningOf(pattern);
+  const turnsOut = lining ? turnOutJobs(pattern, lining) : [];
   const jobs: readonly Job[] = [
     ...flatJobs(pattern, made),
     ...rawEdgeJobs(pattern, made),
-    ...seamJobs(pattern, made),
+    ...seamJobs(pattern, made, { turnsOut: turnsOut.length > 0 }),
     ...made.flatMap(piece => madeJobs(pattern, piece)),
-    ...(lining ? turnOutJobs(pattern, lining) : []),
+    ...turnsOut,
     ...finishJobs(pattern, made),
     ...topstitchJobs(pattern),
     ...lateJobs(pattern, made),
   ];
-  return { pattern, lining, called: withNotedJobs(jobs, making) };
+  return { pattern, lining, called: withNotedJobs(jobs, making), findings };
 }
 
 /** Jobs that are waited for with one reason, told in one line. */

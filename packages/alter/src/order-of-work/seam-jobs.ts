@@ -1,5 +1,14 @@
-import { type Pattern, pieceNamed, pieceRoleOf, roleOf, type Seam, walkSeam } from '@paperhinge/geometry';
+import {
+  type EdgeRef,
+  type Pattern,
+  pieceNamed,
+  pieceRoleOf,
+  roleOf,
+  type Seam,
+  walkSeam,
+} from '@paperhinge/geometry';
 import { distinctEdges, sameEdge } from '../edge-refs.js';
+import { facingSeams } from './drawn-facings.js';
 import { topstitchedIn } from './finish-jobs.js';
 import { asThings, edgeLabel, type Job, job } from './jobs.js';
 import { isWithin, type MadePiece } from './pieces.js';
@@ -14,14 +23,22 @@ const gatheredShare = 0.1;
  * Seams between the pieces of the garment; those of pieces made for an edge belong to that piece's own job, but for those
  * that join facings to one another.
  */
-export const seamJobs = (pattern: Pattern, made: readonly MadePiece[]): readonly Job[] =>
+export const seamJobs = (
+  pattern: Pattern,
+  made: readonly MadePiece[],
+  { turnsOut }: { readonly turnsOut: boolean },
+): readonly Job[] =>
   pattern.seams
     .filter(({ a, b }) => {
       const theirs = [...a, ...b].map(r => made.find(d => d.name === r.piece));
       return theirs.every(d => d?.kind === 'facing') || theirs.every(d => d === undefined);
     })
     .sort((p, q) => Number(isShoulder(pattern, q)) - Number(isShoulder(pattern, p)))
-    .flatMap(seam => [...gatherJob(pattern, seam), seamJob(pattern, seam), ...understitchJob(pattern, seam)]);
+    .flatMap(seam => [
+      ...gatherJob(pattern, seam),
+      seamJob(pattern, seam),
+      ...understitchJob(pattern, seam, turnsOut),
+    ]);
 
 /** Whether every edge of a seam is a shoulder. */
 export const isShoulder = (pattern: Pattern, { a, b }: Seam): boolean =>
@@ -54,6 +71,7 @@ function seamJob(pattern: Pattern, seam: Seam): Job {
           ...worked(pattern, seam),
           ...part,
           ...(topstitched.length > 0 ? { topstitched } : {}),
+          ...(facingSeams(pattern).includes(seam) ? { facing: true } : {}),
         });
   return job('seam', `seam ${name}`, { text, called }, { edges, seam: name });
 }
@@ -104,30 +122,28 @@ function gatherJob(pattern: Pattern, seam: Seam): readonly Job[] {
   ];
 }
 
-/** A drawn facing is turned and understitched once it is sewn on; one that a lining is sewn to is turned with that. */
-function understitchJob(pattern: Pattern, { name, a, b }: Seam): readonly Job[] {
-  const faces = (side: Seam['a']) => side.every(r => isFreeFacing(pattern, r.piece));
-  if (faces(a) === faces(b)) return [];
-  const pieces = [...new Set((faces(a) ? a : b).map(r => r.piece))];
-  const facing = pieces.map(piece => ({ piece }));
+/** A drawn facing is turned and understitched once it is sewn on; where a lining is turned out, that turns it too. */
+function understitchJob(pattern: Pattern, seam: Seam, turnsOut: boolean): readonly Job[] {
+  if (!facingSeams(pattern).includes(seam)) return [];
+  const { name, a, b } = seam;
+  const isFacing = ({ piece }: EdgeRef): boolean => pieceRoleOf(pieceNamed(pattern, piece)) === 'facing';
+  const pieces = [...new Set((a.every(isFacing) ? a : b).map(r => r.piece))];
+  const turned = pieces.filter(piece => !(turnsOut && isWithin(pattern, pieceNamed(pattern, piece))));
+  if (turned.length === 0) return [];
+  const facing = turned.map(piece => ({ piece }));
   return [
     job(
       'understitch',
-      `understitch ${pieces.join(' + ')}`,
+      `understitch ${turned.join(' + ')}`,
       {
         text: saying('job-understitch', { pieces: facing }),
         called: saying('called-of-piece', { what: 'understitching', piece: facing[0]! }),
       },
       {
-        pieces,
+        pieces: turned,
         seam: name,
         after: [{ job: `seam ${name}`, because: saying('because-sewn-before-turned', {}) }],
       },
     ),
   ];
 }
-
-const isFreeFacing = (pattern: Pattern, name: string): boolean => {
-  const piece = pieceNamed(pattern, name);
-  return pieceRoleOf(piece) === 'facing' && !isWithin(pattern, piece);
-};

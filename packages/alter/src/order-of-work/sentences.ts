@@ -71,6 +71,8 @@ export interface OrderSentences {
     readonly onePassWith?: readonly Saying[];
     /** Pressed and topstitched afterwards, so far from the seam. */
     readonly topstitched?: readonly { readonly edge: Thing; readonly topstitchMm: number }[];
+    /** A facing is sewn on. */
+    readonly facing?: boolean;
   };
   /** Edges of one piece, sewn to the same of another that is cut of it. */
   'job-seam-of-copies': InPart & {

@@ -5,6 +5,12 @@ import { anyFinding, type FindingOf } from '@paperhinge/geometry/sayings';
 export interface OrderTellings {
   /** Each must come before the next and the last before the first. */
   'order-trapped': { readonly jobs: readonly Saying[]; readonly count: number };
+  /** A seam that is not listed: its two edges, each from the edge that is faced. */
+  'facings-not-joined': {
+    readonly seam: Thing;
+    readonly edges: readonly Thing[];
+    readonly from: readonly string[];
+  };
   'lining-cannot-be-turned': { readonly seam: Thing; readonly gapMm: number };
 }
 

@@ -34,3 +34,9 @@ export const typedLength = (mm: number, unit: LengthUnit): string =>
 /** The step that gives a cap the ease that is usual in a set-in sleeve, by its height. */
 export const raisedCap = ({ piece = '' }: Thing, { seam = '' }: Thing): string =>
   `change cap: { piece: ${scalar(piece)}, by: { so that: ${scalar(`ease of ${seam}`)}, is: 20 mm }, keep: width }`;
+
+/** A seam as it is listed above the steps: `{ side: { a: front.side from armhole, b: back.side from armhole } }`. */
+export function seamText({ seam = '' }: Thing, edges: readonly Thing[], from: readonly string[]): string {
+  const [a, b] = edges.map((edge, i) => scalar(`${edgeText(edge)} from ${from[i] ?? 'start'}`));
+  return `{ ${scalar(seam)}: { a: ${a}, b: ${b} } }`;
+}

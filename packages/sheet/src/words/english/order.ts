@@ -2,6 +2,7 @@ import type { OrderSentences, OrderTellings } from '@paperhinge/alter/sayings';
 import type { Saying, Thing } from '@paperhinge/geometry';
 import { capital } from '../capital.js';
 import type { Say, Sentences, Tellings } from '../catalogue.js';
+import { seamText } from '../step-text.js';
 
 /** "the front shoulder", "the front shoulder and the back shoulder". */
 const edgeWords = (edges: readonly Thing[], say: Say): string =>
@@ -90,7 +91,10 @@ export const order: Sentences<OrderSentences> = {
     `Sew the layers of ${say.thing(piece)} together along the outer edge${between.length === 0 ? '' : `, ${say.things(between)} between them`}, turn and press.`,
   'job-gather': ({ edges, fromMm, toMm, times }, say) =>
     `Gather ${edgeWords(edges, say)} from ${say.length(fromMm)} to ${say.length(toMm)}${each(times)}.`,
-  'job-seam': ({ a, b, easeMm, takenUp, times, parts = [], openMm, onePassWith, topstitched = [] }, say) => {
+  'job-seam': (
+    { a, b, easeMm, takenUp, times, parts = [], openMm, onePassWith, topstitched = [], facing },
+    say,
+  ) => {
     const worked =
       easeMm === undefined
         ? ''
@@ -100,7 +104,8 @@ export const order: Sentences<OrderSentences> = {
     );
     const stitchedOver = over.length === 0 ? '' : ` Press, and topstitch ${say.list(over)}.`;
     const inPart = parts.length === 0 ? '' : ` (${say.list(parts.map(part => partly(part, say)))})`;
-    return `Sew ${edgeWords(a, say)} to ${edgeWords(b, say)}${inPart}${worked}${leaving(openMm, say)}${onePass(onePassWith, say)}.${stitchedOver}`;
+    const right = facing ? ', right sides together' : '';
+    return `Sew ${edgeWords(a, say)} to ${edgeWords(b, say)}${right}${inPart}${worked}${leaving(openMm, say)}${onePass(onePassWith, say)}.${stitchedOver}`;
   },
   'job-seam-of-copies': ({ piece, edges, openMm, onePassWith }, say) =>
     `Lay one ${say.name(piece.piece ?? '')} on another, right sides together, and sew ${say.list(edges.map(({ edge }) => `the ${say.name(edge ?? '')}`))}${leaving(openMm, say)}${onePass(onePassWith, say)}.`,
@@ -241,6 +246,10 @@ export const orderTellings: Tellings<OrderTellings> = {
         : `these trap each other, each must come before the next and the last before the first: ${jobs.map(say.saying).join(', ')}.`,
     ),
     remedy: 'Leave one of them open until the others are done, or sew that part in another way.',
+  }),
+  'facings-not-joined': ({ seam, edges, from }, say) => ({
+    message: `No seam joins ${say.things(edges)}, though the facings meet there; the order of work joins them.`,
+    remedy: `List it among the seams: seams: ${seamText(seam, edges, from)}.`,
   }),
   'lining-cannot-be-turned': ({ seam, gapMm }, say) => ({
     message:

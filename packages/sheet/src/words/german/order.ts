@@ -1,6 +1,7 @@
 import type { OrderSentences, OrderTellings } from '@paperhinge/alter/sayings';
 import type { Saying, Thing } from '@paperhinge/geometry';
 import type { Say, Sentences, Tellings } from '../catalogue.js';
+import { seamText } from '../step-text.js';
 
 const edgeWords = (edges: readonly Thing[], say: Say): string =>
   say.list(edges.map(edge => `„${say.shortly(edge)}“`));
@@ -100,7 +101,10 @@ export const order: Sentences<OrderSentences> = {
     `Die Lagen von ${say.thing(piece)} an der Außenkante zusammennähen${between.length === 0 ? '' : `, dazwischen: ${say.things(between)}`}, wenden und bügeln.`,
   'job-gather': ({ edges, fromMm, toMm, times }, say) =>
     `${edgeWords(edges, say)} von ${say.length(fromMm)} auf ${say.length(toMm)} einkräuseln${each(times)}.`,
-  'job-seam': ({ a, b, easeMm, takenUp, times, parts = [], openMm, onePassWith, topstitched = [] }, say) => {
+  'job-seam': (
+    { a, b, easeMm, takenUp, times, parts = [], openMm, onePassWith, topstitched = [], facing },
+    say,
+  ) => {
     const worked =
       easeMm === undefined
         ? ''
@@ -110,7 +114,8 @@ export const order: Sentences<OrderSentences> = {
     );
     const stitchedOver = over.length === 0 ? '' : ` Bügeln und absteppen: ${say.list(over)}.`;
     const inPart = parts.length === 0 ? '' : ` (${say.list(parts.map(part => partly(part, say)))})`;
-    return `${edgeWords(a, say)} an ${edgeWords(b, say)} nähen${inPart}${onePass(onePassWith, say)}${worked}${leaving(openMm, say)}.${stitchedOver}`;
+    const right = facing ? 'rechts auf rechts ' : '';
+    return `${edgeWords(a, say)} ${right}an ${edgeWords(b, say)} nähen${inPart}${onePass(onePassWith, say)}${worked}${leaving(openMm, say)}.${stitchedOver}`;
   },
   'job-seam-of-copies': ({ piece, edges, openMm, onePassWith }, say) =>
     `Zwei gleiche Teile rechts auf rechts legen (${say.name(piece.piece ?? '')}) und zusammennähen: ${say.list(edges.map(({ edge }) => say.name(edge ?? '')))}${onePass(onePassWith, say)}${leaving(openMm, say)}.`,
@@ -251,6 +256,10 @@ export const orderTellings: Tellings<OrderTellings> = {
         ? `Vor sich selbst müsste erledigt werden: ${say.saying(jobs[0]!)}.`
         : `Diese Arbeiten sperren einander; jede müsste vor der nächsten und die letzte vor der ersten getan werden: ${jobs.map(say.saying).join(', ')}.`,
     remedy: 'Lassen Sie eine davon offen, bis die anderen getan sind, oder nähen Sie dieses Stück anders.',
+  }),
+  'facings-not-joined': ({ seam, edges, from }, say) => ({
+    message: `Keine Naht verbindet ${say.things(edges)}, wo die Belege aneinanderstoßen; die Reihenfolge näht sie zusammen.`,
+    remedy: `Führen Sie sie unter den Nähten auf: seams: ${seamText(seam, edges, from)}.`,
   }),
   'lining-cannot-be-turned': ({ seam, gapMm }, say) => ({
     message:
