@@ -50,13 +50,14 @@ export const back = onFold(
   ],
   'bodice',
 );
+/** Its inner line is parallel to the neck. */
 export const frontFacing = onFold(
   'front facing',
   [
     ['neck', [0, 100], [80, 0]],
     ['shoulder', [80, 0], [130, 18.75]],
-    ['inner', [130, 18.75], [0, 165]],
-    ['centre', [0, 165], [0, 100]],
+    ['inner', [130, 18.75], [0, 181.25]],
+    ['centre', [0, 181.25], [0, 100]],
   ],
   'facing',
 );
@@ -65,8 +66,8 @@ export const backFacing = onFold(
   [
     ['neck', [0, 30], [80, 0]],
     ['shoulder', [80, 0], [130, 18.75]],
-    ['inner', [130, 18.75], [0, 90]],
-    ['centre', [0, 90], [0, 30]],
+    ['inner', [130, 18.75], [0, 67.5]],
+    ['centre', [0, 67.5], [0, 30]],
   ],
   'facing',
 );

@@ -1,7 +1,8 @@
 import { cuttingLine } from '../cutting-line/cutting-line.js';
 import type { Pattern } from '../pattern/types.js';
 import type { Finding, Severity } from '../telling.js';
-
+import { seamTolerance } from '../tolerance.js';
+import { isBendOfGarment } from './bends-above.js';
 import { contourDartFindings } from './contour-dart-check.js';
 import { joinedLineFinding } from './joined-line-check.js';
 import { joinedLinesAcrossFolds } from './joined-lines.js';
@@ -22,7 +23,9 @@ import { walkSeams } from './walk-seam.js';
  */
 export const checkPattern = (pattern: Pattern): readonly Finding[] =>
   [
-    ...walkSeams(pattern).flatMap(walk => walk.findings),
+    ...walkSeams(pattern)
+      .flatMap(walk => walk.findings)
+      .filter(found => !isOfFacing(pattern, found)),
     ...unsewnFindings(pattern),
     ...pattern.pieces.flatMap(piece => [
       ...joinedLinesAcrossFolds(pattern, piece).flatMap(line => joinedLineFinding(line, pattern.tolerance)),
@@ -37,3 +40,13 @@ export const checkPattern = (pattern: Pattern): readonly Finding[] =>
   ].sort((one, other) => harm[other.severity] - harm[one.severity]);
 
 const harm: Readonly<Record<Severity, number>> = { fault: 2, warning: 1, note: 0 };
+
+/** A line that runs on across the joint of two facings as it does across the seam that they lie under. */
+const isOfFacing = (pattern: Pattern, { code, where, figures }: Finding): boolean => {
+  const piece = pattern.pieces.find(one => one.name === where.piece);
+  const turn = ((figures?.cornerDeg ?? 0) * Math.PI) / 180;
+  const steps = Math.abs(figures?.stepMm ?? 0) > (pattern.tolerance ?? seamTolerance);
+  return (
+    code === 'joined-line-broken' && !steps && piece !== undefined && isBendOfGarment(pattern, piece, turn)
+  );
+};

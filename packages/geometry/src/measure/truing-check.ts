@@ -5,12 +5,14 @@ import type { Edge, EdgeRef, Pattern, Piece } from '../pattern/types.js';
 import type { Finding, Thing } from '../telling.js';
 
 import { blendReach, cornerTurn, kinkTurn, slightKink, squareTurn } from '../tolerance.js';
+import { isBendOfGarment } from './bends-above.js';
 import { edgeTruing } from './edge-truing.js';
 import { weldedLines } from './joined-lines.js';
 import { isLeftToTrue } from './left-to-true.js';
 import { finding } from './tellings.js';
 
-/** Kinks, steps, welds and fold corners that are not true, on every edge of a piece; slight kinks are told apart. */
+/** Kinks, steps, welds and fold corners that are not true, on every edge of a piece; slight kinks are told apart,
+ * and what a facing has from the edge it lies under is told there. */
 export const truingFindings = (pattern: Pattern, piece: Piece): readonly Finding[] => [
   ...edgeNames(piece).flatMap(edge => brokenEdge(pattern, piece, edge)),
   ...bentWelds(pattern, piece)
@@ -31,7 +33,7 @@ export interface SlightKink {
 export const slightKinks = (pattern: Pattern, piece: Piece): readonly SlightKink[] => [
   ...edgeNames(piece).flatMap(name =>
     edgeTruing(piece, name, pattern)
-      .kinks.filter(({ turn }) => Math.abs(turn) < slightKink)
+      .kinks.filter(({ turn }) => Math.abs(turn) < slightKink && !isBendOfGarment(pattern, piece, turn))
       .map(({ turn }) => ({ edges: [{ piece: piece.name, edge: name }], angleDeg: degrees(Math.abs(turn)) })),
   ),
   ...bentWelds(pattern, piece)
@@ -45,7 +47,9 @@ function brokenEdge(pattern: Pattern, piece: Piece, name: string): readonly Find
   const { kinks, steps } = edgeTruing(piece, name, pattern);
   const edge = { piece: piece.name, edge: name };
   const from = startOf(piece, name);
-  const sharp = kinks.filter(({ turn }) => Math.abs(turn) >= slightKink);
+  const sharp = kinks.filter(
+    ({ turn }) => Math.abs(turn) >= slightKink && !isBendOfGarment(pattern, piece, turn),
+  );
   const stepped = steps.map(({ alongMm, stepMm }) =>
     finding('warning', 'edge-stepped', edge, { edge, stepMm, alongMm, from }),
   );
@@ -72,6 +76,7 @@ const bentWelds = (pattern: Pattern, piece: Piece) =>
     .filter(
       ({ first, second, angleDeg }) =>
         angleDeg > degrees(kinkTurn) &&
+        !isBendOfGarment(pattern, piece, (angleDeg * Math.PI) / 180) &&
         (angleDeg <= degrees(cornerTurn) || isCornerLeft(pattern, piece, first.edge, second.edge)),
     );
 
@@ -97,7 +102,8 @@ function foldCorners(pattern: Pattern, piece: Piece): readonly Finding[] {
 function foldCorner(pattern: Pattern, piece: Piece, fold: Edge, end: EdgeEnd): readonly Finding[] {
   const { neighbour, interior } = cornerAt(piece, fold.name, end);
   const off = interior - Math.PI / 2;
-  if (neighbour.type !== 'edge' || Math.abs(off) <= squareTurn) return [];
+  if (neighbour.type !== 'edge' || Math.abs(off) <= squareTurn || isBendOfGarment(pattern, piece, off))
+    return [];
   const [ending, beginning] = end === 'start' ? [neighbour, fold] : [fold, neighbour];
   if (Math.abs(off) > cornerTurn && !isCornerLeft(pattern, piece, ending.name, beginning.name)) return [];
   const edge = { piece: piece.name, edge: neighbour.name };
