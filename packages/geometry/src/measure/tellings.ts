@@ -6,6 +6,9 @@ import type { Thing } from '../telling.js';
 /** A place along a seam: one of its ends, or a notch, by its name or style, on its edge. */
 export type SeamPlace = 'beginning' | 'end' | Thing;
 
+/** What an edge that is left raw is, by its own role or its piece's. */
+export type RawEdge = 'neck' | 'armhole' | 'waist' | 'opening' | 'wrist' | 'hem' | 'hood' | 'collar';
+
 /** What is told of what is measured and walked. Edges are named by `{ piece, edge }`, notches by `{ piece, edge, notch }`. */
 export interface MeasureTellings {
   'seam-does-not-match': {
@@ -123,7 +126,9 @@ export interface MeasureTellings {
   };
   'opening-longer-than-edge': { readonly edge: Thing; readonly openingMm: number; readonly edgeMm: number };
   'piece-in-no-seam': { readonly piece: Thing };
-  'edges-left-raw': { readonly role: 'neck' | 'armhole' | 'waist'; readonly edges: readonly Thing[] };
+  'edges-left-raw': { readonly role: RawEdge; readonly edges: readonly Thing[] };
+  /** Of a lining or a facing. */
+  'lining-edges-loose': { readonly edges: readonly Thing[] };
   'no-seams': { readonly pieces: number };
 }
 

@@ -138,7 +138,12 @@ export const measure: Tellings<MeasureTellings> = {
   }),
   'edges-left-raw': ({ role, edges }, say) => ({
     message: `Nothing is sewn to ${say.list(edges.map(e => say.thing(e)))}, and nothing finishes ${edges.length === 1 ? 'it: it' : 'them: they'} would be left raw.`,
-    remedy: `Face, bind or band ${edges.length === 1 ? 'it' : 'them'}: ${stepText('draft facing', { name: `${role} facing`, along: edges.map(edgeText), width: typedLength(60, say.unit) })}. Or write in the drawing how it is finished, such as data-finish="bound".`,
+    remedy: rawRemedy(role, edges, say),
+  }),
+  'lining-edges-loose': ({ edges }, say) => ({
+    message: `No seam takes in ${say.list(edges.map(e => say.thing(e)))}: ${edges.length === 1 ? 'it' : 'they'} would hang loose within the garment.`,
+    remedy:
+      'List under "seams" what is sewn to them, such as the edge of the garment that they lie under; or write in the drawing how they are finished, such as data-finish="turned once".',
   }),
   'no-seams': () => ({
     message: 'No seams are listed, so none could be walked: whether the pieces fit together was not checked.',
@@ -148,6 +153,18 @@ export const measure: Tellings<MeasureTellings> = {
 };
 
 type Facts<C extends keyof MeasureTellings> = MeasureTellings[C];
+
+function rawRemedy(role: Facts<'edges-left-raw'>['role'], edges: readonly Thing[], say: Say): string {
+  const face = stepText('draft facing', {
+    name: `${role} facing`,
+    along: edges.map(edgeText),
+    width: typedLength(60, say.unit),
+  });
+  const it = edges.length === 1 ? 'it' : 'them';
+  if (role === 'hem' || role === 'wrist')
+    return `If it is turned up, write data-kind="hem" on it in the drawing; or face ${it}: ${face}.`;
+  return `Face, bind or band ${it}: ${face}. Or write in the drawing how it is finished, such as data-finish="bound".`;
+}
 
 const fitted = {
   eased: 'eased in',

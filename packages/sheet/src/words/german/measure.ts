@@ -120,7 +120,12 @@ export const measure: Tellings<MeasureTellings> = {
   }),
   'edges-left-raw': ({ role, edges }, say) => ({
     message: `Nichts ist angenäht und nichts versäubert die Kante: ${say.list(edges.map(e => say.thing(e)))}.`,
-    remedy: `Mit Beleg, Einfassung oder Bündchen versehen: ${stepText('draft facing', { name: { neck: 'Halsbeleg', armhole: 'Armlochbeleg', waist: 'Taillenbeleg' }[role], along: edges.map(edgeText), width: typedLength(60, say.unit) })}. Oder in der Zeichnung angeben, wie sie versäubert wird, etwa data-finish="bound".`,
+    remedy: rawRemedy(role, edges, say),
+  }),
+  'lining-edges-loose': ({ edges }, say) => ({
+    message: `Keine Naht fasst sie, sie hinge innen lose: ${say.list(edges.map(e => say.thing(e)))}.`,
+    remedy:
+      'Führen Sie unter „seams“ auf, was daran genäht wird, etwa die Kante des Kleidungsstücks, unter der sie liegt; oder geben Sie in der Zeichnung an, wie sie versäubert wird, etwa data-finish="turned once".',
   }),
   'no-seams': () => ({
     message:
@@ -131,6 +136,28 @@ export const measure: Tellings<MeasureTellings> = {
 };
 
 type Facts<C extends keyof MeasureTellings> = MeasureTellings[C];
+
+const facingNames = {
+  neck: 'Halsbeleg',
+  armhole: 'Armlochbeleg',
+  waist: 'Taillenbeleg',
+  opening: 'Vorderkantenbeleg',
+  wrist: 'Ärmelbeleg',
+  hem: 'Saumbeleg',
+  hood: 'Kapuzenbeleg',
+  collar: 'Unterkragen',
+} as const;
+
+function rawRemedy(role: Facts<'edges-left-raw'>['role'], edges: readonly Thing[], say: Say): string {
+  const face = stepText('draft facing', {
+    name: facingNames[role],
+    along: edges.map(edgeText),
+    width: typedLength(60, say.unit),
+  });
+  if (role === 'hem' || role === 'wrist')
+    return `Wird sie eingeschlagen, schreiben Sie in der Zeichnung data-kind="hem" daran; oder mit Beleg versehen: ${face}.`;
+  return `Mit Beleg, Einfassung oder Bündchen versehen: ${face}. Oder in der Zeichnung angeben, wie sie versäubert wird, etwa data-finish="bound".`;
+}
 
 const fitted = {
   eased: 'einzuhaltenden',
