@@ -97,3 +97,22 @@ test('a blunt corner of 25 degrees is a corner, a bend over a radius of 12 mm is
     cornersOfOutline(seen([{ x: 0, y: 0 }, ...arc, { x: 100, y: 150 }, { x: 0, y: 150 }]), soft),
   ).toHaveLength(3);
 });
+
+test.each([3, 4, 5, 6, 8, 10])(
+  'a strip %i mm wide is no longer than it is drawn: its ends are no points',
+  wide => {
+    const strip = [
+      { x: 0, y: 0 },
+      { x: 150, y: 0 },
+      { x: 150, y: wide },
+      { x: 0, y: wide },
+    ];
+    const points = seen(strip);
+    const edges = edgesOfOutline(points, cornersOfOutline(points, soft));
+    const across = edges.flatMap(edge =>
+      edge.segments.flatMap(([from, ...rest]) => [from.x, rest.at(-1)!.x]),
+    );
+    expect(Math.max(...across)).toBeLessThan(150 + 1.5);
+    expect(Math.min(...across)).toBeGreaterThan(-1.5);
+  },
+);

@@ -46,6 +46,14 @@ test('a cut piece in a scan of known dpi comes out within 0.1 mm', () => {
   expect(trace.findings.map(f => f.code)).toEqual(['scan-scale', 'pieces-counted']);
 });
 
+test('a piece that runs out of the scan is told as that', () => {
+  const sheet = paper();
+  cutPiece(sheet, laid(shapes.pocket, [-60, 40], 0.06), 120);
+  expect(() => traceScan(scanned(sheet), { dotsToMm })).toThrow(
+    expect.objectContaining({ code: 'no-piece-on-scan', facts: { faint: 0, cutOff: 1 } }),
+  );
+});
+
 test('a line drawn in dashes is followed from click to click, past lines that cross it', () => {
   const sheet = paper();
   const ring = flattened(pocket);
@@ -119,6 +127,7 @@ test('scans that cannot be traced are refused with the reason', () => {
   const blank = scanned(paper());
   const at = (...points: readonly (readonly [number, number])[]) => [points.map(([x, y]) => ({ x, y }))];
   expect(codeOf(() => traceScan(blank, { dotsToMm }))).toBe('no-piece-on-scan');
+  expect(codeOf(() => traceScan(blank, { dotsToMm: 100 }))).toBe('picture-too-small');
   expect(codeOf(() => traceScan(blank, { dotsToMm: 0 }))).toBe('scan-scale-out-of-range');
   expect(codeOf(() => traceScan(blank, { dotsToMm, at: at([10, 10], [300, 10]) }))).toBe('too-few-clicks');
   expect(codeOf(() => traceScan(blank, { dotsToMm, at: at([10, 10], [300, 10], [9000, 80]) }))).toBe(

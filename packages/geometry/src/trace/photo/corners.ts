@@ -17,7 +17,10 @@ const armFit = 0.04,
   armNoise = 1.7;
 /** mm. A corner farther from the outline than this is a rounding, drawn as a curve. */
 const farthest = 1.3;
-/** mm. The same across a point so sharp that its two sides run into one another. */
+/**
+ * mm. The same across a point so sharp that its two sides run into one another: as far as the picture is soft, which
+ * rounds a point off no broader, and no farther than this. What ends broader is the end of a strip.
+ */
 const farthestSharp = 2.4;
 
 /**
@@ -127,7 +130,7 @@ function cornerAt(outline: Outline, { index, before, after }: Spot): OutlineCorn
   }
   // A sharp point is rounded off farther by the lens than a blunt one, and a narrow slit closes before its end.
   const narrow = Math.max(bluntest, Math.cos(corner.turn / 2));
-  if (least > (sharp < sharpPoint ? farthestSharp : farthest) / narrow) return undefined;
+  if (least > (sharp < sharpPoint ? Math.min(farthestSharp, soft) : farthest) / narrow) return undefined;
   return { index: nearest, at: corner.at, soft: sharp < sharpPoint ? least + 2 * soft : soft };
 }
 

@@ -9,6 +9,11 @@ const leastNoise = 0.8;
 const tile = 20;
 /** Of what changes over `fine`, what a slow change would make of it. */
 const slowShare = 1.2;
+/**
+ * Half of all blocks of bare ground look less like an edge than this. Where more do not, noise hangs together from block
+ * to block, as in the far end of a slanting picture or behind strong compression, and is larger than neighbours tell.
+ */
+const quiet = 3.4;
 
 /** How much each block looks like an edge: its change of colour over what noise makes of it; 0 where nothing is known. */
 export function edgeStrength(blocks: FloorBlocks): Float32Array {
@@ -37,8 +42,42 @@ export function edgeStrength(blocks: FloorBlocks): Float32Array {
         }
     }
   }
-  return square.map((s, k) => Math.max(0, Math.sqrt(s) - slowShare * Math.sqrt(slowly[k]!)));
+  const strength = square.map((s, k) => Math.max(0, Math.sqrt(s) - slowShare * Math.sqrt(slowly[k]!)));
+  return quieted(blocks, strength, inside);
 }
+
+/** The same with every tile's noise brought down to what noise is elsewhere. */
+function quieted({ width, height }: FloorBlocks, strength: Float32Array, inside: Uint8Array): Float32Array {
+  const out = new Float32Array(strength.length);
+  for (const { around, own } of tiles(width, height)) {
+    const middle = middleOf(around.filter(k => inside[k] === 1).map(k => strength[k]!)) ?? 0;
+    const share = quiet / Math.max(quiet, middle);
+    for (const k of own) out[k] = strength[k]! * share;
+  }
+  return out;
+}
+
+/** Tiles of blocks, each with those about it. */
+function* tiles(
+  width: number,
+  height: number,
+): Generator<{ readonly own: readonly number[]; readonly around: readonly number[] }> {
+  const blocksIn = (left: number, top: number, right: number, bottom: number): readonly number[] => {
+    const out: number[] = [];
+    for (let j = Math.max(0, top); j < Math.min(height, bottom); j++)
+      for (let i = Math.max(0, left); i < Math.min(width, right); i++) out.push(j * width + i);
+    return out;
+  };
+  for (let top = 0; top < height; top += tile)
+    for (let left = 0; left < width; left += tile)
+      yield {
+        own: blocksIn(left, top, left + tile, top + tile),
+        around: blocksIn(left - tile / 2, top - tile / 2, left + 1.5 * tile, top + 1.5 * tile),
+      };
+}
+
+const middleOf = (values: readonly number[]): number | undefined =>
+  [...values].sort((a, b) => a - b)[values.length >> 1];
 
 /** Marked blocks whose neighbours within so many blocks are marked, too. */
 export function shrunk(
@@ -65,32 +104,20 @@ function noiseOf({ width, height, channels, levels, open }: FloorBlocks, channel
   const values = channels[channel]!,
     level = levels[channel]!;
   const out = new Float32Array(values.length);
-  for (let top = 0; top < height; top += tile)
-    for (let left = 0; left < width; left += tile) {
-      const offs: number[] = [];
-      let quantum = 0,
-        count = 0;
-      for (let j = Math.max(1, top - tile / 2); j < Math.min(height - 1, top + 1.5 * tile); j++)
-        for (let i = Math.max(1, left - tile / 2); i < Math.min(width - 1, left + 1.5 * tile); i++) {
-          const k = j * width + i;
-          if (open[k] === 0 || !(open[k - 1] && open[k + 1] && open[k - width] && open[k + width])) continue;
-          offs.push(
-            Math.abs(
-              values[k]! - (values[k - 1]! + values[k + 1]! + values[k - width]! + values[k + width]!) / 4,
-            ),
-          );
-          quantum += level[k]!;
-          count++;
-        }
-      const middle = offs.sort((a, b) => a - b)[offs.length >> 1] ?? 0;
-      // Of a normal spread the middle distance is 0.6745; a mean of four adds a quarter to the square.
-      const noise = Math.max(
-        middle / 0.6745 / Math.sqrt(1.25),
-        count > 0 ? (leastNoise * quantum) / count : 1,
-      );
-      for (let j = top; j < Math.min(height, top + tile); j++)
-        for (let i = left; i < Math.min(width, left + tile); i++) out[j * width + i] = noise;
-    }
+  for (const { around, own } of tiles(width, height)) {
+    const bare = around.filter(k => {
+      const i = k % width;
+      const within = i > 0 && i < width - 1 && k >= width && k < width * (height - 1);
+      return within && [k, k - 1, k + 1, k - width, k + width].every(one => open[one] === 1);
+    });
+    const off = (k: number): number =>
+      Math.abs(values[k]! - (values[k - 1]! + values[k + 1]! + values[k - width]! + values[k + width]!) / 4);
+    const quantum = bare.reduce((sum, k) => sum + level[k]!, 0) / bare.length;
+    // Of a normal spread the middle distance is 0.6745; a mean of four adds a quarter to the square.
+    const middle = (middleOf(bare.map(off)) ?? 0) / 0.6745 / Math.sqrt(1.25);
+    const noise = Math.max(middle, bare.length > 0 ? leastNoise * quantum : 1);
+    for (const k of own) out[k] = noise;
+  }
   return out;
 }
 

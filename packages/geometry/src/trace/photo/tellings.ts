@@ -8,9 +8,9 @@ export interface PhotoTellings {
   'picture-too-small': { readonly picture: number; readonly width: number; readonly height: number };
   'pictures-share-no-sheets': { readonly picture: number };
   'ground-not-seen': NoFacts;
-  /** `faint`: places where an edge was seen that is hardly to be told from the ground. */
-  'no-piece-found': { readonly faint: number };
-  'no-piece-on-scan': { readonly faint: number };
+  'scan-ground-not-seen': NoFacts;
+  'no-piece-found': NothingTraced;
+  'no-piece-on-scan': NothingTraced;
   'too-few-clicks': { readonly clicks: number };
   'click-outside': { readonly click: number };
   'no-line-between': { readonly from: number; readonly to: number };
@@ -34,6 +34,14 @@ export interface PhotoTellings {
   'edge-faint': PlaceInPicture;
   'floor-too-bright': { readonly sharePercent: number };
   'piece-touches-sheet': { readonly piece: string };
+}
+
+/** What was seen where no piece was traced. */
+export interface NothingTraced {
+  /** Places where an edge was seen that is hardly to be told from the ground. */
+  readonly faint: number;
+  /** Things that run out of the picture. */
+  readonly cutOff: number;
 }
 
 /** Where something lies in a picture, in thirds of it. */

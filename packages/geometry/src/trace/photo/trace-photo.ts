@@ -86,7 +86,7 @@ export function tracePhotos(pictures: readonly Picture[], options: PhotoOptions 
   );
   const floor = { map, shots, sheets, known: floorOfSheets(map, sheets) };
   const { pieces, sizes, cutOff, loose } = piecesOn(floor, options);
-  if (pieces.length === 0) throw refusal('no-piece-found', { faint: loose.length });
+  if (pieces.length === 0) throw refusal('no-piece-found', { faint: loose.length, cutOff: cutOff.length });
   const { residualMm, worstMm } = truthOf(solution, shots);
   return {
     pieces,
@@ -141,7 +141,7 @@ export function piecesOn(
   }
   const unlike = unlikeGround(map, known);
   tell(options, 'floor', 1);
-  if (!unlike) throw refusal('ground-not-seen', {});
+  if (!unlike) throw refusal(sheets.length > 0 ? 'ground-not-seen' : 'scan-ground-not-seen', {});
   onStage('outlines');
   const { outlines, cutOff, loose } = traceFloor({ map, shots, codes: known.codes }, sheets, unlike, share =>
     tell(options, 'outlines', share),
@@ -155,23 +155,28 @@ function onFloor({ view }: TonedShot, map: FloorMap, click: Point, number: numbe
   return p;
 }
 
-function sheetsIn(
-  picture: Picture,
-  number: number,
-  printed: PrintedStretch,
-): SeenPicture & { readonly tone: number } {
+/** What was found in a picture. */
+interface Looked extends SeenPicture {
+  readonly tone: number;
+  /** Whether nothing in it is sharp; asked only where that is in question. */
+  readonly blurred: () => boolean;
+}
+
+function sheetsIn(picture: Picture, number: number, printed: PrintedStretch): Looked {
   const { width, height } = picture;
   if (Math.min(width, height) < leastDots)
     throw refusal('picture-too-small', { picture: number, width, height });
   const grey = greyOf(picture);
   const { targets } = findTargets(grey);
+  const blurred = (): boolean => isBlurred(grey);
   if (targets.length === 0)
-    throw refusal(isBlurred(grey) ? 'picture-blurred' : 'no-target-found', { picture: number });
+    throw refusal(blurred() ? 'picture-blurred' : 'no-target-found', { picture: number });
   const tone = toneOf(grey, targets, printed);
   return {
     width,
     height,
     tone,
+    blurred,
     sheets: seenSheets(
       targets.map(t => inTone(grey, t, tone)),
       printed,
@@ -179,15 +184,20 @@ function sheetsIn(
   };
 }
 
-function solvedTogether(looked: readonly SeenPicture[]): Solution {
+function solvedTogether(looked: readonly Looked[]): Solution {
   const solution = solved(looked);
   const poorest = looked.findIndex(l => l.sheets.length < leastSheets);
   const all = new Set(
     looked.flatMap(l => l.sheets.map(({ sheet }) => `${sheet.paper} ${sheet.number} ${sheet.copy}`)),
   );
   if (!solution || all.size < leastSheets) {
-    const picture = Math.max(0, poorest);
-    throw refusal('too-few-targets', { picture: picture + 1, sheets: looked[picture]!.sheets.length });
+    const index = Math.max(0, poorest);
+    const { blurred, sheets } = looked[index]!;
+    const picture = index + 1;
+    // More sheets would not help where those that lie there cannot be read.
+    throw blurred()
+      ? refusal('picture-blurred', { picture })
+      : refusal('too-few-targets', { picture, sheets: sheets.length });
   }
   const apart = looked.findIndex((_, i) => !solution.order.includes(i));
   if (apart >= 0) throw refusal('pictures-share-no-sheets', { picture: apart + 1 });

@@ -17,20 +17,23 @@ export interface ScanOptions
 /** Dots to a mm: below the first nothing is measured, beyond the second no scanner goes. */
 const leastScale = 1,
   mostScale = 100;
+/** mm. A narrower picture is no scan of a piece, but a small copy of one, or its scale is another. */
+const leastSide = 15;
 
 /**
  * Traces the pieces in a flat scan, or in a picture taken as one: straight from above, one scale everywhere. How true
  * that is nothing in the picture can say.
  *
- * @throws PatternError `scan-scale-out-of-range`, `ground-not-seen`, `no-piece-on-scan`; for drawn pieces `too-few-clicks`,
- *   `click-outside`, `no-line-between`, `size-not-drawn-there`
+ * @throws PatternError `scan-scale-out-of-range`, `picture-too-small`, `scan-ground-not-seen`, `no-piece-on-scan`; for drawn
+ *   pieces `too-few-clicks`, `click-outside`, `no-line-between`, `size-not-drawn-there`
  */
 export function traceScan(picture: Picture, options: ScanOptions): PhotoTrace {
   const { dotsToMm, at, onStage = () => {} } = options;
   if (!(dotsToMm >= leastScale && dotsToMm <= mostScale))
     throw refusal('scan-scale-out-of-range', { dotsToMm });
   const { width, height } = picture;
-  if (!(width > 0 && height > 0 && width * height * 4 <= picture.rgba.length))
+  const isWhole = width > 0 && height > 0 && width * height * 4 <= picture.rgba.length;
+  if (!isWhole || Math.min(width, height) < leastSide * dotsToMm)
     throw refusal('picture-too-small', { picture: 1, width, height });
   onStage('floor');
   tell(options, 'floor', 0);
@@ -41,7 +44,7 @@ export function traceScan(picture: Picture, options: ScanOptions): PhotoTrace {
   const map = floorMap(shots, corners);
   const known = groundAtRim(map, picture, dotsToMm);
   const { pieces, sizes, cutOff, loose } = piecesOn({ map, shots, sheets: [], known }, options);
-  if (pieces.length === 0) throw refusal('no-piece-on-scan', { faint: loose.length });
+  if (pieces.length === 0) throw refusal('no-piece-on-scan', { faint: loose.length, cutOff: cutOff.length });
   return {
     pieces,
     ...(sizes ? { sizes } : {}),

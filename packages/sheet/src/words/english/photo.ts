@@ -12,7 +12,7 @@ export const photo: Tellings<PhotoTellings> = {
     remedy: 'Lay at least four sheets round and between the pieces, nothing on them, and photograph again.',
   }),
   'picture-blurred': ({ picture }) => ({
-    message: `Picture ${picture} is blurred: no sheet can be read in it.`,
+    message: `Picture ${picture} is blurred: the sheets in it cannot be read.`,
     remedy: 'Photograph again in better light; hold the camera still and let it focus on the floor.',
   }),
   'picture-too-small': ({ picture, width, height }) => ({
@@ -29,20 +29,39 @@ export const photo: Tellings<PhotoTellings> = {
     remedy:
       'Lay the pieces on a plain ground of another colour, with some of it to be seen round every sheet.',
   }),
-  'no-piece-found': ({ faint }) => ({
-    message:
-      faint === 0
-        ? 'The sheets were found, but no piece beside them.'
-        : 'The sheets were found; what lies beside them can hardly be told from the ground, and no piece was traced.',
-    remedy: 'Lay a sheet of another colour under the pieces, clear of the sheets, and photograph again.',
+  'scan-ground-not-seen': () => ({
+    message: 'What lies on the scanner cannot be told from the ground behind it.',
+    remedy: 'Lay a plain sheet of another colour behind the pieces, larger than they are, and scan again.',
   }),
-  'no-piece-on-scan': ({ faint }) => ({
-    message:
-      faint === 0
-        ? 'No piece was found in the scan.'
-        : 'What lies there can hardly be told from the ground; no piece was traced in the scan.',
-    remedy: 'Lay a sheet of another colour behind the pieces; for lines drawn on paper, give their corners.',
-  }),
+  'no-piece-found': ({ faint, cutOff }) =>
+    cutOff > 0
+      ? {
+          message:
+            'The sheets were found; what lies beside them runs out of the picture, and nothing was traced.',
+          remedy: 'Photograph again with all of every piece in the picture.',
+        }
+      : {
+          message:
+            faint === 0
+              ? 'The sheets were found, but no piece beside them.'
+              : 'The sheets were found; what lies beside them can hardly be told from the ground, and no piece was traced.',
+          remedy:
+            'Lay a sheet of another colour under the pieces, clear of the sheets, and photograph again.',
+        },
+  'no-piece-on-scan': ({ faint, cutOff }) =>
+    cutOff > 0
+      ? {
+          message: 'What lies there is cut off by the edge of the scan; no piece was traced.',
+          remedy: 'Scan whole pieces, or photograph them with the sheets of a photo frame.',
+        }
+      : {
+          message:
+            faint === 0
+              ? 'No piece was found in the scan.'
+              : 'What lies there can hardly be told from the ground; no piece was traced in the scan.',
+          remedy:
+            'Lay a sheet of another colour behind the pieces; for lines drawn on paper, give their corners.',
+        },
   'too-few-clicks': ({ clicks }) => ({
     message: `${clicks === 1 ? '1 corner goes' : `${clicks} corners go`} round no piece.`,
     remedy: 'Give the corners of the piece in order, at least three.',

@@ -12,7 +12,7 @@ export const photo: Tellings<PhotoTellings> = {
     remedy: 'Legen Sie mindestens vier Messblätter um und zwischen die Teile, ohne sie zu verdecken.',
   }),
   'picture-blurred': ({ picture }) => ({
-    message: `Bild ${picture} ist unscharf: kein Messblatt ist lesbar.`,
+    message: `Bild ${picture} ist unscharf: die Messblätter darauf sind nicht lesbar.`,
     remedy:
       'Fotografieren Sie bei besserem Licht; halten Sie die Kamera ruhig und lassen Sie sie scharfstellen.',
   }),
@@ -30,22 +30,40 @@ export const photo: Tellings<PhotoTellings> = {
     remedy:
       'Legen Sie die Teile auf einen einfarbigen Grund anderer Farbe, der um jedes Messblatt zu sehen ist.',
   }),
-  'no-piece-found': ({ faint }) => ({
-    message:
-      faint === 0
-        ? 'Die Messblätter wurden gefunden, aber kein Schnittteil daneben.'
-        : 'Die Messblätter wurden gefunden; was daneben liegt, hebt sich kaum vom Grund ab, und kein Teil wurde abgenommen.',
+  'scan-ground-not-seen': () => ({
+    message: 'Was auf dem Scanner liegt, ist vom Grund dahinter nicht zu unterscheiden.',
     remedy:
-      'Legen Sie ein Blatt anderer Farbe unter die Teile, frei von den Messblättern, und fotografieren Sie noch einmal.',
+      'Legen Sie ein einfarbiges Blatt anderer Farbe hinter die Teile, größer als sie, und scannen Sie noch einmal.',
   }),
-  'no-piece-on-scan': ({ faint }) => ({
-    message:
-      faint === 0
-        ? 'Auf dem Scan wurde kein Schnittteil gefunden.'
-        : 'Was auf dem Scan liegt, hebt sich kaum vom Grund ab; kein Teil wurde abgenommen.',
-    remedy:
-      'Legen Sie ein Blatt anderer Farbe hinter die Teile; für gezeichnete Linien geben Sie die Ecken an.',
-  }),
+  'no-piece-found': ({ faint, cutOff }) =>
+    cutOff > 0
+      ? {
+          message:
+            'Die Messblätter wurden gefunden; was daneben liegt, läuft aus dem Bild hinaus, und nichts wurde abgenommen.',
+          remedy: 'Fotografieren Sie noch einmal mit allen Teilen ganz im Bild.',
+        }
+      : {
+          message:
+            faint === 0
+              ? 'Die Messblätter wurden gefunden, aber kein Schnittteil daneben.'
+              : 'Die Messblätter wurden gefunden; was daneben liegt, hebt sich kaum vom Grund ab, und kein Teil wurde abgenommen.',
+          remedy:
+            'Legen Sie ein Blatt anderer Farbe unter die Teile, frei von den Messblättern, und fotografieren Sie noch einmal.',
+        },
+  'no-piece-on-scan': ({ faint, cutOff }) =>
+    cutOff > 0
+      ? {
+          message: 'Was auf dem Scan liegt, ist am Rand abgeschnitten; kein Teil wurde abgenommen.',
+          remedy: 'Scannen Sie ganze Teile, oder fotografieren Sie sie mit den Messblättern.',
+        }
+      : {
+          message:
+            faint === 0
+              ? 'Auf dem Scan wurde kein Schnittteil gefunden.'
+              : 'Was auf dem Scan liegt, hebt sich kaum vom Grund ab; kein Teil wurde abgenommen.',
+          remedy:
+            'Legen Sie ein Blatt anderer Farbe hinter die Teile; für gezeichnete Linien geben Sie die Ecken an.',
+        },
   'too-few-clicks': ({ clicks }) => ({
     message: `${clicks === 1 ? '1 Ecke umschließt' : `${clicks} Ecken umschließen`} kein Teil.`,
     remedy: 'Geben Sie die Ecken des Teils der Reihe nach an, mindestens drei.',
