@@ -128,6 +128,50 @@ const slantedHem = patternOf([
     { lines: [{ ...level('grain', [40, 300], [40, 50]), kind: 'grain' }] },
   ),
 ]);
+/** A panel with a dart from its side, a line that runs out between its legs, and one that runs out below. */
+const sideDart = patternOf([
+  pieceOf(
+    'panel',
+    [
+      side('top', [
+        [0, 0],
+        [220, 0],
+      ]),
+      side('right', [
+        [220, 0],
+        [220, 134],
+      ]),
+      dart('bust', [220, 134], [100, 150], [220, 166]),
+      side('right', [
+        [220, 166],
+        [220, 400],
+      ]),
+      side(
+        'hem',
+        [
+          [220, 400],
+          [0, 400],
+        ],
+        { kind: 'hem' },
+      ),
+      side(
+        'left',
+        [
+          [0, 400],
+          [0, 0],
+        ],
+        { kind: 'fold' },
+      ),
+    ],
+    {
+      lines: [
+        level('across', [0, 145], [210, 152]),
+        level('below', [0, 250], [210, 250]),
+        { ...level('grain', [40, 300], [40, 50]), kind: 'grain' },
+      ],
+    },
+  ),
+]);
 
 const moves: Readonly<Record<string, FollowedCase>> = {
   'no-hem': [
@@ -173,6 +217,20 @@ const moves: Readonly<Record<string, FollowedCase>> = {
     steps(notched, shorter('low')),
     'crosses each edge once',
     steps(notched, shorter('high')),
+  ],
+  'dart-mouth-parted': [
+    steps(sideDart, 'lengthen: { pieces: panel, at: across, by: 20 }'),
+    'resize dart: { piece: panel, dart: bust, to: 32 mm }',
+    steps(
+      sideDart,
+      'lengthen: { pieces: panel, at: across, by: 20 }',
+      'resize dart: { piece: panel, dart: bust, to: 32 mm }',
+    ),
+  ],
+  'dart-mouth-parted beside it': [
+    steps(sideDart, 'lengthen: { pieces: panel, at: across, by: 20 }'),
+    'Or draw the line above or below the dart',
+    steps(sideDart, 'lengthen: { pieces: panel, at: below, by: 20 }'),
   ],
   'dart-left-uneven': [
     steps(slantedHem, shorter('hem', '40')),

@@ -7,9 +7,10 @@ import {
   pieceNamed,
   type Thing,
 } from '@paperhinge/geometry';
-import { foldTolerance } from '@paperhinge/geometry/internal-tolerances';
+import { foldTolerance, visibleLength } from '@paperhinge/geometry/internal-tolerances';
 import { nearestOnPath, pathEnd, pathStart } from '@paperhinge/geometry/paths';
-import { edgeParts } from '@paperhinge/geometry/pattern';
+import { dartsOf, edgeParts } from '@paperhinge/geometry/pattern';
+import { distance } from '@paperhinge/geometry/plane';
 
 /**
  * What a step warned of once, and whether it still stands in the finished pattern: a later step may have done what its
@@ -27,6 +28,15 @@ export const stillStands: Readonly<Record<string, (found: Finding, pattern: Patt
       [...seam.a, ...seam.b].some(run => run.piece === piece && run.edge === edge),
     );
   },
+  // Sewn as wide as it was, or redrawn by hand since: nothing to say.
+  'dart-mouth-parted': ({ about, figures }, pattern) => {
+    const { piece = '', dart = '' } = (about as About).dart!;
+    const found = pattern.pieces.find(p => p.name === piece);
+    const now = found && dartsOf(found).find(d => d.name === dart);
+    if (now === undefined) return false;
+    const intakeMm = distance(pathStart(now.legs[0]), pathEnd(now.legs[1]));
+    return Math.abs(intakeMm - figures!.isMm!) <= visibleLength;
+  },
   'hem-curved-deep': ({ about, figures }, pattern) => {
     const { piece = '', edge = '' } = (about as About).edge!;
     return (
@@ -40,6 +50,7 @@ export const stillStands: Readonly<Record<string, (found: Finding, pattern: Patt
 
 interface About {
   readonly edge?: Thing;
+  readonly dart?: Thing;
 }
 
 /** Whether an edge is still a fold that cannot be laid on one: drawn straight, or made a seam, it is mended. */

@@ -1,3 +1,4 @@
+import { resizeDart } from '@paperhinge/alter/darts';
 import { lengthen, shorten } from '@paperhinge/alter/length';
 import {
   at,
@@ -388,6 +389,60 @@ describe('at a line across a dart', () => {
         },
       ),
     );
+  });
+
+  test('run out between the legs of a side dart, it parts the mouth: told, and mended as told', () => {
+    // The mouth runs straight down a side that is 400 mm long; the point lies square to its middle.
+    const apex = at(100, 150);
+    const sided = definePiece({
+      name: 'panel',
+      outline: [
+        { name: 'top', path: polyline(at(0, 0), at(220, 0)) },
+        { name: 'side', path: polyline(at(220, 0), at(220, 134)) },
+        {
+          type: 'dart',
+          name: 'bust',
+          legs: [polyline(at(220, 134), apex), polyline(apex, at(220, 166))],
+          apex,
+        },
+        { name: 'side', path: polyline(at(220, 166), at(220, 400)) },
+        { name: 'hem', kind: 'hem', path: polyline(at(220, 400), at(0, 400)) },
+        { name: 'centre', kind: 'fold', path: polyline(at(0, 400), at(0, 0)) },
+      ],
+      lines: [
+        { kind: 'grain', name: 'grain', path: polyline(at(30, 50), at(30, 350)) },
+        { kind: 'lengthen-shorten', name: 'across', path: polyline(at(0, 145), at(210, 152)) },
+      ],
+    });
+    for (const by of [-20, 20]) {
+      const { pattern, findings } = changed(patternOf(sided), 'across', by);
+      expect(findings.map(f => [f.code, f.figures])).toEqual([
+        ['dart-mouth-parted', { wasMm: 32, isMm: expect.closeTo(32 - by, 9) }],
+      ]);
+      expect(lengthOf(pattern, 'panel', 'side')).toBeCloseTo(368, 9);
+      const mended = resizeDart(pattern, { piece: 'panel', dart: 'bust', to: 32 }).pattern;
+      expect(lengthOf(mended, 'panel', 'side')).toBeCloseTo(368 - by, 9);
+    }
+  });
+
+  test('a line beside which what stays slants away is still square to the grain', () => {
+    // The waist rises from 0 to 120 mm: its middle lies as high as the line's, so the grain points to neither by it.
+    const rising = definePiece({
+      name: 'panel',
+      outline: [
+        { name: 'waist', path: polyline(at(0, 0), at(200, 120)) },
+        { name: 'side', path: polyline(at(200, 120), at(200, 500)) },
+        { name: 'bottom', path: polyline(at(200, 500), at(0, 500)) },
+        { name: 'centre', kind: 'fold', path: polyline(at(0, 500), at(0, 0)) },
+      ],
+      lines: [
+        { kind: 'grain', name: 'grain', path: polyline(at(30, 150), at(30, 450)) },
+        { kind: 'lengthen-shorten', name: 'across', path: polyline(at(0, 2), at(200, 125)) },
+      ],
+    });
+    const { pattern } = changed(patternOf(rising), 'across', -30);
+    expect(lengthOf(pattern, 'panel', 'centre')).toBeCloseTo(530, 9);
+    expect(lengthOf(pattern, 'panel', 'side')).toBeCloseTo(410, 9);
   });
 
   test('a line that ends on a drawn node leaves no segment without length', () => {

@@ -1,7 +1,6 @@
 import {
   type EdgeRole,
   type Finding,
-  type OutlinePart,
   type Path,
   type PatternError,
   type Piece,
@@ -20,9 +19,11 @@ import {
   tangentAlong,
   transformedPath,
 } from '@paperhinge/geometry/paths';
-import { outlinePath } from '@paperhinge/geometry/pattern';
-import { add, cross, scale, subtract, translation } from '@paperhinge/geometry/plane';
+import { dartsOf, outlinePath } from '@paperhinge/geometry/pattern';
+import { add, cross, rightOf, scale, subtract, translation } from '@paperhinge/geometry/plane';
 import { containsPoint } from '@paperhinge/geometry/regions';
+import { intakeOf } from '../darts/mouth.js';
+import { dartNamed } from '../hinge/dart-named.js';
 import { type Chain, chainsOf, chainThing, pieceOfChains, type Reshaped } from './chains.js';
 import { withDartsRedrawn } from './dart-redrawn.js';
 import { alongGrainTowards, grainOrVertical } from './grain.js';
@@ -39,7 +40,12 @@ export function shortenAtLine(piece: Piece, name: string, by: number): Reshaped 
   const { grain, findings } = grainOrVertical(piece);
   const kept = keptSide(chains, cut.crossings);
   const middle = pointAlong(drawn.path, pathLength(drawn.path) / 2);
-  const up = alongGrainTowards(piece, grain, middle, kept.point);
+  const up = alongGrainTowards(
+    piece,
+    grain,
+    middle,
+    add(middle, squareTowards(drawn.path, cut.line, kept.point)),
+  );
   const shift = scale(up, by);
   const sheared = chains.map((chain, i): Chain => {
     const startStays = kept.holds(i);
@@ -62,7 +68,8 @@ export function shortenAtLine(piece: Piece, name: string, by: number): Reshaped 
   const marks = piece.marks.map(mark => ({ ...mark, at: move(mark.at) }));
   const done = tidied(piece, { ...carried, piece: { ...carried.piece, lines, marks } });
   requireSimple(done.piece, () => beyond(piece, drawn, by));
-  return { ...done, findings: [...findings, ...dartFindings(piece, crossed), ...done.findings] };
+  const told = dartsCrossed(piece, done.piece, chains, cut.crossings);
+  return { ...done, findings: [...findings, ...told, ...done.findings] };
 }
 
 function lineNamed(piece: Piece, name: string): PieceLine {
@@ -72,19 +79,21 @@ function lineNamed(piece: Piece, name: string): PieceLine {
   throw refusal('unknown-line', { piece: piece.name, name, names }, { piece: piece.name });
 }
 
-const dartFindings = (piece: Piece, crossed: ReadonlySet<OutlinePart>): readonly Finding[] =>
-  [...crossed].flatMap(part =>
-    part.type === 'dart'
-      ? [
-          finding(
-            'note',
-            'dart-redrawn',
-            { piece: piece.name, dart: part.name },
-            { dart: { piece: piece.name, dart: part.name } },
-          ),
-        ]
-      : [],
-  );
+/** What became of darts: one that the line crosses at a single leg has its mouth parted, and takes in another amount. */
+const dartsCrossed = (
+  before: Piece,
+  after: Piece,
+  chains: readonly Chain[],
+  crossings: readonly Crossing[],
+): readonly Finding[] =>
+  dartsOf(before).flatMap(dart => {
+    const legs = crossings.filter(c => chains[c.chain]!.part === dart).length;
+    const named = { piece: before.name, dart: dart.name };
+    if (legs === 0) return [];
+    if (legs % 2 === 0) return [finding('note', 'dart-redrawn', named, { dart: named })];
+    const mouth = { dart: named, wasMm: intakeOf(dart), isMm: intakeOf(dartNamed(after, dart.name)) };
+    return [finding('warning', 'dart-mouth-parted', named, mouth)];
+  });
 
 interface Crossing {
   readonly chain: number;
@@ -167,6 +176,12 @@ function keptSide(chains: readonly Chain[], crossings: readonly Crossing[]) {
 function sideOf(line: Path, p: Point): number {
   const { along, point } = nearestOnPath(line, p);
   return Math.sign(cross(tangentAlong(line, along), subtract(p, point))) || 1;
+}
+
+/** Square to the drawn line at its middle, on the side of a point. */
+function squareTowards(drawn: Path, line: Path, kept: Point): Point {
+  const along = tangentAlong(drawn, pathLength(drawn) / 2);
+  return scale(rightOf(along), sideOf(line, kept));
 }
 
 const carriedWhole = (line: PieceLine, shift: Point): PieceLine => ({

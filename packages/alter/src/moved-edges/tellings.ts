@@ -29,6 +29,7 @@ export interface MovedEdgesTellings {
   'line-off-piece': { readonly line: Thing };
   'line-crosses-edge-twice': { readonly line: Thing; readonly edge: Thing };
   'dart-redrawn': { readonly dart: Thing };
+  'dart-mouth-parted': { readonly dart: Thing; readonly wasMm: number; readonly isMm: number };
   'dart-left-uneven': { readonly dart: Thing; readonly differenceMm: number };
   'take-in-too-much': {
     readonly piece: Thing;

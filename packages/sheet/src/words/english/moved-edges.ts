@@ -1,6 +1,7 @@
 import type { MovedEdgesTellings } from '@paperhinge/alter/sayings';
 import { capital } from '../capital.js';
 import type { Tellings } from '../catalogue.js';
+import { stepText, typedLength } from '../step-text.js';
 import { instead } from './instead.js';
 
 export const movedEdges: Tellings<MovedEdgesTellings> = {
@@ -74,6 +75,12 @@ export const movedEdges: Tellings<MovedEdgesTellings> = {
       `the line crosses ${say.thing(dart)}: its legs were drawn anew, straight from its mouth to where its point lies now.`,
     ),
     remedy: 'Nothing to do; give them a curve again by hand if they had one.',
+  }),
+  'dart-mouth-parted': ({ dart, wasMm, isMm }, say) => ({
+    message: capital(
+      `the line runs out between the legs of ${say.thing(dart)}: it takes in ${say.length(isMm)} now (it was ${say.length(wasMm)}), and the edge beside it is as long as before.`,
+    ),
+    remedy: `Let it take in as much as before, so that the edge changes its length instead: ${stepText('resize dart', { piece: dart.piece ?? '', dart: dart.dart ?? '', to: typedLength(wasMm, say.unit) })}. Or draw the line above or below the dart.`,
   }),
   'dart-left-uneven': ({ dart, differenceMm }, say) => ({
     message: capital(

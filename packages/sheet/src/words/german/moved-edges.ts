@@ -1,5 +1,6 @@
 import type { MovedEdgesTellings } from '@paperhinge/alter/sayings';
 import type { Tellings } from '../catalogue.js';
+import { stepText, typedLength } from '../step-text.js';
 import { instead } from './instead.js';
 
 export const movedEdges: Tellings<MovedEdgesTellings> = {
@@ -68,6 +69,10 @@ export const movedEdges: Tellings<MovedEdgesTellings> = {
   'dart-redrawn': ({ dart }, say) => ({
     message: `Die Linie kreuzt ${say.thing(dart)}: Die Schenkel wurden neu gezeichnet, gerade von der Öffnung zur jetzigen Spitze.`,
     remedy: 'Nichts zu tun; waren sie geschwungen, zeichnen Sie den Schwung von Hand neu.',
+  }),
+  'dart-mouth-parted': ({ dart, wasMm, isMm }, say) => ({
+    message: `Die Linie läuft zwischen den Schenkeln hinaus, ${say.thing(dart)}: Er nimmt jetzt ${say.length(isMm)} auf (vorher ${say.length(wasMm)}), und die Kante daneben ist so lang wie zuvor.`,
+    remedy: `Lassen Sie ihn so viel aufnehmen wie vorher, dann ändert die Kante ihre Länge: ${stepText('resize dart', { piece: dart.piece ?? '', dart: dart.dart ?? '', to: typedLength(wasMm, say.unit) })}. Oder zeichnen Sie die Linie über oder unter dem Abnäher.`,
   }),
   'dart-left-uneven': ({ dart, differenceMm }, say) => ({
     message: `${say.thing(dart)}: Die Schenkel wären um ${say.slight(differenceMm)} verschieden und ließen sich nicht zusammennähen.`,
