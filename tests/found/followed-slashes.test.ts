@@ -111,6 +111,7 @@ const slashes: Readonly<Record<string, FollowedCase>> = {
     'meet at their ends only',
     cut(panel(), down(100), down(150)),
   ],
+  'slash-twice': [cut(panel(), down(100), down(100)), 'Make one of them', cut(panel(), down(100))],
   'slashes-too-near': [
     cut(panel(), down(100), down(100.01)),
     '1 mm (1/16 in) apart',

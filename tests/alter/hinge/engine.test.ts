@@ -150,6 +150,14 @@ describe('cutting apart', () => {
     const below: Cut = { from: { edge: 'hem', along: 180 }, to: { pivot: at(60, 300 + gap) } };
     expect(() => cutApart(panel(), [hub, below])).toThrow(near);
   });
+  // Both ends fall on one place of the outline, so there is no paper between: 1e-8 to 1e-6 mm lost both openings once.
+  test.each([0, 1e-10, 1e-8, 1e-7, 9e-7])('cuts %s mm apart at one end are one cut, made twice', gap => {
+    const cut = (x: number): Cut => ({ from: { edge: 'top', along: x }, to: { edge: 'hem', along: 140 } });
+    const again = refusal('slash-twice', /by what both were to open/);
+    expect(() => cutApart(panel(), [cut(100), cut(100 + gap)])).toThrow(again);
+    const { from, to } = cut(100 - gap);
+    expect(() => cutApart(panel(), [cut(100), { from: to, to: from }])).toThrow(again);
+  });
   test('1 mm apart, or met in one point, as the remedy says, they are made', () => {
     const down = (x: number): Cut => ({
       from: { edge: 'top', along: x },

@@ -13,7 +13,7 @@ import { refusal } from './tellings.js';
  * Cuts a piece into its sections: the faces of the plane graph of outline and cuts, each traced by keeping to the
  * first branch on the inner side (the usual face traversal of a planar map).
  *
- * @throws PatternError `slash-leaves-piece`, `slash-crosses-dart`, `slashes-cross`, `slashes-too-near`, `slash-too-short`,
+ * @throws PatternError `slash-leaves-piece`, `slash-crosses-dart`, `slashes-cross`, `slashes-too-near`, `slash-twice`, `slash-too-short`,
  *   `slash-not-attached`, `unknown-edge`, `unknown-dart`
  */
 export function cutApart(piece: Piece, cuts: readonly Cut[]): CutPiece {

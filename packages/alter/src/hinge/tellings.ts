@@ -19,6 +19,7 @@ export interface HingeTellings {
   'slash-crosses-dart': { readonly slash: Saying; readonly dart: Thing };
   'slash-crosses-pleat': { readonly slash: Saying; readonly pleat: Thing };
   'slashes-cross': { readonly first: Saying; readonly second: Saying };
+  'slash-twice': { readonly slash: Saying };
   'slashes-too-near': { readonly first: Saying; readonly second: Saying };
   'slash-too-short': NoFacts;
   'slash-not-attached': { readonly slash: Saying };

@@ -35,6 +35,10 @@ export const hinge: Tellings<HingeTellings> = {
     message: `The slash ${say.saying(first)} would cross the one ${say.saying(second)}.`,
     remedy: 'Place them so that they meet at their ends only.',
   }),
+  'slash-twice': ({ slash }, say) => ({
+    message: `Two slashes run ${say.saying(slash)}.`,
+    remedy: 'Make one of them, and open it by what both were to open together.',
+  }),
   'slashes-too-near': ({ first, second }, say) => ({
     message: `The slash ${say.saying(first)} almost touches the one ${say.saying(second)}: hardly a thread of paper would be left between them.`,
     remedy: 'Let them meet in one point, or place them at least 1 mm (1/16 in) apart.',

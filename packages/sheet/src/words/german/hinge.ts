@@ -34,6 +34,10 @@ export const hinge: Tellings<HingeTellings> = {
     message: `Zwei Einschnitte kreuzen sich: ${say.saying(first)} und ${say.saying(second)}.`,
     remedy: 'Legen Sie sie so, dass sie sich nur an ihren Enden treffen.',
   }),
+  'slash-twice': ({ slash }, say) => ({
+    message: `Zwei Einschnitte laufen an derselben Stelle: ${say.saying(slash)}.`,
+    remedy: 'Machen Sie einen davon, und öffnen Sie ihn um das, was beide zusammen öffnen sollten.',
+  }),
   'slashes-too-near': ({ first, second }, say) => ({
     message: `Zwei Einschnitte berühren sich fast, es bliebe kaum ein Faden Papier dazwischen: ${say.saying(first)} und ${say.saying(second)}.`,
     remedy:
