@@ -1,6 +1,9 @@
 import {
+  at,
+  type Dart,
   type EdgeRole,
   type Finding,
+  type OutlinePart,
   type Path,
   type PatternError,
   type Piece,
@@ -10,20 +13,20 @@ import {
   roleOf,
   type Segment,
 } from '@paperhinge/geometry';
-import { max, min } from '@paperhinge/geometry/internal';
+import { abs, max, min } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import {
   intersectPaths,
   nearestOnPath,
+  pathEnd,
+  pathStart,
   pointAlong,
   tangentAlong,
   transformedPath,
 } from '@paperhinge/geometry/paths';
-import { dartsOf, outlinePath } from '@paperhinge/geometry/pattern';
-import { add, cross, rightOf, scale, subtract, translation } from '@paperhinge/geometry/plane';
+import { outlinePath } from '@paperhinge/geometry/pattern';
+import { add, cross, distance, rightOf, scale, subtract, translation } from '@paperhinge/geometry/plane';
 import { containsPoint } from '@paperhinge/geometry/regions';
-import { intakeOf } from '../darts/mouth.js';
-import { dartNamed } from '../hinge/dart-named.js';
 import { type Chain, chainsOf, chainThing, pieceOfChains, type Reshaped } from './chains.js';
 import { withDartsRedrawn } from './dart-redrawn.js';
 import { alongGrainTowards, grainOrVertical } from './grain.js';
@@ -38,37 +41,36 @@ export function shortenAtLine(piece: Piece, name: string, by: number): Reshaped 
   const chains = chainsOf(piece);
   const cut = cutAlong(piece, drawn, chains);
   const { grain, findings } = grainOrVertical(piece);
-  const kept = keptSide(chains, cut.crossings);
-  const middle = pointAlong(drawn.path, pathLength(drawn.path) / 2);
-  const up = alongGrainTowards(
-    piece,
-    grain,
-    middle,
-    add(middle, squareTowards(drawn.path, cut.line, kept.point)),
-  );
+  const stays = keptSide(chains, cut.crossings);
+  // The first that the line crosses starts on one side of it and ends on the other.
+  const first = cut.crossings[0]!.chain,
+    { path } = chains[first]!;
+  const keptSign = sideOf(cut.line, stays(first) ? pathStart(path) : pathEnd(path));
+  const square = rightOf(tangentAlong(drawn.path, pathLength(drawn.path) / 2));
+  const up = alongGrainTowards(piece, grain, at(0, 0), scale(square, keptSign));
   const shift = scale(up, by);
+  const shifted = (path: Path): Path => transformedPath(path, translation(shift));
   const sheared = chains.map((chain, i): Chain => {
-    const startStays = kept.holds(i);
+    const startStays = stays(i);
     const crossing = cut.crossings.find(c => c.chain === i);
     if (crossing && chain.part.type !== 'dart') {
       const whole = shearedTogether(chain, crossing.along, startStays, up, by);
       if (whole === undefined) throw beyond(piece, drawn, by, chain);
       return whole;
     }
-    return startStays ? chain : { ...chain, path: transformedPath(chain.path, translation(shift)) };
+    return startStays ? chain : { ...chain, path: shifted(chain.path) };
   });
   const crossed = new Set(cut.crossings.map(c => chains[c.chain]!.part));
-  const redrawn = withDartsRedrawn(sheared, crossed, (point, i) =>
-    kept.holds(i) ? point : add(point, shift),
-  );
+  const redrawn = withDartsRedrawn(sheared, crossed, (point, i) => (stays(i) ? point : add(point, shift)));
   const carried = pieceOfChains(piece, redrawn);
-  const keptSign = sideOf(cut.line, kept.point);
   const move = (p: Point): Point => (sideOf(cut.line, p) === keptSign ? p : add(p, shift));
-  const lines = piece.lines.map(l => (l === drawn ? carriedWhole(l, shift) : carriedByPoints(l, move)));
+  const lines = piece.lines.map(l =>
+    l === drawn ? { ...l, path: shifted(l.path) } : carriedByPoints(l, move),
+  );
   const marks = piece.marks.map(mark => ({ ...mark, at: move(mark.at) }));
   const done = tidied(piece, { ...carried, piece: { ...carried.piece, lines, marks } });
   requireSimple(done.piece, () => beyond(piece, drawn, by));
-  const told = dartsCrossed(piece, done.piece, chains, cut.crossings);
+  const told = [...crossed].flatMap(part => dartFinding(piece, part, done.piece));
   return { ...done, findings: [...findings, ...told, ...done.findings] };
 }
 
@@ -79,21 +81,20 @@ function lineNamed(piece: Piece, name: string): PieceLine {
   throw refusal('unknown-line', { piece: piece.name, name, names }, { piece: piece.name });
 }
 
-/** What became of darts: one that the line crosses at a single leg has its mouth parted, and takes in another amount. */
-const dartsCrossed = (
-  before: Piece,
-  after: Piece,
-  chains: readonly Chain[],
-  crossings: readonly Crossing[],
-): readonly Finding[] =>
-  dartsOf(before).flatMap(dart => {
-    const legs = crossings.filter(c => chains[c.chain]!.part === dart).length;
-    const named = { piece: before.name, dart: dart.name };
-    if (legs === 0) return [];
-    if (legs % 2 === 0) return [finding('note', 'dart-redrawn', named, { dart: named })];
-    const mouth = { dart: named, wasMm: intakeOf(dart), isMm: intakeOf(dartNamed(after, dart.name)) };
-    return [finding('warning', 'dart-mouth-parted', named, mouth)];
-  });
+/** What became of a dart: crossed at a single leg its mouth is parted, and it takes in another amount. */
+function dartFinding({ name, outline }: Piece, part: OutlinePart, after: Piece): readonly Finding[] {
+  if (part.type !== 'dart') return [];
+  const dart = { piece: name, dart: part.name };
+  const wasMm = mouthMm(part),
+    isMm = mouthMm(after.outline.parts[outline.parts.indexOf(part)] as Dart);
+  return [
+    abs(wasMm - isMm) > tolerances.coincidenceTolerance
+      ? finding('warning', 'dart-mouth-parted', dart, { dart, wasMm, isMm })
+      : finding('note', 'dart-redrawn', dart, { dart }),
+  ];
+}
+
+const mouthMm = ({ legs }: Dart): number => distance(pathStart(legs[0]), pathEnd(legs[1]));
 
 interface Crossing {
   readonly chain: number;
@@ -111,8 +112,9 @@ function cutAlong(piece: Piece, drawn: PieceLine, chains: readonly Chain[]) {
   // What the drawn line crosses, and where it ends within the piece, the first place its straight run meets.
   const from = reach + tolerances.joiningGap,
     to = reach + pathLength(drawn.path) - tolerances.joiningGap;
-  const before = met.filter(m => m.onLine <= from).reduce((last, m) => max(last, m.onLine), -1);
-  const after = met.filter(m => m.onLine >= to).reduce((next, m) => min(next, m.onLine), 3 * reach);
+  const places = met.map(m => m.onLine);
+  const before = max(-1, ...places.filter(place => place <= from)),
+    after = min(3 * reach, ...places.filter(place => place >= to));
   const drawnOn = met.filter(m => m.onLine > from && m.onLine < to);
   const inside = (along: number): boolean =>
     containsPoint(outlinePath(piece.outline), pointAlong(drawn.path, along));
@@ -160,16 +162,8 @@ function keptSide(chains: readonly Chain[], crossings: readonly Crossing[]) {
     });
   const top = ofRole('neck', 'cap'),
     hem = ofRole('hem', 'wrist');
-  const first = chains.findIndex((_, i) => isWhole(i));
-  const wanted = top >= 0 ? parity(top) : hem >= 0 ? 1 - parity(hem) : parity(max(first, 0));
-  const holds = (i: number): boolean => parity(i) === wanted;
-  const whole = chains.filter((_, i) => holds(i) && isWhole(i));
-  const longest = whole.reduce<Chain | undefined>(
-    (best, c) => (best && pathLength(best.path) >= pathLength(c.path) ? best : c),
-    undefined,
-  );
-  const seen = (top >= 0 ? chains[top] : longest) ?? chains[0]!;
-  return { holds, point: pointAlong(seen.path, pathLength(seen.path) / 2) };
+  const wanted = top >= 0 ? parity(top) : hem >= 0 ? 1 - parity(hem) : 0;
+  return (i: number): boolean => parity(i) === wanted;
 }
 
 /** On which side of a line a point lies: ±1. */
@@ -177,17 +171,6 @@ function sideOf(line: Path, p: Point): number {
   const { along, point } = nearestOnPath(line, p);
   return Math.sign(cross(tangentAlong(line, along), subtract(p, point))) || 1;
 }
-
-/** Square to the drawn line at its middle, on the side of a point. */
-function squareTowards(drawn: Path, line: Path, kept: Point): Point {
-  const along = tangentAlong(drawn, pathLength(drawn) / 2);
-  return scale(rightOf(along), sideOf(line, kept));
-}
-
-const carriedWhole = (line: PieceLine, shift: Point): PieceLine => ({
-  ...line,
-  path: transformedPath(line.path, translation(shift)),
-});
 
 /** A line that lies across the cut is carried point by point: a straight grain line just changes its length. */
 const carriedByPoints = (line: PieceLine, move: (p: Point) => Point): PieceLine => ({

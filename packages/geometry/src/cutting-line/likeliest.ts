@@ -24,14 +24,22 @@ export function likeliest(drawn: Drawn): MovedIn {
     if (!stretch) break;
     tried.push(stretch);
     const without = judged(drawn, movedIn(drawn, [...best.moved.also, stretch]));
-    if (Math.abs(without.off - best.off) <= visibleLength) doubted.push(stretch);
-    else if (without.off < best.off) best = without;
+    const isAlike = Math.abs(without.off - best.off) <= visibleLength;
+    if (isAlike && isSeenApart(best.moved, without.moved)) doubted.push(stretch);
+    else if (isAlike || without.off < best.off) best = without;
   }
   return { ...best.moved, findings: [...best.moved.findings, ...doubts(best, doubted)] };
 }
 
 /** End stretches that are looked at: a drawn outline has a few, one of thousands of bends is left as it looks. */
 const mostTried = 24;
+
+/** Whether a maker could tell two outlines apart. */
+function isSeenApart(one: MovedIn, other: MovedIn): boolean {
+  const a = (one.parts ?? []).flatMap(segmentsOf),
+    b = (other.parts ?? []).flatMap(segmentsOf);
+  return lengthOff(a, { segments: b }) + lengthOff(b, { segments: a }) > 0;
+}
 
 const isSame = (a: EndStretch, b: EndStretch): boolean =>
   a.part === b.part && a.end === b.end && a.count === b.count;

@@ -8,6 +8,7 @@ import { angleTolerance, fitTolerance, smoothJoint } from '../tolerance.js';
 import { angleBetween, distance, dot, type Point, scale, subtract } from '../vector.js';
 import { leavingCircle } from './circle-crossings.js';
 import { edgeAllowance } from './edge-allowance.js';
+import { withoutSpecks } from './specks.js';
 import {
   type Position,
   pointOnChain,
@@ -58,7 +59,8 @@ export function runsAlong(
   allowance: number,
   edge?: Edge,
 ): readonly Run[] {
-  const groups = smoothGroups(chain, allowance);
+  // Without a parallel to be drawn, the stitching line itself is the cutting line, bit for bit.
+  const groups = smoothGroups(allowance === 0 ? chain : withoutSpecks(chain), allowance);
   return groups.map((group, i) =>
     runOf(of, group, allowance, {
       edge,

@@ -26,12 +26,14 @@ export function withEnds(path: Path, start: Point, end: Point): Path {
   return { segments };
 }
 
-function startingAt(segment: Segment, p: Point): Segment {
+/** The same segment from another start; a curve's handle goes with it. */
+export function startingAt(segment: Segment, p: Point): Segment {
   if (isLine(segment)) return [p, segment[1]];
   return [p, add(segment[1], subtract(p, segment[0])), segment[2], segment[3]] satisfies Cubic;
 }
 
-function endingAt(segment: Segment, p: Point): Segment {
+/** The same segment to another end; a curve's handle goes with it. */
+export function endingAt(segment: Segment, p: Point): Segment {
   if (isLine(segment)) return [segment[0], p];
   return [segment[0], segment[1], add(segment[2], subtract(p, segment[3])), p] satisfies Cubic;
 }

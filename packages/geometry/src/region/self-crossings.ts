@@ -2,12 +2,12 @@ import { max, min } from '../arithmetic.js';
 import { intersectSegments } from '../curve/intersect.js';
 import { isLine, type Segment } from '../curve/segment.js';
 import { selfCrossing } from '../curve/self-crossing.js';
-import { eachOnce, joint } from '../path/intersect.js';
+import { eachOnce } from '../path/intersect.js';
 import { lengthTo, pointAlong, startLengths } from '../path/length.js';
 import { forEachNearPairWithin } from '../path/near-segments.js';
 import type { Path } from '../path/path.js';
 import { requirePath } from '../path/sound.js';
-import { coincidenceTolerance, visibleLength } from '../tolerance.js';
+import { coincidenceTolerance, fitTolerance, visibleLength } from '../tolerance.js';
 import { distance, type Point } from '../vector.js';
 
 /** A place where a closed path crosses, touches or runs along itself: its two lengths in mm along the path. */
@@ -20,8 +20,9 @@ export interface PathSelfCrossing {
 
 /**
  * Where a closed path meets itself other than at the joints of neighbouring segments, ascending; a simple outline
- * gives none, and a loop under 0.2 mm that is thinner than `coincidenceTolerance` is none. Each place once, with alongA < alongB; error as of {@link intersectSegments}. The work is near the
- * number of segments and of those whose boxes meet.
+ * gives none. A loop of 0.01 mm is none, nor is one under 0.2 mm that is thinner than `coincidenceTolerance`. Each place
+ * once, with alongA < alongB; error as of {@link intersectSegments}. The work is near the number of segments and of
+ * those whose boxes meet.
  */
 export function selfCrossings(path: Path): readonly PathSelfCrossing[] {
   requirePath(path);
@@ -42,8 +43,9 @@ export function forEachSelfMeeting(path: Path, visit: (meeting: PathSelfCrossing
     const alongA = min(one, other),
       alongB = max(one, other);
     const apart = min(alongB - alongA, whole - (alongB - alongA));
-    // A joint is where the path meets itself by nature; so is a place that several short segments share.
-    if (apart <= joint) return false;
+    // A joint is where the path meets itself by nature; so is a place that several short segments share, and a loop
+    // that rounding left there, which strays by no more than a fitted line may.
+    if (apart <= 2 * fitTolerance) return false;
     if (apart <= 2 * visibleLength && isThin(path, whole, apart === alongB - alongA ? alongA : alongB, apart))
       return false;
     return visit({ alongA, alongB, point, ...(overlap ? { overlap: true as const } : {}) });
