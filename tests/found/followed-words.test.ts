@@ -379,8 +379,14 @@ const followed = [
   'lining-cannot-be-turned',
 ];
 /** Good news, of which nothing is to be done; and a refusal, which is no finding of a check. */
-/** Followed in the tests of contour darts, of raw edges and of drawn facings. */
-const inItsOwnTest = ['contour-dart-cut', 'edges-left-raw', 'lining-edges-loose', 'facings-not-joined'];
+/** Followed in the tests of contour darts, of raw edges, of drawn facings and of straps. */
+const inItsOwnTest = [
+  'contour-dart-cut',
+  'edges-left-raw',
+  'lining-edges-loose',
+  'facings-not-joined',
+  'neck-opens-at-strap',
+];
 const nothingToDo = ['head-passes', 'part-passes', 'measurement-not-usable'];
 
 test('every remedy of a check is followed in some test', () => {

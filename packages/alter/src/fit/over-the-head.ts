@@ -15,7 +15,7 @@ import { sameEdge } from '../edge-refs.js';
 import { type RingOpening, ringOpening } from './ring-opening.js';
 import { cuffEdges, garmentPieces, legEdges, lengthInLimb, neckEdges, waistEdges } from './rings.js';
 import { stillThere } from './still-there.js';
-import { strapsMm } from './straps.js';
+import { strapsOf } from './straps.js';
 import { finding, type Passing } from './tellings.js';
 import { measurementOf, unknownHeadGirth, type Wearer } from './wearer.js';
 
@@ -23,6 +23,8 @@ import { measurementOf, unknownHeadGirth, type Wearer } from './wearer.js';
 export interface NeckOpening extends Omit<RingOpening, 'edgeMm'> {
   /** (E + G) × (1 + stretch) of the neck edge itself. */
   readonly neckMm: number;
+  /** A strap that is sewn on by one end alone and tied or fastened: the neck is no ring, and opens as far as one likes. */
+  readonly openAt?: Thing;
 }
 
 interface Passage {
@@ -46,11 +48,9 @@ export function neckOpening(pattern: Pattern, derived: readonly Derived[]): Neck
     drafted.length > 0
       ? edges
       : edges.filter(({ piece, edge }) => roleOf(edgeNamed(pieceNamed(pattern, piece), edge)) === 'neck');
-  const { edgeMm, ...opening } = ringOpening(pattern, edges, drafted, {
-    held,
-    besideMm: strapsMm(pattern, edges, garmentPieces(pattern)),
-  });
-  return { ...opening, neckMm: edgeMm };
+  const straps = strapsOf(pattern, edges);
+  const { edgeMm, ...opening } = ringOpening(pattern, edges, drafted, { held, besideMm: straps.mm });
+  return { ...opening, neckMm: edgeMm, ...(straps.open ? { openAt: straps.open } : {}) };
 }
 
 /**
@@ -67,6 +67,11 @@ export function overTheHead(input: Passage): readonly Finding[] {
 function throughNeck({ pattern, wearer, derived }: Passage): readonly Finding[] {
   const opening = neckOpening(pattern, derived);
   if (!opening) return neckNotFound(pattern);
+  if (opening.openAt !== undefined) {
+    const { piece, edge } = opening.openAt;
+    const where = { piece: piece!, ...(edge === undefined ? {} : { edge }) };
+    return [finding('note', 'neck-opens-at-strap', where, { strap: opening.openAt })];
+  }
   const known = measurementOf(wearer, 'head girth');
   const headGirthMm = known ?? unknownHeadGirth;
   const { widestMm, openingMm, neckMm, bands, edges } = opening;

@@ -59,6 +59,8 @@ export interface FitTellings {
   'ease-below-usual': Girths & { readonly usualMm: number };
   'head-passes': Heads & { readonly spareMm: number };
   'head-does-not-pass': Heads & { readonly missingMm: number };
+  /** It is sewn on by one end alone. */
+  'neck-opens-at-strap': { readonly strap: Thing };
   'neck-not-found': { readonly pieces: readonly Thing[] };
   'part-passes': Parts & { readonly spareMm: number };
   'part-does-not-pass': Parts & { readonly missingMm: number };

@@ -112,6 +112,11 @@ export const fit: Tellings<FitTellings> = {
     message: `Over the head: ${opens(ring, say)}; ${aHead(headGirthMm, assumed, say)} does not pass, ${say.length(missingMm)} are missing.`,
     remedy: wider(ring.tightest, missingMm, say),
   }),
+  'neck-opens-at-strap': ({ strap }, say) => ({
+    message: `Over the head: ${say.thing(strap)} is sewn on at one end only, so the neck is open until it is tied or fastened, and any head passes.`,
+    remedy:
+      'If its other end is sewn on as well, list that seam: then its length counts, and the head is checked.',
+  }),
   'neck-not-found': ({ pieces }, say) => ({
     message: `Whether the head passes was not checked: no edge of ${say.things(pieces)} is known to be the neck.`,
     remedy: 'Mark the neck edges with data-role="neck" in the drawing.',

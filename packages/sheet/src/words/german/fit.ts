@@ -98,6 +98,11 @@ export const fit: Tellings<FitTellings> = {
     message: `Über den Kopf: ${opens(ring, say)}; ${aHead(headGirthMm, assumed, say)} passt nicht hindurch, es fehlen ${say.length(missingMm)}.`,
     remedy: wider(missingMm, say),
   }),
+  'neck-opens-at-strap': ({ strap }, say) => ({
+    message: `Über den Kopf: ${say.thing(strap)} ist nur an einem Ende angenäht; der Ausschnitt ist offen, bis gebunden oder geschlossen wird, und jeder Kopf geht hindurch.`,
+    remedy:
+      'Wird auch das andere Ende angenäht, führen Sie diese Naht auf: Dann zählt die Länge, und der Kopf wird geprüft.',
+  }),
   'neck-not-found': ({ pieces }, say) => ({
     message: `Ob der Kopf hindurchpasst, wurde nicht geprüft: Von keiner Kante von ${say.things(pieces)} ist bekannt, dass sie der Halsausschnitt ist.`,
     remedy: 'Kennzeichnen Sie die Halskanten in der Zeichnung mit data-role="neck".',
