@@ -110,6 +110,7 @@ const soundCalls: Readonly<Record<string, readonly unknown[]>> = {
   writeTrace: [{ patterns: [pattern], bothLines: false }, 'cutting'],
   bodyPieces: [pattern],
   hipPieces: [pattern],
+  looseEnds: [pattern],
   centreOf: [front],
   edgeTruing: [front, 'hem'],
   facingEdges: [pattern],

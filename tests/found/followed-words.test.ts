@@ -379,13 +379,14 @@ const followed = [
   'lining-cannot-be-turned',
 ];
 /** Good news, of which nothing is to be done; and a refusal, which is no finding of a check. */
-/** Followed in the tests of contour darts, of raw edges, of drawn facings and of straps. */
+/** Followed in the tests of contour darts, of raw edges, of drawn facings, of straps and of ties. */
 const inItsOwnTest = [
   'contour-dart-cut',
   'edges-left-raw',
   'lining-edges-loose',
   'facings-not-joined',
   'neck-opens-at-strap',
+  'ends-hang-loose',
 ];
 const nothingToDo = ['head-passes', 'part-passes', 'measurement-not-usable'];
 

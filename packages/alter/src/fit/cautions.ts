@@ -1,5 +1,6 @@
 import { type Pattern, type Piece, pieceRoleOf, roleOf, type Saying } from '@paperhinge/geometry';
 import { isNamedFor, requireWhole } from '@paperhinge/geometry/internal';
+import { looseEnds } from '@paperhinge/geometry/measure';
 import type { Derived } from '../alteration.js';
 import { isBack } from './front-and-back.js';
 import { neckOpening } from './over-the-head.js';
@@ -40,6 +41,7 @@ export function cautionsFor(input: {
   const hasCords =
     isNamedFor(pattern, 'cords') ||
     pattern.pieces.some(p => pieceRoleOf(p) === 'hood' || isLooseStrip(p)) ||
+    looseEnds(pattern).length > 0 ||
     (pattern.fastenings ?? []).some(f => f.kind === 'drawcord');
   const codes: readonly (keyof FitSentences | false)[] = [
     'printed-square',

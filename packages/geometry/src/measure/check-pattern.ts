@@ -11,12 +11,12 @@ import { openingFindings } from './opening-check.js';
 import { rawEdgeFindings } from './raw-edge-check.js';
 import { smallDifferences } from './small-differences.js';
 import { truingFindings } from './truing-check.js';
-import { unsewnFindings } from './unsewn-check.js';
+import { looseEndFindings, unsewnFindings } from './unsewn-check.js';
 import { walkSeams } from './walk-seam.js';
 
 /**
  * Everything about a pattern that will not sew or will show: seams walked with their notches and joined lines, pieces
- * that no seam takes in, edges left raw, darts' and pleats' mouths, kinks, steps and fold corners of every edge, openings, and what
+ * that no seam takes in, edges left raw, what hangs loose, darts' and pleats' mouths, kinks, steps and fold corners of every edge, openings, and what
  * the cutting line has to say. By harm: what will not sew, what will show, what to know; each in pattern order, seams
  * first.
  * @throws PatternError `unknown-piece`, `unknown-edge`, `empty-seam`
@@ -35,6 +35,7 @@ export const checkPattern = (pattern: Pattern): readonly Finding[] =>
       ...cuttingLine(piece, pattern).findings.map(f => ({ ...f, where: { piece: piece.name, ...f.where } })),
     ]),
     ...rawEdgeFindings(pattern),
+    ...looseEndFindings(pattern),
     ...smallDifferences(pattern),
     ...notchesWanted(pattern),
   ].sort((one, other) => harm[other.severity] - harm[one.severity]);

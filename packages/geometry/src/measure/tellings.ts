@@ -129,6 +129,8 @@ export interface MeasureTellings {
   'edges-left-raw': { readonly role: RawEdge; readonly edges: readonly Thing[] };
   /** Of a lining or a facing. */
   'lining-edges-loose': { readonly edges: readonly Thing[] };
+  /** Ties, straps, belts and cords; `guessed`: by their shape. */
+  'ends-hang-loose': { readonly things: readonly Thing[]; readonly guessed: boolean };
   'no-seams': { readonly pieces: number };
 }
 

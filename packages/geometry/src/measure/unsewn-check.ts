@@ -1,8 +1,8 @@
 import type { Pattern, Piece, PieceRole } from '../pattern/types.js';
-import type { Finding } from '../telling.js';
+import type { Finding, Thing } from '../telling.js';
 
 import { finding } from './tellings.js';
-import { isTie } from './ties.js';
+import { isTie, looseEnds } from './ties.js';
 
 /**
  * Pieces that no seam takes in: a seam is likely missing. A piece that was drafted for an edge is known to belong
@@ -27,3 +27,26 @@ const isLaidOn = ({ name, madeFor, role }: Piece, pieces: readonly Piece[]): boo
   );
 
 const fused: ReadonlySet<PieceRole> = new Set(['interfacing', 'stay']);
+
+/** What hangs loose: ties, straps and belts, and the ends of drawcords. On children's clothes they are a danger. */
+export function looseEndFindings(pattern: Pattern): readonly Finding[] {
+  const loose = looseEnds(pattern);
+  const cords = (pattern.fastenings ?? []).filter(one => one.kind === 'drawcord');
+  const told = (things: readonly Thing[], guessed: boolean): readonly Finding[] =>
+    things.length === 0
+      ? []
+      : [
+          finding(
+            'note',
+            'ends-hang-loose',
+            things[0]!.piece === undefined ? {} : { piece: things[0]!.piece },
+            { things, guessed },
+          ),
+        ];
+  const pieces = (guessed: boolean) =>
+    loose.filter(one => one.guessed === guessed).map(({ piece }) => ({ piece }));
+  return [
+    ...told([...pieces(false), ...cords.map(({ name }) => ({ fastening: name }))], false),
+    ...told(pieces(true), true),
+  ];
+}

@@ -19,5 +19,6 @@ export { girthsAtLevels } from '../measure/level-girth.js';
 export type { FasteningMeasures, PleatMeasures } from '../measure/measures.js';
 export type { SeamStretch } from '../measure/notch-check.js';
 export type { LaidNotch, LaidRun, SeamSide } from '../measure/side.js';
-export { isTie } from '../measure/ties.js';
+export type { LooseEnd } from '../measure/ties.js';
+export { isTie, looseEnds } from '../measure/ties.js';
 export { sidesOfSeam } from '../measure/walk-seam.js';

@@ -145,6 +145,11 @@ export const measure: Tellings<MeasureTellings> = {
     remedy:
       'List under "seams" what is sewn to them, such as the edge of the garment that they lie under; or write in the drawing how they are finished, such as data-finish="turned once".',
   }),
+  'ends-hang-loose': ({ things, guessed }, say) => ({
+    message: `${capital(say.things(things))} ${things.length === 1 ? (guessed ? 'looks like a tie or strap and hangs' : 'hangs') : guessed ? 'look like ties or straps and hang' : 'hang'} loose: on children's clothes ties, cords and loops can catch and strangle.`,
+    remedy:
+      'None at the hood or neck of a child; local rules decide the rest. Sewn on at both ends, or left out, nothing hangs.',
+  }),
   'no-seams': () => ({
     message: 'No seams are listed, so none could be walked: whether the pieces fit together was not checked.',
     remedy:

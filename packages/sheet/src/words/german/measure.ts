@@ -127,6 +127,11 @@ export const measure: Tellings<MeasureTellings> = {
     remedy:
       'Führen Sie unter „seams“ auf, was daran genäht wird, etwa die Kante des Kleidungsstücks, unter der sie liegt; oder geben Sie in der Zeichnung an, wie sie versäubert wird, etwa data-finish="turned once".',
   }),
+  'ends-hang-loose': ({ things, guessed }, say) => ({
+    message: `Lose hängt${guessed ? ', der Form nach ein Band oder Träger' : ''}: ${say.things(things)}. An Kinderkleidung können Bänder, Kordeln und Schlaufen hängenbleiben und strangulieren.`,
+    remedy:
+      'Keine an Kapuze oder Hals eines Kindes; im Übrigen gelten die örtlichen Vorschriften. An beiden Enden angenäht oder weggelassen hängt nichts.',
+  }),
   'no-seams': () => ({
     message:
       'Es sind keine Nähte aufgeführt, also wurde keine verglichen: Ob die Teile zusammenpassen, ist nicht geprüft.',
