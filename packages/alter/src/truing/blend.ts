@@ -3,7 +3,7 @@ import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { endTangent, fairCurve, pointAlong, startTangent, subpath } from '@paperhinge/geometry/paths';
 import { angleBetween } from '@paperhinge/geometry/plane';
 import { areaBetween, roughlyApart } from './apart.js';
-import { turningOf } from './turning.js';
+import { sharpestOf, turningOf } from './turning.js';
 
 /** A broken stretch of a line (from = to: a kink), or an end (from = to = 0 or its length) with its new direction. */
 export interface Blend {
@@ -33,8 +33,9 @@ export interface FoundBlend {
 }
 
 /**
- * The widest curve within the limit that hardly changes the piece's area; where all that keep the limit change it by
- * more, the one that does by least. A curve over a step may also reach equally far on both sides of it: shares of
+ * The widest curve within the limit that hardly changes the piece's area and has room for an allowance along its bend;
+ * where all that keep the limit change it by more, the one that does by least, and where all bend tighter, the one that
+ * does by least. A curve over a step may also reach equally far on both sides of it: shares of
  * unlike rooms lie to one side of a step between curves.
  *
  * @param before mm of room before the place, `after` behind it
@@ -49,6 +50,7 @@ export function widestBlend(
 ): FoundBlend | FailedBlend {
   let needMm = Number.POSITIVE_INFINITY;
   let best: (FoundBlend & { readonly area: number }) | undefined;
+  let widest: (FoundBlend & { readonly bend: number }) | undefined;
   for (const { from, to } of stretchesFor(blend, before, after)) {
     const old = subpath(path, from, to);
     const curve = fairCurve(
@@ -59,12 +61,18 @@ export function widestBlend(
     const movedMm = roughlyApart(old, curve, Number.POSITIVE_INFINITY);
     needMm = Math.min(needMm, movedMm);
     if (movedMm > blend.limit) continue;
+    const bend = blend.stepLimit === undefined ? sharpestOf(curve) : 0;
+    if (!widest || bend < widest.bend) widest = { from, to, curve, bend };
+    if (bend > tightest) continue;
     const area = areaBetween(old, curve);
     if (area <= mostArea) return { from, to, curve };
     if (!best || area < best.area) best = { from, to, curve, area };
   }
-  return best ?? { blend, needMm };
+  return best ?? widest ?? { blend, needMm };
 }
+
+/** 1/mm: a bend tighter than 20 mm has no room for the usual allowances, 15 mm and less (common practice, no source). */
+const tightest = 1 / 20;
 
 /** The stretches that a curve may replace, widest first. */
 function* stretchesFor(

@@ -1,5 +1,13 @@
-import { matches, type RunsCounted, runsTaken, sumsOf, toleranceOf } from '../joining/runs-taken.js';
-import { pieceNamed, withPiece } from '../pattern/outline.js';
+import {
+  matches,
+  type RunsCounted,
+  runLength,
+  runsTaken,
+  sumsOf,
+  toleranceOf,
+} from '../joining/runs-taken.js';
+import { edgeNamed, pieceNamed, withPiece } from '../pattern/outline.js';
+import { roleOf } from '../pattern/roles/roles.js';
 import type { EdgeRun, Pattern, Seam } from '../pattern/types.js';
 import type { Finding } from '../telling.js';
 
@@ -48,11 +56,26 @@ export function mismatchFinding(pattern: Pattern, seam: Seam, mismatch: Mismatch
     lengthen: edgeOf(lengthen),
     ...(at && stretches.length > 1 ? { from: at.from, to: at.to } : {}),
     ...(drafted ? { redraft: { piece: drafted.piece } } : {}),
+    ...capOf(pattern, seam, offMm),
     counted,
     ...countedOtherwise(pattern, seam, counted),
     ...layersThatAgree(pattern, seam),
   });
 }
+
+/** A cap that alone makes a side, and is off by no more than its height can make up. */
+function capOf(pattern: Pattern, { a, b }: Seam, offMm: number) {
+  const caps = [a, b]
+    .filter(side => side.length === 1 && side[0]!.part === undefined)
+    .map(([run]) => run!)
+    .filter(({ piece, edge }) => roleOf(edgeNamed(pieceNamed(pattern, piece), edge)) === 'cap');
+  const [cap] = caps;
+  if (caps.length !== 1 || !cap) return {};
+  return Math.abs(offMm) <= mostOfCap * runLength(pattern, cap) ? { cap: { piece: cap.piece } } : {};
+}
+
+/** Share of its length that a cap is let out or taken in by its height. Common practice, no source. */
+const mostOfCap = 0.1;
 
 const edgeOf = ({ piece, edge }: EdgeRun) => ({ piece, edge });
 

@@ -30,6 +30,8 @@ export interface MeasureTellings {
     readonly to?: SeamPlace;
     /** A drafted piece that can be drafted again. */
     readonly redraft?: Thing;
+    /** The sleeve whose cap makes one side of the seam: it can be raised or lowered to fit. */
+    readonly cap?: Thing;
     readonly counted: RunsCounted;
     /** What both sides measure counted the other way, where that differs. */
     readonly otherAMm?: number;

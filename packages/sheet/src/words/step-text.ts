@@ -32,8 +32,11 @@ export const typedLength = (mm: number, unit: LengthUnit): string =>
   allowanceText(mm, unit, '.').replace('−', '-');
 
 /** The step that gives a cap the ease that is usual in a set-in sleeve, by its height. */
-export const raisedCap = ({ piece = '' }: Thing, { seam = '' }: Thing): string =>
-  `change cap: { piece: ${scalar(piece)}, by: { so that: ${scalar(`ease of ${seam}`)}, is: 20 mm }, keep: width }`;
+export const raisedCap = (piece: Thing, seam: Thing): string => capWithEase(piece, seam, '20 mm');
+
+/** The step that makes a cap as high as an ease asks. */
+export const capWithEase = ({ piece = '' }: Thing, { seam = '' }: Thing, ease: string): string =>
+  `change cap: { piece: ${scalar(piece)}, by: { so that: ${scalar(`ease of ${seam}`)}, is: ${ease} }, keep: width }`;
 
 /** A seam as it is listed above the steps: `{ side: { a: front.side from armhole, b: back.side from armhole } }`. */
 export function seamText({ seam = '' }: Thing, edges: readonly Thing[], from: readonly string[]): string {

@@ -2,7 +2,7 @@ import type { Thing } from '@paperhinge/geometry';
 import type { MeasureTellings } from '@paperhinge/geometry/sayings';
 import { capital } from '../capital.js';
 import type { Say, Tellings } from '../catalogue.js';
-import { edgeText, stepText, typedLength } from '../step-text.js';
+import { capWithEase, edgeText, stepText, typedLength } from '../step-text.js';
 
 export const measure: Tellings<MeasureTellings> = {
   'seam-does-not-match': (facts, say) => ({
@@ -221,12 +221,17 @@ function countedOtherwise(facts: Facts<'seam-does-not-match'>, say: Say): string
 }
 
 function mismatchRemedy(facts: Facts<'seam-does-not-match'>, say: Say): string {
-  const { seam, shorten, lengthen, offMm, differenceMm, redraft, layered, layers } = facts;
+  const { seam, shorten, lengthen, offMm, differenceMm, easeWantedMm, redraft, cap, layered, layers } = facts;
   const by = say.slight(Math.abs(offMm));
   const ways = [
     ...(redraft === undefined ? [] : [`draft ${say.thing(redraft)} again for the edges as they are now`]),
     `shorten ${say.thing(shorten)} by ${by}`,
     `lengthen ${say.thing(lengthen)} by ${by}`,
+    ...(cap === undefined
+      ? []
+      : [
+          `let the height of the cap make it up: ${capWithEase(cap, seam, typedLength(easeWantedMm, say.unit))}`,
+        ]),
   ];
   const ease = typedLength(differenceMm, say.unit);
   const meant = `If the difference is meant, say so: ${stepText('set seam', { seam: seam.seam ?? '', ease })}.`;

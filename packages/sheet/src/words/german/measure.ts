@@ -1,7 +1,7 @@
 import type { Thing } from '@paperhinge/geometry';
 import type { MeasureTellings } from '@paperhinge/geometry/sayings';
 import type { Say, Tellings } from '../catalogue.js';
-import { edgeText, stepText, typedLength } from '../step-text.js';
+import { capWithEase, edgeText, stepText, typedLength } from '../step-text.js';
 
 export const measure: Tellings<MeasureTellings> = {
   'seam-does-not-match': (facts, say) => ({
@@ -210,18 +210,22 @@ function countedOtherwise(facts: Facts<'seam-does-not-match'>, say: Say): string
 }
 
 function mismatchRemedy(facts: Facts<'seam-does-not-match'>, say: Say): string {
-  const { seam, shorten, lengthen, offMm, differenceMm, redraft, layered, layers } = facts;
+  const { seam, shorten, lengthen, offMm, differenceMm, easeWantedMm, redraft, cap, layered, layers } = facts;
   const by = say.slight(Math.abs(offMm));
   const again =
     redraft === undefined ? '' : `Zeichnen Sie ${say.thing(redraft)} für die jetzigen Kanten neu. Oder: `;
   const ease = typedLength(differenceMm, say.unit);
+  const byCap =
+    cap === undefined
+      ? ''
+      : ` Oder gleichen Sie es mit der Höhe der Kugel aus: ${capWithEase(cap, seam, typedLength(easeWantedMm, say.unit))}.`;
   const lying =
     layered === undefined || layers === undefined
       ? ''
       : layers === 1
         ? `Liegt ${say.thing(layered)} dort einfach, lassen Sie data-layers weg: Dann stimmen die Seiten überein. `
         : `Liegen ${say.number(layers, 0)} Lagen von ${say.thing(layered)} aufeinander, geben Sie data-layers="${layers}" an: Dann stimmen die Seiten überein. `;
-  return `${lying}${again}Kürzen Sie ${say.thing(shorten)} um ${by} oder verlängern Sie ${say.thing(lengthen)} um ${by}. Ist der Unterschied gewollt, sagen Sie es: ${stepText('set seam', { seam: seam.seam ?? '', ease })}.`;
+  return `${lying}${again}Kürzen Sie ${say.thing(shorten)} um ${by} oder verlängern Sie ${say.thing(lengthen)} um ${by}.${byCap} Ist der Unterschied gewollt, sagen Sie es: ${stepText('set seam', { seam: seam.seam ?? '', ease })}.`;
 }
 
 const easeBefore = (easeMm: number, say: Say): string =>
