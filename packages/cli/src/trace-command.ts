@@ -1,4 +1,6 @@
 import { basename, dirname, extname, join } from 'node:path';
+import { PatternError } from '@paperhinge/geometry';
+import { locating } from '@paperhinge/geometry/sayings';
 import {
   type PhotoTrace,
   type Picture,
@@ -67,7 +69,7 @@ async function tracedFiles(files: readonly string[], options: TraceArguments, io
     const pictures = await Promise.all(files.map(loadPicture));
     const stage = (at: TraceStage, share: number) =>
       say(words.sentence(commandSaying(stages[at], {})), share);
-    const trace = await inFile(files[0]!, () => traced(pictures, wishes, stage));
+    const trace = await inFile(files[0]!, () => inOwnFile(files, () => traced(pictures, wishes, stage)));
     say(words.sentence(commandSaying('writing', {})));
     const name = basename(output);
     // Nothing is known of allowances: they are left open, and the line that was traced is said.
@@ -93,6 +95,19 @@ async function tracedFiles(files: readonly string[], options: TraceArguments, io
     return codeFor(told);
   } finally {
     end();
+  }
+}
+
+/** Does work on pictures; an error that is of one of them is told as of its file. */
+function inOwnFile<T>(files: readonly string[], work: () => T): T {
+  try {
+    return work();
+  } catch (error) {
+    const picture = error instanceof PatternError ? Number(error.facts.picture) : Number.NaN;
+    const file = files[picture - 1];
+    return locating(file === undefined ? {} : { file }, () => {
+      throw error;
+    });
   }
 }
 

@@ -34,7 +34,7 @@ function ground({ reach, lies = () => 0, isSheet = () => false }: Ground): Floor
   const channels = [1, 2, 3].map(seed => noise(reach, seed).map((v, k) => v + lies(...at[k]!)));
   const levels = channels.map(() => new Float32Array(width * height).fill(0.0005));
   const sheet = Uint8Array.from(at, place => (isSheet(...place) ? 1 : 0));
-  return { side: 2, width, height, channels, levels, sheet, open: sheet.map(is => 1 - is) };
+  return { side: 2, width, height, channels, levels, ownEdge: sheet, open: sheet.map(is => 1 - is) };
 }
 
 const map = { width: 2 * width, height: 2 * height, cell: 1.1, origin: { x: 0, y: 0 } } as FloorMap;

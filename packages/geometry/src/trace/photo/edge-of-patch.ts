@@ -69,6 +69,8 @@ export interface EdgeFound {
 
 /** Colours across the line at a point: from outside to inside, three channels a step, in light. */
 interface Across extends LevelsAcross {
+  /** Which picture shows it, from 1. */
+  readonly picture: number;
   /** Something lies on paper here: what is outside changes from dot to dot. */
   readonly onPaper: boolean;
   /** What is outside is the soft rim of a sheet. */
@@ -90,17 +92,24 @@ function foundAcross(floor: FloorSeen, line: readonly Point[], reach: number, fa
   const steps = Math.ceil(half / step);
   const across = line.map((p, i) => acrossAt(floor, tables, p, inward[i]!, { steps, step }));
   const reachPoints = Math.round(colourReach / outlineStep);
-  const outside = colours(
-      across.map(a => (a?.onPaper || a?.besidePaper ? undefined : a?.outside)),
-      reachPoints,
-    ),
-    inside = colours(
-      across.map(a => a?.inside),
-      reachPoints,
-    );
+  // Each picture was taken in its own light: colours of one say nothing of those in another.
+  const sides = floor.shots.map((_, shot) => {
+    const own = across.map(a => (a?.picture === shot + 1 ? a : undefined));
+    return {
+      outside: colours(
+        own.map(a => (a?.onPaper || a?.besidePaper ? undefined : a?.outside)),
+        reachPoints,
+      ),
+      inside: colours(
+        own.map(a => a?.inside),
+        reachPoints,
+      ),
+    };
+  });
   const shares = across.map((a, i) => {
-    const out = a?.onPaper ? a.outside : outside[i],
-      within = inside[i];
+    const side = a && sides[a.picture - 1];
+    const out = a?.onPaper ? a.outside : side?.outside[i],
+      within = side?.inside[i];
     return a && out && within && !crossesRim(across, i) ? sharesOf(a, out, within, faint) : undefined;
   });
   const noise = noiseOf(shares);
@@ -165,6 +174,7 @@ function acrossAt(
   };
   const onPaper = codeAt(-Math.ceil(nearMm / step)) === paper;
   return {
+    picture: number,
     levels: levels.subarray(3 * beyond, levels.length - 3 * beyond),
     sheet: Uint8Array.from({ length: 2 * steps + 1 }, (_, k) => {
       const code = codeAt(k - steps);

@@ -21,8 +21,9 @@ export const placeAt = (
   return { x: (i - width / 2) / size, y: (j - height / 2) / size };
 };
 
-/** Each cell with its eight neighbours, that noise counts for less. */
-export function softened({ width, height, rgb }: FloorMap): Uint8Array {
+/** Each cell with those of its eight neighbours that the same picture shows, that noise counts for less. */
+export function softened(map: FloorMap): Uint8Array {
+  const { width, height, rgb } = map;
   const across = new Uint16Array(rgb.length),
     out = new Uint8Array(rgb.length);
   const row = 3 * width;
@@ -38,23 +39,43 @@ export function softened({ width, height, rgb }: FloorMap): Uint8Array {
       out[j * row + c] = rgb[j * row + c]!;
       out[j * row + row - 3 + c] = rgb[j * row + row - 3 + c]!;
     }
+  keptApart(map, out);
   return out;
+}
+
+/** Where pictures meet, each in its own light, colours of the one are not mixed with those of the other. */
+function keptApart({ width, height, rgb, from }: FloorMap, soft: Uint8Array): void {
+  for (let j = 1; j < height - 1; j++)
+    for (let i = 1, cell = j * width + 1; i < width - 1; i++, cell++) {
+      const about = [-width - 1, -width, -width + 1, -1, 0, 1, width - 1, width, width + 1];
+      if (about.every(step => from[cell + step] === from[cell])) continue;
+      const own = about.filter(step => from[cell + step] === from[cell]);
+      for (let c = 0; c < 3; c++)
+        soft[3 * cell + c] = Math.round(
+          own.reduce((sum, step) => sum + rgb[3 * (cell + step) + c]!, 0) / own.length,
+        );
+    }
 }
 
 /** Cells between the nodes that the field is worked out at; between them it is taken as straight. */
 const nodes = 16;
 
-/** The logarithms of every cell's channels over the ground's there, three a cell; 0 where no picture shows the floor. */
-export function evenedFloor(map: FloorMap, soft: Uint8Array, field: LightField): Float32Array {
+/**
+ * The logarithms of every cell's channels over the ground's there, three a cell; 0 where no picture shows the floor.
+ * @param fields the light of each picture, by its number
+ */
+export function evenedFloor(map: FloorMap, soft: Uint8Array, fields: readonly LightField[]): Float32Array {
   const { width, height } = map;
   const across = Math.ceil(width / nodes) + 1,
     down = Math.ceil(height / nodes) + 1;
-  const grid = [0, 1, 2].map(channel =>
-    Float32Array.from({ length: across * down }, (_, k) => {
-      const j = Math.floor(k / across);
-      const { x, y } = placeAt(map, (k - j * across) * nodes, j * nodes);
-      return field.at(x, y, channel);
-    }),
+  const grids = fields.map(field =>
+    [0, 1, 2].map(channel =>
+      Float32Array.from({ length: across * down }, (_, k) => {
+        const j = Math.floor(k / across);
+        const { x, y } = placeAt(map, (k - j * across) * nodes, j * nodes);
+        return field.at(x, y, channel);
+      }),
+    ),
   );
   const values = new Float32Array(3 * width * height);
   for (let j = 0, cell = 0; j < height; j++) {
@@ -62,7 +83,9 @@ export function evenedFloor(map: FloorMap, soft: Uint8Array, field: LightField):
       top = Math.floor(v),
       b = v - top;
     for (let i = 0; i < width; i++, cell++) {
-      if (map.from[cell] === 0) continue;
+      const picture = map.from[cell]!;
+      if (picture === 0) continue;
+      const grid = grids[picture]!;
       const u = i / nodes,
         left = Math.floor(u),
         a = u - left,

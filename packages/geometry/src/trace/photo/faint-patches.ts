@@ -22,9 +22,9 @@ const leastArea = 500;
 const edged = 0.7;
 /** Blocks across an edge, about. */
 const edgeBlocks = 5;
-/** Of an edge's blocks: where so many are near a sheet, as near as a soft picture blurs its rim, it is that rim. */
+/** Of an edge's blocks: where so many are near a sheet or where two pictures meet, it is that rim or that seam. */
 const rimShare = 0.6;
-/** Blocks from a sheet that are near it: two beside it are not looked at, and its rim is softened over some more. */
+/** Blocks from those that are near them: two beside a sheet are not looked at, and its rim is softened over some more. */
 const rimReach = 6;
 
 /** Regions of the floor with an edge all round, and edges without one. */
@@ -55,21 +55,21 @@ export function faintPatches(map: FloorMap, blocks: FloorBlocks): FaintPatches {
       for (let v = 0; v < side; v++)
         for (let u = 0; u < side; u++)
           cells.push((Math.floor(k / width) * side + v) * map.width + (k % width) * side + u);
-  const alongSheets = nearSheets(blocks, edges);
+  const alongRims = nearRims(blocks, edges);
   const loose = edges.sizes.flatMap((size, label) => {
     if (label === 0 || used.has(label) || (size / edgeBlocks) * blockMm < leastLength) return [];
-    if (alongSheets[label]! > rimShare * size) return [];
+    if (alongRims[label]! > rimShare * size) return [];
     const at = edges.middles[label]!;
     return [{ x: map.origin.x + (at.x + 0.5) * blockMm, y: map.origin.y + (at.y + 0.5) * blockMm }];
   });
   return { cells, loose };
 }
 
-/** How many of each edge's blocks lie near a sheet. */
-function nearSheets(blocks: FloorBlocks, edges: Labels): readonly number[] {
+/** How many of each edge's blocks lie near a sheet's rim or a seam of two pictures. */
+function nearRims(blocks: FloorBlocks, edges: Labels): readonly number[] {
   const clear = shrunk(
     blocks,
-    Uint8Array.from(blocks.sheet, is => 1 - is),
+    Uint8Array.from(blocks.ownEdge, is => 1 - is),
     rimReach,
   );
   const out = edges.sizes.map(() => 0);

@@ -15,8 +15,8 @@ export interface FloorBlocks {
   readonly levels: readonly Float32Array[];
   /** 1 where all of a block may be ground: floor that is seen, no sheet and nothing that is known to lie there. */
   readonly open: Uint8Array;
-  /** 1 where any of a block is a sheet's, its soft rim with it. */
-  readonly sheet: Uint8Array;
+  /** 1 where an edge is none of a thing: where any of a block is a sheet's, its rim with it, or two pictures meet. */
+  readonly ownEdge: Uint8Array;
 }
 
 /**
@@ -37,13 +37,14 @@ export function floorBlocks(
   const channels = [0, 1, 2].map(() => new Float32Array(width * height)),
     levels = [0, 1, 2].map(() => new Float32Array(width * height)),
     open = new Uint8Array(width * height),
-    sheet = new Uint8Array(width * height);
+    ownEdge = new Uint8Array(width * height);
   for (let j = 0, block = 0; j < height; j++)
     for (let i = 0; i < width; i++, block++) {
       open[block] = 1;
+      const picture = map.from[j * side * map.width + i * side];
       for (let v = 0; v < side; v++)
         for (let u = 0, cell = (j * side + v) * map.width + i * side; u < side; u++, cell++) {
-          if (codes[cell] !== 0) sheet[block] = 1;
+          if (codes[cell] !== 0 || map.from[cell] !== picture) ownEdge[block] = 1;
           if (map.from[cell] === 0 || codes[cell] !== 0 || taken[cell] === 1) open[block] = 0;
           for (let c = 0; c < 3; c++) {
             channels[c]![block]! += floor[3 * cell + c]! / cells;
@@ -52,5 +53,5 @@ export function floorBlocks(
         }
       for (let c = 0; c < 3; c++) levels[c]![block] = levelInLog(levels[c]![block]!);
     }
-  return { side, width, height, channels, levels, open, sheet };
+  return { side, width, height, channels, levels, open, ownEdge };
 }

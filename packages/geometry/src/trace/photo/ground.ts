@@ -1,7 +1,7 @@
 import type { Point } from '../../vector.js';
 import { type Colour, evenedFloor, logs, placeAt, softened } from './evened-floor.js';
 import { cellAt, type FloorMap } from './floor-map.js';
-import { type LightField, type LightSample, lightField } from './light-field.js';
+import { type LightField, lightFields, type SeenSample } from './light-field.js';
 
 /** How unlike the ground each cell is: the distance of its three channels' logarithms from the ground's, light evened. */
 export interface Unlikeness {
@@ -44,34 +44,36 @@ const stride = 7;
  */
 export function unlikeGround(map: FloorMap, known: FloorKnown): Unlikeness | undefined {
   const soft = softened(map);
-  const sample = (cell: number): LightSample => ({
+  const sample = (cell: number): SeenSample => ({
     ...placeOf(map, cell),
+    picture: map.from[cell]!,
     log: [logs[soft[3 * cell]!]!, logs[soft[3 * cell + 1]!]!, logs[soft[3 * cell + 2]!]!],
   });
-  const seen = (p: Point): LightSample | undefined => {
+  const seen = (p: Point): SeenSample | undefined => {
     const cell = cellAt(map, p);
     return cell >= 0 && map.from[cell] !== 0 ? sample(cell) : undefined;
   };
   const white = known.white.map(seen).filter(s => s !== undefined);
-  const byPaper = lightField(white, white.length < enoughWhite ? 1 : 2);
+  const pictures = map.from.reduce((most, picture) => Math.max(most, picture), 0);
+  const byPaper = lightFields(white, pictures, white.length < enoughWhite * pictures ? 1 : 2);
   const ground = commonest(
     known.beside.map(list => list.map(seen).filter(s => s !== undefined)),
     byPaper,
   );
   if (!ground) return undefined;
   const spread = spreadSamples(map, known.codes, sample);
-  let field: LightField = byPaper,
+  let fields = byPaper,
     colour = ground;
   for (const { near, degree } of rounds) {
-    const alike = spread.filter(s => apart(evened(s, field), colour) < near);
+    const alike = spread.filter(s => apart(evened(s, fields), colour) < near);
     if (alike.length < 50) return undefined;
-    field = lightField(alike, degree);
-    // From here on the field holds the ground's own colour.
+    fields = lightFields(alike, pictures, degree);
+    // From here on the fields hold the ground's own colour.
     colour = [0, 0, 0];
   }
-  const alike = spread.map(s => apart(evened(s, field), colour)).filter(d => d < rounds.at(-1)!.near * 2);
+  const alike = spread.map(s => apart(evened(s, fields), colour)).filter(d => d < rounds.at(-1)!.near * 2);
   const noise = alike.sort((a, b) => a - b)[alike.length >> 1]!;
-  const floor = evenedFloor(map, soft, field);
+  const floor = evenedFloor(map, soft, fields);
   const values = new Float32Array(map.from.length);
   for (let cell = 0, k = 0; cell < values.length; cell++, k += 3)
     values[cell] = Math.sqrt(floor[k]! ** 2 + floor[k + 1]! ** 2 + floor[k + 2]! ** 2);
@@ -88,17 +90,19 @@ const placeOf = (map: FloorMap, cell: number): { readonly x: number; readonly y:
   return placeAt(map, cell - row * map.width, row);
 };
 
-const evened = ({ x, y, log }: LightSample, field: LightField): Colour => [
-  log[0] - field.at(x, y, 0),
-  log[1] - field.at(x, y, 1),
-  log[2] - field.at(x, y, 2),
-];
+const evened = ({ x, y, log, picture }: SeenSample, fields: readonly LightField[]): Colour => {
+  const field = fields[picture]!;
+  return [log[0] - field.at(x, y, 0), log[1] - field.at(x, y, 1), log[2] - field.at(x, y, 2)];
+};
 
 const apart = (a: Colour, b: Colour): number => Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
 
 /** The colour that most sheets have beside them, each sheet with one voice. */
-function commonest(beside: readonly (readonly LightSample[])[], field: LightField): Colour | undefined {
-  const groups = beside.map(list => list.map(s => evened(s, field))).filter(list => list.length > 0);
+function commonest(
+  beside: readonly (readonly SeenSample[])[],
+  fields: readonly LightField[],
+): Colour | undefined {
+  const groups = beside.map(list => list.map(s => evened(s, fields))).filter(list => list.length > 0);
   let best: { readonly votes: number; readonly colours: readonly Colour[] } | undefined;
   for (const group of groups)
     for (let i = 0; i < group.length; i += Math.max(1, Math.floor(group.length / 24))) {
@@ -116,10 +120,10 @@ function commonest(beside: readonly (readonly LightSample[])[], field: LightFiel
 function spreadSamples(
   map: FloorMap,
   codes: Uint8Array,
-  sample: (cell: number) => LightSample,
-): readonly LightSample[] {
+  sample: (cell: number) => SeenSample,
+): readonly SeenSample[] {
   const step = Math.max(1, Math.round(stride / map.cell));
-  const out: LightSample[] = [];
+  const out: SeenSample[] = [];
   for (let j = step >> 1; j < map.height; j += step)
     for (let i = step >> 1; i < map.width; i += step) {
       const cell = j * map.width + i;

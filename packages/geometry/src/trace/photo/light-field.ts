@@ -13,6 +13,30 @@ export interface LightSample {
   readonly log: readonly [number, number, number];
 }
 
+/** A sample, and the picture it is taken from, from 1. */
+export interface SeenSample extends LightSample {
+  readonly picture: number;
+}
+
+/** Samples without which a picture has no field of its own. */
+const ownSamples = 60;
+
+/**
+ * A field for each picture of a floor, by its number: each was taken in its own light. Where samples say too little of
+ * one, that of all together.
+ */
+export function lightFields(
+  samples: readonly SeenSample[],
+  pictures: number,
+  degree: number,
+): readonly LightField[] {
+  const together = lightField(samples, degree);
+  return Array.from({ length: pictures + 1 }, (_, picture) => {
+    const own = pictures > 1 ? samples.filter(s => s.picture === picture) : [];
+    return own.length < ownSamples ? together : lightField(own, degree);
+  });
+}
+
 const terms = (x: number, y: number, degree: number): readonly number[] => {
   const out: number[] = [];
   for (let d = 0; d <= degree; d++) for (let k = 0; k <= d; k++) out.push(x ** (d - k) * y ** k);
