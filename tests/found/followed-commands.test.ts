@@ -202,6 +202,16 @@ const traced: Readonly<Record<string, Case>> = {
     '--columns 4',
     'trace ~/one.svg -o ~/t.svg',
   ],
+  'page-overlap-out-of-range': [
+    'trace ~/words.pdf --columns 2 --overlap "50 cm" -o ~/t.svg',
+    '--overlap "10 mm"',
+    'trace ~/one.svg -o ~/t.svg',
+  ],
+  'overlap-without-columns': [
+    'trace ~/words.pdf --overlap "10 mm" -o ~/t.svg',
+    '--columns 4 --overlap "10 mm"',
+    'trace ~/one.svg -o ~/t.svg',
+  ],
   'pages-without-lines': [
     'trace ~/words.pdf -o ~/t.svg',
     'trace PICTURE --dpi 300',
@@ -209,7 +219,7 @@ const traced: Readonly<Record<string, Case>> = {
   ],
   'no-outline-in-drawing': [
     'trace ~/gap.svg -o ~/t.svg',
-    '--gap 1 mm',
+    '--gap "1 mm"',
     'trace ~/gap.svg --gap "1 mm" -o ~/t.svg',
   ],
   'one-line-drawn': [

@@ -8,7 +8,13 @@ declare module 'pdfkit' {
     lineWidth(points: number): this;
     moveTo(x: number, y: number): this;
     lineTo(x: number, y: number): this;
+    closePath(): this;
     stroke(): this;
+    rect(x: number, y: number, width: number, height: number): this;
+    clip(): this;
+    translate(x: number, y: number): this;
+    save(): this;
+    restore(): this;
     fontSize(points: number): this;
     text(text: string, x: number, y: number, options: { readonly lineBreak: boolean }): this;
     end(): void;

@@ -75,6 +75,8 @@ interface Pen {
   readonly colour: string;
   /** Lengths of dashes and gaps in the page's own units; none where the line is drawn through. */
   readonly dash: readonly number[];
+  /** What is drawn is cut off at it. */
+  readonly clip?: Box;
 }
 
 async function drawnPage(
@@ -86,13 +88,14 @@ async function drawnPage(
   const home = affine(transform.map(v => v * mmPerPoint));
   const { fnArray, argsArray } = await page.getOperatorList();
   const operators = fnArray.map((op, i): Operator => ({ op, args: argsArray[i] ?? [] }));
-  const { lines, window } = strokesOf(reader, operators, { home, nameOf });
+  const { lines, clipped } = strokesOf(reader, operators, { home, nameOf });
   const { items } = await page.getTextContent();
   const words = items.flatMap(item => {
     if (!('str' in item) || item.str.trim() === '') return [];
     const [, , , , x, y] = item.transform as readonly number[];
     return [{ text: item.str.trim(), at: apply(home, { x: x!, y: y! }) }];
   });
+  const window = windowOf(clipped, [width * mmPerPoint, height * mmPerPoint]);
   return {
     drawing: { lines, words },
     width: width * mmPerPoint,
@@ -101,6 +104,8 @@ async function drawnPage(
   };
 }
 
+type Box = NonNullable<DrawnPage['window']>;
+
 interface Operator {
   readonly op: number;
   // Each operator has arguments of its own; what is read of them is checked where it is read.
@@ -108,7 +113,7 @@ interface Operator {
   readonly args: any;
 }
 
-/** The strokes that a page's operators draw, and the window that it shows them through. */
+/** The strokes that a page's operators draw, and where those are cut off that are. */
 function strokesOf(
   { OPS }: Reader,
   operators: readonly Operator[],
@@ -118,15 +123,17 @@ function strokesOf(
   const layers: (string | undefined)[] = [];
   const kept: Pen[] = [];
   let pen: Pen = { map: home, colour: '#000000', dash: [] },
-    window: DrawnPage['window'],
     clips = false;
+  const clipped: Box[] = [];
   const moved = (matrix: ArrayLike<number> | null): Pen =>
     matrix ? { ...pen, map: compose(affine(matrix), pen.map) } : pen;
   const draw = (stroke: number, data: ArrayLike<number> | null): void => {
     const paths = pathsOf(data, pen.map);
-    if (clips) window ??= boxOf(paths);
+    const box = clips ? boxOf(paths) : undefined;
     clips = false;
+    if (box) pen = { ...pen, clip: pen.clip ? within(box, pen.clip) : box };
     if (!strokes(OPS).includes(stroke)) return;
+    if (pen.clip) clipped.push(pen.clip);
     const layer = layers.findLast(name => name !== undefined) ?? pen.colour;
     const dash = dashOf(pen);
     for (const { path, closed } of paths)
@@ -146,8 +153,28 @@ function strokesOf(
     else if (op === OPS.clip || op === OPS.eoClip) clips = true;
     else if (op === OPS.constructPath) draw(args[0], args[1]?.[0] ?? null);
   }
-  return { lines, window };
+  return { lines, clipped };
 }
+
+/** Of a page's sides: a smaller part of it is the clip of one thing, no window for the pattern. */
+const leastShare = 0.3;
+
+/** The window that most of a page's strokes are seen through. */
+function windowOf(clipped: readonly Box[], [wide, high]: readonly [number, number]): Box | undefined {
+  const counts = new Map<string, { readonly box: Box; readonly count: number }>();
+  for (const box of clipped) {
+    const { min, max } = box;
+    if (max.x - min.x < leastShare * wide || max.y - min.y < leastShare * high) continue;
+    const key = [min.x, min.y, max.x, max.y].map(Math.round).join(' ');
+    counts.set(key, { box, count: (counts.get(key)?.count ?? 0) + 1 });
+  }
+  return [...counts.values()].sort((a, b) => b.count - a.count)[0]?.box;
+}
+
+const within = (a: Box, b: Box): Box => ({
+  min: { x: Math.max(a.min.x, b.min.x), y: Math.max(a.min.y, b.min.y) },
+  max: { x: Math.min(a.max.x, b.max.x), y: Math.min(a.max.y, b.max.y) },
+});
 
 /** A pen's dashes as they lie on the page. */
 function dashOf({ dash, map }: Pen): Pick<DrawnLine, 'dashed' | 'dash'> {
@@ -218,7 +245,7 @@ const between = (from: Point, to: Point): Point => ({
   y: from.y + ((to.y - from.y) * 2) / 3,
 });
 
-function boxOf(paths: readonly Drawn[]): DrawnPage['window'] {
+function boxOf(paths: readonly Drawn[]): Box | undefined {
   const points = paths.flatMap(({ path }) => path.segments.flatMap(segment => [...segment]));
   if (points.length === 0) return undefined;
   const [xs, ys] = [points.map(p => p.x), points.map(p => p.y)];

@@ -87,11 +87,20 @@ async function readDrawing({ kind, bytes, file }: DrawingGiven, options: TraceAr
   return joinedPages(pages, grid, { onProgress: (_, share) => told('laying-pages', share) });
 }
 
+/** mm: pages overlap by less than half a sheet. */
+const mostOverlap = 100;
+
 function gridOf({ columns, overlap }: TraceArguments): GridWishes | undefined {
-  if (columns === undefined) return undefined;
+  const overlapMm = overlap === undefined ? 0 : parseLength(overlap, 'mm');
+  if (!(overlapMm >= 0 && overlapMm <= mostOverlap))
+    throw commandRefusal('page-overlap-out-of-range', { mostMm: mostOverlap });
+  if (columns === undefined) {
+    if (overlap !== undefined) throw commandRefusal('overlap-without-columns', {});
+    return undefined;
+  }
   const count = Number(columns);
   if (!(Number.isInteger(count) && count >= 1)) throw commandRefusal('columns-out-of-range', {});
-  return { columns: count, overlap: overlap === undefined ? 0 : parseLength(overlap, 'mm') };
+  return { columns: count, overlap: overlapMm };
 }
 
 function unitOf(text: string | undefined): LengthUnit | undefined {

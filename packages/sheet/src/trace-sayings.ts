@@ -25,6 +25,8 @@ export interface TraceTellings {
   'pdf-damaged': NoFacts;
   'pdf-too-long': { readonly most: number };
   'columns-out-of-range': NoFacts;
+  'page-overlap-out-of-range': { readonly mostMm: number };
+  'overlap-without-columns': NoFacts;
 }
 
 /** What is said while pictures are traced and when they are. */

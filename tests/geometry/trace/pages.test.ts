@@ -124,6 +124,49 @@ describe('pages of a pattern in tiles', () => {
     expect(worstMm).toBeGreaterThanOrEqual(residualMm!);
   });
 
+  test.each([
+    ['too small an overlap', 12, { columns: 4, overlap: 0 }],
+    ['too large an overlap', 0, { columns: 4, overlap: 10 }],
+    ['too few columns', 12, { columns: 3, overlap: 12 }],
+    ['too many columns', 12, { columns: 8, overlap: 12 }],
+  ])('that are told with %s are not laid so: what lines run on with is said', (_, overlap, grid) => {
+    const refused = refusalOf(() => joinedPages(pages({ clipped: true, overlap }), grid));
+    expect(refused.code).toBe('pages-lie-otherwise');
+    expect(refused.remedy).toContain(`--columns 4 --overlap "${overlap} mm"`);
+    // As the remedy says it, it is laid.
+    expect(found(pages({ clipped: true, overlap }), { columns: 4, overlap }).areas).toHaveLength(1);
+  });
+
+  test('that are told where no line can run on are refused', () => {
+    const own = pages({ clipped: true });
+    const refused = refusalOf(() =>
+      joinedPages(
+        [0, 5, 2, 7, 4, 1, 6, 3].map(i => own[i]!),
+        { columns: 1, overlap: 25 },
+      ),
+    );
+    expect(['pages-do-not-run-on', 'pages-lie-otherwise']).toContain(refused.code);
+  });
+
+  test('that show one line of a whole sheet, going on beyond the paper, are windows onto it', () => {
+    const ring = { segments: corners.map((from, k) => [from, corners[(k + 1) % 6]!] as const) };
+    const whole = Array.from({ length: 6 }, (_, i): DrawnPage => {
+      const by = { x: -(i % 3) * 198, y: -Math.floor(i / 3) * 285 };
+      const segments = ring.segments.map(
+        side => side.map(p => ({ x: p.x + by.x, y: p.y + by.y })) as unknown as typeof side,
+      );
+      return {
+        drawing: { lines: [{ path: { segments }, closed: true, layer: 'black', dashed: false }], words: [] },
+        ...size,
+      };
+    });
+    expect(found(whole).areas.map(one => Math.round(one))).toEqual([Math.round(area)]);
+    // The same where columns and overlap are typed: each page shows what lies on its paper, and no more.
+    const typed = found(whole, { columns: 3, overlap: 12 });
+    expect(typed.areas).toHaveLength(1);
+    expect(Math.abs(typed.areas[0]! / area - 1)).toBeLessThan(1e-4);
+  });
+
   test('that nothing tells how they lie are refused, with what to say', () => {
     // Of eight pages two far from one another: no line runs on.
     const eight = pages({ clipped: true });

@@ -48,7 +48,7 @@ test('a cut piece in a scan of known dpi comes out within 0.1 mm', () => {
 
 test('a piece that runs out of the scan is told as that', () => {
   const sheet = paper();
-  cutPiece(sheet, laid(shapes.pocket, [-60, 40], 0.06), 120);
+  cutPiece(sheet, laid(shapes.pocket, [28, sheet.height / dotsToMm - 60], 0.06), 120);
   expect(() => traceScan(scanned(sheet), { dotsToMm })).toThrow(
     expect.objectContaining({ code: 'no-piece-on-scan', facts: { faint: 0, cutOff: 1 } }),
   );

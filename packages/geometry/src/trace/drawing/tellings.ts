@@ -18,6 +18,15 @@ export interface DrawingTellings {
   'grain-guessed': { readonly pieces: number };
   'lines-left-out': { readonly count: number };
   'pages-without-lines': { readonly pages: number };
+  /** Lines run on from page to page in other columns, or with another overlap than was told. */
+  'pages-lie-otherwise': {
+    readonly columns: number;
+    readonly overlapMm: number;
+    readonly isOverlapAlone: boolean;
+    readonly toldMm: number;
+  };
+  /** Where lines reach a page's edge, and how often one runs on in the next page. */
+  'pages-do-not-run-on': { readonly joins: number; readonly ends: number };
   'pages-not-joined': { readonly pages: number };
   'pages-laid': {
     readonly pages: number;

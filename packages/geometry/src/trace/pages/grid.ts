@@ -1,5 +1,5 @@
 import { translation } from '../../affine.js';
-import { type Box, boxAround } from '../../curve/bounds.js';
+import type { Box } from '../../curve/bounds.js';
 import { boundsOfPath } from '../../path/bounds.js';
 import { intersectPaths } from '../../path/intersect.js';
 import { pathLength, pointAlong, subpath } from '../../path/length.js';
@@ -7,7 +7,7 @@ import { endTangent, pathEnd, pathStart, polyline, startTangent, transformedPath
 import { coincidenceTolerance } from '../../tolerance.js';
 import { add, angleBetween, distance, type Point, subtract } from '../../vector.js';
 import type { DrawnLine, ForeignDrawing } from '../drawing/drawing.js';
-import type { DrawnPage, GridWishes } from './page.js';
+import { atEdge, type DrawnPage, type GridWishes, reachesOut, windowOf } from './page.js';
 
 /** Pages laid beside one another. */
 export interface Laid {
@@ -20,8 +20,6 @@ export interface Laid {
   readonly ends: number;
 }
 
-/** mm: an end this near to its window's edge was cut off there. */
-const atEdge = 0.6;
 /** mm: ends that run on across a join lie no farther apart than this before the pages are moved. */
 const reach = 6;
 const sameWay = (12 * Math.PI) / 180;
@@ -35,11 +33,7 @@ export function laidInGrid(pages: readonly DrawnPage[], { columns, overlap }: Gr
   const windows = pages.map(windowOf);
   const wide = Math.max(...windows.map(w => w.max.x - w.min.x)) - overlap,
     high = Math.max(...windows.map(w => w.max.y - w.min.y)) - overlap;
-  return laidAt(
-    pages,
-    pages.map((_, i) => ({ column: i % columns, row: Math.floor(i / columns) })),
-    { wide, high, overlap },
-  );
+  return laidAt(pages, inRows(pages.length, columns), { wide, high, overlap });
 }
 
 /** A place in rows and columns. */
@@ -47,6 +41,10 @@ export interface GridPlace {
   readonly column: number;
   readonly row: number;
 }
+
+/** So many places in reading order. */
+export const inRows = (count: number, columns: number): readonly GridPlace[] =>
+  Array.from({ length: count }, (_, i) => ({ column: i % columns, row: Math.floor(i / columns) }));
 
 /** How far pages beside one another lie apart, and over one another, mm. */
 export interface GridSteps {
@@ -85,7 +83,10 @@ export function laidAt(
         y: max.y - (isThere(column, row + 1) ? half : 0),
       },
     };
-    return page.cuts === true || half > 0 ? { ...page, window, drawing: cutTo(page.drawing, window) } : page;
+    const isWhole = !page.drawing.lines.some(({ path }) => reachesOut(boundsOfPath(path), window));
+    return isWhole && page.cuts !== true && half === 0
+      ? page
+      : { ...page, window, drawing: cutTo(page.drawing, window) };
   });
   const ends = own.map((page, i) => endsAtEdge(page, page.window ?? windows[i]!));
   const pairs = runningOn(ends, shifts);
@@ -109,13 +110,6 @@ export function laidAt(
     joins: misses.length,
     ends: ends.flat().length,
   };
-}
-
-/** Where a page is cut off: its window, else all that is drawn on it. */
-function windowOf({ window, drawing, width, height }: DrawnPage): Box {
-  if (window) return window;
-  const boxes = drawing.lines.map(({ path }) => boundsOfPath(path));
-  return boxes.length > 0 ? boxes.reduce(boxAround) : { min: { x: 0, y: 0 }, max: { x: width, y: height } };
 }
 
 /** A page's lines as far as they lie in its window. */

@@ -3,12 +3,17 @@ import { leastSeen } from '../../tolerance.js';
 import type { ForeignDrawing } from '../drawing/drawing.js';
 import { finding, refusal } from '../drawing/tellings.js';
 import type { Watch } from '../watch.js';
+import { framed } from './frames.js';
 import { withoutFurniture } from './furniture.js';
-import { laidInGrid } from './grid.js';
-import { laidByThemselves } from './laid-by-themselves.js';
+import { type Laid, laidInGrid } from './grid.js';
+import { betterLaid, laidByThemselves } from './laid-by-themselves.js';
 import type { DrawnPage, GridWishes } from './page.js';
 import { oneSheet } from './same-sheet.js';
 import { testSquareOf } from './test-square.js';
+
+/** Ends of lines at pages' edges: where of so many fewer than this share run on, pages do not lie so. */
+const enoughEnds = 8,
+  leastRunOn = 0.25;
 
 /** Pages joined to one drawing, and how truly. */
 export interface JoinedPages {
@@ -25,7 +30,7 @@ export interface JoinedPages {
  * measured.
  *
  * @throws PatternError `pages-without-lines` for scans and pages of words; `pages-not-joined` where nothing tells how
- *   they lie; `work-stopped`
+ *   they lie; `pages-lie-otherwise`, `pages-do-not-run-on` where they do not lie as is told; `work-stopped`
  */
 export function joinedPages(
   pages: readonly DrawnPage[],
@@ -38,7 +43,10 @@ export function joinedPages(
   if (drawn.length === 1) return { drawing: drawn[0]!.drawing, findings: square };
   if (grid) {
     // Blank pages keep their places.
-    const { drawing, residualMm, worstMm, joins } = laidInGrid(pages, grid);
+    const own = withoutFurniture(framed(pages));
+    const laid = laidInGrid(own, grid);
+    refuseMislaid(own, grid, laid, watch);
+    const { drawing, residualMm, worstMm, joins } = laid;
     const told = finding(
       worstMm > 1 ? 'warning' : 'note',
       'pages-laid',
@@ -60,6 +68,26 @@ export function joinedPages(
       finding('note', 'pages-of-one-sheet', {}, { pages: used, others: pages.length - used }),
     ],
   };
+}
+
+/** @throws PatternError `pages-lie-otherwise`, `pages-do-not-run-on`: a pattern laid wrongly would be cut wrongly */
+function refuseMislaid(
+  pages: readonly DrawnPage[],
+  { columns, overlap }: GridWishes,
+  laid: Laid,
+  watch: Watch<'pages'>,
+): void {
+  const better = betterLaid(pages, columns, laid, watch);
+  if (better)
+    throw refusal('pages-lie-otherwise', {
+      columns: better.columns,
+      overlapMm: better.overlapMm,
+      isOverlapAlone: better.columns === columns,
+      toldMm: overlap,
+    });
+  const { joins, ends } = laid;
+  if (ends >= enoughEnds && 2 * joins < leastRunOn * ends)
+    throw refusal('pages-do-not-run-on', { joins, ends: Math.ceil(ends / 2) });
 }
 
 /** Pages laid by their frames and letters, or by the lines that run on. @throws PatternError `pages-not-joined` */

@@ -1,17 +1,16 @@
-import type { Box } from '../../curve/bounds.js';
-import { boundsOfPath } from '../../path/bounds.js';
 import { tell, type Watch } from '../watch.js';
 import { framed } from './frames.js';
 import { withoutFurniture } from './furniture.js';
-import { type GridPlace, type Laid, laidAt } from './grid.js';
+import { type GridPlace, inRows, type Laid, laidAt } from './grid.js';
 import { placesByMarks } from './marks.js';
-import type { DrawnPage } from './page.js';
+import { type DrawnPage, windowOf } from './page.js';
 
 /** Pages laid by what is on them. */
 export interface LaidByThemselves extends Laid {
   readonly by: 'marks' | 'lines';
   readonly columns: number;
   readonly overlapMm: number;
+  readonly places: readonly GridPlace[];
 }
 
 /** mm: overlaps that are common: none, and strips to glue in mm and in inches. */
@@ -45,12 +44,33 @@ export function laidByThemselves(
   return laid && { ...laid, by: 'lines' };
 }
 
+/** Of the best score: less is no slip of a tenth of a millimetre, but another way to lie. */
+const nearlyBest = 0.9;
+
+/**
+ * How pages lie in rows if not as they were laid: what more of their lines run on with, and more truly, so that there is
+ * no doubt; `undefined` where nothing is clearly better.
+ */
+export function betterLaid(
+  pages: readonly DrawnPage[],
+  columns: number,
+  laid: Laid,
+  watch: Watch<'pages'>,
+): Omit<LaidByThemselves, 'by'> | undefined {
+  const best = laidByThemselves(pages, watch) ?? bestOf(pages, [inRows(pages.length, columns)], watch);
+  const isBetter = best && runsOn(best) && score(laid) < nearlyBest * score(best);
+  // What lies in columns from the top down cannot be told in rows.
+  const rows = inRows(pages.length, best?.columns ?? columns);
+  const isInRows = best?.places.every(
+    ({ column, row }, i) => column === rows[i]!.column && row === rows[i]!.row,
+  );
+  return isBetter && isInRows ? best : undefined;
+}
+
 /** Every way to lay so many pages in full columns and rows, the last row or column as it comes. */
 function ways(count: number): readonly (readonly GridPlace[])[] {
-  const numbers = Array.from({ length: count }, (_, i) => i);
-  return numbers.flatMap(i => {
-    const columns = i + 1;
-    const byRow = numbers.map(k => ({ column: k % columns, row: Math.floor(k / columns) }));
+  return Array.from({ length: count }, (_, i) => i + 1).flatMap(columns => {
+    const byRow = inRows(count, columns);
     // In columns from the top down; one row or one column is the same both ways.
     const byColumn = byRow.map(({ column, row }) => ({ column: row, row: column }));
     return columns === 1 || columns === count ? [byRow] : [byRow, byColumn];
@@ -62,7 +82,7 @@ function bestOf(
   all: readonly (readonly GridPlace[])[],
   watch: Watch<'pages'>,
 ): Omit<LaidByThemselves, 'by'> | undefined {
-  const boxes = pages.map(page => page.window ?? boxOf(page));
+  const boxes = pages.map(windowOf);
   const [wide, high] = [
     Math.max(...boxes.map(({ min, max }) => max.x - min.x)),
     Math.max(...boxes.map(({ min, max }) => max.y - min.y)),
@@ -76,27 +96,16 @@ function bestOf(
       return { ...laid, columns, overlapMm, places };
     });
   });
-  // Joins alone would favour small overlaps, which cut more lines: the share that run on and how truly tell.
-  const score = ({ joins, ends, residualMm }: Laid): number =>
-    ends === 0 ? 0 : ((2 * joins) / ends) * Math.exp(-residualMm);
   const [best, ...others] = [...tried].sort((a, b) => score(b) - score(a));
   const second = others.find(({ places }) => places !== best!.places);
-  const isClear =
-    best !== undefined &&
-    best.joins >= fewestJoins &&
-    2 * best.joins >= mostEnds * best.ends &&
-    best.residualMm <= mostMiss &&
-    (!second || score(second) < clearly * score(best));
+  const isClear = best !== undefined && runsOn(best) && (!second || score(second) < clearly * score(best));
   // Letters say where pages lie even if no line crosses a join.
   return best && (isClear || all.length === 1) ? best : undefined;
 }
 
-function boxOf({ drawing, width, height }: DrawnPage): Box {
-  const boxes = drawing.lines.map(({ path }) => boundsOfPath(path));
-  return boxes.length === 0
-    ? { min: { x: 0, y: 0 }, max: { x: width, y: height } }
-    : {
-        min: { x: Math.min(...boxes.map(b => b.min.x)), y: Math.min(...boxes.map(b => b.min.y)) },
-        max: { x: Math.max(...boxes.map(b => b.max.x)), y: Math.max(...boxes.map(b => b.max.y)) },
-      };
-}
+/** Joins alone would favour small overlaps, which cut more lines: the share that run on and how truly tell. */
+const score = ({ joins, ends, residualMm }: Laid): number =>
+  ends === 0 ? 0 : ((2 * joins) / ends) * Math.exp(-residualMm);
+
+const runsOn = ({ joins, ends, residualMm }: Laid): boolean =>
+  joins >= fewestJoins && 2 * joins >= mostEnds * ends && residualMm <= mostMiss;

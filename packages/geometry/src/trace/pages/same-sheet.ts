@@ -4,7 +4,7 @@ import { boundsOfPath } from '../../path/bounds.js';
 import { pathStart, transformedPath } from '../../path/path.js';
 import { add, distance, type Point, subtract } from '../../vector.js';
 import type { DrawnLine, ForeignDrawing } from '../drawing/drawing.js';
-import type { DrawnPage } from './page.js';
+import { type DrawnPage, reachesOut, windowOf } from './page.js';
 
 /** Pages seen to be windows onto one sheet: the sheet, and which pages showed it. */
 export interface OneSheet {
@@ -14,7 +14,7 @@ export interface OneSheet {
   readonly worstMm: number;
 }
 
-/** Fewer lines in common than this may be chance. */
+/** Fewer lines in common than this may be chance, unless one of them goes on beyond the paper. */
 const fewest = 3;
 /** mm: what two pages draw alike lies alike. */
 const alike = 0.05;
@@ -26,7 +26,7 @@ const alike = 0.05;
  * in common.
  */
 export function oneSheet(pages: readonly DrawnPage[]): OneSheet | undefined {
-  const marks = pages.map(page => page.drawing.lines.map(markOf));
+  const marks = pages.map(page => page.drawing.lines.map(line => markOn(page, line)));
   const own = marks.map(uniqueMarks);
   const first = own.reduce((best, mine, i) => (mine.size > own[best]!.size ? i : best), 0);
   const shifts = new Map<number, Point>([[first, { x: 0, y: 0 }]]);
@@ -38,7 +38,8 @@ export function oneSheet(pages: readonly DrawnPage[]): OneSheet | undefined {
       if (!by) continue;
       found = true;
       shifts.set(i, by);
-      for (const [key, at] of mine) if (!known.has(key)) known.set(key, add(at, by));
+      for (const [key, { at, goesOn }] of mine)
+        if (!known.has(key)) known.set(key, { at: add(at, by), goesOn });
     }
   }
   if (shifts.size < 2) return undefined;
@@ -67,6 +68,17 @@ interface Mark {
   readonly at: Point;
 }
 
+/** A mark on a page: whether it goes on beyond what the page shows. */
+interface PageMark {
+  readonly at: Point;
+  readonly goesOn: boolean;
+}
+
+const markOn = (page: DrawnPage, line: DrawnLine): Mark & PageMark => ({
+  ...markOf(line),
+  goesOn: reachesOut(boundsOfPath(line.path), windowOf(page)),
+});
+
 /** A line by its shape, wherever it lies. */
 function markOf({ path, layer }: DrawnLine): Mark {
   const at = pathStart(path);
@@ -78,21 +90,28 @@ const longestKey = 24;
 const spot = (key: string, { x, y }: Point): string => `${Math.round(x * 2)} ${Math.round(y * 2)} ${key}`;
 
 /** Lines whose shape stands once on their page. */
-function uniqueMarks(marks: readonly Mark[]): ReadonlyMap<string, Point> {
-  const places = new Map<string, Point | undefined>();
-  for (const { key, at } of marks) places.set(key, places.has(key) ? undefined : at);
-  return new Map([...places].flatMap(([key, at]) => (at ? [[key, at] as const] : [])));
+function uniqueMarks(marks: readonly (Mark & PageMark)[]): ReadonlyMap<string, PageMark> {
+  const places = new Map<string, PageMark | undefined>();
+  for (const mark of marks) places.set(mark.key, places.has(mark.key) ? undefined : mark);
+  return new Map([...places].flatMap(([key, mark]) => (mark ? [[key, mark] as const] : [])));
 }
 
 /** The shift that most lines of a page agree on with those that are known. */
-function commonShift(own: ReadonlyMap<string, Point>, known: ReadonlyMap<string, Point>): Point | undefined {
-  const shifts = [...own].flatMap(([key, at]) => {
+function commonShift(
+  own: ReadonlyMap<string, PageMark>,
+  known: ReadonlyMap<string, PageMark>,
+): Point | undefined {
+  const shifts = [...own].flatMap(([key, { at, goesOn }]) => {
     const there = known.get(key);
-    return there ? [subtract(there, at)] : [];
+    return there ? [{ by: subtract(there.at, at), goesOn: goesOn || there.goesOn }] : [];
   });
-  const agreeing = (by: Point): number => shifts.filter(other => distance(other, by) <= alike).length;
-  const best = shifts.map(by => ({ by, count: agreeing(by) })).sort((a, b) => b.count - a.count)[0];
-  return best && best.count >= fewest && best.count > shifts.length / 2 ? best.by : undefined;
+  const agreeing = (by: Point) => shifts.filter(other => distance(other.by, by) <= alike);
+  const best = shifts
+    .map(({ by }) => ({ by, alike: agreeing(by) }))
+    .sort((a, b) => b.alike.length - a.alike.length)[0];
+  if (!best || best.alike.length <= shifts.length / 2) return undefined;
+  // Only a sheet that is drawn on every page goes on where the paper ends.
+  return best.alike.length >= fewest || best.alike.some(({ goesOn }) => goesOn) ? best.by : undefined;
 }
 
 /** mm: what is as long as a page's window is wide or high frames it. */

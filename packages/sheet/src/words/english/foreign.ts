@@ -13,7 +13,7 @@ export const foreign: Tellings<DrawingTellings> = {
     remedy:
       lines === 0
         ? 'Save it again with the outlines of the pieces as lines, not with its writing alone.'
-        : 'If ends of lines lie apart, say how far they may: --gap 1 mm, up to 2 mm.',
+        : 'If ends of lines lie apart, say how far they may: --gap "1 mm", up to 2 mm.',
   }),
   'line-not-shut': ({ lengthMm, gapMm }, say) => ({
     message: `A line ${say.length(lengthMm)} long nearly comes home: its ends lie ${say.length(gapMm)} apart.`,
@@ -62,7 +62,20 @@ export const foreign: Tellings<DrawingTellings> = {
   }),
   'pages-not-joined': ({ pages }) => ({
     message: `Nothing tells how the ${pages} pages lie beside one another.`,
-    remedy: 'Say how many stand in a row, and how far they overlap: --columns 4 --overlap 10 mm.',
+    remedy: 'Say how many stand in a row, and how far they overlap: --columns 4 --overlap "10 mm".',
+  }),
+  'pages-lie-otherwise': ({ columns, overlapMm, isOverlapAlone, toldMm }, say) => {
+    const [told, better] = [toldMm, overlapMm].map(mm => `${say.number(mm, 2)} mm`);
+    return {
+      message: isOverlapAlone
+        ? `Lines do not run on truly from page to page where pages overlap by ${told}, but where they overlap by ${better}.`
+        : `Lines do not run on from page to page in these columns, but where ${columns} pages stand in a row and overlap by ${better}.`,
+      remedy: `If that is how they lie, say so: --columns ${columns} --overlap "${better}"; else look at the pages again.`,
+    };
+  },
+  'pages-do-not-run-on': ({ joins, ends }) => ({
+    message: `The pages do not lie so: of ${ends} places where a line reaches the edge of a page, it runs on in the next at ${joins === 0 ? 'none' : joins}.`,
+    remedy: 'Look at the columns and the overlap again, such as --columns 4 --overlap "10 mm".',
   }),
   'pages-laid': ({ pages, joins, residualMm, worstMm }, say) => ({
     message: `${pages} pages laid in rows; ${count(joins, 'line runs', 'lines run')} on across joins, to within ${say.number(residualMm, 2)} mm (at worst ${say.number(worstMm, 2)} mm).`,
@@ -70,7 +83,7 @@ export const foreign: Tellings<DrawingTellings> = {
   }),
   'pages-laid-by-themselves': ({ pages, by, columns, overlapMm, joins, residualMm, worstMm }, say) => ({
     message: `${pages} pages laid ${by === 'marks' ? 'by the letters at their edges' : 'so that their lines run on'}, ${columns} in a row${overlapMm > 0 ? `, ${say.number(overlapMm, 1)} mm over one another` : ''}; ${count(joins, 'line runs', 'lines run')} on across joins, to within ${say.number(residualMm, 2)} mm (at worst ${say.number(worstMm, 2)} mm).`,
-    remedy: 'If that is not how they lie, say it: --columns 4 --overlap 10 mm.',
+    remedy: 'If that is not how they lie, say it: --columns 4 --overlap "10 mm".',
   }),
   'pages-of-one-sheet': ({ pages, others }) => ({
     message: `${pages} pages are windows onto one sheet, and were joined by the lines that they share${others > 0 ? `; ${count(others, 'other page was', 'other pages were')} left out` : ''}.`,

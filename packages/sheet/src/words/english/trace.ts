@@ -82,6 +82,14 @@ export const traceTellings: Tellings<TraceTellings> = {
       'Of a picture, --sizes tells how the lines of each size are drawn, two sizes or more, each otherwise; --at their corners, once for all sizes.',
     remedy: `Write each with its pen, and the corners of the first of them: --sizes "S=red, M=blue dashed" --at "412,880 2950,905 2900,1800". Pens: ${say.list(colours)}, dashed, solid.`,
   }),
+  'page-overlap-out-of-range': ({ mostMm }, say) => ({
+    message: 'Pages do not overlap by so much.',
+    remedy: `Give an overlap of 0 to ${say.number(mostMm)} mm, such as --overlap "10 mm".`,
+  }),
+  'overlap-without-columns': () => ({
+    message: 'How far pages overlap says nothing without how many of them stand in a row.',
+    remedy: 'Give both, such as --columns 4 --overlap "10 mm".',
+  }),
   'columns-out-of-range': () => ({
     message: 'So many pages do not stand in a row.',
     remedy: 'Give a whole number from 1, such as --columns 4.',

@@ -13,7 +13,7 @@ export const foreign: Tellings<DrawingTellings> = {
     remedy:
       lines === 0
         ? 'Speichern Sie sie noch einmal mit den Umrissen der Teile als Linien, nicht nur mit der Schrift.'
-        : 'Liegen Linienenden auseinander, sagen Sie, wie weit sie es dürfen: --gap 1 mm, bis 2 mm.',
+        : 'Liegen Linienenden auseinander, sagen Sie, wie weit sie es dürfen: --gap "1 mm", bis 2 mm.',
   }),
   'line-not-shut': ({ lengthMm, gapMm }, say) => ({
     message: `Eine Linie von ${say.length(lengthMm)} schließt sich beinahe: Ihre Enden liegen ${say.length(gapMm)} auseinander.`,
@@ -67,7 +67,20 @@ export const foreign: Tellings<DrawingTellings> = {
   'pages-not-joined': ({ pages }) => ({
     message: `Nichts sagt, wie die ${pages} Seiten beieinanderliegen.`,
     remedy:
-      'Sagen Sie, wie viele in einer Reihe stehen und wie weit sie sich überlappen: --columns 4 --overlap 10 mm.',
+      'Sagen Sie, wie viele in einer Reihe stehen und wie weit sie sich überlappen: --columns 4 --overlap "10 mm".',
+  }),
+  'pages-lie-otherwise': ({ columns, overlapMm, isOverlapAlone, toldMm }, say) => {
+    const [told, better] = [toldMm, overlapMm].map(mm => `${say.number(mm, 2)} mm`);
+    return {
+      message: isOverlapAlone
+        ? `Bei ${told} Überlappung laufen Linien nicht genau von Seite zu Seite weiter, wohl aber bei ${better}.`
+        : `In diesen Spalten laufen Linien nicht von Seite zu Seite weiter, wohl aber mit ${columns} Seiten in einer Reihe und ${better} Überlappung.`,
+      remedy: `Liegen sie so, sagen Sie es: --columns ${columns} --overlap "${better}"; sonst sehen Sie die Seiten noch einmal an.`,
+    };
+  },
+  'pages-do-not-run-on': ({ joins, ends }) => ({
+    message: `So liegen die Seiten nicht: von ${ends} Stellen, an denen eine Linie den Rand einer Seite erreicht, läuft sie an ${joins === 0 ? 'keiner' : joins} auf der nächsten weiter.`,
+    remedy: 'Sehen Sie die Spalten und die Überlappung noch einmal an, etwa --columns 4 --overlap "10 mm".',
   }),
   'pages-laid': ({ pages, joins, residualMm, worstMm }, say) => ({
     message: `${pages} Seiten in Reihen gelegt; ${count(joins, 'Linie läuft', 'Linien laufen')} über Stöße weiter, auf ${say.number(residualMm, 2)} mm genau (schlimmstenfalls ${say.number(worstMm, 2)} mm).`,
@@ -75,7 +88,7 @@ export const foreign: Tellings<DrawingTellings> = {
   }),
   'pages-laid-by-themselves': ({ pages, by, columns, overlapMm, joins, residualMm, worstMm }, say) => ({
     message: `${pages} Seiten ${by === 'marks' ? 'nach den Buchstaben an ihren Rändern' : 'so gelegt, dass ihre Linien weiterlaufen'}${by === 'marks' ? ' gelegt' : ''}, ${columns} in der Reihe${overlapMm > 0 ? `, ${say.number(overlapMm, 1)} mm übereinander` : ''}; ${count(joins, 'Linie läuft', 'Linien laufen')} über Stöße weiter, auf ${say.number(residualMm, 2)} mm genau (schlimmstenfalls ${say.number(worstMm, 2)} mm).`,
-    remedy: 'Liegen sie anders, sagen Sie es: --columns 4 --overlap 10 mm.',
+    remedy: 'Liegen sie anders, sagen Sie es: --columns 4 --overlap "10 mm".',
   }),
   'pages-of-one-sheet': ({ pages, others }) => ({
     message: `${pages} Seiten sind Fenster auf ein Blatt und wurden nach ihren gemeinsamen Linien verbunden${others > 0 ? `; ${count(others, 'andere Seite blieb', 'andere Seiten blieben')} weg` : ''}.`,

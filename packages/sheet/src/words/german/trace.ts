@@ -84,6 +84,14 @@ export const traceTellings: Tellings<TraceTellings> = {
       'Bei einem Bild sagt --sizes, wie die Linien jeder Größe gezeichnet sind, zweier oder mehr, jede anders; --at ihre Ecken, einmal für alle Größen.',
     remedy: `Schreiben Sie jede mit ihrem Stift, und die Ecken der ersten: --sizes "S=red, M=blue dashed" --at "412,880 2950,905 2900,1800". Stifte: ${say.list(colours)}, dashed, solid.`,
   }),
+  'page-overlap-out-of-range': ({ mostMm }, say) => ({
+    message: 'So weit überlappen sich Seiten nicht.',
+    remedy: `Geben Sie eine Überlappung von 0 bis ${say.number(mostMm)} mm an, etwa --overlap "10 mm".`,
+  }),
+  'overlap-without-columns': () => ({
+    message: 'Wie weit sich Seiten überlappen, sagt nichts ohne die Zahl der Seiten in einer Reihe.',
+    remedy: 'Geben Sie beides an, etwa --columns 4 --overlap "10 mm".',
+  }),
   'columns-out-of-range': () => ({
     message: 'So viele Seiten stehen nicht in einer Reihe.',
     remedy: 'Geben Sie eine ganze Zahl ab 1 an, etwa --columns 4.',
