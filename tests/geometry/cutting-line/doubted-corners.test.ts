@@ -52,6 +52,11 @@ describe.each(bothWays)('%s', (_, turn) => {
   test.each([
     ['hem', 'seam', 5, 0],
     ['hem', 'seam', 10, 0],
+    // The longest stretch of the edge lies beyond another corner: it is not the one to go.
+    ['hem', 'seam', 5, 5],
+    ['hem', 'seam', 15, 15],
+    ['seam', 'hem', 5, 5],
+    ['seam', 'hem', 25, 25],
     ['seam', 'hem', 5, 10],
     ['seam', 'hem', 5, 15],
     ['seam', 'hem', 5, 25],
@@ -65,6 +70,28 @@ describe.each(bothWays)('%s', (_, turn) => {
           { kind: second, allowance: b },
         ]),
       );
+    },
+  );
+
+  // Without the step the edge and its neighbour are parallel, and meet nowhere: nothing is as likely.
+  test.each([4, 15, 30])(
+    'a step of %d mm to a line that runs on beside it is its own, and is not doubted',
+    step => {
+      const tip = at(step / 2, -step * Math.sin(Math.PI / 3));
+      const far = at(tip.x + 200, tip.y);
+      const piece = pieceOf(
+        turn([
+          edge('stepped', [
+            [at(-300, 0), at(0, 0)],
+            [at(0, 0), tip],
+          ]),
+          straightEdge('beside', tip, far),
+          straightEdge('right', far, at(far.x, 400)),
+          straightEdge('foot', at(far.x, 400), at(-300, 400)),
+          straightEdge('left', at(-300, 400), at(-300, 0)),
+        ]),
+      );
+      expectKnown(piece);
     },
   );
 

@@ -20,13 +20,15 @@ export function likeliest(drawn: Drawn): MovedIn {
   while (tried.length < mostTried) {
     const isRight = best.off <= visibleLength;
     const isOpen = (k: EndStretch) => (k.isShort || !isRight) && !tried.some(t => isSame(t, k));
-    const stretch = best.moved.kept.find(isOpen);
+    // What a corner leaves is shorter than the edge itself, which is looked at in its turn: the shortest first.
+    const [stretch] = best.moved.kept.filter(isOpen).sort((p, q) => lengthOf(p) - lengthOf(q));
     if (!stretch) break;
     tried.push(stretch);
     const without = judged(drawn, movedIn(drawn, [...best.moved.also, stretch]));
     const isAlike = Math.abs(without.off - best.off) <= visibleLength;
-    if (isAlike && isSeenApart(best.moved, without.moved)) doubted.push(stretch);
-    else if (isAlike || without.off < best.off) best = without;
+    const worse = troublesOf(without.moved) - troublesOf(best.moved);
+    if (isAlike && worse === 0 && isSeenApart(best.moved, without.moved)) doubted.push(stretch);
+    else if (isAlike ? worse <= 0 : without.off < best.off && mayGo(stretch, without)) best = without;
   }
   return { ...best.moved, findings: [...best.moved.findings, ...doubts(best, doubted)] };
 }
@@ -34,12 +36,21 @@ export function likeliest(drawn: Drawn): MovedIn {
 /** End stretches that are looked at: a drawn outline has a few, one of thousands of bends is left as it looks. */
 const mostTried = 24;
 
+/** The greater part of an edge is no corner's shape, unless the cutting line is right without it and not otherwise. */
+const mayGo = (stretch: EndStretch, without: Judged): boolean =>
+  lengthOf(stretch) <= pathLength({ segments: segmentsOf(stretch.part) }) / 2 || without.off <= visibleLength;
+
+/** Corners that were not found again, or guessed: an outline that has none of them is likelier. */
+const troublesOf = ({ findings }: MovedIn): number => findings.filter(f => f.severity !== 'note').length;
+
 /** Whether a maker could tell two outlines apart. */
 function isSeenApart(one: MovedIn, other: MovedIn): boolean {
   const a = (one.parts ?? []).flatMap(segmentsOf),
     b = (other.parts ?? []).flatMap(segmentsOf);
   return lengthOff(a, { segments: b }) + lengthOff(b, { segments: a }) > 0;
 }
+
+const lengthOf = ({ drawn }: EndStretch): number => pathLength({ segments: drawn });
 
 const isSame = (a: EndStretch, b: EndStretch): boolean =>
   a.part === b.part && a.end === b.end && a.count === b.count;
@@ -77,7 +88,7 @@ function doubts({ moved, again }: Judged, doubted: readonly EndStretch[]): reado
     if (!isShort || isTold || neighbour.type !== 'edge') return [];
     const shape = kept ? [part, neighbour].flatMap(segmentsOf) : drawn;
     const isDoubted = doubted.some(d => isSame(d, stretch)) || lengthOff(shape, again) > visibleLength;
-    const lengthMm = pathLength({ segments: drawn });
+    const lengthMm = lengthOf(stretch);
     return isDoubted
       ? [finding('warning', 'corner-doubted', where, { edge: where, next, lengthMm, kept })]
       : [];
