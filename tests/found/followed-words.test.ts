@@ -379,7 +379,7 @@ const followed = [
   'lining-cannot-be-turned',
 ];
 /** Good news, of which nothing is to be done; and a refusal, which is no finding of a check. */
-/** Followed in the tests of contour darts, of raw edges, of drawn facings, of straps and of ties. */
+/** Followed in the tests of contour darts, of raw edges, of drawn facings, of straps, of ties and of wrapped fronts. */
 const inItsOwnTest = [
   'contour-dart-cut',
   'edges-left-raw',
@@ -387,6 +387,7 @@ const inItsOwnTest = [
   'facings-not-joined',
   'neck-opens-at-strap',
   'ends-hang-loose',
+  'lap-not-known',
 ];
 const nothingToDo = ['head-passes', 'part-passes', 'measurement-not-usable'];
 

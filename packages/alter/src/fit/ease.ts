@@ -1,9 +1,11 @@
 import {
   type EdgeRef,
   edgeNamed,
+  edgeNames,
   type Finding,
   levelGirths,
   type Pattern,
+  type Piece,
   pieceNamed,
   pieceRoleOf,
   roleOf,
@@ -12,6 +14,8 @@ import {
 import { requireWhole } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import { bodyPieces, facingEdges, levelAcross, levelNames } from '@paperhinge/geometry/measure';
+import { isCentreLine } from '@paperhinge/geometry/pattern';
+import { sameEdge } from '../edge-refs.js';
 import { isKnit, leastStretch } from './cloth.js';
 import { bodyGirthAt, levelRoleOf } from './level-role.js';
 import { finding } from './tellings.js';
@@ -51,7 +55,8 @@ export function easeFindings(pattern: Pattern, wearer: Wearer): readonly Finding
     const bodyMm = bodyGirthAt(pattern, wearer, level);
     const open = notAllRound(pattern, level, bodyMm === undefined ? 'note' : 'warning');
     if (open.length > 0) return open;
-    return bodyMm === undefined ? [] : fitAt(pattern, level, bodyMm, garmentMm);
+    if (bodyMm === undefined) return [];
+    return [...fitAt(pattern, level, bodyMm, garmentMm), ...lapNotKnown(pattern, level)];
   });
   return [...found, ...withoutLevel(pattern, Object.keys(girths), wearer)];
 }
@@ -101,6 +106,33 @@ function notAllRound(pattern: Pattern, level: string, severity: Severity): reado
       { level, having: things(having.map(p => p.name)), lacking: things(names) },
     ),
   ];
+}
+
+/** Fronts that open and lap over one another by nobody knows how much: it counts twice. What meets at a zip laps nowhere. */
+function lapNotKnown(pattern: Pattern, level: string): readonly Finding[] {
+  const fastened = (ref: EdgeRef) => (pattern.fastenings ?? []).filter(f => sameEdge(f.along, ref));
+  const laps = (piece: Piece, edge: string): boolean => {
+    const ref = { piece: piece.name, edge };
+    const closing = fastened(ref);
+    return (
+      roleOf(edgeNamed(piece, edge)) === 'opening' &&
+      !closing.some(f => f.kind === 'zip' || f.overlap !== undefined || f.underlap !== undefined) &&
+      !facingEdges(pattern).some(({ a, b }) => [a, b].some(one => sameEdge(one, ref)) && bothOuter(a, b))
+    );
+  };
+  const outer = new Set(bodyPieces(pattern).map(piece => piece.name));
+  const bothOuter = (a: EdgeRef, b: EdgeRef): boolean => outer.has(a.piece) && outer.has(b.piece);
+  const found = bodyPieces(pattern)
+    .filter(piece => piece.cutting.count > 1 && levelNames(piece).includes(level))
+    .filter(piece => !piece.lines.some(isCentreLine) && !piece.lines.some(line => line.kind === 'fold'))
+    .flatMap(piece =>
+      levelAcross(piece, level)
+        .ends.flat()
+        .filter(edge => edgeNames(piece).includes(edge) && laps(piece, edge))
+        .map(edge => ({ piece: piece.name, edge })),
+    );
+  const [first] = found;
+  return first ? [finding('note', 'lap-not-known', first, { level, edge: first })] : [];
 }
 
 /** Beyond an armhole no level goes on: the arm comes through it. */

@@ -51,8 +51,17 @@ export function waistEdges(pattern: Pattern): readonly EdgeRef[] {
   const isAll =
     lower.length > 0 &&
     pieces.every(p => lower.includes(p) || ['pocket', undefined].includes(pieceRoleOf(p)));
-  return isAll ? edgesWhere(pieces, (_, edge) => roleOf(edge) === 'waist') : [];
+  // What is not sewn to any of them itself, a bib on its waistband, goes up from there and not round.
+  const round = pieces.filter(p => lower.includes(p) || isSewnToOneOf(pattern, p, lower));
+  return isAll ? edgesWhere(round, (_, edge) => roleOf(edge) === 'waist') : [];
 }
+
+const isSewnToOneOf = ({ seams }: Pattern, { name }: Piece, others: readonly Piece[]): boolean =>
+  !seams.some(({ a, b }) => [...a, ...b].some(run => run.piece === name)) ||
+  seams.some(({ a, b }) => {
+    const runs = [...a, ...b];
+    return runs.some(run => run.piece === name) && runs.some(run => others.some(o => o.name === run.piece));
+  });
 
 const lowerBody: ReadonlySet<PieceRole | undefined> = new Set<PieceRole>(['skirt', 'trouser', 'yoke']);
 

@@ -53,6 +53,8 @@ export interface FitTellings {
     readonly having: readonly Thing[];
     readonly lacking: readonly Thing[];
   };
+  /** A front without its centre line, that opens at this edge. */
+  'lap-not-known': { readonly level: string; readonly edge: Thing };
   /** Measures of the wearer for which the pattern has no level line to compare. */
   'measures-without-level': { readonly measures: readonly string[]; readonly levels: readonly string[] };
   'girth-too-small': Girths & { readonly missingMm: number; readonly woven: boolean };

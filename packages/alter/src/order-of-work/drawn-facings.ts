@@ -16,12 +16,18 @@ import { eachOnce, edgeOf, holdsEdge, isSewn } from '../edge-refs.js';
 import { isWithin } from './pieces.js';
 import { finding } from './tellings.js';
 
-/** The seams that sew a facing on: one side of facings alone, the other of none, nor of a lining. */
+/** The seams that sew a facing on: one side of facings alone, the other of none, nor of a lining or a band. */
 export const facingSeams: (pattern: Pattern) => readonly Seam[] = /* @__PURE__ */ oncePer(
   (pattern: Pattern) =>
     pattern.seams.filter(({ a, b }) => {
       const isIn = ({ piece }: EdgeRef): boolean => isWithin(pattern, pieceNamed(pattern, piece));
-      return a.every(isFacing(pattern)) !== b.every(isFacing(pattern)) && ![...a, ...b].every(isIn);
+      const isBand = ({ piece }: EdgeRef): boolean => pieceRoleOf(pieceNamed(pattern, piece)) === 'band';
+      return (
+        a.every(isFacing(pattern)) !== b.every(isFacing(pattern)) &&
+        ![...a, ...b].every(isIn) &&
+        !a.every(isBand) &&
+        !b.every(isBand)
+      );
     }),
 );
 

@@ -1,5 +1,7 @@
 import { type EdgeRef, edgeNamed, type Pattern, pieceNamed, pieceRoleOf, roleOf } from '@paperhinge/geometry';
+import { neighboursAtEnds } from '@paperhinge/geometry/measure';
 import { edgeParts } from '@paperhinge/geometry/pattern';
+import { holdsEdge } from '../edge-refs.js';
 import { facingSeams } from './drawn-facings.js';
 import type { Job } from './jobs.js';
 import { type Rule, sharesPiece } from './rule.js';
@@ -26,6 +28,22 @@ export const facingsJoined =
       return saying('because-facings-joined', {});
     return sewsOn(other) && isJoint(job) && sharesPiece(job, other) && closesSides(job)
       ? saying('because-facing-turned', {})
+      : undefined;
+  };
+
+/** A faced edge that ends at a band, as the sides of a bib do, is turned before the band is sewn over its end. */
+export const facedBeforeBand =
+  (pattern: Pattern): Rule =>
+  (job, other) => {
+    const isBand = ({ piece }: EdgeRef) => pieceRoleOf(pieceNamed(pattern, piece)) === 'band';
+    const facing = facingSeams(pattern).find(
+      seam => seam.name === other.seam && (other.kind === 'seam' || other.kind === 'understitch'),
+    );
+    if (!facing || job.kind !== 'seam' || !job.edges.some(isBand) || job.seam === facing.name)
+      return undefined;
+    const ends = neighboursAtEnds(pattern, facing).flatMap(({ first, second }) => [first, second]);
+    return job.edges.some(edge => !isBand(edge) && holdsEdge(ends, edge))
+      ? saying('because-faced-first', {})
       : undefined;
   };
 

@@ -12,7 +12,7 @@ import { edgeParts, neighboursOf } from '@paperhinge/geometry/pattern';
 import { holdsEdge } from '../edge-refs.js';
 import { jobsBeside } from './beside.js';
 import { collarBetween, collarWhole } from './collar-rules.js';
-import { facingsJoined } from './facing-rules.js';
+import { facedBeforeBand, facingsJoined } from './facing-rules.js';
 import { asThing, asThings, type Constraint, type Job } from './jobs.js';
 import { takenBetween } from './layers.js';
 import type { Lining } from './lining.js';
@@ -23,6 +23,7 @@ import { isShoulder } from './seam-jobs.js';
 import { type SeamsThrough, seamsThrough } from './seams-through.js';
 import { saying } from './sentences.js';
 import { type SleeveSeam, sleeveSeams } from './sleeve.js';
+import { tieCaughtIn } from './tie-rules.js';
 
 /**
  * What the trade says of the jobs of a pattern (trade-notes §10, common practice, no source): each job with what
@@ -115,9 +116,11 @@ function rulesOf(
     gatherFirst,
     layersFirst(pattern),
     betweenLayers(pattern),
+    tieCaughtIn(pattern),
     collarBetween(pattern),
     collarWhole(pattern),
     facingsJoined(pattern),
+    facedBeforeBand(pattern),
     crossingSeamFirst(pattern, free),
     pocketMouthFinished(pattern),
     topstitchedLast,

@@ -28,17 +28,31 @@ export const seamJobs = (
   made: readonly MadePiece[],
   { turnsOut }: { readonly turnsOut: boolean },
 ): readonly Job[] =>
-  pattern.seams
-    .filter(({ a, b }) => {
-      const theirs = [...a, ...b].map(r => made.find(d => d.name === r.piece));
-      return theirs.every(d => d?.kind === 'facing') || theirs.every(d => d === undefined);
-    })
-    .sort((p, q) => Number(isShoulder(pattern, q)) - Number(isShoulder(pattern, p)))
-    .flatMap(seam => [
-      ...gatherJob(pattern, seam),
-      seamJob(pattern, seam),
-      ...understitchJob(pattern, seam, turnsOut),
-    ]);
+  turnedOnce(
+    pattern.seams
+      .filter(({ a, b }) => {
+        const theirs = [...a, ...b].map(r => made.find(d => d.name === r.piece));
+        return theirs.every(d => d?.kind === 'facing') || theirs.every(d => d === undefined);
+      })
+      .sort((p, q) => Number(isShoulder(pattern, q)) - Number(isShoulder(pattern, p)))
+      .flatMap(seam => [
+        ...gatherJob(pattern, seam),
+        seamJob(pattern, seam),
+        ...understitchJob(pattern, seam, turnsOut),
+      ]),
+  );
+
+/** A facing that several seams sew on, to neck and armhole, is turned once, after the last of them. */
+const turnedOnce = (jobs: readonly Job[]): readonly Job[] =>
+  jobs
+    .filter(
+      (job, i) => job.kind !== 'understitch' || i === jobs.findLastIndex(other => other.job === job.job),
+    )
+    .map(job =>
+      job.kind === 'understitch'
+        ? { ...job, after: jobs.filter(other => other.job === job.job).flatMap(other => other.after) }
+        : job,
+    );
 
 /** Whether every edge of a seam is a shoulder. */
 export const isShoulder = (pattern: Pattern, { a, b }: Seam): boolean =>

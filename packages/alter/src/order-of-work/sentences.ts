@@ -148,8 +148,10 @@ export interface OrderSentences {
   'because-layers-first': NoFacts;
   'because-between': NoFacts;
   'because-between-layers': NoFacts;
+  'because-caught-in': { readonly piece: Thing };
   'because-collar-whole': NoFacts;
   'because-facings-joined': NoFacts;
+  'because-faced-first': NoFacts;
   'because-facing-turned': NoFacts;
   'because-covers-collar': NoFacts;
   'because-sewn-before-turned': NoFacts;

@@ -6,6 +6,7 @@ import type { Edge, EdgeRun, Pattern, Piece, Seam } from '../pattern/types.js';
 import { joiningGap } from '../tolerance.js';
 import { type Corner, type EdgeEnd, endCorner, endOfTravel, reachesEnd } from './corner.js';
 import { runsTaken } from './runs-taken.js';
+import { isTie } from './ties.js';
 import { turnsBack } from './turns-back.js';
 
 /** One end of one edge, in clockwise order. */
@@ -69,13 +70,14 @@ export const neighboursAtEnds = (
 /**
  * The meetings at which the neighbours must run on across the seam (trade-notes §4): both are unsewn, or they follow
  * one another in one side of one seam; never at the garment's centre line, nor where one of the pieces is turned back
- * under the other, or lies on it as the halves of a pocket's bag do.
+ * under the other, or lies on it as the halves of a pocket's bag do, nor where a strap's end is caught in.
  */
 export const runningOn = (pattern: Pattern, seam: Seam): readonly Meeting[] =>
   meetingsAtEnds(pattern, seam).filter(
     ({ a, b, first, second }) =>
       turnsBack(a.piece) === turnsBack(b.piece) &&
       !areBag(pattern, a.piece, b.piece) &&
+      !(isTie(pattern, a.piece) || isTie(pattern, b.piece)) &&
       !isAtCentre(a, b) &&
       (areUnsewn(pattern, first, second) || followEachOther(pattern, first, second)),
   );

@@ -5,6 +5,7 @@ import { edgePath, pieceNamed } from '../pattern/outline.js';
 import { refusal } from '../pattern/tellings.js';
 import type { EdgeRun, Pattern, Piece, Seam } from '../pattern/types.js';
 import { coincidenceTolerance, joiningGap, largestCoordinate, seamTolerance } from '../tolerance.js';
+import { withFoldedEnds } from './folded-ends.js';
 
 /** How the runs of a seam are counted: each as it is written, or as often as its piece stands in the garment. */
 export type RunsCounted = 'written' | 'garment';
@@ -41,7 +42,8 @@ export function easeWanted({ name, ease }: Seam, bMm: number): number {
  * copies (a sleeve's cap, a front's and a back's armhole: one of each) and where they match so. Where one side is
  * whole, every copy of its pieces listed, and the other's pieces are cut several times but listed once (a waistband
  * drawn whole, one front and one back of two), each run is taken as often as its piece stands in the garment, unless
- * that is farther off: a band folded along its length is a fold's two halves, and goes round once.
+ * that is farther off: a band folded along its length is a fold's two halves, and goes round once. The end of a tie
+ * that is folded along its length is half as broad, where that matches better.
  * @throws PatternError `unknown-piece`, `unknown-edge`; `empty-seam` where a side lists no edge
  */
 export const runsTaken: (pattern: Pattern, seam: Seam) => RunsTaken = /* @__PURE__ */ oncePerAll(
@@ -66,6 +68,20 @@ function toleranceKey(tolerance: number | undefined): object {
 
 function takenRuns(pattern: Pattern, seam: Seam): RunsTaken {
   requireRuns(seam);
+  const folded = withFoldedEnds(pattern, seam);
+  const plain = takenAsDrawn(pattern, seam);
+  if (folded === seam) return plain;
+  const doubled = takenAsDrawn(pattern, folded);
+  return offBy(seam, sumsTaken(pattern, doubled)) < offBy(seam, sumsTaken(pattern, plain)) ? doubled : plain;
+}
+
+/** Both sides as they are taken, in mm. */
+export const sumsTaken = (pattern: Pattern, { a, b }: RunsTaken): SideSums => {
+  const sum = (side: readonly EdgeRun[]) => side.reduce((mm, run) => mm + runLength(pattern, run), 0);
+  return { aMm: sum(a), bMm: sum(b) };
+};
+
+function takenAsDrawn(pattern: Pattern, seam: Seam): RunsTaken {
   const written = sumsOf(pattern, seam, 'written'),
     garment = sumsOf(pattern, seam, 'garment');
   const times = (['a', 'b'] as const).map(side => seam[side].map(run => timesSewn(pattern, seam[side], run)));

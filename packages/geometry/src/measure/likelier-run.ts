@@ -1,4 +1,4 @@
-import { easeWanted, matches, runsTaken, sumsOf } from '../joining/runs-taken.js';
+import { easeWanted, matches, runsTaken, sumsTaken } from '../joining/runs-taken.js';
 import { edgeNames } from '../pattern/outline.js';
 import type { EdgeRun, Pattern, Seam } from '../pattern/types.js';
 
@@ -23,7 +23,7 @@ function scoreOf(pattern: Pattern, seam: Seam, piece: string, off: 'long' | 'sho
   return pattern.seams
     .filter(other => other !== seam && holds(other.a) !== holds(other.b) && isThere(pattern, other))
     .map(other => {
-      const sums = sumsOf(pattern, other, runsTaken(pattern, other).counted);
+      const sums = sumsTaken(pattern, runsTaken(pattern, other));
       if (matches(pattern, other, sums)) return -matching;
       const offMm = sums.aMm - sums.bMm - easeWanted(other, sums.bMm);
       return (offMm > 0 === holds(other.a) ? 'long' : 'short') === off ? 1 : -1;

@@ -4,9 +4,11 @@ import {
   runLength,
   runsTaken,
   sumsOf,
+  sumsTaken,
   toleranceOf,
 } from '../joining/runs-taken.js';
-import { edgeNamed, pieceNamed, withPiece } from '../pattern/outline.js';
+import { isTie } from '../joining/ties.js';
+import { edgeNamed, foldEdgeOf, pieceNamed, withPiece } from '../pattern/outline.js';
 import { roleOf } from '../pattern/roles/roles.js';
 import type { EdgeRun, Pattern, Seam } from '../pattern/types.js';
 import type { Finding } from '../telling.js';
@@ -90,6 +92,8 @@ function countedOtherwise(pattern: Pattern, seam: Seam, counted: RunsCounted) {
 
 /** A piece of the seam, and how many of it would have to lie on one another for the sides to match. */
 function layersThatAgree(pattern: Pattern, seam: Seam) {
+  const strip = stripThatAgrees(pattern, seam);
+  if (strip !== undefined) return { folded: { piece: strip } };
   for (const name of new Set([...seam.a, ...seam.b].map(run => run.piece))) {
     const piece = pieceNamed(pattern, name);
     const { count, layers: now = 1 } = piece.cutting;
@@ -101,6 +105,21 @@ function layersThatAgree(pattern: Pattern, seam: Seam) {
     }
   }
   return {};
+}
+
+/** A tie or strap that is drawn at its full width and matches folded along its length. */
+function stripThatAgrees(pattern: Pattern, { a, b, ...seam }: Seam): string | undefined {
+  if (a.length !== 1 || b.length !== 1) return undefined;
+  const ends = [a[0]!, b[0]!];
+  const isOff = ({ a, b }: Pick<Seam, 'a' | 'b'>): boolean =>
+    !matches(pattern, { ...seam, a, b }, sumsTaken(pattern, runsTaken(pattern, { ...seam, a, b })));
+  return ends.find((run, i) => {
+    const piece = pieceNamed(pattern, run.piece);
+    const half = { ...run, part: { from: 0, to: runLength(pattern, run) / 2 } };
+    const isFolded = piece.lines.some(line => line.kind === 'fold');
+    if (run.part || isFolded || !isTie(pattern, piece) || foldEdgeOf(piece)) return false;
+    return !isOff(i === 0 ? { a: [half], b } : { a, b: [half] });
+  })?.piece;
 }
 
 /** The one stretch between notches that alone explains the difference; undefined where it is shared or unclear. */

@@ -36,6 +36,8 @@ export interface MeasureTellings {
     /** What both sides measure counted the other way, where that differs. */
     readonly otherAMm?: number;
     readonly otherBMm?: number;
+    /** A strap drawn at its full width, that makes the seam agree folded along its length. */
+    readonly folded?: Thing;
     /** The piece that makes the seam agree where so many of it lie on one another. */
     readonly layered?: Thing;
     readonly layers?: number;

@@ -1,8 +1,8 @@
+import { isTie, looseEnds } from '../joining/ties.js';
 import type { Pattern, Piece, PieceRole } from '../pattern/types.js';
 import type { Finding, Thing } from '../telling.js';
 
 import { finding } from './tellings.js';
-import { isTie, looseEnds } from './ties.js';
 
 /**
  * Pieces that no seam takes in: a seam is likely missing. A piece that was drafted for an edge is known to belong

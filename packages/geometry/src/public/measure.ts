@@ -3,6 +3,8 @@
 export { centreOf } from '../joining/centre.js';
 export type { PlacedEnd } from '../joining/meetings.js';
 export { neighboursAtEnds } from '../joining/meetings.js';
+export type { LooseEnd } from '../joining/ties.js';
+export { isTie, looseEnds } from '../joining/ties.js';
 export { bodyPieces } from '../measure/body-pieces.js';
 export type { EdgeTruing, Kink } from '../measure/edge-truing.js';
 export { edgeTruing } from '../measure/edge-truing.js';
@@ -19,6 +21,4 @@ export { girthsAtLevels } from '../measure/level-girth.js';
 export type { FasteningMeasures, PleatMeasures } from '../measure/measures.js';
 export type { SeamStretch } from '../measure/notch-check.js';
 export type { LaidNotch, LaidRun, SeamSide } from '../measure/side.js';
-export type { LooseEnd } from '../measure/ties.js';
-export { isTie, looseEnds } from '../measure/ties.js';
 export { sidesOfSeam } from '../measure/walk-seam.js';

@@ -84,6 +84,10 @@ export const fit: Tellings<FitTellings> = {
     message: `The ${say.name(level)} level is drawn on ${say.things(having)}, but not on ${say.things(lacking)}: its girth is not that of the whole garment.`,
     remedy: `Draw the ${say.name(level)} level on ${say.things(lacking)}, too.`,
   }),
+  'lap-not-known': ({ level, edge }, say) => ({
+    message: `The ${say.name(level)} is measured out to ${say.thing(edge)}: by as much as the two laps lie over one another it is smaller.`,
+    remedy: `Draw the centre line on the ${say.name(edge.piece ?? '')}, data-line="style" with "centre front" as its name: what lies beyond it then counts once. A front that meets without a lap needs none.`,
+  }),
   'measures-without-level': ({ measures, levels }, say) => ({
     message: `Not compared with the garment: ${say.list(measures)}. The pattern has ${
       levels.length === 0 ? 'no level lines' : `level lines for ${say.list(levels.map(say.name))} only`

@@ -221,7 +221,19 @@ function countedOtherwise(facts: Facts<'seam-does-not-match'>, say: Say): string
 }
 
 function mismatchRemedy(facts: Facts<'seam-does-not-match'>, say: Say): string {
-  const { seam, shorten, lengthen, offMm, differenceMm, easeWantedMm, redraft, cap, layered, layers } = facts;
+  const {
+    seam,
+    shorten,
+    lengthen,
+    offMm,
+    differenceMm,
+    easeWantedMm,
+    redraft,
+    cap,
+    layered,
+    layers,
+    folded,
+  } = facts;
   const by = say.slight(Math.abs(offMm));
   const ways = [
     ...(redraft === undefined ? [] : [`draft ${say.thing(redraft)} again for the edges as they are now`]),
@@ -236,11 +248,13 @@ function mismatchRemedy(facts: Facts<'seam-does-not-match'>, say: Say): string {
   const ease = typedLength(differenceMm, say.unit);
   const meant = `If the difference is meant, say so: ${stepText('set seam', { seam: seam.seam ?? '', ease })}.`;
   const lying =
-    layered === undefined || layers === undefined
-      ? ''
-      : layers === 1
-        ? `If ${say.thing(layered)} lies single there, leave out its data-layers: then the sides agree. `
-        : `If ${say.number(layers, 0)} of ${say.thing(layered)} lie on one another, give it data-layers="${layers}": then the sides agree. `;
+    folded !== undefined
+      ? `If ${say.thing(folded)} is folded along its length, draw the fold along its middle, with data-line="fold": then the sides agree. `
+      : layered === undefined || layers === undefined
+        ? ''
+        : layers === 1
+          ? `If ${say.thing(layered)} lies single there, leave out its data-layers: then the sides agree. `
+          : `If ${say.number(layers, 0)} of ${say.thing(layered)} lie on one another, give it data-layers="${layers}": then the sides agree. `;
   return `${lying}${capital(ways.join(', or '))}. ${meant}`;
 }
 

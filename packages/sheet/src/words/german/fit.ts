@@ -70,6 +70,11 @@ export const fit: Tellings<FitTellings> = {
     message: `Die Höhenlinie ${say.written(level)} ist auf ${say.things(having)} gezeichnet, aber nicht auf ${say.things(lacking)}: Ihr Umfang ist nicht der des ganzen Kleidungsstücks.`,
     remedy: `Zeichnen Sie die Höhenlinie ${say.written(level)} auch auf ${say.things(lacking)}.`,
   }),
+  'lap-not-known': ({ level, edge }, say) => ({
+    message: `${say.name(level)}: gemessen bis an die Kante ${say.thing(edge)}. Um so viel, wie beide Seiten übereinanderliegen, ist es weniger.`,
+    remedy:
+      'Zeichnen Sie die Mittellinie ein, data-line="style" mit dem Namen „vordere Mitte“: Was darüber hinausgeht, zählt dann einmal. Ein Vorderteil, das ohne Übertritt aneinanderstößt, braucht keine.',
+  }),
   'measures-without-level': ({ measures, levels }, say) => ({
     message: `Nicht mit dem Kleidungsstück verglichen: ${say.list(measures.map(say.written))}. Der Schnitt hat ${
       levels.length === 0 ? 'keine Höhenlinien' : `nur Höhenlinien für ${say.list(levels.map(say.written))}`

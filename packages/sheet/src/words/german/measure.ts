@@ -210,7 +210,19 @@ function countedOtherwise(facts: Facts<'seam-does-not-match'>, say: Say): string
 }
 
 function mismatchRemedy(facts: Facts<'seam-does-not-match'>, say: Say): string {
-  const { seam, shorten, lengthen, offMm, differenceMm, easeWantedMm, redraft, cap, layered, layers } = facts;
+  const {
+    seam,
+    shorten,
+    lengthen,
+    offMm,
+    differenceMm,
+    easeWantedMm,
+    redraft,
+    cap,
+    layered,
+    layers,
+    folded,
+  } = facts;
   const by = say.slight(Math.abs(offMm));
   const again =
     redraft === undefined ? '' : `Zeichnen Sie ${say.thing(redraft)} für die jetzigen Kanten neu. Oder: `;
@@ -220,11 +232,13 @@ function mismatchRemedy(facts: Facts<'seam-does-not-match'>, say: Say): string {
       ? ''
       : ` Oder gleichen Sie es mit der Höhe der Kugel aus: ${capWithEase(cap, seam, typedLength(easeWantedMm, say.unit))}.`;
   const lying =
-    layered === undefined || layers === undefined
-      ? ''
-      : layers === 1
-        ? `Liegt ${say.thing(layered)} dort einfach, lassen Sie data-layers weg: Dann stimmen die Seiten überein. `
-        : `Liegen ${say.number(layers, 0)} Lagen von ${say.thing(layered)} aufeinander, geben Sie data-layers="${layers}" an: Dann stimmen die Seiten überein. `;
+    folded !== undefined
+      ? `Wird ${say.thing(folded)} der Länge nach gefaltet, zeichnen Sie den Bruch in der Mitte ein, mit data-line="fold": Dann stimmen die Seiten überein. `
+      : layered === undefined || layers === undefined
+        ? ''
+        : layers === 1
+          ? `Liegt ${say.thing(layered)} dort einfach, lassen Sie data-layers weg: Dann stimmen die Seiten überein. `
+          : `Liegen ${say.number(layers, 0)} Lagen von ${say.thing(layered)} aufeinander, geben Sie data-layers="${layers}" an: Dann stimmen die Seiten überein. `;
   return `${lying}${again}Kürzen Sie ${say.thing(shorten)} um ${by} oder verlängern Sie ${say.thing(lengthen)} um ${by}.${byCap} Ist der Unterschied gewollt, sagen Sie es: ${stepText('set seam', { seam: seam.seam ?? '', ease })}.`;
 }
 

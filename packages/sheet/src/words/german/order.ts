@@ -214,10 +214,12 @@ export const order: Sentences<OrderSentences> = {
   'because-gap-last': () => 'bis dahin ist dort der Zugang',
   'because-layers-first': () => 'es wird genäht und gewendet, bevor es angenäht wird',
   'because-covers-collar': () => 'es deckt die Kragennaht ab',
+  'because-faced-first': () => 'eine Kante wird belegt und gewendet, ehe ein Bund über ihr Ende genäht wird',
   'because-facings-joined': () => 'Belege werden aneinandergenäht, bevor sie angenäht werden',
   'because-facing-turned': () =>
     'der Beleg wird angenäht und gewendet, bevor seine Seiten geschlossen werden',
   'because-collar-whole': () => 'ein Kragen wird zusammengenäht und gewendet, bevor er angenäht wird',
+  'because-caught-in': ({ piece }, say) => `das Ende wird darin mitgefasst: ${say.thing(piece)}`,
   'because-between-layers': () => 'es liegt zwischen den beiden Lagen',
   'because-between': () => 'der Kragen liegt zwischen Oberstoff und Besatz',
   'because-sewn-before-turned': () => 'gewendet wird, wenn alles angenäht ist',
