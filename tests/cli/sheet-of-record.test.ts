@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { command, demo } from './command.js';
@@ -22,7 +22,9 @@ test('paperhinge sheet turns a record back into its sheet, what was included in 
   expect(stdout).toContain('1 step in ');
   expect(readFileSync(join(home, 'again.yaml'), 'utf8')).toMatch(/lengthen:[\s\S]*by: 30 mm/);
 
-  const over = await command('sheet', record, '-o', record);
+  const kept = join(home, 'kept.yaml');
+  copyFileSync(record, kept);
+  const over = await command('sheet', kept, '-o', kept);
   expect(over.code).toBe(2);
   expect(over.stderr).toMatch(/overwrit/);
   const other = await command('sheet', own, '-o', join(home, 'other.yaml'));

@@ -108,6 +108,12 @@ const asked: Readonly<Record<string, Case>> = {
   'input-would-be-overwritten': ['print ~/p.pdf -o ~/p.pdf', 'another output', 'print ~/p.svg -o ~/new.pdf'],
   'output-not-written': [`print ~/p.svg -o ~/${long}.pdf`, 'shorter name', 'print ~/p.svg -o ~/a.pdf'],
   'output-unnamed': ['print ~/p.svg -o ""', 'such as pages.pdf', 'print ~/p.svg -o ~/pages.pdf'],
+  'folder-unnamed': ['alter ~/s.yaml -o ""', 'Name it after -o', 'alter ~/s.yaml -o ~/out'],
+  'output-of-another-kind of a sheet': [
+    'name ~/p.svg -o ~/n.svg',
+    'Call it n.yaml',
+    'name ~/p.svg -o ~/n.yaml',
+  ],
   'output-of-another-kind': ['print ~/p.svg -o ~/x.png', '-o x.pdf', 'print ~/p.svg -o ~/x.pdf'],
   'folder-named-as-file': ['alter ~/s.yaml -o ~/top.pdf', 'such as out', 'alter ~/s.yaml -o ~/out'],
   'dxf-has-no-paper': [

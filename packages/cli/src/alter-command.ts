@@ -63,7 +63,7 @@ const inputsOf = (sheet: Sheet): readonly string[] => {
 
 /** A name left empty (a variable of a script, say) would be the folder one happens to stand in. */
 function refuseFileName(folder: string): void {
-  if (folder.trim() === '') throw commandRefusal('output-unnamed', { folder: true });
+  if (folder.trim() === '') throw commandRefusal('folder-unnamed', {});
   const ending = extname(folder).toLowerCase();
   if (fileEndings.has(ending)) throw commandRefusal('folder-named-as-file', { ending });
 }

@@ -11,6 +11,7 @@ import { commandSaying, type Words } from '@paperhinge/sheet/words';
 import { asAsked, type PatternArguments } from './asked.js';
 import { aligned } from './columns.js';
 import { codeFor } from './exit-codes.js';
+import { fileToWrite } from './file-to-write.js';
 import type { Io } from './io.js';
 import { inFile, loadPattern } from './load.js';
 import { findingLine, oneLine } from './one-line.js';
@@ -35,7 +36,8 @@ export const checkCommand = (file: string, options: CheckArguments, io: Io): Pro
       ...findings.map(finding => findingLine(finding, words)),
       verdict(Object.keys(seams).length > 0, codeFor(findings) === 0, words),
     ];
-    if (options.picture !== undefined) await draw(pattern, options.picture, [file, options.sheet]);
+    if (options.picture !== undefined)
+      await draw(pattern, fileToWrite(options.picture, 'drawing'), [file, options.sheet]);
     io.stdout(
       options.json
         ? `${JSON.stringify({ pattern: pattern.name, seams, findings }, null, 2)}\n`

@@ -4,6 +4,7 @@ import { renamed } from '@paperhinge/geometry/pattern';
 import { type NamingProposal, proposeNames } from '@paperhinge/geometry/trace';
 import { namingSheet } from '@paperhinge/sheet';
 import { commandSaying, type Language } from '@paperhinge/sheet/words';
+import { fileToWrite } from './file-to-write.js';
 import type { Io } from './io.js';
 import { drawingBytes, inFile } from './load.js';
 import { wordsFor } from './speech.js';
@@ -24,7 +25,9 @@ export const nameCommand = (file: string, options: NameArguments, io: Io): Promi
   spokenIn({ language: options.language ?? 'en', unit: 'mm' }, () => named(file, options, io));
 
 async function named(file: string, options: NameArguments, io: Io): Promise<number> {
-  const { output, picture, json = false, language } = options;
+  const { json = false, language } = options;
+  const output = fileToWrite(options.output, 'sheet'),
+    picture = options.picture === undefined ? undefined : fileToWrite(options.picture, 'drawing');
   for (const path of [output, ...(picture === undefined ? [] : [picture])])
     await checkOutputs(dirname(path), [basename(path)], [file]);
   const { pattern, findings } = readPattern(await drawingBytes(file, { file }), { file });

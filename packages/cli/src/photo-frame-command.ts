@@ -3,6 +3,7 @@ import { checkedSquare, type FramePaper, framePapers, sheetsInFrame } from '@pap
 import { photoFrame } from '@paperhinge/print';
 import { commandSaying, type Language } from '@paperhinge/sheet/words';
 import { done } from './exit-codes.js';
+import { fileToWrite } from './file-to-write.js';
 import { fonts } from './fonts.js';
 import type { Io } from './io.js';
 import { wordsFor } from './speech.js';
@@ -20,7 +21,8 @@ interface FrameOptions {
 /** `paperhinge print --photo-frame -o FILE.pdf`. @returns the exit code @throws PatternError */
 export const photoFrameCommand = (options: FrameOptions, io: Io): Promise<number> =>
   spokenIn({ language: options.language ?? 'en', unit: 'mm' }, async () => {
-    const { output, json = false, language } = options;
+    const { json = false, language } = options;
+    const output = fileToWrite(options.output, 'frame');
     const paper = (options.paper ?? 'a4').toLowerCase() as FramePaper,
       sheets = Number(options.sheets ?? sheetsInFrame);
     const folder = dirname(output),

@@ -4,6 +4,7 @@ import { type Ground, printPattern, projectorSheet } from '@paperhinge/print';
 import { dxfBlocks, dxfFindings, dxfLayers, patternDxf } from '@paperhinge/print/dxf';
 import { type PrintWishes, pageOptions, paperWord, readPrintWishes } from '@paperhinge/sheet';
 import { commandRefusal, commandSaying, type Language } from '@paperhinge/sheet/words';
+import { fileToWrite } from './file-to-write.js';
 import { fonts } from './fonts.js';
 import { type PageArguments, printArguments } from './page-arguments.js';
 import type { Output } from './write-outputs.js';
@@ -41,7 +42,7 @@ export interface Asked extends PageArguments {
  */
 export function wayOut(asked: Asked): WayOut {
   const { output, paper, projector } = asked;
-  const name = fileName(output);
+  const name = basename(fileToWrite(output, 'pages'));
   if (extname(name).toLowerCase() !== '.dxf')
     return projector
       ? onProjector(projector, name, asked)
@@ -49,21 +50,6 @@ export function wayOut(asked: Asked): WayOut {
   if (paper === undefined && projector === undefined) return interchange(name);
   throw commandRefusal('dxf-has-no-paper', {});
 }
-
-/** The name with an ending that says what it is; one without is a PDF's. @throws PatternError for any other ending */
-function fileName(output: string): string {
-  const name = basename(output);
-  if (name === '' || name === '.' || name === '..') throw commandRefusal('output-unnamed', { folder: false });
-  const ending = extname(name);
-  const known = ['.pdf', '.dxf'].includes(ending.toLowerCase());
-  if (known) return name;
-  if (foreign.has(ending.toLowerCase()))
-    throw commandRefusal('output-of-another-kind', { ending, write: `${name.slice(0, -ending.length)}.pdf` });
-  return `${name}.pdf`;
-}
-const foreign: ReadonlySet<string> = new Set(
-  '.png .jpg .jpeg .gif .svg .webp .tif .tiff .ps .eps .ai .html .json .yaml .yml .plt .hpgl .txt'.split(' '),
-);
 
 function onPaper(wishes: PrintWishes, name: string, asked: Asked): WayOut {
   const showBefore = asked.before !== undefined;

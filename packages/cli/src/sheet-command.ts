@@ -2,6 +2,7 @@ import { basename, dirname, isAbsolute, join, relative } from 'node:path';
 import { PatternError } from '@paperhinge/geometry';
 import type { RecordJson } from '@paperhinge/sheet';
 import { commandRefusal, commandSaying } from '@paperhinge/sheet/words';
+import { fileToWrite } from './file-to-write.js';
 import type { Io } from './io.js';
 import { readInput, utf8 } from './read-input.js';
 import { wordsFor } from './speech.js';
@@ -15,9 +16,10 @@ interface SheetArguments {
 /** `paperhinge sheet RECORD -o FILE`: the sheet that a record is the record of. @returns the exit code */
 export async function sheetCommand(
   path: string,
-  { output, pattern }: SheetArguments,
+  { output: wanted, pattern }: SheetArguments,
   io: Io,
 ): Promise<number> {
+  const output = fileToWrite(wanted, 'sheet');
   const record = recordIn(utf8(await readInput(path, 'record', { file: path }), 'record', path), path);
   const { readSheet, sheetOfRecord } = await import('@paperhinge/sheet');
   const text = sheetOfRecord(record, pattern === undefined ? undefined : seenFrom(dirname(output), pattern));

@@ -13,6 +13,7 @@ import {
 import { commandSaying } from '@paperhinge/sheet/words';
 import { loadPicture } from './decode-picture.js';
 import { codeFor } from './exit-codes.js';
+import { fileToWrite } from './file-to-write.js';
 import type { Io } from './io.js';
 import { kindOfFile } from './kind-of-file.js';
 import { inFile } from './load.js';
@@ -40,10 +41,15 @@ const stages = {
  * gives pieces by measured points, told by what they hold.
  * @returns the exit code @throws PatternError
  */
-export const traceCommand = (files: readonly string[], options: TraceArguments, io: Io): Promise<number> =>
-  spokenIn({ language: options.language ?? 'en', unit: 'mm' }, async () => {
+export const traceCommand = (files: readonly string[], wanted: TraceArguments, io: Io): Promise<number> =>
+  spokenIn({ language: wanted.language ?? 'en', unit: 'mm' }, async () => {
     // Arguments are looked at before any file is.
-    traceWishes(options, files.length);
+    traceWishes(wanted, files.length);
+    const options = {
+      ...wanted,
+      output: fileToWrite(wanted.output, 'drawing'),
+      ...(wanted.picture === undefined ? {} : { picture: fileToWrite(wanted.picture, 'picture') }),
+    };
     // Corners are clicked in pictures alone.
     if (options.at !== undefined) sizesOfPicture(options);
     const [file] = files;

@@ -31,9 +31,15 @@ export interface CommandTellings extends TraceTellings {
   'output-is-a-folder': NoFacts;
   'input-would-be-overwritten': NoFacts;
   'output-not-written': { readonly system: string };
-  'output-unnamed': { readonly folder: boolean };
+  'folder-unnamed': NoFacts;
+  /** `such`: a name that would do. */
+  'output-unnamed': { readonly such: string };
   /** `write`: the name with an ending that says what it is. */
-  'output-of-another-kind': { readonly ending: string; readonly write: string };
+  'output-of-another-kind': {
+    readonly holds: 'pages' | 'frame' | 'drawing' | 'picture' | 'sheet';
+    readonly ending: string;
+    readonly write: string;
+  };
   'folder-named-as-file': { readonly ending: string };
   'dxf-has-no-paper': NoFacts;
   'no-pattern-to-print': NoFacts;

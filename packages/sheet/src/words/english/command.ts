@@ -7,6 +7,13 @@ import { fileKinds } from './sheet-text.js';
 import { traceSentences, traceTellings } from './trace.js';
 
 const another = 'Give another output folder.';
+const held = {
+  pages: 'pages',
+  frame: 'pages (.pdf)',
+  drawing: 'an SVG drawing',
+  picture: 'a PNG picture',
+  sheet: 'a sheet (.yaml)',
+};
 
 export const command: Tellings<CommandTellings> = {
   ...traceTellings,
@@ -73,14 +80,24 @@ export const command: Tellings<CommandTellings> = {
           message: `The output folder could not be written to (${system}).`,
           remedy: 'Check who may write there and whether the disk is full.',
         },
-  'output-unnamed': ({ folder }) => ({
-    message: folder ? 'The output folder has no name.' : 'The output file has no name.',
-    remedy: folder ? 'Name it after -o; "." is this folder.' : 'Name it after -o, such as pages.pdf.',
+  'folder-unnamed': () => ({
+    message: 'The output folder has no name.',
+    remedy: 'Name it after -o; "." is this folder.',
   }),
-  'output-of-another-kind': ({ ending, write }) => ({
-    message: `A pattern is not printed as ${shownName(ending)}.`,
-    remedy: `Write -o ${shownName(write)}, or a name that ends in .dxf for another program.`,
+  'output-unnamed': ({ such }) => ({
+    message: 'The output file has no name.',
+    remedy: `Name it, such as ${such}.`,
   }),
+  'output-of-another-kind': ({ holds, ending, write }) =>
+    holds === 'pages'
+      ? {
+          message: `A pattern is not printed as ${shownName(ending)}.`,
+          remedy: `Write -o ${shownName(write)}, or a name that ends in .dxf for another program.`,
+        }
+      : {
+          message: `This file will hold ${held[holds]}; a name that ends in ${shownName(ending)} says otherwise.`,
+          remedy: `Call it ${shownName(write)}.`,
+        },
   'folder-named-as-file': ({ ending }) => ({
     message: `Several files are written, but the output is named like one file (${shownName(ending)}).`,
     remedy: 'Give the name of a folder after -o, such as out.',

@@ -18,6 +18,13 @@ const a: Readonly<Record<Wanted, string>> = {
   record: 'eine Niederschrift',
 };
 const another = 'Geben Sie einen anderen Ausgabeordner an.';
+const held = {
+  pages: 'Seiten',
+  frame: 'Seiten (.pdf)',
+  drawing: 'eine SVG-Zeichnung',
+  picture: 'ein PNG-Bild',
+  sheet: 'ein Blatt (.yaml)',
+};
 
 export const command: Tellings<CommandTellings> = {
   ...traceTellings,
@@ -94,16 +101,24 @@ export const command: Tellings<CommandTellings> = {
           message: `In den Ausgabeordner ließ sich nicht schreiben (${system}).`,
           remedy: 'Prüfen Sie, wer dort schreiben darf und ob die Platte voll ist.',
         },
-  'output-unnamed': ({ folder }) => ({
-    message: folder ? 'Der Ausgabeordner hat keinen Namen.' : 'Die Ausgabedatei hat keinen Namen.',
-    remedy: folder
-      ? 'Nennen Sie ihn nach -o; „.“ ist dieser Ordner.'
-      : 'Nennen Sie sie nach -o, etwa seiten.pdf.',
+  'folder-unnamed': () => ({
+    message: 'Der Ausgabeordner hat keinen Namen.',
+    remedy: 'Nennen Sie ihn nach -o; „.“ ist dieser Ordner.',
   }),
-  'output-of-another-kind': ({ ending, write }) => ({
-    message: `Ein Schnitt wird nicht als ${shownName(ending)} gedruckt.`,
-    remedy: `Schreiben Sie -o ${shownName(write)}, oder einen Namen auf .dxf für ein anderes Programm.`,
+  'output-unnamed': ({ such }) => ({
+    message: 'Die Ausgabedatei hat keinen Namen.',
+    remedy: `Nennen Sie sie, etwa ${such}.`,
   }),
+  'output-of-another-kind': ({ holds, ending, write }) =>
+    holds === 'pages'
+      ? {
+          message: `Ein Schnitt wird nicht als ${shownName(ending)} gedruckt.`,
+          remedy: `Schreiben Sie -o ${shownName(write)}, oder einen Namen auf .dxf für ein anderes Programm.`,
+        }
+      : {
+          message: `Diese Datei wird ${held[holds]} enthalten; ein Name auf ${shownName(ending)} sagt anderes.`,
+          remedy: `Nennen Sie sie ${shownName(write)}.`,
+        },
   'folder-named-as-file': ({ ending }) => ({
     message: `Es werden mehrere Dateien geschrieben, die Ausgabe heißt aber wie eine einzelne (${shownName(ending)}).`,
     remedy: 'Geben Sie nach -o den Namen eines Ordners an, etwa out.',
