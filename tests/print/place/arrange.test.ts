@@ -199,3 +199,14 @@ test('a band shared by two pages belongs to the first, so that each place belong
     ]),
   ).toEqual([{ row: 0, column: 0 }]);
 });
+
+test('a sheet larger than all shapes beside and below one another is looked at no further than that', () => {
+  const shapes = [box(300, 200), wedge(250, 400), box(80, 500), wedge(120, 90)];
+  for (const shortest of [true, false]) {
+    // 100 m each way: as cells they would be more than a machine holds.
+    const [large, vast] = [3000, 100_000].map(side =>
+      arrange(shapes, { width: side, height: side, overlap: 10 }, { shortest }),
+    );
+    expect(vast!.placings).toEqual(large!.placings);
+  }
+});

@@ -37,7 +37,7 @@ describe('a board of cells', () => {
 
   test('the pages a shape touches are those its cells lie on, one by one', () => {
     const field = { width: 43, height: 57, overlap: 10 };
-    const plan = { field, columns: 12, rows: 12, shortest: false, enoughRows: 400 };
+    const plan = { field, columns: 12, rows: 12, shortest: false, enoughRows: 400, enoughColumns: 4000 };
     fc.assert(
       fc.property(anyShape, anyPlace, (polygons, [column, row]) => {
         const [candidate] = candidatesOf({ polygons }, 'none');

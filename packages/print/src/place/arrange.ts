@@ -97,16 +97,25 @@ function plansFor(
   const narrowest = Math.max(...candidates.map(list => Math.min(...list.map(c => c.cells.columns)))) * cell;
   const fewest = windowsFor(narrowest, field.width, field.overlap);
   const tall = candidates.map(list => Math.max(...list.map(c => c.cells.rows.length)));
-  const together = tall.reduce((sum, rows) => sum + rows + slackRows, 0);
+  const wide = candidates.map(list => Math.max(...list.map(c => c.cells.columns)));
+  const [together, abreast] = [tall, wide].map(all =>
+    all.reduce((sum, cells) => sum + cells + slackCells, 0),
+  ) as [number, number];
   // Beside what the shapes take, one that keeps clear of a join may start on the next row of pages.
   const pageRows = Math.ceil(field.height / cell);
-  const enoughRows = shortest ? together : together + pageRows * (Math.min(tall.length, mostSteps) + 2);
+  // Where all fit on one page there is no join to keep clear of: of its width, and height, no more is looked at.
+  const enoughRows =
+    shortest || together <= pageRows
+      ? together
+      : together + pageRows * (Math.min(tall.length, mostSteps) + 2);
+  const enoughColumns = shortest || abreast * cell <= field.width ? abreast : Number.POSITIVE_INFINITY;
   const plan = (columns: number): SheetPlan => ({
     field,
     columns,
     rows: largest ? rowsWithin(columns, field, largest) : Number.POSITIVE_INFINITY,
     shortest,
     enoughRows,
+    enoughColumns,
   });
   if (shortest) return [plan(1)];
   const likely = Math.ceil(Math.sqrt(area / (stepX(field) * stepY(field)))) + 1;
@@ -122,8 +131,8 @@ function plansFor(
 /** Rows of pages that shapes can leave empty above them on one sheet. */
 const mostSteps = 40;
 
-/** Rows of cells between shapes: the gap, and the step clear of a page's edge. */
-const slackRows = 5;
+/** Cells between shapes: the gap, and the step clear of a page's edge. */
+const slackCells = 5;
 
 const longSide = ({ width, height }: { readonly width: number; readonly height: number }) =>
   Math.max(width, height);

@@ -12,6 +12,8 @@ export interface SheetPlan {
   readonly shortest: boolean;
   /** Rows of cells that all shapes together can need; a roll is no longer. */
   readonly enoughRows: number;
+  /** Columns of cells that they can need side by side; a larger sheet is no wider. */
+  readonly enoughColumns: number;
 }
 
 /** A sheet on which shapes are laid: the cells that are taken, and the pages in use. Changes as shapes are laid. */
@@ -53,7 +55,9 @@ export function newSheet(
   const cellsIn = (pages: number, step: number) => Math.floor((pages * step + field.overlap) / cell);
   const tallest = Math.min(...candidates.map(c => c.cells.rows.length));
   const height = Math.max(Math.min(cellsIn(rows, stepY(field)), plan.enoughRows), tallest, reach.rows);
-  return sheetOf(emptyBoard(Math.max(cellsIn(columns, stepX(field)), reach.columns), height), field);
+  const widest = Math.min(...candidates.map(c => c.cells.columns));
+  const width = Math.max(Math.min(cellsIn(columns, stepX(field)), plan.enoughColumns), widest, reach.columns);
+  return sheetOf(emptyBoard(width, height), field);
 }
 
 function sheetOf(board: Board, field: PageField): Sheet {

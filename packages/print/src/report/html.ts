@@ -127,5 +127,5 @@ function tableHtml({ caption, columns, rows }: Table): string {
     .join('');
   // A short table stays on one page in print.
   const short = rows.length <= 12 ? ' class="short"' : '';
-  return `<div class="scroll" role="region" tabindex="0" aria-label="${escaped(caption)}"><table${short}><caption>${escaped(caption)}</caption><thead><tr>${head}</tr></thead><tbody>${body}</tbody></table></div>`;
+  return `<div class="scroll" role="group" tabindex="0" aria-label="${escaped(caption)}"><table${short}><caption>${escaped(caption)}</caption><thead><tr>${head}</tr></thead><tbody>${body}</tbody></table></div>`;
 }
