@@ -62,6 +62,38 @@ test.each(works)(
   },
 );
 
+// Two files, of which either all is there or nothing; nothing is left waiting.
+test.each(['SIGINT', 'SIGTERM'] as const)(
+  '%s while files are being written leaves all or nothing',
+  async signal => {
+    const dir = folder();
+    const paths = ['s.png', 'p.svg', 'seen.png'].map(name => join(dir, name));
+    const [scan, pattern, picture] = paths as [string, string, string];
+    writeFileSync(scan, pngOf(scanned()));
+    const before = 'what was here before';
+    for (const wait of [0, 2, 5]) {
+      for (const path of [pattern, picture]) writeFileSync(path, before);
+      const args = ['trace', scan, '-o', pattern, '--picture', picture, '--dpi', '127'];
+      const child = spawn(process.execPath, [builtCommand, ...args], { stdio: 'ignore' });
+      const ended = new Promise(resolve => child.once('exit', resolve));
+      const looking = setInterval(() => {
+        if (readdirSync(dir).length === paths.length) return;
+        clearInterval(looking);
+        setTimeout(() => child.kill(signal), wait);
+      }, 1);
+      await ended;
+      clearInterval(looking);
+      expect(readdirSync(dir).sort()).toEqual(['p.svg', 's.png', 'seen.png']);
+      const isNew = [pattern, picture].map(path => readFileSync(path, 'latin1') !== before);
+      expect(isNew[0]).toBe(isNew[1]);
+      if (isNew[0]) {
+        expect(readFileSync(pattern, 'utf8').trimEnd().endsWith('</svg>')).toBe(true);
+        expect(readFileSync(picture).subarray(-8, -4).toString()).toBe('IEND');
+      }
+    }
+  },
+);
+
 test('progress of a scan is told with its share, and a run to the end leaves picture and pattern', async () => {
   const dir = folder();
   const [scan, pattern, picture] = ['s.png', 'p.svg', 'seen.png'].map(name => join(dir, name));

@@ -67,16 +67,28 @@ let runs = 0;
 export async function writeOutputs(folder: string, outputs: readonly Output[]): Promise<void> {
   const own = join(folder, `.paperhinge-${process.pid}-${++runs}`);
   const clear = () => rm(own, { recursive: true, force: true });
-  const interrupted = (signal: NodeJS.Signals) =>
-    void clear().finally(() => process.exit(signal === 'SIGINT' ? 130 : 143));
+  // Who is stopped ends the step that is begun, landing above all, begins no other, and clears.
+  let stopped = false,
+    begun: Promise<unknown> = Promise.resolve();
+  const step = <T>(work: () => Promise<T>): Promise<T> => {
+    if (stopped) return new Promise<never>(() => undefined);
+    const done = work();
+    begun = done.catch(() => undefined);
+    return done;
+  };
+  const interrupted = (signal: NodeJS.Signals) => {
+    stopped = true;
+    void begun.then(clear).finally(() => process.exit(signal === 'SIGINT' ? 130 : 143));
+  };
   process.once('SIGINT', interrupted).once('SIGTERM', interrupted);
   try {
-    await makeFolder(resolve(folder));
-    await clear();
-    await mkdir(own);
+    await step(() => makeFolder(resolve(folder)));
+    await step(clear);
+    await step(() => mkdir(own));
     // By number: a name may be as long as a name can be.
-    for (const [i, { content }] of outputs.entries()) await writeWhole(join(own, String(i)), content);
-    await alone(folder, () => land(folder, own, outputs));
+    for (const [i, { content }] of outputs.entries())
+      await step(() => writeWhole(join(own, String(i)), content));
+    await step(() => alone(folder, () => land(folder, own, outputs)));
   } catch (error) {
     const { code } = error as NodeJS.ErrnoException;
     if (code === undefined) throw error;
