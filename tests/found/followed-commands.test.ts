@@ -240,8 +240,18 @@ const traced: Readonly<Record<string, Case>> = {
   ],
   'outlines-nested all': [
     'trace ~/nest.svg -o ~/t.svg',
-    '--sizes "S=',
+    '--sizes "S=red, M=green, L=blue"',
     'trace ~/nest.svg --sizes "S=red, M=green, L=blue" -o ~/t.svg',
+  ],
+  'sizes-alike': [
+    'trace ~/nest.svg --sizes "S=red, S=green" -o ~/t.svg',
+    '--sizes "S=red, M=green"',
+    'trace ~/nest.svg --sizes "S=red, M=green" -o ~/t.svg',
+  ],
+  'layer-beside-sizes': [
+    'trace ~/nest.svg --layer red --sizes "S=red, M=green" -o ~/t.svg',
+    '--sizes for all',
+    'trace ~/nest.svg --sizes "S=red, M=green" -o ~/t.svg',
   ],
   'sizes-too-few': [
     'trace ~/nest.svg --sizes "S=red" -o ~/t.svg',

@@ -68,6 +68,7 @@ async function taken(
   const { drawing, findings } = await readDrawing(given, options, told);
   const { layer, sizes } = options;
   if (sizes !== undefined) {
+    if (layer !== undefined) throw commandRefusal('layer-beside-sizes', {});
     const trace = sizesOfDrawing(name, drawing, { gap, sizes: sizesIn(sizes) });
     return { ...trace, findings: [...findings, ...trace.findings] };
   }

@@ -27,6 +27,7 @@ export interface TraceTellings {
   'columns-out-of-range': NoFacts;
   'page-overlap-out-of-range': { readonly mostMm: number };
   'overlap-without-columns': NoFacts;
+  'layer-beside-sizes': NoFacts;
 }
 
 /** What is said while pictures are traced and when they are. */

@@ -28,7 +28,7 @@ export interface SizesTrace {
  * A piece is found in the next size by its middle, an edge by where it begins. Sizes that are not drawn alike are
  * told of.
  *
- * @throws PatternError those of `piecesOfDrawing`; `sizes-too-few`
+ * @throws PatternError those of `piecesOfDrawing`; `sizes-too-few`, `sizes-alike`
  */
 export function sizesOfDrawing(
   name: string,
@@ -36,6 +36,8 @@ export function sizesOfDrawing(
   { gap, sizes }: { readonly gap: number; readonly sizes: readonly SizeLayer[] },
 ): SizesTrace {
   if (sizes.length < 2) throw refusal('sizes-too-few', {});
+  const twice = twiceIn(sizes.map(one => one.size)) ?? twiceIn(sizes.map(one => one.layer));
+  if (twice !== undefined) throw refusal('sizes-alike', { name: twice });
   const traces = sizes.map(({ layer }) => piecesOfDrawing(name, drawing, { gap, layer }));
   const [first, ...others] = traces as [DrawingTrace, ...DrawingTrace[]];
   const patterns = [first.pattern, ...others.map(({ pattern }) => calledAlike(first.pattern, pattern))].map(
@@ -50,6 +52,9 @@ export function sizesOfDrawing(
     ],
   };
 }
+
+const twiceIn = (names: readonly string[]): string | undefined =>
+  names.find((name, i) => names.indexOf(name) < i);
 
 /** A size with its pieces and edges called as those of another are. */
 function calledAlike(model: Pattern, pattern: Pattern): Pattern {

@@ -8,6 +8,8 @@ export interface DrawingTellings {
   'one-line-drawn': { readonly pieces: number };
   'outlines-nested': { readonly layers: readonly string[] };
   'sizes-too-few': NoFacts;
+  /** A size, or what it is drawn in, that is given twice. */
+  'sizes-alike': { readonly name: string };
   'layer-not-there': { readonly name: string; readonly names: readonly string[] };
   'signs-taken': {
     readonly darts: number;

@@ -1,5 +1,6 @@
 import type { DrawingTellings } from '@paperhinge/geometry/sayings';
 import type { Tellings } from '../catalogue.js';
+import { typedSizes } from '../typed-sizes.js';
 
 const count = (n: number, one: string, many: string): string => (n === 1 ? `1 ${one}` : `${n} ${many}`);
 
@@ -29,11 +30,18 @@ export const foreign: Tellings<DrawingTellings> = {
   }),
   'outlines-nested': ({ layers }, say) => ({
     message: 'Three or more outlines lie one within another: they seem to be sizes.',
-    remedy: `Choose one by its layer or colour: ${say.list(layers.map(layer => `--layer ${say.written(layer)}`))}; all of them: --sizes "S=${layers[0]}, M=${layers[1] ?? ''}".`,
+    remedy:
+      layers.length > 1
+        ? `Choose one by its layer or colour: ${say.list(layers.map(layer => `--layer ${say.written(layer)}`))}; all of them: --sizes "${typedSizes(layers)}".`
+        : 'Draw each size in a colour, dashes or a layer of its own; then one can be chosen, or all of them taken.',
   }),
   'sizes-too-few': () => ({
     message: 'One size alone is no nest.',
     remedy: 'Name each size with its layer or colour: --sizes "S=red, M=green"; one alone: --layer red.',
+  }),
+  'sizes-alike': ({ name }, say) => ({
+    message: `${say.written(name)} stands for two sizes.`,
+    remedy: 'Give each size another name, and another layer, colour or dashes: --sizes "S=red, M=green".',
   }),
   'layer-not-there': ({ name, names }, say) => ({
     message: `Nothing is drawn in ${say.written(name)}.`,

@@ -90,6 +90,10 @@ export const traceTellings: Tellings<TraceTellings> = {
     message: 'How far pages overlap says nothing without how many of them stand in a row.',
     remedy: 'Give both, such as --columns 4 --overlap "10 mm".',
   }),
+  'layer-beside-sizes': () => ({
+    message: 'One size is asked for, and several.',
+    remedy: 'Give --layer for one of them, or --sizes for all.',
+  }),
   'columns-out-of-range': () => ({
     message: 'So many pages do not stand in a row.',
     remedy: 'Give a whole number from 1, such as --columns 4.',

@@ -1,5 +1,6 @@
 import type { DrawingTellings } from '@paperhinge/geometry/sayings';
 import type { Tellings } from '../catalogue.js';
+import { typedSizes } from '../typed-sizes.js';
 
 const count = (n: number, one: string, many: string): string => (n === 1 ? `1 ${one}` : `${n} ${many}`);
 
@@ -30,12 +31,20 @@ export const foreign: Tellings<DrawingTellings> = {
   }),
   'outlines-nested': ({ layers }, say) => ({
     message: 'Drei oder mehr Umrisse liegen ineinander: Es scheinen Größen zu sein.',
-    remedy: `Wählen Sie eine nach Ebene oder Farbe: ${say.list(layers.map(layer => `--layer ${say.written(layer)}`))}; alle: --sizes "S=${layers[0]}, M=${layers[1] ?? ''}".`,
+    remedy:
+      layers.length > 1
+        ? `Wählen Sie eine nach Ebene oder Farbe: ${say.list(layers.map(layer => `--layer ${say.written(layer)}`))}; alle: --sizes "${typedSizes(layers)}".`
+        : 'Zeichnen Sie jede Größe in einer Farbe, Strichart oder Ebene für sich; dann lässt sich eine wählen, oder alle.',
   }),
   'sizes-too-few': () => ({
     message: 'Eine Größe allein ist kein Satz.',
     remedy:
       'Nennen Sie jede Größe mit ihrer Ebene oder Farbe: --sizes "S=red, M=green"; eine allein: --layer red.',
+  }),
+  'sizes-alike': ({ name }, say) => ({
+    message: `${say.written(name)} steht für zwei Größen.`,
+    remedy:
+      'Geben Sie jeder Größe einen anderen Namen und eine andere Ebene, Farbe oder Strichart: --sizes "S=red, M=green".',
   }),
   'layer-not-there': ({ name, names }, say) => ({
     message: `In ${say.written(name)} ist nichts gezeichnet.`,

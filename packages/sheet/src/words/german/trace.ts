@@ -92,6 +92,10 @@ export const traceTellings: Tellings<TraceTellings> = {
     message: 'Wie weit sich Seiten überlappen, sagt nichts ohne die Zahl der Seiten in einer Reihe.',
     remedy: 'Geben Sie beides an, etwa --columns 4 --overlap "10 mm".',
   }),
+  'layer-beside-sizes': () => ({
+    message: 'Eine Größe ist verlangt, und mehrere.',
+    remedy: 'Geben Sie --layer für eine davon, oder --sizes für alle.',
+  }),
   'columns-out-of-range': () => ({
     message: 'So viele Seiten stehen nicht in einer Reihe.',
     remedy: 'Geben Sie eine ganze Zahl ab 1 an, etwa --columns 4.',
