@@ -120,7 +120,6 @@ const ways: Readonly<Record<string, (amount: number, a: number) => readonly (rea
     ],
     lengthening: by => [['lengthen', { pieces: ['block'], at: 'waist', by }]],
     shortening: by => [['shorten', { pieces: ['block'], at: 'waist', by }]],
-    'lengthening along the grain': by => [['lengthen', { pieces: ['block'], at: 'grain', by: by / 2 }]],
     'a piece cut in two and joined again': () => [
       [
         'divide',
