@@ -59,6 +59,16 @@ describe('a faced top', () => {
   });
 });
 
+test('a drafted facing whose ends lie on other edges hangs nowhere loose', () => {
+  const { pattern } = foundPattern('own-strap-top');
+  const faced = run(
+    pattern,
+    'steps:\n  - draft facing: { name: facing, along: [front.neck, back.neck], width: 60 mm }',
+  );
+  expect(rawIn(pattern)).toEqual(['front.neck', 'back.neck', 'front.armhole', 'back.armhole']);
+  expect(rawIn(faced)).toEqual(['front.armhole', 'back.armhole']);
+});
+
 describe('a collar of one layer', () => {
   const collar = (layers?: number): Piece => ({
     ...pieceOf(

@@ -1,6 +1,14 @@
 // What hangs loose, by how it is drawn and sewn: strips of 30 × 600 mm on a bodice of 400 × 500.
 import { cautionsFor } from '@paperhinge/alter';
-import { checkPattern, type Fastening, type Pattern, type Piece, type Seam } from '@paperhinge/geometry';
+import {
+  at,
+  checkPattern,
+  type Fastening,
+  type Pattern,
+  type Piece,
+  polyline,
+  type Seam,
+} from '@paperhinge/geometry';
 import { isTie, looseEnds } from '@paperhinge/geometry/measure';
 import { readSheet, runSheet } from '@paperhinge/sheet';
 import { describe, expect, test } from 'vitest';

@@ -26,16 +26,22 @@ export interface LooseEnd {
   readonly guessed: boolean;
 }
 
-/** The ties, straps, sashes and belts of a pattern that hang loose: strips of which one end at most is sewn on. */
+/**
+ * The ties, straps, sashes and belts of a pattern that hang loose: strips of which one end at most is sewn on. Loops and
+ * carriers whose place is marked are sewn on there by both ends.
+ */
 export const looseEnds = (pattern: Pattern): readonly LooseEnd[] =>
   pattern.pieces.flatMap(piece => {
     const strip = stripOf(pattern.seams, piece);
-    if (!strip || strip.ends > 1) return [];
+    if (!strip || strip.ends > 1 || isMarked(pattern, piece)) return [];
     const isKnown = piece.role === 'strip' && !piece.roleGuessed;
     // Of what no seam takes in yet nobody can say that it is no band.
     if (strip.ends === 0 && !strip.isFolded && piece.role !== 'strip') return [];
     return [{ piece: piece.name, guessed: !isKnown }];
   });
+
+const isMarked = ({ pieces }: Pattern, { name }: Piece): boolean =>
+  pieces.some(({ lines }) => lines.some(line => line.kind === 'placement' && line.name === name));
 
 interface Strip {
   readonly long: readonly Edge[];

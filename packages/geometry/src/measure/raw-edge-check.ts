@@ -57,7 +57,8 @@ function looseWithin(
     const role = pieceRoleOf(piece);
     const isIn =
       role === 'lining' || role === 'facing' || (role !== 'pocket' && linings.has(piece.cutting.fabric));
-    return isIn && isSewnIn(pattern, piece);
+    // A drafted facing is caught in where its ends lie.
+    return isIn && piece.madeFor === undefined && isSewnIn(pattern, piece);
   });
   const edges = having(within, edge => held.has(roleOf(edge)));
   return edges.length === 0 ? [] : [finding('note', 'lining-edges-loose', edges[0]!, { edges })];
