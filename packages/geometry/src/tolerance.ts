@@ -28,6 +28,8 @@ export const leastCurved = 10 * fitTolerance;
 export const joiningGap = 0.05;
 /** mm. 1/32 in, the finest step a maker can sew: two sides of a seam that differ by less match. */
 export const seamTolerance = 0.8;
+/** mm. An edge that changed its length by less, as truing does, leaves a slit or a zip in it where the maker expects it. */
+export const openingNoticed = 5;
 /** mm. An amount is found when it brings what is wanted this near: a hundredth of what a maker could see. */
 export const goalTolerance = 1e-3;
 /** mm². The same of an area: a square of a millimetre. */

@@ -77,6 +77,12 @@ describe('an edge that is open from end to end', () => {
     expect(pattern.fastenings![0]!.length).toBeCloseTo(480, 6);
   });
 
+  test('follows a small change, too, and says nothing of it', () => {
+    const { pattern, findings } = lengthen(waistcoat(420), hem(3));
+    expect(openingOf(pattern)).toBeCloseTo(423, 6);
+    expect(findings).toEqual([]);
+  });
+
   test('is told nothing where it is no longer than before', () => {
     const other = { ...waistcoat(420), pieces: [front(420), front(undefined, 'other')] };
     expect(lengthen(other, { ...hem(60), pieces: ['other'] }).findings).toEqual([]);

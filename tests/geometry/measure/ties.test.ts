@@ -78,6 +78,19 @@ describe('a strip that hangs loose', () => {
     ],
     ['a band by its role', garment(strip({ role: 'band' }), [sewn('top')])],
     [
+      'a loop whose place is marked',
+      patternOf(
+        [
+          {
+            ...body,
+            lines: [{ kind: 'placement', name: 'sash', path: polyline(at(100, 100), at(100, 400)) }],
+          },
+          strip({ role: 'strip' }),
+        ],
+        [seam('body', ['body.left'], ['body.right'])],
+      ),
+    ],
+    [
       'half as long as broad',
       patternOf([body, rectangle('sash', 300, 600)], [seam('top', ['sash.top'], ['body.left'])]),
     ],

@@ -43,7 +43,7 @@ export function withOpenings(before: Pattern, alteration: Said): Said {
     pattern: whole.length > 0 ? reopened(after, whole) : after,
     findings: [
       ...alteration.findings,
-      ...distinctEdges(changed)
+      ...distinctEdges(changed.filter(isNoticed))
         .map(told)
         .filter(one => !isTold(one)),
     ],
@@ -71,6 +71,8 @@ function changesOf(
 
 const lengthOf = (pattern: Pattern, { piece, edge }: EdgeRef): number =>
   pathLength(edgePath(pieceNamed(pattern, piece), edge));
+
+const isNoticed = ({ wasMm, edgeMm }: Changed): boolean => abs(edgeMm - wasMm) > tolerances.openingNoticed;
 
 /** Open from end to end, to within what two sides of a seam may differ. */
 const isWhole = ({ openMm, wasMm }: Changed): boolean => openMm >= wasMm - tolerances.seamTolerance;

@@ -38,6 +38,7 @@ export {
   narrowestStretch,
   notchReach,
   oneLineSine,
+  openingNoticed,
   parallelSine,
   parameterTolerance,
   photoSteps,
