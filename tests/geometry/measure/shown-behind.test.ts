@@ -1,8 +1,10 @@
 // A hip level that ends at a slanting pocket's mouth. The side piece is laid aside, turned, or drawn the other way round:
 // only its seams say where it lies.
+import { draftSlantPocket } from '@paperhinge/alter/made';
 import { levelGirths, type Pattern, type Piece } from '@paperhinge/geometry';
 import { transformedPath } from '@paperhinge/geometry/paths';
 import { type Affine, compose, rotation, translation } from '@paperhinge/geometry/plane';
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { level, patternOf, pieceOf, run, seam, side } from '../../support/polygon-piece.js';
 import {
@@ -91,4 +93,30 @@ describe('a hip level that ends at a slanting mouth', () => {
     const { hip } = levelGirths(patternOf([low, lowBack, sidePiece(), band], seams));
     expect(hip).toBeCloseTo(4 * 275, 6);
   });
+});
+
+// Property: whatever pocket is cut into it, and wherever a level runs, the garment is as wide there as before.
+test('a drafted slanting pocket changes no girth of the garment', () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 25, max: 60 }),
+      fc.integer({ min: 120, max: 200 }),
+      fc.integer({ min: 5, max: 110 }),
+      (along, down, height) => {
+        const lines = [level('hip', [0, height], [sideAt(height), height])];
+        const whole = { ...back, name: 'front', lines };
+        const before = patternOf([whole, { ...back, lines }], [seam('side', ['front.side'], ['-back.side'])]);
+        const { pattern } = draftSlantPocket(before, {
+          name: 'pocket',
+          piece: 'front',
+          waist: 'waist',
+          side: 'side',
+          in: along,
+          down,
+        });
+        expect(levelGirths(pattern).hip).toBeCloseTo(4 * sideAt(height), 6);
+      },
+    ),
+    { numRuns: 20 },
+  );
 });

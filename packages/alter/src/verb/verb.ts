@@ -69,7 +69,8 @@ function withRecipe({ pattern, derived = [] }: Alteration, recipe: NonNullable<P
 
 /**
  * {@link perform} for a verb that says what became of what, and drafts nothing. Of its form only what is checked is
- * asked for, so that a bundle of one operation need not carry what it is called and how it is spoken of.
+ * asked for, so that a bundle of one operation need not carry what it is called and how it is spoken of, nor what
+ * openings do: those follow where the same verb is done by `perform`, as a step of a sheet is.
  */
 export const performSaid = <P, F extends FieldsOf<P>>(
   verb: Pick<VerbForm<P, F>, keyof CheckedForm> & {
