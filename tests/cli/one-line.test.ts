@@ -27,6 +27,22 @@ test('names with line breaks and terminal codes cannot break the line', () => {
   );
 });
 
+test('what stands between two names is no name, and what is to be typed is told whole', () => {
+  const between = errorLine(
+    new PatternError('edges-do-not-meet', {
+      facts: {
+        edges: ['c', 'a'].map(edge => ({ piece: 'tri', edge })),
+        points: ['D', 'A'],
+      },
+    }),
+    words,
+  );
+  expect(between).toContain('ends at "D", and the a of the tri, which comes after it, begins at "A"');
+  const layers = ['black solid', 'black dashed 6-2', 'black dashed 1-2'];
+  const typed = errorLine(new PatternError('outlines-nested', { facts: { layers } }), words);
+  expect(typed).toContain('--sizes "S=black solid, M=black dashed 6-2, L=black dashed 1-2"');
+});
+
 test('no more than 40 characters of a name are told, in the line or in JSON', () => {
   const name = `secret ${'x'.repeat(90)}`;
   const error = new PatternError('duplicate-edge', {

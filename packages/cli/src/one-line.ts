@@ -49,9 +49,16 @@ function inBrackets({ step, piece, edge }: Where, words: Words | undefined): str
 
 const unstopped = (sentence: string) => sentence.replace(/\.$/, '');
 const shortened = (name: string) => (name.length > longestName ? `${name.slice(0, longestName - 1)}…` : name);
-/** What stands in quotation marks is a name. */
+/**
+ * What stands in quotation marks is a name, or after an option what is to be typed, in which several may stand. Marks are
+ * taken in pairs: what stands between two names is none.
+ */
 const namesShortened = (sentence: string) =>
-  sentence.replace(/"([^"]{42,})"/g, (_, name: string) => `"${shortened(name)}"`);
+  sentence.replace(/(--[a-z-]+ )?"([^"]*)"/g, (_, option: string | undefined, quoted: string) =>
+    option === undefined
+      ? `"${shortened(quoted)}"`
+      : `${option}"${quoted.split(', ').map(shortened).join(', ')}"`,
+  );
 const longestName = 40;
 
 /** Control characters and line breaks would break the line, or the terminal. */
