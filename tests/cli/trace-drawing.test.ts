@@ -26,9 +26,13 @@ test('a drawing of any other program becomes a pattern with its lines told apart
   const { code, stdout, stderr } = await command('trace', drawing!, '-o', pattern!, '--json');
   expect(code).toBe(0);
   expect(stderr).toContain('two lines beside one another');
-  const { pieces, scale, findings } = JSON.parse(stdout);
-  expect(scale).toEqual({ by: 'svg' });
-  expect(pieces['piece-1'].areaMm2).toBeCloseTo(60_000, 6);
+  // The same figures as of a photograph, whatever was traced.
+  const { pieces, findings, ...how } = JSON.parse(stdout);
+  expect(how).toEqual({ residualMm: null, worstMm: null, scale: { by: 'svg' } });
+  expect(pieces).toHaveLength(1);
+  expect(pieces[0]).toMatchObject({ piece: 'piece-1', sizeMm: [200, 300] });
+  expect(pieces[0].areaMm2).toBeCloseTo(60_000, 6);
+  expect(pieces[0].lengthMm).toBeCloseTo(1000, 6);
   expect(findings.map((found: { code: string }) => found.code)).toEqual(['lines-told-apart']);
   expect(readFileSync(pattern!, 'utf8')).toContain('data-allowance="40 mm"');
 });

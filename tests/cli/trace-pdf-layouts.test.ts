@@ -167,7 +167,8 @@ async function byPdfKit(pages: readonly Tile[]): Promise<Uint8Array> {
 }
 
 interface Told {
-  readonly pieces: Readonly<Record<string, { readonly areaMm2: number }>>;
+  readonly residualMm: number;
+  readonly pieces: readonly { readonly areaMm2: number }[];
   readonly findings: readonly { readonly code: string; readonly message: string }[];
 }
 
@@ -204,9 +205,10 @@ test.each(
   const pages = tiles(layout);
   const { code, told, stderr } = await traced(await (maker === 'pdfkit' ? byPdfKit : byPdfLib)(pages));
   expect([code, stderr]).toEqual([0, stderr]);
-  const areas = Object.values(told!.pieces).map(piece => piece.areaMm2);
+  const areas = told!.pieces.map(piece => piece.areaMm2);
   const wanted = pieces.map(areaOf);
   expect(areas).toHaveLength(wanted.length);
+  expect(told!.residualMm).toBeLessThan(0.05);
   for (const [i, area] of [...areas].sort((a, b) => b - a).entries())
     expect(Math.abs(area / wanted[i]! - 1)).toBeLessThan(2e-4);
   expect(told!.findings.find(f => f.code === 'pages-laid-by-themselves')?.message).toContain(words);

@@ -60,7 +60,7 @@ async function traced(pages: readonly Page[], ...how: readonly string[]) {
   await written(file, pages);
   const { code, stdout, stderr } = await command('trace', file, '-o', join(dir, 'p.svg'), '--json', ...how);
   const pieces: readonly { edges: Record<string, { lengthMm: number }> }[] =
-    code === 0 ? Object.values(JSON.parse(stdout).pieces) : [];
+    code === 0 ? JSON.parse(stdout).pieces : [];
   return { code, stderr, lengths: pieces.map(p => Object.values(p.edges).map(e => e.lengthMm)) };
 }
 

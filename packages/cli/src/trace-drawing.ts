@@ -1,8 +1,9 @@
 import { basename, dirname, extname } from 'node:path';
-import { type LengthUnit, measurePattern, parseLength } from '@paperhinge/geometry';
+import { type LengthUnit, parseLength } from '@paperhinge/geometry';
 import {
   drawingOfSvg,
   type GridWishes,
+  type JoinedPages,
   joinedPages,
   piecesOfDrawing,
   readDxf,
@@ -17,6 +18,7 @@ import { progress } from './progress.js';
 import { utf8 } from './read-input.js';
 import { wordsFor } from './speech.js';
 import { answer, refusePictureOptions } from './trace-answer.js';
+import { figuresOfPatterns } from './trace-figures.js';
 import { sizesIn, type TraceArguments, traceWishes } from './trace-options.js';
 import { checkOutputs, writeOutputs } from './write-outputs.js';
 
@@ -50,36 +52,38 @@ export async function traceDrawing(given: DrawingGiven, options: TraceArguments,
   const findings = trace.findings.filter(f => line !== 'cutting' || f.code !== 'one-line-drawn');
   const first = patterns[0]!;
   const made = commandSaying('pieces-traced', { pieces: first.pieces.length, sheets: 0 });
-  const record = { scale: { by: given.kind }, pieces: measurePattern(first).pieces };
+  const record = figuresOfPatterns(patterns, { ...trace, by: given.kind });
   return answer({ output, json, findings, made, record }, words, io);
 }
 
 /** Told what is being done of a file, and how much of it is done. */
 type Told = (code: 'reading-pages' | 'laying-pages', share: number) => void;
 
-async function taken(
-  given: DrawingGiven,
-  name: string,
-  options: TraceArguments,
-  told: Told,
-): Promise<SizesTrace> {
+/** What a drawing holds, and how truly its pages were joined if it has several. */
+type Taken = SizesTrace & Pick<JoinedPages, 'residualMm' | 'worstMm'>;
+
+async function taken(given: DrawingGiven, name: string, options: TraceArguments, told: Told): Promise<Taken> {
   const gap = options.gap === undefined ? usualGap : parseLength(options.gap, 'mm');
   if (!(gap >= 0.05 && gap <= widestGap)) throw commandRefusal('gap-out-of-range', { mostMm: widestGap });
-  const { drawing, findings } = await readDrawing(given, options, told);
+  const { drawing, findings, ...joined } = await readDrawing(given, options, told);
   const { layer, sizes } = options;
   if (sizes !== undefined) {
     if (layer !== undefined) throw commandRefusal('layer-beside-sizes', {});
     const trace = sizesOfDrawing(name, drawing, { gap, sizes: sizesIn(sizes) });
-    return { ...trace, findings: [...findings, ...trace.findings] };
+    return { ...joined, ...trace, findings: [...findings, ...trace.findings] };
   }
   const { pattern, ...trace } = piecesOfDrawing(name, drawing, {
     gap,
     ...(layer === undefined ? {} : { layer }),
   });
-  return { ...trace, patterns: [pattern], findings: [...findings, ...trace.findings] };
+  return { ...joined, ...trace, patterns: [pattern], findings: [...findings, ...trace.findings] };
 }
 
-async function readDrawing({ kind, bytes, file }: DrawingGiven, options: TraceArguments, told: Told) {
+async function readDrawing(
+  { kind, bytes, file }: DrawingGiven,
+  options: TraceArguments,
+  told: Told,
+): Promise<JoinedPages> {
   if (kind === 'svg') return drawingOfSvg(bytes, { file });
   if (kind === 'dxf') return readDxf(utf8(bytes, 'pattern', file), unitOf(options.unit));
   const grid = gridOf(options);

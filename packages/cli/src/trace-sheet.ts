@@ -1,5 +1,5 @@
 import { basename, dirname } from 'node:path';
-import { measurePattern, writePattern } from '@paperhinge/geometry';
+import { writePattern } from '@paperhinge/geometry';
 import { laidOver } from '@paperhinge/sheet';
 import { commandSaying } from '@paperhinge/sheet/words';
 import type { Io } from './io.js';
@@ -7,6 +7,7 @@ import { loadPatternOf, loadSheet, patternPath } from './load.js';
 import { wordsFor } from './speech.js';
 import { spokenIn } from './told.js';
 import { answer, refusePictureOptions } from './trace-answer.js';
+import { figuresOfPatterns } from './trace-figures.js';
 import type { TraceArguments } from './trace-options.js';
 import { checkOutputs, writeOutputs } from './write-outputs.js';
 
@@ -24,7 +25,7 @@ export async function traceSheet(path: string, options: TraceArguments, io: Io):
     const { pattern, findings } = laidOver(read.pattern, sheet);
     await writeOutputs(dirname(output), [{ name: basename(output), content: writePattern(pattern) }]);
     const made = commandSaying('pieces-traced', { pieces: pattern.pieces.length, sheets: 0 });
-    const record = { scale: { by: 'measured points' }, pieces: measurePattern(pattern).pieces };
+    const record = figuresOfPatterns([pattern], { by: 'measured points' });
     return answer({ output, json, findings: [...read.findings, ...findings], made, record }, words, io);
   });
 }
