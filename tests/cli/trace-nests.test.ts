@@ -104,6 +104,19 @@ test.each([
     // Top and hem grow by about as much as the sides; the edge of one name is the same edge in every size.
     for (const edge of edgeNames(piece!)) expect(Math.abs(longer(edge) - grown)).toBeLessThan(1.1);
   }
+  // One alone, by its name among all or by what it is drawn in.
+  const middle = by.split(', ')[1]!.split('=')[1]!;
+  for (const how of [
+    ['--sizes', by, '--size', 'M'],
+    ['--size', middle],
+    ['--layer', middle],
+  ]) {
+    const one = await command('trace', file, '-o', pattern, ...how, '--json');
+    expect(one.code).toBeLessThan(2);
+    const { pieces, sizes: none } = JSON.parse(one.stdout);
+    expect([pieces.length, none]).toEqual([1, undefined]);
+    expect(pieces[0].areaMm2).toBeCloseTo(areaOf(corners(sizes[1].grown)), 1);
+  }
   const wrong = await command('trace', file, '-o', pattern, '--sizes', 'S=solid, M=dashed 9-9');
   expect(wrong.code).toBe(2);
   expect(wrong.stderr).toContain('dashed 9-9');

@@ -248,6 +248,16 @@ const traced: Readonly<Record<string, Case>> = {
     '--sizes "S=red, M=green"',
     'trace ~/nest.svg --sizes "S=red, M=green" -o ~/t.svg',
   ],
+  'size-not-told': [
+    'trace ~/nest.svg --sizes "S=red, M=green" --size L -o ~/t.svg',
+    'Choose from "S" and "M"',
+    'trace ~/nest.svg --sizes "S=red, M=green" --size M -o ~/t.svg',
+  ],
+  'option-not-for-this': [
+    'trace ~/nest.svg --layer red --columns 4 -o ~/t.svg',
+    'Leave --columns away',
+    'trace ~/nest.svg --layer red -o ~/t.svg',
+  ],
   'layer-beside-sizes': [
     'trace ~/nest.svg --layer red --sizes "S=red, M=green" -o ~/t.svg',
     '--sizes for all',

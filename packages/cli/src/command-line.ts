@@ -139,6 +139,7 @@ function addTrace({ program, texts, io, exit }: Adding): void {
     .option(`--gap <${given.length}>`, say.gap)
     .option(`--layer <${given.name}>`, say.layer)
     .option(`--sizes <${given.list}>`, say.sizes)
+    .option(`--size <${given.name}>`, say.size)
     .option(`--columns <${given.count}>`, say.columns)
     .option(`--overlap <${given.length}>`, say.overlap)
     .option(`--unit <${given.unit}>`, say.unit)

@@ -25,7 +25,13 @@ import { wordsFor } from './speech.js';
 import { spokenIn } from './told.js';
 import { traceDrawing } from './trace-drawing.js';
 import { figuresOfTrace } from './trace-figures.js';
-import { sizesOfPicture, type TraceArguments, type TraceWishes, traceWishes } from './trace-options.js';
+import {
+  refuseForeignOptions,
+  sizesOfPicture,
+  type TraceArguments,
+  type TraceWishes,
+  traceWishes,
+} from './trace-options.js';
 import { traceSheet } from './trace-sheet.js';
 import { checkOutputs, writeTogether } from './write-outputs.js';
 
@@ -53,17 +59,18 @@ export const traceCommand = (files: readonly string[], wanted: TraceArguments, i
     // Corners are clicked in pictures alone.
     if (options.at !== undefined) sizesOfPicture(options);
     const [file] = files;
-    if (files.length !== 1 || file === undefined) return tracedFiles(files, options, io);
+    if (files.length !== 1 || file === undefined) return tracedPictures(files, options, io);
     const bytes = await readInput(file, 'picture', { file });
     const kind = kindOfFile(bytes);
     if (kind === 'sheet') return traceSheet(file, options, io);
     if (kind === 'drawing') return traceDrawing({ file, kind: 'svg', bytes }, options, io);
     if (kind === 'dxf' || kind === 'pdf') return traceDrawing({ file, kind, bytes }, options, io);
-    return tracedFiles(files, options, io);
+    return tracedPictures(files, options, io);
   });
 
-async function tracedFiles(files: readonly string[], options: TraceArguments, io: Io): Promise<number> {
+async function tracedPictures(files: readonly string[], options: TraceArguments, io: Io): Promise<number> {
   const { output, json = false, picture, language } = options;
+  refuseForeignOptions('picture', options);
   const sizes = sizesOfPicture(options);
   const wishes = { ...traceWishes(options, files.length), ...(sizes ? { sizes } : {}) };
   for (const path of [output, ...(picture === undefined ? [] : [picture])])

@@ -19,7 +19,13 @@ import { utf8 } from './read-input.js';
 import { wordsFor } from './speech.js';
 import { answer, refusePictureOptions } from './trace-answer.js';
 import { figuresOfPatterns } from './trace-figures.js';
-import { sizesIn, type TraceArguments, traceWishes } from './trace-options.js';
+import {
+  layerWanted,
+  refuseForeignOptions,
+  sizesIn,
+  type TraceArguments,
+  traceWishes,
+} from './trace-options.js';
 import { checkOutputs, writeOutputs } from './write-outputs.js';
 
 /** A drawing given to `trace`: what it is, and what it holds. */
@@ -37,6 +43,7 @@ const usualGap = 0.2;
 export async function traceDrawing(given: DrawingGiven, options: TraceArguments, io: Io): Promise<number> {
   const { output, json = false, language } = options;
   refusePictureOptions(options);
+  refuseForeignOptions(given.kind, options);
   const { line } = traceWishes(options, 1);
   await checkOutputs(dirname(output), [basename(output)], [given.file]);
   const words = await wordsFor({ ...(language ? { language } : {}) });
@@ -66,9 +73,9 @@ async function taken(given: DrawingGiven, name: string, options: TraceArguments,
   const gap = options.gap === undefined ? usualGap : parseLength(options.gap, 'mm');
   if (!(gap >= 0.05 && gap <= widestGap)) throw commandRefusal('gap-out-of-range', { mostMm: widestGap });
   const { drawing, findings, ...joined } = await readDrawing(given, options, told);
-  const { layer, sizes } = options;
-  if (sizes !== undefined) {
-    if (layer !== undefined) throw commandRefusal('layer-beside-sizes', {});
+  const layer = layerWanted(options);
+  const { sizes } = options;
+  if (sizes !== undefined && layer === undefined) {
     const trace = sizesOfDrawing(name, drawing, { gap, sizes: sizesIn(sizes) });
     return { ...joined, ...trace, findings: [...findings, ...trace.findings] };
   }

@@ -24,6 +24,7 @@ export interface TraceArguments {
   readonly gap?: string;
   readonly layer?: string;
   readonly sizes?: string;
+  readonly size?: string;
   readonly unit?: string;
   /** Of pages: how many stand in a row, and how far each lies over the next. */
   readonly columns?: string;
@@ -88,6 +89,39 @@ export const sizesIn = (text: string): readonly SizeLayer[] =>
     const [size = '', layer = size] = one.split('=').map(part => part.trim());
     return { size, layer };
   });
+
+/** The one layer of a drawing that is asked for, by its own name or by the size that is drawn in it. @throws PatternError */
+export function layerWanted({ layer, size, sizes }: TraceArguments): string | undefined {
+  if (layer !== undefined && (sizes !== undefined || size !== undefined))
+    throw commandRefusal('layer-beside-sizes', {});
+  if (size === undefined || sizes === undefined) return size ?? layer;
+  const told = sizesIn(sizes);
+  const wanted = told.find(one => one.size === size);
+  if (!wanted) throw commandRefusal('size-not-told', { name: size, names: told.map(one => one.size) });
+  return wanted.layer;
+}
+
+/** What is traced, by what its file holds. */
+export type TracedKind = 'picture' | 'sheet' | 'svg' | 'dxf' | 'pdf';
+
+const drawings = ['svg', 'dxf', 'pdf'] as const;
+/** Options that are for some kinds of files alone. */
+const forKinds: Partial<Record<keyof TraceArguments, readonly TracedKind[]>> = {
+  gap: drawings,
+  layer: drawings,
+  size: drawings,
+  sizes: ['picture', ...drawings],
+  unit: ['dxf'],
+  columns: ['pdf'],
+  overlap: ['pdf'],
+};
+
+/** An option that says nothing of a file would be passed over in silence. @throws PatternError `option-not-for-this` */
+export function refuseForeignOptions(kind: TracedKind, options: TraceArguments): void {
+  for (const [option, kinds] of Object.entries(forKinds))
+    if (options[option as keyof TraceArguments] !== undefined && !kinds.includes(kind))
+      throw commandRefusal('option-not-for-this', { option, kinds });
+}
 
 /** The pen of `--pen`, for lines between corners. */
 function penIn(text: string, hasCorners: boolean): PenSeen {

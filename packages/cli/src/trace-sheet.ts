@@ -8,13 +8,14 @@ import { wordsFor } from './speech.js';
 import { spokenIn } from './told.js';
 import { answer, refusePictureOptions } from './trace-answer.js';
 import { figuresOfPatterns } from './trace-figures.js';
-import type { TraceArguments } from './trace-options.js';
+import { refuseForeignOptions, type TraceArguments } from './trace-options.js';
 import { checkOutputs, writeOutputs } from './write-outputs.js';
 
 /** `paperhinge trace SHEET -o PATTERN.svg`: the pieces that a sheet gives by measured points, as a pattern. */
 export async function traceSheet(path: string, options: TraceArguments, io: Io): Promise<number> {
   const { output, json = false } = options;
   refusePictureOptions(options);
+  refuseForeignOptions('sheet', options);
   const sheet = await loadSheet(path);
   const spoken = { unit: sheet.unit, language: options.language ?? sheet.language };
   return spokenIn(spoken, async () => {

@@ -28,6 +28,12 @@ export interface TraceTellings {
   'page-overlap-out-of-range': { readonly mostMm: number };
   'overlap-without-columns': NoFacts;
   'layer-beside-sizes': NoFacts;
+  'size-not-told': { readonly name: string; readonly names: readonly string[] };
+  /** An option of the command that is for other kinds of files. */
+  'option-not-for-this': {
+    readonly option: string;
+    readonly kinds: readonly ('picture' | 'sheet' | 'svg' | 'dxf' | 'pdf')[];
+  };
 }
 
 /** What is said while pictures are traced and when they are. */

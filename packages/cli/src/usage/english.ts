@@ -98,6 +98,7 @@ export const english = {
     gap: 'of a drawing: how far ends of lines may lie apart and still meet (default: 0.2 mm)',
     layer: 'of a drawing: only this layer or colour, such as one size of several',
     sizes: 'of a nest: every size with its layer, colour or pen, such as "S=red, M=blue dashed"',
+    size: 'of a nest: this size alone, one of those that --sizes tells, or a layer or colour called so',
     columns: 'of a PDF in tiles whose pages do not tell: how many stand in a row',
     overlap: 'of such pages: how far each lies over the next (default: 0)',
     unit: 'of a DXF file that does not say: mm, cm or in',

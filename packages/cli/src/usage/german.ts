@@ -101,6 +101,7 @@ export const german: UsageTexts = {
     layer: 'einer Zeichnung: nur diese Ebene oder Farbe, etwa eine Größe von mehreren',
     sizes:
       'eines Schnitts in mehreren Größen: jede mit ihrer Ebene, Farbe oder ihrem Stift, etwa „S=red, M=blue dashed“',
+    size: 'eines Schnitts in mehreren Größen: nur diese, eine von denen, die --sizes nennt, oder eine Ebene oder Farbe dieses Namens',
     columns: 'eines PDF in Seiten, die es nicht selbst sagen: wie viele nebeneinander stehen',
     overlap: 'solcher Seiten: wie weit jede über der nächsten liegt (Vorgabe: 0)',
     unit: 'einer DXF-Datei, die sie nicht nennt: mm, cm oder in',

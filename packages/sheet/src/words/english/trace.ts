@@ -9,6 +9,14 @@ const kinds = {
   other: 'not a picture',
 } as const;
 
+const kindNames = {
+  picture: 'pictures',
+  sheet: 'sheets of measured points',
+  svg: 'SVG drawings',
+  dxf: 'DXF files',
+  pdf: 'PDF files',
+} as const;
+
 export const traceTellings: Tellings<TraceTellings> = {
   'not-a-picture': ({ looksLike }) => ({
     message: `This is ${kinds[looksLike]}.`,
@@ -93,6 +101,14 @@ export const traceTellings: Tellings<TraceTellings> = {
   'layer-beside-sizes': () => ({
     message: 'One size is asked for, and several.',
     remedy: 'Give --layer for one of them, or --sizes for all.',
+  }),
+  'size-not-told': ({ name, names }, say) => ({
+    message: `${say.written(name)} is none of the sizes that are told.`,
+    remedy: `Choose from ${say.list(names.map(say.written))}, or tell it too: --sizes "${name}=red".`,
+  }),
+  'option-not-for-this': ({ option, kinds }, say) => ({
+    message: `--${option} says nothing of what this file is.`,
+    remedy: `Leave --${option} away: it is for ${say.list(kinds.map(kind => kindNames[kind]))}.`,
   }),
   'columns-out-of-range': () => ({
     message: 'So many pages do not stand in a row.',

@@ -9,6 +9,14 @@ const kinds = {
   other: 'kein Bild',
 } as const;
 
+const kindNames = {
+  picture: 'Bilder',
+  sheet: 'Blätter mit gemessenen Punkten',
+  svg: 'SVG-Zeichnungen',
+  dxf: 'DXF-Dateien',
+  pdf: 'PDF-Dateien',
+} as const;
+
 export const traceTellings: Tellings<TraceTellings> = {
   'not-a-picture': ({ looksLike }) => ({
     message: `Das ist ${kinds[looksLike]}.`,
@@ -95,6 +103,14 @@ export const traceTellings: Tellings<TraceTellings> = {
   'layer-beside-sizes': () => ({
     message: 'Eine Größe ist verlangt, und mehrere.',
     remedy: 'Geben Sie --layer für eine davon, oder --sizes für alle.',
+  }),
+  'size-not-told': ({ name, names }, say) => ({
+    message: `${say.written(name)} ist keine der genannten Größen.`,
+    remedy: `Wählen Sie aus ${say.list(names.map(say.written))}, oder nennen Sie auch diese: --sizes "${name}=red".`,
+  }),
+  'option-not-for-this': ({ option, kinds }, say) => ({
+    message: `--${option} sagt nichts von dem, was diese Datei ist.`,
+    remedy: `Lassen Sie --${option} weg: es ist für ${say.list(kinds.map(kind => kindNames[kind]))}.`,
   }),
   'columns-out-of-range': () => ({
     message: 'So viele Seiten stehen nicht in einer Reihe.',
