@@ -173,3 +173,38 @@ describe('a wrapped skirt with ties', () => {
     inOrder(jobs, 'front skirt front.front edge', 'seam waist');
   });
 });
+
+describe('a halter dress with half belts', () => {
+  const { record, findings } = foundRun('own-halter-dress');
+  const jobs = record.orderOfWork.map(j => j.job);
+  const text = (job: string) => record.orderOfWork.find(j => j.job === job)!.text;
+
+  test('is tied behind the neck: open there, its straps and belts told to hang loose', () => {
+    expect(findings.map(f => f.code)).toContain('neck-opens-at-strap');
+    const loose = findings.find(f => f.code === 'ends-hang-loose')!;
+    expect(loose.about!.things).toEqual([{ piece: 'neck strap' }, { piece: 'half belt' }]);
+  });
+
+  test('has its straps caught in its facing, its belts in its sides', () => {
+    inOrder(jobs, 'turn neck strap', 'seam strap', 'seam front edge', 'understitch front facing');
+    inOrder(jobs, 'turn half belt', 'seam belt', 'seam side');
+  });
+
+  test('has an elastic along its back alone, whose ends are sewn fast; a waist all of a kind has it joined', () => {
+    expect(text('elastic back elastic')).toBe(
+      'Thread the back elastic, 280 mm long, into the top of the bodice back and sew both its ends fast.',
+    );
+    const { pattern } = foundPattern('own-halter-dress');
+    const along = { piece: 'skirt front', edge: 'hem', reversed: false };
+    const round = { ...pattern, fastenings: [{ name: 'hem elastic', kind: 'elastic' as const, along }] };
+    const said = runOf(round).order.find(j => j.job === 'elastic hem elastic')!;
+    expect(wordsOf(english, 'mm').sentence(said.text)).toContain('and join its ends');
+  });
+
+  test('is gathered to its bodice as its figures say', () => {
+    // Half the front waist of the bodice without its dart, by the draft's corners.
+    const half = Math.hypot(70, 3) + Math.hypot(104, 2);
+    const gathers = text('gather skirt front.waist');
+    expect(gathers).toContain(`from 600 mm to ${(2 * half).toFixed(1)} mm`);
+  });
+});

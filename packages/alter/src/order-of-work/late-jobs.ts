@@ -1,5 +1,6 @@
 import {
   type EdgeRef,
+  type EdgeRun,
   edgeNamed,
   edgeNames,
   edgePath,
@@ -9,10 +10,11 @@ import {
   pathLength,
   pieceNamed,
   pieceRoleOf,
+  roleOf,
 } from '@paperhinge/geometry';
-import { hemSweep, levelAcross, levelNames } from '@paperhinge/geometry/measure';
+import { hemSweep, levelAcross, levelNames, neighboursAtEnds } from '@paperhinge/geometry/measure';
 import { markRoleOf } from '@paperhinge/geometry/pattern';
-import { holdsEdge } from '../edge-refs.js';
+import { holdsEdge, sameEdge } from '../edge-refs.js';
 import { isBias } from './bias.js';
 import { isFrontTurning } from './flat-jobs.js';
 import { asThing, asThings, edgeLabel, type Job, job } from './jobs.js';
@@ -26,7 +28,7 @@ const flaredHem = 1.2;
 export const lateJobs = (pattern: Pattern, made: readonly MadePiece[]): readonly Job[] => [
   ...laidOnJobs(pattern),
   ...hemJobs(pattern, made),
-  ...(pattern.fastenings ?? []).flatMap(drawnInJobs),
+  ...(pattern.fastenings ?? []).flatMap(fastening => drawnInJobs(pattern, fastening)),
   ...buttonJobs(pattern),
   ...(pattern.fastenings ?? []).flatMap(f => closureJobs(pattern, f)),
 ];
@@ -113,13 +115,18 @@ function hangs(pattern: Pattern, ref: EdgeRef): boolean {
   return (widest > 0 && pathLength(edgePath(piece, ref.edge)) > flaredHem * widest) || isBias(piece);
 }
 
-function drawnInJobs({ name, kind, along, relaxed }: Fastening): readonly Job[] {
+function drawnInJobs(pattern: Pattern, { name, kind, along, relaxed }: Fastening): readonly Job[] {
   if (kind !== 'elastic' && kind !== 'drawcord') return [];
   const fastening = { fastening: name },
     edge = asThing(along);
   const text =
     kind === 'elastic'
-      ? saying('job-elastic', { fastening, edge, ...(relaxed === undefined ? {} : { relaxedMm: relaxed }) })
+      ? saying('job-elastic', {
+          fastening,
+          edge,
+          ...(relaxed === undefined ? {} : { relaxedMm: relaxed }),
+          ...(endsWithin(pattern, along) ? { endsFast: true } : {}),
+        })
       : saying('job-cord', { fastening, edge });
   return [
     job(
@@ -129,6 +136,25 @@ function drawnInJobs({ name, kind, along, relaxed }: Fastening): readonly Job[] 
       { edges: [along] },
     ),
   ];
+}
+
+/** Whether an elastic goes along a part of the round only: across a seam its edge meets another kind of edge. */
+function endsWithin(pattern: Pattern, along: EdgeRun): boolean {
+  const edgeAt = ({ piece, edge }: EdgeRef) => edgeNamed(pieceNamed(pattern, piece), edge);
+  const own = edgeAt(along);
+  const isLike = (other: ReturnType<typeof edgeAt>): boolean =>
+    other.kind === own.kind && (roleOf(other) === roleOf(own) || other.name === own.name);
+  return (
+    along.part !== undefined ||
+    pattern.seams.some(seam =>
+      neighboursAtEnds(pattern, seam).some(({ first, second }) =>
+        [
+          [first, second],
+          [second, first],
+        ].some(([here, there]) => sameEdge(here!, along) && !isLike(edgeAt(there!))),
+      ),
+    )
+  );
 }
 
 /** Hooks and eyes, snaps. */

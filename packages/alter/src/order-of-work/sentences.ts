@@ -101,7 +101,13 @@ export interface OrderSentences {
     readonly lengthMm: number;
   };
   'job-topstitch': { readonly edges: readonly Thing[]; readonly topstitchMm: number };
-  'job-elastic': { readonly fastening: Thing; readonly edge: Thing; readonly relaxedMm?: number };
+  /** `endsFast`: it goes along a part of the round only. */
+  'job-elastic': {
+    readonly fastening: Thing;
+    readonly edge: Thing;
+    readonly relaxedMm?: number;
+    readonly endsFast?: boolean;
+  };
   'job-cord': { readonly fastening: Thing; readonly edge: Thing };
   'job-buttonholes': { readonly pieces: readonly Thing[]; readonly count: number };
   'job-closures': { readonly kind: 'hooks' | 'snaps'; readonly edge: Thing; readonly count: number };

@@ -146,8 +146,8 @@ export const order: Sentences<OrderSentences> = {
   },
   'job-topstitch': ({ edges, topstitchMm }, say) =>
     `Topstitch ${edgeWords(edges, say)} at ${say.allowance(topstitchMm)}.`,
-  'job-elastic': ({ fastening, edge, relaxedMm }, say) =>
-    `Thread ${say.thing(fastening)}${relaxedMm === undefined ? '' : `, ${say.length(relaxedMm)} long,`} into ${say.thing(edge)} and join its ends.`,
+  'job-elastic': ({ fastening, edge, relaxedMm, endsFast }, say) =>
+    `Thread ${say.thing(fastening)}${relaxedMm === undefined ? '' : `, ${say.length(relaxedMm)} long,`} into ${say.thing(edge)} and ${endsFast ? 'sew both its ends fast' : 'join its ends'}.`,
   'job-cord': ({ fastening, edge }, say) => `Thread ${say.thing(fastening)} into ${say.thing(edge)}.`,
   'job-buttonholes': ({ pieces, count }, say) =>
     `Work the ${count > 1 ? `${count} buttonholes` : 'buttonhole'} of ${say.things(pieces)}.`,

@@ -149,8 +149,8 @@ export const order: Sentences<OrderSentences> = {
     `Schnittkante ${finishing[finish] ?? 'versäubern'}: ${edgeWords(edges, say)}, zusammen ${say.length(lengthMm)}.`,
   'job-topstitch': ({ edges, topstitchMm }, say) =>
     `${edgeWords(edges, say)} ${say.allowance(topstitchMm)} breit absteppen.`,
-  'job-elastic': ({ fastening, edge, relaxedMm }, say) =>
-    `${say.thing(fastening)}${relaxedMm === undefined ? '' : ` (${say.length(relaxedMm)})`} einziehen und schließen: ${say.thing(edge)}.`,
+  'job-elastic': ({ fastening, edge, relaxedMm, endsFast }, say) =>
+    `${say.thing(fastening)}${relaxedMm === undefined ? '' : ` (${say.length(relaxedMm)})`} einziehen und ${endsFast ? 'an beiden Enden festnähen' : 'schließen'}: ${say.thing(edge)}.`,
   'job-cord': ({ fastening, edge }, say) => `${say.thing(fastening)} einziehen: ${say.thing(edge)}.`,
   'job-buttonholes': ({ pieces, count }, say) =>
     `${count > 1 ? `${count} Knopflöcher` : 'Knopfloch'} arbeiten: ${say.things(pieces)}.`,
