@@ -69,9 +69,9 @@ describe.each(Object.keys(shapes))('%s', shape => {
   });
 });
 
-test('a hook of 0.004 mm at the end of an edge turns no corner', () => {
+test.each([1e-5, 0.001, 0.0099])('a hook of %s mm at the end of an edge turns no corner', size => {
   for (let turn = 0; turn < 12; turn++) {
-    const [x, y] = [4e-3 * Math.cos(turn / 2), 4e-3 * Math.sin(turn / 2)];
+    const [x, y] = [size * Math.cos(turn / 2), size * Math.sin(turn / 2)];
     const { outline, ...piece } = vest();
     const [neck, shoulder, ...rest] = outline.parts as readonly Edge[];
     const hooked = pieceOf([

@@ -1,14 +1,15 @@
 import { endOf, type Segment, startOf } from '../curve/segment.js';
 import { endingAt, startingAt } from '../path/mended.js';
 import { isSamePoint } from '../same-point.js';
-import { fitTolerance, joiningGap, kinkTurn } from '../tolerance.js';
+import { clearSlack, fitTolerance, joiningGap, kinkTurn } from '../tolerance.js';
 import { angleBetween, distance, type Point, subtract } from '../vector.js';
 
 /**
- * A chain without specks: stretches that make a kink on the way and either stray from where they begin by no more than
- * `fitTolerance`, or come back there and stray by no more than a `joiningGap`. An editor's rounding leaves such spurs,
- * hooks and little steps. A parallel keeps no better to its line than that, and would be mitred about each of them, to
- * many times its size. The chain's two ends stay; what lay on both sides of a speck is joined where it began.
+ * A chain without specks: stretches that make a kink on the way and stray from where they begin by no more than
+ * `fitTolerance`, or come back there and stray by no more than a `joiningGap`. At the chain's ends, where the whole shape
+ * of a corner would hang on them, they may lead 0.01 mm away. An editor's rounding leaves such spurs, hooks and little
+ * steps; a parallel keeps no better to its line than that, and would be mitred about each of them, to many times its
+ * size. The chain's two ends stay; what lay on both sides of a speck is joined where it began.
  */
 export function withoutSpecks(chain: readonly Segment[]): readonly Segment[] {
   if (!chain.some(segment => isWithin(segment, startOf(segment), joiningGap))) return chain;
@@ -49,7 +50,9 @@ const isWithin = (segment: Segment, center: Point, reach: number): boolean =>
 
 /** Whether a small group ends where it begins, and turns by a kink more than its neighbours would without it. */
 function isSpeck({ from, to, small }: Group, chain: readonly Segment[]): boolean {
-  if (!small || distance(startOf(chain[from]!), endOf(chain[to - 1]!)) > fitTolerance) return false;
+  const isLast = from === 0 || to === chain.length;
+  const apart = distance(startOf(chain[from]!), endOf(chain[to - 1]!));
+  if (!small || apart > (isLast ? clearSlack : fitTolerance)) return false;
   const before = legsOf(chain[from - 1]).slice(-1),
     after = legsOf(chain[to]).slice(0, 1);
   const through = [...before, ...chain.slice(from, to).flatMap(legsOf), ...after];
