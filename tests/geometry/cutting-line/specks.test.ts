@@ -9,6 +9,7 @@ import {
   validatePiece,
 } from '@paperhinge/geometry';
 import { pointAt } from '@paperhinge/geometry/curves';
+import { stitchingLine } from '@paperhinge/geometry/cutting-line';
 import { outlinePath } from '@paperhinge/geometry/pattern';
 import { selfCrossings } from '@paperhinge/geometry/regions';
 import { describe, expect, test } from 'vitest';
@@ -112,4 +113,31 @@ test('a loop that rounding left is read, and the piece altered as if it were not
 test('a loop larger than that is none of rounding', () => {
   const loop = shapes['a loop of one curve']!(1.2, 0.4);
   expect(() => validatePiece(vest(...loop))).toThrow(expect.objectContaining({ code: 'self-crossing' }));
+});
+
+test.each(sizes)('a spur of %s mm in a line that was drawn to be cut along loses no edge', size => {
+  // Drawn on the cutting line, 15 mm outside 300 × 400: once refused as wider than the edge.
+  for (let turn = 0; turn < 6; turn++) {
+    const tip = at(150 + size * Math.cos(turn), -15 + size * Math.sin(turn));
+    const middle = at(150, -15);
+    const { parts, findings } = stitchingLine(
+      [
+        edge('top', [
+          [at(-15, -15), middle],
+          [middle, tip],
+          [tip, middle],
+          [middle, at(315, -15)],
+        ]),
+        straightEdge('right', at(315, -15), at(315, 415)),
+        straightEdge('bottom', at(315, 415), at(-15, 415)),
+        straightEdge('left', at(-15, 415), at(-15, -15)),
+      ],
+      () => 15,
+    );
+    expect(findings).toEqual([]);
+    const corners = (parts as readonly Edge[]).map(part => part.path.segments[0]![0]);
+    const wanted = [at(0, 0), at(300, 0), at(300, 400), at(0, 400)];
+    for (const [i, p] of corners.entries())
+      expect(Math.hypot(p.x - wanted[i]!.x, p.y - wanted[i]!.y)).toBeLessThan(0.01);
+  }
 });

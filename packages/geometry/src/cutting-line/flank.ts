@@ -6,6 +6,7 @@ import { refusal } from '../pattern/tellings.js';
 import type { Edge } from '../pattern/types.js';
 import type { Point } from '../vector.js';
 import { smoothGroups } from './run.js';
+import { withoutSpecks } from './specks.js';
 import { type Strand, startingAt } from './strand.js';
 import { pathWithoutLoops } from './without-loops.js';
 
@@ -20,7 +21,8 @@ export interface Flank {
 
 /** An edge cut at the corners in it, each part moved inwards. @throws PatternError `edge-without-length` */
 export function flanksOf(edge: Edge, allowance: number): readonly Flank[] {
-  const groups = smoothGroups(edge.path.segments, allowance);
+  const { segments } = edge.path;
+  const groups = smoothGroups(allowance === 0 ? segments : withoutSpecks(segments), allowance);
   if (groups.length === 0) throw refusal('edge-without-length', {}, { edge: edge.name });
   return groups.map(drawn => ({
     of: edge.name,
