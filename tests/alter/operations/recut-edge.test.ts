@@ -1,4 +1,5 @@
 import { recutEdge } from '@paperhinge/alter/edges';
+import { cutOffBand } from '@paperhinge/alter/length';
 import {
   at,
   edgePath,
@@ -150,5 +151,33 @@ describe('an edge recut like another', () => {
   test('is refused where that edge is not there', () => {
     const gone = () => recut(box(), { like: { piece: 'other', edge: 'neck' } }, arched(40));
     expect(refusalOf(gone)).toMatchObject({ code: 'unknown-edge', where: { piece: 'other' } });
+  });
+});
+
+describe('a spur that rounding left in an edge', () => {
+  const spurred = (x: number, y: number): Piece =>
+    box(
+      edge(
+        'top',
+        'seam',
+        line(at(0, 0), at(90, 0)),
+        line(at(90, 0), at(90 + x, y)),
+        line(at(90 + x, y), at(90, 0)),
+        line(at(90, 0), at(200, 0)),
+      ),
+    );
+  test.each([1e-5, 1e-3, 0.02])('of %s mm moves with it as if it were not there', size => {
+    for (let turn = 0; turn < 8; turn++) {
+      const piece = spurred(size * Math.cos(turn), size * Math.sin(turn));
+      // Outwards it once would have crossed itself.
+      for (const out of [{ out: 10 }, { in: 10 }])
+        expect(areaOf(only(recut(piece, out).pattern))).toBeCloseTo(200 * (out.out ? 410 : 390), 1);
+      const { pieces } = cutOffBand(patternOf(piece), {
+        edge: { piece: 'block', edge: 'top' },
+        width: 30,
+        name: 'band',
+      }).pattern;
+      expect(pieces.map(areaOf).map(Math.round)).toEqual([200 * 370, 200 * 30]);
+    }
   });
 });

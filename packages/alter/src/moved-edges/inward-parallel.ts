@@ -1,5 +1,6 @@
 import { line, type Path, type Point, pathLength, pathOf } from '@paperhinge/geometry';
 import { isLine } from '@paperhinge/geometry/curves';
+import { withoutSpecks } from '@paperhinge/geometry/internal';
 import * as tolerances from '@paperhinge/geometry/internal-tolerances';
 import {
   endTangent,
@@ -50,15 +51,17 @@ export function movedInwards(
   return joinedInOne(pieces, depth);
 }
 
-/** The parallels of a path's segments at `depth` mm to the right, in order; a segment that is a point has none. */
+/** The parallels of a path's segments at `depth` mm to the right, in order; a point, or what rounding left, has none. */
 export const parallelPieces = (path: Path, depth: number): readonly Path[] =>
-  offsetPath(path, -depth).flatMap(({ segments }) => (segments.length > 0 ? [{ segments }] : []));
+  offsetPath({ segments: withoutSpecks(path.segments) }, -depth).flatMap(({ segments }) =>
+    segments.length > 0 ? [{ segments }] : [],
+  );
 
 /** The parallel of each segment at a distance that changes along the path. */
 function taperedPieces(path: Path, depthAt: (part: number) => number, even: boolean): readonly Path[] {
   const length = pathLength(path);
   let from = 0;
-  return path.segments.map(segment => {
+  return withoutSpecks(path.segments).map(segment => {
     const own = pathOf(segment);
     const size = pathLength(own);
     const start = from;

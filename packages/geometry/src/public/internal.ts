@@ -2,6 +2,7 @@
 
 export { abs, hypot, infinite, max, min } from '../arithmetic.js';
 export { requireDistance, requirePoint } from '../curve/sound.js';
+export { withoutSpecks } from '../cutting-line/specks.js';
 export type { DecimalSign } from '../figure-text.js';
 export { allowanceText, clothText, lengthText, numberText } from '../figure-text.js';
 export { isCornerLeft } from '../measure/truing-check.js';
