@@ -17,7 +17,10 @@ export interface SeamTally {
   readonly missed: readonly string[];
 }
 
-/** A side of a seam by its edges, each once; of the two long sides of a straight band either may be sewn. */
+/**
+ * A side of a seam by its edges, each once; of the two long sides of a straight band either may be sewn, and of a piece
+ * that is alike on its left and right either side.
+ */
 export const sideOf = (
   pattern: Pattern,
   runs: readonly Pick<EdgeRun, 'piece' | 'edge'>[],
@@ -30,7 +33,17 @@ function twinOf(pattern: Pattern, { piece, edge }: Pick<EdgeRun, 'piece' | 'edge
   const isRectangle =
     names.length === 4 && [0, 1].every(i => Math.abs(length(names[i]!) - length(names[i + 2]!)) < 0.1);
   const opposite = names[(names.indexOf(edge) + 2) % 4];
-  return isRectangle && [edge, opposite].sort()[0] === opposite ? opposite! : edge;
+  const twin = isRectangle ? opposite! : mirrored(names, length, edge);
+  return [edge, twin].sort()[0]!;
+}
+
+/** The edge on the other side of a piece whose edges are as long backwards as forwards; itself where they are not. */
+function mirrored(names: readonly string[], length: (name: string) => number, edge: string): string {
+  const at = (i: number): string => names[(i + names.length) % names.length]!;
+  const axis = names.findIndex((_, sum) =>
+    names.every((name, i) => Math.abs(length(name) - length(at(sum - i))) < 0.1),
+  );
+  return axis < 0 ? edge : at(axis - names.indexOf(edge));
 }
 
 const keyOf = (sides: SeamSides): string =>

@@ -873,7 +873,10 @@ export function strewn({ title, pattern, seams }: Draft): Draft {
       const [a, b] = part.legs;
       return { ...part, legs: over ? [path(b), path(a)] : [path(a), path(b)] };
     });
-    return { ...own, outline: { parts: over ? parts.reverse() : parts } };
+    const notches = over
+      ? own.notches.map(notch => ({ ...notch, at: lengthOf(own, notch.edge) - notch.at }))
+      : own.notches;
+    return { ...own, outline: { parts: over ? parts.reverse() : parts }, notches };
   });
   return { title, seams, pattern: definePattern({ name: title, pieces }) };
 }

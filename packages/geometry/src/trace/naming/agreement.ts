@@ -1,4 +1,6 @@
-import type { SewingLine } from './sewing-lines.js';
+import type { EdgeRole } from '../../pattern/types.js';
+import { agreementOfMarks, marksOf } from './seam-marks.js';
+import { runsOf, type SewingLine } from './sewing-lines.js';
 
 // What two lines that are sewn have in common besides their lengths.
 
@@ -7,8 +9,8 @@ const laplace = (d: number, spread: number): number => Math.exp(-Math.abs(d) / s
 const allAngles = 240;
 
 /**
- * How much likelier it is that two lines are sewn, by the corners at their ends, how far they bow and their notches: a
- * seam's neighbours run on across it, so that the two angles at its end make a straight line (common practice, no
+ * How much likelier it is that two lines are sewn, by the corners at their ends, and how far they bow: a seam's
+ * neighbours run on across it, so that the two angles at its end make a straight line (common practice, no
  * source).
  * @param turned the second line is gone along against the clock, as of a piece that is turned over
  */
@@ -18,14 +20,31 @@ export function agreement(a: SewingLine, b: SewingLine, turned: boolean): number
     atEnd(a.corners[0], first) *
     atEnd(a.corners[1], last) *
     inBow(a.course[1]!, b.course[1]!) *
-    inCourse(a, b, turned) *
-    inNotches(a, b, turned)
+    inCourse(a, b, turned)
   );
 }
 
-/** Which way the second line goes by what they have in common alone. */
-export const isTurnedByShape = (a: SewingLine, b: SewingLine): boolean =>
-  agreement(a, b, true) > agreement(a, b, false);
+/**
+ * Which way the second line goes: as notches tell; else past neighbours of the same kind, from the middle of the body as
+ * the first does, or by what they have in common.
+ */
+export function isTurnedByShape(a: SewingLine, b: SewingLine): boolean {
+  const [there, back] = [inMarks(a, b, false), inMarks(a, b, true)];
+  if (Math.max(there, back) > clearly * Math.min(there, back)) return back > there;
+  const alike = (one: EdgeRole | undefined, other: EdgeRole | undefined): number =>
+    one !== undefined && one === other ? 1 : 0;
+  const crossed = alike(a.before, b.after) + alike(a.after, b.before);
+  const along = alike(a.before, b.before) + alike(a.after, b.after);
+  if (crossed !== along) return crossed > along;
+  const [from, to] = a.atMiddle,
+    [first, last] = b.atMiddle;
+  if (from !== to && first !== last) return from !== first;
+  return agreement(a, b, true) > agreement(a, b, false);
+}
+/** Notches that fit one way so much better tell the way. */
+const clearly = 4;
+const inMarks = (a: SewingLine, b: SewingLine, turned: boolean): number =>
+  agreementOfMarks(marksOf(runsOf(a, false), [a]), marksOf(runsOf(b, turned), [b]));
 
 function atEnd(a: number | undefined, b: number | undefined): number {
   // Beside a dart the corner is another once the dart is closed.
@@ -53,19 +72,4 @@ function inCourse(a: SewingLine, b: SewingLine, turned: boolean): number {
   const there = turned ? [...b.course].reverse() : b.course;
   const off = Math.max(...a.course.map((share, i) => Math.abs(share - there[i]!)));
   return off <= asTraced ? traced : notTraced * Math.exp(-8 * off);
-}
-
-/** mm: notches that match lie within this of one another. */
-const nearNotch = 4;
-/** Notches that match hardly ever do so by chance; such as match nothing are a sign against. */
-const matched = 12,
-  unmatched = 0.25,
-  oneSided = 0.6;
-
-function inNotches(a: SewingLine, b: SewingLine, turned: boolean): number {
-  if (a.notches.length === 0 && b.notches.length === 0) return 1;
-  if (a.notches.length === 0 || b.notches.length === 0) return oneSided;
-  const there = b.notches.map(at => (turned ? b.lengthMm - at : at));
-  const isMatched = (at: number): boolean => there.some(other => Math.abs(other - at) <= nearNotch);
-  return a.notches.length === there.length && a.notches.every(isMatched) ? matched : unmatched;
 }

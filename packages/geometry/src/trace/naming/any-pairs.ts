@@ -2,6 +2,7 @@ import { pathLength } from '../../path/length.js';
 import { edgeNamed, edgeNames, edgePath } from '../../pattern/outline.js';
 import type { EdgeRole, Piece } from '../../pattern/types.js';
 import { agreement, isTurnedByShape } from './agreement.js';
+import { isRectangle } from './edge-ends.js';
 import { type Candidate, candidate } from './seam-candidates.js';
 import { exact } from './seam-chances.js';
 import { isUpperTwin, runsOf, type SewingLine } from './sewing-lines.js';
@@ -19,6 +20,8 @@ const unknown = 0.4,
  */
 const laidApart = (a: Piece | undefined, b: Piece | undefined): number =>
   a === b && a !== undefined ? 0.1 : (a === undefined) === (b === undefined) ? 1 : 0.1;
+/** Of a patch pocket, and of the end of a band. */
+const hardly = 0.003;
 /** A piece surer than this is known. */
 const surelyKnown = 0.8;
 /** mm: shorter lines are alike by chance. */
@@ -39,11 +42,17 @@ export function anyPairs(
     open
       .slice(i + 1)
       .filter(
-        b => a.piece !== b.piece && a.layer === b.layer && isNear(a.lengthMm, b.lengthMm) && !lieBeside(a, b),
+        b =>
+          a.piece !== b.piece && mayLieTogether(a, b) && isNear(a.lengthMm, b.lengthMm) && !lieBeside(a, b),
       )
       .map(b => pairOf(a, b, laidApart(laidOn(a), laidOn(b)))),
   );
 }
+
+/** What is not known may lie under the garment as well. */
+const mayLieTogether = (a: SewingLine, b: SewingLine): boolean =>
+  a.layer === b.layer || [a, b].some(line => line.layer === 0 && line.confidence < hardlyKnown);
+const hardlyKnown = 0.45;
 
 const isNear = (a: number, b: number): boolean =>
   Math.abs(a - b) <= Math.max(leastOff, mostOff * Math.max(a, b));
@@ -53,8 +62,28 @@ const isNear = (a: number, b: number): boolean =>
  * of a skirt turned about may be its waist, so that pieces of two kinds tell nothing.
  */
 const lieBeside = (a: SewingLine, b: SewingLine): boolean =>
-  a.pieceRole === b.pieceRole &&
-  ((across.has(a.role!) && across.has(b.role!)) || (a.pieceRole === 'band' && isEnd(a) && isEnd(b)));
+  (a.pieceRole === b.pieceRole &&
+    Math.min(a.confidence, b.confidence) >= hardlyKnown &&
+    across.has(a.role!) &&
+    across.has(b.role!)) ||
+  (isEnd(a) && isEnd(b)) ||
+  (isPocket(a) && isPocket(b)) ||
+  isOfFacing(a, b) ||
+  isOuter(a) !== isOuter(b) ||
+  (a.pieceRole === 'collar' && b.pieceRole === 'collar' && a.role === 'neck' && b.role === 'neck');
+/** A facing is sewn to what is the same there, its neck to a neck. */
+const isOfFacing = (a: SewingLine, b: SewingLine): boolean =>
+  a.role !== b.role &&
+  a.role !== undefined &&
+  b.role !== undefined &&
+  [a, b].some(({ pieceRole, confidence }) => pieceRole === 'facing' && confidence >= surelyKnown);
+/** Pockets of one garment are as wide as one another. */
+const isPocket = ({ pieceRole, piece, confidence }: SewingLine): boolean =>
+  pieceRole === 'pocket' && confidence >= perhapsKnown && edgeNames(piece).length > 3;
+const perhapsKnown = 0.5;
+/** What is not the neck of a collar is sewn to another collar only. */
+const isOuter = ({ pieceRole, role, confidence }: SewingLine): boolean =>
+  pieceRole === 'collar' && role !== 'neck' && confidence >= surelyKnown;
 const across: ReadonlySet<EdgeRole> = new Set([
   'hem',
   'opening',
@@ -65,10 +94,19 @@ const across: ReadonlySet<EdgeRole> = new Set([
   'armhole',
   'cap',
 ]);
+/** A short side of a rectangle or of a band: those of one garment are as wide as one another, and are not sewn end to end. */
+const isEnd = ({ piece, pieceRole, edges, lengthMm }: SewingLine): boolean => {
+  const longest = Math.max(...edgeNames(piece).map(name => pathLength(edgePath(piece, name))));
+  return (
+    edges.length === 1 &&
+    ((isRectangle(piece) && longest > lengthMm + alikeSides) ||
+      (pieceRole === 'band' && lengthMm < endShare * longest))
+  );
+};
 /** Of a band's length, what its ends are at most. */
-const endShare = 0.7;
-const isEnd = (line: SewingLine): boolean =>
-  edgeNames(line.piece).some(name => pathLength(edgePath(line.piece, name)) * endShare > line.lengthMm);
+const endShare = 0.4;
+/** mm */
+const alikeSides = 0.5;
 
 const isTurnedUp = ({ piece, edges }: SewingLine): boolean =>
   edges.some(edge => edgeNamed(piece, edge).kind === 'hem');
@@ -77,16 +115,28 @@ function pairOf(a: SewingLine, b: SewingLine, share: number): Candidate {
   const turned = isTurnedByShape(a, b);
   return candidate(a.role === b.role && a.role ? a.role : 'seam', [a], [b], exact, {
     runs: { a: runsOf(a, false), b: runsOf(b, turned) },
-    prior: share * priorOf(a, b),
+    prior: share * meetInMiddle(a, b) * priorOf(a, b),
     sure: 1,
     agrees: agreement(a, b, turned),
     most: byLinesAlone,
   });
 }
 
+/** What runs up to the fold is sewn to what runs up to the middle as well. */
+const meetInMiddle = (a: SewingLine, b: SewingLine): number =>
+  [
+    [a, b],
+    [b, a],
+  ].some(([half, other]) => half!.meetsFold && !other!.atMiddle.includes(true))
+    ? apart
+    : 1;
+const apart = 0.15;
+
 function priorOf(a: SewingLine, b: SewingLine): number {
-  const isKnown = ({ confidence, role }: SewingLine): boolean =>
-    confidence >= surelyKnown && role !== undefined;
+  // The edges of a collar are all known, those without a role as well.
+  const isKnown = ({ confidence, role, pieceRole }: SewingLine): boolean =>
+    confidence >= surelyKnown && (role !== undefined || pieceRole === 'collar');
+  if (isPatch(a) || isPatch(b) || isEnd(a) || isEnd(b)) return hardly;
   const bothClose = closing.has(a.role!) && closing.has(b.role!) ? 0.3 : 1;
   if (isKnown(a) && isKnown(b)) return bothClose * known;
   const hasItsOwn = [a, b].some(line => isKnown(line) && ownPartner.has(line.role!));
@@ -100,6 +150,9 @@ function priorOf(a: SewingLine, b: SewingLine): number {
   );
   return bothClose * (hasItsOwn || isPairOnWaist ? known : unknown);
 }
+/** What is sewn onto the cloth or into a slit, not to a whole line: a pocket between its sides, the opening of a bag. */
+const isPatch = ({ pieceRole, role, confidence, piece }: SewingLine): boolean =>
+  pieceRole === 'pocket' && confidence >= perhapsKnown && (edgeNames(piece).length > 3 || role === 'opening');
 /** Edges that are sewn to edges of a certain kind: to no other, whatever its length. */
 const ownPartner: ReadonlySet<EdgeRole> = new Set([
   'armhole',

@@ -1,7 +1,7 @@
 import { interiorAngle } from '../../joining/corner.js';
 import { pathLength } from '../../path/length.js';
 import { endTangent, pathEnd, pathStart, startTangent } from '../../path/path.js';
-import { edgePath } from '../../pattern/outline.js';
+import { edgeNames, edgePath } from '../../pattern/outline.js';
 import type { Piece } from '../../pattern/types.js';
 import { joiningGap } from '../../tolerance.js';
 import { distance } from '../../vector.js';
@@ -14,12 +14,22 @@ export function cornerBetween(piece: Piece, edge: string, next: string): number 
     : interiorAngle(endTangent(before), startTangent(after));
 }
 
-/** mm from the beginning of a line of edges to each of its notches, darts not counted. */
-export function notchesAlong(piece: Piece, edges: readonly string[]): readonly number[] {
-  let from = 0;
-  return edges.flatMap(edge => {
-    const start = from;
-    from += pathLength(edgePath(piece, edge));
-    return piece.notches.filter(notch => notch.edge === edge).map(notch => start + notch.at);
-  });
+/** Four square corners, and sides as long as those across from them. */
+export function isRectangle(piece: Piece): boolean {
+  const names = edgeNames(piece);
+  const mm = names.map(name => pathLength(edgePath(piece, name)));
+  return (
+    names.length === 4 &&
+    names.every((name, i) => {
+      const corner = cornerBetween(piece, name, names[(i + 1) % 4]!);
+      return (
+        corner !== undefined &&
+        Math.abs(corner - Math.PI / 2) < square &&
+        Math.abs(mm[i]! - mm[(i + 2) % 4]!) < alikeSides
+      );
+    })
+  );
 }
+/** mm, and rad */
+const alikeSides = 0.5,
+  square = 0.03;

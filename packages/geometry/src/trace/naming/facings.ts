@@ -3,6 +3,7 @@ import { type Path, pathEnd, pathStart } from '../../path/path.js';
 import { edgeNamed, edgeNames, edgePath, pieceNamed } from '../../pattern/outline.js';
 import type { EdgeRole, Pattern, Piece } from '../../pattern/types.js';
 import { distance } from '../../vector.js';
+import { areaOf, type Overlay } from './overlays.js';
 import type { PieceProposal } from './propose-pieces.js';
 
 /** Below this a piece is like no kind of piece that is known. */
@@ -22,13 +23,50 @@ const faced: readonly (EdgeRole | undefined)[] = ['neck', 'armhole', 'waist'];
  * Pieces that are like no kind of piece and have a curve of another piece in their outline: facings, cut by the edge
  * that they are sewn to. Their other edges are what that piece has beside it: its shoulder, its side, its centre.
  */
-export function withFacings(pattern: Pattern, proposals: readonly PieceProposal[]): readonly PieceProposal[] {
+export function withFacings(
+  pattern: Pattern,
+  proposals: readonly PieceProposal[],
+  overlays: readonly Overlay[],
+): readonly PieceProposal[] {
   const known = proposals.filter(p => p.role !== undefined && p.confidence >= unknown);
   return proposals.map(proposal =>
-    proposal.confidence >= unknown
+    // What looks like a flat collar, but lies on one neck alone, is a facing.
+    proposal.confidence >= unknown && proposal.role !== 'collar'
       ? proposal
-      : (facingOf(pattern, pieceNamed(pattern, proposal.piece), known) ?? proposal),
+      : (facingOf(pattern, pieceNamed(pattern, proposal.piece), known) ??
+        (proposal.confidence < unknown ? facingLaid(proposal, known, overlays) : undefined) ??
+        proposal),
   );
+}
+
+/** A piece that lies on another with some of its edges, straight ones as well. */
+function facingLaid(
+  { piece }: PieceProposal,
+  known: readonly PieceProposal[],
+  overlays: readonly Overlay[],
+): PieceProposal | undefined {
+  const overlay = overlays.find(({ over, isWhole }) => over.name === piece && !isWhole);
+  const below = known.find(other => other.piece === overlay?.under.name);
+  if (!overlay || !below) return undefined;
+  const [own, edge] = [...overlay.shared][0]!;
+  const way = wayOf(overlay) ?? sameCurve(edgePath(overlay.over, own), edgePath(overlay.under, edge)) ?? 1;
+  return {
+    piece,
+    role: 'facing',
+    confidence: sureOfFacing,
+    edges: rolesBeside(overlay.over, own, { piece: overlay.under, edges: below.edges }, { edge, way }),
+  };
+}
+
+/** Whether edges that follow one another follow one another below as well, or the other way round. */
+function wayOf({ over, under, shared }: Overlay): 1 | -1 | undefined {
+  const [own, other] = [edgeNames(over), edgeNames(under)];
+  const next = own.find((name, i) => shared.has(name) && shared.has(own[(i + 1) % own.length]!));
+  if (next === undefined) return undefined;
+  const [from, to] = [next, own[(own.indexOf(next) + 1) % own.length]!].map(name =>
+    other.indexOf(shared.get(name)!),
+  );
+  return (to! - from! + other.length) % other.length === 1 ? 1 : -1;
 }
 
 function facingOf(
@@ -40,19 +78,23 @@ function facingOf(
   for (const own of names)
     for (const { piece: other, edges } of known)
       for (const [edge, role] of edges) {
-        if (!faced.includes(role)) continue;
+        if (!faced.includes(role) || other === piece.name) continue;
         const garment = pieceNamed(pattern, other);
+        if (areaOf(piece) > clearlySmaller * areaOf(garment)) continue;
         const way = sameCurve(edgePath(piece, own), edgePath(garment, edge));
         if (way === undefined) continue;
         return {
           piece: piece.name,
           role: 'facing',
           confidence: sureOfFacing,
-          edges: rolesBeside(piece, own, edges, { edge, way }),
+          edges: rolesBeside(piece, own, { piece: garment, edges }, { edge, way }),
         };
       }
   return undefined;
 }
+
+/** A facing is smaller than what it is for. */
+const clearlySmaller = 0.9;
 
 /** 1 where a curve lies on another beginning on beginning, −1 where it must be turned over; undefined where it does not. */
 function sameCurve(a: Path, b: Path): 1 | -1 | undefined {
@@ -70,31 +112,31 @@ function sameCurve(a: Path, b: Path): 1 | -1 | undefined {
   return isLike(false) ? 1 : isLike(true) ? -1 : undefined;
 }
 
-/** What the edges of a facing are: the shared one, and what lies beside it as on the piece that it is for. */
+/**
+ * What the edges of a facing are: those that it shares with the piece it is for, and on either side the one that follows,
+ * shorter than there.
+ */
 function rolesBeside(
   piece: Piece,
   own: string,
-  garment: ReadonlyMap<string, EdgeRole | undefined>,
+  garment: { readonly piece: Piece; readonly edges: ReadonlyMap<string, EdgeRole | undefined> },
   { edge, way }: { readonly edge: string; readonly way: 1 | -1 },
 ): ReadonlyMap<string, EdgeRole | undefined> {
-  const ring = [...garment.keys()],
+  const ring = [...garment.edges.keys()],
     names = edgeNames(piece);
-  const there = (step: number): EdgeRole | undefined =>
-    garment.get(ring[(ring.indexOf(edge) + way * step + ring.length) % ring.length]!);
-  const at = names.indexOf(own);
-  const next = (step: number): string => names[(at + step + names.length) % names.length]!;
+  const at = (all: readonly string[], name: string, step: number): string =>
+    all[(((all.indexOf(name) + step) % all.length) + all.length) % all.length]!;
+  const roles = new Map<string, EdgeRole | undefined>([[own, garment.edges.get(edge)]]);
+  for (const step of [1, -1])
+    for (let k = 1; k < names.length; k++) {
+      const name = at(names, own, step * k),
+        there = at(ring, edge, way * step * k);
+      if (roles.has(name) || edgeNamed(piece, name).kind === 'fold') break;
+      roles.set(name, garment.edges.get(there));
+      const off = pathLength(edgePath(piece, name)) - pathLength(edgePath(garment.piece, there));
+      if (Math.abs(off) > asTraced) break;
+    }
   return new Map(
-    names.map(name => [
-      name,
-      name === own
-        ? garment.get(edge)
-        : edgeNamed(piece, name).kind === 'fold'
-          ? ('centre' as const)
-          : name === next(1)
-            ? there(1)
-            : name === next(-1)
-              ? there(-1)
-              : undefined,
-    ]),
+    names.map(name => [name, edgeNamed(piece, name).kind === 'fold' ? ('centre' as const) : roles.get(name)]),
   );
 }

@@ -13,6 +13,8 @@ export interface ShapeFit {
   readonly called: ReadonlyMap<string, string>;
   /** Seen from the other side, its centre to the right. */
   readonly mirrored: boolean;
+  /** It stands on its page as such pieces are drawn. */
+  readonly isUpright: boolean;
 }
 
 /** No figure counts for more than this, so that one odd edge does not hide what all others say. */
@@ -21,15 +23,26 @@ const worst = 9;
 const seamWithin = 3;
 /** rad: a piece lies this far from upright on its page, give or take. */
 const tilt = (25 * Math.PI) / 180;
+/** rad: what is turned by more does not stand upright. */
+const upright = (15 * Math.PI) / 180;
+/** What a turn counts for among pieces that lie any way. */
+const worstAnyWay = 2;
 const mostTogether = 3;
 
+/** How pieces lie on their page: upright, as they are printed, or any way, as they are laid down and traced. */
+export type Lying = 'upright' | 'any way';
+
 /** The best fits of a piece to a kind of piece, over every beginning, both sides and edges taken together. */
-export function fitShape(shape: PieceShape, like: PieceLike): ShapeFit | undefined {
+export function fitShape(
+  shape: PieceShape,
+  like: PieceLike,
+  lying: Lying = 'upright',
+): ShapeFit | undefined {
   let best: ShapeFit | undefined;
   for (const mirrored of [false, true])
     for (let from = 0; from < shape.edges.length; from++)
       for (const runs of partings(shape, from, like.edges.length)) {
-        const fit = measured(shape, like, runs, mirrored);
+        const fit = measured(shape, like, runs, { mirrored, lying });
         if (!best || fit.off < best.off) best = fit;
       }
   return best;
@@ -53,7 +66,7 @@ function measured(
   shape: PieceShape,
   like: PieceLike,
   runs: readonly RunShape[],
-  mirrored: boolean,
+  { mirrored, lying }: { readonly mirrored: boolean; readonly lying: Lying },
 ): ShapeFit {
   const edges = mirrored ? [...like.edges].reverse() : like.edges;
   const expected = edges.map(({ faces: [deg] }) => ((mirrored ? 180 - deg : deg) * Math.PI) / 180);
@@ -64,8 +77,10 @@ function measured(
   const offs = runs.flatMap((run, i) => offsOf(run, edges[i]!, wrapped(run.faces - expected[i]! - turned)));
   const size = square(Math.log(shape.sizeMm / like.size[0]) / like.size[1]);
   const together = runs.reduce((sum, run) => sum + seamWithin * (run.edges.length - 1), 0);
-  const lacksFold = like.onFold && !runs.some(run => run.kinds.includes('fold')) ? [worst] : [];
-  const all = [...offs, size, square(turned / tilt), ...lacksFold].map(off => Math.min(worst, off));
+  const onFold = runs.some(run => run.kinds.includes('fold'));
+  const lacksFold = (like.onFold && !onFold) || (like.inPairs && onFold) ? [worst] : [];
+  const tilted = Math.min(lying === 'upright' ? worst : worstAnyWay, square(turned / tilt));
+  const all = [...offs, size, tilted, ...lacksFold].map(off => Math.min(worst, off));
   return {
     like,
     off: (all.reduce((a, b) => a + b, 0) + together) / all.length,
@@ -77,6 +92,7 @@ function measured(
       }),
     ),
     mirrored,
+    isUpright: Math.abs(turned) < upright,
   };
 }
 

@@ -1,12 +1,18 @@
 import { pathLength } from '../../path/length.js';
 import { pathEnd, pathStart } from '../../path/path.js';
-import { dartsOf, edgePath, pieceNamed } from '../../pattern/outline.js';
+import { dartsOf, edgePath, foldEdgeOf, pieceNamed } from '../../pattern/outline.js';
 import type { Pattern, Piece } from '../../pattern/types.js';
 import { distance } from '../../vector.js';
 import type { PieceProposal } from './propose-pieces.js';
 
 /** By what a front is told from a back. */
-export type FrontSign = 'deeper-neck' | 'shorter-crotch' | 'more-darts' | 'fewer-darts' | 'drawn-first';
+export type FrontSign =
+  | 'deeper-neck'
+  | 'open-down-front'
+  | 'shorter-crotch'
+  | 'more-darts'
+  | 'fewer-darts'
+  | 'drawn-first';
 
 /** Which side of the body a piece covers, and by what that was seen. */
 export interface BodySide {
@@ -24,8 +30,8 @@ interface FrontFound {
 const clearly = 1.08;
 
 /**
- * Of two pieces that go round the body together, the front: its neck is cut deeper, its crotch is shorter; its darts
- * take up more above the waist, for the bust, and less below it; common practice, no source. Where nothing tells, the
+ * Of two pieces that go round the body together, the front: its neck is cut deeper, or it is one of two that wrap over
+ * where the other lies on a fold; its crotch is shorter; its darts take up more above the waist, for the bust, and less below it; common practice, no source. Where nothing tells, the
  * one drawn first.
  */
 function frontOf(a: Described, b: Described): FrontFound {
@@ -42,11 +48,25 @@ function frontOf(a: Described, b: Described): FrontFound {
   };
   return (
     compared(one => length(one, 'neck'), 'more', 'deeper-neck') ??
+    opening(a, b) ??
     compared(one => length(one, 'crotch'), 'less', 'shorter-crotch') ??
     (isAbove(a) && isAbove(b)
       ? compared(intake, 'more', 'more-darts')
       : compared(intake, 'less', 'fewer-darts')) ?? { front: a.piece.name, sign: 'drawn-first' }
   );
+}
+
+/** Of two pieces above the waist, the one that is cut twice and has no neck of its own, beside one on a fold that has. */
+function opening(a: Described, b: Described): FrontFound | undefined {
+  const wraps = (one: Described, other: Described): boolean =>
+    isAbove(one) &&
+    isAbove(other) &&
+    one.piece.cutting.count === 2 &&
+    length(one, 'neck') === 0 &&
+    length(other, 'neck') > 0 &&
+    foldEdgeOf(other.piece) !== undefined;
+  const front = wraps(a, b) ? a : wraps(b, a) ? b : undefined;
+  return front && { front: front.piece.name, sign: 'open-down-front' };
 }
 
 const byDarts: ReadonlySet<FrontSign> = new Set(['more-darts', 'fewer-darts']);
@@ -68,7 +88,7 @@ const isAbove = ({ proposal: { role } }: Described): boolean => role === 'bodice
 const intake = ({ piece }: Described): number =>
   dartsOf(piece).reduce((sum, { legs }) => sum + distance(pathStart(legs[0]), pathEnd(legs[1])), 0);
 
-const byLines: readonly FrontSign[] = ['deeper-neck', 'shorter-crotch'];
+const byLines: readonly FrontSign[] = ['deeper-neck', 'open-down-front', 'shorter-crotch'];
 
 /** Two pieces by their names that are sewn to one another: from the front to the back, or on one side of the body. */
 export interface BodyJoin {

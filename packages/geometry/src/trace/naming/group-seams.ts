@@ -1,7 +1,8 @@
 import type { EdgeRun } from '../../pattern/types.js';
+import { isTurnedByShape } from './agreement.js';
 import type { BodySide } from './front-and-back.js';
 import { type Candidate, candidate, usual } from './seam-candidates.js';
-import { capEased, cuffed, lapped, lapsUnder } from './seam-chances.js';
+import { capEased, cuffed, exact, lapped, lapsUnder } from './seam-chances.js';
 import { isUpperTwin, runsOf, type SewingLine } from './sewing-lines.js';
 
 // Seams of a line to several, all round an armhole, a neck, a waist or a lining.
@@ -53,15 +54,17 @@ export function bands(lines: readonly SewingLine[], round: Round): readonly Cand
   const longSides = lines.filter(
     line =>
       (line.pieceRole === 'band' || line.pieceRole === 'collar') &&
-      line.straightness > bent &&
-      isLong(line, lines) &&
+      ((line.pieceRole === 'collar' && line.role === 'neck') ||
+        (line.straightness > bent && isLong(line, lines))) &&
       !isUpperTwin(line),
   );
   const necks = lines.filter(
     line => line.role === 'neck' && line.pieceRole !== 'collar' && line.pieceRole !== 'facing',
   );
   const waists = lines.filter(line => line.role === 'waist' && line.pieceRole !== 'facing');
-  const wrists = lines.filter(line => line.role === 'hem' && line.pieceRole === 'sleeve');
+  const wrists = lines.filter(
+    line => line.role === 'hem' && line.pieceRole === 'sleeve' && isInOnePiece(line, lines),
+  );
   const groups: readonly (readonly [string, readonly SewingLine[]])[] = [
     ['neck', necks],
     ['waist', waists],
@@ -69,33 +72,51 @@ export function bands(lines: readonly SewingLine[], round: Round): readonly Cand
   ];
   return longSides.flatMap(side =>
     groups
-      .filter(([, edge]) => edge.length > 0)
-      .map(([name, edge]) => {
-        const whole = name !== 'wrist' && !side.onFold;
-        const gores = whole && edge.length === 1 && edge[0]!.piece.cutting.count > 2 ? edge[0]! : undefined;
-        const ring = round(edge);
-        const there = ring.flatMap(({ line, front }) => fromCentre(line, front));
-        const back = [...ring].reverse().flatMap(({ line, front }) => fromCentre(line, !front));
-        const b = gores
-          ? Array.from({ length: gores.piece.cutting.count }, () => runsOf(gores, false)).flat()
-          : whole
-            ? [...there, ...back]
-            : there;
-        return candidate(
-          name,
-          [side],
-          edge,
-          name === 'wrist' && side.pieceRole === 'band' ? cuffed : lapped,
-          {
-            // A collar's fold lies at the centre behind.
-            runs: { a: runsOf(side, side.before === 'centre'), b },
-            times: gores ? gores.piece.cutting.count : whole ? 2 : 1,
-            // A collar's neck edge is the one it is sewn by.
-            prior: (side.pieceRole === 'collar' && side.role !== 'neck') || isPairOnOne(side, edge) ? 0.5 : 3,
-          },
-        );
-      }),
+      .filter(([name, edge]) => edge.length > 0 && (name !== 'wrist' || !isOneForTwo(side, edge[0]!)))
+      .flatMap(([name, edge]) =>
+        timesRound(side, name, edge).map(times => bandOnto(side, name, round(edge), times)),
+      ),
   );
+}
+
+/** There are two wrists: what is cut once is sewn to neither. */
+const isOneForTwo = (side: SewingLine, wrist: SewingLine): boolean =>
+  side.piece.cutting.count === 1 && wrist.piece.cutting.count > 1;
+
+/** Of a sleeve in one piece both edges under the arm are sewn to one another. */
+const isInOnePiece = ({ piece }: SewingLine, lines: readonly SewingLine[]): boolean => {
+  const [first, second] = lines.filter(line => line.piece === piece && line.role === 'underarm');
+  return Boolean(first && second && Math.abs(first.lengthMm - second.lengthMm) < alikeUnderarms);
+};
+/** mm */
+const alikeUnderarms = 6;
+
+/** A band that is drawn whole goes round both halves; each of a pair round its own; one of gores round all of them. */
+function timesRound(side: SewingLine, name: string, edge: readonly SewingLine[]): readonly number[] {
+  if (name === 'wrist' || side.onFold) return [1];
+  const [only] = edge;
+  if (edge.length === 1 && only!.piece.cutting.count > 2) return [only!.piece.cutting.count];
+  return side.pieceRole === 'collar' && side.piece.cutting.mirrored ? [2, 1] : [2];
+}
+
+function bandOnto(side: SewingLine, name: string, ring: ReturnType<Round>, times: number): Candidate {
+  const edge = ring.map(({ line }) => line);
+  const there = ring.flatMap(({ line, front }) => fromCentre(line, front));
+  const back = [...ring].reverse().flatMap(({ line, front }) => fromCentre(line, !front));
+  const b =
+    times > 2
+      ? Array.from({ length: times }, () => runsOf(edge[0]!, false)).flat()
+      : times === 2
+        ? [...there, ...back]
+        : there;
+  const easing = name === 'wrist' && side.pieceRole === 'band' ? cuffed : lapped;
+  return candidate(name, [side], edge, easing, {
+    // A collar's fold lies at the centre behind.
+    runs: { a: runsOf(side, side.before === 'centre'), b },
+    times,
+    // A collar's neck edge is the one it is sewn by.
+    prior: isPairOnOne(side, edge) ? 0.05 : side.pieceRole === 'collar' && side.role !== 'neck' ? 0.5 : 3,
+  });
 }
 
 /** A collar onto its stand, which laps over beyond it. */
@@ -113,6 +134,60 @@ export function collars(lines: readonly SewingLine[]): readonly Candidate[] {
         ),
     );
 }
+
+/** A collar as long as another one that is sewn to a neck is its under side: sewn to the same neck, and to it all round. */
+export function underCollars(lines: readonly SewingLine[], sewn: readonly Candidate[]): readonly Candidate[] {
+  const necks = lines.filter(line => line.pieceRole === 'collar' && line.role === 'neck');
+  const isFree = (line: SewingLine): boolean => !sewn.some(one => [...one.a, ...one.b].includes(line));
+  return sewn.flatMap(({ name, a, b, runs }) => {
+    const [upper, ...more] = a;
+    if (!upper || more.length > 0 || !necks.includes(upper)) return [];
+    return necks
+      .filter(
+        line =>
+          line.piece !== upper.piece && Math.abs(line.lengthMm - upper.lengthMm) < asCut && isFree(line),
+      )
+      .flatMap(under => {
+        const isTurned = isTurnedByShape(upper, under);
+        const neck = { a: runsOf(under, isTurned !== runs.a[0]!.reversed), b: runs.b };
+        return [
+          { ...candidate(name, [under], b, exact, { runs: neck, most: mostUnder }), odds: underOdds },
+          ...layersOf(lines, [upper, under], isTurned)
+            .filter(pair => pair.every(isFree))
+            .map(pair => layered(pair, isTurned)),
+        ];
+      });
+  });
+}
+
+/** The other edges of two collars, each with the one that lies on it. */
+function layersOf(
+  lines: readonly SewingLine[],
+  [upper, under]: readonly [SewingLine, SewingLine],
+  isTurned: boolean,
+): readonly (readonly [SewingLine, SewingLine])[] {
+  const [own, other] = [upper, under].map(neck => {
+    const ring = lines.filter(({ piece }) => piece === neck.piece);
+    return (step: number): SewingLine =>
+      ring[(((ring.indexOf(neck) + step) % ring.length) + ring.length) % ring.length]!;
+  });
+  return [1, 2, 3]
+    .map(step => [own!(step), other!(isTurned ? -step : step)] as const)
+    .filter(([a, b]) => a.role !== 'neck' && a.role !== 'centre' && b.role !== 'neck' && b.role !== 'centre')
+    .filter(([a, b]) => Math.abs(a.lengthMm - b.lengthMm) < rolledUnder);
+}
+
+function layered([a, b]: readonly [SewingLine, SewingLine], isTurned: boolean): Candidate {
+  const runs = { a: runsOf(a, false), b: runsOf(b, isTurned) };
+  return { ...candidate('edge', [a], [b], exact, { runs, most: mostUnder }), odds: underOdds };
+}
+/** mm: an under collar is cut smaller by as much at most, to roll under. */
+const rolledUnder = 6;
+
+/** mm: an under collar is drawn a little smaller at its outer edge, not at its neck. */
+const asCut = 0.7;
+const underOdds = 3,
+  mostUnder = 0.8;
 
 /** No straight line of its piece is clearly longer; one that goes round a cuff's corners is. */
 const isLong = (line: SewingLine, lines: readonly SewingLine[]): boolean =>

@@ -1,4 +1,5 @@
 import type { EdgeRun } from '../../pattern/types.js';
+import { type End, type LookAround, lookingAround } from './around-corners.js';
 import type { Candidate } from './seam-candidates.js';
 import { runsOf, type SewingLine } from './sewing-lines.js';
 
@@ -8,6 +9,8 @@ export interface JoinedLine {
   readonly parts: readonly { readonly line: SewingLine; readonly reversed: boolean }[];
   /** It comes back to where it began, as an armhole does. */
   readonly isRing: boolean;
+  /** It is the half of such a ring: at both ends it comes to a fold, or to a seam with its own mirror image. */
+  readonly isHalfRing: boolean;
   readonly lengthMm: number;
 }
 
@@ -17,14 +20,13 @@ export const runsOfJoined = ({ parts }: JoinedLine, backwards: boolean): readonl
     ? [...parts].reverse().flatMap(({ line, reversed }) => runsOf(line, !reversed))
     : parts.flatMap(({ line, reversed }) => runsOf(line, reversed));
 
-/** An end of a line: its clockwise beginning, or its end. */
-export interface End {
-  readonly line: SewingLine;
-  readonly atStart: boolean;
-}
+/** rad: where several pieces meet, a line runs on past half a turn of cloth, give or take; past more there is a corner. */
+const bend = 0.9;
+const isCorner = (seamsCrossed: number, cloth: number | undefined): boolean =>
+  seamsCrossed > 1 && cloth !== undefined && Math.abs(cloth - Math.PI) > bend;
 
 /**
- * What the lines that are still open make together once the seams are sewn: at both ends of a seam the edges beside it
+ * What the lines that are still open make together once the seams are sewn: at the ends of a seam the edges beside it
  * run on across it. A line beside no seam is one by itself.
  */
 export function joinedLines(
@@ -32,13 +34,13 @@ export function joinedLines(
   sewn: readonly Candidate[],
   isOpen: (line: SewingLine) => boolean,
 ): readonly JoinedLine[] {
-  const links = linksOf(all, sewn, isOpen);
+  const around = lookingAround(all, sewn, isOpen);
   const left = new Set(all.filter(isOpen));
   const joined: JoinedLine[] = [];
   for (const line of left) {
-    const back = walk({ line, atStart: true }, links);
+    const back = walk({ line, atStart: true }, around);
     const isRing = back.isRing;
-    const ahead = isRing ? [] : walk({ line, atStart: false }, links).met;
+    const ahead = isRing ? [] : walk({ line, atStart: false }, around).met;
     const before = back.met.map(end => ({ line: end.line, reversed: end.atStart }));
     const parts = isRing
       ? [{ line, reversed: false }, ...before.reverse()]
@@ -48,46 +50,35 @@ export function joinedLines(
           ...ahead.map(end => ({ line: end.line, reversed: !end.atStart })),
         ];
     for (const part of parts) left.delete(part.line);
-    joined.push({ parts, isRing, lengthMm: parts.reduce((sum, part) => sum + part.line.lengthMm, 0) });
+    const ends = [endOf(parts[0]!, true), endOf(parts.at(-1)!, false)];
+    joined.push({
+      parts,
+      isRing,
+      isHalfRing: !isRing && ends.every(end => around(end).isMiddle),
+      lengthMm: parts.reduce((sum, part) => sum + part.line.lengthMm, 0),
+    });
   }
   return joined;
 }
 
-type Links = ReadonlyMap<SewingLine, readonly [start: End | undefined, end: End | undefined]>;
+/** The end of a line at which a joined line begins or ends with it. */
+const endOf = (part: { readonly line: SewingLine; readonly reversed: boolean }, begins: boolean): End => ({
+  line: part.line,
+  atStart: part.reversed !== begins,
+});
 
 /** From an end of a line on over seams, as far as they lead; each line met is entered at the end told. */
-function walk(from: End, links: Links): { readonly met: readonly End[]; readonly isRing: boolean } {
+function walk(from: End, around: LookAround): { readonly met: readonly End[]; readonly isRing: boolean } {
   const met: End[] = [];
   let at: End = from;
   for (;;) {
-    const next = links.get(at.line)?.[at.atStart ? 0 : 1];
-    if (!next) return { met, isRing: false };
+    const { met: next, seamsCrossed, cloth } = around(at);
+    if (!next || seamsCrossed === 0 || isCorner(seamsCrossed, cloth)) return { met, isRing: false };
     if (next.line === from.line) return { met, isRing: next.atStart !== from.atStart };
     if (met.some(({ line }) => line === next.line)) return { met, isRing: false };
     met.push(next);
     at = { line: next.line, atStart: !next.atStart };
   }
-}
-
-function linksOf(
-  all: readonly SewingLine[],
-  sewn: readonly Candidate[],
-  isOpen: (line: SewingLine) => boolean,
-): Links {
-  const links = new Map<SewingLine, [End | undefined, End | undefined]>();
-  const link = (a: End | undefined, b: End | undefined): void => {
-    if (!a || !b || !isOpen(a.line) || !isOpen(b.line)) return;
-    for (const [one, other] of [
-      [a, b],
-      [b, a],
-    ] as const) {
-      const own = links.get(one.line) ?? [undefined, undefined];
-      own[one.atStart ? 0 : 1] ??= other;
-      links.set(one.line, own);
-    }
-  };
-  for (const one of sewn) for (const [a, b] of runningOn(all, one)) link(a, b);
-  return links;
 }
 
 /**

@@ -1,10 +1,11 @@
 import { edgeNamed } from '../../pattern/outline.js';
 import type { EdgeRole, PieceRole } from '../../pattern/types.js';
-import { agreement } from './agreement.js';
+import { agreement, isTurnedByShape } from './agreement.js';
 import type { BodySide } from './front-and-back.js';
 import { type Candidate, candidate, usual } from './seam-candidates.js';
 import { type Easing, exact, gathered, slightlyEased } from './seam-chances.js';
 import { runsOf, type SewingLine } from './sewing-lines.js';
+import { twinsOf } from './symmetric-pieces.js';
 
 // Seams of one line to one line.
 
@@ -90,9 +91,13 @@ function pair({ roles, easing }: PairRule, a: SewingLine, b: SewingLine): Candid
 
 /** Whether a second line goes the other way from the same corner: clockwise from what the first goes clockwise to. */
 function isTurned(a: SewingLine, b: SewingLine): boolean {
-  const rank = (role: EdgeRole | undefined): number => corners.indexOf(role ?? 'panel');
-  const forward = (line: SewingLine): number => Math.sign(rank(line.after) - rank(line.before));
-  return forward(a) * forward(b) < 0;
+  const roles = [a.before, a.after, b.before, b.after];
+  const isShared = [b.before, b.after].some(
+    role => role !== undefined && (role === a.before || role === a.after),
+  );
+  if (isShared || roles.includes(undefined)) return isTurnedByShape(a, b);
+  const [first, second, third, last] = roles.map(role => corners.indexOf(role!));
+  return Math.sign(second! - first!) * Math.sign(last! - third!) < 0;
 }
 /** Edges from the top of the body to its foot and from its middle outwards, so that lines are seen to go the same way. */
 const corners: readonly EdgeRole[] = [
@@ -127,22 +132,28 @@ export function own(
           runs: { a: runsOf(a, false), b: runsOf(b, true) },
           // Gores are cut alike; a whole front has a back.
           prior: a.role === 'side' ? (a.piece.cutting.count > 2 ? usual : 0.05) : usual,
+          sure: Math.min(a.confidence, a.confidence < likelyKnown ? 0.05 : 1),
           // The two sides of one panel are as long as one another whether they are sewn or not.
           ...(a.role === 'side' ? { most: a.piece.cutting.count > 2 ? alikeAnyway : alikeAnyway / 2 } : {}),
         }),
       ),
   );
+  const mirrors = twinsOf(lines);
+  // Where a half is alike on both sides, as a plain rectangle is, either may be its centre.
+  const isCentre = (line: SewingLine): boolean =>
+    line.role === 'centre' || (line.role === 'side' && mirrors.get(line)?.line.role === 'centre');
   const halves = lines
-    .filter(({ piece, role }) => role === 'crotch' || (piece.cutting.mirrored && role === 'centre'))
-    .filter(({ pieceRole, role }) => role === 'crotch' || (pieceRole !== 'collar' && pieceRole !== 'facing'))
+    .filter(line => line.role === 'crotch' || (line.piece.cutting.mirrored && isCentre(line)))
+    .filter(({ pieceRole, role }) => role === 'crotch' || pieceRole !== 'facing')
     .filter(({ piece, edges }) => edges.every(name => edgeNamed(piece, name).kind === 'seam'))
     .map(line => {
       const runs = runsOf(line, false);
       // A crotch is always sewn to its other side; a centre is mostly a seam behind, and an opening in front.
       const ofCentre = { true: 0.35, false: 3, undefined: 1.5 }[`${sides.get(line.piece.name)?.front}`]!;
-      const odds = line.confidence * (line.role === 'crotch' ? 30 : ofCentre);
+      const sure = line.confidence < likelyKnown ? line.confidence / 10 : line.confidence;
+      const odds = sure * (line.role === 'crotch' ? 30 : ofCentre);
       return {
-        name: line.role!,
+        name: line.role === 'crotch' ? 'crotch' : 'centre',
         a: [line],
         b: [line],
         runs: { a: runs, b: runs },
@@ -152,8 +163,20 @@ export function own(
         most: alikeAnyway,
       };
     });
-  return [...twins, ...halves];
+  return [...twins, ...halves, ...lines.filter(isCrown).map(crownOf)];
 }
 
+/** A hood of two halves is sewn over the head, if there is no strip between them. */
+const isCrown = ({ pieceRole, role, piece }: SewingLine): boolean =>
+  pieceRole === 'hood' && role === 'panel' && piece.cutting.mirrored;
+const crownOdds = 1.1;
+function crownOf(line: SewingLine): Candidate {
+  const runs = runsOf(line, false);
+  const how = { runs: { a: runs, b: runs }, most: alikeAnyway };
+  return { ...candidate('crown', [line], [line], exact, how), odds: crownOdds * line.confidence };
+}
+
+/** A piece surer than this is rather what it seems than not. */
+const likelyKnown = 0.45;
 /** Edges that a piece may have twice and that are then sewn to one another. */
 const twinRoles: readonly EdgeRole[] = ['underarm', 'inseam', 'side'];

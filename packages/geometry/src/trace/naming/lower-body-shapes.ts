@@ -88,6 +88,19 @@ export const lowerBodyShapes: readonly PieceLike[] = [
     ],
   },
   {
+    // Such a leg of shorts or bloomers.
+    role: 'trouser',
+    size: [380, 0.35],
+    edges: [
+      edge('waist', [-90, 10], [0, 0.05], [0.24, 0.3]),
+      edge('crotch', [-15, 22], [0.12, 0.08], [0.19, 0.3]),
+      edge('inseam', [10, 14], straight, [0.06, 0.6]),
+      edge('hem', [90, 9], [0, 0.06], [0.28, 0.3]),
+      edge('inseam', [170, 14], straight, [0.06, 0.6]),
+      edge('crotch', [-165, 22], [0.12, 0.08], [0.18, 0.3]),
+    ],
+  },
+  {
     // A gore.
     role: 'skirt',
     size: [680, 0.3],
@@ -107,6 +120,19 @@ export const lowerBodyShapes: readonly PieceLike[] = [
       edge('side', [-15, 10], [-0.015, 0.025], [0.2, 0.35]),
       edge('yoke', [85, 8], [-0.023, 0.03], [0.335, 0.25]),
       centre(0.185),
+    ],
+  },
+  {
+    // A yoke above the seat of trousers, its centre deeper than its side.
+    role: 'yoke',
+    inPairs: true,
+    beside: 'legs',
+    size: [220, 0.3],
+    edges: [
+      edge('waist', [-92, 10], [0.04, 0.03], [0.365, 0.12]),
+      edge('side', [0, 14], straight, [0.08, 0.4]),
+      edge('yoke', [88, 10], [-0.04, 0.03], [0.4, 0.12]),
+      centre(0.15),
     ],
   },
   {

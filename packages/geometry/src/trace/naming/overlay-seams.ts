@@ -28,11 +28,9 @@ export function overlaySeams(
       .flatMap(edgesTaken),
   );
   const keyOf = (line: SewingLine): string => edgesTaken({ a: [line], b: [] })[0]!;
-  return overlays.flatMap(({ over, under, shared }) =>
-    [...shared].flatMap(([own, other]) => {
-      const a = lines.find(line => line.piece === over && line.edges.includes(own));
-      const b = lines.find(line => line.piece === under && line.edges.includes(other));
-      if (!a || !b || a.edges.length > 1 || b.edges.length > 1 || taken.has(keyOf(a))) return [];
+  return overlays.flatMap(overlay =>
+    linesOnOneAnother(lines, overlay).flatMap(([a, b]) => {
+      if (taken.has(keyOf(a))) return [];
       const isBetween = between.has(keyOf(b));
       if (!isSewable(a) || !isSewable(b) || (taken.has(keyOf(b)) && !isBetween)) return [];
       const runs = { a: runsOf(a, false), b: runsOf(b, goesAgainst(a, b)) };
@@ -42,8 +40,42 @@ export function overlaySeams(
   );
 }
 
+/** mm: what follows a line that lies on another, and is as long as what follows there, lies there, too. */
+const asLong = 0.3;
+
+/** Lines that lie on one another with all their edges, of what lies above first. */
+export function linesOnOneAnother(
+  lines: readonly SewingLine[],
+  { over, under, shared }: Overlay,
+): readonly (readonly [SewingLine, SewingLine])[] {
+  const on = lines
+    .filter(({ piece, edges }) => piece === over && edges.every(edge => shared.has(edge)))
+    .flatMap(a => {
+      const there = a.edges.map(edge => shared.get(edge)!);
+      const b = lines.find(
+        ({ piece, edges }) =>
+          piece === under && edges.length === there.length && edges.every(edge => there.includes(edge)),
+      );
+      return b ? [[a, b] as const] : [];
+    });
+  const beside = on.flatMap(([a, b]) =>
+    [1, -1].flatMap(step => {
+      const own = following(lines, a, step),
+        other = following(lines, b, goesAgainst(a, b) ? -step : step);
+      const isNew = own && other && !on.some(([c, d]) => c === own || d === other);
+      return isNew && Math.abs(own.lengthMm - other.lengthMm) < asLong ? [[own, other] as const] : [];
+    }),
+  );
+  return [...on, ...beside];
+}
+
+function following(lines: readonly SewingLine[], line: SewingLine, step: number): SewingLine | undefined {
+  const ring = lines.filter(({ piece }) => piece === line.piece);
+  return ring[(ring.indexOf(line) + step + ring.length) % ring.length];
+}
+
 /** A piece that is drawn turned over goes round the other way. */
-function goesAgainst(a: SewingLine, b: SewingLine): boolean {
+export function goesAgainst(a: SewingLine, b: SewingLine): boolean {
   const off = (one: number | undefined, other: number | undefined): number =>
     one === undefined || other === undefined ? 0 : Math.abs(one - other);
   return (

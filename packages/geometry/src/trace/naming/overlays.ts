@@ -75,8 +75,17 @@ const shapeOf = (piece: Piece): Shape => ({
   }),
 });
 
-const isClearlySmaller = ({ over, under }: Overlay): boolean => areaOf(over) < clearlySmaller * areaOf(under);
-const areaOf = (piece: Piece): number => Math.abs(signedArea(outlinePath(piece.outline)));
+const isClearlySmaller = ({ over, under, shared }: Overlay): boolean => {
+  const { edges } = shapeOf(over);
+  const length = (of: typeof edges): number => of.reduce((sum, { mm }) => sum + mm, 0);
+  const isMostlyShared =
+    shared.size === 1 && length(edges.filter(({ name }) => shared.has(name))) > mostShared * length(edges);
+  return areaOf(over) < (isMostlyShared ? 1 : clearlySmaller) * areaOf(under);
+};
+/** Of its outline: what shares so much of it in one curve is the bag of a pocket. */
+const mostShared = 0.5;
+/** mm² */
+export const areaOf = (piece: Piece): number => Math.abs(signedArea(outlinePath(piece.outline)));
 
 const mayBeSewnTwice = (a: Shape, b: Shape): boolean =>
   a.edges.filter(({ mm }) => mm > shortest && b.edges.some(other => Math.abs(other.mm - mm) < perhapsSewn))

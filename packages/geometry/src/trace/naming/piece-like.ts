@@ -22,6 +22,10 @@ export interface PieceLike {
   readonly edges: readonly EdgeLike[];
   /** Drawn as a half on a fold and hardly ever whole. */
   readonly onFold?: true;
+  /** Never drawn on a fold: there are two of it. */
+  readonly inPairs?: true;
+  /** What else a pattern has in which there is such a piece: a neck for a collar. */
+  readonly beside?: 'neck' | 'legs';
 }
 
 /** An edge by its role. */

@@ -41,8 +41,8 @@ const leastSure = 0.45;
  * at. Each with how sure it is, from 0 to 1.
  */
 export function proposeNames(pattern: Pattern): NamingProposal {
-  const proposals = withFacings(pattern, proposePieces(pattern));
   const overlays = overlaysOf(pattern.pieces);
+  const proposals = withFacings(pattern, proposePieces(pattern), overlays);
   const { seams, sides } = proposeSeams(pattern, proposals, overlays);
   const taken = new Set<string>();
   const hasBodice = proposals.some(p => p.role === 'bodice' && p.confidence >= leastSure);

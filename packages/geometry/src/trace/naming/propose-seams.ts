@@ -1,7 +1,10 @@
 import type { Pattern, Seam } from '../../pattern/types.js';
-import { anyPairs } from './any-pairs.js';
+import { anyPairs, byLinesAlone } from './any-pairs.js';
+import { centresRunningOn } from './centres-running-on.js';
+import { closedCorners } from './closed-corners.js';
 import { type BodySide, bodySides } from './front-and-back.js';
-import { bands, caps, collars, frontToBack } from './group-seams.js';
+import { bands, caps, collars, frontToBack, underCollars } from './group-seams.js';
+import { bagSeams, hipBags, laidFlat } from './hip-pockets.js';
 import { joinedLines } from './joined-lines.js';
 import { joinedSeams } from './joined-seams.js';
 import { layerSeams, ringEnds } from './layer-seams.js';
@@ -13,8 +16,9 @@ import { withSupport } from './pair-support.js';
 import { panelsInRound } from './panels-in-round.js';
 import type { PieceProposal } from './propose-pieces.js';
 import { type Candidate, edgesTaken, outside } from './seam-candidates.js';
-import { besideOf, type Chosen, chosenOf, joinsBeside, seamOf } from './seam-choice.js';
+import { besideOf, type Chosen, chosenOf, joinsBeside, makesTube, seamOf } from './seam-choice.js';
 import { isSewable, type SewingLine, sewingLines } from './sewing-lines.js';
+import { isSecondOfTwo, takenWithTwins, twinsOf, withoutMirrorImages } from './symmetric-pieces.js';
 
 /** Why a seam is proposed: what its sides are, and how their lengths compare. */
 export interface SeamProposal {
@@ -35,10 +39,12 @@ export function proposeSeams(
   proposals: readonly PieceProposal[],
   overlays: readonly Overlay[],
 ): SeamsProposed {
-  const all = sewingLines(pattern, proposals, overlays);
+  const bags = hipBags(overlays, proposals);
+  const laid = overlays.filter(overlay => !bags.includes(overlay));
+  const all = sewingLines(pattern, proposals, laid);
   const lines = all.filter(isSewable);
-  const faced = facedLines(lines, overlays);
-  const flat = withSupport([...pairs(lines), ...anyPairs(lines, laidOnto(overlays))]);
+  const faced = facedLines(lines, laid);
+  const flat = withSupport(withoutMirrorImages([...pairs(lines), ...anyPairs(lines, laidOnto(laid))], all));
   // Front and back are told apart first: what runs over both begins in front.
   const joins = chosenOf(all, flat, firm).map(({ seam }) => ({
     pieces: [seam.a[0]!.piece, seam.b[0]!.piece] as const,
@@ -48,24 +54,36 @@ export function proposeSeams(
   const sides = bodySides(pattern, proposals, [
     ...joins.filter(({ isRound }) => isRound),
     ...joins.filter(({ sameSide }) => sameSide),
-    ...overlays.map(({ over, under }) => ({ pieces: [over.name, under.name] as const, sameSide: true })),
+    ...laid.map(({ over, under }) => ({ pieces: [over.name, under.name] as const, sameSide: true })),
   ]);
   const shell = lines.filter(outside);
   const round = (of: readonly SewingLine[]) => frontToBack(of, sides);
+  const ofBags = bagSeams(lines, bags);
   const open = [
-    ...flat.map(one => onOneSide(one, sides)),
+    ...flat.filter(one => !isOfBag(one, bags, ofBags)).map(one => onOneSide(one, sides)),
     ...own(lines, sides).filter(({ a, name }) => name !== 'centre' || !faced.has(a[0]!)),
     ...panelsInRound(lines),
     ...caps(shell, round),
     ...bands(shell, round),
     ...collars(lines),
+    ...ofBags,
   ];
-  const sewn = sewnInTurn(all, open);
+  const sewn = sewnInTurn(all, open, { bags, sides });
   const before = sewn.map(one => one.candidate);
-  const under = overlaySeams(lines, overlays, before);
-  const last = [...ringEnds(all, before), ...layerSeams(lines, [...before, ...under])];
+  const under = overlaySeams(lines, laid, before);
+  const last = [
+    ...ringEnds(all, before),
+    ...layerSeams(lines, [...before, ...under]),
+    ...underCollars(lines, before),
+  ];
   return { seams: [...sewn, ...[...under, ...last].map(byItself)].map(proposalOf), sides };
 }
+
+/** Whether it is a seam of a hip pocket's bag, or takes up what such a seam does: those are told by themselves. */
+const isOfBag = (one: Candidate, bags: readonly Overlay[], own: readonly Candidate[]): boolean =>
+  [...one.a, ...one.b].some(({ piece }) =>
+    bags.some(({ over, under }) => over === piece || under === piece),
+  ) || own.some(bag => edgesTaken(one).every(edge => edgesTaken(bag).includes(edge)));
 
 /** A candidate that no other stands against. */
 const byItself = (candidate: Candidate): Chosen => ({
@@ -84,27 +102,36 @@ function onOneSide(one: Candidate, sides: ReadonlyMap<string, BodySide>): Candid
 const sameSide = 3;
 
 /** Rounds of sewing: each of what is firm, then with the lines that it made; at last what is likelier than not. */
-function sewnInTurn(all: readonly SewingLine[], candidates: readonly Candidate[]): readonly Chosen[] {
+function sewnInTurn(
+  all: readonly SewingLine[],
+  candidates: readonly Candidate[],
+  { bags, sides }: { readonly bags: readonly Overlay[]; readonly sides: ReadonlyMap<string, BodySide> },
+): readonly Chosen[] {
+  const twins = twinsOf(all);
   let sewn: readonly Chosen[] = [];
   for (let turn = 0, limit = firm; turn < mostTurns; turn++) {
-    const taken = new Set(sewn.flatMap(({ candidate }) => edgesTaken(candidate)));
+    const taken = new Set(sewn.flatMap(({ candidate }) => takenWithTwins(candidate, twins)));
     const isOpen = (line: SewingLine): boolean =>
       isSewable(line) && !edgesTaken({ a: [line], b: [] }).some(edge => taken.has(edge));
     const joined = joinedLines(
       all,
       sewn.map(({ candidate }) => candidate),
       isOpen,
-    );
+    ).map(line => laidFlat(line, bags));
     const across = sewn.map(({ candidate }) => besideOf(all, candidate));
+    const before = sewn.map(({ candidate }) => candidate);
     const made = [
-      ...joinedSeams(joined),
-      ...crotchesOfLegs(
-        all,
-        sewn.map(({ candidate }) => candidate),
-      ),
+      ...joinedSeams(joined).filter(one => !isSecondOfTwo(one, twins)),
+      ...crotchesOfLegs(all, before),
+      ...centresRunningOn(all, before, isOpen, sides),
+      ...closedCorners(all, before, isOpen),
     ];
     const open = [...candidates, ...made].filter(
-      one => [...one.a, ...one.b].every(isOpen) && !across.some(beside => joinsBeside(one, beside)),
+      one =>
+        [...one.a, ...one.b].every(isOpen) &&
+        !across.some(beside => joinsBeside(one, beside)) &&
+        !sewn.some(({ candidate }) => makesTube(one, candidate)) &&
+        (turn > 0 || !waits(one)),
     );
     const more = chosenOf(all, open, limit);
     sewn = [...sewn, ...more];
@@ -115,6 +142,17 @@ function sewnInTurn(all: readonly SewingLine[], candidates: readonly Candidate[]
   return sewn;
 }
 const mostTurns = 8;
+
+/** What is not drawn to match by lines alone, or is gathered, waits until it is seen what other lines make together. */
+function waits({ name, aMm, bMm, most }: Candidate): boolean {
+  const off = Math.abs(aMm - bMm);
+  return (most === byLinesAlone && off > drawnToMatch) || (across.includes(name) && off > plainShare * bMm);
+}
+/** mm */
+const drawnToMatch = 1;
+/** Of a line: what differs by more is gathered or pleated. */
+const plainShare = 0.05;
+const across: readonly string[] = ['waist', 'yoke'];
 
 /** What is proposed of the sewing. */
 export interface SeamsProposed {

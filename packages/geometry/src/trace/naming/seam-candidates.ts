@@ -1,5 +1,6 @@
 import type { EdgeRun } from '../../pattern/types.js';
 import { byChance, type Easing } from './seam-chances.js';
+import { agreementOfMarks, marksOf } from './seam-marks.js';
 import type { SewingLine } from './sewing-lines.js';
 
 /** Lines that may be sewn to one another, and the odds that they are. */
@@ -31,10 +32,12 @@ export interface How {
   readonly prior?: number;
   /** How sure it is that the lines are what they are taken for; absent = as sure as their pieces are. */
   readonly sure?: number;
-  /** How much likelier what is seen at its ends, bows and notches makes it. */
+  /** How much likelier what is seen at its ends and bows makes it. */
   readonly agrees?: number;
   /** How often the second side is gone along. */
   readonly times?: number;
+  /** mm of the two sides that lie twice: they are gone along, and do not count. */
+  readonly twice?: readonly [a: number, b: number];
   readonly most?: number;
 }
 
@@ -52,7 +55,7 @@ export function candidate(
   a: readonly SewingLine[],
   b: readonly SewingLine[],
   easing: Easing,
-  { runs, prior = 1, agrees = 1, times = 1, most, sure = surenessOf([...a, ...b]) }: How,
+  { runs, prior = 1, agrees = 1, times = 1, twice = [0, 0], most, sure = surenessOf([...a, ...b]) }: How,
 ): Candidate {
   const sum = (lines: readonly SewingLine[]): number => lines.reduce((all, line) => all + line.lengthMm, 0);
   const aMm = sum(a),
@@ -64,6 +67,8 @@ export function candidate(
     parted ? partedSure : 1,
     surenessOf([...a, ...b]) < surelyKnown ? unsureSure : 1,
   );
-  const odds = (prior * sure * agrees * easing(aMm - bMm, bMm)) / byChance(bMm);
+  const marks = agreementOfMarks(marksOf(runs.a, a), marksOf(runs.b, b));
+  const odds =
+    (prior * sure * agrees * marks * easing(aMm - twice[0] - (bMm - twice[1]), bMm)) / byChance(bMm);
   return { name, a, b, runs, odds, aMm, bMm, ...(limit < 1 ? { most: limit } : {}) };
 }

@@ -24,7 +24,10 @@ export function chosenOf(
     const own = new Set(edgesTaken(candidate));
     const across = besideOf(all, candidate);
     open = open.filter(
-      other => !edgesTaken(other).some(edge => own.has(edge)) && !joinsBeside(other, across),
+      other =>
+        !edgesTaken(other).some(edge => own.has(edge)) &&
+        !joinsBeside(other, across) &&
+        !makesTube(other, candidate),
     );
     // What is likeliest only once others are settled is no surer than they are.
     before = Math.min(confidence, before);
@@ -32,6 +35,21 @@ export function chosenOf(
   }
   return chosen;
 }
+
+/**
+ * Whether two seams join the same two halves on a fold along two edges that run up to it: the one on the other would be
+ * a tube.
+ */
+export const makesTube = (one: Candidate, other: Candidate): boolean => {
+  const sides = [one.a[0]!, one.b[0]!, other.a[0]!, other.b[0]!];
+  const [p, q, r, s] = sides.map(({ piece }) => piece);
+  return (
+    one.a.length + one.b.length + other.a.length + other.b.length === 4 &&
+    p !== q &&
+    ((p === r && q === s) || (p === s && q === r)) &&
+    sides.every(({ meetsFold }) => meetsFold)
+  );
+};
 
 /** Whether a candidate sews to one another lines that lie beside a seam on both its sides: they run on across it. */
 export const joinsBeside = ({ a, b }: Candidate, { ofA, ofB }: BesideSeam): boolean =>

@@ -4,9 +4,10 @@ import { edgeNamed, edgeNames, edgePath, foldEdgeOf, pieceNamed } from '../../pa
 import type { EdgeRole, EdgeRun, Pattern, Piece, PieceRole } from '../../pattern/types.js';
 import { cornerTurn } from '../../tolerance.js';
 import { distance, dot, leftOf, lerp, type Point, subtract, unit } from '../../vector.js';
-import { cornerBetween, notchesAlong } from './edge-ends.js';
+import { cornerBetween } from './edge-ends.js';
 import type { Overlay } from './overlays.js';
 import type { PieceProposal } from './propose-pieces.js';
+import type { MarkedEdge } from './seam-marks.js';
 
 /** An edge, or what was taken for one, as it may be sewn: the edges in it go clockwise. */
 export interface SewingLine {
@@ -22,8 +23,8 @@ export interface SewingLine {
   readonly course: readonly number[];
   /** rad within the piece at its two ends, clockwise; undefined where it ends at a dart. */
   readonly corners: readonly [number | undefined, number | undefined];
-  /** mm from its beginning. */
-  readonly notches: readonly number[];
+  /** Of each of its edges. */
+  readonly marks: readonly MarkedEdge[];
   /** Roles of the edges that it meets, clockwise. */
   readonly before: EdgeRole | undefined;
   readonly after: EdgeRole | undefined;
@@ -34,6 +35,10 @@ export interface SewingLine {
   readonly hasCentre: boolean;
   /** The piece is the half of one whose centre lies on a fold. */
   readonly onFold: boolean;
+  /** It runs up to that fold. */
+  readonly meetsFold: boolean;
+  /** Whether it begins, and ends, at the middle of the body: at a fold, a centre or a crotch. */
+  readonly atMiddle: readonly [boolean, boolean];
 }
 
 /** All lines of a pattern by the proposals for its pieces, in the order of their outlines. */
@@ -83,6 +88,9 @@ function linesOf(piece: Piece, proposal: PieceProposal, layer: number): readonly
   const { role: pieceRole, edges, confidence } = proposal;
   const groups = grouped(piece, proposal);
   const onFold = foldEdgeOf(piece) !== undefined;
+  const isFold = (name: string): boolean => edgeNamed(piece, name).kind === 'fold';
+  const isMiddle = ([name]: readonly string[]): boolean =>
+    isFold(name!) || (confidence >= surelyKnown && middles.has(edges.get(name!)!));
   return groups.map((group, i): SewingLine => {
     const beside = (step: number) => groups[(i + step + groups.length) % groups.length]!;
     const paths = group.map(name => edgePath(piece, name));
@@ -103,16 +111,26 @@ function linesOf(piece: Piece, proposal: PieceProposal, layer: number): readonly
         cornerBetween(piece, beside(-1).at(-1)!, group[0]!),
         cornerBetween(piece, group.at(-1)!, beside(1)[0]!),
       ],
-      notches: notchesAlong(piece, group),
+      marks: group.map((name, k) => ({
+        name,
+        lengthMm: lengths[k]!,
+        notches: piece.notches.filter(({ edge }) => edge === name),
+      })),
       before: edges.get(beside(-1)[0]!),
       after: edges.get(beside(1)[0]!),
       confidence,
       layer,
       hasCentre: [...edges.values()].includes('centre'),
       onFold,
+      meetsFold: [...beside(-1), ...beside(1)].some(isFold),
+      atMiddle: [isMiddle(beside(-1)), isMiddle(beside(1))],
     };
   });
 }
+
+/** A piece surer than this is what it seems. */
+const surelyKnown = 0.85;
+const middles: ReadonlySet<EdgeRole> = new Set(['centre', 'crotch']);
 
 /** Unsigned: what bulges on one piece is hollow on the other, or bulges as well. */
 function courseOf(paths: readonly Path[], lengthMm: number): readonly number[] {

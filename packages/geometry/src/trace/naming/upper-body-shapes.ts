@@ -58,6 +58,18 @@ export const upperBodyShapes: readonly PieceLike[] = [
     ],
   },
   {
+    // A bodice that wraps over to the waist.
+    role: 'bodice',
+    size: [500, 0.25],
+    edges: [
+      edge('shoulder', [-70, 10], straight, [0.09, 0.35]),
+      edge('armhole', [-18, 12], [0.22, 0.08], [0.165, 0.3]),
+      edge('side', [0, 12], straight, [0.14, 0.35]),
+      edge('hem', [88, 10], [-0.01, 0.04], [0.24, 0.25]),
+      plain('front', [-152, 14], [0.02, 0.05], [0.36, 0.2]),
+    ],
+  },
+  {
     // A neck cut to a V, or the edge of a waistcoat.
     role: 'bodice',
     size: [620, 0.45],
@@ -183,6 +195,30 @@ export const upperBodyShapes: readonly PieceLike[] = [
     ],
   },
   {
+    // One that ends at the waist.
+    role: 'bodice',
+    size: [300, 0.25],
+    edges: [
+      edge('armhole', [-45, 20], [0.12, 0.08], [0.18, 0.3]),
+      edge('side', [0, 9], straight, [0.265, 0.25]),
+      edge('hem', [90, 10], [-0.01, 0.04], [0.15, 0.35]),
+      edge('panel', [180, 10], [-0.02, 0.05], [0.42, 0.15]),
+    ],
+  },
+  {
+    // The front of a waistcoat, its neck running on into its open centre, pointed below.
+    role: 'bodice',
+    size: [600, 0.25],
+    edges: [
+      edge('shoulder', [-68, 12], straight, [0.08, 0.35]),
+      edge('armhole', [-18, 12], [0.24, 0.07], [0.23, 0.25]),
+      edge('side', [0, 9], straight, [0.18, 0.3]),
+      edge('hem', [80, 14], [-0.02, 0.05], [0.19, 0.3]),
+      plain('point', [125, 20], straight, [0.06, 0.4]),
+      plain('front', [-165, 12], [0, 0.05], [0.42, 0.15]),
+    ],
+  },
+  {
     // The side of a front or back with a panel seam from the shoulder.
     role: 'bodice',
     size: [600, 0.4],
@@ -241,6 +277,17 @@ export const upperBodyShapes: readonly PieceLike[] = [
       edge('hem', [38, 22], [0, 0.15], [0.17, 0.4]),
       edge('inseam', [90, 12], straight, [0.022, 0.6]),
       centre(0.37),
+    ],
+  },
+  {
+    // Half of a hood, its face to the right.
+    role: 'hood',
+    beside: 'neck',
+    size: [370, 0.25],
+    edges: [
+      edge('panel', [-145, 18], [-0.35, 0.15], [0.49, 0.15]),
+      edge('opening', [0, 12], [-0.02, 0.05], [0.32, 0.15]),
+      edge('neck', [92, 16], [0, 0.08], [0.19, 0.3]),
     ],
   },
 ];

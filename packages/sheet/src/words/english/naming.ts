@@ -10,6 +10,10 @@ const signs = {
   },
   'more-darts': { front: 'its darts take up more', back: 'its darts take up less' },
   'fewer-darts': { front: 'its darts take up less', back: 'its darts take up more' },
+  'open-down-front': {
+    front: 'it is one of two that open down the front',
+    back: 'it lies on a fold, and the other opens in front',
+  },
   'drawn-first': { front: 'only because it is drawn first', back: 'only because it is drawn last' },
 } as const;
 
