@@ -1,6 +1,6 @@
 import type { Piece } from '@paperhinge/geometry';
 import { expect, test } from 'vitest';
-import { lotC } from '../../support/fresh/lot-c.js';
+import { sheetGarments } from '../../support/fresh/sheet-garments.js';
 import type { Unnamed } from '../../support/fresh/unnamed.js';
 
 // What the seams of garments off a sheet measure, by chords of their curves: no sum of ours has a part in it.
@@ -37,7 +37,7 @@ const mmAlong = (garment: Unnamed, ref: string): number => {
   );
 };
 
-const garments = lotC();
+const garments = sheetGarments();
 
 test.each(garments)('the seams of the $title walk', garment => {
   const off = garment.walks.map(({ seam, times, mm }) => {

@@ -33,11 +33,7 @@ const mostTogether = 3;
 export type Lying = 'upright' | 'any way';
 
 /** The best fits of a piece to a kind of piece, over every beginning, both sides and edges taken together. */
-export function fitShape(
-  shape: PieceShape,
-  like: PieceLike,
-  lying: Lying = 'upright',
-): ShapeFit | undefined {
+export function fitShape(shape: PieceShape, like: PieceLike, lying: Lying = 'upright'): ShapeFit | undefined {
   let best: ShapeFit | undefined;
   for (const mirrored of [false, true])
     for (let from = 0; from < shape.edges.length; from++)

@@ -11,8 +11,8 @@ const signs = {
   'more-darts': { front: 'Abnäher nehmen mehr weg', back: 'Abnäher nehmen weniger weg' },
   'fewer-darts': { front: 'Abnäher nehmen weniger weg', back: 'Abnäher nehmen mehr weg' },
   'open-down-front': {
-    front: 'weil es eines von zweien ist, die vorn offen sind',
-    back: 'weil es im Bruch liegt und das andere offen ist',
+    front: 'eines von zweien, die vorn offen sind',
+    back: 'liegt im Bruch, das andere ist vorn offen',
   },
   'drawn-first': { front: 'nur weil es zuerst gezeichnet ist', back: 'nur weil es zuletzt gezeichnet ist' },
 } as const;
