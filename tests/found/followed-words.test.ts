@@ -379,8 +379,9 @@ const followed = [
   'lining-cannot-be-turned',
 ];
 /** Good news, of which nothing is to be done; and a refusal, which is no finding of a check. */
-/** Followed in the tests of contour darts, of raw edges, of drawn facings, of straps, of ties and of wrapped fronts. */
+/** Followed in the tests of contour darts, of raw edges, of drawn facings, of straps, of ties and of wrapped fronts; of spurs. */
 const inItsOwnTest = [
+  'edge-turns-back',
   'contour-dart-cut',
   'edges-left-raw',
   'lining-edges-loose',

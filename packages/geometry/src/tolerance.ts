@@ -48,6 +48,10 @@ export const largestLikelyPiece = 6000;
 export const cornerTurn = /* @__PURE__ */ degrees(20);
 /** rad (60 degrees). An edge that turns away from a pleat's mouth by more than this does not lie under its cloth. */
 export const steepestPleat = /* @__PURE__ */ degrees(60);
+/** mm. A line that goes out and comes back within this was not meant to; common practice, no source. */
+export const longestSpur = 2;
+/** rad (150 degrees). A turn above this within `longestSpur` comes back; teeth and points of lace are blunter. */
+export const spurTurn = /* @__PURE__ */ degrees(150);
 /** rad (5 degrees). Joined lines that bend by more than this at a seam show it in the garment. */
 export const joinedCorner = /* @__PURE__ */ degrees(5);
 /** rad (1 degree). A bend above this at a smooth place of an edge shows, and is trued (trade-notes §3). */

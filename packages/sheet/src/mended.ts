@@ -9,6 +9,7 @@ const passing: ReadonlySet<string> = new Set([
   'sewn-edge-changed',
   'edge-kinked',
   'edge-stepped',
+  'edge-turns-back',
   'fold-corner-not-square',
   'edge-bridged',
   'edge-overlapped',

@@ -1,6 +1,6 @@
 import { at, checkPattern, edgePath, type Piece, pathLength, pathOf } from '@paperhinge/geometry';
 import { edgeTruing } from '@paperhinge/geometry/measure';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { type Corner, dart, patternOf, pieceOf, rectangle, seam, side } from '../../support/polygon-piece.js';
 import { shiftPattern } from '../../support/shift.js';
 import { toldFinding } from '../../support/told.js';
@@ -335,6 +335,51 @@ test('a kink and a step of one edge are both told', () => {
     [0, 406],
   ]);
   expect(found(piece).map(f => f.code)).toEqual(['edge-kinked', 'edge-stepped']);
+});
+
+describe('a spur within an edge', () => {
+  /** 0 = straight out of the piece. */
+  const spurred = (size: number, angle = 0) =>
+    hemmed([
+      [300, 400],
+      [120, 400],
+      [120 + size * Math.sin(angle), 400 + size * Math.cos(angle)],
+      [120, 400],
+      [0, 400],
+    ]);
+  const told = (piece: Piece) => checkPattern(patternOf([piece])).filter(f => f.code === 'edge-turns-back');
+
+  test.each([0.06, 0.3, 1.9])('of %s mm is told with its place; without its tip it is gone', size => {
+    for (const angle of [0, 0.7, 2.5, 4, Math.PI / 2, -Math.PI / 2]) {
+      const [finding, ...others] = told(spurred(size, angle));
+      expect(others).toEqual([]);
+      expect(finding!.figures!.spurMm).toBeCloseTo(size, 9);
+      expect(Math.abs(finding!.figures!.alongMm! - 180 - size / 2)).toBeLessThanOrEqual(size / 2 + 1e-9);
+      expect(toldFinding(finding!)).toMatchObject({
+        message: expect.stringContaining(
+          'from the side: a spur, about which the cutting line may run to a point.',
+        ),
+        remedy: 'Delete the point at its tip in the drawing.',
+      });
+    }
+    // As the remedy says.
+    expect(
+      told(
+        hemmed([
+          [300, 400],
+          [120, 400],
+          [0, 400],
+        ]),
+      ),
+    ).toEqual([]);
+  });
+  test.each([0.01, 0.04, 2.5, 40])('of %s mm is none: no line shows it, or it is drawn so', size => {
+    expect(told(spurred(size))).toEqual([]);
+  });
+  test('scallops and teeth are none', () => {
+    const teeth = Array.from({ length: 61 }, (_, i): Corner => [300 - 5 * i, i % 2 === 0 ? 400 : 402]);
+    expect(told(hemmed(teeth))).toEqual([]);
+  });
 });
 
 test('a dart at the fold makes no corner there', () => {

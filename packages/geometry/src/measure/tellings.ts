@@ -109,6 +109,12 @@ export interface MeasureTellings {
     /** What the edge begins at, so that the place is found from there. */
     readonly from?: Thing;
   };
+  'edge-turns-back': {
+    readonly edge: Thing;
+    readonly spurMm: number;
+    readonly alongMm: number;
+    readonly from: Thing;
+  };
   'edge-stepped': {
     readonly edge: Thing;
     readonly stepMm: number;

@@ -9,9 +9,10 @@ import { isBendOfGarment } from './bends-above.js';
 import { edgeTruing } from './edge-truing.js';
 import { weldedLines } from './joined-lines.js';
 import { isLeftToTrue } from './left-to-true.js';
+import { spursOf } from './spurs.js';
 import { finding } from './tellings.js';
 
-/** Kinks, steps, welds and fold corners that are not true, on every edge of a piece; slight kinks are told apart,
+/** Kinks, spurs, steps, welds and fold corners that are not true, on every edge of a piece; slight kinks are told apart,
  * and what a facing has from the edge it lies under is told there. */
 export const truingFindings = (pattern: Pattern, piece: Piece): readonly Finding[] => [
   ...edgeNames(piece).flatMap(edge => brokenEdge(pattern, piece, edge)),
@@ -53,10 +54,14 @@ function brokenEdge(pattern: Pattern, piece: Piece, name: string): readonly Find
   const stepped = steps.map(({ alongMm, stepMm }) =>
     finding('warning', 'edge-stepped', edge, { edge, stepMm, alongMm, from }),
   );
-  if (sharp.length === 0) return stepped;
+  const spurs = spursOf(piece, name).map(({ spurMm, alongMm }) =>
+    finding('warning', 'edge-turns-back', edge, { edge, spurMm, alongMm, from }),
+  );
+  if (sharp.length === 0) return [...spurs, ...stepped];
   const { turn, alongMm } = sharp.reduce((p, q) => (Math.abs(q.turn) > Math.abs(p.turn) ? q : p));
   const angleDeg = degrees(Math.abs(turn));
   return [
+    ...spurs,
     finding('warning', 'edge-kinked', edge, { edge, count: sharp.length, angleDeg, alongMm, from }),
     ...stepped,
   ];

@@ -96,6 +96,12 @@ export const measure: Tellings<MeasureTellings> = {
       remedy: `Redraw ${next === undefined ? 'it' : 'both'} with a fair line: ${trueStep(next === undefined ? [edge] : [edge, next])}.`,
     };
   },
+  'edge-turns-back': ({ edge, spurMm, alongMm, from }, say) => ({
+    message: capital(
+      `${say.thing(edge)} goes out by ${say.slight(spurMm)} and comes back, ${say.length(alongMm)} from ${say.thing(from)}: a spur, about which the cutting line may run to a point.`,
+    ),
+    remedy: 'Delete the point at its tip in the drawing.',
+  }),
   'edge-stepped': ({ edge, stepMm, alongMm, from }, say) => ({
     message: capital(
       `${say.thing(edge)} steps by ${say.slight(stepMm)}, ${say.length(alongMm)} from ${say.thing(from)}.`,

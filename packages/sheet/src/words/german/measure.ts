@@ -79,6 +79,10 @@ export const measure: Tellings<MeasureTellings> = {
       remedy: `Ziehen Sie die Linie neu: ${trueStep(next === undefined ? [edge] : [edge, next])}.`,
     };
   },
+  'edge-turns-back': ({ edge, spurMm, alongMm, from }, say) => ({
+    message: `${say.thing(edge)} läuft um ${say.slight(spurMm)} hinaus und wieder zurück, ${say.length(alongMm)} von ${say.thing(from)}: ein Sporn, um den die Schnittkante in eine Spitze auslaufen kann.`,
+    remedy: 'Löschen Sie in der Zeichnung den Punkt an ihrer Spitze.',
+  }),
   'edge-stepped': ({ edge, stepMm, alongMm, from }, say) => ({
     message: `${say.thing(edge)} hat eine Stufe von ${say.slight(stepMm)}, ${say.length(alongMm)} von ${say.thing(from)}.`,
     remedy: `Ziehen Sie die Linie neu: ${trueStep([edge])}.`,
