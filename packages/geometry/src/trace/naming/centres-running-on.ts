@@ -1,7 +1,7 @@
 import { lookingAround } from './around-corners.js';
 import type { BodySide } from './front-and-back.js';
-import type { Candidate } from './seam-candidates.js';
-import { runsOf, type SewingLine } from './sewing-lines.js';
+import { type Candidate, ofItself } from './seam-candidates.js';
+import type { SewingLine } from './sewing-lines.js';
 
 /** Odds that what runs on from the middle is sewn to its like; in front, and where it is faced, the garment may open. */
 const runningOdds = 5,
@@ -29,16 +29,7 @@ export function centresRunningOn(
     .filter(line => line.piece.cutting.mirrored && isOpen(line))
     .filter(line => runsOn(line, true) || runsOn(line, false))
     .map(line => {
-      const runs = runsOf(line, false);
-      return {
-        name: 'centre',
-        a: [line],
-        b: [line],
-        runs: { a: runs, b: runs },
-        odds: line.pieceRole === 'facing' || sides.get(line.piece.name)?.front ? openOdds : runningOdds,
-        aMm: line.lengthMm,
-        bMm: line.lengthMm,
-        most: mostSure,
-      };
+      const mayOpen = line.pieceRole === 'facing' || sides.get(line.piece.name)?.front;
+      return ofItself(line, { name: 'centre', odds: mayOpen ? openOdds : runningOdds, most: mostSure });
     });
 }

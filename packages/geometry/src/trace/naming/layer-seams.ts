@@ -1,7 +1,7 @@
 import { edgeNamed } from '../../pattern/outline.js';
 import type { EdgeRole, Piece } from '../../pattern/types.js';
 import { isRectangle } from './edge-ends.js';
-import { type Candidate, candidate, edgesTaken } from './seam-candidates.js';
+import { type Candidate, candidate, edgesTaken, ofItself } from './seam-candidates.js';
 import { exact } from './seam-chances.js';
 import { isSewable, runsOf, type SewingLine } from './sewing-lines.js';
 
@@ -87,10 +87,8 @@ export function layerSeams(all: readonly SewingLine[], sewn: readonly Candidate[
     .filter(line => isInLayers(line) && line.confidence >= likelyKnown && isFree(line, taken))
     .filter(line => line.pieceRole === 'pocket' || isSewnElsewhere(line.piece, taken))
     .map(line => {
-      const runs = runsOf(line, false);
       const odds = line.pieceRole === 'pocket' ? bagOdds : layerOdds;
-      const how = { runs: { a: runs, b: runs }, most: mostSure };
-      return { ...candidate('edge', [line], [line], exact, how), odds };
+      return ofItself(line, { name: 'edge', odds, most: mostSure });
     });
 }
 

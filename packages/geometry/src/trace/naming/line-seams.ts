@@ -2,7 +2,7 @@ import { edgeNamed } from '../../pattern/outline.js';
 import type { EdgeRole, PieceRole } from '../../pattern/types.js';
 import { agreement, isTurnedByShape } from './agreement.js';
 import type { BodySide } from './front-and-back.js';
-import { type Candidate, candidate, usual } from './seam-candidates.js';
+import { type Candidate, candidate, ofItself, usual } from './seam-candidates.js';
 import { type Easing, exact, gathered, slightlyEased } from './seam-chances.js';
 import { runsOf, type SewingLine } from './sewing-lines.js';
 import { twinsOf } from './symmetric-pieces.js';
@@ -147,21 +147,15 @@ export function own(
     .filter(({ pieceRole, role }) => role === 'crotch' || pieceRole !== 'facing')
     .filter(({ piece, edges }) => edges.every(name => edgeNamed(piece, name).kind === 'seam'))
     .map(line => {
-      const runs = runsOf(line, false);
       // A crotch is always sewn to its other side; a centre is mostly a seam behind, and an opening in front.
       const ofCentre = { true: 0.35, false: 3, undefined: 1.5 }[`${sides.get(line.piece.name)?.front}`]!;
       const sure = line.confidence < likelyKnown ? line.confidence / 10 : line.confidence;
-      const odds = sure * (line.role === 'crotch' ? 30 : ofCentre);
-      return {
-        name: line.role === 'crotch' ? 'crotch' : 'centre',
-        a: [line],
-        b: [line],
-        runs: { a: runs, b: runs },
-        odds,
-        aMm: line.lengthMm,
-        bMm: line.lengthMm,
+      const isCrotch = line.role === 'crotch';
+      return ofItself(line, {
+        name: isCrotch ? 'crotch' : 'centre',
+        odds: sure * (isCrotch ? 30 : ofCentre),
         most: alikeAnyway,
-      };
+      });
     });
   return [...twins, ...halves, ...lines.filter(isCrown).map(crownOf)];
 }
@@ -170,11 +164,8 @@ export function own(
 const isCrown = ({ pieceRole, role, piece }: SewingLine): boolean =>
   pieceRole === 'hood' && role === 'panel' && piece.cutting.mirrored;
 const crownOdds = 1.1;
-function crownOf(line: SewingLine): Candidate {
-  const runs = runsOf(line, false);
-  const how = { runs: { a: runs, b: runs }, most: alikeAnyway };
-  return { ...candidate('crown', [line], [line], exact, how), odds: crownOdds * line.confidence };
-}
+const crownOf = (line: SewingLine): Candidate =>
+  ofItself(line, { name: 'crown', odds: crownOdds * line.confidence, most: alikeAnyway });
 
 /** A piece surer than this is rather what it seems than not. */
 const likelyKnown = 0.45;

@@ -1,6 +1,5 @@
-import type { Candidate } from './seam-candidates.js';
+import { type Candidate, ofItself } from './seam-candidates.js';
 import type { SewingLine } from './sewing-lines.js';
-import { runsOf } from './sewing-lines.js';
 
 /** Odds of a crotch that is seen by how its legs are sewn: lengths say nothing of a line and its mirror image. */
 const crotchOdds = 4,
@@ -18,19 +17,7 @@ export function crotchesOfLegs(all: readonly SewingLine[], sewn: readonly Candid
       if (ring.some(isOfBodice)) return [];
       const crotch = crotchIn(ring, sewn);
       if (!crotch) return [];
-      const runs = runsOf(crotch, false);
-      return [
-        {
-          name: 'crotch',
-          a: [crotch],
-          b: [crotch],
-          runs: { a: runs, b: runs },
-          odds: crotchOdds,
-          aMm: crotch.lengthMm,
-          bMm: crotch.lengthMm,
-          most: mostSure,
-        },
-      ];
+      return [ofItself(crotch, { name: 'crotch', odds: crotchOdds, most: mostSure })];
     });
 }
 

@@ -1,7 +1,7 @@
 import type { EdgeRun } from '../../pattern/types.js';
 import { byChance, type Easing } from './seam-chances.js';
 import { agreementOfMarks, marksOf } from './seam-marks.js';
-import type { SewingLine } from './sewing-lines.js';
+import { runsOf, type SewingLine } from './sewing-lines.js';
 
 /** Lines that may be sewn to one another, and the odds that they are. */
 export interface Candidate {
@@ -71,4 +71,22 @@ export function candidate(
   const odds =
     (prior * sure * agrees * marks * easing(aMm - twice[0] - (bMm - twice[1]), bMm)) / byChance(bMm);
   return { name, a, b, runs, odds, aMm, bMm, ...(limit < 1 ? { most: limit } : {}) };
+}
+
+/** A line that is sewn to its own mirror image, or to that of its other layer: lengths say nothing of it. */
+export function ofItself(
+  line: SewingLine,
+  { name, odds, most }: { readonly name: string; readonly odds: number; readonly most: number },
+): Candidate {
+  const runs = runsOf(line, false);
+  return {
+    name,
+    a: [line],
+    b: [line],
+    runs: { a: runs, b: runs },
+    odds,
+    aMm: line.lengthMm,
+    bMm: line.lengthMm,
+    most,
+  };
 }
