@@ -27,6 +27,18 @@ const area = (piece: Piece): number => signedArea({ segments: piece.outline.part
 const outer = '<path d="M 85 85 H 315 V 440 H 85 Z"/>';
 const inner = '<path d="M 100 100 H 300 V 400 H 100 Z"/>';
 
+test('long bent lines that go round nothing are told, straight ones and short ones are not', () => {
+  const piece = '<path fill="none" d="M 20 20 H 120 V 120 H 20 Z"/>';
+  const codes = (body: string) => traced(piece + body).findings.map(found => found.code);
+  const told = traced(`${piece}<path d="M 200 20 H 500 V 400"/>`).findings.find(
+    f => f.code === 'long-lines-left',
+  )!;
+  expect(told.figures).toMatchObject({ lines: 1, lengthMm: 680 });
+  expect(toldFinding(told).message).toContain('680 mm');
+  expect(codes('<path d="M 200 20 H 580"/>')).not.toContain('long-lines-left');
+  expect(codes('<path d="M 200 20 H 260 V 80"/>')).not.toContain('long-lines-left');
+});
+
 describe('two lines beside one another', () => {
   test('the inner is sewn, and the way between them is each edge’s allowance', () => {
     const { pattern, bothLines, findings } = traced(outer + inner);

@@ -137,6 +137,52 @@ describe('pages of a pattern in tiles', () => {
     expect(found(pages({ clipped: true, overlap }), { columns: 4, overlap }).areas).toHaveLength(1);
   });
 
+  test('are laid by an overlap that is none of the common ones', () => {
+    const overlap = 7;
+    const ring = [
+      [30, 40],
+      [330, 40],
+      [345, 200],
+      [340, 420],
+      [60, 430],
+      [40, 250],
+    ].map(([x, y]): Point => ({ x: x!, y: y! }));
+    const tiles = [0, 1, 2, 3].map((i): DrawnPage => {
+      const [x, y] = [(i % 2) * (wide - overlap), Math.floor(i / 2) * (high - overlap)];
+      const lines = ring.flatMap((from, k) => {
+        const part = cut(moved(from, x, y), moved(ring[(k + 1) % 6]!, x, y));
+        return part ? [line(...part)] : [];
+      });
+      return { drawing: { lines, words: [] }, ...size };
+    });
+    const { areas, findings } = found(tiles);
+    const whole =
+      ring.reduce((sum, p, k) => sum + p.x * ring[(k + 1) % 6]!.y - p.y * ring[(k + 1) % 6]!.x, 0) / 2;
+    expect(areas).toHaveLength(1);
+    // Laid by the nearest of the common overlaps it would be out by four thousandths.
+    expect(Math.abs(areas[0]! / whole - 1)).toBeLessThan(5e-4);
+    expect(Math.abs(Number(findings.at(-1)!.figures!.overlapMm) - overlap)).toBeLessThan(0.03);
+  });
+
+  test('that tell no window of their own lie in the one that all were cut off at', () => {
+    const bare = pages({ clipped: true, overlap: 10 }).map(({ window: _, ...page }) => page);
+    for (const grid of [undefined, { columns: 4, overlap: 10 }])
+      expect(Math.abs(found(bare, grid).areas[0]! / area - 1)).toBeLessThan(1e-6);
+  });
+
+  test.each([
+    ['a cover', [line({ x: 30, y: 40 }, { x: 150, y: 40 }), line({ x: 30, y: 60 }, { x: 150, y: 60 })]],
+    ['a page of words', []],
+  ])('behind %s are laid without it, and that is said', (_, lines) => {
+    const cover: DrawnPage = { drawing: { lines, words: [] }, ...size, window };
+    const all = [cover, ...pages({ clipped: true, overlap: 10 })];
+    for (const grid of [undefined, { columns: 4, overlap: 10 }]) {
+      const { areas, findings } = found(all, grid);
+      expect(Math.abs(areas[0]! / area - 1)).toBeLessThan(1e-6);
+      expect(findings.at(-1)).toMatchObject({ figures: { pages: 8, others: 1 } });
+    }
+  });
+
   test('that are told where no line can run on are refused', () => {
     const own = pages({ clipped: true });
     const refused = refusalOf(() =>

@@ -163,10 +163,10 @@ function moved(pieces: readonly Piece[]): readonly Piece[] {
   }));
 }
 
-/** Long ways outside all pieces that nearly come home: shown where they do not meet. */
+/** Long ways outside all pieces: those that nearly come home are shown where they do not meet, what else is bent is counted. */
 function notShut(open: readonly Loop[], nests: readonly Nest[]): readonly Finding[] {
   const pieces = nests.map(({ outer }) => boundsOfPath(outer.path));
-  return open.flatMap(({ path }): readonly Finding[] => {
+  const ways = open.flatMap(({ path }) => {
     const lengthMm = pathLength(path),
       gapMm = distance(pathStart(path), pathEnd(path));
     const { min, max } = boundsOfPath(path);
@@ -174,11 +174,19 @@ function notShut(open: readonly Loop[], nests: readonly Nest[]): readonly Findin
       box =>
         min.x >= box.min.x - 1 && min.y >= box.min.y - 1 && max.x <= box.max.x + 1 && max.y <= box.max.y + 1,
     );
-    return lengthMm > longWay && gapMm < lengthMm / 10 && !inside
-      ? [finding('warning', 'line-not-shut', {}, { lengthMm, gapMm })]
-      : [];
+    return lengthMm > longWay && !inside ? [{ lengthMm, gapMm }] : [];
   });
+  const nearly = ways.filter(({ lengthMm, gapMm }) => gapMm < lengthMm / 10);
+  // A straight line may be a frame's or a table's.
+  const bent = ways.filter(({ lengthMm, gapMm }) => gapMm >= lengthMm / 10 && gapMm < straight * lengthMm);
+  const lengthMm = bent.reduce((sum, way) => sum + way.lengthMm, 0);
+  return [
+    ...nearly.map(facts => finding('warning', 'line-not-shut', {}, facts)),
+    ...(bent.length > 0 ? [finding('warning', 'long-lines-left', {}, { lines: bent.length, lengthMm })] : []),
+  ];
 }
+/** Of a way's length: with its ends as far apart it is straight. */
+const straight = 0.98;
 /** mm round: a way of this length may be a piece. */
 const longWay = 200;
 

@@ -3,6 +3,8 @@ import { anyFinding, anyRefusal, type FindingOf, type NoFacts, type RefusalOf } 
 /** What is told of drawings of other origins. */
 export interface DrawingTellings {
   'no-outline-in-drawing': { readonly lines: number };
+  /** Long bent lines outside all pieces that go round nothing. */
+  'long-lines-left': { readonly lines: number; readonly lengthMm: number };
   'line-not-shut': { readonly lengthMm: number; readonly gapMm: number };
   'lines-told-apart': { readonly pieces: number; readonly leastMm: number; readonly mostMm: number };
   'one-line-drawn': { readonly pieces: number };
@@ -32,12 +34,14 @@ export interface DrawingTellings {
   'pages-not-joined': { readonly pages: number };
   'pages-laid': {
     readonly pages: number;
+    readonly others: number;
     readonly joins: number;
     readonly residualMm: number;
     readonly worstMm: number;
   };
   'pages-laid-by-themselves': {
     readonly pages: number;
+    readonly others: number;
     readonly by: 'marks' | 'lines';
     readonly columns: number;
     readonly overlapMm: number;

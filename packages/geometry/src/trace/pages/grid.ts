@@ -15,6 +15,8 @@ export interface Laid {
   /** mm: root mean square of how far lines that run on across a join miss one another, once the pages are moved to fit. */
   readonly residualMm: number;
   readonly worstMm: number;
+  /** mm: the same before the pages were moved. */
+  readonly missMm: number;
   /** Places where a line runs on across a join, and ends of lines at pages' edges, two of which make a place. */
   readonly joins: number;
   readonly ends: number;
@@ -91,7 +93,9 @@ export function laidAt(
   const ends = own.map((page, i) => endsAtEdge(page, page.window ?? windows[i]!));
   const pairs = runningOn(ends, shifts);
   const moved = relaxed(shifts, pairs);
-  const misses = pairs.map(({ a, b }) => distance(add(a.at, moved[a.page]!), add(b.at, moved[b.page]!)));
+  const missesAt = (places: readonly Point[]): readonly number[] =>
+    pairs.map(({ a, b }) => distance(add(a.at, places[a.page]!), add(b.at, places[b.page]!)));
+  const misses = missesAt(moved);
   return {
     drawing: {
       lines: own.flatMap((page, i) =>
@@ -104,8 +108,8 @@ export function laidAt(
         page.drawing.words.map(word => ({ ...word, at: add(word.at, moved[i]!) })),
       ),
     },
-    residualMm:
-      misses.length === 0 ? 0 : Math.sqrt(misses.reduce((sum, miss) => sum + miss * miss, 0) / misses.length),
+    residualMm: rootMeanSquare(misses),
+    missMm: rootMeanSquare(missesAt(shifts)),
     worstMm: Math.max(0, ...misses),
     joins: misses.length,
     ends: ends.flat().length,
@@ -132,6 +136,9 @@ function cutTo(drawing: ForeignDrawing, { min, max }: Box): ForeignDrawing {
   });
   return { lines, words: drawing.words };
 }
+
+/** Whether any line of a page ends where the page is cut off. */
+export const goesOnBeyond = (page: DrawnPage): boolean => endsAtEdge(page, windowOf(page)).length > 0;
 
 interface End {
   readonly page: number;
@@ -198,4 +205,6 @@ function relaxed(shifts: readonly Point[], pairs: readonly Pair[]): readonly Poi
   return now;
 }
 
+const rootMeanSquare = (values: readonly number[]): number =>
+  values.length === 0 ? 0 : Math.sqrt(mean(values.map(value => value * value)));
 const mean = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / values.length;

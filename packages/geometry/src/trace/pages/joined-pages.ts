@@ -3,13 +3,13 @@ import { leastSeen } from '../../tolerance.js';
 import type { ForeignDrawing } from '../drawing/drawing.js';
 import { finding, refusal } from '../drawing/tellings.js';
 import type { Watch } from '../watch.js';
-import { framed } from './frames.js';
 import { withoutFurniture } from './furniture.js';
 import { type Laid, laidInGrid } from './grid.js';
-import { betterLaid, laidByThemselves } from './laid-by-themselves.js';
+import { betterLaid, laidByThemselves, prepared } from './laid-by-themselves.js';
 import type { DrawnPage, GridWishes } from './page.js';
 import { oneSheet } from './same-sheet.js';
 import { testSquareOf } from './test-square.js';
+import { withoutCovers } from './without-covers.js';
 
 /** Ends of lines at pages' edges: where of so many fewer than this share run on, pages do not lie so. */
 const enoughEnds = 8,
@@ -43,21 +43,21 @@ export function joinedPages(
   if (drawn.length === 1) return { drawing: drawn[0]!.drawing, findings: square };
   if (grid) {
     // Blank pages keep their places.
-    const own = withoutFurniture(framed(pages));
-    const laid = laidInGrid(own, grid);
+    const { laid, pages: own } = withoutCovers(pages, some => laidInGrid(prepared(some), grid))!;
     refuseMislaid(own, grid, laid, watch);
     const { drawing, residualMm, worstMm, joins } = laid;
+    const others = pages.length - own.length;
     const told = finding(
       worstMm > 1 ? 'warning' : 'note',
       'pages-laid',
       {},
-      { pages: pages.length, joins, residualMm, worstMm },
+      { pages: own.length, others, joins, residualMm, worstMm },
     );
     return { drawing, residualMm, worstMm, findings: [...square, told] };
   }
   const sheet = oneSheet(withoutFurniture(drawn));
   // Blank pages keep their places, unless the others lie as if they had none.
-  if (!sheet) return bySelves(pages, drawn, square, watch);
+  if (!sheet) return bySelves(pages, square, watch);
   const { drawing, pages: used, worstMm } = sheet;
   return {
     drawing,
@@ -93,14 +93,14 @@ function refuseMislaid(
 /** Pages laid by their frames and letters, or by the lines that run on. @throws PatternError `pages-not-joined` */
 function bySelves(
   pages: readonly DrawnPage[],
-  drawn: readonly DrawnPage[],
   square: readonly Finding[],
   watch: Watch<'pages'>,
 ): JoinedPages {
-  const laid = laidByThemselves(pages, watch) ?? laidByThemselves(drawn, watch);
-  if (!laid) throw refusal('pages-not-joined', { pages: drawn.length });
-  const { drawing, residualMm, worstMm, joins, by, columns, overlapMm } = laid;
-  const how = { pages: pages.length, by, columns, overlapMm, joins, residualMm, worstMm };
+  const found = withoutCovers(pages, own => laidByThemselves(own, watch));
+  if (!found) throw refusal('pages-not-joined', { pages: pages.length });
+  const { drawing, residualMm, worstMm, joins, by, columns, overlapMm } = found.laid;
+  const others = pages.length - found.pages.length;
+  const how = { pages: found.pages.length, others, by, columns, overlapMm, joins, residualMm, worstMm };
   return {
     drawing,
     residualMm,

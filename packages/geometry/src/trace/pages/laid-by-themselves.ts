@@ -1,4 +1,5 @@
 import { tell, type Watch } from '../watch.js';
+import { inCommonWindow } from './common-window.js';
 import { framed } from './frames.js';
 import { withoutFurniture } from './furniture.js';
 import { type GridPlace, inRows, type Laid, laidAt } from './grid.js';
@@ -33,7 +34,7 @@ export function laidByThemselves(
   pages: readonly DrawnPage[],
   watch: Watch<'pages'>,
 ): LaidByThemselves | undefined {
-  const own = withoutFurniture(framed(pages));
+  const own = prepared(pages);
   const places = placesByMarks(own);
   if (places) {
     const laid = bestOf(own, [places], watch);
@@ -43,6 +44,10 @@ export function laidByThemselves(
   const laid = bestOf(own, ways(own.length), watch);
   return laid && { ...laid, by: 'lines' };
 }
+
+/** Pages in the windows that they are cut off at, without what belongs to the paper. */
+export const prepared = (pages: readonly DrawnPage[]): readonly DrawnPage[] =>
+  inCommonWindow(withoutFurniture(framed(pages)));
 
 /** Of the best score: less is no slip of a tenth of a millimetre, but another way to lie. */
 const nearlyBest = 0.9;
@@ -57,7 +62,7 @@ export function betterLaid(
   laid: Laid,
   watch: Watch<'pages'>,
 ): Omit<LaidByThemselves, 'by'> | undefined {
-  const best = laidByThemselves(pages, watch) ?? bestOf(pages, [inRows(pages.length, columns)], watch);
+  const best = laidByThemselves(pages, watch) ?? bestOf(prepared(pages), [inRows(pages.length, columns)], {});
   const isBetter = best && runsOn(best) && score(laid) < nearlyBest * score(best);
   // What lies in columns from the top down cannot be told in rows.
   const rows = inRows(pages.length, best?.columns ?? columns);
@@ -87,25 +92,46 @@ function bestOf(
     Math.max(...boxes.map(({ min, max }) => max.x - min.x)),
     Math.max(...boxes.map(({ min, max }) => max.y - min.y)),
   ];
+  const lay = (places: readonly GridPlace[], overlapMm: number) => ({
+    ...laidAt(pages, places, { wide: wide - overlapMm, high: high - overlapMm, overlap: overlapMm }),
+    columns: 1 + Math.max(...places.map(p => p.column)),
+    overlapMm,
+    places,
+  });
   const tried = all.flatMap((places, i) => {
     tell(watch, 'pages', i / all.length);
-    return overlaps.map(overlapMm => {
-      const steps = { wide: wide - overlapMm, high: high - overlapMm, overlap: overlapMm };
-      const laid = laidAt(pages, places, steps);
-      const columns = 1 + Math.max(...places.map(p => p.column));
-      return { ...laid, columns, overlapMm, places };
-    });
+    return overlaps.map(overlapMm => lay(places, overlapMm));
   });
   const [best, ...others] = [...tried].sort((a, b) => score(b) - score(a));
   const second = others.find(({ places }) => places !== best!.places);
   const isClear = best !== undefined && runsOn(best) && (!second || score(second) < clearly * score(best));
   // Letters say where pages lie even if no line crosses a join.
-  return best && (isClear || all.length === 1) ? best : undefined;
+  return best && (isClear || all.length === 1) ? closer(best, mm => lay(best.places, mm)) : undefined;
+}
+
+/** mm: steps in which an overlap that is none of the common ones is come nearer to. */
+const nearer = [1, 0.3, 0.1, 0.02] as const;
+/** mm: lines that run on so truly need no other overlap. */
+const trulyOn = 0.0005;
+
+/** The overlap beside a common one with which lines run on most truly. */
+function closer<L extends Laid & { readonly overlapMm: number }>(from: L, lay: (mm: number) => L): L {
+  let best = from;
+  for (const step of nearer)
+    for (const way of [-1, 1])
+      while (best.joins > 0 && best.missMm > trulyOn) {
+        const next = lay(best.overlapMm + way * step);
+        if (next.overlapMm < 0 || next.joins < best.joins || next.missMm >= best.missMm) break;
+        best = next;
+      }
+  return best;
 }
 
 /** Joins alone would favour small overlaps, which cut more lines: the share that run on and how truly tell. */
-const score = ({ joins, ends, residualMm }: Laid): number =>
-  ends === 0 ? 0 : ((2 * joins) / ends) * Math.exp(-residualMm);
+const score = ({ joins, ends, residualMm, missMm }: Laid): number =>
+  ends === 0 ? 0 : ((2 * joins) / ends) * Math.exp(-residualMm - ofMiss * missMm);
+/** What a miss counts that pages can be moved to mend: no page lies to a hair, and moving mends a wrong overlap, too. */
+const ofMiss = 0.1;
 
 const runsOn = ({ joins, ends, residualMm }: Laid): boolean =>
   joins >= fewestJoins && 2 * joins >= mostEnds * ends && residualMm <= mostMiss;

@@ -4,6 +4,9 @@ import { typedSizes } from '../typed-sizes.js';
 
 const count = (n: number, one: string, many: string): string => (n === 1 ? `1 ${one}` : `${n} ${many}`);
 
+const leftOut = (others: number): string =>
+  others > 0 ? `; ${count(others, 'other page was', 'other pages were')} left out` : '';
+
 /** What is said of drawings of other origins. */
 export const foreign: Tellings<DrawingTellings> = {
   'no-outline-in-drawing': ({ lines }) => ({
@@ -19,6 +22,10 @@ export const foreign: Tellings<DrawingTellings> = {
   'line-not-shut': ({ lengthMm, gapMm }, say) => ({
     message: `A line ${say.length(lengthMm)} long nearly comes home: its ends lie ${say.length(gapMm)} apart.`,
     remedy: `If it is a piece, join its ends in the drawing, or say how far ends may lie apart: --gap.`,
+  }),
+  'long-lines-left': ({ lines, lengthMm }, say) => ({
+    message: `${count(lines, 'long line goes', 'long lines go')} round no piece, ${say.length(lengthMm)} in all; what they are of was left out.`,
+    remedy: 'If a piece is missing, join its lines in the drawing, or say how far ends may lie apart: --gap.',
   }),
   'lines-told-apart': ({ pieces, leastMm, mostMm }, say) => ({
     message: `${count(pieces, 'piece shows', 'pieces show')} two lines beside one another: the inner was taken for the stitching line, with ${leastMm === mostMm ? say.allowance(leastMm) : `${say.allowance(leastMm)} to ${say.allowance(mostMm)}`} of allowance.`,
@@ -85,16 +92,19 @@ export const foreign: Tellings<DrawingTellings> = {
     message: `The pages do not lie so: of ${ends} places where a line reaches the edge of a page, it runs on in the next at ${joins === 0 ? 'none' : joins}.`,
     remedy: 'Look at the columns and the overlap again, such as --columns 4 --overlap "10 mm".',
   }),
-  'pages-laid': ({ pages, joins, residualMm, worstMm }, say) => ({
-    message: `${pages} pages laid in rows; ${count(joins, 'line runs', 'lines run')} on across joins, to within ${say.number(residualMm, 2)} mm (at worst ${say.number(worstMm, 2)} mm).`,
+  'pages-laid': ({ pages, others, joins, residualMm, worstMm }, say) => ({
+    message: `${pages} pages laid in rows; ${count(joins, 'line runs', 'lines run')} on across joins, to within ${say.number(residualMm, 2)} mm (at worst ${say.number(worstMm, 2)} mm)${leftOut(others)}.`,
     remedy: 'If that is too much, look at the columns and the overlap again.',
   }),
-  'pages-laid-by-themselves': ({ pages, by, columns, overlapMm, joins, residualMm, worstMm }, say) => ({
-    message: `${pages} pages laid ${by === 'marks' ? 'by the letters at their edges' : 'so that their lines run on'}, ${columns} in a row${overlapMm > 0 ? `, ${say.number(overlapMm, 1)} mm over one another` : ''}; ${count(joins, 'line runs', 'lines run')} on across joins, to within ${say.number(residualMm, 2)} mm (at worst ${say.number(worstMm, 2)} mm).`,
+  'pages-laid-by-themselves': (
+    { pages, others, by, columns, overlapMm, joins, residualMm, worstMm },
+    say,
+  ) => ({
+    message: `${pages} pages laid ${by === 'marks' ? 'by the letters at their edges' : 'so that their lines run on'}, ${columns} in a row${overlapMm > 0 ? `, ${say.number(overlapMm, 1)} mm over one another` : ''}; ${count(joins, 'line runs', 'lines run')} on across joins, to within ${say.number(residualMm, 2)} mm (at worst ${say.number(worstMm, 2)} mm)${leftOut(others)}.`,
     remedy: 'If that is not how they lie, say it: --columns 4 --overlap "10 mm".',
   }),
   'pages-of-one-sheet': ({ pages, others }) => ({
-    message: `${pages} pages are windows onto one sheet, and were joined by the lines that they share${others > 0 ? `; ${count(others, 'other page was', 'other pages were')} left out` : ''}.`,
+    message: `${pages} pages are windows onto one sheet, and were joined by the lines that they share${leftOut(others)}.`,
     remedy: 'Nothing to do, unless a piece is missing.',
   }),
   'no-test-square': () => ({

@@ -4,6 +4,9 @@ import { typedSizes } from '../typed-sizes.js';
 
 const count = (n: number, one: string, many: string): string => (n === 1 ? `1 ${one}` : `${n} ${many}`);
 
+const leftOut = (others: number): string =>
+  others > 0 ? `; ${count(others, 'andere Seite blieb', 'andere Seiten blieben')} weg` : '';
+
 /** Was zu Zeichnungen anderer Herkunft gesagt wird. */
 export const foreign: Tellings<DrawingTellings> = {
   'no-outline-in-drawing': ({ lines }) => ({
@@ -20,6 +23,11 @@ export const foreign: Tellings<DrawingTellings> = {
     message: `Eine Linie von ${say.length(lengthMm)} schließt sich beinahe: Ihre Enden liegen ${say.length(gapMm)} auseinander.`,
     remedy:
       'Ist es ein Teil, verbinden Sie die Enden in der Zeichnung, oder sagen Sie, wie weit Enden auseinanderliegen dürfen: --gap.',
+  }),
+  'long-lines-left': ({ lines, lengthMm }, say) => ({
+    message: `${lines === 1 ? '1 lange Linie führt' : `${lines} lange Linien führen`} um kein Teil herum, zusammen ${say.length(lengthMm)}; wozu sie gehören, wurde weggelassen.`,
+    remedy:
+      'Fehlt ein Teil, verbinden Sie seine Linien in der Zeichnung, oder sagen Sie, wie weit Enden auseinanderliegen dürfen: --gap.',
   }),
   'lines-told-apart': ({ pieces, leastMm, mostMm }, say) => ({
     message: `${count(pieces, 'Teil zeigt', 'Teile zeigen')} zwei Linien nebeneinander: Die innere wurde als Nahtlinie genommen, mit ${leastMm === mostMm ? say.allowance(leastMm) : `${say.allowance(leastMm)} bis ${say.allowance(mostMm)}`} Zugabe.`,
@@ -91,16 +99,19 @@ export const foreign: Tellings<DrawingTellings> = {
     message: `So liegen die Seiten nicht: von ${ends} Stellen, an denen eine Linie den Rand einer Seite erreicht, läuft sie an ${joins === 0 ? 'keiner' : joins} auf der nächsten weiter.`,
     remedy: 'Sehen Sie die Spalten und die Überlappung noch einmal an, etwa --columns 4 --overlap "10 mm".',
   }),
-  'pages-laid': ({ pages, joins, residualMm, worstMm }, say) => ({
-    message: `${pages} Seiten in Reihen gelegt; ${count(joins, 'Linie läuft', 'Linien laufen')} über Stöße weiter, auf ${say.number(residualMm, 2)} mm genau (schlimmstenfalls ${say.number(worstMm, 2)} mm).`,
+  'pages-laid': ({ pages, others, joins, residualMm, worstMm }, say) => ({
+    message: `${pages} Seiten in Reihen gelegt; ${count(joins, 'Linie läuft', 'Linien laufen')} über Stöße weiter, auf ${say.number(residualMm, 2)} mm genau (schlimmstenfalls ${say.number(worstMm, 2)} mm)${leftOut(others)}.`,
     remedy: 'Ist das zu viel, prüfen Sie Spalten und Überlappung.',
   }),
-  'pages-laid-by-themselves': ({ pages, by, columns, overlapMm, joins, residualMm, worstMm }, say) => ({
-    message: `${pages} Seiten ${by === 'marks' ? 'nach den Buchstaben an ihren Rändern' : 'so gelegt, dass ihre Linien weiterlaufen'}${by === 'marks' ? ' gelegt' : ''}, ${columns} in der Reihe${overlapMm > 0 ? `, ${say.number(overlapMm, 1)} mm übereinander` : ''}; ${count(joins, 'Linie läuft', 'Linien laufen')} über Stöße weiter, auf ${say.number(residualMm, 2)} mm genau (schlimmstenfalls ${say.number(worstMm, 2)} mm).`,
+  'pages-laid-by-themselves': (
+    { pages, others, by, columns, overlapMm, joins, residualMm, worstMm },
+    say,
+  ) => ({
+    message: `${pages} Seiten ${by === 'marks' ? 'nach den Buchstaben an ihren Rändern' : 'so gelegt, dass ihre Linien weiterlaufen'}${by === 'marks' ? ' gelegt' : ''}, ${columns} in der Reihe${overlapMm > 0 ? `, ${say.number(overlapMm, 1)} mm übereinander` : ''}; ${count(joins, 'Linie läuft', 'Linien laufen')} über Stöße weiter, auf ${say.number(residualMm, 2)} mm genau (schlimmstenfalls ${say.number(worstMm, 2)} mm)${leftOut(others)}.`,
     remedy: 'Liegen sie anders, sagen Sie es: --columns 4 --overlap "10 mm".',
   }),
   'pages-of-one-sheet': ({ pages, others }) => ({
-    message: `${pages} Seiten sind Fenster auf ein Blatt und wurden nach ihren gemeinsamen Linien verbunden${others > 0 ? `; ${count(others, 'andere Seite blieb', 'andere Seiten blieben')} weg` : ''}.`,
+    message: `${pages} Seiten sind Fenster auf ein Blatt und wurden nach ihren gemeinsamen Linien verbunden${leftOut(others)}.`,
     remedy: 'Nichts zu tun, wenn kein Teil fehlt.',
   }),
   'no-test-square': () => ({
