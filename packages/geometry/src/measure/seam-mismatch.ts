@@ -55,7 +55,9 @@ export function mismatchFinding(pattern: Pattern, seam: Seam, mismatch: Mismatch
     longer: edgesOfSide(long),
     shorter: edgesOfSide(short),
     shorten: edgeOf(shorten),
+    shortenTimes: timesIn(long, shorten),
     lengthen: edgeOf(lengthen),
+    lengthenTimes: timesIn(short, lengthen),
     ...(at && stretches.length > 1 ? { from: at.from, to: at.to } : {}),
     ...(drafted ? { redraft: { piece: drafted.piece } } : {}),
     ...capOf(pattern, seam, offMm),
@@ -78,6 +80,15 @@ function capOf(pattern: Pattern, { a, b }: Seam, offMm: number) {
 
 /** Share of its length that a cap is let out or taken in by its height. Common practice, no source. */
 const mostOfCap = 0.1;
+
+/** How often an edge is sewn there, left and right: what is changed of it on paper counts as often. */
+const timesIn = ({ runs }: SeamSide, { piece, edge, part }: EdgeRun): number =>
+  runs.filter(
+    ({ run }) =>
+      run.piece === piece &&
+      run.edge === edge &&
+      Math.abs((run.part?.from ?? 0) - (part?.from ?? 0)) <= coincidenceTolerance,
+  ).length;
 
 const edgeOf = ({ piece, edge }: EdgeRun) => ({ piece, edge });
 

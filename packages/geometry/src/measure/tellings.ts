@@ -25,6 +25,9 @@ export interface MeasureTellings {
     /** The edges that most likely are at fault. */
     readonly shorten: Thing;
     readonly lengthen: Thing;
+    /** How often each is sewn in the seam: what changes on paper counts so many times. */
+    readonly shortenTimes: number;
+    readonly lengthenTimes: number;
     /** Between which places of the seam the difference lies, where that is clear. */
     readonly from?: SeamPlace;
     readonly to?: SeamPlace;

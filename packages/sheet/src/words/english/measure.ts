@@ -230,7 +230,9 @@ function mismatchRemedy(facts: Facts<'seam-does-not-match'>, say: Say): string {
   const {
     seam,
     shorten,
+    shortenTimes,
     lengthen,
+    lengthenTimes,
     offMm,
     differenceMm,
     easeWantedMm,
@@ -240,11 +242,12 @@ function mismatchRemedy(facts: Facts<'seam-does-not-match'>, say: Say): string {
     layers,
     folded,
   } = facts;
-  const by = say.slight(Math.abs(offMm));
+  const by = (times: number): string =>
+    `${say.slight(Math.abs(offMm) / times)}${times > 1 ? ` (it is sewn there ${say.number(times, 0)} times)` : ''}`;
   const ways = [
     ...(redraft === undefined ? [] : [`draft ${say.thing(redraft)} again for the edges as they are now`]),
-    `shorten ${say.thing(shorten)} by ${by}`,
-    `lengthen ${say.thing(lengthen)} by ${by}`,
+    `shorten ${say.thing(shorten)} by ${by(shortenTimes)}`,
+    `lengthen ${say.thing(lengthen)} by ${by(lengthenTimes)}`,
     ...(cap === undefined
       ? []
       : [

@@ -217,7 +217,9 @@ function mismatchRemedy(facts: Facts<'seam-does-not-match'>, say: Say): string {
   const {
     seam,
     shorten,
+    shortenTimes,
     lengthen,
+    lengthenTimes,
     offMm,
     differenceMm,
     easeWantedMm,
@@ -227,7 +229,8 @@ function mismatchRemedy(facts: Facts<'seam-does-not-match'>, say: Say): string {
     layers,
     folded,
   } = facts;
-  const by = say.slight(Math.abs(offMm));
+  const by = (times: number): string =>
+    `${say.slight(Math.abs(offMm) / times)}${times > 1 ? ` (sie wird dort ${say.number(times, 0)}-mal genäht)` : ''}`;
   const again =
     redraft === undefined ? '' : `Zeichnen Sie ${say.thing(redraft)} für die jetzigen Kanten neu. Oder: `;
   const ease = typedLength(differenceMm, say.unit);
@@ -243,7 +246,7 @@ function mismatchRemedy(facts: Facts<'seam-does-not-match'>, say: Say): string {
         : layers === 1
           ? `Liegt ${say.thing(layered)} dort einfach, lassen Sie data-layers weg: Dann stimmen die Seiten überein. `
           : `Liegen ${say.number(layers, 0)} Lagen von ${say.thing(layered)} aufeinander, geben Sie data-layers="${layers}" an: Dann stimmen die Seiten überein. `;
-  return `${lying}${again}Kürzen Sie ${say.thing(shorten)} um ${by} oder verlängern Sie ${say.thing(lengthen)} um ${by}.${byCap} Ist der Unterschied gewollt, sagen Sie es: ${stepText('set seam', { seam: seam.seam ?? '', ease })}.`;
+  return `${lying}${again}Kürzen Sie ${say.thing(shorten)} um ${by(shortenTimes)} oder verlängern Sie ${say.thing(lengthen)} um ${by(lengthenTimes)}.${byCap} Ist der Unterschied gewollt, sagen Sie es: ${stepText('set seam', { seam: seam.seam ?? '', ease })}.`;
 }
 
 const easeBefore = (easeMm: number, say: Say): string =>
