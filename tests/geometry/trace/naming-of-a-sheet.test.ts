@@ -1,3 +1,4 @@
+import { type EdgeRun, edgePath, type Pattern, pathLength } from '@paperhinge/geometry';
 import { proposeNames } from '@paperhinge/geometry/trace';
 import { describe, expect, test } from 'vitest';
 import { lotC } from '../../support/fresh/lot-c.js';
@@ -70,7 +71,54 @@ const garment = (title: string): Unnamed =>
 const seamOf = (title: string, edge: string) =>
   toldOf(garment(title)).find(({ sides }) => sides.flat().includes(edge))!;
 
+/** mm from where a side begins to its notches, and to its end. */
+function along(pattern: Pattern, runs: readonly EdgeRun[]) {
+  let mm = 0;
+  const notches = runs.flatMap(({ piece: name, edge, reversed }) => {
+    const piece = pattern.pieces.find(own => own.name === name)!;
+    const from = mm,
+      own = pathLength(edgePath(piece, edge));
+    mm += own;
+    return piece.notches
+      .filter(notch => notch.edge === edge)
+      .map(({ at }) => from + (reversed ? own - at : at));
+  });
+  return { mm, notches: notches.sort((x, y) => x - y) };
+}
+
+/** mm that notches are apart at most, counted from the beginning or from the end. */
+function apart(a: ReturnType<typeof along>, b: ReturnType<typeof along>): number {
+  const off = a.notches.map((at, i) =>
+    Math.min(Math.abs(at - b.notches[i]!), Math.abs(a.mm - at - (b.mm - b.notches[i]!))),
+  );
+  return Math.max(...off);
+}
+
 describe('what is seen in them', () => {
+  test('seams go the way that their notches meet', () => {
+    const wrongWay: string[] = [];
+    let toldByNotches = 0;
+    for (const { pattern, title } of Object.values(lots).flat())
+      for (const { seam } of proposeNames(pattern).seams) {
+        const [a, b, back] = [
+          seam.a,
+          seam.b,
+          [...seam.b].reverse().map(run => ({ ...run, reversed: !run.reversed })),
+        ].map(runs => along(pattern, runs)) as [
+          ReturnType<typeof along>,
+          ReturnType<typeof along>,
+          ReturnType<typeof along>,
+        ];
+        if (a.notches.length === 0 || a.notches.length !== b.notches.length || Math.abs(a.mm - b.mm) > 15)
+          continue;
+        const [there, turned] = [apart(a, b), apart(a, back)];
+        if (Math.abs(there - turned) > 8) toldByNotches++;
+        if (there > turned + 8) wrongWay.push(`${title}: ${seam.name}`);
+      }
+    expect(wrongWay).toEqual([]);
+    expect(toldByNotches).toBeGreaterThan(100);
+  });
+
   test('the bag of a hip pocket lies behind its mouth; side and waist run over front and hip piece', () => {
     const jeans = 'jeans with slant pockets';
     expect(seamOf(jeans, 'bag.mouth').sides.flat().sort()).toEqual(['bag.mouth', 'front.pocket']);

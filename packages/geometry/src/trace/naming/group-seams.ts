@@ -1,4 +1,4 @@
-import type { EdgeRun } from '../../pattern/types.js';
+import type { EdgeRole, EdgeRun } from '../../pattern/types.js';
 import { isTurnedByShape } from './agreement.js';
 import type { BodySide } from './front-and-back.js';
 import { type Candidate, candidate, usual } from './seam-candidates.js';
@@ -14,13 +14,22 @@ export function caps(lines: readonly SewingLine[], round: Round): readonly Candi
   );
   if (armholes.length < 2) return [];
   // From the side up in front, down to the side behind: an armhole lies away from its centre.
-  const b = round(armholes).flatMap(({ line, front }) => runsOf(line, (line.after === 'side') === front));
+  const b = round(armholes).flatMap(({ line, front }) => runsOf(line, isLower(line.after) === front));
+  // Which half of a cap is its front is told by its notches, if by anything.
   return lines
     .filter(line => line.role === 'cap')
-    .map(cap =>
-      candidate('armhole', [cap], armholes, capEased, { runs: { a: runsOf(cap, false), b }, prior: usual }),
+    .flatMap(cap =>
+      [false, true].map(reversed =>
+        candidate('armhole', [cap], armholes, capEased, {
+          runs: { a: runsOf(cap, reversed), b },
+          prior: usual,
+        }),
+      ),
     );
 }
+
+/** What an armhole comes to below, of a yoke the seam to what hangs from it. */
+const isLower = (role: EdgeRole | undefined): boolean => role === 'side' || role === 'yoke';
 
 /** Lines as one meets them from the centre in front round to the centre behind. */
 export type Round = (

@@ -1,6 +1,6 @@
 import type { EdgeRun } from '../../pattern/types.js';
 import { byChance, type Easing } from './seam-chances.js';
-import { agreementOfMarks, marksOf } from './seam-marks.js';
+import { agreementOfMarks, marksOf, within } from './seam-marks.js';
 import { runsOf, type SewingLine } from './sewing-lines.js';
 
 /** Lines that may be sewn to one another, and the odds that they are. */
@@ -10,6 +10,8 @@ export interface Candidate {
   readonly b: readonly SewingLine[];
   readonly runs: { readonly a: readonly EdgeRun[]; readonly b: readonly EdgeRun[] };
   readonly odds: number;
+  /** How much likelier its notches make it: by them the way of a seam is told, where the odds do not. */
+  readonly marks?: number;
   readonly aMm: number;
   readonly bMm: number;
   /** No surer than this, whatever the odds. */
@@ -69,8 +71,8 @@ export function candidate(
   );
   const marks = agreementOfMarks(marksOf(runs.a, a), marksOf(runs.b, b));
   const odds =
-    (prior * sure * agrees * marks * easing(aMm - twice[0] - (bMm - twice[1]), bMm)) / byChance(bMm);
-  return { name, a, b, runs, odds, aMm, bMm, ...(limit < 1 ? { most: limit } : {}) };
+    (prior * sure * agrees * within(marks) * easing(aMm - twice[0] - (bMm - twice[1]), bMm)) / byChance(bMm);
+  return { name, a, b, runs, odds, marks, aMm, bMm, ...(limit < 1 ? { most: limit } : {}) };
 }
 
 /** A line that is sewn to its own mirror image, or to that of its other layer: lengths say nothing of it. */

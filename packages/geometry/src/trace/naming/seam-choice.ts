@@ -69,17 +69,20 @@ export function besideOf(all: readonly SewingLine[], one: Candidate): BesideSeam
   return { ofA: lines(0), ofB: lines(1) };
 }
 
-/** Of candidates that sew the same to the same, the one with the best odds. */
+/** Of candidates that sew the same to the same, the one with the best odds, or the way that its notches tell. */
 function onceEach(candidates: readonly Candidate[]): readonly Candidate[] {
   const best = new Map<string, Candidate>();
   for (const one of candidates) {
     const side = (b: readonly SewingLine[]): string => [...edgesTaken({ a: [], b })].sort().join(' ');
     const key = [side(one.a), side(one.b)].sort().join(' = ');
     const known = best.get(key);
-    if (!known || one.odds > known.odds) best.set(key, one);
+    if (!known || isBetter(one, known)) best.set(key, one);
   }
   return [...best.values()];
 }
+
+const isBetter = (one: Candidate, known: Candidate): boolean =>
+  one.odds > known.odds || (one.odds === known.odds && (one.marks ?? 1) > (known.marks ?? 1));
 
 /** The candidate with the best odds among all that its edges are in, nothing among them. */
 function likeliest(candidates: readonly Candidate[], limit: number) {

@@ -50,16 +50,16 @@ const near = 3,
   nearGathered = 0.06;
 /** Of the longer side: what differs by more is gathered or stretched. */
 const plainly = 0.03;
-/** Marks make nothing more than so many times likelier or less likely. */
+/** Marks make a seam so many times likelier at most, or less likely. */
 const mostTelling = 60,
   leastTelling = 0.01;
+export const within = (marks: number): number => Math.min(mostTelling, Math.max(leastTelling, marks));
+
 /** Of a notch that meets nothing on what is pleated. */
 const pleated = 0.9;
 
 /** How much likelier it is that two sides are sewn, begun where they begin, by where their notches lie. */
-export function agreementOfMarks(a: SideMarks, b: SideMarks): number {
-  return Math.min(mostTelling, Math.max(leastTelling, metBy(a, b) * metBy(b, a)));
-}
+export const agreementOfMarks = (a: SideMarks, b: SideMarks): number => metBy(a, b) * metBy(b, a);
 
 function metBy(own: SideMarks, other: SideMarks): number {
   return own.notches.reduce((all, notch) => all * chanceOf(notch, own, other), 1);
