@@ -173,6 +173,7 @@ describe('pages of a pattern in tiles', () => {
   test.each([
     ['a cover', [line({ x: 30, y: 40 }, { x: 150, y: 40 }), line({ x: 30, y: 60 }, { x: 150, y: 60 })]],
     ['a page of words', []],
+    ['one that a short line is drawn on', [line({ x: 30, y: 40 }, { x: 60, y: 44 })]],
   ])('behind %s are laid without it, and that is said', (_, lines) => {
     const cover: DrawnPage = { drawing: { lines, words: [] }, ...size, window };
     const all = [cover, ...pages({ clipped: true, overlap: 10 })];
