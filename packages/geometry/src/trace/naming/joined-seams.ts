@@ -201,5 +201,7 @@ const meets: readonly (readonly [readonly EdgeRole[], readonly EdgeRole[]])[] = 
 function nameOf(few: JoinedLine, many: JoinedLine): string {
   if (few.isRing) return 'armhole';
   const roles = [...linesOf(many), ...linesOf(few)].flatMap(({ role }) => role ?? []);
-  return roles.find(role => role !== 'hem') ?? 'seam';
+  return (
+    roles.find(role => role !== 'hem' && role !== 'opening') ?? roles.find(role => role === 'hem') ?? 'seam'
+  );
 }
