@@ -1,5 +1,7 @@
 // What every command that writes one file makes of the name it is given: the job done, or a refusal with what to write.
-import { join } from 'node:path';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { basename, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { fileToWrite, type Held } from '../../packages/cli/src/file-to-write.js';
 import { refusalOf } from '../support/told.js';
@@ -27,7 +29,15 @@ describe.each(heldBy)('a file that holds %s', (held, own, other) => {
     const told = refusalOf(() => fileToWrite(path, held));
     expect([told.code, told.remedy]).toEqual([
       'output-unnamed',
-      expect.stringMatching(new RegExp(`such as \\w+\\.${own}\\.`)),
+      expect.stringMatching(new RegExp(`such as (out/)?\\w+\\.${own}\\.`)),
     ]);
+  });
+  test('nor as a folder that is there, but by a name in it', () => {
+    const folder = mkdtempSync(join(tmpdir(), 'paperhinge-folder-'));
+    const told = refusalOf(() => fileToWrite(folder, held));
+    expect(told.code).toBe('output-unnamed');
+    expect(told.remedy).toMatch(new RegExp(`such as .*${basename(folder)}/\\w+\\.${own}\\.`));
+    expect(fileToWrite(join(folder, `x.${own}`), held)).toBe(join(folder, `x.${own}`));
+    rmSync(folder, { recursive: true });
   });
 });

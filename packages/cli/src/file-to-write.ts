@@ -1,4 +1,5 @@
-import { basename, extname } from 'node:path';
+import { statSync } from 'node:fs';
+import { basename, extname, join } from 'node:path';
 import { commandRefusal } from '@paperhinge/sheet/words';
 
 /** The endings of what a file holds; one without takes the first. */
@@ -22,18 +23,29 @@ const known: ReadonlySet<string> = new Set(
 
 /**
  * The path of a file that is to be written, with an ending that says what it holds.
- * @throws PatternError `output-unnamed`: empty, or a folder's; `output-of-another-kind`: it ends as other files do
+ * @throws PatternError `output-unnamed`: empty, or a folder that is there; `output-of-another-kind`: it ends as other files do
  */
 export function fileToWrite(path: string, holds: Held): string {
   const own: readonly string[] = endings[holds];
-  const name = /[\\/]$/.test(path) ? '' : basename(path).trim();
-  if (name === '' || name === '.' || name === '..')
-    throw commandRefusal('output-unnamed', { such: `${examples[holds]}${own[0]}` });
+  const such = `${examples[holds]}${own[0]}`;
+  if (path.trim() === '') throw commandRefusal('output-unnamed', { such });
+  const name = basename(path).trim();
+  if (/[\\/]\s*$/.test(path) || ['', '.', '..'].includes(name) || isFolder(path))
+    throw commandRefusal('output-unnamed', { such: join(path.trim(), such) });
   const ending = extname(name);
   if (own.includes(ending.toLowerCase())) return path;
   if (!known.has(ending.toLowerCase())) return `${path}${own[0]}`;
   const write = `${basename(name, ending)}${own[0]}`;
   throw commandRefusal('output-of-another-kind', { holds, ending, write });
+}
+
+function isFolder(path: string): boolean {
+  try {
+    return statSync(path).isDirectory();
+  } catch {
+    // Not there, or not to be reached: whoever writes it says so.
+    return false;
+  }
 }
 
 const examples: Readonly<Record<Held, string>> = {
