@@ -379,9 +379,10 @@ const followed = [
   'lining-cannot-be-turned',
 ];
 /** Good news, of which nothing is to be done; and a refusal, which is no finding of a check. */
-/** Followed in the tests of contour darts, of raw edges, of drawn facings, of straps, of ties and of wrapped fronts; of spurs. */
+/** Followed in the tests of contour darts, of raw edges, of drawn facings, of straps, of ties and of wrapped fronts; of spurs and hooks. */
 const inItsOwnTest = [
   'edge-turns-back',
+  'edge-ends-hooked',
   'contour-dart-cut',
   'edges-left-raw',
   'lining-edges-loose',

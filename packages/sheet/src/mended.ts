@@ -10,6 +10,7 @@ const passing: ReadonlySet<string> = new Set([
   'edge-kinked',
   'edge-stepped',
   'edge-turns-back',
+  'edge-ends-hooked',
   'fold-corner-not-square',
   'edge-bridged',
   'edge-overlapped',

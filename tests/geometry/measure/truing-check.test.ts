@@ -382,6 +382,54 @@ describe('a spur within an edge', () => {
   });
 });
 
+describe('a hook at an end of an edge', () => {
+  /** The hem begins or ends with a stretch of a length that leads off by an angle from where it goes. */
+  const hooked = (size: number, angle: number, atStart: boolean) => {
+    const off: Corner = [size * Math.cos(angle), size * Math.sin(angle)];
+    return hemmed(
+      atStart
+        ? [
+            [300, 400],
+            [300 - off[0], 400 + off[1]],
+            [0, 400],
+          ]
+        : [
+            [300, 400],
+            [off[0], 400 + off[1]],
+            [0, 400],
+          ],
+    );
+  };
+  const told = (piece: Piece) => checkPattern(patternOf([piece])).filter(f => f.code === 'edge-ends-hooked');
+
+  test.each([0.012, 0.03, 0.049])('of %s mm is told with its corner; without its point it is gone', size => {
+    for (const atStart of [true, false])
+      for (const angle of [0.6, Math.PI / 2, 2.8, -1]) {
+        const [finding, ...others] = told(hooked(size, angle, atStart));
+        expect(others).toEqual([]);
+        expect(finding!.figures!.hookMm).toBeCloseTo(size, 9);
+        expect(toldFinding(finding!).message).toContain(
+          `The hem of the front ends beside the ${atStart ? 'side' : 'centre'} in a hook of`,
+        );
+      }
+    // As the remedy says: without that point.
+    expect(
+      told(
+        hemmed([
+          [300, 400],
+          [0, 400],
+        ]),
+      ),
+    ).toEqual([]);
+  });
+  test.each([0.005, 0.06, 3])('of %s mm is none: no corner goes by it, or it is seen', size => {
+    expect(told(hooked(size, Math.PI / 2, true))).toEqual([]);
+  });
+  test('a short end that runs on straight is none', () => {
+    expect(told(hooked(0.03, 0.1, true))).toEqual([]);
+  });
+});
+
 test('a dart at the fold makes no corner there', () => {
   const piece = pieceOf('front', [
     side('top', [

@@ -1,8 +1,8 @@
 import { segmentLength } from '../curve/arc-length.js';
-import { tangentAt } from '../curve/segment.js';
+import { type Segment, tangentAt } from '../curve/segment.js';
 import { partsOfEdge } from '../pattern/outline.js';
 import type { Piece } from '../pattern/types.js';
-import { joiningGap, longestSpur, spurTurn } from '../tolerance.js';
+import { clearSlack, cornerTurn, joiningGap, longestSpur, spurTurn } from '../tolerance.js';
 import { angleBetween } from '../vector.js';
 
 /** A place within an edge where its line goes out a little and comes back. */
@@ -36,4 +36,29 @@ export function spursOf(piece: Piece, edge: string): readonly Spur[] {
     }
   }
   return spurs;
+}
+
+/** A stretch at an end of an edge, too short to be seen, that leads another way than the line. */
+export interface Hook {
+  readonly atStart: boolean;
+  readonly hookMm: number;
+}
+
+/**
+ * Hooks at the ends of an edge: up to a `joiningGap` long, so that nobody sees them, and yet the corner of the cutting
+ * line goes by the way they lead. Those within `clearSlack` do not count there.
+ */
+export function hooksOf(piece: Piece, edge: string): readonly Hook[] {
+  const parts = partsOfEdge(piece, edge);
+  const first = parts[0]!.path.segments,
+    last = parts.at(-1)!.path.segments;
+  const hook = (end: Segment | undefined, next: Segment | undefined, atStart: boolean): readonly Hook[] => {
+    if (!end || !next) return [];
+    const hookMm = segmentLength(end);
+    if (hookMm <= clearSlack || hookMm > joiningGap) return [];
+    const [before, after] = atStart ? [end, next] : [next, end];
+    const turn = angleBetween(tangentAt(before, 1), tangentAt(after, 0));
+    return Math.abs(turn) > cornerTurn ? [{ atStart, hookMm }] : [];
+  };
+  return [...hook(first[0], first[1], true), ...hook(last.at(-1), last.at(-2), false)];
 }

@@ -118,6 +118,11 @@ export interface MeasureTellings {
     readonly alongMm: number;
     readonly from: Thing;
   };
+  'edge-ends-hooked': {
+    readonly edge: Thing;
+    readonly hookMm: number;
+    readonly beside: Thing;
+  };
   'edge-stepped': {
     readonly edge: Thing;
     readonly stepMm: number;

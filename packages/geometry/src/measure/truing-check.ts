@@ -9,7 +9,7 @@ import { isBendOfGarment } from './bends-above.js';
 import { edgeTruing } from './edge-truing.js';
 import { weldedLines } from './joined-lines.js';
 import { isLeftToTrue } from './left-to-true.js';
-import { spursOf } from './spurs.js';
+import { hooksOf, spursOf } from './spurs.js';
 import { finding } from './tellings.js';
 
 /** Kinks, spurs, steps, welds and fold corners that are not true, on every edge of a piece; slight kinks are told apart,
@@ -57,21 +57,31 @@ function brokenEdge(pattern: Pattern, piece: Piece, name: string): readonly Find
   const spurs = spursOf(piece, name).map(({ spurMm, alongMm }) =>
     finding('warning', 'edge-turns-back', edge, { edge, spurMm, alongMm, from }),
   );
-  if (sharp.length === 0) return [...spurs, ...stepped];
+  const hooks = hooksOf(piece, name).map(({ atStart, hookMm }) =>
+    finding('warning', 'edge-ends-hooked', edge, {
+      edge,
+      hookMm,
+      beside: atStart ? from : endOf(piece, name),
+    }),
+  );
+  if (sharp.length === 0) return [...spurs, ...hooks, ...stepped];
   const { turn, alongMm } = sharp.reduce((p, q) => (Math.abs(q.turn) > Math.abs(p.turn) ? q : p));
   const angleDeg = degrees(Math.abs(turn));
   return [
     ...spurs,
+    ...hooks,
     finding('warning', 'edge-kinked', edge, { edge, count: sharp.length, angleDeg, alongMm, from }),
     ...stepped,
   ];
 }
 
-/** What an edge begins at, clockwise. */
-function startOf(piece: Piece, edge: string): Thing {
-  const { start } = neighboursOf(piece, edge);
-  const type = piece.outline.parts.find(part => part.name === start)!.type;
-  return { [type]: start };
+/** What an edge begins at, clockwise, and what it ends at. */
+const startOf = (piece: Piece, edge: string): Thing => besideOf(piece, neighboursOf(piece, edge).start);
+const endOf = (piece: Piece, edge: string): Thing => besideOf(piece, neighboursOf(piece, edge).end);
+
+function besideOf(piece: Piece, name: string): Thing {
+  const { type } = piece.outline.parts.find(part => part.name === name)!;
+  return { [type]: name };
 }
 
 /** Pairs of edges that were welded at an angle; over `cornerTurn` it is a corner that the maker meant, or one left. */

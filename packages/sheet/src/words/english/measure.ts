@@ -102,6 +102,12 @@ export const measure: Tellings<MeasureTellings> = {
     ),
     remedy: 'Delete the point at its tip in the drawing.',
   }),
+  'edge-ends-hooked': ({ edge, hookMm, beside }, say) => ({
+    message: capital(
+      `${say.thing(edge)} ends beside ${say.thing(beside)} in a hook of ${say.slight(hookMm)}, and the corner of the cutting line goes by it.`,
+    ),
+    remedy: 'Delete the point next to that corner in the drawing.',
+  }),
   'edge-stepped': ({ edge, stepMm, alongMm, from }, say) => ({
     message: capital(
       `${say.thing(edge)} steps by ${say.slight(stepMm)}, ${say.length(alongMm)} from ${say.thing(from)}.`,

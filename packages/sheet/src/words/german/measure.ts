@@ -83,6 +83,10 @@ export const measure: Tellings<MeasureTellings> = {
     message: `${say.thing(edge)} läuft um ${say.slight(spurMm)} hinaus und wieder zurück, ${say.length(alongMm)} von ${say.thing(from)}: ein Sporn, um den die Schnittkante in eine Spitze auslaufen kann.`,
     remedy: 'Löschen Sie in der Zeichnung den Punkt an ihrer Spitze.',
   }),
+  'edge-ends-hooked': ({ edge, hookMm, beside }, say) => ({
+    message: `${say.thing(edge)} endet neben ${say.thing(beside)} in einem Häkchen von ${say.slight(hookMm)}, nach dem sich die Ecke der Schnittkante richtet.`,
+    remedy: 'Löschen Sie in der Zeichnung den Punkt neben dieser Ecke.',
+  }),
   'edge-stepped': ({ edge, stepMm, alongMm, from }, say) => ({
     message: `${say.thing(edge)} hat eine Stufe von ${say.slight(stepMm)}, ${say.length(alongMm)} von ${say.thing(from)}.`,
     remedy: `Ziehen Sie die Linie neu: ${trueStep([edge])}.`,
