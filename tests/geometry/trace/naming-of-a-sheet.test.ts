@@ -6,17 +6,18 @@ import { lotD } from '../../support/fresh/lot-d.js';
 import { lotE } from '../../support/fresh/lot-e.js';
 import { lotF } from '../../support/fresh/lot-f.js';
 import { lotG } from '../../support/fresh/lot-g.js';
+import { lotH } from '../../support/fresh/lot-h.js';
 import type { Unnamed } from '../../support/fresh/unnamed.js';
 import { ofDraft, sumOf } from '../../support/seams-judged.js';
 import { type Draft, strewn } from '../../support/twenty-drafts.js';
 
-// Thirty-eight garments of an ordinary year at home, drawn as they come off a sheet without a look at how proposals are
-// made: lot after lot, each judged before its causes were mended, so that what the mending is worth
-// elsewhere is seen. Right at first sight, before anything was mended by the lot: C 45 of 74, D 58 of 68, E 49 of 55,
-// F 68 of 98, G 71 of 85; 291 of 380 together, none of them sure and wrong as drawn. What is held below was reached
-// afterwards, and is no first try.
+// Forty-five garments of an ordinary year at home, drawn as they come off a sheet without a look at how proposals are
+// made: lot after lot, each judged before its causes were mended, so that what the mending is worth elsewhere is seen.
+// Right at first sight, before anything was mended by the lot: C 45 of 74, D 58 of 68, E 49 of 55, F 68 of 98, G 71 of
+// 85, none of them sure and wrong as drawn; what is held below of these was reached afterwards, and is no first try. H
+// was drawn last, and nothing was mended by it: 65 of its 73 seams are right at first sight.
 
-const lots = { C: lotC(), D: lotD(), E: lotE(), F: lotF(), G: lotG() };
+const lots = { C: lotC(), D: lotD(), E: lotE(), F: lotF(), G: lotG(), H: lotH() };
 type Lot = keyof typeof lots;
 
 const unnotched = (draft: Draft): Draft => ({
@@ -34,6 +35,7 @@ describe('seams of garments as they come off a sheet', () => {
     ['E', 55, 54],
     ['F', 98, 86],
     ['G', 85, 77],
+    ['H', 73, 65],
   ])('of lot %s, %i seams, %i are right and none that is sure is wrong', (lot, seams, least) => {
     const judged = sumOf(lots[lot].map(ofDraft));
     expect(judged.sureAndWrong).toEqual([]);
@@ -47,13 +49,13 @@ describe('seams of garments as they come off a sheet', () => {
     expect(judged.right / judged.seams).toBeGreaterThanOrEqual(0.857);
   });
 
-  test('without their notches fewer, but nine of ten', () => {
+  test('without their notches fewer, but seven of eight', () => {
     const [bare, notched] = [unnotched, (draft: Draft) => draft].map(drawn =>
       sumOf(Object.values(lots).flat().map(drawn).map(ofDraft)),
     );
     expect(bare!.sureAndWrong).toEqual([]);
     expect(bare!.right).toBeLessThan(notched!.right);
-    expect(bare!.right / bare!.seams).toBeGreaterThanOrEqual(0.9);
+    expect(bare!.right / bare!.seams).toBeGreaterThanOrEqual(0.875);
   });
 });
 
