@@ -247,3 +247,37 @@ describe('hems', () => {
     expect(cuttingLine(tube(5, 0)).foldLines).toEqual([]);
   });
 });
+
+// An edge that slants down by 45 degrees, run on up over its corner, meets a line 25 mm above that corner 25 mm beside it.
+describe.each(['turned-up', 'pressed-open'] as const)('an end that is %s', rule => {
+  test.each([
+    [24.9, false],
+    [25, false],
+    [25.1, true],
+  ])(
+    'in the line of a neighbour %d mm long, where 25 mm of it are wanted, is shaped: %s',
+    (length, isShaped) => {
+      const slant = (end?: typeof rule) =>
+        straightEdge('slant', at(-110, 110), at(0, 0), { allowance: 10, ...(end && { end }) });
+      const cut = (first: Edge) =>
+        cuttingLine(
+          pieceOf([
+            first,
+            straightEdge('short', at(0, 0), at(length, 0), { allowance: 25 }),
+            straightEdge('right', at(length, 0), at(length, 200)),
+            straightEdge('foot', at(length, 200), at(-110, 200)),
+            straightEdge('left', at(-110, 200), at(-110, 110)),
+          ]),
+        );
+      const { path, findings } = cut(slant(rule));
+      expect(findings.map(f => [f.severity, f.code])).toEqual(
+        isShaped ? [] : [['note', 'corner-not-shaped']],
+      );
+      // Its outer corner: 10 mm square above the slant's line, run on to beside where the two lines met.
+      const tip = at(25, -25 - 10 * Math.SQRT2);
+      const isThere = path.segments.some(([p]) => Math.hypot(p.x - tip.x, p.y - tip.y) < 1e-6);
+      expect(isThere).toBe(isShaped);
+      if (!isShaped) expect(path).toEqual(cut(slant()).path);
+    },
+  );
+});

@@ -16,7 +16,8 @@ const reachLimit = 2 * mitreLimit;
  * A pressed-open or turned-up corner: the end of the shaped edge's allowance is the mirror image, in its tangent at
  * the corner, of the crossing edge's cutting line, run on until it meets the shaped edge's parallel. Pressed or
  * turned back along the stitching line, the allowance lies exactly under the cloth it is caught in.
- * Nothing where the corner is so sharp or so flat that they do not meet within reach.
+ * Nothing where the corner is so sharp or so flat that they do not meet within reach, or only where the crossing edge's
+ * line ends.
  */
 export function mirroredJoint(before: Run, after: Run, shapedSide: 'before' | 'after'): Joint | undefined {
   const first = armBefore(before),
@@ -24,7 +25,7 @@ export function mirroredJoint(before: Run, after: Run, shapedSide: 'before' | 'a
   const [shaped, crossing] = shapedSide === 'before' ? [first, second] : [second, first];
   const limit = reachLimit * Math.max(shaped.allowance, crossing.allowance);
   const turning = meetingWithLine(crossing, scale(shaped.away, -1), limit);
-  if (!turning) return undefined;
+  if (!turning || turning.beyond.length === 0) return undefined;
   const image = strandsTransformed(turning.beyond, mirror(shaped.corner, shaped.away));
   const end = shapedEnd(image, shaped, limit);
   if (!end) return undefined;
