@@ -173,6 +173,67 @@ describe.each(bothWays)('%s', (_, turn) => {
     expect(findings[1]!.about).toEqual({ edge: { edge: 'top' }, next: { edge: 'right' }, kept: false });
   });
 
+  // A step down that ends as far from its neighbour as their allowances differ: moved out, it lies in the neighbour's
+  // line, and of what comes after it nothing is left. The whole has the cutting line of a plain rectangle.
+  describe.each([
+    [2, 15, 10],
+    [6, 25, 10],
+    [9, 25, 20],
+    [12, 18, 15],
+  ] as const)('a step of %d mm under %d mm, beside a neighbour of %d mm', (step, wider, narrower) => {
+    const stepAt = (x: number): Piece =>
+      pieceOf(
+        turn([
+          edge(
+            'top',
+            [
+              [at(0, 0), at(x, 0)],
+              [at(x, 0), at(x, step)],
+              [at(x, step), at(200, step)],
+            ],
+            { allowance: wider },
+          ),
+          straightEdge('right', at(200, step), at(200, 300), { allowance: narrower }),
+          straightEdge('foot', at(200, 300), at(0, 300), { allowance: narrower }),
+          straightEdge('left', at(0, 300), at(0, 0), { allowance: narrower }),
+        ]),
+      );
+
+    test('that is cut as if it were none is told', () => {
+      const piece = stepAt(200 - (wider - narrower));
+      // The oracle: the cutting line of the rectangle from the step's foot up to the level of the top, in closed form.
+      const [left, right, top, foot] = [-narrower, 200 + narrower, -wider, 300 + narrower];
+      const drawn = turn(
+        polygon([at(left, top), at(right, top), at(right, foot), at(left, foot)]).outline.parts,
+      );
+      const rectangle = { segments: (drawn as readonly Edge[]).flatMap(e => e.path.segments) };
+      const { path } = cuttingLine(piece);
+      for (const { point } of sampled(path, 3))
+        expect(distanceTo(rectangle, point).distance).toBeLessThan(1e-6);
+      const { findings } = back(cutOf(piece));
+      expect(findings).toMatchObject([
+        { severity: 'note', code: 'corner-tail-dropped' },
+        {
+          severity: 'warning',
+          code: 'corner-doubted',
+          where: { edge: 'top' },
+          about: { edge: { edge: 'top' }, next: { edge: 'right' }, kept: false },
+        },
+      ]);
+      // From the level of the allowance the two are cut in one line, which has the name of either: down to that of the
+      // step's foot, or to where the allowance of what lies beyond it would be.
+      const { lengthMm } = findings[1]!.figures!;
+      expect(Math.min(...[step, wider + step].map(mm => Math.abs(mm - lengthMm!)))).toBeLessThan(1e-6);
+    });
+
+    test('farther in it is seen, and comes back undoubted', () => {
+      const piece = stepAt(100);
+      const { parts, findings } = back(cutOf(piece));
+      expect(findings).toEqual([]);
+      expectBack(parts, piece);
+    });
+  });
+
   test('an end that bends off by less than can be seen is left out, and nothing is doubted', () => {
     const piece = pieceOf(
       turn([

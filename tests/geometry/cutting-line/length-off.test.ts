@@ -42,7 +42,7 @@ test('a stretch that leaves the line is off it from there on, to two millimetres
 
 test('a rectangle’s cutting line is drawn by the allowances that were included', () => {
   const parts = polygon(rectangle(100, 60), () => ({ allowance: 3 })).outline.parts;
-  const line = redrawn(parts, (edge: Edge) => (edge.name === 'e0' ? 20 : 10))!;
+  const line = redrawn(parts, (edge: Edge) => (edge.name === 'e0' ? 20 : 10))!.path;
   expect(signedArea(line)).toBeCloseTo(120 * 90, 9);
   expect(pathLength(line)).toBeCloseTo(2 * (120 + 90), 9);
 });

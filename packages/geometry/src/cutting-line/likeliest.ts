@@ -2,6 +2,7 @@ import { pathLength } from '../path/length.js';
 import type { OutlinePart } from '../pattern/types.js';
 import type { Finding, Thing } from '../telling.js';
 import { visibleLength } from '../tolerance.js';
+import type { CuttingLine } from './cutting-line.js';
 import { type Drawn, type MovedIn, movedIn } from './moved-in.js';
 import { lengthOff, redrawn } from './redrawn.js';
 import type { EndStretch } from './tails.js';
@@ -66,14 +67,18 @@ function judged({ parts, allowance }: Drawn, moved: MovedIn): Judged {
   const again = moved.parts && redrawn(moved.parts, allowance);
   if (!again) return { moved, again, off: Number.POSITIVE_INFINITY };
   const segments = parts.flatMap(segmentsOf);
-  return { moved, again, off: lengthOff(segments, again) + lengthOff(again.segments, { segments }) };
+  return {
+    moved,
+    again,
+    off: lengthOff(segments, again.path) + lengthOff(again.path.segments, { segments }),
+  };
 }
 
 const segmentsOf = (part: OutlinePart) => (part.type === 'edge' ? part.path.segments : []);
 
 /**
- * Short end stretches at corners that the cutting line does not show again, whether they were kept or dropped, and what
- * is as likely as not.
+ * Short end stretches at corners that the cutting line does not show again, whether they were kept or dropped, what is
+ * as likely as not, and what it shows again as a neighbour's.
  */
 function doubts({ moved, again }: Judged, doubted: readonly EndStretch[]): readonly Finding[] {
   if (!again) return [];
@@ -87,12 +92,25 @@ function doubts({ moved, again }: Judged, doubted: readonly EndStretch[]): reado
     );
     if (!isShort || isTold || neighbour.type !== 'edge') return [];
     const shape = kept ? [part, neighbour].flatMap(segmentsOf) : drawn;
-    const isDoubted = doubted.some(d => isSame(d, stretch)) || lengthOff(shape, again) > visibleLength;
+    const isDoubted =
+      doubted.some(d => isSame(d, stretch)) ||
+      lengthOff(shape, again.path) > visibleLength ||
+      (!kept && isNeighboursNow(stretch, again));
     const lengthMm = lengthOf(stretch);
     return isDoubted
       ? [finding('warning', 'corner-doubted', where, { edge: where, next, lengthMm, kept })]
       : [];
   });
+}
+
+/**
+ * Whether a stretch that was dropped goes straight on in its neighbour's line, and is cut there as the neighbour's. A
+ * step of the edge that ends as far from its neighbour as their allowances differ has the very same cutting line: what
+ * lies between the two is lost, and whether there was a step only the edge's name along it says.
+ */
+function isNeighboursNow({ part, isRunOn, drawn }: EndStretch, { stretches }: CuttingLine): boolean {
+  const own = stretches.filter(s => s.of === part.name).flatMap(s => s.path.segments);
+  return isRunOn && (own.length === 0 || lengthOff(drawn, { segments: own }) > visibleLength);
 }
 
 const edgesToldOf = ({ about }: Finding): readonly (string | undefined)[] =>

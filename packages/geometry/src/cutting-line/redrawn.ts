@@ -5,16 +5,19 @@ import { nearestOnPath } from '../path/nearest.js';
 import type { Path } from '../path/path.js';
 import type { Edge, OutlinePart } from '../pattern/types.js';
 import { visibleLength } from '../tolerance.js';
-import { cuttingLine } from './cutting-line.js';
+import { type CuttingLine, cuttingLine } from './cutting-line.js';
 
 /** The cutting line of an outline by the allowances that were drawn with it; none where it can have none. */
-export function redrawn(parts: readonly OutlinePart[], allowance: (edge: Edge) => number): Path | undefined {
+export function redrawn(
+  parts: readonly OutlinePart[],
+  allowance: (edge: Edge) => number,
+): CuttingLine | undefined {
   const outline = {
     parts: parts.map(part => (part.type === 'edge' ? { ...part, allowance: allowance(part) } : part)),
   };
   const cutting = { count: 1, mirrored: false, fabric: '' };
   try {
-    return cuttingLine({ name: '', title: '', outline, notches: [], lines: [], marks: [], cutting }).path;
+    return cuttingLine({ name: '', title: '', outline, notches: [], lines: [], marks: [], cutting });
   } catch (error) {
     if (error instanceof PatternError) return undefined;
     throw error;

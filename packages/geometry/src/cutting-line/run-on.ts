@@ -26,16 +26,16 @@ export function runOn({ strands, of }: Flank, reach: number): readonly Strand[] 
   ];
 }
 
+/** Turn from the end of one flank into the start of the next, in rad. */
+export const turnInto = (first: Flank, second: Flank): number =>
+  angleBetween(tangentAt(first.strands.at(-1)!.segment, 1), tangentAt(second.strands[0]!.segment, 0));
+
 /** Where one flank, run on, meets the next: of several places the one nearest to the corner as it was drawn. */
 export function crossingOf(first: Flank, second: Flank, reach: number): Crossing | undefined {
   const end = flankEnd(first),
     start = flankStart(second);
-  const turn = angleBetween(
-    tangentAt(first.strands.at(-1)!.segment, 1),
-    tangentAt(second.strands[0]!.segment, 0),
-  );
   // Ends all but together are one point, unless a real corner there says just where.
-  const together = Math.abs(turn) <= joinedCorner ? joiningGap : coincidenceTolerance;
+  const together = Math.abs(turnInto(first, second)) <= joinedCorner ? joiningGap : coincidenceTolerance;
   if (distance(end, start) <= together)
     return { before: first.strands.length + 1, after: 1, point: lerp(end, start, 1 / 2) };
   const corner = endOf(first.drawn.at(-1)!);

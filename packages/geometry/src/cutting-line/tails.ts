@@ -3,10 +3,10 @@ import { endOf, reversed, type Segment, startOf, tangentAt } from '../curve/segm
 import { nearestOnPath } from '../path/nearest.js';
 import type { OutlinePart } from '../pattern/types.js';
 import type { Finding } from '../telling.js';
-import { joiningGap } from '../tolerance.js';
+import { joinedCorner, joiningGap } from '../tolerance.js';
 import { cross, distance, dot, type Point, subtract } from '../vector.js';
 import { type Flank, flankEnd, flankLength, flankStart } from './flank.js';
-import { crossingOf, runOn } from './run-on.js';
+import { crossingOf, runOn, turnInto } from './run-on.js';
 import { strandsReversed, tangentOnChain } from './strand.js';
 import { finding } from './tellings.js';
 
@@ -27,6 +27,8 @@ export interface EndStretch {
   readonly neighbour: OutlinePart;
   /** Short enough for what a corner's shape leaves of an edge. */
   readonly isShort: boolean;
+  /** Whether, as drawn, its neighbour's line goes on from it without a corner. */
+  readonly isRunOn: boolean;
   readonly drawn: readonly Segment[];
 }
 
@@ -90,7 +92,8 @@ function withoutEndTails(
       if (!isEndStretch(main, last, neighbour)) break;
       const { part, flank } = last;
       const isShort = flankLength(flank) <= longestAt(last, neighbour);
-      const stretch = { part, end, count, neighbour: neighbour.part, isShort, drawn: flank.drawn };
+      const isRunOn = Math.abs(turnInto(flank, neighbour.flank)) <= joinedCorner;
+      const stretch = { part, end, count, neighbour: neighbour.part, isShort, isRunOn, drawn: flank.drawn };
       const known = also.some(a => a.part === part && a.end === end && a.count >= count);
       if (!known && (count > 1 || !isTail(main, last, neighbour, reach))) {
         kept.push(stretch);
