@@ -1,8 +1,6 @@
-import { pathLength } from '../../path/length.js';
-import { edgeNamed, edgeNames, edgePath } from '../../pattern/outline.js';
+import { edgeNamed, edgeNames } from '../../pattern/outline.js';
 import type { EdgeRole, Piece } from '../../pattern/types.js';
 import { agreement, isTurnedByShape } from './agreement.js';
-import { isRectangle } from './edge-ends.js';
 import { type Candidate, candidate } from './seam-candidates.js';
 import { exact } from './seam-chances.js';
 import { isUpperTwin, runsOf, type SewingLine } from './sewing-lines.js';
@@ -95,14 +93,10 @@ const across: ReadonlySet<EdgeRole> = new Set([
   'cap',
 ]);
 /** A short side of a rectangle or of a band: those of one garment are as wide as one another, and are not sewn end to end. */
-const isEnd = ({ piece, pieceRole, edges, lengthMm }: SewingLine): boolean => {
-  const longest = Math.max(...edgeNames(piece).map(name => pathLength(edgePath(piece, name))));
-  return (
-    edges.length === 1 &&
-    ((isRectangle(piece) && longest > lengthMm + alikeSides) ||
-      (pieceRole === 'band' && lengthMm < endShare * longest))
-  );
-};
+const isEnd = ({ isOfRectangle, longestMm, pieceRole, edges, lengthMm }: SewingLine): boolean =>
+  edges.length === 1 &&
+  ((isOfRectangle && longestMm > lengthMm + alikeSides) ||
+    (pieceRole === 'band' && lengthMm < endShare * longestMm));
 /** Of a band's length, what its ends are at most. */
 const endShare = 0.4;
 /** mm */

@@ -1,4 +1,4 @@
-import { lookingAround } from './around-corners.js';
+import type { LookAround } from './around-corners.js';
 import type { BodySide } from './front-and-back.js';
 import { type Candidate, ofItself } from './seam-candidates.js';
 import type { SewingLine } from './sewing-lines.js';
@@ -16,11 +16,10 @@ const near = 0.4;
  */
 export function centresRunningOn(
   all: readonly SewingLine[],
-  sewn: readonly Candidate[],
   isOpen: (line: SewingLine) => boolean,
+  around: LookAround,
   sides: ReadonlyMap<string, BodySide>,
 ): readonly Candidate[] {
-  const around = lookingAround(all, sewn, isOpen);
   const runsOn = (line: SewingLine, atStart: boolean): boolean => {
     const { isMiddle, seamsCrossed, cloth } = around({ line, atStart });
     return isMiddle && seamsCrossed > 0 && cloth !== undefined && Math.abs(cloth - Math.PI) < near;

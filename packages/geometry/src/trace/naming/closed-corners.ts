@@ -1,5 +1,5 @@
 import { byLinesAlone } from './any-pairs.js';
-import { lookingAround } from './around-corners.js';
+import type { LookAround } from './around-corners.js';
 import { type Candidate, candidate } from './seam-candidates.js';
 import { exact } from './seam-chances.js';
 import { runsOf, type SewingLine } from './sewing-lines.js';
@@ -15,10 +15,9 @@ const near = 0.4;
  */
 export function closedCorners(
   all: readonly SewingLine[],
-  sewn: readonly Candidate[],
   isOpen: (line: SewingLine) => boolean,
+  around: LookAround,
 ): readonly Candidate[] {
-  const around = lookingAround(all, sewn, isOpen);
   return all.filter(isOpen).flatMap(line =>
     [true, false].flatMap(atStart => {
       const { met, seamsCrossed, cloth } = around({ line, atStart });

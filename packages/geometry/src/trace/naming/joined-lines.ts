@@ -1,5 +1,5 @@
 import type { EdgeRun } from '../../pattern/types.js';
-import { type End, type LookAround, lookingAround } from './around-corners.js';
+import type { End, LookAround } from './around-corners.js';
 import type { Candidate } from './seam-candidates.js';
 import { runsOf, type SewingLine } from './sewing-lines.js';
 
@@ -28,13 +28,13 @@ const isCorner = (seamsCrossed: number, cloth: number | undefined): boolean =>
 /**
  * What the lines that are still open make together once the seams are sewn: at the ends of a seam the edges beside it
  * run on across it. A line beside no seam is one by itself.
+ * @param around over the seams that are sewn
  */
 export function joinedLines(
   all: readonly SewingLine[],
-  sewn: readonly Candidate[],
   isOpen: (line: SewingLine) => boolean,
+  around: LookAround,
 ): readonly JoinedLine[] {
-  const around = lookingAround(all, sewn, isOpen);
   const left = new Set(all.filter(isOpen));
   const joined: JoinedLine[] = [];
   for (const line of left) {

@@ -1,8 +1,5 @@
-import { pathLength } from '../../path/length.js';
-import { edgeNames, edgePath } from '../../pattern/outline.js';
 import type { EdgeRole, EdgeRun } from '../../pattern/types.js';
 import { byLinesAlone } from './any-pairs.js';
-import { isRectangle } from './edge-ends.js';
 import { type JoinedLine, runsOfJoined } from './joined-lines.js';
 import { type Candidate, candidate } from './seam-candidates.js';
 import { capEased, cuffed, type Easing, exact, gathered, lapped } from './seam-chances.js';
@@ -71,10 +68,8 @@ const isBand = ({ parts, isRing }: JoinedLine): boolean =>
   !isRing && parts.length === 1 && isAlongBand(parts[0]!.line);
 
 /** A side of what is known for a band, or of any rectangle, that is as long as its longest. */
-function isAlongBand({ piece, pieceRole, confidence, lengthMm }: SewingLine): boolean {
-  const isLong = edgeNames(piece).every(name => pathLength(edgePath(piece, name)) <= lengthMm + 0.5);
-  return isLong && (isRectangle(piece) || (pieceRole === 'band' && confidence > likelyKnown));
-}
+const isAlongBand = ({ isOfRectangle, longestMm, pieceRole, confidence, lengthMm }: SewingLine): boolean =>
+  longestMm <= lengthMm + 0.5 && (isOfRectangle || (pieceRole === 'band' && confidence > likelyKnown));
 /** A piece surer than this is rather what it seems than not. */
 const likelyKnown = 0.5;
 

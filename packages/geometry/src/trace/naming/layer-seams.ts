@@ -1,6 +1,5 @@
 import { edgeNamed } from '../../pattern/outline.js';
 import type { EdgeRole, Piece } from '../../pattern/types.js';
-import { isRectangle } from './edge-ends.js';
 import { type Candidate, candidate, edgesTaken, ofItself } from './seam-candidates.js';
 import { exact } from './seam-chances.js';
 import { isSewable, runsOf, type SewingLine } from './sewing-lines.js';
@@ -44,8 +43,8 @@ export function ringEnds(all: readonly SewingLine[], sewn: readonly Candidate[])
   return found.filter((one, i) => found.findIndex(other => other.a[0] === one.a[0]) === i);
 }
 
-const isBand = ({ piece, pieceRole, confidence }: SewingLine): boolean =>
-  isRectangle(piece) || (pieceRole === 'band' && confidence >= likelyKnown);
+const isBand = ({ isOfRectangle, pieceRole, confidence }: SewingLine): boolean =>
+  isOfRectangle || (pieceRole === 'band' && confidence >= likelyKnown);
 
 function ringEnd(first: SewingLine, second: SewingLine, odds: number): Candidate {
   const runs = { a: runsOf(first, false), b: runsOf(second, first !== second) };
@@ -93,12 +92,12 @@ export function layerSeams(all: readonly SewingLine[], sewn: readonly Candidate[
 }
 
 /** Cut twice on a fold, or four times: one for each layer. What is turned up is an opening. */
-function isInLayers({ piece, pieceRole, role, edges, onFold }: SewingLine): boolean {
+function isInLayers({ piece, isOfRectangle, pieceRole, role, edges, onFold }: SewingLine): boolean {
   const { count } = piece.cutting;
   if (pieceRole === 'hood') return count >= 4 && role === 'opening';
   if (role === 'opening' || edges.some(name => edgeNamed(piece, name).kind === 'hem')) return false;
   if (pieceRole === 'collar' || pieceRole === 'yoke') return count >= 4 || (onFold && count >= 2);
-  const isShaped = pieceRole === 'band' && !isRectangle(piece);
+  const isShaped = pieceRole === 'band' && !isOfRectangle;
   return (
     (pieceRole === 'band' || pieceRole === 'pocket') && (count >= 4 || (isShaped && onFold && count >= 2))
   );

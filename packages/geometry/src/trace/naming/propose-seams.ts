@@ -1,5 +1,6 @@
 import type { Pattern, Seam } from '../../pattern/types.js';
 import { anyPairs, byLinesAlone } from './any-pairs.js';
+import { lookingAround } from './around-corners.js';
 import { centresRunningOn } from './centres-running-on.js';
 import { closedCorners } from './closed-corners.js';
 import { type BodySide, bodySides } from './front-and-back.js';
@@ -113,24 +114,21 @@ function sewnInTurn(
     const taken = new Set(sewn.flatMap(({ candidate }) => takenWithTwins(candidate, twins)));
     const isOpen = (line: SewingLine): boolean =>
       isSewable(line) && !edgesTaken({ a: [line], b: [] }).some(edge => taken.has(edge));
-    const joined = joinedLines(
-      all,
-      sewn.map(({ candidate }) => candidate),
-      isOpen,
-    ).map(line => laidFlat(line, bags));
-    const across = sewn.map(({ candidate }) => besideOf(all, candidate));
     const before = sewn.map(({ candidate }) => candidate);
+    const around = lookingAround(all, before, isOpen);
+    const joined = joinedLines(all, isOpen, around).map(line => laidFlat(line, bags));
+    const across = before.map(candidate => besideOf(all, candidate));
     const made = [
       ...joinedSeams(joined).filter(one => !isSecondOfTwo(one, twins)),
       ...crotchesOfLegs(all, before),
-      ...centresRunningOn(all, before, isOpen, sides),
-      ...closedCorners(all, before, isOpen),
+      ...centresRunningOn(all, isOpen, around, sides),
+      ...closedCorners(all, isOpen, around),
     ];
     const open = [...candidates, ...made].filter(
       one =>
         [...one.a, ...one.b].every(isOpen) &&
         !across.some(beside => joinsBeside(one, beside)) &&
-        !sewn.some(({ candidate }) => makesTube(one, candidate)) &&
+        !before.some(candidate => makesTube(one, candidate)) &&
         (turn > 0 || !waits(one)),
     );
     const more = chosenOf(all, open, limit);

@@ -1,6 +1,6 @@
 import type { EdgeRun } from '../../pattern/types.js';
 import { byChance, type Easing } from './seam-chances.js';
-import { agreementOfMarks, marksOf, within } from './seam-marks.js';
+import { agreementOfMarks, atMostTelling, marksOf } from './seam-marks.js';
 import { runsOf, type SewingLine } from './sewing-lines.js';
 
 /** Lines that may be sewn to one another, and the odds that they are. */
@@ -71,7 +71,8 @@ export function candidate(
   );
   const marks = agreementOfMarks(marksOf(runs.a, a), marksOf(runs.b, b));
   const odds =
-    (prior * sure * agrees * within(marks) * easing(aMm - twice[0] - (bMm - twice[1]), bMm)) / byChance(bMm);
+    (prior * sure * agrees * atMostTelling(marks) * easing(aMm - twice[0] - (bMm - twice[1]), bMm)) /
+    byChance(bMm);
   return { name, a, b, runs, odds, marks, aMm, bMm, ...(limit < 1 ? { most: limit } : {}) };
 }
 

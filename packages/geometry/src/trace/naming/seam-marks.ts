@@ -53,7 +53,7 @@ const plainly = 0.03;
 /** Marks make a seam so many times likelier at most, or less likely. */
 const mostTelling = 60,
   leastTelling = 0.01;
-export const within = (marks: number): number => Math.min(mostTelling, Math.max(leastTelling, marks));
+export const atMostTelling = (marks: number): number => Math.min(mostTelling, Math.max(leastTelling, marks));
 
 /** Of a notch that meets nothing on what is pleated. */
 const pleated = 0.9;

@@ -4,7 +4,7 @@ import { edgeNamed, edgeNames, edgePath, foldEdgeOf, pieceNamed } from '../../pa
 import type { EdgeRole, EdgeRun, Pattern, Piece, PieceRole } from '../../pattern/types.js';
 import { cornerTurn } from '../../tolerance.js';
 import { distance, dot, leftOf, lerp, type Point, subtract, unit } from '../../vector.js';
-import { cornerBetween } from './edge-ends.js';
+import { cornerBetween, isRectangle } from './edge-ends.js';
 import type { Overlay } from './overlays.js';
 import type { PieceProposal } from './propose-pieces.js';
 import type { MarkedEdge } from './seam-marks.js';
@@ -33,6 +33,10 @@ export interface SewingLine {
   /** Of the garment: 0 outside, 1 what lies under it, a lining or a facing. */
   readonly layer: number;
   readonly hasCentre: boolean;
+  /** The piece is a rectangle. */
+  readonly isOfRectangle: boolean;
+  /** mm: of the piece's edges. */
+  readonly longestMm: number;
   /** The piece is the half of one whose centre lies on a fold. */
   readonly onFold: boolean;
   /** It runs up to that fold. */
@@ -88,6 +92,8 @@ function linesOf(piece: Piece, proposal: PieceProposal, layer: number): readonly
   const { role: pieceRole, edges, confidence } = proposal;
   const groups = grouped(piece, proposal);
   const onFold = foldEdgeOf(piece) !== undefined;
+  const isOfRectangle = isRectangle(piece);
+  const longestMm = Math.max(...edgeNames(piece).map(name => pathLength(edgePath(piece, name))));
   const isFold = (name: string): boolean => edgeNamed(piece, name).kind === 'fold';
   const isMiddle = ([name]: readonly string[]): boolean =>
     isFold(name!) || (confidence >= surelyKnown && middles.has(edges.get(name!)!));
@@ -120,6 +126,8 @@ function linesOf(piece: Piece, proposal: PieceProposal, layer: number): readonly
       after: edges.get(beside(1)[0]!),
       confidence,
       layer,
+      isOfRectangle,
+      longestMm,
       hasCentre: [...edges.values()].includes('centre'),
       onFold,
       meetsFold: [...beside(-1), ...beside(1)].some(isFold),
