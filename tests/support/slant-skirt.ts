@@ -8,6 +8,25 @@ export const hipAt = 120;
 export const sideAt = (y: number) => 200 + y / 4;
 export const mouthAt = (y: number) => 160 + (90 * y) / 200;
 
+const hemAndCentre = [
+  side(
+    'hem',
+    [
+      [350, 600],
+      [0, 600],
+    ],
+    { kind: 'hem' },
+  ),
+  side(
+    'centre',
+    [
+      [0, 600],
+      [0, 0],
+    ],
+    { kind: 'fold' },
+  ),
+];
+
 export const front = pieceOf(
   'front',
   [
@@ -23,22 +42,7 @@ export const front = pieceOf(
       [250, 200],
       [350, 600],
     ]),
-    side(
-      'hem',
-      [
-        [350, 600],
-        [0, 600],
-      ],
-      { kind: 'hem' },
-    ),
-    side(
-      'centre',
-      [
-        [0, 600],
-        [0, 0],
-      ],
-      { kind: 'fold' },
-    ),
+    ...hemAndCentre,
   ],
   { lines: [level('hip', [0, hipAt], [mouthAt(hipAt), hipAt])] },
 );
@@ -53,22 +57,7 @@ export const back = pieceOf(
       [200, 0],
       [350, 600],
     ]),
-    side(
-      'hem',
-      [
-        [350, 600],
-        [0, 600],
-      ],
-      { kind: 'hem' },
-    ),
-    side(
-      'centre',
-      [
-        [0, 600],
-        [0, 0],
-      ],
-      { kind: 'fold' },
-    ),
+    ...hemAndCentre,
   ],
   { lines: [level('hip', [0, hipAt], [sideAt(hipAt), hipAt])] },
 );
